@@ -1,0 +1,2 @@
+process.exitCode = 2;
+process.stderr.write("barwright: no command given\n");

@@ -1,0 +1,33 @@
+import type { Citation } from "../standards/citation";
+
+/** In falling order; the meaning of each stands in docs/rules. */
+export type Severity = "unsafe" | "unbendable" | "off-standard" | "doubtful" | "note";
+
+export const SEVERITIES: readonly Severity[] = ["unsafe", "unbendable", "off-standard", "doubtful", "note"];
+
+/** `broken`: the rule is not met. `unsure`: it could not be judged, and the message says why. */
+export type Outcome = "broken" | "unsure";
+
+/** `safe` only where no length, count or mass changes. */
+export type FixSafety = "safe" | "needs-review";
+
+export interface Fix {
+  readonly label: string;
+  readonly safety: FixSafety;
+  readonly edits: readonly { readonly cell: string; readonly to: string | number | null }[];
+}
+
+export interface Finding {
+  readonly code: string;
+  readonly name: string;
+  readonly severity: Severity;
+  readonly outcome: Outcome;
+  readonly sheet: string;
+  /** the sheet's own row number, from 1; null for a sheet-wide finding */
+  readonly row: number | null;
+  /** address such as "F12"; null for a sheet-wide finding */
+  readonly cell: string | null;
+  readonly message: string;
+  readonly fix: Fix | null;
+  readonly cite: Citation | null;
+}

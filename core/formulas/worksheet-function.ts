@@ -1,0 +1,30 @@
+import type { Cell } from "../schedule/sheet";
+
+/** A block of cells, rows of equal width; a single cell is a block of one. */
+export type Block = readonly (readonly Cell[])[];
+
+/** What a function may ask of the place it runs in. */
+export interface FunctionEnvironment {
+  /** id of the standard where none is given: the workbook's `Barwright.Standard`, else BS8666:2005 */
+  readonly defaultStandard: string;
+}
+
+export interface FunctionArgument {
+  readonly name: string;
+  readonly description: string;
+  readonly optional: boolean;
+  /** `column` lifts over rows, `dims` is a block a row wide, `table` is taken whole */
+  readonly lifts: "column" | "dims" | "table";
+}
+
+/**
+ * A function of namespace BAR, free of any host. Results are blocks; a refusal is a cell error of
+ * `#VALUE!` or `#N/A` with its message, in its own row.
+ */
+export interface WorksheetFunction {
+  /** "DEVELOPED", without the namespace */
+  readonly name: string;
+  readonly description: string;
+  readonly args: readonly FunctionArgument[];
+  call(args: readonly (Block | undefined)[], environment: FunctionEnvironment): Block;
+}

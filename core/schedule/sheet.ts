@@ -1,0 +1,46 @@
+/** An error value that stands in a cell, such as "#REF!". */
+export interface CellError {
+  readonly error: string;
+  readonly message?: string;
+}
+
+/** What a cell holds. Blank is null. Dates are serial numbers with `isDate` of the sheet. */
+export type Cell = string | number | boolean | null | CellError;
+
+export function isCellError(cell: Cell): cell is CellError {
+  return typeof cell === "object" && cell !== null;
+}
+
+/**
+ * A worksheet as core sees it; every surface brings one. Rows and columns count from 0 within the
+ * used range, whose first cell is (`top`, `left`) of the sheet, also from 0.
+ */
+export interface Sheet {
+  readonly name: string;
+  readonly top: number;
+  readonly left: number;
+  readonly rowCount: number;
+  readonly columnCount: number;
+  cell(row: number, column: number): Cell;
+  /** What the user sees, where it differs from the value: number formats, parentheses. */
+  shown?(row: number, column: number): string | undefined;
+  isDate?(row: number, column: number): boolean;
+  isHiddenRow?(row: number): boolean;
+  isHiddenColumn?(column: number): boolean;
+  isStruckThrough?(row: number, column: number): boolean;
+  /** Merged ranges, in the same coordinates. */
+  readonly merges?: readonly { top: number; left: number; bottom: number; right: number }[];
+}
+
+/** A sheet over rows of values, its first cell at A1. */
+export function sheetFromRows(name: string, rows: readonly (readonly Cell[])[]): Sheet {
+  const columnCount = rows.reduce((widest, row) => Math.max(widest, row.length), 0);
+  return {
+    name,
+    top: 0,
+    left: 0,
+    rowCount: rows.length,
+    columnCount,
+    cell: (row, column) => rows[row]?.[column] ?? null,
+  };
+}

@@ -1,0 +1,170 @@
+import type { Refusal } from "../units/refusal";
+import type { Citation, Cited } from "./citation";
+
+/** The unit a standard's users write lengths in. Inside core every length is an unrounded millimetre. */
+export type LengthUnit = "mm" | "in";
+
+/** `main` and `link` everywhere; a standard may name further uses of its own. */
+export type Use = "main" | "link" | (string & {});
+
+/** One bar of a standard's table. */
+export interface Bar {
+  /** The table's own name: "16", "N16", "#5", "15M", "D16". */
+  readonly size: string;
+  /** mm */
+  readonly diameter: number;
+  /** mm2, as printed */
+  readonly area: number;
+  /** kg/m, as printed */
+  readonly massPerMetre: number;
+  /** lb/ft, where the table prints it */
+  readonly poundsPerFoot?: number;
+  readonly cite: Citation;
+}
+
+/** A size as somebody typed it, read by a standard. */
+export interface SizeReading {
+  readonly typed: string;
+  /** mm; nominal diameter of the bar, or the plain number given */
+  readonly diameter: number;
+  /** null where the number is no bar of the table */
+  readonly bar: Bar | null;
+  /** "H" of "H16"; empty where none was typed */
+  readonly prefix: string;
+}
+
+/** A bar-type letter or grade that the standard knows. */
+export interface Grade {
+  readonly name: string;
+  /** prefixes in a size that mean it, such as "H" */
+  readonly prefixes: readonly string[];
+  /** MPa */
+  readonly yield: number;
+  /** A round bar without ribs. */
+  readonly plain?: boolean;
+  /** No longer made or only in old drawings: how it is read today. */
+  readonly superseded?: string;
+  readonly cite: Citation;
+}
+
+export interface FormerQuestion {
+  /** mm */
+  readonly diameter: number;
+  readonly use: Use;
+  readonly coating?: string;
+  readonly grade?: string;
+}
+
+/** The least end leg beyond a bend. */
+export interface EndLeg {
+  /** mm, overall to the outside of the bend */
+  readonly outside: number;
+  /** mm of straight after the bend, where the document gives it so */
+  readonly straight: number | null;
+}
+
+export type HookTurn = 90 | 135 | 180;
+
+/** A standard end hook or, for use `link`, a stirrup hook. */
+export interface Hook {
+  readonly turn: HookTurn;
+  /** mm, inside diameter of the bend */
+  readonly former: number;
+  /** mm, straight after the bend */
+  readonly extension: number;
+}
+
+/** How a computed length becomes the length on the schedule. */
+export interface LengthRounding {
+  /** mm; 0 leaves it unrounded */
+  readonly step: number;
+  readonly direction: "up" | "nearest";
+  readonly cite: Citation;
+}
+
+/** Deviation allowed on a dimension up to and including `upTo` mm. */
+export interface ToleranceRow {
+  readonly applies: "cut length" | "bent dimension" | "link dimension" | (string & {});
+  readonly upTo: number;
+  readonly plus: number;
+  readonly minus: number;
+}
+
+export type DimLetter = "A" | "B" | "C" | "D" | "E" | "F" | "G" | "H" | "J" | "K" | "R";
+
+/** A limit as the standard prints it, over dims, P, r, d and R: "A >= P", "C >= 2(r + d)". */
+export interface ShapeLimit {
+  readonly text: string;
+  readonly cite: Citation;
+}
+
+/**
+ * A coded shape. From these texts come the printed formula's length, the path, the exact length,
+ * the drawing and the limits; no shape has code of its own.
+ */
+export interface ShapeDefinition {
+  readonly code: string;
+  /** a few words, ours: "two right angles the same way" */
+  readonly words: string;
+  /** in column order; R is last where the shape takes a radius */
+  readonly dims: readonly DimLetter[];
+  readonly optionalDims?: readonly DimLetter[];
+  /** the dimension in brackets, that takes up tolerance; null where there is none */
+  readonly free: DimLetter | null;
+  /** as printed: "A + B + (C) - r - 2d"; null where the standard prints none */
+  readonly formula: string | null;
+  /** see `core/shapes/path-template.ts`; null where the shape is not held as a path */
+  readonly path: string | null;
+  /** "planar" unless said */
+  readonly kind?: "planar" | "arc" | "circle" | "helix" | "isometric";
+  readonly use?: Use;
+  readonly closed?: boolean;
+  readonly limits: readonly ShapeLimit[];
+  /** The printed formula is approximate for a reason worth telling. */
+  readonly formulaNote?: string;
+  readonly cite: Citation;
+}
+
+/** mm, kg: figures of a standard about supply, transport and handling. */
+export interface SupplyLimits {
+  /** mm radius above which a bar is supplied straight */
+  straightSupplyRadius(diameter: number): Cited<number> | null;
+  /** mm: the shorter side of the rectangle round a bent bar */
+  readonly transportWidth: Cited<number> | null;
+  /** mm: stock length usually held */
+  readonly stockLength: Cited<number> | null;
+  /** mm: largest practical former for a continuous curve */
+  readonly largestCurveFormer: Cited<number> | null;
+}
+
+/** A document and edition, as the rest of core asks it. Nothing else of a standard is visible. */
+export interface Standard {
+  /** as in the contract: "BS8666:2005" */
+  readonly id: string;
+  readonly title: string;
+  readonly unit: LengthUnit;
+  readonly bars: readonly Bar[];
+  readonly grades: readonly Grade[];
+  readonly uses: readonly Use[];
+  /** Reads "16", 16, "H16", "#5", "15M", "Ø16"; refuses what is no number at all or not of this country. */
+  readSize(typed: string | number): SizeReading | Refusal;
+  /** Least inside bend diameter for fabrication, mm. Never a test mandrel. */
+  former(question: FormerQuestion): Cited<number> | Refusal;
+  /** The r that the printed formulas use, mm. */
+  formulaRadius(diameter: number, use: Use): Cited<number> | Refusal;
+  endLeg(diameter: number, use: Use): Cited<EndLeg> | Refusal;
+  hook(turn: HookTurn, diameter: number, use: Use): Cited<Hook> | Refusal;
+  readonly shapes: ReadonlyMap<string, ShapeDefinition>;
+  readonly lengthRounding: LengthRounding;
+  /** mm step that dimensions are scheduled in */
+  readonly dimensionStep: Cited<number> | null;
+  /** least straight between two bends, in bar diameters */
+  readonly straightBetweenBends: Cited<number> | null;
+  /** bends from which a shape may be impractical within tolerance */
+  readonly manyBends: Cited<number> | null;
+  readonly tolerances: Cited<readonly ToleranceRow[]> | null;
+  /** degrees Celsius below which cold bending needs leave */
+  readonly coldBending: Cited<number> | null;
+  readonly rebending: Cited<string> | null;
+  readonly supply: SupplyLimits;
+}

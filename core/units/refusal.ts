@@ -1,0 +1,56 @@
+/** What a refusal is shown as in a cell: a bad value, or a thing this standard does not hold. */
+export type RefusalKind = "value" | "not-held";
+
+/** The words of a refusal are a template; `{name}` stands for one of its values. */
+export interface RefusalDefinition {
+  readonly code: string;
+  readonly kind: RefusalKind;
+  readonly text: string;
+}
+
+export type RefusalValues = Readonly<Record<string, string | number>>;
+
+/**
+ * The answer of a core function that cannot answer: a code and its values.
+ * Words are made only where somebody reads them, by `refusalText`.
+ */
+export class Refusal {
+  constructor(
+    readonly definition: RefusalDefinition,
+    readonly values: RefusalValues,
+  ) {}
+
+  get kind(): RefusalKind {
+    return this.definition.kind;
+  }
+
+  get code(): string {
+    return this.definition.code;
+  }
+}
+
+/**
+ * Declares one refusal and gives the function that makes it.
+ *
+ * @example
+ * const sizeNotHeld = defineRefusal("size-not-held", "not-held", "{size} is no bar of {standard}: it holds {held}");
+ * return sizeNotHeld({ size, standard, held });
+ */
+export function defineRefusal(code: string, kind: RefusalKind, text: string) {
+  const definition: RefusalDefinition = { code, kind, text };
+  return (values: RefusalValues): Refusal => new Refusal(definition, values);
+}
+
+export function isRefusal(answer: unknown): answer is Refusal {
+  return answer instanceof Refusal;
+}
+
+/** The sentence: names the value, the limit and the remedy. */
+export function refusalText(refusal: Refusal): string {
+  return fillTemplate(refusal.definition.text, refusal.values);
+}
+
+/** Puts values into `{name}` places; a place without a value stays visible. */
+export function fillTemplate(text: string, values: RefusalValues): string {
+  return text.replace(/\{(\w+)\}/g, (place, name: string) => (name in values ? String(values[name]) : place));
+}

@@ -1,0 +1,33 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: {
+          name: "unit",
+          include: ["tests/{core,addin,architecture,manifest,corpus,docs}/**/*.test.ts"],
+          environment: "node",
+          testTimeout: 60_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          environment: "node",
+          globalSetup: ["tests/_support/browser-setup.ts"],
+          testTimeout: 180_000,
+          hookTimeout: 300_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
