@@ -4,36 +4,31 @@ import type { Sheet } from "../../core/schedule/sheet";
 export type UndoStep = () => Promise<boolean>;
 export type Unsubscribe = () => void;
 
-export type FlagColour =
-	| "unsafe"
-	| "unbendable"
-	| "off-standard"
-	| "doubtful"
-	| "note";
+export type FlagColour = "unsafe" | "unbendable" | "off-standard" | "doubtful" | "note";
 
 /** A row to colour, over the schedule's columns; rows and columns are the sheet's, from 0. */
 export interface RowFlag {
-	readonly row: number;
-	readonly firstColumn: number;
-	readonly lastColumn: number;
-	readonly colour: FlagColour;
-	readonly note: string;
+  readonly row: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+  readonly colour: FlagColour;
+  readonly note: string;
 }
 
 export interface CellEdit {
-	readonly cell: string;
-	readonly to: string | number | null;
+  readonly cell: string;
+  readonly to: string | number | null;
 }
 
 export interface SheetSummary {
-	readonly name: string;
-	readonly visible: boolean;
-	readonly isProtected: boolean;
+  readonly name: string;
+  readonly visible: boolean;
+  readonly isProtected: boolean;
 }
 
 /** Raised with words for the user: what was refused, and the remedy. */
 export class WorkbookRefusal extends Error {
-	override readonly name = "WorkbookRefusal";
+  override readonly name = "WorkbookRefusal";
 }
 
 /**
@@ -41,37 +36,25 @@ export class WorkbookRefusal extends Error {
  * one suite of tests runs over both.
  */
 export interface WorkbookPort {
-	sheets(): Promise<readonly SheetSummary[]>;
-	activeSheet(): Promise<string>;
-	/** A frozen copy of the used range: one read. */
-	read(sheet: string): Promise<Sheet>;
-	/** Colours rows; what the user's own cells looked like is kept so that `clearFlags` restores it. */
-	showFlags(
-		sheet: string,
-		flags: readonly RowFlag[],
-		progress?: (done: number) => void,
-	): Promise<void>;
-	/** Restores the user's own formats, also after save, close and reopen. */
-	clearFlags(sheet: string): Promise<void>;
-	hasFlags(sheet: string): Promise<boolean>;
-	/** Writes values, never coercing texts. Gives the way back. */
-	writeCells(sheet: string, edits: readonly CellEdit[]): Promise<UndoStep>;
-	/** Selects a cell and brings it into view. */
-	goTo(sheet: string, cell: string): Promise<void>;
-	/** The workbook's defined name `Barwright.Standard` and other settings kept in the file. */
-	setting(name: string): Promise<string | null>;
-	saveSetting(name: string, value: string | null): Promise<void>;
-	onSelection(
-		listener: (place: { sheet: string; row: number; column: number }) => void,
-	): Unsubscribe;
-	/** Cells the user changed, as the sheet's rows from 0. */
-	onChange(
-		listener: (place: {
-			sheet: string;
-			firstRow: number;
-			lastRow: number;
-		}) => void,
-	): Unsubscribe;
-	/** Recalculates every BAR formula; gives how many there are. */
-	recalculate(): Promise<number>;
+  sheets(): Promise<readonly SheetSummary[]>;
+  activeSheet(): Promise<string>;
+  /** A frozen copy of the used range: one read. */
+  read(sheet: string): Promise<Sheet>;
+  /** Colours rows; what the user's own cells looked like is kept so that `clearFlags` restores it. */
+  showFlags(sheet: string, flags: readonly RowFlag[], progress?: (done: number) => void): Promise<void>;
+  /** Restores the user's own formats, also after save, close and reopen. */
+  clearFlags(sheet: string): Promise<void>;
+  hasFlags(sheet: string): Promise<boolean>;
+  /** Writes values, never coercing texts. Gives the way back. */
+  writeCells(sheet: string, edits: readonly CellEdit[]): Promise<UndoStep>;
+  /** Selects a cell and brings it into view. */
+  goTo(sheet: string, cell: string): Promise<void>;
+  /** The workbook's defined name `Barwright.Standard` and other settings kept in the file. */
+  setting(name: string): Promise<string | null>;
+  saveSetting(name: string, value: string | null): Promise<void>;
+  onSelection(listener: (place: { sheet: string; row: number; column: number }) => void): Unsubscribe;
+  /** Cells the user changed, as the sheet's rows from 0. */
+  onChange(listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void): Unsubscribe;
+  /** Recalculates every BAR formula; gives how many there are. */
+  recalculate(): Promise<number>;
 }
