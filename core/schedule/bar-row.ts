@@ -24,6 +24,8 @@ export type ColumnKind =
   | "released"
   | "remark";
 
+export type ColumnUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb";
+
 export type RowClass = "bar" | "heading" | "total" | "note" | "blank" | "unread";
 
 export interface ColumnReading {
@@ -33,9 +35,12 @@ export interface ColumnReading {
   /** the header's own words */
   readonly header: string;
   /** unit that the column's numbers were taken in; null for texts and counts */
-  readonly unit: "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb" | null;
+  readonly unit: ColumnUnit | null;
   /** said where it was decided without the header's own word */
   readonly guess: string | null;
+  /** The user's own correction, kept in the workbook, decided it. */
+  readonly corrected?: boolean;
+  readonly hidden?: boolean;
 }
 
 /** One schedule on a sheet: a header and the bar rows under it. */
@@ -43,7 +48,46 @@ export interface TableReading {
   readonly headerTop: number;
   readonly headerBottom: number;
   readonly columns: ReadonlyMap<ColumnKind, ColumnReading>;
+  /** columns that belong to this schedule, where several stand side by side */
+  readonly left?: number;
+  readonly right?: number;
+  /** columns of lengths or masses by bar size, as some practices write them */
+  readonly bySize?: readonly { readonly size: string; readonly column: number }[];
+  /** header cells of this schedule that no known word covers */
+  readonly unknownHeaders?: readonly { readonly column: number; readonly header: string }[];
 }
+
+/** What a guess rests on; a user confirms a guess by this code or by the cell. */
+export type GuessCode =
+  | "unit-of-column"
+  | "unit-of-cell"
+  | "decimal-comma"
+  | "date-was-fraction"
+  | "date-was-mark"
+  | "number-was-mark"
+  | "lookalike-digit"
+  | "size-from-symbol"
+  | "size-prefix"
+  | "size-from-mass"
+  | "size-from-column"
+  | "size-not-made"
+  | "feet-or-inches"
+  | "members-of-one"
+  | "members-carried"
+  | "set-or-pair"
+  | "same-as"
+  | "shape-digits"
+  | "shape-from-legs"
+  | "negative-dimension"
+  | "free-by-format"
+  | "varying-mean"
+  | "each-face"
+  | "hidden-rows"
+  | "coloured-rows"
+  | "struck-rows"
+  | "member-from-sheet"
+  | "grade-from-note"
+  | "stored-corrections";
 
 /** A cell of a bar row that could not be read, or was read by a guess. */
 export interface CellProblem {
@@ -54,6 +98,38 @@ export interface CellProblem {
   readonly reason: string;
   /** A guess that moves steel by more than 1 % or changes a shape: not used until confirmed. */
   readonly asks?: boolean;
+  readonly guess?: GuessCode;
+  /** what the cell would be read as */
+  readonly proposal?: string | number;
+}
+
+/** A guess about the whole sheet or a column. */
+export interface SheetGuess {
+  readonly guess: GuessCode;
+  readonly reason: string;
+  readonly asks: boolean;
+  /** within the used range; null where it is about no one place */
+  readonly row: number | null;
+  readonly column: number | null;
+}
+
+/** A set of bars of which one length varies evenly: `1200-1800 step 50`. mm. */
+export interface VaryingSet {
+  readonly field: ColumnKind;
+  readonly from: number | null;
+  readonly to: number | null;
+  readonly step: number | null;
+  /** lengths in the set by from, to and step; null where no step is given */
+  readonly lengths: number | null;
+}
+
+/** What a remark says of place and hand, in the words of the trade. */
+export interface RemarkReading {
+  /** "T1", "B2", "EF" */
+  readonly layers: readonly string[];
+  readonly hand: "left" | "right" | "opposite" | null;
+  readonly alternate: boolean;
+  readonly stagger: boolean;
 }
 
 /** One bar row. Lengths are mm, masses kg; null is blank or unread (then a problem says so). */
@@ -86,6 +162,40 @@ export interface BarRow {
   readonly hidden: boolean;
   readonly struckThrough: boolean;
   readonly problems: readonly CellProblem[] | null;
+  /** kg/m as typed */
+  readonly unitMass?: number | null;
+  /** mm, count times length as typed */
+  readonly totalLength?: number | null;
+  /** mm between bars, typed or out of a call-off */
+  readonly spacing?: number | null;
+  readonly varying?: VaryingSet | null;
+  /** mark of the set that 12a, 12b belong to: "12" */
+  readonly setMark?: string | null;
+  /** leg lengths written in the shape cell, mm, in order */
+  readonly legs?: readonly number[] | null;
+  /** mm of lap that the length includes */
+  readonly lap?: number | null;
+  readonly remarks?: RemarkReading | null;
+  /** A later revision of the same member and mark stands on the sheet, or the row says so itself. */
+  readonly superseded?: boolean;
+  readonly fill?: string | null;
+}
+
+/** A line of the schedule that sums, kept to be checked against the bars. */
+export interface TotalRow {
+  readonly row: number;
+  readonly label: string;
+  readonly cells: readonly { readonly column: number; readonly value: number }[];
+  readonly kind?: "total" | "subtotal" | "carried" | "summary";
+  readonly table?: TableReading;
+}
+
+/** A block of masses or lengths by size under or beside a list. */
+export interface SummaryBlock {
+  readonly headerRow: number;
+  readonly rows: readonly TotalRow[];
+  /** empty where the sizes stand one below another */
+  readonly sizes: readonly { readonly size: string; readonly column: number }[];
 }
 
 /** Everything the reader made of one sheet. */
@@ -100,11 +210,13 @@ export interface ScheduleReading {
   readonly totals: readonly TotalRow[];
   /** Where no header was found: the words looked for and the nearest row. */
   readonly noHeader: { readonly lookedFor: readonly string[]; readonly nearestRow: number | null } | null;
-}
-
-/** A total line of the schedule itself, kept to be checked against the bars. */
-export interface TotalRow {
-  readonly row: number;
-  readonly label: string;
-  readonly cells: readonly { readonly column: number; readonly value: number }[];
+  /** guesses about the sheet or a column, each shown to the user */
+  readonly guesses?: readonly SheetGuess[];
+  readonly summaries?: readonly SummaryBlock[];
+  /** drawing, revision, job and the like out of the title block and the foot */
+  readonly titleFacts?: ReadonlyMap<string, string>;
+  /** mm: the step that nearly all typed lengths keep */
+  readonly lengthStep?: number | null;
+  /** Every row came as one text in one cell and was split at its wide gaps. */
+  readonly pasted?: boolean;
 }

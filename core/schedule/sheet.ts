@@ -22,15 +22,21 @@ export interface Sheet {
   readonly rowCount: number;
   readonly columnCount: number;
   cell(row: number, column: number): Cell;
+  /** All cells of a row from its first column, where the host holds them so; may end early. */
+  rowCells?(row: number): readonly Cell[];
   /** What the user sees, where it differs from the value: number formats, parentheses. */
   shown?(row: number, column: number): string | undefined;
   isDate?(row: number, column: number): boolean;
   isHiddenRow?(row: number): boolean;
   isHiddenColumn?(column: number): boolean;
   isStruckThrough?(row: number, column: number): boolean;
+  /** Fill colour that the user gave the cell, such as "#FFFF00"; undefined where there is none. */
+  fill?(row: number, column: number): string | undefined;
   /** Merged ranges, in the same coordinates. */
   readonly merges?: readonly { top: number; left: number; bottom: number; right: number }[];
 }
+
+const NO_CELLS: readonly Cell[] = [];
 
 /** A sheet over rows of values, its first cell at A1. */
 export function sheetFromRows(name: string, rows: readonly (readonly Cell[])[]): Sheet {
@@ -42,5 +48,6 @@ export function sheetFromRows(name: string, rows: readonly (readonly Cell[])[]):
     rowCount: rows.length,
     columnCount,
     cell: (row, column) => rows[row]?.[column] ?? null,
+    rowCells: (row) => rows[row] ?? NO_CELLS,
   };
 }
