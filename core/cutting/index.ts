@@ -1,0 +1,3 @@
+export type { CuttingPattern, CuttingPlan } from "./cutting-plan";
+export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
+export { planCutting } from "./plan-cutting";

@@ -1,0 +1,164 @@
+import { defineRefusal, type Refusal } from "../units/refusal";
+import type { CuttingPattern, CuttingPlan } from "./cutting-plan";
+import { type CuttingQuestion, questionRefusal } from "./cutting-question";
+import { type SolverProblem, type SolverUse, solverProblem, TICKS_PER_MM } from "./cutting-stock";
+import { fewerPatterns } from "./fewer-patterns";
+import { commonMeasure } from "./fill-by-table";
+import { cheapestHolder, firstFit } from "./first-fit";
+import { relax } from "./relaxation";
+import { wholePlan } from "./whole-plan";
+
+const stockRunsOut = defineRefusal(
+  "stock-runs-out",
+  "value",
+  "the stock named does not suffice for {pieces} pieces of {length} mm in all: add bars or raise a count",
+);
+
+/**
+ * A cutting plan for one size and grade: the patterns, the stock they take, and the bound that no
+ * plan can beat, so that the reader knows whether it is the least. Never worse than first-fit.
+ *
+ * Lengths in mm. Refuses lengths and counts that are none, pieces longer than the stock gives, and
+ * demand beyond a limited stock; it never splits a bar. Bound: Gilmore and Gomory, Operations
+ * Research 9 (1961).
+ *
+ * @example
+ * planCutting({ pieces: [{ length: 4000, count: 30 }], stock: [{ length: 12000, count: null, remnant: false }],
+ *   endCrop: 0, kerf: 0, timeLimit: 1000 });   // 10 bars, proven least
+ */
+export function planCutting(question: CuttingQuestion): CuttingPlan | Refusal {
+  const refusal = questionRefusal(question);
+  if (refusal !== null) return refusal;
+  const problem = solverProblem(question);
+  if (problem.lengths.length === 0) return emptyPlan();
+  const deadline = Date.now() + question.timeLimit;
+  const relaxation = relax(problem, Date.now() + question.timeLimit * 0.6);
+  const bound = boundOf(problem, question, relaxation.bound);
+  const uses = relaxation.unserved ? null : wholePlan(problem, relaxation, bound.goal, deadline);
+  if (uses === null) return tooLittleStock(question);
+  const shorter = onShortestStock(problem, uses);
+  const comparison = firstFit(problem);
+  return printPlan(question, problem, fewerPatterns(problem, shorter), bound, comparison);
+}
+
+interface Bound {
+  /** ticks of cost that no plan can beat */
+  readonly goal: number;
+  readonly lowerBound: number;
+  readonly boundIn: "bars" | "mm";
+}
+
+/** The fractional bound, raised to what whole bars can cost. */
+function boundOf(problem: SolverProblem, question: CuttingQuestion, fractional: number): Bound {
+  const sold = problem.stock.filter((bar) => !question.stock[bar.index]!.remnant);
+  const remnantGrains = problem.stock
+    .filter((bar) => question.stock[bar.index]!.remnant)
+    .reduce((sum, bar) => sum + bar.cost * bar.limit, 0);
+  const byLength = pieceLength(problem) * Math.min(...problem.stock.map((bar) => bar.cost / bar.capacity));
+  const cost = Math.max(fractional, byLength * (1 - 1e-12));
+  const bought = Math.max(0, cost - (Number.isFinite(remnantGrains) ? remnantGrains : cost));
+  const step = commonMeasure(sold.map((bar) => bar.cost));
+  const steps = step === 0 ? 0 : Math.ceil(bought / step - 1e-6);
+  const goal = remnantGrains === 0 ? steps * step : 0;
+  const isOneLength = new Set(sold.map((bar) => bar.cost)).size === 1;
+  if (isOneLength) return { goal, lowerBound: steps, boundIn: "bars" };
+  return { goal, lowerBound: (steps * step) / TICKS_PER_MM, boundIn: "mm" };
+}
+
+/** ticks of all pieces with their kerfs */
+function pieceLength(problem: SolverProblem): number {
+  return problem.lengths.reduce((sum, length, item) => sum + length * problem.demand[item]!, 0);
+}
+
+/** Changes a bar for a cheaper one that still holds the same cuts. */
+function onShortestStock(problem: SolverProblem, uses: readonly SolverUse[]): SolverUse[] {
+  const limits = new Map(problem.stock.map((bar) => [bar.index, bar.limit]));
+  for (const { pattern, times } of uses) limits.set(pattern.stock, limits.get(pattern.stock)! - times);
+  return uses.map((use) => {
+    const { pattern, times } = use;
+    const used = pattern.counts.reduce((sum, count, item) => sum + count * problem.lengths[item]!, 0);
+    const own = problem.stock.find((bar) => bar.index === pattern.stock)!;
+    const enough = problem.stock.filter((bar) => limits.get(bar.index)! >= times);
+    const holder = cheapestHolder(enough, limits, used);
+    if (holder === null || holder.cost >= own.cost) return use;
+    limits.set(own.index, limits.get(own.index)! + times);
+    limits.set(holder.index, limits.get(holder.index)! - times);
+    return { pattern: { stock: holder.index, counts: pattern.counts }, times };
+  });
+}
+
+function printPlan(
+  question: CuttingQuestion,
+  problem: SolverProblem,
+  uses: readonly SolverUse[],
+  bound: Bound,
+  comparison: readonly SolverUse[] | null,
+): CuttingPlan {
+  const kerf = Math.round(question.kerf * TICKS_PER_MM);
+  const patterns = uses.map(({ pattern, times }): CuttingPattern => {
+    const bar = question.stock[pattern.stock]!;
+    const cuts = pattern.counts.flatMap((count, item) =>
+      count > 0 ? [{ length: (problem.lengths[item]! - kerf) / TICKS_PER_MM, count }] : [],
+    );
+    const used = pattern.counts.reduce((sum, count, item) => sum + count * problem.lengths[item]!, 0);
+    const capacity = problem.stock.find((stock) => stock.index === pattern.stock)!.capacity;
+    const offcut = Math.max(0, capacity - used - kerf) / TICKS_PER_MM;
+    return { stock: bar.length, remnant: bar.remnant, cuts, times, offcut };
+  });
+  patterns.sort((a, b) => b.times - a.times || b.stock - a.stock || a.offcut - b.offcut);
+  const bars = patterns.reduce((sum, pattern) => sum + pattern.times, 0);
+  const stockLength = exactSum(patterns.filter((p) => !p.remnant).map((p) => [p.stock, p.times]));
+  const usedLength = exactSum(patterns.map((p) => [p.stock, p.times]));
+  const cut = exactSum(patterns.flatMap((p) => p.cuts.map((c) => [c.length, c.count * p.times] as const)));
+  const boughtBars = patterns.filter((p) => !p.remnant).reduce((sum, p) => sum + p.times, 0);
+  return {
+    patterns,
+    bars,
+    stockLength,
+    usedLength,
+    lowerBound: bound.lowerBound,
+    boundIn: bound.boundIn,
+    provenLeast: (bound.boundIn === "bars" ? boughtBars : stockLength) <= bound.lowerBound + 1e-6,
+    pieces: problem.demand.reduce((sum, count) => sum + count, 0),
+    wasteRatio: usedLength === 0 ? 0 : (usedLength - cut) / usedLength,
+    firstFit: {
+      bars: (comparison ?? []).reduce((sum, use) => sum + use.times, 0),
+      stockLength: exactSum(
+        (comparison ?? []).map((use) => {
+          const bar = question.stock[use.pattern.stock]!;
+          return [bar.remnant ? 0 : bar.length, use.times] as const;
+        }),
+      ),
+    },
+  };
+}
+
+/** Sums in whole ticks, so that no order of adding changes a length. */
+function exactSum(terms: readonly (readonly [length: number, times: number])[]): number {
+  return (
+    terms.reduce((sum, [length, times]) => sum + Math.round(length * TICKS_PER_MM) * times, 0) / TICKS_PER_MM
+  );
+}
+
+function tooLittleStock(question: CuttingQuestion): Refusal {
+  const asked = question.pieces.filter((piece) => piece.count > 0);
+  return stockRunsOut({
+    pieces: asked.reduce((sum, piece) => sum + piece.count, 0),
+    length: exactSum(asked.map((piece) => [piece.length, piece.count])),
+  });
+}
+
+function emptyPlan(): CuttingPlan {
+  return {
+    patterns: [],
+    bars: 0,
+    stockLength: 0,
+    usedLength: 0,
+    lowerBound: 0,
+    boundIn: "bars",
+    provenLeast: true,
+    pieces: 0,
+    wasteRatio: 0,
+    firstFit: { bars: 0, stockLength: 0 },
+  };
+}
