@@ -1,8 +1,8 @@
+import type { LengthUnit } from "../units/length-unit";
 import type { Refusal } from "../units/refusal";
 import type { Citation, Cited } from "./citation";
 
-/** The unit a standard's users write lengths in. Inside core every length is an unrounded millimetre. */
-export type LengthUnit = "mm" | "in";
+export type { LengthUnit } from "../units/length-unit";
 
 /** `main` and `link` everywhere; a standard may name further uses of its own. */
 export type Use = "main" | "link" | (string & {});
@@ -38,7 +38,7 @@ export interface Grade {
   readonly name: string;
   /** prefixes in a size that mean it, such as "H" */
   readonly prefixes: readonly string[];
-  /** MPa */
+  /** MPa; 0 where the specification of the job says it */
   readonly yield: number;
   /** A round bar without ribs. */
   readonly plain?: boolean;
@@ -98,6 +98,13 @@ export interface ShapeLimit {
   readonly cite: Citation;
 }
 
+/** How a bend angle follows from the dims: an equation, and the range in degrees it is sought in. */
+export interface ShapeAngle {
+  readonly equation: string;
+  readonly from: number;
+  readonly to: number;
+}
+
 /**
  * A coded shape. From these texts come the printed formula's length, the path, the exact length,
  * the drawing and the limits; no shape has code of its own.
@@ -115,6 +122,20 @@ export interface ShapeDefinition {
   readonly formula: string | null;
   /** see `core/shapes/path-template.ts`; null where the shape is not held as a path */
   readonly path: string | null;
+  /** equations of the path's named angles, over dims, r and d: { t: "D = B sin t + d cos t" } */
+  readonly angles?: Readonly<Record<string, ShapeAngle>>;
+  /** another reading of the same dims that the document's drawing would also bear */
+  readonly otherReading?: {
+    readonly words: string;
+    readonly path: string;
+    readonly angles?: Readonly<Record<string, ShapeAngle>>;
+  };
+  /** dims that count something and are no lengths: the turns of a helix */
+  readonly counts?: readonly DimLetter[];
+  /** the formula printed for dims that meet a condition */
+  readonly formulaWhen?: { readonly limit: string; readonly formula: string };
+  /** a shorter printed formula for least end legs, offered beside the other */
+  readonly minimisedFormula?: string;
   /** "planar" unless said */
   readonly kind?: "planar" | "arc" | "circle" | "helix" | "isometric";
   readonly use?: Use;
@@ -135,6 +156,18 @@ export interface SupplyLimits {
   readonly stockLength: Cited<number> | null;
   /** mm: largest practical former for a continuous curve */
   readonly largestCurveFormer: Cited<number> | null;
+}
+
+/** Deductions taken from the sum of the legs, in bar diameters, and what a hook adds. */
+export interface SiteDeductions {
+  readonly bends: readonly { readonly angle: number; readonly perDiameter: number }[];
+  readonly hook: {
+    /** what a hook adds, in bar diameters; `perDiameterElsewhere` is the other custom */
+    readonly perDiameter: number;
+    readonly perDiameterElsewhere: number;
+    /** mm: a hook never adds less */
+    readonly least: number;
+  };
 }
 
 /** A document and edition, as the rest of core asks it. Nothing else of a standard is visible. */
@@ -167,4 +200,6 @@ export interface Standard {
   readonly coldBending: Cited<number> | null;
   readonly rebending: Cited<string> | null;
   readonly supply: SupplyLimits;
+  /** null but for the rule that takes deductions in place of geometry */
+  readonly siteDeductions: Cited<SiteDeductions> | null;
 }

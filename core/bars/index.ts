@@ -1,0 +1,2 @@
+export { nominalArea } from "./nominal-area";
+export { nominalMass } from "./nominal-mass";

@@ -1,0 +1,122 @@
+import type { Cited, PrintedTable } from "../citation";
+import type { Grade, LengthRounding } from "../port";
+import type { BarRow, EndLegRow, FormerRow, HookRow, TestMandrelRow } from "../shared/standard-tables";
+
+export const BARS: PrintedTable<BarRow> = {
+  cite: { document: "EN 10080", edition: "2005", clause: "Table 6", provenance: "memory" },
+  rows: [
+    { size: "5", diameter: 5, area: 19.6, massPerMetre: 0.154 },
+    { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },
+    { size: "7", diameter: 7, area: 38.5, massPerMetre: 0.302 },
+    { size: "8", diameter: 8, area: 50.3, massPerMetre: 0.395 },
+    { size: "9", diameter: 9, area: 63.6, massPerMetre: 0.499 },
+    {
+      size: "10",
+      diameter: 10,
+      area: 78.5,
+      massPerMetre: 0.617,
+      conflict: "UK three-decimal tables print 0.616, from the area rounded to 0.1 mm2",
+    },
+    { size: "12", diameter: 12, area: 113, massPerMetre: 0.888 },
+    { size: "14", diameter: 14, area: 154, massPerMetre: 1.21 },
+    { size: "16", diameter: 16, area: 201, massPerMetre: 1.58 },
+    { size: "20", diameter: 20, area: 314, massPerMetre: 2.47 },
+    { size: "25", diameter: 25, area: 491, massPerMetre: 3.85 },
+    { size: "28", diameter: 28, area: 616, massPerMetre: 4.83 },
+    { size: "32", diameter: 32, area: 804, massPerMetre: 6.31 },
+    { size: "40", diameter: 40, area: 1257, massPerMetre: 9.86 },
+    { size: "50", diameter: 50, area: 1963, massPerMetre: 15.4 },
+  ],
+};
+
+/** Bars and wire. */
+export const FORMERS: PrintedTable<FormerRow> = {
+  cite: {
+    document: "EN 1992-1-1",
+    edition: "2004",
+    clause: "8.3(2), Table 8.1N a)",
+    provenance: "published",
+    seen: "JRC Eurocode 2 background slides, studylib.net/doc/18310154; buildinghow.com; crazyengineers.com thread 53933",
+  },
+  rows: [
+    { uses: ["main", "link"], upTo: 16, perDiameter: 4 },
+    { uses: ["main", "link"], perDiameter: 7 },
+  ],
+};
+
+/** Welded reinforcement and mesh bent after welding; "welded near": weld nearer than 3d or in the bend. */
+export const WELDED_FORMERS: PrintedTable<FormerRow> = {
+  cite: {
+    document: "EN 1992-1-1",
+    edition: "2004",
+    clause: "8.3(2), Table 8.1N b)",
+    provenance: "memory",
+    conflict: "5d is allowed for a near weld made to EN ISO 17660 Annex B; 20d, the safe one, is held",
+  },
+  rows: [
+    { uses: ["welded clear"], perDiameter: 5 },
+    { uses: ["welded near"], perDiameter: 20 },
+  ],
+};
+
+export const END_LEGS: PrintedTable<EndLegRow> = {
+  cite: { document: "EN 1992-1-1", edition: "2004", clause: "Figures 8.1 and 8.5", provenance: "memory" },
+  rows: [{ uses: ["link"], straightPerDiameter: 10, leastStraight: 70 }, { straightPerDiameter: 5 }],
+};
+
+export const HOOKS: PrintedTable<HookRow> = {
+  cite: { document: "EN 1992-1-1", edition: "2004", clause: "Figures 8.1 and 8.5", provenance: "memory" },
+  rows: [
+    { uses: ["link"], turns: [90], extensionPerDiameter: 10, leastExtension: 70 },
+    { uses: ["link"], turns: [135, 180], extensionPerDiameter: 5, leastExtension: 50 },
+    { turns: [90, 135, 180], extensionPerDiameter: 5 },
+  ],
+};
+
+const BAR_GRADES: Grade["cite"] = {
+  document: "EN 1992-1-1",
+  edition: "2004",
+  clause: "Annex C",
+  provenance: "memory",
+};
+
+export const GRADES: readonly Grade[] = [
+  { name: "B500A", prefixes: ["A"], yield: 500, cite: BAR_GRADES },
+  { name: "B500B", prefixes: ["B", "H"], yield: 500, cite: BAR_GRADES },
+  { name: "B500C", prefixes: ["C"], yield: 500, cite: BAR_GRADES },
+];
+
+export const LENGTH_ROUNDING: LengthRounding = {
+  step: 5,
+  direction: "up",
+  cite: { document: "EN 1992-1-1 prints no step", provenance: "common practice" },
+};
+
+export const COLD_BENDING: Cited<number> = {
+  value: -5,
+  cite: {
+    document: "EN 13670",
+    clause: "6.3",
+    provenance: "published",
+    seen: "concrete.org.uk fingertips-document id=1057",
+  },
+};
+
+export const REBENDING: Cited<string> = {
+  value: "only where the execution specification allows it",
+  cite: { document: "EN 13670", clause: "6.3", provenance: "memory" },
+};
+
+export const STOCK_LENGTH: Cited<number> = {
+  value: 12000,
+  cite: { document: "stock lengths in Europe", provenance: "common practice" },
+};
+
+/** BS 4449 for B500 bars. Of the bar, not of the bender. */
+export const TEST_MANDRELS: PrintedTable<TestMandrelRow> = {
+  cite: { document: "BS 4449", edition: "2005", clause: "rebend test", provenance: "memory" },
+  rows: [
+    { test: "rebend", testUpTo: 16, testMandrelPerDiameter: 4 },
+    { test: "rebend", testUpTo: Infinity, testMandrelPerDiameter: 7 },
+  ],
+};

@@ -1,0 +1,27 @@
+import { REGISTRY } from "./registry";
+
+export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
+export { citationText } from "./citation";
+export type {
+  Bar,
+  DimLetter,
+  EndLeg,
+  FormerQuestion,
+  Grade,
+  Hook,
+  HookTurn,
+  LengthRounding,
+  LengthUnit,
+  ShapeDefinition,
+  ShapeLimit,
+  SiteDeductions,
+  SizeReading,
+  Standard,
+  SupplyLimits,
+  ToleranceRow,
+  Use,
+} from "./port";
+export { resolveStandard } from "./resolve-standard";
+
+/** The ids of the standards held, in the order of the registry: "BS8666:2005". */
+export const STANDARD_IDS: readonly string[] = REGISTRY.map((tables) => tables.id);

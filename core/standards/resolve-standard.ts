@@ -1,0 +1,119 @@
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { combineStandards } from "./combine-standards";
+import type { Standard } from "./port";
+import { DEFAULT_STANDARD, REGISTRY } from "./registry";
+import { buildStandard } from "./shared/build-standard";
+import { ANSWERS_REMEMBERED } from "./shared/remembered.data";
+import type { StandardTables } from "./shared/standard-tables";
+
+const standardUnknown = defineRefusal(
+  "standard-unknown",
+  "not-held",
+  `standard "{typed}" is not held: Barwright holds {held}`,
+);
+const editionNotHeld = defineRefusal(
+  "standard-edition-not-held",
+  "not-held",
+  `edition "{typed}" is not held: the nearest that is held is {nearest}`,
+);
+const standardReplaced = defineRefusal(
+  "standard-replaced",
+  "not-held",
+  `standard "{typed}" is not held, and its shape codes mean other shapes than today's: the nearest that is held is {nearest}`,
+);
+const tooManyParts = defineRefusal(
+  "standard-parts",
+  "value",
+  `standard "{typed}" joins more than two documents: write SHAPES+BARS, such as {example}`,
+);
+
+const built = new Map<string, Standard>();
+const resolved = new Map<string, Standard | Refusal>();
+
+/**
+ * The standard of an id: "BS8666:2005"; "bs 8666" is the newest edition held as sure; blank is the
+ * default; "A+B" takes shapes and rounding from A, bars and formers from B. The same id always
+ * gives the same object. Refuses what is not held and names the nearest that is.
+ */
+export function resolveStandard(id?: string | null): Standard | Refusal {
+  const typed = id ?? "";
+  const known = resolved.get(typed);
+  if (known !== undefined) return known;
+  if (resolved.size >= ANSWERS_REMEMBERED) resolved.clear();
+  const answer = resolve(typed);
+  resolved.set(typed, answer);
+  return answer;
+}
+
+function resolve(typed: string): Standard | Refusal {
+  const parts = typed.split("+").map((part) => part.trim());
+  // an amendment, "BS 8666:2005+A1:2008", is the edition itself
+  const documents = parts.filter((part, index) => index === 0 || !/^A\d(:\d+)?$/i.test(part));
+  const [first = "", second, ...others] = documents;
+  if (others.length > 0)
+    return tooManyParts({ typed, example: `${DEFAULT_STANDARD.id}+${DEFAULT_STANDARD.id}` });
+  const shapes = resolveOne(first);
+  if (second === undefined || isRefusal(shapes)) return shapes;
+  const bars = resolveOne(second);
+  if (isRefusal(bars) || bars === shapes) return bars;
+  return keep(`${shapes.id}+${bars.id}`, () => combineStandards(shapes, bars));
+}
+
+function resolveOne(typed: string): Standard | Refusal {
+  const wanted = plain(typed);
+  if (wanted === "") return standardOf(DEFAULT_STANDARD);
+  const exact = REGISTRY.find((tables) => spellings(tables).includes(wanted));
+  if (exact !== undefined) return standardOf(exact);
+  const family = REGISTRY.filter((tables) => tables.names.some((name) => isEditionOf(wanted, plain(name))));
+  if (family.length > 0) return editionNotHeld({ typed, nearest: nearestEdition(family, wanted).id });
+  const successor = REGISTRY.find(({ replaces }) => replaces?.some((name) => wanted.startsWith(plain(name))));
+  if (successor !== undefined) return standardReplaced({ typed, nearest: successor.id });
+  return standardUnknown({ typed, held: REGISTRY.map((tables) => tables.id).join(", ") });
+}
+
+function standardOf(tables: StandardTables): Standard {
+  return keep(tables.id, () => buildStandard(tables));
+}
+
+function keep(id: string, make: () => Standard): Standard {
+  const known = built.get(id);
+  if (known !== undefined) return known;
+  const standard = make();
+  built.set(id, standard);
+  return standard;
+}
+
+/** Its id, and each name alone, with the year or with the year's last two digits. */
+function spellings({ id, names }: StandardTables): string[] {
+  const year = editionOf(id);
+  return [
+    plain(id),
+    ...names.flatMap((name) => [plain(name), plain(name + year), plain(name + year.slice(-2))]),
+  ];
+}
+
+function isEditionOf(wanted: string, name: string): boolean {
+  return wanted.startsWith(name) && /^(\d\d|\d{4})$/.test(wanted.slice(name.length));
+}
+
+function nearestEdition(family: readonly StandardTables[], wanted: string): StandardTables {
+  const distance = (tables: StandardTables) =>
+    Math.min(...yearsOf(wanted).map((year) => Math.abs(Number(editionOf(tables.id)) - year)));
+  return family.reduce((best, tables) => (distance(tables) < distance(best) ? tables : best));
+}
+
+/** The year that an id ends in; two digits may be of either century. */
+function yearsOf(wanted: string): number[] {
+  const four = /(?:19|20)\d\d$/.exec(wanted);
+  return four === null
+    ? ["19", "20"].map((century) => Number(century + wanted.slice(-2)))
+    : [Number(four[0])];
+}
+
+function editionOf(id: string): string {
+  return id.split(":")[1] ?? "";
+}
+
+function plain(name: string): string {
+  return name.toUpperCase().replace(/[^A-Z0-9]/g, "");
+}

@@ -1,0 +1,18 @@
+import { toMillimetres } from "../../units/convert-length";
+import type { PrintedTable } from "../citation";
+import type { Bar } from "../port";
+import type { BarRow } from "./standard-tables";
+
+/** The bars of printed tables, in order, diameters in mm, each with its own trust. */
+export function barsOf(tables: readonly PrintedTable<BarRow>[]): readonly Bar[] {
+  return tables.flatMap(({ cite, rows }) =>
+    rows.map((row) => ({
+      size: row.size,
+      diameter: row.diameter ?? toMillimetres(row.diameterInches ?? 0, "in"),
+      area: row.area,
+      massPerMetre: row.massPerMetre,
+      ...(row.poundsPerFoot === undefined ? {} : { poundsPerFoot: row.poundsPerFoot }),
+      cite: row.conflict === undefined ? cite : { ...cite, conflict: row.conflict },
+    })),
+  );
+}

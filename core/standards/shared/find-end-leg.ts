@@ -1,0 +1,47 @@
+import { toMillimetres } from "../../units/convert-length";
+import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
+import type { Cited } from "../citation";
+import type { Bar, EndLeg, Use } from "../port";
+import { findFormer, resolveUse } from "./find-former";
+import { fitsCondition } from "./fits-condition";
+import { resolveGrade } from "./resolve-grade";
+import type { EndLegRow, StandardTables } from "./standard-tables";
+
+const endLegNotHeld = defineRefusal(
+  "end-leg-not-held",
+  "not-held",
+  `{standard} holds no least end leg for a {diameter} mm bar for use {use}: ask the designer`,
+);
+
+/** The least end leg, overall: the printed figure, or the printed straight + r + d. */
+export function findEndLeg(
+  diameter: number,
+  typedUse: Use,
+  tables: StandardTables,
+  bars: readonly Bar[],
+): Cited<EndLeg> | Refusal {
+  const use = resolveUse(typedUse, tables);
+  if (isRefusal(use)) return use;
+  const former = findFormer({ diameter, use }, tables, bars);
+  if (isRefusal(former)) return former;
+  const grade = resolveGrade(undefined, use, tables);
+  if (isRefusal(grade)) return grade;
+  for (const { cite, rows } of tables.endLegs) {
+    const row = rows.find((one) => fitsCondition(one, { diameter, use, grade }, bars));
+    if (row !== undefined) return { value: endLegOf(row, diameter, former.value / 2, tables), cite };
+  }
+  return endLegNotHeld({ standard: tables.id, diameter, use });
+}
+
+function endLegOf(row: EndLegRow, diameter: number, radius: number, { unit }: StandardTables): EndLeg {
+  if (row.outside !== undefined) return { outside: row.outside, straight: straightOf(row, diameter, unit) };
+  const straight = straightOf(row, diameter, unit) ?? 0;
+  const outside = straight + radius + diameter;
+  const step = row.roundedUpTo ?? 0;
+  return { outside: step === 0 ? outside : Math.ceil(outside / step) * step, straight };
+}
+
+function straightOf(row: EndLegRow, diameter: number, unit: StandardTables["unit"]): number | null {
+  if (row.straightPerDiameter === undefined) return null;
+  return Math.max(row.straightPerDiameter * diameter, toMillimetres(row.leastStraight ?? 0, unit));
+}

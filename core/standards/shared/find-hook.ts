@@ -1,0 +1,64 @@
+import { toMillimetres } from "../../units/convert-length";
+import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
+import type { Cited } from "../citation";
+import type { Bar, Hook, HookTurn, Use } from "../port";
+import { findEndLeg } from "./find-end-leg";
+import { findFormer, resolveUse } from "./find-former";
+import { fitsCondition } from "./fits-condition";
+import { resolveGrade } from "./resolve-grade";
+import type { HookRow, StandardTables } from "./standard-tables";
+
+const hookNotHeld = defineRefusal(
+  "hook-not-held",
+  "not-held",
+  `{standard} holds no hook of {turn} degrees for a {diameter} mm bar for use {use}: write the end out as a turn and a leg`,
+);
+
+/** The end hook (stirrup hook for links): former and straight after the bend, mm. */
+export function findHook(
+  turn: HookTurn,
+  diameter: number,
+  typedUse: Use,
+  tables: StandardTables,
+  bars: readonly Bar[],
+): Cited<Hook> | Refusal {
+  const use = resolveUse(typedUse, tables);
+  if (isRefusal(use)) return use;
+  const least = findFormer({ diameter, use }, tables, bars);
+  if (isRefusal(least)) return least;
+  const grade = resolveGrade(undefined, use, tables);
+  if (isRefusal(grade)) return grade;
+  for (const { cite, rows } of tables.hooks) {
+    const row = rows.find(
+      (one) => one.turns.includes(turn) && fitsCondition(one, { diameter, use, grade }, bars),
+    );
+    if (row === undefined) continue;
+    const former = row.formerPerDiameter === undefined ? least.value : row.formerPerDiameter * diameter;
+    const extension = extensionOf(row, turn, diameter, former, tables, bars);
+    return isRefusal(extension) ? extension : { value: { turn, former, extension }, cite };
+  }
+  return hookNotHeld({ standard: tables.id, turn, diameter, use });
+}
+
+function extensionOf(
+  row: HookRow,
+  turn: HookTurn,
+  diameter: number,
+  former: number,
+  tables: StandardTables,
+  bars: readonly Bar[],
+): number | Refusal {
+  const printed = toMillimetres(row.leastExtension ?? 0, tables.unit);
+  const extension = Math.max((row.extensionPerDiameter ?? 0) * diameter, printed);
+  const outsideOfBend = former / 2 + diameter;
+  if (row.endLegOf !== undefined) {
+    const endLeg = findEndLeg(diameter, row.endLegOf, tables, bars);
+    return isRefusal(endLeg) ? endLeg : Math.max(extension, endLeg.value.outside - outsideOfBend);
+  }
+  const halfCircle = (Math.PI * (former + diameter)) / 2;
+  if (row.lengthOfFullHook) return extension + halfCircle * (1 - turn / 180);
+  const arc = (halfCircle * turn) / 180;
+  return row.leastAllowance === undefined
+    ? extension
+    : Math.max(extension, row.leastAllowance + outsideOfBend - arc);
+}

@@ -1,0 +1,135 @@
+import type { Cited, PrintedTable } from "../citation";
+import type {
+  Grade,
+  HookTurn,
+  LengthRounding,
+  LengthUnit,
+  ShapeDefinition,
+  SiteDeductions,
+  ToleranceRow,
+  Use,
+} from "../port";
+
+/** One printed line of a bar table. Where the page prints inches, those are what is held. */
+export interface BarRow {
+  readonly size: string;
+  /** mm */
+  readonly diameter?: number;
+  readonly diameterInches?: number;
+  /** mm2 */
+  readonly area: number;
+  readonly areaSquareInches?: number;
+  readonly massPerMetre: number;
+  readonly poundsPerFoot?: number;
+  /** This line alone: sources differ. */
+  readonly conflict?: string;
+}
+
+/** Which bars a row speaks of. What is left out holds for all; the first row that fits answers. */
+export interface BarCondition {
+  readonly uses?: readonly Use[];
+  readonly grades?: readonly string[];
+  /** mm, exactly this diameter */
+  readonly diameter?: number;
+  /** mm, up to and including */
+  readonly upTo?: number;
+  /** mm, below and not including */
+  readonly below?: number;
+  /** up to and including the diameter of this bar of the table */
+  readonly upToSize?: string;
+  readonly sizes?: readonly string[];
+}
+
+/** Fabrication former: a multiple of the diameter or a printed figure in mm. */
+export interface FormerRow extends BarCondition {
+  /** left out: uncoated bars */
+  readonly coatings?: readonly string[];
+  readonly perDiameter?: number;
+  readonly former?: number;
+}
+
+/**
+ * Mandrel of a bend or re-bend TEST of the bar, in diameters. A type of its own, without the fields
+ * of a former row, so that no test mandrel can stand in a table of formers.
+ */
+export interface TestMandrelRow {
+  readonly test: "bend" | "rebend";
+  readonly testGrades?: readonly string[];
+  readonly testUpTo: number;
+  readonly testMandrelPerDiameter: number;
+}
+
+/** r of the printed length formulas, mm. */
+export interface RadiusRow {
+  readonly diameter: number;
+  readonly radius: number;
+}
+
+/** Least end leg: printed overall, or a straight that r + d is added to. */
+export interface EndLegRow extends BarCondition {
+  /** mm, printed, overall to the outside of the bend */
+  readonly outside?: number;
+  /** straight after the bend, in diameters */
+  readonly straightPerDiameter?: number;
+  /** in the standard's unit: the straight is never less */
+  readonly leastStraight?: number;
+  /** mm: the computed overall leg goes up to this step */
+  readonly roundedUpTo?: number;
+}
+
+export interface HookRow extends BarCondition {
+  readonly turns: readonly HookTurn[];
+  /** left out: the former for the use */
+  readonly formerPerDiameter?: number;
+  readonly extensionPerDiameter?: number;
+  /** in the standard's unit */
+  readonly leastExtension?: number;
+  /** the same length of bar as the hook of 180 degrees has */
+  readonly lengthOfFullHook?: boolean;
+  /** mm: what the hook adds beyond the leg's outside is never less */
+  readonly leastAllowance?: number;
+  /** reaches the least end leg of this use */
+  readonly endLegOf?: Use;
+}
+
+export interface SupplyTables {
+  readonly straightSupplyRadius: PrintedTable<RadiusRow> | null;
+  readonly transportWidth: Cited<number> | null;
+  readonly stockLength: Cited<number> | null;
+  readonly largestCurveFormer: Cited<number> | null;
+}
+
+/** Everything held of one document and edition, as data; `buildStandard` answers from it. */
+export interface StandardTables {
+  readonly id: string;
+  readonly title: string;
+  readonly unit: LengthUnit;
+  /** other names that the document goes by, without edition */
+  readonly names: readonly string[];
+  /** a nearest answer for documents that this one took the place of */
+  readonly replaces?: readonly string[];
+  readonly bars: readonly PrintedTable<BarRow>[];
+  /** a number in a size is the bar's nominal mm, so that "16mm" is the bar 16 */
+  readonly sizesInMillimetres: boolean;
+  readonly grades: readonly Grade[];
+  /** the grade taken where none is said, by use */
+  readonly gradeUnsaid: Readonly<Record<"main" | "link", string>> | null;
+  readonly uses: readonly Use[];
+  readonly formers: readonly PrintedTable<FormerRow>[];
+  readonly formulaRadii: PrintedTable<RadiusRow> | null;
+  readonly endLegs: readonly PrintedTable<EndLegRow>[];
+  readonly hooks: readonly PrintedTable<HookRow>[];
+  readonly shapes: readonly ShapeDefinition[];
+  readonly lengthRounding: LengthRounding;
+  readonly dimensionStep: Cited<number> | null;
+  readonly straightBetweenBends: Cited<number> | null;
+  readonly manyBends: Cited<number> | null;
+  readonly tolerances: Cited<readonly ToleranceRow[]> | null;
+  readonly coldBending: Cited<number> | null;
+  readonly rebending: Cited<string> | null;
+  readonly supply: SupplyTables;
+  readonly siteDeductions: Cited<SiteDeductions> | null;
+  readonly testMandrels: readonly PrintedTable<TestMandrelRow>[];
+  /** what the document has and this folder does not hold */
+  readonly notHeld: readonly string[];
+}
