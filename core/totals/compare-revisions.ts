@@ -1,0 +1,208 @@
+import type { Severity } from "../audit/finding";
+import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
+
+/** A cell of the newer schedule that says something else than the older one did. */
+export interface ChangedCell {
+  readonly field: ColumnKind;
+  /** within the newer sheet's used range; null where the column is not there */
+  readonly column: number | null;
+  readonly before: string | number | null;
+  readonly after: string | number | null;
+}
+
+/** What became of one bar mark of one member. */
+export interface BarChange {
+  readonly kind: "added" | "removed" | "changed";
+  readonly member: string | null;
+  readonly mark: string | null;
+  readonly pour: string | null;
+  readonly before: BarRow | null;
+  readonly after: BarRow | null;
+  /** sheet of `after`, or of `before` where the bar was removed */
+  readonly sheet: string;
+  readonly cells: readonly ChangedCell[];
+  /** bars; null where a count could not be read */
+  readonly countBefore: number | null;
+  readonly countAfter: number | null;
+  /** kg; null where a mass could not be worked out */
+  readonly massBefore: number | null;
+  readonly massAfter: number | null;
+  /** Already released for cutting, so steel may have been cut: then `severity` is `unsafe`. */
+  readonly released: boolean;
+  readonly severity: Severity;
+}
+
+export interface PourChange {
+  /** null gathers the bars without a pour */
+  readonly pour: string | null;
+  readonly barsBefore: number;
+  readonly barsAfter: number;
+  /** kg */
+  readonly massBefore: number;
+  readonly massAfter: number;
+}
+
+export interface RevisionComparison {
+  /** released bars first, then in schedule order */
+  readonly changes: readonly BarChange[];
+  readonly pours: readonly PourChange[];
+  readonly unchanged: number;
+}
+
+export interface ComparisonQuestion {
+  readonly before: readonly ScheduleReading[];
+  readonly after: readonly ScheduleReading[];
+  /** kg of all bars of a row; null where it cannot be worked out */
+  massOf(bar: BarRow): number | null;
+  /** marks released, beyond those that a column of the schedules says are */
+  readonly released: ReadonlySet<string>;
+}
+
+interface Placed {
+  readonly bar: BarRow;
+  readonly sheet: string;
+}
+
+/**
+ * What a newer revision of a schedule changes, bar by bar, matched by mark and member. A mark that
+ * stands several times under a member is matched in order. Struck-through and superseded rows are
+ * not part of a revision. Steel of a changed bar that was released may be cut already, so it comes first.
+ */
+export function compareRevisions(question: ComparisonQuestion): RevisionComparison {
+  const before = byKey(question.before);
+  const after = byKey(question.after);
+  const changes: BarChange[] = [];
+  let unchanged = 0;
+  for (const [key, news] of after) {
+    const olds = before.get(key) ?? [];
+    news.forEach((placed, place) => {
+      const change = barChange(olds[place] ?? null, placed, question);
+      if (change === null) unchanged += 1;
+      else changes.push(change);
+    });
+  }
+  for (const [key, olds] of before) {
+    for (const placed of olds.slice(after.get(key)?.length ?? 0))
+      changes.push(barChange(placed, null, question)!);
+  }
+  const releasedFirst = [...changes.filter((c) => c.released), ...changes.filter((c) => !c.released)];
+  return { changes: releasedFirst, pours: pourChanges(question), unchanged };
+}
+
+function byKey(readings: readonly ScheduleReading[]): Map<string, Placed[]> {
+  const found = new Map<string, Placed[]>();
+  for (const reading of readings) {
+    for (const bar of reading.bars) {
+      if (bar.struckThrough || bar.superseded === true) continue;
+      const key = JSON.stringify([normal(bar.member), normal(bar.mark)]);
+      const placed = found.get(key);
+      if (placed === undefined) found.set(key, [{ bar, sheet: reading.sheet }]);
+      else placed.push({ bar, sheet: reading.sheet });
+    }
+  }
+  return found;
+}
+
+/** "01", "1" and " 1" are one mark; so are "B1" and "b1". */
+function normal(text: string | null): string {
+  const bare = (text ?? "").trim().toLowerCase().replace(/\s+/g, " ");
+  return /^\d+$/.test(bare) ? bare.replace(/^0+(?=\d)/, "") : bare;
+}
+
+function barChange(
+  before: Placed | null,
+  after: Placed | null,
+  question: ComparisonQuestion,
+): BarChange | null {
+  const kind = before === null ? "added" : after === null ? "removed" : "changed";
+  const cells = before !== null && after !== null ? changedCells(before.bar, after.bar) : [];
+  if (kind === "changed" && cells.length === 0) return null;
+  const named = (after ?? before)!;
+  const wasReleased = [before, after].some(
+    (placed) => placed !== null && isReleased(placed.bar, question.released),
+  );
+  return {
+    kind,
+    member: named.bar.member,
+    mark: named.bar.mark,
+    pour: named.bar.pour,
+    before: before?.bar ?? null,
+    after: after?.bar ?? null,
+    sheet: named.sheet,
+    cells,
+    countBefore: before === null ? 0 : countOf(before.bar),
+    countAfter: after === null ? 0 : countOf(after.bar),
+    massBefore: before === null ? 0 : question.massOf(before.bar),
+    massAfter: after === null ? 0 : question.massOf(after.bar),
+    released: wasReleased && kind !== "added",
+    severity: wasReleased && kind !== "added" ? "unsafe" : "note",
+  };
+}
+
+/** A word for no in the released column, or a blank, is not released. */
+function isReleased(bar: BarRow, released: ReadonlySet<string>): boolean {
+  if (bar.mark !== null && [...released].some((mark) => normal(mark) === normal(bar.mark))) return true;
+  return bar.released !== null && !/^(|-|no?|not yet|hold|false|0)$/i.test(bar.released.trim());
+}
+
+function countOf(bar: BarRow): number | null {
+  if (bar.total !== null) return bar.total;
+  return bar.members !== null && bar.each !== null ? bar.members * bar.each : (bar.each ?? null);
+}
+
+const FIELDS = [
+  "grade",
+  "shape",
+  "members",
+  "each",
+  "total",
+  "length",
+  "former",
+  "coating",
+  "pour",
+] as const satisfies readonly ColumnKind[];
+
+const LETTERS = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"] as const;
+
+/** Cells that move steel; a revision letter or a remark alone is no change of a bar. */
+function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
+  const cells: ChangedCell[] = [];
+  const compare = (field: ColumnKind, old: string | number | null, now: string | number | null): void => {
+    if (normalValue(old) === normalValue(now)) return;
+    cells.push({ field, column: after.table.columns.get(field)?.column ?? null, before: old, after: now });
+  };
+  compare("size", sizeText(before), sizeText(after));
+  for (const field of FIELDS) compare(field, before[field], after[field]);
+  for (let i = 0; i < Math.max(before.dims.length, after.dims.length); i += 1) {
+    compare(LETTERS[i] ?? "K", before.dims[i] ?? null, after.dims[i] ?? null);
+  }
+  compare("R", before.radius, after.radius);
+  return cells;
+}
+
+const normalValue = (value: string | number | null): string | number =>
+  typeof value === "string" ? normal(value) : (value ?? "");
+
+function sizeText(bar: BarRow): string | null {
+  return bar.size === null ? bar.sizeTyped : `${bar.size.prefix}${bar.size.bar?.size ?? bar.size.diameter}`;
+}
+
+function pourChanges(question: ComparisonQuestion): PourChange[] {
+  const pours = new Map<string | null, { bars: [number, number]; mass: [number, number] }>();
+  [question.before, question.after].forEach((readings, side) => {
+    for (const placed of [...byKey(readings).values()].flat()) {
+      const pour = placed.bar.pour;
+      const sums = pours.get(pour) ?? { bars: [0, 0], mass: [0, 0] };
+      pours.set(pour, sums);
+      sums.bars[side as 0 | 1] += countOf(placed.bar) ?? 0;
+      sums.mass[side as 0 | 1] += question.massOf(placed.bar) ?? 0;
+    }
+  });
+  return [...pours].map(([pour, { bars, mass }]) => ({
+    pour,
+    barsBefore: bars[0],
+    barsAfter: bars[1],
+    massBefore: mass[0],
+    massAfter: mass[1],
+  }));
+}

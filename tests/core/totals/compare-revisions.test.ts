@@ -1,0 +1,135 @@
+import { describe, expect, it } from "vitest";
+import type { BarRow, ScheduleReading, TableReading } from "../../../core/schedule/bar-row";
+import { compareRevisions } from "../../../core/totals/compare-revisions";
+
+const table: TableReading = { headerTop: 0, headerBottom: 0, columns: new Map() } as TableReading;
+
+function bar(over: Partial<BarRow>): BarRow {
+  return {
+    table,
+    row: 1,
+    member: "B1",
+    mark: "01",
+    sizeTyped: "H16",
+    size: null,
+    grade: null,
+    shape: "11",
+    dims: [500, 400],
+    radius: null,
+    freeDims: "",
+    members: 2,
+    each: 5,
+    total: 10,
+    length: 875,
+    mass: null,
+    former: null,
+    coating: null,
+    pour: "P1",
+    revision: null,
+    released: null,
+    remark: null,
+    hidden: false,
+    struckThrough: false,
+    problems: null,
+    ...over,
+  };
+}
+
+const reading = (...bars: BarRow[]): ScheduleReading =>
+  ({ sheet: "Schedule", bars }) as unknown as ScheduleReading;
+/** 1 kg a bar keeps the sums in the head */
+const massOf = (row: BarRow): number | null => row.total;
+
+const compare = (before: BarRow[], after: BarRow[], released: string[] = []) =>
+  compareRevisions({
+    before: [reading(...before)],
+    after: [reading(...after)],
+    massOf,
+    released: new Set(released),
+  });
+
+describe("compareRevisions", () => {
+  it("should be silent where only spelling, revision letter or order changed", () => {
+    const before = [bar({}), bar({ mark: "02" })];
+    const after = [bar({ mark: "2", revision: "B" }), bar({ mark: "1", member: " b1" })];
+    expect(compare(before, after)).toMatchObject({ changes: [], unchanged: 2 });
+  });
+
+  it("should name each cell that changed, with the old and the new value", () => {
+    const { changes } = compare([bar({})], [bar({ dims: [500, 450], total: 12, each: 6, length: 925 })]);
+    expect(changes).toHaveLength(1);
+    expect(changes[0]?.cells.map(({ field, before, after }) => [field, before, after])).toEqual([
+      ["each", 5, 6],
+      ["total", 10, 12],
+      ["length", 875, 925],
+      ["B", 400, 450],
+    ]);
+    expect(changes[0]).toMatchObject({
+      countBefore: 10,
+      countAfter: 12,
+      massBefore: 10,
+      massAfter: 12,
+      severity: "note",
+    });
+  });
+
+  it("should tell added and removed bars, and a moved mark as both", () => {
+    const { changes } = compare([bar({ mark: "01" })], [bar({ mark: "01", member: "B2" })]);
+    expect(changes.map((c) => [c.kind, c.member])).toEqual([
+      ["added", "B2"],
+      ["removed", "B1"],
+    ]);
+  });
+
+  it("should put released bars first and call them unsafe, by column or by list", () => {
+    const before = [bar({ mark: "01" }), bar({ mark: "02", released: "yes" }), bar({ mark: "03" })];
+    const after = [
+      bar({ mark: "01", total: 11 }),
+      bar({ mark: "02", total: 11 }),
+      bar({ mark: "03", total: 11 }),
+    ];
+    const { changes } = compare(before, after, ["3"]);
+    expect(changes.map((c) => [c.mark, c.severity])).toEqual([
+      ["02", "unsafe"],
+      ["03", "unsafe"],
+      ["01", "note"],
+    ]);
+  });
+
+  it("should not call a bar released that says it is not, and never an added one", () => {
+    const { changes } = compare(
+      [bar({ released: "not yet" })],
+      [bar({ total: 11 }), bar({ mark: "9", released: "yes" })],
+    );
+    expect(changes.every((c) => !c.released)).toBe(true);
+  });
+
+  it("should leave out struck-through and superseded rows", () => {
+    const { changes, unchanged } = compare(
+      [bar({}), bar({ mark: "07", struckThrough: true })],
+      [bar({}), bar({ total: 3, superseded: true })],
+    );
+    expect({ changes, unchanged }).toEqual({ changes: [], unchanged: 1 });
+  });
+
+  it("should match a mark that stands twice in order", () => {
+    const before = [bar({ total: 4 }), bar({ total: 6 })];
+    const { changes, unchanged } = compare(before, [bar({ total: 4 }), bar({ total: 7 }), bar({ total: 1 })]);
+    expect(unchanged).toBe(1);
+    expect(changes.map((c) => [c.kind, c.countBefore, c.countAfter])).toEqual([
+      ["changed", 6, 7],
+      ["added", 0, 1],
+    ]);
+  });
+
+  it("should sum bars and mass per pour, before and after", () => {
+    const { pours } = compare(
+      [bar({}), bar({ mark: "2", pour: "P2" })],
+      [bar({}), bar({ mark: "2", pour: "P1" })],
+    );
+    expect(pours).toEqual([
+      { pour: "P1", barsBefore: 10, barsAfter: 20, massBefore: 10, massAfter: 20 },
+      { pour: "P2", barsBefore: 10, barsAfter: 0, massBefore: 10, massAfter: 0 },
+    ]);
+  });
+});
