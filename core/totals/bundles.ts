@@ -1,0 +1,72 @@
+/** Bars of one mark, ready to be tied. */
+export interface BundleItem {
+  readonly pour: string | null;
+  readonly member: string | null;
+  readonly mark: string | null;
+  readonly size: string;
+  readonly shape: string | null;
+  readonly count: number;
+  /** mm, cut length */
+  readonly length: number;
+  /** kg of one bar */
+  readonly massEach: number;
+}
+
+/** One tied bundle and its label: `number` of `of` for its mark. */
+export interface Bundle {
+  readonly item: BundleItem;
+  readonly count: number;
+  readonly mass: number;
+  readonly number: number;
+  readonly of: number;
+  /** One bar alone is above the lifting limit. */
+  readonly overLimit: boolean;
+}
+
+export interface Bundles {
+  /** pour by pour and member by member in the schedule's order, the order of fixing */
+  readonly bundles: readonly Bundle[];
+  /** what goes on the lorry first: the last to be fixed */
+  readonly loading: readonly Bundle[];
+}
+
+/**
+ * Bundles under a lifting limit (kg). A bundle never mixes marks, so that one label tells all that is
+ * in it; bars of a mark are shared out as evenly as whole bars allow. A bar above the limit is its own
+ * bundle and says so.
+ */
+export function makeBundles(items: readonly BundleItem[], liftingLimit: number): Bundles {
+  const places = new Map<string, BundleItem[]>();
+  for (const item of items) {
+    if (!(item.count > 0)) continue;
+    const key = JSON.stringify([item.pour, item.member]);
+    const known = places.get(key);
+    if (known === undefined) places.set(key, [item]);
+    else known.push(item);
+  }
+  const pours = [...new Set([...places.values()].map((list) => list[0]!.pour))];
+  const inOrder = pours.flatMap((pour) =>
+    [...places.values()].filter((list) => list[0]!.pour === pour).flat(),
+  );
+  const bundles = inOrder.flatMap((item) => bundlesOf(item, liftingLimit));
+  return { bundles, loading: bundles.slice().reverse() };
+}
+
+function bundlesOf(item: BundleItem, liftingLimit: number): Bundle[] {
+  const overLimit = item.massEach > liftingLimit;
+  const most = overLimit ? 1 : Math.max(1, wholeBars(liftingLimit, item.massEach));
+  const of = Math.ceil(item.count / most);
+  const least = Math.floor(item.count / of);
+  const withOneMore = item.count - least * of;
+  return Array.from({ length: of }, (_, index) => {
+    const count = least + (index < withOneMore ? 1 : 0);
+    return { item, count, mass: count * item.massEach, number: index + 1, of, overLimit };
+  });
+}
+
+/** Bars that the limit lifts; a mass that fits to the gram is not lost to rounding. */
+function wholeBars(limit: number, massEach: number): number {
+  return massEach > 0 ? Math.floor(limit / massEach + GRAIN) : Number.MAX_SAFE_INTEGER;
+}
+
+const GRAIN = 1e-9;
