@@ -1,0 +1,52 @@
+import type { Bundle, Bundles } from "../../core/totals";
+import { html, type Markup } from "./html";
+import { printPage, type ScheduleHead } from "./print-page";
+
+/** Labels for every bundle and the loading list: last fixed is loaded first. */
+export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead): string {
+  const labels = bundles.bundles.map((bundle) => label(bundle, head));
+  const rows = bundles.loading.map(loadingRow);
+  const mass = bundles.bundles.reduce((sum, bundle) => sum + bundle.mass, 0);
+  return printPage("Bundle labels and loading list", head, [
+    html`<section class="labels" aria-label="Bundle labels">${labels}</section>
+<h2>Loading list</h2>
+<p class="note">In the order of loading: what is fixed last goes on first. ${bundles.bundles.length} bundles, ${kilograms(mass)} kg. Lift by rated slings, never by the tying wire.</p>
+<table><thead><tr><th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass kg</th></tr></thead>
+<tbody>${rows}</tbody></table>`,
+  ]);
+}
+
+function label(bundle: Bundle, head: ScheduleHead): Markup {
+  const { item } = bundle;
+  const mark = item.mark ?? "no mark";
+  const reference = [
+    head.schedule ?? "schedule not named",
+    head.revision === null ? "no revision" : `rev. ${head.revision}`,
+  ];
+  const warning = bundle.overLimit
+    ? html`<p class="warning">One bar is above the lifting limit: lift by a rated hoist only.</p>`
+    : html``;
+  return html`<article class="label">
+<div class="${mark.length > LONG_MARK ? "mark long" : "mark"}">${mark}</div>
+<div class="part">bundle ${bundle.number} of ${bundle.of}<br><strong>${bundle.count}</strong> ${bundle.count === 1 ? "bar" : "bars"}</div>
+<dl>
+<dt>Member</dt><dd class="whole">${item.member ?? "-"}</dd>
+<dt>Pour</dt><dd class="whole">${item.pour ?? "-"}</dd>
+<dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
+<dt>Length</dt><dd>${Math.round(item.length)} mm</dd><dt>Mass</dt><dd>${kilograms(bundle.mass)} kg</dd>
+</dl>
+${warning}
+<p class="reference">${reference.join(", ")}</p>
+</article>
+`;
+}
+
+function loadingRow(bundle: Bundle): Markup {
+  const { item } = bundle;
+  return html`<tr><td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${kilograms(bundle.mass)}</td></tr>
+`;
+}
+
+/** characters that still stand large on one line */
+const LONG_MARK = 8;
+const kilograms = (mass: number): string => mass.toFixed(1);

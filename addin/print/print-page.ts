@@ -1,0 +1,37 @@
+import { html, type Markup } from "./html";
+import { PRINT_STYLE } from "./print-style";
+
+/** What a schedule calls itself, as far as its sheet says. */
+export interface ScheduleHead {
+  readonly job: string | null;
+  readonly schedule: string | null;
+  readonly revision: string | null;
+  readonly standard: string;
+}
+
+/** A whole page of its own: no script, no outside address, style inside, so that it can be kept and printed anywhere. */
+export function printPage(title: string, head: ScheduleHead, body: readonly Markup[]): string {
+  const named = [
+    head.job,
+    head.schedule,
+    head.revision === null ? null : `revision ${head.revision}`,
+    head.standard,
+  ];
+  const line = named.filter((part) => part !== null).join(" · ");
+  return `<!doctype html>
+${
+  html`<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<style>${PRINT_STYLE}</style>
+</head>
+<body>
+<header><h1>${title}</h1><p>${line}</p></header>
+<main>${body}</main>
+</body>
+</html>`.text
+}
+`;
+}

@@ -1,0 +1,9 @@
+export { type Bundle, type BundleItem, type Bundles, makeBundles } from "./bundles";
+export {
+  type BarChange,
+  type ChangedCell,
+  type ComparisonQuestion,
+  compareRevisions,
+  type PourChange,
+  type RevisionComparison,
+} from "./compare-revisions";
