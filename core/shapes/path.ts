@@ -1,3 +1,5 @@
+import type { Hook } from "../standards/port";
+
 /** One leg between bends, or an end leg. */
 export interface Leg {
   /** mm, outside dimension: to the outside tangents' meeting for a turn up to 90, else to the bend's extreme */
@@ -6,6 +8,8 @@ export interface Leg {
   readonly free: boolean;
   /** the dimension it was scheduled as; null in a typed path */
   readonly letter: string | null;
+  /** the standard end hook whose end this leg is */
+  readonly hook?: Hook;
 }
 
 export interface Turn {

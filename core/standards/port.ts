@@ -127,6 +127,8 @@ export interface ShapeDefinition {
   /** another reading of the same dims that the document's drawing would also bear */
   readonly otherReading?: {
     readonly words: string;
+    /** legs run to the meeting of the outside tangents also at turns above 90 */
+    readonly legsTo: "tangents";
     readonly path: string;
     readonly angles?: Readonly<Record<string, ShapeAngle>>;
   };

@@ -1,0 +1,130 @@
+import type { ShapeDefinition } from "../standards/port";
+import { type Formula, formula } from "./formula";
+import type { BarPath, Leg, Turn } from "./path";
+import { placeOf, type ShapeValues } from "./shape-values";
+
+interface TemplateLeg {
+  readonly place: number;
+  readonly letter: string;
+  /** the dim that stands in where the first is blank */
+  readonly otherPlace: number;
+  readonly otherLetter: string;
+  readonly free: boolean;
+}
+
+interface TemplateTurn {
+  readonly sign: 1 | -1;
+  /** degrees, or a formula over the named angles */
+  readonly angle: number | Formula;
+  readonly radius: Formula | null;
+}
+
+export type PathTemplate =
+  | {
+      readonly kind: "planar";
+      readonly legs: readonly TemplateLeg[];
+      readonly turns: readonly TemplateTurn[];
+      readonly inOnePlane: boolean;
+    }
+  | { readonly kind: "arc"; readonly length: number; readonly radius: number }
+  | { readonly kind: "circle"; readonly outsideDiameter: number; readonly lap: number }
+  | {
+      readonly kind: "helix";
+      readonly outsideDiameter: number;
+      readonly pitch: number;
+      readonly turns: number;
+    };
+
+const LEG = /^(\()?([A-HJK])(?:\|([A-HJK]))?(\))?$/;
+const TURN = /^([+-])(\d+|[tu]|\([^)]*\))(?:r(.+))?$/;
+
+/**
+ * A shape's path as data, ready to take dims. Legs are letters, the free one in brackets, "D|C" where
+ * C stands in for a blank D; turns are signed degrees or a named angle, with an inside radius after r:
+ * "A +90 B +180r(C/2-d) (D)", "A +t B +(90 - t) (C)". Curves say what they are: "arc A radius R",
+ * "circle A lap B", "helix A pitch B turns C". Throws for a text that is none of this: it is data of ours.
+ */
+export function pathTemplate(text: string, kind: ShapeDefinition["kind"]): PathTemplate {
+  const curve = curveTemplate(text);
+  if (curve !== null) return curve;
+  const parts = text.match(/(?:[^\s(]|\([^)]*\))+/g) ?? [];
+  const legs: TemplateLeg[] = [];
+  const turns: TemplateTurn[] = [];
+  parts.forEach((part, index) => {
+    if (index % 2 === 0) legs.push(templateLeg(part, text));
+    else turns.push(templateTurn(part, text));
+  });
+  if (legs.length !== turns.length + 1) throw new Error(`the path "${text}" does not end with a leg`);
+  return { kind: "planar", legs, turns, inOnePlane: kind !== "isometric" };
+}
+
+/** The path of a template with a shape's values; angles are solved already. */
+export function pathOf(template: PathTemplate, values: ShapeValues): BarPath {
+  switch (template.kind) {
+    case "planar": {
+      const legs = template.legs.map((leg) => legOf(leg, values));
+      const turns = template.turns.map((turn) => turnOf(turn, values));
+      return { kind: "planar", legs, turns, inOnePlane: template.inOnePlane };
+    }
+    case "arc":
+      return { kind: "arc", length: values[template.length]!, radius: values[template.radius]! };
+    case "circle":
+      return {
+        kind: "circle",
+        outsideDiameter: values[template.outsideDiameter]!,
+        lap: values[template.lap]!,
+      };
+    case "helix":
+      return {
+        kind: "helix",
+        outsideDiameter: values[template.outsideDiameter]!,
+        pitch: values[template.pitch]!,
+        turns: values[template.turns]!,
+      };
+  }
+}
+
+function legOf(leg: TemplateLeg, values: ShapeValues): Leg {
+  const length = values[leg.place]!;
+  if (!Number.isNaN(length)) return { length, free: leg.free, letter: leg.letter };
+  return { length: values[leg.otherPlace]!, free: leg.free, letter: leg.otherLetter };
+}
+
+function turnOf(turn: TemplateTurn, values: ShapeValues): Turn {
+  const angle = typeof turn.angle === "number" ? turn.angle : turn.angle.evaluate(values);
+  const radius = turn.radius === null ? null : turn.radius.evaluate(values);
+  return { angle: turn.sign * angle, radius };
+}
+
+function templateLeg(part: string, text: string): TemplateLeg {
+  const [, open, letter, other, close] = LEG.exec(part) ?? [];
+  if (letter === undefined || (open === undefined) !== (close === undefined)) {
+    throw new Error(`"${part}" is no leg of the path "${text}"`);
+  }
+  const otherLetter = other ?? letter;
+  const place = placeOf(letter)!;
+  return { place, letter, otherPlace: placeOf(otherLetter)!, otherLetter, free: open !== undefined };
+}
+
+function templateTurn(part: string, text: string): TemplateTurn {
+  const [, sign, angle, radius] = TURN.exec(part) ?? [];
+  if (angle === undefined) throw new Error(`"${part}" is no turn of the path "${text}"`);
+  return {
+    sign: sign === "-" ? -1 : 1,
+    angle: /^\d+$/.test(angle) ? Number(angle) : formula(angle),
+    radius: radius === undefined ? null : formula(radius),
+  };
+}
+
+function curveTemplate(text: string): PathTemplate | null {
+  const [word, ...rest] = text.split(" ");
+  const places = rest.filter((_, index) => index % 2 === 0).map((letter) => placeOf(letter) ?? -1);
+  const shape = [word, ...rest.filter((_, index) => index % 2 === 1)].join(" ");
+  const [first = -1, second = -1, third = -1] = places;
+  if (shape === "arc radius") return { kind: "arc", length: first, radius: second };
+  if (shape === "circle lap") return { kind: "circle", outsideDiameter: first, lap: second };
+  if (shape === "helix pitch turns") {
+    return { kind: "helix", outsideDiameter: first, pitch: second, turns: third };
+  }
+  return null;
+}

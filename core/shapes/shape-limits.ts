@@ -1,0 +1,94 @@
+import type { Citation } from "../standards/citation";
+import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
+import { printedRadius } from "./least-former";
+import type { ResolvedShape } from "./resolve-shape";
+import type { CompiledLimit } from "./shape-limit-text";
+import { placeOf, type ShapeValues } from "./shape-values";
+
+/** One dim against one bound of its code. */
+export interface LimitJudgement {
+  /** as printed: "A, (C) >= P" */
+  readonly text: string;
+  readonly letter: string;
+  /** mm */
+  readonly actual: number;
+  /** mm; null where the bound is from above */
+  readonly least: number | null;
+  /** mm; null where the bound is from below */
+  readonly most: number | null;
+  /** null where the bound could not be computed: this standard does not hold it for the bar */
+  readonly met: boolean | null;
+  readonly cite: Citation | null;
+}
+
+/** mm: the noise of a computed bound. */
+const NOISE = 1e-9;
+const r = placeOf("r")!;
+const P = placeOf("P")!;
+const P_LINKS = placeOf("P(links)")!;
+
+/**
+ * Every printed limit of the bar's code, judged; empty for a path. Limits on dims that were left blank
+ * are passed over. r is the printed one, P the least end leg of Table 2, for links where the text says so.
+ */
+export function shapeLimits(shape: ResolvedShape): LimitJudgement[] {
+  const limits = shape.compiled?.limits ?? [];
+  if (limits.length === 0) return [];
+  const values = shape.values.slice();
+  const { standard, diameter, use } = shape;
+  const printed = printedRadius(standard, diameter, use);
+  if (!isRefusal(printed)) values[r] = printed.value;
+  if (limits.some(({ bound }) => bound.places.includes(P))) values[P] = endLeg(standard, diameter, "main");
+  if (limits.some(({ bound }) => bound.places.includes(P_LINKS)))
+    values[P_LINKS] = endLeg(standard, diameter, "link");
+  const judgements: LimitJudgement[] = [];
+  for (const limit of limits) {
+    const actual = limit.actual.evaluate(values);
+    if (!Number.isNaN(actual) && !namesBlankDim(limit, values)) judgements.push(judge(limit, values, actual));
+  }
+  return judgements;
+}
+
+/** Whether a limit holds; false also where a value is missing. */
+export function limitMet(limit: CompiledLimit, values: ShapeValues): boolean {
+  return compare(limit.actual.evaluate(values), limit, limit.bound.evaluate(values));
+}
+
+function judge(limit: CompiledLimit, values: ShapeValues, actual: number): LimitJudgement {
+  const bound = limit.bound.evaluate(values);
+  const { text, letter, relation, cite } = limit;
+  const known = !Number.isNaN(bound);
+  return {
+    text,
+    letter,
+    actual,
+    least: known && relation !== "<=" ? bound : null,
+    most: known && (relation === "<=" || relation === "=") ? bound : null,
+    met: known ? compare(actual, limit, bound) : null,
+    cite,
+  };
+}
+
+function compare(actual: number, { relation }: CompiledLimit, bound: number): boolean {
+  switch (relation) {
+    case ">=":
+      return actual >= bound - NOISE;
+    case "<=":
+      return actual <= bound + NOISE;
+    case ">":
+      return actual > bound + NOISE;
+    case "=":
+      return Math.abs(actual - bound) <= NOISE;
+  }
+}
+
+/** A bound such as "(D)" of a dim that repeats another and may be left out. */
+function namesBlankDim({ bound }: CompiledLimit, values: ShapeValues): boolean {
+  return bound.places.some((place) => place < r && Number.isNaN(values[place]!));
+}
+
+function endLeg(standard: Standard, diameter: number, use: "main" | "link"): number {
+  const leg = standard.endLeg(diameter, use);
+  return isRefusal(leg) ? NaN : leg.value.outside;
+}

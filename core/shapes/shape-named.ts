@@ -1,0 +1,58 @@
+import type { ShapeDefinition, Standard } from "../standards/port";
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+
+export type NamedShape =
+  | { readonly kind: "code"; readonly definition: ShapeDefinition }
+  | { readonly kind: "path"; readonly text: string };
+
+const shapeBlank = defineRefusal(
+  "shape-blank",
+  "value",
+  "the shape is blank: give a code of {standard} such as {example}, or a path such as 500 +90 1200",
+);
+const shapeNotHeld = defineRefusal(
+  "shape-not-held",
+  "not-held",
+  `shape "{typed}" is no code of {standard}, which holds {held}, and no path, which has a turn such as +90: {remedy}`,
+);
+
+const PATH_LIKE = /(?:^|\s)[-+]\s?\d|hook/i;
+const remembered = new WeakMap<Standard, Map<string | number, NamedShape | Refusal>>();
+
+/**
+ * What a typed shape is: a code (a number is one: 0 is "00", 1 is "01") or a path (a text with a turn or
+ * a hook). "00" is a straight bar in every standard. Refuses a code that the standard does not hold.
+ */
+export function shapeNamed(standard: Standard, typed: string | number): NamedShape | Refusal {
+  let answers = remembered.get(standard);
+  if (answers === undefined) {
+    answers = new Map();
+    remembered.set(standard, answers);
+  }
+  const known = answers.get(typed);
+  if (known !== undefined) return known;
+  const answer = read(standard, typed);
+  if (isRefusal(answer) || answer.kind === "path") return answer;
+  answers.set(typed, answer);
+  return answer;
+}
+
+function read(standard: Standard, typed: string | number): NamedShape | Refusal {
+  const text = String(typed).trim();
+  const example = [...standard.shapes.keys()].find((code) => code !== "00") ?? "00";
+  if (text === "") return shapeBlank({ standard: standard.id, example });
+  const code = /^\d$/.test(text) ? `0${text}` : text.toUpperCase();
+  const definition = standard.shapes.get(code);
+  if (definition !== undefined) return { kind: "code", definition };
+  if (typeof typed === "string" && PATH_LIKE.test(text)) return { kind: "path", text };
+  return notHeld(standard, text, code);
+}
+
+function notHeld(standard: Standard, typed: string, code: string): Refusal {
+  const codes = [...standard.shapes.keys()];
+  const near = codes.filter((held) => held[0] === code[0]);
+  const held = codes.length === 0 ? "00 and paths only" : (near.length > 0 ? near : codes).join(", ");
+  const remedy =
+    codes.length === 0 ? "write the bar as a path" : "choose one of these or write the bar as a path";
+  return shapeNotHeld({ typed, standard: standard.id, held, remedy });
+}

@@ -1,0 +1,49 @@
+import type { DimLetter } from "../standards/port";
+
+/**
+ * Names that a shape's formulas, limits and angle equations speak of, in the order of their places:
+ * the dims, the radius r that the printed formulas use, the diameter d, the least end leg P of Table 2
+ * and P of links, and the named angles in degrees.
+ */
+export const SHAPE_SYMBOLS = [
+  "A",
+  "B",
+  "C",
+  "D",
+  "E",
+  "F",
+  "G",
+  "H",
+  "J",
+  "K",
+  "R",
+  "r",
+  "d",
+  "P",
+  "P(links)",
+  "t",
+  "u",
+] as const;
+
+export type ShapeSymbol = (typeof SHAPE_SYMBOLS)[number];
+
+/** One number for each of `SHAPE_SYMBOLS`, mm or degrees; NaN where there is none. */
+export type ShapeValues = readonly number[];
+
+const PLACES: ReadonlyMap<string, number> = new Map(SHAPE_SYMBOLS.map((symbol, place) => [symbol, place]));
+
+/** Where a symbol stands in `ShapeValues`; undefined for a word that is none. */
+export function placeOf(symbol: string): number | undefined {
+  return PLACES.get(symbol);
+}
+
+/** Values without any number, to be filled. */
+export function noValues(): number[] {
+  return [NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN];
+}
+
+/** The value of a dim, mm; null where it was not given. */
+export function dimOf(values: ShapeValues, letter: DimLetter): number | null {
+  const value = values[PLACES.get(letter) ?? -1];
+  return value === undefined || Number.isNaN(value) ? null : value;
+}
