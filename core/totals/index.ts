@@ -7,3 +7,4 @@ export {
   type PourChange,
   type RevisionComparison,
 } from "./compare-revisions";
+export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
