@@ -8,3 +8,4 @@ export {
   type RevisionComparison,
 } from "./compare-revisions";
 export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
+export { tonnageChart } from "./tonnage-chart";

@@ -1,0 +1,64 @@
+import type { Tonnage } from "./tonnage-by-pour";
+
+const ROW = 30;
+const BAR = 20;
+const LEFT = 120;
+const RIGHT = 70;
+const TOP = 34;
+const WIDTH = 640;
+const LETTER = 6.4;
+const SERIES = 8;
+
+/**
+ * Tonnes by pour as an SVG text: one row a pour, stacked by size, to one scale. Colours come from the
+ * page by the classes `series-0` to `series-7`; sizes stand in the bars too, so that colour is not all
+ * there is. It names itself for a screen reader; the numbers belong in a table beside it.
+ */
+export function tonnageChart(tonnage: Tonnage): string {
+  const sizes = [...tonnage.bySize.keys()];
+  const most = Math.max(...tonnage.pours.map((pour) => pour.total), 0);
+  const scale = most > 0 ? (WIDTH - LEFT - RIGHT) / most : 0;
+  const height = TOP + tonnage.pours.length * ROW + BAR / 2;
+  const rows = tonnage.pours.map((pour, index) => pourRow(pour, sizes, TOP + index * ROW, scale));
+  const title = `Tonnes by pour and size: ${tonnes(tonnage.total)} t in all`;
+  return `<svg class="tonnage-chart" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${attribute(title)}" xmlns="http://www.w3.org/2000/svg"><title>${attribute(title)}</title>${legend(sizes)}${rows.join("")}</svg>`;
+}
+
+function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: number, scale: number): string {
+  let x = LEFT;
+  const parts = sizes.map((size, series) => {
+    const mass = pour.bySize.get(size) ?? 0;
+    const width = mass * scale;
+    if (width <= 0) return "";
+    const label =
+      width > size.length * LETTER + LETTER ? text(x + width / 2, y + BAR / 2, "in-bar", "middle", size) : "";
+    const part = `<rect class="series-${series % SERIES}" x="${x.toFixed(2)}" y="${y}" width="${width.toFixed(2)}" height="${BAR}"><title>${attribute(`${name(pour.pour)}, ${size}: ${tonnes(mass)} t`)}</title></rect>${label}`;
+    x += width;
+    return part;
+  });
+  const pourName = text(LEFT - LETTER, y + BAR / 2, "pour", "end", shortened(name(pour.pour)));
+  const total = text(x + LETTER, y + BAR / 2, "total", "start", `${tonnes(pour.total)} t`);
+  return `${pourName}${parts.join("")}${total}`;
+}
+
+function legend(sizes: readonly string[]): string {
+  let x = LEFT;
+  return sizes
+    .map((size, series) => {
+      const key = `<rect class="series-${series % SERIES}" x="${x}" y="6" width="12" height="12"/>${text(x + 16, 12, "key", "start", size)}`;
+      x += 24 + size.length * LETTER + LETTER;
+      return key;
+    })
+    .join("");
+}
+
+function text(x: number, y: number, className: string, anchor: string, words: string): string {
+  return `<text class="${className}" x="${x.toFixed(2)}" y="${y}" text-anchor="${anchor}" dominant-baseline="central">${attribute(words)}</text>`;
+}
+
+const name = (pour: string): string => (pour === "" ? "no pour" : pour);
+const shortened = (words: string): string =>
+  words.length * LETTER > LEFT ? `${words.slice(0, Math.floor(LEFT / LETTER) - 2)}…` : words;
+const tonnes = (mass: number): string => mass.toFixed(3);
+const attribute = (words: string): string =>
+  words.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
