@@ -3,7 +3,7 @@ import { HostError, notEmulated } from "./host-error";
 import type { Workbook } from "./workbook";
 
 /** Kinds of object path and of action in a request of Office.js 1.1.110, found by watching it. */
-const PATH = { global: 1, service: 2, method: 3, property: 4, indexer: 5, reference: 6, nothing: 7 };
+export const PATH = { global: 1, service: 2, method: 3, property: 4, indexer: 5, reference: 6, nothing: 7 };
 const ACTION = { instantiate: 1, query: 2, call: 3, set: 4, trace: 5 };
 
 interface Arguments {
@@ -173,9 +173,13 @@ function read(host: BatchHost, target: object, wanted: readonly string[]): unkno
   return answer;
 }
 
-/** A setting's value may be an object of the user's own. */
+/** Objects that go over the bridge as they are: a setting's value, a protection's options. */
+const PLAIN_OBJECTS = ["Value", "Options"];
+
 function isHostObject(value: unknown, name: string): boolean {
-  return typeof value === "object" && value !== null && !Array.isArray(value) && name !== "Value";
+  return (
+    typeof value === "object" && value !== null && !Array.isArray(value) && !PLAIN_OBJECTS.includes(name)
+  );
 }
 
 function identity(host: BatchHost, target: HostObject): HostObject {

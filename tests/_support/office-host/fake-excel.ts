@@ -1,4 +1,4 @@
-import { answerBatch, type Request } from "./batch";
+import { answerBatch, PATH, type Request } from "./batch";
 import { FunctionCalls } from "./function-calls";
 import { type HostEvent, type SavedWorkbook, Workbook } from "./workbook";
 
@@ -49,7 +49,6 @@ export class FakeExcel {
   /** codes of the errors that the next requests are answered with; "silence" never answers */
   readonly failures: (string | null)[] = [];
   private readonly services: Readonly<Record<string, object>>;
-  private readonly references = new Map<string, object>();
   private events: HostEvent[] = [];
   private isAnswering = false;
 
@@ -94,7 +93,7 @@ export class FakeExcel {
     if (text.length > PAYLOAD_LIMIT) {
       return refused("RequestPayloadSizeLimitExceeded", "The request payload size has exceeded the limit.");
     }
-    const host = { workbook: this.workbook, services: this.services, references: this.references };
+    const host = { workbook: this.workbook, services: this.services, references: this.workbook.references };
     this.isAnswering = true;
     this.workbook.changedBy = "ThisLocalAddin";
     try {
@@ -107,7 +106,11 @@ export class FakeExcel {
   }
 
   private touchesWorkbook(body: Request): boolean {
-    return Object.values(body.ObjectPaths).some((path) => path.ObjectPathType === 1);
+    const paths = Object.values(body.ObjectPaths);
+    return (
+      paths.some((path) => path.ObjectPathType === PATH.global) &&
+      !paths.some((path) => path.ObjectPathType === PATH.service)
+    );
   }
 
   private hear(event: HostEvent): void {

@@ -29,7 +29,7 @@ export async function openInJsdom(
   Object.assign(excel.sets, sets);
   const dom = new jsdom.JSDOM("<!doctype html>", {
     runScripts: "dangerously",
-    resources: new LibraryFiles() as "usable",
+    resources: new LibraryFiles() as unknown as "usable",
     url: `${ORIGIN}page.html`,
     pretendToBeVisual: true,
   });

@@ -248,6 +248,8 @@ const LONGEST_ADDRESS = 8192;
 
 /** Several blocks of one sheet. */
 export class RangeAreas {
+  private referenceId: string | undefined;
+
   constructor(
     readonly sheet: SheetHome,
     readonly list: readonly Area[],
@@ -260,6 +262,14 @@ export class RangeAreas {
 
   get Address(): string {
     return this.list.map((area) => `${this.sheet.quotedName}!${areaName(area)}`).join(",");
+  }
+
+  get _ReferenceId(): string | undefined {
+    return this.referenceId;
+  }
+
+  _KeepReference(): void {
+    this.referenceId ??= `areas-${this.sheet.book.nextId()}`;
   }
 
   get AreaCount(): number {

@@ -50,6 +50,8 @@ export class Workbook implements BookHome {
   calculator: ((formula: string, sheet: string) => CellValue) | null = null;
   readonly undoList: (() => void)[][] = [];
   readonly registered = { changed: 0, selection: 0 };
+  /** objects that the library keeps between requests */
+  readonly references = new Map<string, object>();
   private readonly names: StoredName[] = [];
   private readonly settings = new Map<string, unknown>();
   private selection: Range;
@@ -190,6 +192,10 @@ export class Workbook implements BookHome {
         return settingItem(this.settings, key);
       },
     });
+  }
+
+  _RemoveReference(id: string): void {
+    this.references.delete(id);
   }
 
   GetSelectedRange(): Range {

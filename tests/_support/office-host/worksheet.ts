@@ -47,7 +47,7 @@ export class Worksheet implements SheetHome {
         return sheet.isProtected;
       },
       get Options() {
-        return { AllowFormatCells: sheet.allowFormatCells };
+        return { allowFormatCells: sheet.allowFormatCells };
       },
       Protect(options: { allowFormatCells?: boolean } | null) {
         sheet.isProtected = true;

@@ -1,0 +1,44 @@
+import { constantText, textConstant } from "../ooxml/defined-names";
+import { WorkbookRefusal } from "../pane/workbook-port";
+import { runBatch } from "./run-batch";
+
+/** Excel's longest formula. */
+const LONGEST_FORMULA = 8_192;
+
+/**
+ * A setting kept in the workbook as a defined name that stands for a text, such as
+ * `Barwright.Standard` = `="BS8666:2020"`. Null where there is none; a name the user has pointed at
+ * something else is refused with its content.
+ */
+export async function readSetting(name: string): Promise<string | null> {
+  return runBatch(async (context) => {
+    const item = context.workbook.names.getItemOrNullObject(name).load("formula");
+    await context.sync();
+    if (item.isNullObject) return null;
+    const text = constantText(String(item.formula));
+    if (text !== null) return text;
+    throw new WorkbookRefusal(
+      `the defined name ${name} stands for ${String(item.formula)}, not for a text: change it to a text such as ="BS8666:2020" in Formulas, Name Manager`,
+    );
+  });
+}
+
+/** Writes the name, or takes it out where the value is null. */
+export async function saveSetting(name: string, value: string | null): Promise<void> {
+  const formula = value === null ? null : `=${textConstant(value)}`;
+  if (formula !== null && formula.length > LONGEST_FORMULA) {
+    throw new WorkbookRefusal(
+      `${name} has ${formula.length} characters, more than the ${LONGEST_FORMULA} that a workbook's name holds: shorten it, then save again`,
+    );
+  }
+  await runBatch(async (context) => {
+    const item = context.workbook.names.getItemOrNullObject(name).load("name");
+    await context.sync();
+    if (formula === null) {
+      if (item.isNullObject) return;
+      item.delete();
+    } else if (item.isNullObject) context.workbook.names.add(name, formula);
+    else item.formula = formula;
+    await context.sync();
+  });
+}
