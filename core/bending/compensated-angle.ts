@@ -1,0 +1,358 @@
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
+import { CALIBRATION_LIMITS } from "./calibration.data";
+import { elasticCoreShare } from "./elastic-core";
+import { fitTrials } from "./fit-trials";
+import { type AskedGroup, bendFor, nearestDistance, predictSpringback } from "./predict-springback";
+import { LARGEST_CORE_OF_A_BEND } from "./springback.data";
+import { type BarForm, trialSpringback } from "./trial";
+
+export interface CompensationQuestion {
+  /** degrees wanted on the released bar, over 0 and at most 180 */
+  readonly angle: number;
+  /** mm */
+  readonly diameter: number;
+  /** mm */
+  readonly former: number;
+  /** null takes the only grade the log has for this size and former */
+  readonly grade: string | null;
+  /** MPa, nominal */
+  readonly yield: number;
+  /** null takes the only machine the log has for this size and former */
+  readonly machine: string | null;
+  readonly form?: BarForm | null;
+  /** degrees that the machine turns at most; null where its row does not say */
+  readonly largestAngle?: number | null;
+  /** degrees that half the 90 % interval may be */
+  readonly tolerance?: number;
+  /** mm, both levers of the machine; null where its row does not say */
+  readonly levers?: number | null;
+}
+
+export interface CompensatedAngle {
+  /** degrees to bend to */
+  readonly angle: number;
+  /** degrees, the 90 % interval of the next released angle */
+  readonly low: number;
+  readonly high: number;
+  /** trials of the same group */
+  readonly trials: number;
+  /** degrees that the plain rule bends to: the median springback of the same group added; null without trials */
+  readonly plain: number | null;
+  /** why it is no recommendation: a guess, or beyond the machine; null where the log bears it */
+  readonly refusal: Refusal | null;
+  /** in words, what it rests on and what to look out for */
+  readonly rests: readonly string[];
+  readonly group: TrialGroup | null;
+}
+
+export const angleNotBend = defineRefusal(
+  "angle-not-a-bend",
+  "value",
+  "an angle of {angle} is no bend: give the bend angle in degrees, over 0 and at most 180",
+);
+export const makeTrialFirst = defineRefusal(
+  "make-trial-first",
+  "not-held",
+  "make a trial bend first: no trial of {group}, and the log holds {groups} other groups of the {least} it needs to speak for it",
+);
+export const trialOutsideLog = defineRefusal(
+  "trial-outside-log",
+  "not-held",
+  "make a trial bend first: {group} has no trial and its {what} of {value} is outside what the log holds ({low} to {high})",
+);
+export const otherFormOnly = defineRefusal(
+  "trial-of-other-form",
+  "not-held",
+  "make a trial bend first: the log holds no trial of {form} stock of this size, and coil and bar come back differently",
+);
+export const farFromTried = defineRefusal(
+  "far-from-tried-angle",
+  "not-held",
+  "make a trial bend first: {angle} is {away} degrees from the only tried angle of {group}; bend one nearer to {angle}",
+);
+export const moreTrialsNeeded = defineRefusal(
+  "more-trials-needed",
+  "not-held",
+  "make {more} first: for {group} bent to {bentTo} the released angle is only known to {half} degrees either way, and {tolerance} is the limit",
+);
+export const rolledNotBent = defineRefusal(
+  "rolled-not-bent",
+  "not-held",
+  "a {diameter} mm bar on a former of {former} is rolled, not bent: log the radius of trial pieces, not an angle",
+);
+export const beyondMachine = defineRefusal(
+  "beyond-machine-angle",
+  "not-held",
+  "bending to {bentTo} is beyond the {largest} degrees that {machine} turns: the bend stays open by {open} degrees; squeeze it shut in a second stroke, or take a smaller former not below the standard's least",
+);
+const severalGroups = defineRefusal(
+  "several-trial-groups",
+  "value",
+  "the log holds trials of {diameter} mm on former {former} for {names}: name the machine and the grade",
+);
+const makeTrialOfGroup = defineRefusal(
+  "make-trial-of-group",
+  "not-held",
+  "make a trial bend first: the log holds no trial of {group}",
+);
+
+/**
+ * The angle to bend to so that the released bar has the wanted one, by the fit of the whole log, with the
+ * 90 % interval of what will be measured. Where the log does not bear it, `refusal` holds the reason and the
+ * rest is what mechanics and the shop's other groups suggest. Refuses what is no bend, and a log that
+ * leaves open which machine or grade is meant.
+ */
+export function compensatedAngle(
+  calibration: Calibration,
+  question: CompensationQuestion,
+): CompensatedAngle | Refusal {
+  if (!(question.angle > 0 && question.angle <= 180)) return angleNotBend({ angle: question.angle });
+  if (elasticCoreShare(question) > LARGEST_CORE_OF_A_BEND.value) {
+    return rolledNotBent({ diameter: short(question.diameter), former: short(question.former) });
+  }
+  const group = findGroup(calibration, question);
+  if (isRefusal(group)) return group;
+  const asked = askedGroup(calibration, question, group);
+  const bentTo = bendFor(calibration.fit, asked, question.angle);
+  const { half } = predictSpringback(calibration.fit, asked, bentTo);
+  const refusal =
+    beyondWhatMachineTurns(question, bentTo) ??
+    unborne(calibration, question, group) ??
+    tooOpen(calibration, question, asked, group, { bentTo, half });
+  return {
+    angle: bentTo,
+    low: question.angle - half,
+    high: question.angle + half,
+    trials: group?.trials.length ?? 0,
+    plain: group === null ? null : question.angle + group.plain,
+    refusal,
+    rests: restsOn(calibration, question, group, bentTo),
+    group,
+  };
+}
+
+/** The plain rule: the median springback of the same group added. Refuses a group without a trial. */
+export function plainAngle(calibration: Calibration, question: CompensationQuestion): number | Refusal {
+  if (!(question.angle > 0 && question.angle <= 180)) return angleNotBend({ angle: question.angle });
+  const group = findGroup(calibration, question);
+  if (isRefusal(group)) return group;
+  if (group === null) return makeTrialOfGroup({ group: nameOf(question) });
+  const bentTo = question.angle + group.plain;
+  return beyondWhatMachineTurns(question, bentTo) ?? bentTo;
+}
+
+function findGroup(calibration: Calibration, question: CompensationQuestion): TrialGroup | null | Refusal {
+  const same = calibration.groups.filter(
+    (group) =>
+      near(group.diameter, question.diameter) &&
+      near(group.former, question.former) &&
+      agrees(group.machine, question.machine) &&
+      agrees(group.grade, question.grade) &&
+      (question.form == null || group.form === null || group.form === question.form),
+  );
+  // the same machine and grade supplied both ways: straight bar unless coil is asked for
+  const bars = same.filter((group) => group.form !== "coil");
+  const left = same.length > 1 && bars.length > 0 && question.form == null ? bars : same;
+  if (left.length <= 1) return left[0] ?? null;
+  const exact = left.filter(
+    (group) => sameText(group.machine, question.machine) && sameText(group.grade, question.grade),
+  );
+  if (exact.length === 1) return exact[0] as TrialGroup;
+  return severalGroups({
+    diameter: short(question.diameter),
+    former: short(question.former),
+    names: left.map(groupName).join("; "),
+  });
+}
+
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 0.01 * Math.max(a, b);
+}
+
+function agrees(held: string | null, wanted: string | null): boolean {
+  return held === null || wanted === null || sameText(held, wanted);
+}
+
+function sameText(a: string | null, b: string | null): boolean {
+  return (a ?? "").trim().toLowerCase() === (b ?? "").trim().toLowerCase();
+}
+
+function askedGroup(
+  calibration: Calibration,
+  question: CompensationQuestion,
+  group: TrialGroup | null,
+): AskedGroup {
+  if (group !== null) {
+    return {
+      mechanics: group.mechanics,
+      index: calibration.groups.indexOf(group),
+      tried: group.trials.map((trial) => trial.bentTo),
+    };
+  }
+  return {
+    mechanics: groupMechanics({ ...question, levers: question.levers ?? null }),
+    index: null,
+    tried: [],
+  };
+}
+
+function beyondWhatMachineTurns(question: CompensationQuestion, bentTo: number): Refusal | null {
+  const largest = question.largestAngle ?? null;
+  if (largest === null || bentTo <= largest) return null;
+  return beyondMachine({
+    bentTo: short(bentTo),
+    largest: short(largest),
+    machine: question.machine ?? "the machine",
+    open: short(bentTo - largest),
+  });
+}
+
+/** Reasons that lie in what was tried and what was not. */
+function unborne(
+  calibration: Calibration,
+  question: CompensationQuestion,
+  group: TrialGroup | null,
+): Refusal | null {
+  const limits = CALIBRATION_LIMITS.value;
+  if (group !== null) {
+    const away = nearestDistance(
+      group.trials.map((trial) => trial.bentTo),
+      question.angle,
+    );
+    if (away <= limits.farFromTried || group.trials.length >= limits.farNeedsTrials) return null;
+    return farFromTried({ angle: short(question.angle), away: short(away), group: groupName(group) });
+  }
+  if (calibration.groups.length < limits.groupsWithoutTrial) {
+    return makeTrialFirst({
+      group: nameOf(question),
+      groups: calibration.groups.length,
+      least: limits.groupsWithoutTrial,
+    });
+  }
+  const form = question.form ?? null;
+  if (form !== null && !calibration.groups.some((other) => other.form === null || other.form === form)) {
+    return otherFormOnly({ form });
+  }
+  return (
+    outside(
+      question,
+      "former over diameter",
+      question.former / question.diameter,
+      calibration.groups.map((g) => g.former / g.diameter),
+    ) ??
+    outside(
+      question,
+      "yield",
+      question.yield,
+      calibration.groups.map((g) => g.yield),
+    )
+  );
+}
+
+function outside(
+  question: CompensationQuestion,
+  what: string,
+  value: number,
+  held: readonly number[],
+): Refusal | null {
+  const low = Math.min(...held);
+  const high = Math.max(...held);
+  const share = CALIBRATION_LIMITS.value.outsideLog;
+  if (value >= low * (1 - share) && value <= high * (1 + share)) return null;
+  return trialOutsideLog({
+    group: nameOf(question),
+    what,
+    value: short(value),
+    low: short(low),
+    high: short(high),
+  });
+}
+
+/** The interval is wider than the tolerance: how many trials would close it. */
+function tooOpen(
+  calibration: Calibration,
+  question: CompensationQuestion,
+  asked: AskedGroup,
+  group: TrialGroup | null,
+  found: { bentTo: number; half: number },
+): Refusal | null {
+  const tolerance = question.tolerance ?? CALIBRATION_LIMITS.value.tolerance;
+  if (found.half <= tolerance) return null;
+  const more = trialsThatClose(calibration, asked, found.bentTo, tolerance);
+  return moreTrialsNeeded({
+    more: more === null ? "several more trials" : more === 1 ? "one more trial" : `${more} more trials`,
+    group: group === null ? nameOf(question) : groupName(group),
+    bentTo: short(found.bentTo),
+    half: short(found.half),
+    tolerance: short(tolerance),
+  });
+}
+
+/** Trials at this angle, each as predicted, until the interval is within the tolerance; null above five. */
+function trialsThatClose(
+  calibration: Calibration,
+  asked: AskedGroup,
+  bentTo: number,
+  tolerance: number,
+): number | null {
+  const groups = calibration.groups.map((group) => group.mechanics);
+  const index = asked.index ?? groups.push(asked.mechanics) - 1;
+  const rows = calibration.groups.flatMap((group, place) =>
+    group.trials.map((trial) => ({ group: place, bentTo: trial.bentTo, springback: trialSpringback(trial) })),
+  );
+  const { springback } = predictSpringback(calibration.fit, asked, bentTo);
+  for (let more = 1; more <= 5; more += 1) {
+    rows.push({ group: index, bentTo, springback });
+    const fit = fitTrials(groups, rows);
+    const next = { mechanics: asked.mechanics, index, tried: [...asked.tried, bentTo] };
+    if (predictSpringback(fit, next, bentTo).half <= tolerance) return more;
+  }
+  return null;
+}
+
+function restsOn(
+  calibration: Calibration,
+  question: CompensationQuestion,
+  group: TrialGroup | null,
+  bentTo: number,
+): string[] {
+  const all = calibration.weights.length;
+  const words: string[] = [];
+  if (group === null) {
+    words.push(
+      all === 0
+        ? "mechanics alone, no trial"
+        : `mechanics and ${all} trials of ${calibration.groups.length} other groups`,
+    );
+  } else {
+    const own = group.trials.length;
+    words.push(`${own} ${own === 1 ? "trial" : "trials"} of ${groupName(group)}, of ${all} in the log`);
+    words.push(`plain rule bends to ${short(question.angle + group.plain)}`);
+    const heats = [...new Set(group.trials.map((trial) => trial.heat).filter((heat) => heat !== null))];
+    words.push(
+      heats.length > 0
+        ? `heats ${heats.join(", ")}: check one bar of any other`
+        : "check one bar of each new heat",
+    );
+  }
+  const usual = CALIBRATION_LIMITS.value.usualLargestAngle;
+  if ((question.largestAngle ?? null) === null && bentTo > 180) {
+    words.push(`the machine's largest angle is not known; many turn no further than 180 to ${usual}`);
+  }
+  return words;
+}
+
+function nameOf(question: CompensationQuestion): string {
+  return groupName({
+    machine: question.machine,
+    diameter: question.diameter,
+    former: question.former,
+    grade: question.grade,
+    form: question.form ?? null,
+  });
+}
+
+function short(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
