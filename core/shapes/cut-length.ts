@@ -83,17 +83,11 @@ function geometricCutLength(shape: ResolvedShape): CutLength | Refusal {
 }
 
 /** A former that is the standard's least stays the printed r, which may be cut to whole millimetres. */
-function radiusOfFormula({
-  standard,
-  diameter,
-  use,
-  former,
-  formerGiven,
-  radius,
-}: ResolvedShape): number | Refusal {
+function radiusOfFormula(shape: ResolvedShape): number | Refusal {
+  const { standard, diameter, use, grade, former, formerGiven, radius } = shape;
   const printed = printedRadius(standard, diameter, use);
   if (formerGiven) {
-    const least = leastFormer(standard, diameter, use);
+    const least = leastFormer(standard, diameter, use, grade);
     if (isRefusal(printed) || isRefusal(least) || least.value !== former.value) return radius;
   }
   return isRefusal(printed) ? printed : printed.value;

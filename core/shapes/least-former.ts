@@ -3,24 +3,25 @@ import type { Standard, Use } from "../standards/port";
 import type { Refusal } from "../units/refusal";
 
 type Answer = Cited<number> | Refusal;
+type Memory = WeakMap<Standard, Map<string | undefined, Map<Use, Map<number, Answer>>>>;
 
-const formers = new WeakMap<Standard, Map<Use, Map<number, Answer>>>();
-const radii = new WeakMap<Standard, Map<Use, Map<number, Answer>>>();
+const formers: Memory = new WeakMap();
+const radii: Memory = new WeakMap();
 
-/** Least former of a standard without coating or grade, mm, remembered by diameter and use. */
-export function leastFormer(standard: Standard, diameter: number, use: Use): Answer {
-  const byDiameter = inner(formers, standard, use);
+/** Least former of a standard for an uncoated bar, mm, remembered: a schedule asks for few of them often. */
+export function leastFormer(standard: Standard, diameter: number, use: Use, grade?: string): Answer {
+  const byDiameter = answersOf(formers, standard, use, grade);
   let answer = byDiameter.get(diameter);
   if (answer === undefined) {
-    answer = standard.former({ diameter, use });
+    answer = standard.former(grade === undefined ? { diameter, use } : { diameter, use, grade });
     byDiameter.set(diameter, answer);
   }
   return answer;
 }
 
-/** The r that a standard's printed formulas use, mm, remembered by diameter and use. */
+/** The r that a standard's printed formulas use, mm, remembered likewise. */
 export function printedRadius(standard: Standard, diameter: number, use: Use): Answer {
-  const byDiameter = inner(radii, standard, use);
+  const byDiameter = answersOf(radii, standard, use, undefined);
   let answer = byDiameter.get(diameter);
   if (answer === undefined) {
     answer = standard.formulaRadius(diameter, use);
@@ -29,23 +30,31 @@ export function printedRadius(standard: Standard, diameter: number, use: Use): A
   return answer;
 }
 
-/** Diameters come from cells: the memory of one standard and use is kept small. */
+/** Diameters, uses and grades come from cells, so each memory is kept small. */
 const MOST_REMEMBERED = 1000;
 
-function inner(
-  memory: WeakMap<Standard, Map<Use, Map<number, Answer>>>,
+function answersOf(
+  memory: Memory,
   standard: Standard,
   use: Use,
+  grade: string | undefined,
 ): Map<number, Answer> {
-  let byUse = memory.get(standard);
-  if (byUse === undefined) {
-    byUse = new Map();
-    memory.set(standard, byUse);
+  let byGrade = memory.get(standard);
+  if (byGrade === undefined) {
+    byGrade = new Map();
+    memory.set(standard, byGrade);
   }
-  let byDiameter = byUse.get(use);
-  if (byDiameter === undefined || byDiameter.size >= MOST_REMEMBERED) {
-    byDiameter = new Map();
-    byUse.set(use, byDiameter);
+  return inner(inner(byGrade, grade), use);
+}
+
+function inner<Key, Value>(outer: Map<Key, Map<Value, Answer>>, key: Key): Map<Value, Answer>;
+function inner<Key, A, B>(outer: Map<Key, Map<A, Map<B, Answer>>>, key: Key): Map<A, Map<B, Answer>>;
+function inner<Key>(outer: Map<Key, Map<unknown, unknown>>, key: Key): Map<unknown, unknown> {
+  let map = outer.get(key);
+  if (map === undefined || map.size >= MOST_REMEMBERED) {
+    if (outer.size >= MOST_REMEMBERED) outer.clear();
+    map = new Map();
+    outer.set(key, map);
   }
-  return byDiameter;
+  return map;
 }

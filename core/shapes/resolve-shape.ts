@@ -20,7 +20,9 @@ export interface ShapeQuestion {
   /** mm */
   readonly diameter: number;
   /** `link` for a link code and `main` otherwise, unless given */
-  readonly use?: Use;
+  readonly use?: Use | undefined;
+  /** grade by name or letter, where the least former depends on it */
+  readonly grade?: string | undefined;
   /** mm; the standard's least unless given */
   readonly former?: number | null;
 }
@@ -36,6 +38,7 @@ export interface ResolvedShape {
   readonly path: BarPath | null;
   readonly diameter: number;
   readonly use: Use;
+  readonly grade: string | undefined;
   readonly former: Cited<number>;
   readonly formerGiven: boolean;
   /** mm, half the former */
@@ -108,28 +111,46 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
     const path = readPath(named.text, { standard, diameter, use, formerGiven, radius });
     if (isRefusal(path)) return path;
     const none = { code: null, definition: null, compiled: null };
-    return { standard, ...none, path, diameter, use, former, formerGiven, radius, values };
+    return {
+      standard,
+      ...none,
+      path,
+      diameter,
+      use,
+      grade: question.grade,
+      former,
+      formerGiven,
+      radius,
+      values,
+    };
   }
   const compiled = compiledShape(named.definition);
   const refusal = fillDims(compiled, question, values) ?? solveAngles(compiled, question, values);
   if (refusal !== null) return refusal;
-  return new CodedShape(standard, compiled, diameter, use, former, formerGiven, radius, values);
+  return new CodedShape(question, compiled, use, former, formerGiven, radius, values);
 }
 
 /** The path is laid only where somebody asks for it: most lengths need none. */
 class CodedShape implements ResolvedShape {
   #path: BarPath | null | undefined;
 
+  readonly standard: Standard;
+  readonly diameter: number;
+  readonly grade: string | undefined;
+
   constructor(
-    readonly standard: Standard,
+    question: ShapeQuestion,
     readonly compiled: CompiledShape,
-    readonly diameter: number,
     readonly use: Use,
     readonly former: Cited<number>,
     readonly formerGiven: boolean,
     readonly radius: number,
     readonly values: ShapeValues,
-  ) {}
+  ) {
+    this.standard = question.standard;
+    this.diameter = question.diameter;
+    this.grade = question.grade;
+  }
 
   get code(): string {
     return this.compiled.definition.code;
@@ -146,8 +167,8 @@ class CodedShape implements ResolvedShape {
   }
 }
 
-function formerOf({ standard, diameter, former }: ShapeQuestion, use: Use): Cited<number> | Refusal {
-  if (former === undefined || former === null) return leastFormer(standard, diameter, use);
+function formerOf({ standard, diameter, former, grade }: ShapeQuestion, use: Use): Cited<number> | Refusal {
+  if (former === undefined || former === null) return leastFormer(standard, diameter, use, grade);
   if (!(former > 0)) return formerNotPositive({ former, standard: standard.id });
   return { value: former, cite: GIVEN_FORMER };
 }

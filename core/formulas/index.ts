@@ -1,0 +1,27 @@
+import { AREA } from "./area";
+import { CUTLENGTH } from "./cutlength";
+import { DEVELOPED } from "./developed";
+import { DIAMETER } from "./diameter";
+import { FORMER } from "./former";
+import { MASS } from "./mass";
+import { MINLEG } from "./minleg";
+import { ROWMASS } from "./rowmass";
+import type { WorksheetFunction } from "./worksheet-function";
+
+export type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
+
+const LIST: readonly WorksheetFunction[] = [
+  DEVELOPED,
+  CUTLENGTH,
+  MASS,
+  DIAMETER,
+  AREA,
+  FORMER,
+  MINLEG,
+  ROWMASS,
+];
+
+/** The functions of namespace BAR by their upper-case names, in the order that pages list them. */
+export const WORKSHEET_FUNCTIONS: ReadonlyMap<string, WorksheetFunction> = new Map(
+  LIST.map((definition) => [definition.name, definition]),
+);

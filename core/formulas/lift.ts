@@ -1,0 +1,173 @@
+import { type Cell, type CellError, isCellError } from "../schedule/sheet";
+import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
+import type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
+
+/** The cells of one row, by argument; the same object serves every row of a call. */
+export interface RowReader {
+  readonly environment: FunctionEnvironment;
+  /** the cell of a `column` argument; null where it is blank or not given */
+  cell(argument: number): Cell;
+  /** the cells of a `dims` argument in this row; empty where it is not given */
+  dims(argument: number): readonly Cell[];
+}
+
+interface RowFunctionDefinition {
+  readonly name: string;
+  readonly description: string;
+  readonly args: readonly FunctionArgument[];
+  readonly row: (row: RowReader) => Cell | Refusal;
+}
+
+const rowsUnequal = defineRefusal(
+  "rows-unequal",
+  "value",
+  "{name} has {rows} rows and {other} has {otherRows}: give ranges of as many rows, or one row",
+);
+const columnTooWide = defineRefusal(
+  "column-too-wide",
+  "value",
+  "{name} has {columns} columns: give one cell or one column",
+);
+const tooManyArguments = defineRefusal(
+  "too-many-arguments",
+  "value",
+  "{count} arguments were given: {function} takes {limit}",
+);
+
+/**
+ * A worksheet function that answers row by row. Columns of n rows give n rows, one row broadcasts,
+ * unequal row counts are refused as a whole. The result ends at the last row that is not blank; blank
+ * rows stay blank; an error cell or a refusal stands in its own row.
+ */
+export function rowFunction({ name, description, args, row }: RowFunctionDefinition): WorksheetFunction {
+  const call = (blocks: readonly (Block | undefined)[], environment: FunctionEnvironment): Block => {
+    const refusal = shapeRefusal(name, args, blocks);
+    if (refusal !== null) return [[errorCell(refusal)]];
+    const reader = new BlockRows(args, blocks, environment);
+    const answers: Cell[][] = [];
+    const count = reader.countRows();
+    for (let at = 0; at < count; at += 1) {
+      reader.moveTo(at);
+      if (reader.isBlank()) answers.push([null]);
+      else answers.push([reader.errorHere() ?? cellOf(row(reader))]);
+    }
+    return answers;
+  };
+  return { name, description, args, call };
+}
+
+/** The cell of an answer: a refusal becomes an error with its words, a number loses its float noise. */
+export function cellOf(answer: Cell | Refusal): Cell {
+  if (typeof answer === "number") return cleanNumber(answer);
+  return isRefusal(answer) ? errorCell(answer) : answer;
+}
+
+export function errorCell(refusal: Refusal): CellError {
+  return { error: refusal.kind === "value" ? "#VALUE!" : "#N/A", message: refusalText(refusal) };
+}
+
+export function isBlankCell(cell: Cell | undefined): boolean {
+  return cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+}
+
+/** Digits that a computed number keeps: beyond them is float noise. */
+const DIGITS = 13;
+
+function cleanNumber(value: number): number {
+  return Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
+}
+
+/** Rows beside each other over the blocks of one call. */
+class BlockRows implements RowReader {
+  #row = 0;
+  /** arguments of many rows that say whether a row is blank and where the result ends */
+  readonly #keys: readonly Block[];
+
+  constructor(
+    args: readonly FunctionArgument[],
+    readonly blocks: readonly (Block | undefined)[],
+    readonly environment: FunctionEnvironment,
+  ) {
+    const given = (wanted: (argument: FunctionArgument) => boolean, fromRows: number) =>
+      args.flatMap((argument, index) => {
+        const block = blocks[index];
+        return block !== undefined && block.length >= fromRows && wanted(argument) ? [block] : [];
+      });
+    const isKey = (argument: FunctionArgument) => !argument.optional || argument.lifts === "dims";
+    const candidates = [given(isKey, 2), given(() => true, 2), given((argument) => !argument.optional, 1)];
+    this.#keys = candidates.find((blocksOfKind) => blocksOfKind.length > 0) ?? [];
+  }
+
+  countRows(): number {
+    let last = 0;
+    for (const block of this.#keys) {
+      let row = block.length - 1;
+      while (row > last && block[row]!.every(isBlankCell)) row -= 1;
+      last = Math.max(last, row);
+    }
+    return last + 1;
+  }
+
+  moveTo(row: number): void {
+    this.#row = row;
+  }
+
+  isBlank(): boolean {
+    for (const block of this.#keys) {
+      for (const cell of this.#cells(block)) if (!isBlankCell(cell)) return false;
+    }
+    return true;
+  }
+
+  errorHere(): Cell {
+    for (const block of this.blocks) {
+      if (block === undefined) continue;
+      for (const cell of this.#cells(block)) if (isCellError(cell)) return cell;
+    }
+    return null;
+  }
+
+  cell(argument: number): Cell {
+    const block = this.blocks[argument];
+    if (block === undefined) return null;
+    const cell = this.#cells(block)[0];
+    return cell === undefined || isBlankCell(cell) ? null : cell;
+  }
+
+  dims(argument: number): readonly Cell[] {
+    const block = this.blocks[argument];
+    return block === undefined ? [] : this.#cells(block);
+  }
+
+  #cells(block: Block): readonly Cell[] {
+    return block[block.length === 1 ? 0 : this.#row] ?? [];
+  }
+}
+
+function shapeRefusal(
+  name: string,
+  args: readonly FunctionArgument[],
+  blocks: readonly (Block | undefined)[],
+): Refusal | null {
+  if (blocks.length > args.length) {
+    return tooManyArguments({ count: blocks.length, function: `BAR.${name}`, limit: args.length });
+  }
+  let longest: { readonly name: string; readonly rows: number } | null = null;
+  for (const [index, argument] of args.entries()) {
+    const block = blocks[index];
+    if (block === undefined) continue;
+    const columns = block[0]?.length ?? 0;
+    if (argument.lifts === "column" && columns > 1) return columnTooWide({ name: argument.name, columns });
+    if (block.length <= 1) continue;
+    if (longest !== null && longest.rows !== block.length) {
+      return rowsUnequal({
+        name: longest.name,
+        rows: longest.rows,
+        other: argument.name,
+        otherRows: block.length,
+      });
+    }
+    longest = { name: argument.name, rows: block.length };
+  }
+  return null;
+}
