@@ -1,6 +1,7 @@
+import { toMillimetres } from "../../units/convert-length";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
-import type { FormerQuestion, Standard, Use } from "../port";
+import type { FormerQuestion, HookTurn, Standard, Use } from "../port";
 import { barsOf } from "./bars-of";
 import { findEndLeg } from "./find-end-leg";
 import { findFormer } from "./find-former";
@@ -15,6 +16,8 @@ import type { StandardTables } from "./standard-tables";
  */
 export function buildStandard(tables: StandardTables): Standard {
   const bars = barsOf(tables.bars);
+  const mm = (length: number) => toMillimetres(length, tables.unit);
+  const inMillimetres = (length: Cited<number> | null) => length && { ...length, value: mm(length.value) };
   const former = remember(
     ({ diameter, use, coating, grade }: FormerQuestion) =>
       coating === undefined && grade === undefined
@@ -30,6 +33,10 @@ export function buildStandard(tables: StandardTables): Standard {
     (question: readonly [number, Use]) => question.join("|"),
     ([diameter, use]) => findEndLeg(diameter, use, tables, bars),
   );
+  const hook = remember(
+    (question: readonly [HookTurn, number, Use]) => question.join("|"),
+    ([turn, diameter, use]) => findHook(turn, diameter, use, tables, bars),
+  );
   return {
     id: tables.id,
     title: tables.title,
@@ -41,20 +48,28 @@ export function buildStandard(tables: StandardTables): Standard {
     former,
     formulaRadius: (diameter, use) => formulaRadius([diameter, use]),
     endLeg: (diameter, use) => endLeg([diameter, use]),
-    hook: (turn, diameter, use) => findHook(turn, diameter, use, tables, bars),
+    hook: (turn, diameter, use) => hook([turn, diameter, use]),
     shapes: new Map(tables.shapes.map((shape) => [shape.code, shape])),
-    lengthRounding: tables.lengthRounding,
-    dimensionStep: tables.dimensionStep,
+    lengthRounding: { ...tables.lengthRounding, step: mm(tables.lengthRounding.step) },
+    dimensionStep: inMillimetres(tables.dimensionStep),
     straightBetweenBends: tables.straightBetweenBends,
     manyBends: tables.manyBends,
-    tolerances: tables.tolerances,
+    tolerances: tables.tolerances && {
+      ...tables.tolerances,
+      value: tables.tolerances.value.map((row) => ({
+        ...row,
+        upTo: mm(row.upTo),
+        plus: mm(row.plus),
+        minus: mm(row.minus),
+      })),
+    },
     coldBending: tables.coldBending,
     rebending: tables.rebending,
     supply: {
-      straightSupplyRadius: (diameter) => straightSupplyRadius(tables, diameter),
-      transportWidth: tables.supply.transportWidth,
-      stockLength: tables.supply.stockLength,
-      largestCurveFormer: tables.supply.largestCurveFormer,
+      straightSupplyRadius: (diameter) => inMillimetres(straightSupplyRadius(tables, diameter)),
+      transportWidth: inMillimetres(tables.supply.transportWidth),
+      stockLength: inMillimetres(tables.supply.stockLength),
+      largestCurveFormer: inMillimetres(tables.supply.largestCurveFormer),
     },
     siteDeductions: tables.siteDeductions,
   };
@@ -62,13 +77,14 @@ export function buildStandard(tables: StandardTables): Standard {
 
 /** The printed r of the formulas where there is one; else half the former. */
 function findFormulaRadius(
-  { formulaRadii }: StandardTables,
+  { formulaRadii, unit }: StandardTables,
   diameter: number,
   former: () => Cited<number> | Refusal,
 ): Cited<number> | Refusal {
   const printed = formulaRadii?.rows.find((row) => row.diameter === diameter);
-  if (formulaRadii !== null && printed !== undefined)
-    return { value: printed.radius, cite: formulaRadii.cite };
+  if (formulaRadii !== null && printed !== undefined) {
+    return { value: toMillimetres(printed.radius, unit), cite: formulaRadii.cite };
+  }
   const least = former();
   return isRefusal(least) ? least : { value: least.value / 2, cite: least.cite };
 }

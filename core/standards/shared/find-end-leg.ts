@@ -1,9 +1,11 @@
 import { toMillimetres } from "../../units/convert-length";
+import { exactProduct } from "../../units/exact-product";
 import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
 import type { Bar, EndLeg, Use } from "../port";
 import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
+import { multipleBase } from "./multiple-base";
 import { resolveGrade } from "./resolve-grade";
 import type { EndLegRow, StandardTables } from "./standard-tables";
 
@@ -28,20 +30,29 @@ export function findEndLeg(
   if (isRefusal(grade)) return grade;
   for (const { cite, rows } of tables.endLegs) {
     const row = rows.find((one) => fitsCondition(one, { diameter, use, grade }, bars));
-    if (row !== undefined) return { value: endLegOf(row, diameter, former.value / 2, tables), cite };
+    if (row !== undefined) return { value: endLegOf(row, diameter, former.value / 2, tables, bars), cite };
   }
   return endLegNotHeld({ standard: tables.id, diameter, use });
 }
 
-function endLegOf(row: EndLegRow, diameter: number, radius: number, { unit }: StandardTables): EndLeg {
-  if (row.outside !== undefined) return { outside: row.outside, straight: straightOf(row, diameter, unit) };
-  const straight = straightOf(row, diameter, unit) ?? 0;
-  const outside = straight + radius + diameter;
-  const step = row.roundedUpTo ?? 0;
+function endLegOf(
+  row: EndLegRow,
+  diameter: number,
+  radius: number,
+  tables: StandardTables,
+  bars: readonly Bar[],
+): EndLeg {
+  const straight = straightOf(row, multipleBase(diameter, tables, bars), tables.unit);
+  if (row.outside !== undefined) return { outside: toMillimetres(row.outside, tables.unit), straight };
+  const outside = (straight ?? 0) + radius + diameter;
+  const step = toMillimetres(row.roundedUpTo ?? 0, tables.unit);
   return { outside: step === 0 ? outside : Math.ceil(outside / step) * step, straight };
 }
 
-function straightOf(row: EndLegRow, diameter: number, unit: StandardTables["unit"]): number | null {
+function straightOf(row: EndLegRow, multiple: number, unit: StandardTables["unit"]): number | null {
   if (row.straightPerDiameter === undefined) return null;
-  return Math.max(row.straightPerDiameter * diameter, toMillimetres(row.leastStraight ?? 0, unit));
+  return Math.max(
+    exactProduct(row.straightPerDiameter, multiple),
+    toMillimetres(row.leastStraight ?? 0, unit),
+  );
 }

@@ -1,7 +1,10 @@
+import { toMillimetres } from "../../units/convert-length";
+import { exactProduct } from "../../units/exact-product";
 import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
 import type { Bar, FormerQuestion } from "../port";
 import { fitsCondition } from "./fits-condition";
+import { multipleBase } from "./multiple-base";
 import { nearestBars } from "./nearest-bars";
 import { resolveGrade } from "./resolve-grade";
 import type { FormerRow, StandardTables } from "./standard-tables";
@@ -22,10 +25,15 @@ const coatingUnread = defineRefusal(
   "value",
   `coating "{typed}" is not known: write none, galvanized or epoxy`,
 );
+const noFormers = defineRefusal(
+  "formers-none",
+  "not-held",
+  `{standard} prints no formers: give the former yourself, or add the document that the yard bends by, as in {standard}+EC2:2004`,
+);
 const formerNotHeld = defineRefusal(
   "former-not-held",
   "not-held",
-  `{standard} holds no former for a {coating} {diameter} mm bar of grade {grade} for use {use}: ask the designer`,
+  `{standard} holds no former for a bar of {diameter} mm ({described}): give the former yourself, or ask the designer`,
 );
 
 /** The first former row, of the first table, that speaks of the bar; mm. */
@@ -35,6 +43,7 @@ export function findFormer(
   bars: readonly Bar[],
 ): Cited<number> | Refusal {
   const { diameter } = question;
+  if (tables.formers.length === 0) return noFormers({ standard: tables.id });
   if (!(diameter > 0)) {
     return diameterUnread({ diameter, standard: tables.id, nearest: nearestBars(bars, 0) });
   }
@@ -48,10 +57,16 @@ export function findFormer(
     const row = rows.find(
       (one) => isCoated(one, coating) && fitsCondition(one, { diameter, use, grade }, bars),
     );
-    if (row !== undefined) return { value: row.former ?? (row.perDiameter ?? 0) * diameter, cite };
+    if (row !== undefined) return { value: formerOf(row, diameter, tables, bars), cite };
   }
-  const described = coating === "none" ? "plain or uncoated" : coating;
-  return formerNotHeld({ standard: tables.id, coating: described, diameter, grade: grade ?? "any", use });
+  const coated = coating === "none" ? "uncoated" : coating;
+  const described = `${coated}, use ${use}${grade === null ? "" : `, grade ${grade}`}`;
+  return formerNotHeld({ standard: tables.id, described, diameter });
+}
+
+function formerOf(row: FormerRow, diameter: number, tables: StandardTables, bars: readonly Bar[]): number {
+  if (row.former !== undefined) return toMillimetres(row.former, tables.unit);
+  return exactProduct(row.perDiameter ?? 0, multipleBase(diameter, tables, bars));
 }
 
 /** The standard's own name of a use; "stirrup" and "tie" are links. */

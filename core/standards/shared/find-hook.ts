@@ -1,10 +1,12 @@
 import { toMillimetres } from "../../units/convert-length";
+import { exactProduct } from "../../units/exact-product";
 import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
 import type { Bar, Hook, HookTurn, Use } from "../port";
 import { findEndLeg } from "./find-end-leg";
 import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
+import { multipleBase } from "./multiple-base";
 import { resolveGrade } from "./resolve-grade";
 import type { HookRow, StandardTables } from "./standard-tables";
 
@@ -33,7 +35,9 @@ export function findHook(
       (one) => one.turns.includes(turn) && fitsCondition(one, { diameter, use, grade }, bars),
     );
     if (row === undefined) continue;
-    const former = row.formerPerDiameter === undefined ? least.value : row.formerPerDiameter * diameter;
+    const multiple = multipleBase(diameter, tables, bars);
+    const former =
+      row.formerPerDiameter === undefined ? least.value : exactProduct(row.formerPerDiameter, multiple);
     const extension = extensionOf(row, turn, diameter, former, tables, bars);
     return isRefusal(extension) ? extension : { value: { turn, former, extension }, cite };
   }
@@ -49,7 +53,10 @@ function extensionOf(
   bars: readonly Bar[],
 ): number | Refusal {
   const printed = toMillimetres(row.leastExtension ?? 0, tables.unit);
-  const extension = Math.max((row.extensionPerDiameter ?? 0) * diameter, printed);
+  const extension = Math.max(
+    exactProduct(row.extensionPerDiameter ?? 0, multipleBase(diameter, tables, bars)),
+    printed,
+  );
   const outsideOfBend = former / 2 + diameter;
   if (row.endLegOf !== undefined) {
     const endLeg = findEndLeg(diameter, row.endLegOf, tables, bars);
@@ -60,5 +67,5 @@ function extensionOf(
   const arc = (halfCircle * turn) / 180;
   return row.leastAllowance === undefined
     ? extension
-    : Math.max(extension, row.leastAllowance + outsideOfBend - arc);
+    : Math.max(extension, toMillimetres(row.leastAllowance, tables.unit) + outsideOfBend - arc);
 }

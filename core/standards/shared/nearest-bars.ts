@@ -1,17 +1,9 @@
 import type { Bar } from "../port";
 
-/** The bar nearest in diameter, or the two it lies between: "16", "12 or 16". */
+/** The bar nearest in diameter to `diameter` mm: "16"; two where it lies midway: "12 or 16". */
 export function nearestBars(bars: readonly Bar[], diameter: number): string {
-  const below = bars.filter((bar) => bar.diameter <= diameter).reduce(thicker, undefined);
-  const above = bars.filter((bar) => bar.diameter >= diameter).reduce(thinner, undefined);
-  const names = [...new Set([below, above].flatMap((bar) => (bar === undefined ? [] : [bar.size])))];
-  return names.length === 0 ? "none" : names.join(" or ");
-}
-
-function thicker(best: Bar | undefined, bar: Bar): Bar {
-  return best === undefined || bar.diameter > best.diameter ? bar : best;
-}
-
-function thinner(best: Bar | undefined, bar: Bar): Bar {
-  return best === undefined || bar.diameter < best.diameter ? bar : best;
+  const distance = (bar: Bar) => Math.abs(bar.diameter - diameter);
+  const least = Math.min(...bars.map(distance));
+  const nearest = bars.filter((bar) => distance(bar) === least);
+  return nearest.length === 0 ? "none" : nearest.map((bar) => bar.size).join(" or ");
 }

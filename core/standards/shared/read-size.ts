@@ -36,7 +36,8 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
     bars.map((bar) => [splitSizeText(bar.size)?.number ?? 0, bar] as const).reverse(),
   );
   const barThick = new Map(bars.map((bar) => [fromMillimetres(bar.diameter, tables.unit), bar]));
-  const letters = new Set(tables.grades.flatMap((grade) => grade.prefixes));
+  const letters = new Set(lettersOf(tables, bars));
+  const prefixes = new Set([...letters, ...gradeNames(tables)]);
   const example = bars[0]?.size ?? "";
   const { id, unit, sizesInMillimetres } = tables;
 
@@ -69,7 +70,12 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
     if (thickness > limit) {
       return diameterTooLarge({ typed, standard: id, limit, unit, nearest: nearestBars(bars, number) });
     }
-    return { typed, diameter: toMillimetres(thickness, unit), bar: null, prefix: "" };
+    return {
+      typed,
+      diameter: inMillimetres ? number : toMillimetres(thickness, unit),
+      bar: null,
+      prefix: "",
+    };
   }
 
   function namedSize(typed: string, parts: SizeText): SizeReading | Refusal {
@@ -78,8 +84,8 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
     const named = barNamed.get(`${parts.prefix}${number}${parts.suffix}`);
     const bar = named ?? (parts.suffix === "M" || parts.prefix === "#" ? undefined : barNumbered.get(number));
     const nearest = nearestBars(bars, roughDiameter(parts));
-    if (prefix !== "" && named === undefined && !letters.has(prefix)) {
-      const held = letters.size === 0 ? "it has no letters" : `it has ${[...letters].join(", ")}`;
+    if (prefix !== "" && named === undefined && !prefixes.has(prefix)) {
+      const held = letters.size === 0 ? "it has none" : `it has ${[...letters].join(", ")}`;
       return prefixNotHeld({ typed, prefix, standard: id, letters: held, nearest });
     }
     if (bar === undefined) return sizeNotHeld({ typed, standard: id, nearest });
@@ -93,4 +99,16 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
   function roughDiameter({ prefix, number }: SizeText): number {
     return number * (prefix === "#" ? FOREIGN_SIZE_STEP.eighthInch : FOREIGN_SIZE_STEP.metric);
   }
+}
+
+/** Type letters, and the letters of the bars' own names. */
+function lettersOf({ grades }: StandardTables, bars: readonly Bar[]): string[] {
+  const ofBars = bars.map((bar) => splitSizeText(bar.size)?.prefix ?? "");
+  const letters = [...ofBars, ...grades.flatMap((grade) => grade.prefixes)];
+  return letters.filter((letter) => letter !== "" && letter !== "#");
+}
+
+/** Grades that are written before a size, as "B500B 16" or "Fe 500 16". */
+function gradeNames({ grades }: StandardTables): string[] {
+  return grades.map((grade) => grade.name.toUpperCase().replace(/\s/g, ""));
 }

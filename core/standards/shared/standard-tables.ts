@@ -40,7 +40,7 @@ export interface BarCondition {
   readonly sizes?: readonly string[];
 }
 
-/** Fabrication former: a multiple of the diameter or a printed figure in mm. */
+/** Fabrication former: a multiple of the diameter or a printed figure in the standard's unit. */
 export interface FormerRow extends BarCondition {
   /** left out: uncoated bars */
   readonly coatings?: readonly string[];
@@ -55,11 +55,14 @@ export interface FormerRow extends BarCondition {
 export interface TestMandrelRow {
   readonly test: "bend" | "rebend";
   readonly testGrades?: readonly string[];
+  /** mm, up to and including */
   readonly testUpTo: number;
-  readonly testMandrelPerDiameter: number;
+  /** as the page prints it: the mandrel's diameter, or its radius */
+  readonly testMandrelPerDiameter?: number;
+  readonly testRadiusPerDiameter?: number;
 }
 
-/** r of the printed length formulas, mm. */
+/** A radius for one diameter, in the standard's unit. */
 export interface RadiusRow {
   readonly diameter: number;
   readonly radius: number;
@@ -67,13 +70,13 @@ export interface RadiusRow {
 
 /** Least end leg: printed overall, or a straight that r + d is added to. */
 export interface EndLegRow extends BarCondition {
-  /** mm, printed, overall to the outside of the bend */
+  /** in the standard's unit, printed, overall to the outside of the bend */
   readonly outside?: number;
   /** straight after the bend, in diameters */
   readonly straightPerDiameter?: number;
   /** in the standard's unit: the straight is never less */
   readonly leastStraight?: number;
-  /** mm: the computed overall leg goes up to this step */
+  /** in the standard's unit: the computed overall leg goes up to this step */
   readonly roundedUpTo?: number;
 }
 
@@ -86,7 +89,7 @@ export interface HookRow extends BarCondition {
   readonly leastExtension?: number;
   /** the same length of bar as the hook of 180 degrees has */
   readonly lengthOfFullHook?: boolean;
-  /** mm: what the hook adds beyond the leg's outside is never less */
+  /** in the standard's unit: what the hook adds beyond the leg's outside is never less */
   readonly leastAllowance?: number;
   /** reaches the least end leg of this use */
   readonly endLegOf?: Use;
@@ -99,7 +102,10 @@ export interface SupplyTables {
   readonly largestCurveFormer: Cited<number> | null;
 }
 
-/** Everything held of one document and edition, as data; `buildStandard` answers from it. */
+/**
+ * Everything held of one document and edition, as data; `buildStandard` answers from it. Lengths are
+ * in the standard's unit, except bar diameters in conditions, which are mm.
+ */
 export interface StandardTables {
   readonly id: string;
   readonly title: string;
@@ -111,6 +117,8 @@ export interface StandardTables {
   readonly bars: readonly PrintedTable<BarRow>[];
   /** a number in a size is the bar's nominal mm, so that "16mm" is the bar 16 */
   readonly sizesInMillimetres: boolean;
+  /** d in "3d" is the number in the bar's name and not its nominal diameter */
+  readonly multiplesOfName?: boolean;
   readonly grades: readonly Grade[];
   /** the grade taken where none is said, by use */
   readonly gradeUnsaid: Readonly<Record<"main" | "link", string>> | null;
