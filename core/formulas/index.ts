@@ -2,6 +2,7 @@ import { AREA } from "./area";
 import { CUTLENGTH } from "./cutlength";
 import { DEVELOPED } from "./developed";
 import { DIAMETER } from "./diameter";
+import { EXPLAIN } from "./explain";
 import { FORMER } from "./former";
 import { MASS } from "./mass";
 import { MINLEG } from "./minleg";
@@ -19,6 +20,7 @@ const LIST: readonly WorksheetFunction[] = [
   FORMER,
   MINLEG,
   ROWMASS,
+  EXPLAIN,
 ];
 
 /** The functions of namespace BAR by their upper-case names, in the order that pages list them. */

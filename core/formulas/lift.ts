@@ -1,4 +1,4 @@
-import { type Cell, type CellError, isCellError } from "../schedule/sheet";
+import type { Cell, CellError } from "../schedule/sheet";
 import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
 import type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
 
@@ -56,6 +56,44 @@ export function rowFunction({ name, description, args, row }: RowFunctionDefinit
   return { name, description, args, call };
 }
 
+interface BlockFunctionDefinition {
+  readonly name: string;
+  readonly description: string;
+  readonly args: readonly FunctionArgument[];
+  /** its `table` arguments stand in `blocks`, the others in `row` */
+  readonly block: (row: RowReader, blocks: readonly (Block | undefined)[]) => Block | Refusal;
+}
+
+const oneBarOnly = defineRefusal(
+  "one-bar-only",
+  "value",
+  "{name} has {rows} rows: BAR.{function} takes one bar, so give one row",
+);
+
+/**
+ * A worksheet function that answers one bar with several rows. Only `table` arguments may have more
+ * than one row. A blank bar gives a blank; an error cell among its arguments is the answer.
+ */
+export function blockFunction({
+  name,
+  description,
+  args,
+  block,
+}: BlockFunctionDefinition): WorksheetFunction {
+  const call = (blocks: readonly (Block | undefined)[], environment: FunctionEnvironment): Block => {
+    const refusal = shapeRefusal(name, args, blocks) ?? manyRowsRefusal(name, args, blocks);
+    if (refusal !== null) return [[errorCell(refusal)]];
+    const ofBar = blocks.map((given, index) => (args[index]?.lifts === "table" ? undefined : given));
+    const reader = new BlockRows(args, ofBar, environment);
+    if (reader.isBlank()) return [[null]];
+    const error = reader.errorHere();
+    if (error !== null) return [[error]];
+    const answer = block(reader, blocks);
+    return isRefusal(answer) ? [[errorCell(answer)]] : answer.map((row) => row.map(cellOf));
+  };
+  return { name, description, args, call };
+}
+
 /** The cell of an answer: a refusal becomes an error with its words, a number loses its float noise. */
 export function cellOf(answer: Cell | Refusal): Cell {
   if (typeof answer === "number") return cleanNumber(answer);
@@ -79,28 +117,28 @@ function cleanNumber(value: number): number {
 
 /** Rows beside each other over the blocks of one call. */
 class BlockRows implements RowReader {
-  #row = 0;
-  /** arguments of many rows that say whether a row is blank and where the result ends */
-  readonly #keys: readonly Block[];
+  /** the cells of the row in force, by argument; none where it is not given */
+  readonly #current: (readonly Cell[])[];
+  /** arguments that say whether a row is blank and where the result ends */
+  readonly #keys: readonly number[];
 
   constructor(
     args: readonly FunctionArgument[],
     readonly blocks: readonly (Block | undefined)[],
     readonly environment: FunctionEnvironment,
   ) {
-    const given = (wanted: (argument: FunctionArgument) => boolean, fromRows: number) =>
-      args.flatMap((argument, index) => {
-        const block = blocks[index];
-        return block !== undefined && block.length >= fromRows && wanted(argument) ? [block] : [];
-      });
     const isKey = (argument: FunctionArgument) => !argument.optional || argument.lifts === "dims";
+    const given = (wanted: (argument: FunctionArgument) => boolean, fromRows: number) =>
+      [...args.keys()].filter((index) => wanted(args[index]!) && (blocks[index]?.length ?? 0) >= fromRows);
     const candidates = [given(isKey, 2), given(() => true, 2), given((argument) => !argument.optional, 1)];
-    this.#keys = candidates.find((blocksOfKind) => blocksOfKind.length > 0) ?? [];
+    this.#keys = candidates.find((kind) => kind.length > 0) ?? [];
+    this.#current = args.map((_, index) => blocks[index]?.[0] ?? NO_CELLS);
   }
 
   countRows(): number {
     let last = 0;
-    for (const block of this.#keys) {
+    for (const key of this.#keys) {
+      const block = this.blocks[key]!;
       let row = block.length - 1;
       while (row > last && block[row]!.every(isBlankCell)) row -= 1;
       last = Math.max(last, row);
@@ -109,40 +147,42 @@ class BlockRows implements RowReader {
   }
 
   moveTo(row: number): void {
-    this.#row = row;
+    for (let index = 0; index < this.#current.length; index += 1) {
+      const block = this.blocks[index];
+      if (block !== undefined && block.length > 1) this.#current[index] = block[row] ?? NO_CELLS;
+    }
   }
 
   isBlank(): boolean {
-    for (const block of this.#keys) {
-      for (const cell of this.#cells(block)) if (!isBlankCell(cell)) return false;
+    for (let key = 0; key < this.#keys.length; key += 1) {
+      const cells = this.#current[this.#keys[key]!]!;
+      for (let column = 0; column < cells.length; column += 1) if (!isBlankCell(cells[column])) return false;
     }
     return true;
   }
 
   errorHere(): Cell {
-    for (const block of this.blocks) {
-      if (block === undefined) continue;
-      for (const cell of this.#cells(block)) if (isCellError(cell)) return cell;
+    for (let index = 0; index < this.#current.length; index += 1) {
+      const cells = this.#current[index]!;
+      for (let column = 0; column < cells.length; column += 1) {
+        const cell = cells[column] ?? null;
+        if (typeof cell === "object" && cell !== null) return cell;
+      }
     }
     return null;
   }
 
   cell(argument: number): Cell {
-    const block = this.blocks[argument];
-    if (block === undefined) return null;
-    const cell = this.#cells(block)[0];
+    const cell = this.#current[argument]?.[0];
     return cell === undefined || isBlankCell(cell) ? null : cell;
   }
 
   dims(argument: number): readonly Cell[] {
-    const block = this.blocks[argument];
-    return block === undefined ? [] : this.#cells(block);
-  }
-
-  #cells(block: Block): readonly Cell[] {
-    return block[block.length === 1 ? 0 : this.#row] ?? [];
+    return this.#current[argument] ?? NO_CELLS;
   }
 }
+
+const NO_CELLS: readonly Cell[] = [];
 
 function shapeRefusal(
   name: string,
@@ -158,7 +198,7 @@ function shapeRefusal(
     if (block === undefined) continue;
     const columns = block[0]?.length ?? 0;
     if (argument.lifts === "column" && columns > 1) return columnTooWide({ name: argument.name, columns });
-    if (block.length <= 1) continue;
+    if (block.length <= 1 || argument.lifts === "table") continue;
     if (longest !== null && longest.rows !== block.length) {
       return rowsUnequal({
         name: longest.name,
@@ -170,4 +210,14 @@ function shapeRefusal(
     longest = { name: argument.name, rows: block.length };
   }
   return null;
+}
+
+function manyRowsRefusal(
+  name: string,
+  args: readonly FunctionArgument[],
+  blocks: readonly (Block | undefined)[],
+): Refusal | null {
+  const index = args.findIndex((argument, at) => argument.lifts !== "table" && (blocks[at]?.length ?? 0) > 1);
+  if (index < 0) return null;
+  return oneBarOnly({ name: args[index]!.name, rows: blocks[index]!.length, function: name });
 }

@@ -29,7 +29,7 @@ const CALLS = new Set(["sqrt", "max", "min", "sin", "cos", "tan"]);
  * formulas are data of ours, never input.
  */
 export function parseFormula(text: string): ParsedFormula {
-  const tokens = tokensOf(text);
+  const tokens = formulaTokens(text);
   const bracketed: string[] = [];
   let at = 0;
 
@@ -106,7 +106,8 @@ export function parseFormula(text: string): ParsedFormula {
 
 const ZERO: FormulaTree = { kind: "number", text: "0", value: 0 };
 
-function tokensOf(text: string): string[] {
+/** The words of a formula, in order. */
+export function formulaTokens(text: string): string[] {
   const tokens: string[] = [];
   const trimmed = text.trimEnd();
   TOKEN.lastIndex = 0;

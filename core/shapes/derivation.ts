@@ -1,0 +1,243 @@
+import { type Citation, citationText } from "../standards/citation";
+import { fromMillimetres } from "../units/convert-length";
+import { isRefusal, refusalText } from "../units/refusal";
+import { type CutLength, cutLength } from "./cut-length";
+import { developedLength } from "./developed-length";
+import { formula } from "./formula";
+import { otherReading } from "./other-reading";
+import type { PlanarPath } from "./path";
+import type { ResolvedShape } from "./resolve-shape";
+import { type LimitJudgement, shapeLimits } from "./shape-limits";
+import { dimOf, placeOf, SHAPE_SYMBOLS } from "./shape-values";
+import { substitutedFormula } from "./substituted-formula";
+
+/**
+ * How a bar's lengths come about, line by line: the bar, the former, the formula as printed and with its
+ * numbers, unrounded and rounded, the geometric length beside it, the limits, and what is doubtful, each
+ * with its source and how far that may be trusted. Lengths are in the standard's unit, which is said.
+ */
+export function derivation(shape: ResolvedShape): string[] {
+  const cut = cutLength(shape);
+  return [
+    `standard: ${shape.standard.id}, ${shape.standard.title}`,
+    ...barLines(shape),
+    ...formerLines(shape),
+    ...(isRefusal(cut) ? [`cut length: refused, ${refusalText(cut)}`] : cutLines(shape, cut)),
+    ...geometryLines(shape, isRefusal(cut) ? null : cut),
+    ...doubtLines(shape),
+    ...endLegLines(shape),
+    ...shapeLimits(shape).map((limit) => limitLine(limit, shape)),
+  ];
+}
+
+function barLines(shape: ResolvedShape): string[] {
+  const { definition, path, compiled } = shape;
+  const write = writer(shape);
+  if (definition === null) {
+    return path?.kind === "planar" ? [`path: ${pathText(path, shape)}`, ...hookLines(path, shape)] : [];
+  }
+  const counts = definition.counts ?? [];
+  const dims = definition.dims.flatMap((letter) => {
+    const value = dimOf(shape.values, letter);
+    if (value === null) return [];
+    return [`${letter} ${counts.includes(letter) ? plain(value) : write(value)}`];
+  });
+  const free = definition.free === null ? "" : `; ${definition.free} takes up tolerance`;
+  const angles = (compiled?.angles ?? []).map(
+    (angle) =>
+      `angle ${SHAPE_SYMBOLS[angle.place]}: ${angle.equation} gives ${plain(shape.values[angle.place]!, 2)} degrees`,
+  );
+  const course = path?.kind === "planar" && path.turns.length > 0 ? [`path: ${pathText(path, shape)}`] : [];
+  return [
+    `shape ${definition.code}: ${definition.words}; ${dims.join(", ")}${free}; ${source(definition.cite)}`,
+    ...angles,
+    ...course,
+  ];
+}
+
+function formerLines(shape: ResolvedShape): string[] {
+  const { former, radius, use, diameter } = shape;
+  const write = writer(shape);
+  const source = citationText(former.cite);
+  return [
+    `bar: diameter ${write(diameter)}; use ${use}`,
+    `former: ${write(former.value)}, inside radius ${write(radius)}; ${source}`,
+  ];
+}
+
+function cutLines(shape: ResolvedShape, cut: CutLength): string[] {
+  const write = writer(shape);
+  const { direction, cite } = shape.standard.lengthRounding;
+  const rounded =
+    cut.step === 0
+      ? `cut length: ${write(cut.length)}, not rounded`
+      : `cut length: ${write(cut.length)}, rounded ${direction === "up" ? "up to the next" : "to the nearest"} ${write(cut.step)}; ${citationText(cite)}`;
+  return [...basisLines(shape, cut), `unrounded: ${write(cut.unrounded)}`, rounded];
+}
+
+function basisLines(shape: ResolvedShape, cut: CutLength): string[] {
+  if (cut.formula !== null) {
+    return [
+      `printed formula: ${cut.formula}; ${source(cut.cite)}`,
+      ...radiusLines(shape, cut),
+      `with numbers: ${withNumbers(cut.formula, shape, cut)}`,
+    ];
+  }
+  if (cut.basis === "geometry") return ["printed formula: none, so the cut length goes by geometry"];
+  return [`site deductions: ${deductionText(shape)}; ${citationText(cut.cite)}`];
+}
+
+function radiusLines(shape: ResolvedShape, { formulaRadius }: CutLength): string[] {
+  if (formulaRadius === null) return [];
+  const write = writer(shape);
+  if (formulaRadius !== shape.radius) {
+    return [
+      `r of the formula: ${write(formulaRadius)} as printed, where half the former is ${write(shape.radius)}`,
+    ];
+  }
+  return [`r of the formula: ${write(formulaRadius)}`];
+}
+
+function withNumbers(text: string, shape: ResolvedShape, cut: CutLength): string {
+  const values = shape.values.slice();
+  if (cut.formulaRadius !== null) values[placeOf("r")!] = cut.formulaRadius;
+  const counts: readonly string[] = shape.definition?.counts ?? [];
+  return substitutedFormula(text, values, (value, symbol) =>
+    plain(counts.includes(symbol) ? value : fromMillimetres(value, shape.standard.unit), 4),
+  );
+}
+
+function deductionText(shape: ResolvedShape): string {
+  const site = shape.standard.siteDeductions;
+  if (site === null || shape.path?.kind !== "planar") return "none, the curve goes by geometry";
+  const bends = site.value.bends
+    .map(({ angle, perDiameter }) => `${angle} degrees ${perDiameter}d`)
+    .join(", ");
+  const { perDiameter, perDiameterElsewhere, least } = site.value.hook;
+  return `sum of the legs as given, less ${bends} a bend; an end hook adds ${perDiameter}d (elsewhere ${perDiameterElsewhere}d), at least ${least} mm`;
+}
+
+function geometryLines(shape: ResolvedShape, cut: CutLength | null): string[] {
+  const developed = developedLength(shape);
+  if (isRefusal(developed)) return [`developed length: refused, ${refusalText(developed)}`];
+  const write = writer(shape);
+  const { straights, arcs, length } = developed;
+  const list = (lengths: readonly number[]) =>
+    lengths.map((one) => plain(fromMillimetres(one, shape.standard.unit), 2));
+  const parts = [
+    ...(straights.length > 0 ? [`straights ${list(straights).join(" + ")}`] : []),
+    ...(arcs.length > 0 ? [`arcs ${list(arcs).join(" + ")}`] : []),
+  ];
+  const lines = [
+    `developed length: ${write(length)} on the centre line (${parts.join(", ")}); geometry (derived)`,
+  ];
+  if (cut === null || cut.basis === "geometry") return lines;
+  const difference = cut.unrounded - length;
+  const step = shape.standard.lengthRounding.step;
+  const word = cut.basis === "printed formula" ? "printed formula" : "site deductions";
+  lines.push(`${word} less geometry: ${difference < 0 ? "-" : "+"}${write(Math.abs(difference))}`);
+  if (step > 0 && Math.abs(difference) > step) {
+    lines.push(
+      `note: they differ by more than the rounding step of ${write(step)}: ask the designer which length holds`,
+    );
+  }
+  return lines;
+}
+
+function doubtLines(shape: ResolvedShape): string[] {
+  const { definition } = shape;
+  if (definition === null) return [];
+  const write = writer(shape);
+  const other = otherReading(shape);
+  const { minimisedFormula, formulaNote, cite } = definition;
+  const lines: string[] = [];
+  if (minimisedFormula !== undefined) {
+    const value = formula(minimisedFormula).evaluate(shape.values);
+    lines.push(
+      `for least end legs the document also prints ${minimisedFormula}: ${write(value)}; ${trust(cite)}`,
+    );
+  }
+  if (formulaNote !== undefined) lines.push(`note: ${formulaNote}`);
+  if (other !== null) {
+    const angles = Object.entries(other.angles).map(([name, angle]) => `${name} ${plain(angle, 2)} degrees`);
+    lines.push(`doubtful: read with ${other.words} it is ${write(other.length)} (${angles.join(", ")})`);
+  }
+  if (cite.conflict !== undefined) lines.push(`doubtful: ${cite.conflict}`);
+  return lines;
+}
+
+function endLegLines(shape: ResolvedShape): string[] {
+  const { standard, diameter, use, path, radius } = shape;
+  if (path?.kind !== "planar" || path.turns.length === 0) return [];
+  const write = writer(shape);
+  const leg = standard.endLeg(diameter, use);
+  if (isRefusal(leg)) return [];
+  const { outside, straight } = leg.value;
+  const inside =
+    straight === null
+      ? ""
+      : `; straight ${write(straight)} + radius ${write(radius)} + bar ${write(diameter)}`;
+  return [
+    `least end leg for use ${use}: ${write(outside)} overall to the outside${inside}; ${citationText(leg.cite)}`,
+  ];
+}
+
+function limitLine(
+  { text, letter, actual, least, most, met, cite }: LimitJudgement,
+  shape: ResolvedShape,
+): string {
+  const write = writer(shape);
+  const source = cite === null ? "" : `; ${trust(cite)}`;
+  if (met === null) return `limit ${text}: not judged for ${letter}, the bound is not held${source}`;
+  const bound =
+    least === null ? `at most ${write(most!)}` : least === most ? write(least) : `at least ${write(least)}`;
+  return `limit ${text}: ${letter} ${write(actual)}, ${bound}: ${met ? "met" : "not met"}${source}`;
+}
+
+function hookLines({ legs }: PlanarPath, shape: ResolvedShape): string[] {
+  const write = writer(shape);
+  return legs.flatMap(({ hook, length }, index) => {
+    if (hook === undefined) return [];
+    const held = shape.standard.hook(hook.turn, shape.diameter, shape.use);
+    const source = isRefusal(held) ? "" : `; ${citationText(held.cite)}`;
+    const end = index === 0 ? "first" : "last";
+    return [
+      `hook${hook.turn} at the ${end} end: straight ${write(hook.extension)}, ${write(length)} overall${source}`,
+    ];
+  });
+}
+
+function pathText({ legs, turns }: PlanarPath, shape: ResolvedShape): string {
+  const { unit } = shape.standard;
+  return legs
+    .flatMap((leg, index) => {
+      const length = plain(fromMillimetres(leg.length, unit), 2);
+      const turn = turns[index];
+      const parts = [leg.free ? `(${length})` : length];
+      if (turn !== undefined) {
+        const own = turn.radius === null ? "" : `r${plain(fromMillimetres(turn.radius, unit), 2)}`;
+        parts.push(`${turn.angle < 0 ? "-" : "+"}${plain(Math.abs(turn.angle), 2)}${own}`);
+      }
+      return parts;
+    })
+    .join(" ");
+}
+
+/** Without the conflict, which has a line of its own. */
+function source(cite: Citation): string {
+  const { conflict: _, ...rest } = cite;
+  return citationText(rest);
+}
+
+function trust({ provenance }: Citation): string {
+  return `(${provenance})`;
+}
+
+function writer({ standard }: ResolvedShape): (mm: number) => string {
+  return (mm) =>
+    `${plain(fromMillimetres(mm, standard.unit), standard.unit === "mm" ? 2 : 4)} ${standard.unit}`;
+}
+
+function plain(value: number, places = 4): string {
+  return String(Number(value.toFixed(places)));
+}
