@@ -1,0 +1,68 @@
+import { cellAddress } from "./cell-address";
+import type { FlagSeverity } from "./flag-colours";
+import { storedResult } from "./stored-result";
+import type { StylePatch } from "./style-patch";
+import { encodeCellText, encodeXml } from "./xml-text";
+
+/** A cell of a sheet that is added to a workbook. */
+export interface AddedCell {
+  readonly value: string | number | null;
+  readonly bold?: boolean;
+  readonly wrap?: boolean;
+  readonly flag?: FlagSeverity;
+  /** place in the same workbook to jump to */
+  readonly link?: { readonly sheet: string; readonly cell: string };
+}
+
+/** A sheet to be put behind a workbook's own. */
+export interface AddedSheet {
+  /** made distinct where the workbook has a sheet of that name */
+  readonly name: string;
+  /** characters, by column */
+  readonly widths: readonly number[];
+  readonly frozenRows: number;
+  readonly rows: readonly (readonly AddedCell[])[];
+}
+
+/** Text of the sheet's part; its texts stand in its own cells. */
+export function addedSheetXml(sheet: AddedSheet, styles: StylePatch): string {
+  const links: string[] = [];
+  const rows = sheet.rows.map((cells, row) => {
+    const xml = cells.map((cell, column) => {
+      const address = cellAddress(row, column);
+      if (cell.link !== undefined) links.push(linkXml(address, cell.link));
+      const { value, bold, wrap, flag } = cell;
+      const style = styles.added({
+        ...(bold === undefined ? {} : { bold }),
+        ...(wrap === undefined ? {} : { wrap }),
+        ...(flag === undefined ? {} : { flag }),
+        ...(cell.link === undefined ? {} : { link: true }),
+      });
+      if (typeof value === "string") {
+        const text = `<is><t xml:space="preserve">${encodeCellText(value)}</t></is>`;
+        return `<c r="${address}" s="${style}" t="inlineStr">${text}</c>`;
+      }
+      const { content } = storedResult(value);
+      return content === "" ? "" : `<c r="${address}" s="${style}">${content}</c>`;
+    });
+    return `<row r="${row + 1}">${xml.join("")}</row>`;
+  });
+  const widths = sheet.widths.map(
+    (width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`,
+  );
+  const frozen = sheet.frozenRows;
+  const pane = `<pane ySplit="${frozen}" topLeftCell="A${frozen + 1}" activePane="bottomLeft" state="frozen"/>`;
+  const view = `<sheetView workbookViewId="0">${frozen > 0 ? pane : ""}</sheetView>`;
+  return (
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+    '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
+    `<sheetViews>${view}</sheetViews><cols>${widths.join("")}</cols><sheetData>${rows.join("")}</sheetData>` +
+    (links.length === 0 ? "" : `<hyperlinks>${links.join("")}</hyperlinks>`) +
+    "</worksheet>"
+  );
+}
+
+function linkXml(address: string, link: { readonly sheet: string; readonly cell: string }): string {
+  const location = `'${link.sheet.replaceAll("'", "''")}'!${link.cell}`;
+  return `<hyperlink ref="${address}" location="${encodeXml(location)}" display="${encodeXml(link.cell)}"/>`;
+}

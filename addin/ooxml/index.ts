@@ -1,0 +1,14 @@
+export type { AddedCell, AddedSheet } from "./added-sheet";
+export { annotatedCopy } from "./annotated-copy";
+export { barFunctionName, hasBarFunction, storedFormula, typedFormula } from "./bar-formula-names";
+export { cellAddress, parseAddress, parseRange } from "./cell-address";
+export type { CellFormat } from "./cell-styles";
+export { constantText, type DefinedName, textConstant } from "./defined-names";
+export { FLAG_COLOURS, type FlagSeverity } from "./flag-colours";
+export { type NewCell, type NewSheet, type NewWorkbook, writeNewWorkbook } from "./new-workbook";
+export { openWorkbook, type SheetListing, type Workbook } from "./open-workbook";
+export { patchWorkbook, type WorkbookChanges } from "./patch-workbook";
+export type { ColumnWidth, SheetFormula, SheetReading } from "./read-sheet";
+export type { CellNote, CellWrite, FlagBand, SheetChanges } from "./sheet-changes";
+export type { NewCellLook } from "./style-book";
+export { UnreadableWorkbook } from "./unreadable-workbook";

@@ -1,0 +1,179 @@
+import { Deflate, deflateSync } from "fflate";
+import type { ZipEntry } from "./zip-archive";
+
+/** New bytes of a part: whole, or piece by piece so that a large sheet never stands in memory at once. */
+export type PartContent = Uint8Array | Iterable<Uint8Array>;
+
+interface Written {
+  readonly name: Uint8Array;
+  readonly method: number;
+  readonly crc: number;
+  readonly time: number;
+  readonly date: number;
+  readonly flags: number;
+  readonly size: number;
+  readonly compressed: readonly Uint8Array[];
+  readonly compressedSize: number;
+}
+
+const UTF8_NAME = 0x0800;
+const LEVEL_BITS = 0x0006;
+/** 1 January 1980, the zip format's first day: the same input gives the same bytes. */
+const FIRST_DAY = (1 << 5) | 1;
+
+/**
+ * Builds a zip file entry by entry. `copy` takes an entry over as it lies, without inflating it; `add`
+ * packs new content.
+ */
+export class ZipWriter {
+  private readonly written = new Map<string, Written>();
+
+  copy(entry: ZipEntry): void {
+    this.written.set(entry.name, {
+      name: new TextEncoder().encode(entry.name),
+      method: entry.method,
+      crc: entry.crc,
+      time: entry.time,
+      date: entry.date,
+      flags: (entry.flags & LEVEL_BITS) | UTF8_NAME,
+      size: entry.declaredSize,
+      compressed: [entry.compressed],
+      compressedSize: entry.compressed.length,
+    });
+  }
+
+  add(name: string, content: PartContent, level: 1 | 6 = 6): void {
+    const packed = content instanceof Uint8Array ? packWhole(content, level) : packPieces(content, level);
+    this.written.set(name, {
+      name: new TextEncoder().encode(name),
+      method: 8,
+      time: 0,
+      date: FIRST_DAY,
+      flags: UTF8_NAME,
+      ...packed,
+    });
+  }
+
+  /** The file's bytes, entries named in `order` first and in that order. */
+  finish(order: Iterable<string> = []): Uint8Array {
+    const names = new Set([...order, ...this.written.keys()]);
+    const parts = [...names].flatMap((name) => this.written.get(name) ?? []);
+    const bodySize = parts.reduce((sum, part) => sum + 30 + part.name.length + part.compressedSize, 0);
+    const directorySize = parts.reduce((sum, part) => sum + 46 + part.name.length, 0);
+    const out = new Uint8Array(bodySize + directorySize + 22);
+    const view = new DataView(out.buffer);
+    const offsets: number[] = [];
+    let at = 0;
+    for (const part of parts) {
+      offsets.push(at);
+      view.setUint32(at, 0x04034b50, true);
+      at = writeFields(view, at + 4, part);
+      out.set(part.name, at + 2);
+      at += 2 + part.name.length;
+      for (const piece of part.compressed) {
+        out.set(piece, at);
+        at += piece.length;
+      }
+    }
+    parts.forEach((part, index) => {
+      view.setUint32(at, 0x02014b50, true);
+      view.setUint16(at + 4, 20, true);
+      const end = writeFields(view, at + 6, part);
+      view.setUint32(end + 12, offsets[index] ?? 0, true);
+      out.set(part.name, end + 16);
+      at = end + 16 + part.name.length;
+    });
+    view.setUint32(at, 0x06054b50, true);
+    view.setUint16(at + 8, parts.length, true);
+    view.setUint16(at + 10, parts.length, true);
+    view.setUint32(at + 12, directorySize, true);
+    view.setUint32(at + 16, bodySize, true);
+    return out;
+  }
+}
+
+/** The 24 bytes that local and central headers share; gives where they end. */
+function writeFields(view: DataView, at: number, part: Written): number {
+  view.setUint16(at, 20, true);
+  view.setUint16(at + 2, part.flags, true);
+  view.setUint16(at + 4, part.method, true);
+  view.setUint16(at + 6, part.time, true);
+  view.setUint16(at + 8, part.date, true);
+  view.setUint32(at + 10, part.crc, true);
+  view.setUint32(at + 14, part.compressedSize, true);
+  view.setUint32(at + 18, part.size, true);
+  view.setUint16(at + 22, part.name.length, true);
+  return at + 24;
+}
+
+function packWhole(content: Uint8Array, level: 1 | 6) {
+  const compressed = deflateSync(content, { level });
+  return {
+    crc: crc32(content, 0),
+    size: content.length,
+    compressed: [compressed],
+    compressedSize: compressed.length,
+  };
+}
+
+function packPieces(content: Iterable<Uint8Array>, level: 1 | 6) {
+  const compressed: Uint8Array[] = [];
+  let crc = 0;
+  let size = 0;
+  const deflate = new Deflate({ level }, (piece) => {
+    if (piece.length > 0) compressed.push(piece);
+  });
+  for (const piece of content) {
+    crc = crc32(piece, crc);
+    size += piece.length;
+    deflate.push(piece);
+  }
+  deflate.push(new Uint8Array(0), true);
+  return { crc, size, compressed, compressedSize: compressed.reduce((sum, piece) => sum + piece.length, 0) };
+}
+
+/** Eight tables: eight bytes a step instead of one. */
+const CRC_TABLES = (() => {
+  const tables = Array.from({ length: 8 }, () => new Int32Array(256));
+  for (let n = 0; n < 256; n += 1) {
+    let value = n;
+    for (let bit = 0; bit < 8; bit += 1) value = (value & 1) !== 0 ? (value >>> 1) ^ 0xedb88320 : value >>> 1;
+    tables[0]![n] = value;
+  }
+  for (let n = 0; n < 256; n += 1) {
+    for (let k = 1; k < 8; k += 1) {
+      const before = tables[k - 1]![n]!;
+      tables[k]![n] = (before >>> 8) ^ tables[0]![before & 255]!;
+    }
+  }
+  return tables as [
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+    Int32Array,
+  ];
+})();
+
+function crc32(bytes: Uint8Array, before: number): number {
+  const [t0, t1, t2, t3, t4, t5, t6, t7] = CRC_TABLES;
+  let crc = ~before;
+  let at = 0;
+  for (const end = bytes.length - 8; at <= end; at += 8) {
+    const low = crc ^ (bytes[at]! | (bytes[at + 1]! << 8) | (bytes[at + 2]! << 16) | (bytes[at + 3]! << 24));
+    crc =
+      t7[low & 255]! ^
+      t6[(low >>> 8) & 255]! ^
+      t5[(low >>> 16) & 255]! ^
+      t4[low >>> 24]! ^
+      t3[bytes[at + 4]!]! ^
+      t2[bytes[at + 5]!]! ^
+      t1[bytes[at + 6]!]! ^
+      t0[bytes[at + 7]!]!;
+  }
+  for (; at < bytes.length; at += 1) crc = (crc >>> 8) ^ t0[(crc ^ bytes[at]!) & 255]!;
+  return ~crc >>> 0;
+}
