@@ -1,6 +1,18 @@
-import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { isRefusal, type Refusal } from "../units/refusal";
 import { type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
 import { CALIBRATION_LIMITS } from "./calibration.data";
+import {
+  angleNotBend,
+  beyondMachine,
+  farFromTried,
+  makeTrialFirst,
+  makeTrialOfGroup,
+  moreTrialsNeeded,
+  otherFormOnly,
+  rolledNotBent,
+  severalGroups,
+  trialOutsideLog,
+} from "./compensation-refusal";
 import { elasticCoreShare } from "./elastic-core";
 import { fitTrials } from "./fit-trials";
 import { type AskedGroup, bendFor, nearestDistance, predictSpringback } from "./predict-springback";
@@ -45,57 +57,6 @@ export interface CompensatedAngle {
   readonly rests: readonly string[];
   readonly group: TrialGroup | null;
 }
-
-export const angleNotBend = defineRefusal(
-  "angle-not-a-bend",
-  "value",
-  "an angle of {angle} is no bend: give the bend angle in degrees, over 0 and at most 180",
-);
-export const makeTrialFirst = defineRefusal(
-  "make-trial-first",
-  "not-held",
-  "make a trial bend first: no trial of {group}, and the log holds {groups} other groups of the {least} it needs to speak for it",
-);
-export const trialOutsideLog = defineRefusal(
-  "trial-outside-log",
-  "not-held",
-  "make a trial bend first: {group} has no trial and its {what} of {value} is outside what the log holds ({low} to {high})",
-);
-export const otherFormOnly = defineRefusal(
-  "trial-of-other-form",
-  "not-held",
-  "make a trial bend first: the log holds no trial of {form} stock of this size, and coil and bar come back differently",
-);
-export const farFromTried = defineRefusal(
-  "far-from-tried-angle",
-  "not-held",
-  "make a trial bend first: {angle} is {away} degrees from the only tried angle of {group}; bend one nearer to {angle}",
-);
-export const moreTrialsNeeded = defineRefusal(
-  "more-trials-needed",
-  "not-held",
-  "make {more} first: for {group} bent to {bentTo} the released angle is only known to {half} degrees either way, and {tolerance} is the limit",
-);
-export const rolledNotBent = defineRefusal(
-  "rolled-not-bent",
-  "not-held",
-  "a {diameter} mm bar on a former of {former} is rolled, not bent: log the radius of trial pieces, not an angle",
-);
-export const beyondMachine = defineRefusal(
-  "beyond-machine-angle",
-  "not-held",
-  "bending to {bentTo} is beyond the {largest} degrees that {machine} turns: the bend stays open by {open} degrees; squeeze it shut in a second stroke, or take a smaller former not below the standard's least",
-);
-const severalGroups = defineRefusal(
-  "several-trial-groups",
-  "value",
-  "the log holds trials of {diameter} mm on former {former} for {names}: name the machine and the grade",
-);
-const makeTrialOfGroup = defineRefusal(
-  "make-trial-of-group",
-  "not-held",
-  "make a trial bend first: the log holds no trial of {group}",
-);
 
 /**
  * The angle to bend to so that the released bar has the wanted one, by the fit of the whole log, with the

@@ -66,7 +66,8 @@ export function fitTrials(
   for (let round = 0; round < prior.robustRounds; round += 1) {
     solved = solveOnce(state, variance, factor);
     ({ variance, freedom } = reweigh(state, variance, solved));
-    if (rows.length >= prior.groupFactorFrom) factor = bestGroupFactor(state, variance);
+    // the spread of groups moves slowly: every third round is enough
+    if (rows.length >= prior.groupFactorFrom && round % 3 === 2) factor = bestGroupFactor(state, variance);
   }
   return {
     groups,

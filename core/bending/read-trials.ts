@@ -173,7 +173,9 @@ function judgeAngles(row: number, bentTo: number, released: number): TrialProble
   const limits = TRIAL_LIMITS.value;
   if (isUsual(bentTo, released)) return null;
   // 180 less the angle between the legs is the bend angle: does the row make sense that way round?
-  if (isUsual(bentTo, 180 - released)) return asks(row, "released", released);
+  if (isUsual(bentTo, 180 - released)) {
+    return released > bentTo ? asksAbove(row, bentTo, released) : asks(row, "released", released);
+  }
   if (bentTo < 180 && isUsual(180 - bentTo, released)) return asks(row, "bent to", bentTo);
   if (bentTo < limits.leastBentTo)
     return rejected(row, say.trialBentToSmall, { bentTo, least: limits.leastBentTo });
@@ -198,6 +200,11 @@ function isUsual(bentTo: number, released: number): boolean {
 
 function asks(row: number, column: string, typed: number): TrialProblem {
   const reason = say.trialIncludedAngle({ row: row + 1, column, typed, bend: 180 - typed });
+  return { row, outcome: "asks", reason };
+}
+
+function asksAbove(row: number, bentTo: number, typed: number): TrialProblem {
+  const reason = say.trialReleasedAboveAsks({ row: row + 1, typed, bentTo, bend: 180 - typed });
   return { row, outcome: "asks", reason };
 }
 

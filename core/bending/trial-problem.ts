@@ -65,6 +65,12 @@ export const trialIncludedAngle = defineRefusal(
   "trial in row {row}: {column} {typed} looks like the angle between the legs; as a bend angle it is {bend}: write that if it is so",
 );
 
+export const trialReleasedAboveAsks = defineRefusal(
+  "trial-released-above-or-included",
+  "value",
+  "trial in row {row}: released {typed} is above the {bentTo} bent to; if it is the angle between the legs, write the bend angle {bend}, else measure again",
+);
+
 export const trialDuplicate = defineRefusal(
   "trial-duplicate",
   "value",

@@ -33,13 +33,15 @@ export function simulatedShop(seed: number, groupCount: number): SimulatedShop {
   const buildUp = between(0, 0.5);
   const readingError = [0.3, 0.5, 1][Math.floor(random() * 3)] as number;
   const readingStep = random() < 0.5 ? 0.5 : 1;
-  const groups = Array.from({ length: groupCount }, () => {
-    const diameter = SIZES[Math.floor(random() * SIZES.length)] as number;
-    const former = diameter * ((diameter <= 16 ? 4 : 7) + Math.floor(random() * 2));
+  const offset = Math.floor(random() * SIZES.length);
+  const groups = Array.from({ length: groupCount }, (_, index) => {
+    // each size once before any comes again on the next larger former
+    const diameter = SIZES[(offset + index * 3) % SIZES.length] as number;
+    const former = diameter * ((diameter <= 16 ? 4 : 7) + Math.floor(index / SIZES.length));
     const yieldStress = 500 * (1.1 + 0.06 * normal());
     const ratio = Math.max(1.08, 1.17 + 0.05 * normal());
     const unloading = 200000 / between(1.08, 1.22);
-    const own = 1 + 0.1 * normal();
+    const own = 1 + 0.08 * normal();
     const ownPlay = 0.3 * normal();
     const moment = momentOf(diameter, (former + diameter) / 2, yieldStress, ratio);
     const inertia = (Math.PI * diameter ** 4) / 64;
