@@ -81,6 +81,7 @@ export type GuessCode =
   | "negative-dimension"
   | "free-by-format"
   | "varying-mean"
+  | "sum-of-parts"
   | "each-face"
   | "hidden-rows"
   | "coloured-rows"

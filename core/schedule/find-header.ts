@@ -1,0 +1,326 @@
+import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
+import type { ColumnKind, ColumnUnit } from "./bar-row";
+import { cleanText } from "./clean-text";
+import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+import type { Cell } from "./sheet";
+
+/** A column of a header as far as its words tell. */
+export interface HeaderColumn {
+  readonly kind: ColumnKind;
+  readonly column: number;
+  readonly header: string;
+  readonly unit: ColumnUnit | null;
+  readonly corrected: boolean;
+}
+
+/** One schedule's part of a header; several stand side by side. */
+export interface HeaderBlock {
+  readonly left: number;
+  readonly right: number;
+  readonly columns: readonly HeaderColumn[];
+  readonly bySize: readonly { readonly size: string; readonly column: number }[];
+  readonly unknown: readonly { readonly column: number; readonly header: string }[];
+}
+
+export interface Header {
+  readonly top: number;
+  readonly bottom: number;
+  readonly blocks: readonly HeaderBlock[];
+}
+
+/** What header finding asks of a sheet. */
+export interface HeaderSource {
+  readonly rowCount: number;
+  cells(row: number): readonly Cell[];
+  /** the text of a cell merged over several columns, at each of them */
+  mergedText(row: number, column: number): string | null;
+  /** a user's correction for this header text or column */
+  correction(
+    text: string,
+    column: number,
+  ): { kind?: ColumnKind | "ignored" | undefined; unit?: ColumnUnit | undefined } | null;
+}
+
+const LEAST_WORDS = 4;
+const MOST_ROWS = 4;
+const WIDEST = 16_384;
+const CORE: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  "mark",
+  "size",
+  "shape",
+  "length",
+  "members",
+  "each",
+  "total",
+  "mass",
+  "totalLength",
+  "A",
+  "B",
+  "C",
+]);
+
+/**
+ * The header that begins in this row: one to four rows with at least four known column words, stacked
+ * cells joined top-down. Null where none begins here.
+ */
+export function findHeader(
+  source: HeaderSource,
+  row: number,
+  standard: Standard,
+  least: number = LEAST_WORDS,
+): Header | null {
+  if (!mayBeHeader(source, row, standard)) return null;
+  let best: Candidate | null = null;
+  const rows: HeaderRow[] = [];
+  for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
+    if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
+    rows.push(headerRow(source, bottom));
+    const candidate = joined(source, rows, row, bottom);
+    if (best === null || gains(candidate, best, rows[rows.length - 1])) best = candidate;
+    else if (bottom > row) break;
+  }
+  if (best === null || best.known < least || best.core < 2) return null;
+  // the top row has to give something, else it is a title
+  if (best.bottom > row) {
+    const below = joined(source, rows.slice(1, best.bottom - row + 1), row + 1, best.bottom);
+    if (below.known >= best.known) return null;
+  }
+  return { top: row, bottom: best.bottom, blocks: blocksOf(best, rows, standard) };
+}
+
+/** The most known words in one row, to name the nearest row where no header is found. */
+export function knownWords(cells: readonly Cell[]): number {
+  const kinds = new Set<string>();
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    if (typeof cell !== "string") continue;
+    const meaning = recogniseHeader(cell);
+    if (meaning !== null) kinds.add(meaning.kind);
+  }
+  return kinds.size;
+}
+
+interface HeaderRow {
+  readonly texts: ReadonlyMap<number, string>;
+  readonly merged: ReadonlySet<number>;
+}
+
+interface FoundColumn {
+  readonly column: number;
+  readonly header: string;
+  readonly meaning: HeaderMeaning | null;
+  readonly corrected: boolean;
+}
+
+interface Candidate {
+  readonly bottom: number;
+  readonly columns: readonly FoundColumn[];
+  readonly known: number;
+  readonly core: number;
+}
+
+/** Texts that are mostly words; numbers only where they are a run of bar sizes. */
+function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boolean {
+  const cells = source.cells(row);
+  let texts = 0;
+  let sizes = 0;
+  let before = 0;
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    if (typeof cell === "string") {
+      if (cell.trim() !== "") texts += 1;
+    } else if (typeof cell === "number") {
+      if (!(cell > before) || !isBarSize(cell, standard)) return false;
+      before = cell;
+      sizes += 1;
+    }
+  }
+  return texts > 0 && (sizes === 0 || sizes >= 3);
+}
+
+function isBarSize(typed: string | number, standard: Standard): boolean {
+  const reading = standard.readSize(typed);
+  return !isRefusal(reading) && reading.bar !== null;
+}
+
+function headerRow(source: HeaderSource, row: number): HeaderRow {
+  const texts = new Map<number, string>();
+  const merged = new Set<number>();
+  const cells = source.cells(row);
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    const spread = cell === null || cell === undefined ? source.mergedText(row, column) : null;
+    const text = spread ?? (typeof cell === "string" || typeof cell === "number" ? String(cell) : "");
+    if (text.trim() === "") continue;
+    texts.set(column, text.replace(/\s+/g, " ").trim());
+    if (spread !== null) merged.add(column);
+  }
+  return { texts, merged };
+}
+
+function joined(source: HeaderSource, rows: readonly HeaderRow[], _top: number, bottom: number): Candidate {
+  const columns: FoundColumn[] = [];
+  const all = new Set<number>();
+  for (const row of rows) for (const column of row.texts.keys()) all.add(column);
+  const kinds = new Set<string>();
+  for (const column of [...all].sort((one, other) => one - other)) {
+    const parts = rows
+      .map((row) => row.texts.get(column))
+      .filter((text): text is string => text !== undefined)
+      // a cell merged over rows says its text once
+      .filter((text, index, stack) => index === 0 || text !== stack[index - 1]);
+    const found = columnOf(source, parts, column);
+    columns.push(found);
+    if (found.meaning !== null) kinds.add(found.meaning.kind);
+  }
+  const core = [...kinds].filter((kind) => CORE.has(kind as ColumnKind)).length;
+  return { bottom, columns, known: kinds.size, core };
+}
+
+function columnOf(source: HeaderSource, parts: readonly string[], column: number): FoundColumn {
+  const header = parts.join(" ");
+  const correction = source.correction(header, column);
+  const meaning = meaningOf(parts);
+  if (correction === null) return { column, header, meaning, corrected: false };
+  const kind = correction.kind ?? meaning?.kind;
+  if (kind === undefined) return { column, header, meaning, corrected: false };
+  return {
+    column,
+    header,
+    meaning: { kind, unit: correction.unit ?? meaning?.unit ?? null },
+    corrected: true,
+  };
+}
+
+/** The whole stack first, then its lower ends, then its upper ends. */
+function meaningOf(parts: readonly string[]): HeaderMeaning | null {
+  const orders: string[][] = [];
+  for (let from = 0; from < parts.length; from += 1) orders.push(parts.slice(from));
+  for (let to = parts.length - 1; to > 0; to -= 1) orders.push(parts.slice(0, to));
+  for (const order of orders) {
+    const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
+    if (meaning === null) continue;
+    const unit = meaning.unit ?? parts.map(unitInHeader).find((one) => one !== null) ?? null;
+    return meaning.kind === "unitMass" ? meaning : { kind: meaning.kind, unit: unitFor(meaning.kind, unit) };
+  }
+  return null;
+}
+
+const MASS_UNITS: ReadonlySet<string> = new Set(["kg", "t", "lb"]);
+const UNITLESS: ReadonlySet<string> = new Set([
+  "member",
+  "mark",
+  "grade",
+  "members",
+  "each",
+  "total",
+  "shape",
+  "remark",
+  "ignored",
+]);
+
+function unitFor(kind: string, unit: ColumnUnit | null): ColumnUnit | null {
+  if (unit === null || UNITLESS.has(kind)) return null;
+  return (kind === "mass") === MASS_UNITS.has(unit) ? unit : null;
+}
+
+function gains(candidate: Candidate, best: Candidate, last: HeaderRow | undefined): boolean {
+  if (last === undefined || last.texts.size === 0) return false;
+  const unitsOnly = [...last.texts.values()].every(
+    (text) => unitInHeader(text) !== null && recogniseHeader(text) === null,
+  );
+  if (unitsOnly) return true;
+  if (candidate.known < best.known) return false;
+  const better = candidate.columns.filter(
+    ({ column, meaning }) =>
+      last.texts.has(column) && meaning !== null && recogniseHeader(last.texts.get(column) ?? "") !== null,
+  ).length;
+  const stacked = candidate.columns.filter(({ column, header, meaning }) => {
+    const own = last.texts.get(column);
+    return own !== undefined && own !== header && meaning !== null && recogniseHeader(header) !== null;
+  }).length;
+  return candidate.known > best.known
+    ? (better + stacked) * 2 >= last.texts.size
+    : stacked * 2 > last.texts.size;
+}
+
+function blocksOf(candidate: Candidate, rows: readonly HeaderRow[], standard: Standard): HeaderBlock[] {
+  const starts = blockStarts(candidate.columns);
+  return starts.map((start, index) => {
+    const end = starts[index + 1] ?? Number.POSITIVE_INFINITY;
+    return blockOf(
+      candidate.columns.filter(({ column }) => column >= start && column < end),
+      rows,
+      standard,
+    );
+  });
+}
+
+/** Where the header words begin anew, another schedule stands beside the first. */
+function blockStarts(columns: readonly FoundColumn[]): number[] {
+  const starts = [columns[0]?.column ?? 0];
+  let seen = new Set<string>();
+  for (let index = 0; index < columns.length; index += 1) {
+    const kind = columns[index]?.meaning?.kind;
+    if (kind === undefined || kind === "ignored") continue;
+    if (!seen.has(kind)) {
+      seen.add(kind);
+      continue;
+    }
+    const rest = new Set(columns.slice(index).map(({ meaning }) => meaning?.kind ?? "ignored"));
+    rest.delete("ignored");
+    const again = [...rest].filter((one) => seen.has(one));
+    const core = again.filter((one) => CORE.has(one as ColumnKind));
+    if (rest.size < LEAST_WORDS || again.length < 3 || core.length < 2) continue;
+    let first = index;
+    // a serial-number column before the block's first word belongs to it
+    while (first > 0 && columns[first - 1]?.meaning?.kind === "ignored") first -= 1;
+    starts.push(columns[first]?.column ?? 0);
+    seen = new Set([kind]);
+  }
+  return starts;
+}
+
+function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], standard: Standard): HeaderBlock {
+  const columns: HeaderColumn[] = [];
+  const unknown: { column: number; header: string }[] = [];
+  const taken = new Set<string>();
+  for (const { column, header, meaning, corrected } of byPreference(found)) {
+    if (meaning === null) unknown.push({ column, header });
+    else if (meaning.kind !== "ignored" && !taken.has(meaning.kind)) {
+      taken.add(meaning.kind);
+      columns.push({ kind: meaning.kind, column, header, unit: meaning.unit, corrected });
+    }
+  }
+  columns.sort((one, other) => one.column - other.column);
+  const bySize = unknown
+    .map(({ column }) => ({ column, size: sizeOver(rows, column, standard) }))
+    .filter((one): one is { column: number; size: string } => one.size !== null);
+  const sized = bySize.length >= 3 ? bySize : [];
+  return {
+    left: found[0]?.column ?? 0,
+    right: found[found.length - 1]?.column ?? 0,
+    columns,
+    bySize: sized,
+    unknown: unknown.filter(({ column }) => !sized.some((one) => one.column === column)),
+  };
+}
+
+/** A user's correction comes before a column that only its words name. */
+function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
+  return [...found.filter(({ corrected }) => corrected), ...found.filter(({ corrected }) => !corrected)];
+}
+
+function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard): string | null {
+  for (let index = rows.length - 1; index >= 0; index -= 1) {
+    const text = rows[index]?.texts.get(column);
+    if (text === undefined) continue;
+    const bare = cleanText(text)
+      .replace(/^(?:\u00d8|dia)\s*/i, "")
+      .replace(/\s*(?:mm|\u00d8)$/i, "");
+    const reading = standard.readSize(bare);
+    if (!isRefusal(reading) && reading.bar !== null) return reading.bar.size;
+  }
+  return null;
+}

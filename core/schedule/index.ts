@@ -1,0 +1,21 @@
+export type {
+  BarRow,
+  CellProblem,
+  ColumnKind,
+  ColumnReading,
+  ColumnUnit,
+  GuessCode,
+  RemarkReading,
+  RowClass,
+  ScheduleReading,
+  SheetGuess,
+  SummaryBlock,
+  TableReading,
+  TotalRow,
+  VaryingSet,
+} from "./bar-row";
+export { cellAddress, columnLetters } from "./cell-address";
+export { markKey } from "./finish-reading";
+export type { ColumnCorrection, ReadOptions } from "./read-options";
+export { readSchedule } from "./read-schedule";
+export { type Cell, type CellError, isCellError, type Sheet, sheetFromRows } from "./sheet";

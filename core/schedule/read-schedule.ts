@@ -1,0 +1,529 @@
+import type { Standard } from "../standards/port";
+import type {
+  BarRow,
+  RowClass,
+  ScheduleReading,
+  SheetGuess,
+  SummaryBlock,
+  TableReading,
+  TotalRow,
+} from "./bar-row";
+import { cellAddress } from "./cell-address";
+import { cleanText } from "./clean-text";
+import { decideColumns } from "./decide-columns";
+import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
+import { finishReading } from "./finish-reading";
+import { type BarRowReader, barRowReader, type Carried } from "./read-bar-row";
+import { isHeadingText, readHeading } from "./read-heading";
+import { readNumberText } from "./read-number-text";
+import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
+import { readRemark } from "./read-remark";
+import { KNOWN_HEADER_WORDS } from "./recognise-header";
+import { beginsWithWord, isWord, plainWords } from "./row-words";
+import type { Cell, Sheet } from "./sheet";
+import { sheetAccess } from "./sheet-access";
+import { splitPasted } from "./split-pasted";
+
+const BLANKS_THAT_END = 20;
+const REPEATED_SHARE = 0.8;
+
+/**
+ * Everything that can be read of a sheet: its schedules, each row's class and reason, every bar row
+ * with what could not be read or was guessed. Lengths mm, masses kg. Bad cells are problems of their
+ * row; `options` come out of the workbook and are ignored, and said so, where they are malformed.
+ *
+ * @example readSchedule(sheetFromRows("B1", rows), standard).bars[0]?.size?.diameter // 16
+ */
+export function readSchedule(sheet: Sheet, standard: Standard, options?: ReadOptions): ScheduleReading {
+  assertSheet(sheet);
+  const { options: read, wrong } = parseReadOptions(options);
+  const guesses: SheetGuess[] =
+    wrong === null
+      ? []
+      : [{ guess: "stored-corrections", reason: wrong, asks: false, row: null, column: null }];
+  const pasted = splitPasted(sheet, sheetAccess(sheet, read).cells);
+  const reading = new SheetReader(pasted ?? sheet, standard, read).read();
+  const whole = { ...reading, guesses: [...guesses, ...(reading.guesses ?? [])] };
+  return pasted === null ? whole : inOneColumn(whole);
+}
+
+interface Block {
+  readonly reader: BarRowReader;
+  readonly carried: Carried;
+  blanks: number;
+  ended: boolean;
+  /** a block of sums, not of bars */
+  readonly summary: {
+    headerRow: number;
+    rows: TotalRow[];
+    sizes: readonly { size: string; column: number }[];
+  } | null;
+}
+
+class SheetReader {
+  private readonly access;
+  private readonly classes: RowClass[];
+  private readonly reasons = new Map<number, string>();
+  private readonly bars: BarRow[] = [];
+  private readonly totals: TotalRow[] = [];
+  private readonly tables: TableReading[] = [];
+  private readonly guesses: SheetGuess[] = [];
+  private readonly notes: { row: number; text: string }[] = [];
+  private readonly facts = new Map<string, string>();
+  private readonly summaries: SummaryBlock[] = [];
+  private blocks: Block[] = [];
+  private headerUntil = -1;
+
+  constructor(
+    private readonly sheet: Sheet,
+    private readonly standard: Standard,
+    private readonly options: ReadOptions,
+  ) {
+    this.access = sheetAccess(sheet, options);
+    this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
+  }
+
+  read(): ScheduleReading {
+    this.readRows(undefined);
+    if (this.tables.length === 0) this.readRows(2);
+    const isConfirmed = this.access.isConfirmed;
+    const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
+    return {
+      sheet: this.sheet.name,
+      tables: this.tables,
+      rowClasses: this.classes,
+      unreadReasons: this.reasons,
+      bars: this.bars,
+      totals: this.totals,
+      noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.nearest(),
+      guesses: [...this.guesses, ...finished.guesses],
+      summaries: this.summaries,
+      titleFacts: this.facts,
+      lengthStep: finished.lengthStep,
+    };
+  }
+
+  /** `least`: known words that make a header; a second pass is content with a header of nothing else. */
+  private readRows(least: number | undefined): void {
+    this.reasons.clear();
+    this.notes.length = 0;
+    this.headerUntil = -1;
+    const { cells } = this.access;
+    for (let row = 0; row < this.sheet.rowCount; row += 1) {
+      const here = cells(row);
+      if (row <= this.headerUntil) {
+        this.classes[row] = "heading";
+        continue;
+      }
+      const only = this.blocks.length === 1 ? this.blocks[0] : undefined;
+      if (only !== undefined && only.summary === null && only.reader.isPlainBar(here)) {
+        only.blanks = 0;
+        only.ended = false;
+        this.bars.push(only.reader.read(here, row, only.carried));
+        this.classes[row] = "bar";
+        continue;
+      }
+      this.classes[row] = this.classify(here, row, least);
+    }
+  }
+
+  private classify(cells: readonly Cell[], row: number, least: number | undefined): RowClass {
+    const filled = filledColumns(cells);
+    if (filled.length === 0) {
+      for (const block of this.blocks) {
+        block.blanks += 1;
+        if (block.blanks >= BLANKS_THAT_END) block.ended = true;
+      }
+      return "blank";
+    }
+    if (this.repeatsHeader(cells, filled)) return "heading";
+    if (filled.length > 1 && this.beginsTable(cells, row, least)) return "heading";
+    if (this.beginsSummary(cells, row, filled)) return "heading";
+    if (this.blocks.length === 0) return this.outside(cells, row, filled);
+    let best: RowClass = "blank";
+    const rest = new Set(filled);
+    for (let index = 0; index < this.blocks.length; index += 1) {
+      const block = this.blocks[index] as Block;
+      const mine = this.columnsOf(index, filled);
+      for (const column of mine) rest.delete(column);
+      const one = mine.length === 0 ? "blank" : this.inBlock(block, cells, row, mine);
+      if (RANK[one] > RANK[best]) best = one;
+    }
+    if (best === "blank" && rest.size > 0) return this.outside(cells, row, filled);
+    return best;
+  }
+
+  /** A block takes its own columns; the last one everything to the right, the first to the left. */
+  private columnsOf(index: number, filled: readonly number[]): number[] {
+    const from = index === 0 ? 0 : (this.blocks[index]?.reader.layout.left ?? 0);
+    const to = this.blocks[index + 1]?.reader.layout.left ?? Number.POSITIVE_INFINITY;
+    return filled.filter((column) => column >= from && column < to);
+  }
+
+  private repeatsHeader(cells: readonly Cell[], filled: readonly number[]): boolean {
+    if (filled.length < 2) return false;
+    return this.blocks.some(({ reader: { layout } }) =>
+      layout.headerTexts.some((texts) => {
+        if (texts.size < 2) return false;
+        let same = 0;
+        let own = 0;
+        for (const column of filled) {
+          if (column < layout.left || column > layout.right) continue;
+          own += 1;
+          if (texts.get(column) === String(cells[column]).trim().toLowerCase()) same += 1;
+        }
+        return own > 1 && same >= own * REPEATED_SHARE && same * 2 >= texts.size;
+      }),
+    );
+  }
+
+  private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
+    const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
+    if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
+    if (least !== undefined && !allKnown(cells)) return false;
+    const header = findHeader(source, row, this.standard, least);
+    if (header === null) return false;
+    const kept = this.blocks.filter(({ reader: { layout } }) =>
+      header.blocks.every(({ left, right }) => right < layout.left || left > layout.right),
+    );
+    this.blocks = [...kept, ...this.blocksOf(header)].sort(
+      (one, other) => one.reader.layout.left - other.reader.layout.left,
+    );
+    this.headerUntil = header.bottom;
+    return true;
+  }
+
+  private blocksOf(header: Header): Block[] {
+    const source = {
+      rowCount: this.sheet.rowCount,
+      standard: this.standard,
+      cells: this.access.cells,
+      isHiddenColumn: (column: number) => this.sheet.isHiddenColumn?.(column) ?? false,
+      isConfirmed: this.access.isConfirmed,
+    };
+    return header.blocks.map((found) => {
+      const layout = decideColumns(source, header, found);
+      const isSummary = sumsOnly(layout.table);
+      if (!isSummary) {
+        this.tables.push(layout.table);
+        this.guesses.push(...layout.guesses);
+      }
+      const summary = isSummary ? { headerRow: header.bottom, rows: [], sizes: [] } : null;
+      if (summary !== null) this.summaries.push(summary);
+      const reader = barRowReader(
+        {
+          sheet: this.sheet,
+          standard: this.standard,
+          isConfirmed: this.access.isConfirmed,
+          barOfMark: (mark) => this.barOfMark(mark),
+        },
+        layout,
+      );
+      const grade = this.options.grade ?? null;
+      return {
+        reader,
+        carried: { member: null, members: null, membersTyped: null, grade },
+        blanks: 0,
+        ended: false,
+        summary,
+      };
+    });
+  }
+
+  /** A row of bar sizes over sums: a block of masses by size. */
+  private beginsSummary(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
+    if (filled.length < 3 || this.tables.length === 0) return false;
+    const sizes: { size: string; column: number }[] = [];
+    let words = 0;
+    let before = 0;
+    for (const column of filled) {
+      const cell = cells[column];
+      const size =
+        typeof cell === "string" || typeof cell === "number" ? sizeNamed(cell, this.standard) : null;
+      if (size === null) words += 1;
+      else if (size.diameter <= before) return false;
+      else {
+        before = size.diameter;
+        sizes.push({ size: size.name, column });
+      }
+    }
+    if (sizes.length < 3 || words > 3) return false;
+    const block = this.blocks[this.blocks.length - 1];
+    if (block === undefined) return false;
+    const summary = { headerRow: row, rows: [], sizes };
+    this.summaries.push(summary);
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
+    return true;
+  }
+
+  private inBlock(block: Block, cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
+    const { reader } = block;
+    block.blanks = 0;
+    if (block.summary !== null) return this.inSummary(block, cells, row, filled);
+    if (reader.isPlainBar(cells)) return this.bar(block, cells, row);
+    const { columns } = reader.layout.table;
+    const has = (kind: "size" | "mark" | "shape" | "member"): boolean => {
+      const column = columns.get(kind)?.column;
+      return column !== undefined && filled.includes(column);
+    };
+    const texts = filled.filter((column) => typeof cells[column] === "string");
+    const label = String(cells[texts[0] ?? -1] ?? "");
+    const plain = plainWords(label);
+    const fields = reader.fieldsFilled(cells);
+    if (!(has("size") && has("shape") && fields > 2)) {
+      const kind = totalKind(texts.map((column) => plainWords(String(cells[column]))).slice(0, 4));
+      if (kind === "wastage" && !has("size")) return this.note(cells, row, filled, false);
+      if (kind !== null && kind !== "wastage") return this.total(block, cells, row, filled, label, kind);
+    }
+    if (block.ended && fields < 3) return this.outside(cells, row, filled);
+    if (filled.length === 1 && texts.length === 1) return this.lone(block, cells, row, filled[0] as number);
+    if (fields >= 2 && (has("size") || has("mark"))) return this.bar(block, cells, row);
+    if (has("size") && has("mark")) return this.bar(block, cells, row);
+    if (fields === 0 && (isWord("title", plain) || beginsWithWord("title", plain) || isWord("foot", plain))) {
+      return this.note(cells, row, filled, false);
+    }
+    if (fields === 0 && !has("mark")) return this.note(cells, row, filled, true);
+    if (texts.length === 0 && !has("mark") && !has("size") && !has("shape")) {
+      return this.total(block, cells, row, filled, "", "total");
+    }
+    this.reasons.set(row, unreadReason(has("mark"), has("size"), fields));
+    return "unread";
+  }
+
+  private inSummary(block: Block, cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
+    const { summary, reader } = block;
+    if (filled.length === 1 || summary === null) return this.note(cells, row, filled, false);
+    if (reader.layout.table.columns.has("mark") && reader.isPlainBar(cells)) {
+      this.blocks = this.blocks.map((one) => (one === block ? { ...block, summary: null } : one));
+      return this.bar(block, cells, row);
+    }
+    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary");
+    summary.rows.push(line);
+    this.totals.push(line);
+    return "total";
+  }
+
+  private bar(block: Block, cells: readonly Cell[], row: number): RowClass {
+    block.ended = false;
+    this.bars.push(block.reader.read(cells, row, block.carried));
+    return "bar";
+  }
+
+  private total(
+    block: Block,
+    cells: readonly Cell[],
+    row: number,
+    filled: readonly number[],
+    label: string,
+    kind: "total" | "subtotal" | "carried",
+  ): RowClass {
+    this.totals.push({ ...totalRow(cells, row, filled, label, kind), table: block.reader.layout.table });
+    block.carried.member = null;
+    block.carried.members = null;
+    block.carried.membersTyped = null;
+    return "total";
+  }
+
+  /** One text alone: a member with its bars below, or a word about the bar above. */
+  private lone(block: Block, cells: readonly Cell[], row: number, column: number): RowClass {
+    const { table, left } = block.reader.layout;
+    const text = String(cells[column]);
+    const member = table.columns.get("member")?.column;
+    const mark = table.columns.get("mark")?.column;
+    const standsFirst = column <= left + 1 || column === member || column === mark;
+    if (isWord("foot", plainWords(text)) || beginsWithWord("title", plainWords(text))) {
+      return this.note(cells, row, [column], false);
+    }
+    if (isHeadingText(text, standsFirst)) {
+      const heading = readHeading(text);
+      if (heading.member !== null) block.carried.member = heading.member;
+      block.carried.members = heading.members;
+      block.carried.membersTyped = null;
+      return "heading";
+    }
+    return this.note(cells, row, [column], true);
+  }
+
+  private note(cells: readonly Cell[], row: number, filled: readonly number[], ofBar: boolean): RowClass {
+    const text = filled.map((column) => shownText(cells[column])).join(" ");
+    this.notes.push({ row, text });
+    this.fact(cells, filled);
+    const last = this.bars[this.bars.length - 1];
+    if (ofBar && last !== undefined && last.row === row - 1) {
+      const open = last as { remark: string | null; remarks?: BarRow["remarks"] };
+      open.remark = last.remark === null ? text : `${last.remark}; ${text}`;
+      open.remarks = readRemark(open.remark);
+    }
+    return "note";
+  }
+
+  private outside(cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
+    this.note(cells, row, filled, false);
+    return "note";
+  }
+
+  /** "Drawing No." with its value beside it or behind a colon. */
+  private fact(cells: readonly Cell[], filled: readonly number[]): void {
+    for (let index = 0; index < filled.length; index += 1) {
+      const cell = cells[filled[index] as number];
+      if (typeof cell !== "string") continue;
+      const inside = /^([^:=]{2,30})[:=]\s*(\S.*)$/.exec(cell.trim());
+      if (inside !== null && isWord("title", plainWords(inside[1] ?? ""))) {
+        this.facts.set(plainWords(inside[1] ?? ""), inside[2] ?? "");
+        continue;
+      }
+      const label = plainWords(cell);
+      const next = cells[filled[index + 1] ?? -1];
+      if (isWord("title", label) && next !== undefined && next !== null) {
+        const value = shownText(next);
+        if (!isWord("title", plainWords(value))) this.facts.set(label, value);
+      }
+    }
+  }
+
+  private barOfMark(mark: string): BarRow | null {
+    const sought = mark.toUpperCase();
+    for (let index = this.bars.length - 1; index >= 0; index -= 1) {
+      const bar = this.bars[index] as BarRow;
+      if (bar.mark?.toUpperCase() === sought) return bar;
+    }
+    return null;
+  }
+
+  private nearest(): ScheduleReading["noHeader"] {
+    let nearestRow: number | null = null;
+    let most = 0;
+    for (let row = 0; row < Math.min(this.sheet.rowCount, 2000); row += 1) {
+      const words = knownWords(this.access.cells(row));
+      if (words > most) {
+        most = words;
+        nearestRow = row;
+      }
+    }
+    return { lookedFor: KNOWN_HEADER_WORDS, nearestRow };
+  }
+}
+
+const RANK: Readonly<Record<RowClass, number>> = {
+  blank: 0,
+  note: 1,
+  unread: 2,
+  heading: 3,
+  total: 4,
+  bar: 5,
+};
+
+function filledColumns(cells: readonly Cell[]): number[] {
+  const filled: number[] = [];
+  for (let column = 0; column < cells.length; column += 1) {
+    const cell = cells[column];
+    if (cell === null || cell === undefined) continue;
+    if (typeof cell === "string" && cell.trim() === "") continue;
+    filled.push(column);
+  }
+  return filled;
+}
+
+function allKnown(cells: readonly Cell[]): boolean {
+  const filled = filledColumns(cells);
+  return (
+    filled.length >= 2 &&
+    filled.every((column) => typeof cells[column] === "string") &&
+    knownWords(cells) === filled.length
+  );
+}
+
+/** Size with masses or lengths but neither mark, shape nor count: sums, not bars. */
+function sumsOnly({ columns }: TableReading): boolean {
+  if (!columns.has("size") || columns.has("mark") || columns.has("shape") || columns.has("each"))
+    return false;
+  if (columns.has("A") || columns.has("members") || columns.has("member")) return false;
+  const sums = columns.has("mass") || columns.has("unitMass");
+  return sums && !(columns.has("length") && columns.has("total"));
+}
+
+function totalKind(plains: readonly string[]): "total" | "subtotal" | "carried" | "wastage" | null {
+  for (const plain of plains) {
+    if (beginsWithWord("subtotal", plain)) return "subtotal";
+    if (
+      isWord("carried", plain) ||
+      (plain.length < 40 && /\bcarried forward\b|\bbrought forward\b/.test(plain))
+    )
+      return "carried";
+    if (
+      beginsWithWord("wastage", plain) &&
+      /waste|wastage|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/.test(plain)
+    )
+      return "wastage";
+    if (isWord("total", plain) || (beginsWithWord("total", plain) && plain.length < 60)) return "total";
+    if (/(?:^|\s)(?:total|sub ?total)$/.test(plain) && plain.length < 40) return "subtotal";
+  }
+  return null;
+}
+
+function totalRow(
+  cells: readonly Cell[],
+  row: number,
+  filled: readonly number[],
+  label: string,
+  kind: NonNullable<TotalRow["kind"]>,
+): TotalRow {
+  const numbers: { column: number; value: number }[] = [];
+  for (const column of filled) {
+    const cell = cells[column];
+    const value =
+      typeof cell === "number"
+        ? cell
+        : typeof cell === "string"
+          ? readNumberText(cleanText(cell), "thousands")
+          : null;
+    if (value !== null && Number.isFinite(value)) numbers.push({ column, value });
+  }
+  return { row, label, cells: numbers, kind };
+}
+
+function labelOf(cells: readonly Cell[], filled: readonly number[]): string {
+  return shownText(cells[filled[0] ?? -1]);
+}
+
+function shownText(cell: Cell | undefined): string {
+  if (cell === null || cell === undefined) return "";
+  if (typeof cell === "object") return cell.error;
+  return String(cell).trim();
+}
+
+function sizeNamed(cell: string | number, standard: Standard): { name: string; diameter: number } | null {
+  const text =
+    typeof cell === "number"
+      ? String(cell)
+      : cleanText(cell)
+          .replace(/\s*mm$/i, "")
+          .replace(/^\u00d8\s*/, "");
+  const bar = standard.bars.find(
+    ({ size, diameter }) =>
+      size === text || String(diameter) === text || `H${size}` === text || `T${size}` === text,
+  );
+  return bar === undefined ? null : { name: bar.size, diameter: bar.diameter };
+}
+
+function unreadReason(mark: boolean, size: boolean, fields: number): string {
+  if (mark) return "a mark, but neither size, count, length nor shape beside it";
+  if (size) return "a size, but neither mark, count, length nor shape beside it";
+  return fields > 1 ? "neither mark nor size" : "no field of a bar could be made out";
+}
+
+/** A pasted list stands in one column of the sheet, so every column of the reading is that one. */
+function inOneColumn(reading: ScheduleReading): ScheduleReading {
+  for (const table of reading.tables) {
+    for (const column of table.columns.values()) (column as { column: number }).column = 0;
+  }
+  for (const bar of reading.bars) {
+    for (const problem of bar.problems ?? []) (problem as { column: number }).column = 0;
+  }
+  return { ...reading, pasted: true };
+}
+
+/** The address of a column's header cell, for messages about the column. */
+export function headerAddress(sheet: Sheet, table: TableReading, column: number): string {
+  return cellAddress(sheet, table.headerBottom, column);
+}

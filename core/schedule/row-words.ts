@@ -1,0 +1,44 @@
+import { cleanText } from "./clean-text";
+import { ROW_WORDS, type RowWordUse } from "./row-words.data";
+
+const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
+for (const row of ROW_WORDS.rows)
+  BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words]));
+
+/** A text in the form that the word tables are kept in. */
+export function plainWords(typed: string): string {
+  return cleanText(typed)
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(/[.:;,]+(?=\s|$)/g, "")
+    .replace(/\s+/g, " ")
+    .trim();
+}
+
+/** True where the whole text is one of the words of that use. */
+export function isWord(use: RowWordUse, plain: string): boolean {
+  return BY_USE.get(use)?.has(plain) ?? false;
+}
+
+/** True where the text begins with one of the words of that use, at a word's end. */
+export function beginsWithWord(use: RowWordUse, plain: string): boolean {
+  for (const word of BY_USE.get(use) ?? []) {
+    if (!plain.startsWith(word)) continue;
+    const next = plain.charAt(word.length);
+    if (next === "" || !/[\p{L}]/u.test(next) || /[^\u0020-\u007e]$/.test(word)) return true;
+  }
+  return false;
+}
+
+/** True where one of the words of that use stands anywhere in the text. */
+export function holdsWord(use: RowWordUse, plain: string): boolean {
+  for (const word of BY_USE.get(use) ?? []) {
+    const at = plain.indexOf(word);
+    if (at < 0) continue;
+    const before = plain.charAt(at - 1);
+    const after = plain.charAt(at + word.length);
+    if (!/[\p{L}]/u.test(before) && !/[\p{L}]/u.test(after)) return true;
+  }
+  return false;
+}
