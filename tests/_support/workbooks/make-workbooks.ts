@@ -192,5 +192,5 @@ async function withHandMadeParts(bytes: Uint8Array): Promise<Uint8Array> {
       '<Override PartName="/xl/metadata.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml"/></Types>',
     ),
   );
-  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE", date: new Date(0) } as never);
+  return zip.generateAsync({ type: "uint8array", compression: "DEFLATE" });
 }
