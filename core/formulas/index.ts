@@ -1,5 +1,6 @@
 import { AREA } from "./area";
 import { CUTLENGTH } from "./cutlength";
+import { CUTPLAN } from "./cutplan";
 import { DEVELOPED } from "./developed";
 import { DIAMETER } from "./diameter";
 import { EXPLAIN } from "./explain";
@@ -7,6 +8,7 @@ import { FORMER } from "./former";
 import { MASS } from "./mass";
 import { MINLEG } from "./minleg";
 import { ROWMASS } from "./rowmass";
+import { TONNAGE } from "./tonnage";
 import type { WorksheetFunction } from "./worksheet-function";
 
 export type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
@@ -21,6 +23,8 @@ const LIST: readonly WorksheetFunction[] = [
   MINLEG,
   ROWMASS,
   EXPLAIN,
+  TONNAGE,
+  CUTPLAN,
 ];
 
 /** The functions of namespace BAR by their upper-case names, in the order that pages list them. */

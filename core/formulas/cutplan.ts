@@ -1,0 +1,199 @@
+import type { CuttingPlan } from "../cutting/cutting-plan";
+import type { Stock } from "../cutting/cutting-question";
+import { planCutting } from "../cutting/plan-cutting";
+import { type Cell, type CellError, isCellError } from "../schedule/sheet";
+import { resolveStandard } from "../standards";
+import type { LengthUnit, Standard } from "../standards/port";
+import { fromMillimetres } from "../units/convert-length";
+import { parseLength } from "../units/parse-length";
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { errorCell, isBlankCell } from "./lift";
+import { headerRows, lastRow, tableRefusal } from "./table-arguments";
+import type { Block, WorksheetFunction } from "./worksheet-function";
+
+const lengthUnread = defineRefusal(
+  "plan-length-unread",
+  "value",
+  `row {row}: length "{typed}" is no length: give {unit}, over 0`,
+);
+const countUnread = defineRefusal(
+  "plan-count-unread",
+  "value",
+  `row {row}: count "{typed}" is no whole number of bars, 0 or more`,
+);
+const noStockHeld = defineRefusal(
+  "no-stock-held",
+  "not-held",
+  "{standard} names no stock length: give the stock lengths, such as {12000,9000}",
+);
+const stockUnread = defineRefusal(
+  "stock-unread",
+  "value",
+  `stock "{typed}" is no length: give {unit}, over 0`,
+);
+
+const HEADER: readonly Cell[] = ["size", "stock length", "bars", "cuts", "rest of each", "bound"];
+/** ms for all sizes together, so that the answer comes within two seconds */
+const TIME = 1600;
+
+/**
+ * BAR.CUTPLAN: header, one row a cutting pattern, and for each size a closing row with the bars, the
+ * waste and the bound. Lengths in the standard's unit; stock is a row or column of lengths, or rows of
+ * length, count and the word remnant. Nothing is split, and no demand exceeded.
+ */
+export const CUTPLAN: WorksheetFunction = {
+  name: "CUTPLAN",
+  description: "Cutting plan from stock lengths: one row a pattern, and the bound that no plan can beat",
+  args: [
+    { name: "lengths", description: "Column of cut lengths", optional: false, lifts: "table" },
+    { name: "counts", description: "Column of counts, as many rows", optional: false, lifts: "table" },
+    {
+      name: "standard",
+      description: "Standard and edition; the workbook's own where it is left out",
+      optional: true,
+      lifts: "column",
+    },
+    { name: "sizes", description: "Column of sizes, each planned by itself", optional: true, lifts: "table" },
+    {
+      name: "stock",
+      description: "Stock lengths; or rows of length, count and remnant",
+      optional: true,
+      lifts: "table",
+    },
+  ],
+  call([lengths, counts, standardCell, sizes, stockBlock], environment) {
+    const columns = {
+      lengths: lengths ?? [],
+      counts: counts ?? [],
+      ...(sizes === undefined ? {} : { sizes }),
+    };
+    const refusal = tableRefusal(columns);
+    if (refusal !== null) return [[errorCell(refusal)]];
+    const given = standardCell?.[0]?.[0] ?? null;
+    const standard = resolveStandard(isBlankCell(given) ? environment.defaultStandard : String(given));
+    if (isRefusal(standard)) return [[errorCell(standard)]];
+    const stock = readStock(stockBlock, standard);
+    if (isRefusal(stock)) return [[errorCell(stock)]];
+    return planBlock(columns.lengths, columns.counts, sizes, standard, stock);
+  },
+};
+
+interface Demand {
+  readonly pieces: { length: number; count: number }[];
+  error: CellError | null;
+}
+
+function planBlock(
+  lengths: Block,
+  counts: Block,
+  sizes: Block | undefined,
+  standard: Standard,
+  stock: readonly Stock[],
+): Block {
+  const groups = new Map<string, Demand>();
+  const last = lastRow([lengths, counts]);
+  for (let row = headerRows(lengths); row <= last; row += 1) {
+    const cells = [lengths, counts, sizes ?? []].map((block) => block[row]?.[0] ?? null) as [
+      Cell,
+      Cell,
+      Cell,
+    ];
+    if (isBlankCell(cells[0]) && isBlankCell(cells[1])) continue;
+    const size = isBlankCell(cells[2]) || isCellError(cells[2]) ? "" : String(cells[2]).trim();
+    let demand = groups.get(size);
+    if (demand === undefined) {
+      demand = { pieces: [], error: null };
+      groups.set(size, demand);
+    }
+    const piece = readPiece(cells, row, standard.unit);
+    if ("error" in piece) demand.error ??= piece;
+    else demand.pieces.push(piece);
+  }
+  if (groups.size === 0) return [[null]];
+  const timeLimit = TIME / groups.size;
+  return [
+    HEADER,
+    ...[...groups].flatMap(([size, demand]) => groupRows(size, demand, stock, timeLimit, standard.unit)),
+  ];
+}
+
+function readPiece(
+  cells: readonly [Cell, Cell, Cell],
+  row: number,
+  unit: LengthUnit,
+): { length: number; count: number } | CellError {
+  const error = cells.find((cell) => isCellError(cell));
+  if (error !== undefined) return error as CellError;
+  const [lengthCell, countCell] = cells;
+  const length =
+    typeof lengthCell === "number" || typeof lengthCell === "string" ? parseLength(lengthCell, unit) : null;
+  if (length === null || isRefusal(length) || length <= 0) {
+    return errorCell(lengthUnread({ row: row + 1, typed: String(lengthCell ?? ""), unit: unitWords(unit) }));
+  }
+  const count = typeof countCell === "string" ? Number(countCell) : countCell;
+  if (typeof count === "number" && Number.isInteger(count) && count >= 0) return { length, count };
+  return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
+}
+
+function groupRows(
+  size: string,
+  demand: Demand,
+  stock: readonly Stock[],
+  timeLimit: number,
+  unit: LengthUnit,
+): Cell[][] {
+  if (demand.error !== null) return [[size, demand.error, null, null, null, null]];
+  const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit });
+  if (isRefusal(plan)) return [[size, errorCell(plan), null, null, null, null]];
+  const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
+  const patterns = plan.patterns.map((pattern): Cell[] => [
+    size,
+    out(pattern.stock),
+    pattern.times,
+    pattern.cuts.map((cut) => `${cut.count} x ${out(cut.length)}`).join(" + "),
+    out(pattern.offcut),
+    null,
+  ]);
+  const waste = `${plan.pieces} ${plan.pieces === 1 ? "piece" : "pieces"}, ${(plan.wasteRatio * PERCENT).toFixed(1)} % left over`;
+  return [...patterns, [size, out(plan.usedLength), plan.bars, waste, null, boundText(plan, out)]];
+}
+
+function boundText(plan: CuttingPlan, out: (mm: number) => number): string {
+  const got = plan.boundIn === "bars" ? bars(plan.bars) : `${out(plan.stockLength)} bought`;
+  if (plan.provenLeast) return `${got}, proven least`;
+  const bound = plan.boundIn === "bars" ? bars(plan.lowerBound) : String(out(plan.lowerBound));
+  return `${got}; no plan needs less than ${bound}`;
+}
+
+function readStock(block: Block | undefined, standard: Standard): Stock[] | Refusal {
+  const cells = block?.flat().filter((cell) => !isBlankCell(cell)) ?? [];
+  if (block === undefined || cells.length === 0) {
+    const held = standard.supply.stockLength;
+    return held === null
+      ? noStockHeld({ standard: standard.id })
+      : [{ length: held.value, count: null, remnant: false }];
+  }
+  const isTable = block.length > 1 && (block[0]?.length ?? 0) > 1;
+  const rows: readonly (readonly Cell[])[] = isTable
+    ? block.filter((row) => !isBlankCell(row[0]))
+    : cells.map((cell) => [cell]);
+  const stock: Stock[] = [];
+  for (const [index, [lengthCell, count, kind]] of rows.entries()) {
+    if (index === 0 && isTable && typeof lengthCell === "string" && !/\d/.test(lengthCell)) continue;
+    const length =
+      typeof lengthCell === "number" || typeof lengthCell === "string"
+        ? parseLength(lengthCell, standard.unit)
+        : null;
+    if (length === null || isRefusal(length) || length <= 0)
+      return stockUnread({ typed: String(lengthCell), unit: unitWords(standard.unit) });
+    const remnant = /^(remnant|yes|y|true)$/i.test(String(kind ?? "").trim());
+    stock.push({ length, count: isBlankCell(count) ? (remnant ? 1 : null) : Number(count), remnant });
+  }
+  return stock;
+}
+
+const unitWords = (unit: LengthUnit): string =>
+  unit === "in" ? "inches, or a text with its unit" : "millimetres, or a text with its unit";
+const bars = (count: number): string => `${count} ${count === 1 ? "bar" : "bars"}`;
+const PERCENT = 100;
+const DIGITS = 12;

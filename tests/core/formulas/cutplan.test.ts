@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import type { Block } from "../../../core/formulas";
+import { CUTPLAN } from "../../../core/formulas/cutplan";
+import type { Cell } from "../../../core/schedule/sheet";
+
+const column = (...cells: Cell[]): Block => cells.map((cell) => [cell]);
+const plan = (...args: (Block | undefined)[]) => CUTPLAN.call(args, { defaultStandard: "BS8666:2005" });
+const message = (cell: Cell | undefined) => (cell as { message: string }).message;
+
+describe("BAR.CUTPLAN", () => {
+  it("should cut three 4 m pieces from each 12 m bar, the stock of common practice, and prove it least", () => {
+    expect(plan(column(4000), column(30))).toEqual([
+      ["size", "stock length", "bars", "cuts", "rest of each", "bound"],
+      ["", 12000, 10, "3 x 4000", 0, null],
+      ["", 120000, 10, "30 pieces, 0.0 % left over", null, "10 bars, proven least"],
+    ]);
+  });
+
+  it("should plan each size by itself, with the heading of whole columns left out", () => {
+    const block = plan(
+      column("Length", 5000, 7000, null),
+      column("Count", 2, 1, null),
+      undefined,
+      column("Size", "H16", "H12", null),
+    );
+    expect(block.slice(1)).toEqual([
+      ["H16", 12000, 1, "2 x 5000", 2000, null],
+      ["H16", 12000, 1, "2 pieces, 16.7 % left over", null, "1 bar, proven least"],
+      ["H12", 12000, 1, "1 x 7000", 5000, null],
+      ["H12", 12000, 1, "1 piece, 41.7 % left over", null, "1 bar, proven least"],
+    ]);
+  });
+
+  it("should take a row of stock lengths, and say the bound in length", () => {
+    const block = plan(column(5800), column(3), undefined, undefined, [[12000, 6000]]);
+    expect(block.at(-1)?.[5]).toBe("18000 bought, proven least");
+  });
+
+  it("should take rows of length, count and remnant", () => {
+    const stock: Block = [
+      ["length", "count", "kind"],
+      [12000, null, null],
+      [5000, 1, "remnant"],
+    ];
+    const block = plan(column(4900), column(1), undefined, undefined, stock);
+    expect(block[1]?.slice(1, 4)).toEqual([5000, 1, "1 x 4900"]);
+  });
+
+  it("should work in inches where the standard does: sixteen 45 in pieces from 60 ft", () => {
+    const block = plan(column(45), column(16), [["ACI318:2019"]], undefined, [["60'"]]);
+    expect(block[1]).toEqual(["", 720, 1, "16 x 45", 0, null]);
+  });
+
+  it("should tell a bad length or count by its row, and plan the other sizes", () => {
+    const block = plan(column(0, 4000, 3000), column(1, 1.5, 4), undefined, column("H12", "H16", "H20"));
+    expect(message(block[1]?.[1])).toContain('row 1: length "0"');
+    expect(message(block[2]?.[1])).toContain('row 2: count "1.5"');
+    expect(block[3]).toEqual(["H20", 12000, 1, "4 x 3000", 0, null]);
+  });
+
+  it("should refuse a piece longer than the stock and never split it", () => {
+    expect(message(plan(column(14000), column(1))[1]?.[1])).toContain("longer than the 12000 mm");
+  });
+
+  it("should be blank for blank columns and pass error cells on", () => {
+    expect(plan(column(null), column(null))).toEqual([[null]]);
+    expect(plan(column({ error: "#REF!" }), column(1))[1]?.[1]).toEqual({ error: "#REF!" });
+  });
+});
