@@ -2,6 +2,7 @@ import type { Cell, Sheet } from "../../core/schedule/sheet";
 import { isDateFormat } from "../ooxml/number-format";
 import { WorkbookRefusal } from "../pane/workbook-port";
 import { excelErrorCode, isExcelApi, runBatch } from "./run-batch";
+import { askSettings } from "./settings";
 
 /** Cells of one request where a sheet is too large for a single one. */
 const CELLS_PER_READ = 50_000;
@@ -59,7 +60,9 @@ async function readWhole(
   const used = sheet.getUsedRangeOrNullObject(true).untrack();
   const geometry = askGeometry(used);
   const block = askBlock(used);
+  const settings = askSettings(context);
   await context.sync();
+  settings();
   if (used.isNullObject) return "empty";
   const read = block();
   return read === null ? null : { geometry: geometry(), blocks: [read] };

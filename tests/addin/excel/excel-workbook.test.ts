@@ -190,6 +190,7 @@ test("10,000 rows with findings on 5 % take three requests: two to look, one to 
   put("A1:L10000", rows);
   const before = open.excel.requests.length;
   const read = await port.read("Sheet1");
+  await port.setting("Barwright.Audit");
   const flags = Array.from({ length: 500 }, (_, index) =>
     flag(index * 20 + 1, index % 2 ? "unsafe" : "note"),
   );
@@ -318,6 +319,13 @@ describe("settings", () => {
     expect(await port.setting("Barwright.Silences")).toBe(long);
     await expect(port.saveSetting("Barwright.Silences", "x".repeat(9_000))).rejects.toThrow(/shorten it/);
     expect(await port.setting("Barwright.Silences")).toBe(long);
+  });
+
+  test("changed by another hand are read anew", async () => {
+    await port.read("Sheet1");
+    expect(await port.setting("Barwright.Standard")).toBeNull();
+    await port.saveSetting("Barwright.Standard", "EC2:2004");
+    expect(await port.setting("Barwright.Standard")).toBe("EC2:2004");
   });
 
   test("pointed at something else are refused with what they hold", async () => {
