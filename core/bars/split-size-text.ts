@@ -10,7 +10,7 @@ export interface SizeText {
 const DIAMETER_WORDS = /^(?:DIAMETER|DIAM\.?|DIA\.?|[ØΦ∅⌀])\s*/u;
 const TRAILING_DIAMETER = /\s*(?:DIAMETER|DIAM\.?|DIA\.?|[ØΦ∅⌀])$/u;
 const SIZE =
-  /^(?:(#|NO\.?|[A-Z]{1,3}(?:\d{3}[A-Z]{0,2})?(?=[\s\-ØΦ∅⌀]*\d))[\s\-ØΦ∅⌀]*)?(\d+(?:\.\d+)?)\s*(MM|M)?\.?$/u;
+  /^(?:(#|NO\.?|[A-Z]{1,3}(?:\s?\d{3}[A-Z]{0,2})?(?=[\s\-ØΦ∅⌀]*\d))[\s\-ØΦ∅⌀]*)?(\d+(?:\.\d+)?)\s*(MM|M)?\.?$/u;
 
 /**
  * The letters and the number of a bar size: "H16", "H 16", "Ø16", "16mm", "dia 16", "#5", "No.5",
@@ -25,6 +25,6 @@ export function splitSizeText(typed: string): SizeText | null {
   const parts = SIZE.exec(bare);
   const number = Number(parts?.[2]);
   if (parts === null || !(number > 0)) return null;
-  const prefix = parts[1] ?? "";
+  const prefix = (parts[1] ?? "").replace(/\s/g, "");
   return { prefix: prefix.startsWith("NO") ? "#" : prefix, number, suffix: parts[3] ?? "" };
 }

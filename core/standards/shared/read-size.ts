@@ -38,7 +38,7 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
   const barThick = new Map(bars.map((bar) => [fromMillimetres(bar.diameter, tables.unit), bar]));
   const letters = new Set(lettersOf(tables, bars));
   const prefixes = new Set([...letters, ...gradeNames(tables)]);
-  const example = bars[0]?.size ?? "";
+  const example = bars[Math.floor(bars.length / 2)]?.size ?? "";
   const { id, unit, sizesInMillimetres } = tables;
 
   return (typed: string | number): SizeReading | Refusal => {
