@@ -1,0 +1,18 @@
+import type { Sheet } from "../../../core/schedule/sheet";
+import type { AuditView, BarView } from "./audit-view";
+
+export interface AuditQuestionText {
+  readonly sheet: Sheet;
+  /** an id as the user or the workbook wrote it; blank is the default */
+  readonly standard: string;
+  /** JSON of the workbook's audit settings; null where it keeps none */
+  readonly settings: string | null;
+}
+
+/** Where the pane has core's work done: in a worker in the product, in place in tests. */
+export interface AuditDesk {
+  /** Audits one sheet. Throws an Error with words for the user where the standard is not held. */
+  audit(question: AuditQuestionText): Promise<AuditView>;
+  /** The bar of a row of the sheet last audited, from 0; null where the row is no bar. */
+  bar(row: number): Promise<BarView | null>;
+}

@@ -1,0 +1,63 @@
+import type { RowCounts } from "../../../core/audit/audit-report";
+import type { Finding } from "../../../core/audit/finding";
+
+/** How one column of the schedule was taken. */
+export interface ColumnView {
+  /** "F" */
+  readonly letter: string;
+  readonly header: string;
+  /** what it was taken for, in words */
+  readonly taken: string;
+  readonly unit: string | null;
+  readonly guess: string | null;
+}
+
+export interface FindingView extends Finding {
+  /** stands for the finding as long as the report does */
+  readonly key: string;
+  /** where the rule comes from and how far to trust it; null where it rests on no document */
+  readonly source: string | null;
+}
+
+/** What the pane shows of an audit of one sheet. */
+export interface AuditView {
+  readonly sheet: string;
+  readonly standard: { readonly id: string; readonly title: string };
+  readonly findings: readonly FindingView[];
+  readonly rows: RowCounts;
+  /** the sheet's own row number of the header, from 1 */
+  readonly header: number | null;
+  readonly columns: readonly ColumnView[];
+  readonly unread: readonly { readonly row: number; readonly reason: string }[];
+  /** where no header was found: what to do about it */
+  readonly noHeader: string | null;
+  /** Rows to colour: the sheet's, from 0. */
+  readonly flags: readonly RowFlagView[];
+  /** kg of the bars whose mass could be worked out */
+  readonly mass: number;
+  /** kg of bars with an unsafe or unbendable finding */
+  readonly massAffected: number;
+  /** bars whose mass could not be worked out */
+  readonly barsWithoutMass: number;
+}
+
+export interface RowFlagView {
+  readonly row: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+  readonly colour: Finding["severity"];
+  readonly note: string;
+}
+
+/** One bar of the sheet, drawn and reckoned. Lengths are texts in the standard's unit. */
+export interface BarView {
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  readonly title: string;
+  readonly shape: string | null;
+  /** an `<svg>` element; null where the bar cannot be drawn */
+  readonly svg: string | null;
+  /** why it is not drawn or not reckoned */
+  readonly trouble: string | null;
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+}

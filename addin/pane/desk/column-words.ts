@@ -1,0 +1,29 @@
+import type { ColumnKind } from "../../../core/schedule/bar-row";
+
+const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
+  member: "member",
+  mark: "bar mark",
+  size: "bar size",
+  grade: "grade",
+  members: "number of members",
+  each: "number in each",
+  total: "total number",
+  length: "cut length",
+  shape: "shape",
+  mass: "mass",
+  unitMass: "mass per length",
+  totalLength: "total length",
+  spacing: "spacing",
+  former: "former",
+  coating: "coating",
+  pour: "pour",
+  revision: "revision",
+  released: "released",
+  remark: "remark",
+  R: "radius",
+};
+
+/** What a column was taken for, in words. */
+export function columnWords(kind: ColumnKind): string {
+  return WORDS[kind] ?? `dimension ${kind}`;
+}

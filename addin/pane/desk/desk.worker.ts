@@ -1,0 +1,23 @@
+import { createLocalDesk } from "./local-desk";
+import { unpackSheet } from "./packed-sheet";
+import type { DeskAnswer, DeskQuestion, DeskRequest } from "./worker-desk";
+
+const desk = createLocalDesk();
+
+addEventListener("message", ({ data }: MessageEvent<DeskRequest>) => {
+  answer(data.question).then(
+    (result) => postMessage({ number: data.number, result } satisfies DeskAnswer),
+    (problem: unknown) =>
+      postMessage({ number: data.number, problem: wordsOf(problem) } satisfies DeskAnswer),
+  );
+});
+
+async function answer(question: DeskQuestion) {
+  if (question.kind === "bar") return desk.bar(question.row);
+  const { sheet, standard, settings } = question;
+  return desk.audit({ sheet: unpackSheet(sheet), standard, settings });
+}
+
+function wordsOf(problem: unknown): string {
+  return problem instanceof Error ? problem.message : String(problem);
+}

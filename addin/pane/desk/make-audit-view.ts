@@ -1,0 +1,123 @@
+import type { AuditReport } from "../../../core/audit/audit-report";
+import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
+import { RowFacts } from "../../../core/audit/row-facts";
+import { SheetFacts } from "../../../core/audit/sheet-facts";
+import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { citationText, type Standard } from "../../../core/standards";
+import { columnLetters } from "../../ooxml/cell-address";
+import type { AuditView, ColumnView, FindingView, RowFlagView } from "./audit-view";
+import { columnWords } from "./column-words";
+
+const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
+
+/** A report on one sheet, as the pane shows it: plain data. */
+export function auditView(report: AuditReport, sheet: Sheet): AuditView {
+  const audited = report.sheets[0];
+  const reading = audited?.reading;
+  const worst = worstByRow(report.findings, sheet);
+  return {
+    sheet: sheet.name,
+    standard: { id: report.standard.id, title: report.standard.title },
+    findings: report.findings.map(findingView),
+    rows: report.rows,
+    header: audited?.header ?? null,
+    columns: reading === undefined ? [] : columnViews(reading, sheet),
+    unread: [...(reading?.unreadReasons ?? [])].map(([row, reason]) => ({
+      row: sheet.top + row + 1,
+      reason,
+    })),
+    noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
+    flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
+    ...masses(reading, sheet, report.standard, worst),
+  };
+}
+
+function findingView(finding: Finding, index: number): FindingView {
+  return {
+    ...finding,
+    key: `${index} ${finding.code} ${finding.cell ?? finding.sheet}`,
+    source: finding.cite === null ? null : citationText(finding.cite),
+  };
+}
+
+/** The worst finding of each row of the used range, from 0. */
+function worstByRow(findings: readonly Finding[], sheet: Sheet): ReadonlyMap<number, Finding> {
+  const worst = new Map<number, Finding>();
+  for (const finding of findings) {
+    if (finding.row === null) continue;
+    const row = finding.row - 1 - sheet.top;
+    const known = worst.get(row);
+    if (known === undefined || rank(finding) < rank(known)) worst.set(row, finding);
+  }
+  return worst;
+}
+
+const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
+
+function flagsOf(worst: ReadonlyMap<number, Finding>, reading: ScheduleReading, sheet: Sheet): RowFlagView[] {
+  return [...worst].map(([row, finding]) => {
+    const columns = columnsAt(reading, row);
+    return {
+      row: sheet.top + row,
+      firstColumn: sheet.left + Math.min(...columns),
+      lastColumn: sheet.left + Math.max(...columns),
+      colour: finding.severity,
+      note: finding.message,
+    };
+  });
+}
+
+/** Columns of the schedule that a row stands in; the whole used range outside any. */
+function columnsAt(reading: ScheduleReading, row: number): number[] {
+  const table = reading.tables.filter((each) => each.headerTop <= row).at(-1) ?? reading.tables[0];
+  const columns = [...(table?.columns.values() ?? [])].map(({ column }) => column);
+  return columns.length > 0 ? columns : [0];
+}
+
+function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
+  return reading.tables.flatMap((table) =>
+    [...table.columns.values()]
+      .sort((a, b) => a.column - b.column)
+      .map(({ kind, column, header, unit, guess }) => ({
+        letter: columnLetters(sheet.left + column),
+        header,
+        taken: columnWords(kind),
+        unit,
+        guess,
+      })),
+  );
+}
+
+function noHeaderText(noHeader: NonNullable<ScheduleReading["noHeader"]>, sheet: Sheet): string {
+  const nearest =
+    noHeader.nearestRow === null ? "" : ` The nearest row is ${sheet.top + noHeader.nearestRow + 1}.`;
+  return `No header row was found on this sheet. Looked for the words ${noHeader.lookedFor.join(", ")}.${nearest}`;
+}
+
+function masses(
+  reading: ScheduleReading | undefined,
+  sheet: Sheet,
+  standard: Standard,
+  worst: ReadonlyMap<number, Finding>,
+): Pick<AuditView, "mass" | "massAffected" | "barsWithoutMass"> {
+  const sum = { mass: 0, massAffected: 0, barsWithoutMass: 0 };
+  if (reading === undefined) return sum;
+  const facts = new SheetFacts(sheet, reading);
+  for (const bar of reading.bars) {
+    const mass = rowMass(bar, facts, standard);
+    if (mass === null) {
+      sum.barsWithoutMass += 1;
+      continue;
+    }
+    sum.mass += mass;
+    const severity = worst.get(bar.row)?.severity;
+    if (severity !== undefined && DANGEROUS.has(severity)) sum.massAffected += mass;
+  }
+  return sum;
+}
+
+function rowMass(bar: BarRow, sheet: SheetFacts, standard: Standard): number | null {
+  const { massEach, count } = new RowFacts(bar, sheet, standard);
+  return massEach === null || count === null ? null : massEach * count;
+}

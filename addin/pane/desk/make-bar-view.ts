@@ -1,0 +1,88 @@
+import { RowFacts } from "../../../core/audit/row-facts";
+import { SheetFacts } from "../../../core/audit/sheet-facts";
+import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { barDrawing } from "../../../core/shapes/bar-drawing";
+import { barSvg } from "../../../core/shapes/bar-svg";
+import type { Standard } from "../../../core/standards";
+import { printLength } from "../../../core/units/print-length";
+import { isRefusal, refusalText } from "../../../core/units/refusal";
+import type { BarView } from "./audit-view";
+
+/** The drawing's room, px; the pane scales it to its own width. */
+const FRAME = { width: 300, height: 170 };
+
+/** The bar of a row of the used range, from 0; null where the row is no bar. */
+export function barView(
+  sheet: Sheet,
+  reading: ScheduleReading,
+  standard: Standard,
+  row: number,
+): BarView | null {
+  const bar = reading.bars.find((each) => each.row === row);
+  if (bar === undefined) return null;
+  const facts = new RowFacts(bar, new SheetFacts(sheet, reading), standard);
+  const title = [bar.member, bar.mark === null ? null : `mark ${bar.mark}`, bar.sizeTyped]
+    .filter(Boolean)
+    .join(", ");
+  return {
+    row: sheet.top + row + 1,
+    title: title === "" ? `row ${sheet.top + row + 1}` : title,
+    shape: shapeText(facts),
+    svg: drawing(facts, title),
+    trouble: trouble(facts),
+    facts: factLines(facts, standard),
+  };
+}
+
+function shapeText(facts: RowFacts): string | null {
+  const { shape } = facts.row;
+  if (shape === null) return null;
+  const words = facts.definition?.words;
+  if (facts.isPath) return `path ${shape}`;
+  return words === undefined ? `shape ${shape}` : `shape ${shape}: ${words}`;
+}
+
+function drawing(facts: RowFacts, title: string): string | null {
+  const { path, diameter, former } = facts;
+  if (path === null || diameter === null || former === null) return null;
+  const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME });
+  return barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` });
+}
+
+function trouble(facts: RowFacts): string | null {
+  const { resolved, row } = facts;
+  if (isRefusal(resolved)) return refusalText(resolved);
+  if (row.shape === null) return "the row says no shape";
+  if (facts.diameter === null) return "the row says no size that this standard holds";
+  return isRefusal(facts.developed) ? refusalText(facts.developed) : null;
+}
+
+function factLines(facts: RowFacts, standard: Standard): BarView["facts"] {
+  const { row, cut, exactLength, massEach, count, leastFormer } = facts;
+  const length = (mm: number): string => printLength(mm, standard.unit);
+  const lines: { name: string; value: string }[] = [];
+  const add = (name: string, value: string | null): void => {
+    if (value !== null) lines.push({ name, value });
+  };
+  add("Cut length", cut === null ? null : length(cut.length));
+  add("As typed", row.length === null || row.length === cut?.length ? null : length(row.length));
+  add("On the centre line", exactLength === null ? null : length(Math.round(exactLength * 10) / 10));
+  add("Former", formerText(row.former, leastFormer?.value ?? null, length));
+  add("Mass of one", massEach === null ? null : `${massEach.toFixed(2)} kg`);
+  add("Number", count === null ? null : String(count));
+  add("Mass of the row", massEach === null || count === null ? null : `${(massEach * count).toFixed(1)} kg`);
+  return lines;
+}
+
+function formerText(
+  typed: number | null,
+  least: number | null,
+  length: (mm: number) => string,
+): string | null {
+  if (typed === null) return least === null ? null : `${length(least)}, the least`;
+  if (least === null) return `${length(typed)}, as typed`;
+  return typed < least
+    ? `${length(typed)} typed, below the least ${length(least)}`
+    : `${length(typed)}, as typed`;
+}

@@ -1,0 +1,48 @@
+import type { AuditDesk } from "./audit-desk";
+import type { AuditView, BarView } from "./audit-view";
+import { type PackedSheet, packSheet } from "./packed-sheet";
+
+export type DeskQuestion =
+  | {
+      readonly kind: "audit";
+      readonly sheet: PackedSheet;
+      readonly standard: string;
+      readonly settings: string | null;
+    }
+  | { readonly kind: "bar"; readonly row: number };
+
+export interface DeskRequest {
+  readonly number: number;
+  readonly question: DeskQuestion;
+}
+
+export type DeskAnswer =
+  | { readonly number: number; readonly result: AuditView | BarView | null }
+  | { readonly number: number; readonly problem: string };
+
+/** A desk in a worker, so that a long audit never freezes the page. */
+export function createWorkerDesk(worker: Worker): AuditDesk {
+  const waiting = new Map<number, { resolve(result: unknown): void; reject(problem: Error): void }>();
+  let count = 0;
+  worker.onmessage = ({ data }: MessageEvent<DeskAnswer>) => {
+    const asker = waiting.get(data.number);
+    waiting.delete(data.number);
+    if ("problem" in data) asker?.reject(new Error(data.problem));
+    else asker?.resolve(data.result);
+  };
+  worker.onerror = ({ message }) => {
+    for (const asker of waiting.values()) asker.reject(new Error(message));
+    waiting.clear();
+  };
+  const ask = (question: DeskQuestion): Promise<unknown> =>
+    new Promise((resolve, reject) => {
+      count += 1;
+      waiting.set(count, { resolve, reject });
+      worker.postMessage({ number: count, question } satisfies DeskRequest);
+    });
+  return {
+    audit: ({ sheet, standard, settings }) =>
+      ask({ kind: "audit", sheet: packSheet(sheet), standard, settings }) as Promise<AuditView>,
+    bar: (row) => ask({ kind: "bar", row }) as Promise<BarView | null>,
+  };
+}

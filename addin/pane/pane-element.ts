@@ -1,0 +1,73 @@
+import { html, LitElement, type TemplateResult } from "lit";
+import type { Severity } from "../../core/audit/finding";
+import type { PaneModel } from "./pane-model";
+import { paneStyles } from "./pane-styles";
+import { controls } from "./parts/controls";
+import { counts } from "./parts/counts";
+import { type FindingsMemory, findings } from "./parts/findings";
+import { more } from "./parts/more";
+import { progress } from "./parts/progress";
+import { selectedBar } from "./parts/selected-bar";
+
+/** `<barwright-pane>`: the task pane, wherever it stands. Give it a `model`. */
+export class PaneElement extends LitElement {
+  static override styles = paneStyles;
+  static override properties = { model: { attribute: false } };
+
+  declare model: PaneModel | undefined;
+  #stop: (() => void) | undefined;
+  readonly #memory: FindingsMemory = {
+    openSources: new Set<string>(),
+    limits: new Map<Severity, number>(),
+    redraw: () => this.requestUpdate(),
+  };
+
+  override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has("model")) return;
+    this.#stop?.();
+    this.#stop = this.model?.subscribe(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stop?.();
+    this.#stop = undefined;
+  }
+
+  override render(): TemplateResult {
+    const { model } = this;
+    if (model === undefined) return html``;
+    const last = model.state.fixes.at(-1);
+    return html`
+      <div class="top">
+        <h1>Barwright</h1>
+        ${controls(model)} ${progress(model.state)}
+        ${
+          last === undefined
+            ? ""
+            : html`<fluent-button class="undo" size="small" @click=${() => void model.undoFix()}
+              >Take back: ${last.cells}</fluent-button
+            >`
+        }
+        ${counts(model)}
+      </div>
+      <div class="middle">
+        <section class="findings" aria-labelledby="findings-heading">
+          <h2 id="findings-heading" class=${model.state.view === null ? "visually-hidden" : ""}>Findings</h2>
+          ${model.state.view === null ? firstWords() : findings(model, this.#memory)}
+        </section>
+        ${more(model)}
+      </div>
+      ${selectedBar(model.state)}
+    `;
+  }
+}
+
+function firstWords(): TemplateResult {
+  return html`<p class="empty">
+    Choose the sheet that holds the schedule and the standard it was written to, then check. Nothing in the
+    workbook changes but the colour of rows, and that can be taken away again.
+  </p>`;
+}
+
+customElements.define("barwright-pane", PaneElement);

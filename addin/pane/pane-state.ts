@@ -1,0 +1,55 @@
+import { SEVERITIES, type Severity } from "../../core/audit/finding";
+import type { AuditView, BarView } from "./desk/audit-view";
+import type { SheetSummary, UndoStep } from "./workbook-port";
+
+/** Work that lasts: what is being done, and how much of it; null where that is not known. */
+export interface Work {
+  readonly label: string;
+  readonly done: number | null;
+}
+
+/** A line for the user: something went right, or it did not and the words say what to do. */
+export interface Notice {
+  readonly kind: "done" | "problem";
+  readonly text: string;
+}
+
+/** A fix that stands in the sheet and can be taken back. */
+export interface AppliedFix {
+  readonly label: string;
+  readonly cells: string;
+  readonly undo: UndoStep;
+}
+
+export interface PaneState {
+  readonly sheets: readonly SheetSummary[];
+  readonly sheet: string | null;
+  /** as the workbook says it; blank is the default */
+  readonly standard: string;
+  readonly work: Work | null;
+  readonly notice: Notice | null;
+  readonly view: AuditView | null;
+  /** cells were edited since the check */
+  readonly isStale: boolean;
+  readonly isColoured: boolean;
+  readonly shown: ReadonlySet<Severity>;
+  readonly fixes: readonly AppliedFix[];
+  readonly bar: BarView | null;
+  /** the finding last jumped to, by key */
+  readonly current: string | null;
+}
+
+export const EMPTY_STATE: PaneState = {
+  sheets: [],
+  sheet: null,
+  standard: "",
+  work: null,
+  notice: null,
+  view: null,
+  isStale: false,
+  isColoured: false,
+  shown: new Set(SEVERITIES),
+  fixes: [],
+  bar: null,
+  current: null,
+};

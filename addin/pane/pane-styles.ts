@@ -1,0 +1,325 @@
+import { css } from "lit";
+
+/** Looks of the pane over the theme's tokens; severities have a colour, a shape and a word each. */
+export const paneStyles = css`
+  :host {
+    display: flex;
+    flex-direction: column;
+    height: 100%;
+    min-width: 0;
+    box-sizing: border-box;
+    overflow: hidden;
+    background: var(--colorNeutralBackground1);
+    color: var(--colorNeutralForeground1);
+    font: var(--fontSizeBase300) / 1.4 var(--fontFamilyBase);
+    container-type: inline-size;
+    --unsafe: #b3261e;
+    --unbendable: #7a2fb0;
+    --off-standard: #9a4d00;
+    --doubtful: #746200;
+    --note: #1f5f99;
+    --mark: #fff;
+  }
+  :host([dark]) {
+    --unsafe: #ff9389;
+    --unbendable: #d6abf7;
+    --off-standard: #ffb95f;
+    --doubtful: #e8d35a;
+    --note: #8cc4f5;
+    --mark: #1c1c1c;
+  }
+  h1,
+  h2,
+  h3,
+  p,
+  ul,
+  dl,
+  dd {
+    margin: 0;
+    padding: 0;
+  }
+  h1 {
+    font-size: var(--fontSizeBase400);
+    font-weight: var(--fontWeightSemibold);
+  }
+  h2 {
+    font-size: var(--fontSizeBase300);
+    font-weight: var(--fontWeightSemibold);
+  }
+  h3 {
+    display: flex;
+    align-items: center;
+    gap: 6px;
+    padding: 6px 0;
+    font-size: var(--fontSizeBase300);
+    font-weight: var(--fontWeightSemibold);
+    position: sticky;
+    top: 0;
+    z-index: 1;
+    background: var(--colorNeutralBackground1);
+  }
+  ul {
+    list-style: none;
+  }
+  .visually-hidden {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+  }
+  .top {
+    display: flex;
+    flex-direction: column;
+    gap: 8px;
+    padding: 12px 14px 10px;
+    border-bottom: 1px solid var(--colorNeutralStroke2);
+  }
+  .controls {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+    gap: 8px 10px;
+  }
+  .controls fluent-dropdown {
+    min-width: 0;
+    width: 100%;
+  }
+  .buttons {
+    grid-column: 1 / -1;
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+  }
+  .buttons .check {
+    flex: 1 1 auto;
+  }
+  .status {
+    display: flex;
+    flex-direction: column;
+    gap: 4px;
+  }
+  .said {
+    min-height: 1.4em;
+    color: var(--colorNeutralForeground2);
+  }
+  .said.problem {
+    color: var(--unsafe);
+    font-weight: var(--fontWeightSemibold);
+  }
+  .stale {
+    padding: 4px 8px;
+    border-left: 3px solid var(--doubtful);
+    background: var(--colorNeutralBackground3);
+  }
+  .undo {
+    align-self: start;
+  }
+  .counts {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px;
+  }
+  .count {
+    min-width: 0;
+    gap: 4px;
+  }
+  .count::part(content) {
+    display: flex;
+    gap: 4px;
+  }
+  .count .number {
+    font-weight: var(--fontWeightSemibold);
+  }
+  .icon {
+    flex: none;
+    vertical-align: -3px;
+  }
+  .icon-shape {
+    fill: currentColor;
+  }
+  .icon-mark {
+    fill: none;
+    stroke: var(--mark);
+    stroke-width: 1.7;
+    stroke-linecap: round;
+  }
+  .icon.unsafe {
+    color: var(--unsafe);
+  }
+  .icon.unbendable {
+    color: var(--unbendable);
+  }
+  .icon.off-standard {
+    color: var(--off-standard);
+  }
+  .icon.doubtful {
+    color: var(--doubtful);
+  }
+  .icon.note {
+    color: var(--note);
+  }
+  .middle {
+    flex: 1 1 auto;
+    min-height: 120px;
+    overflow-y: auto;
+    padding: 4px 14px 14px;
+  }
+  .findings h2 {
+    padding-top: 6px;
+  }
+  .empty {
+    padding: 8px 0;
+    color: var(--colorNeutralForeground2);
+  }
+  .finding {
+    padding: 6px 0 6px 8px;
+    border-left: 3px solid transparent;
+    border-bottom: 1px solid var(--colorNeutralStroke3);
+  }
+  .group[data-severity="unsafe"] .finding {
+    border-left-color: var(--unsafe);
+  }
+  .group[data-severity="unbendable"] .finding {
+    border-left-color: var(--unbendable);
+  }
+  .group[data-severity="off-standard"] .finding {
+    border-left-color: var(--off-standard);
+  }
+  .group[data-severity="doubtful"] .finding {
+    border-left-color: var(--doubtful);
+  }
+  .group[data-severity="note"] .finding {
+    border-left-color: var(--note);
+  }
+  .finding.current {
+    background: var(--colorNeutralBackground3);
+  }
+  .line {
+    display: flex;
+    gap: 8px;
+    align-items: baseline;
+  }
+  .place {
+    flex: none;
+    min-width: 48px;
+    font-weight: var(--fontWeightSemibold);
+    font-variant-numeric: tabular-nums;
+  }
+  span.place {
+    font-size: var(--fontSizeBase200);
+  }
+  .message {
+    flex: 1;
+    min-width: 0;
+    overflow-wrap: anywhere;
+    cursor: pointer;
+  }
+  .unsure {
+    font-style: italic;
+  }
+  .remedy {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px;
+    align-items: center;
+    padding: 4px 0 0 4px;
+    color: var(--colorNeutralForeground2);
+  }
+  .source p {
+    padding: 2px 0 4px 4px;
+    font-size: var(--fontSizeBase200);
+    color: var(--colorNeutralForeground2);
+    overflow-wrap: anywhere;
+  }
+  .bar {
+    flex: none;
+    max-height: 45%;
+    overflow-y: auto;
+    padding: 8px 14px 10px;
+    border-top: 1px solid var(--colorNeutralStroke2);
+    background: var(--colorNeutralBackground2);
+  }
+  .shape {
+    color: var(--colorNeutralForeground2);
+  }
+  .drawing {
+    display: flex;
+    justify-content: center;
+    padding: 6px 0;
+  }
+  .drawing svg {
+    width: 100%;
+    max-width: 340px;
+    height: auto;
+    max-height: 180px;
+    font-family: inherit;
+  }
+  .bar-drawing-bar {
+    color: var(--colorBrandForeground1);
+  }
+  .bar-drawing-text,
+  .bar-drawing-note {
+    fill: currentColor;
+  }
+  .trouble {
+    padding: 4px 8px;
+    border-left: 3px solid var(--unbendable);
+  }
+  dl {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
+    gap: 4px 12px;
+    padding-top: 4px;
+  }
+  dt {
+    font-size: var(--fontSizeBase200);
+    color: var(--colorNeutralForeground2);
+  }
+  dd {
+    font-variant-numeric: tabular-nums;
+  }
+  fluent-accordion {
+    display: block;
+    margin-top: 8px;
+  }
+  fluent-accordion-item ul {
+    list-style: disc;
+    padding-left: 18px;
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    font-size: var(--fontSizeBase200);
+  }
+  th,
+  td {
+    padding: 3px 6px 3px 0;
+    text-align: left;
+    vertical-align: top;
+    border-bottom: 1px solid var(--colorNeutralStroke3);
+    overflow-wrap: anywhere;
+  }
+  .summary {
+    padding-bottom: 6px;
+    user-select: all;
+  }
+  @media (max-height: 620px) {
+    :host {
+      overflow-y: auto;
+    }
+    .middle,
+    .bar {
+      flex: none;
+      max-height: none;
+      overflow: visible;
+    }
+  }
+  @media (forced-colors: active) {
+    .icon-shape {
+      fill: CanvasText;
+    }
+    .icon-mark {
+      stroke: Canvas;
+    }
+  }
+`;

@@ -1,0 +1,45 @@
+import type { Dropdown } from "@fluentui/web-components";
+import { html, type TemplateResult } from "lit";
+import { ref } from "lit/directives/ref.js";
+import { repeat } from "lit/directives/repeat.js";
+
+export interface Choice {
+  readonly label: string;
+  readonly options: readonly { readonly value: string; readonly text: string }[];
+  readonly value: string;
+  choose(value: string): void;
+}
+
+/** One out of several, by name. */
+export function choice({ label, options, value, choose }: Choice): TemplateResult {
+  const onChange = (event: Event): void => {
+    const chosen = (event.currentTarget as Dropdown).value;
+    if (chosen !== null && chosen !== value) choose(chosen);
+  };
+  return html`
+    <fluent-field label-position="above">
+      <label slot="label">${label}</label>
+      <fluent-dropdown slot="input" type="dropdown" @change=${onChange} ${ref((element) => follow(element, label, value))}>
+        <fluent-listbox>
+          ${repeat(
+            options,
+            (option) => option.value,
+            (option) => html`<fluent-option value=${option.value}>${option.text}</fluent-option>`,
+          )}
+        </fluent-listbox>
+      </fluent-dropdown>
+    </fluent-field>
+  `;
+}
+
+/** The component names its inner control by nothing, and takes a value only once its options stand. */
+function follow(element: Element | undefined, label: string, value: string): void {
+  if (element === undefined) return;
+  const dropdown = element as Dropdown;
+  const settle = (): void => {
+    if (dropdown.value !== value) dropdown.value = value;
+    const control = dropdown.querySelector('[role="combobox"]');
+    control?.setAttribute("aria-label", `${label}: ${value}`);
+  };
+  void customElements.whenDefined("fluent-dropdown").then(() => setTimeout(settle));
+}

@@ -1,0 +1,136 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { repeat } from "lit/directives/repeat.js";
+import { SEVERITIES, type Severity } from "../../../core/audit/finding";
+import type { FindingView } from "../desk/audit-view";
+import type { PaneModel } from "../pane-model";
+import { severityIcon } from "./severity-icon";
+import { SEVERITY_WORDS } from "./severity-words";
+
+/** What the list remembers between renderings: open citations, and how far each group is unrolled. */
+export interface FindingsMemory {
+  readonly openSources: Set<string>;
+  readonly limits: Map<Severity, number>;
+  redraw(): void;
+}
+
+/** Rows of a group put on the page at once. */
+const STEP = 100;
+
+/** Findings in falling severity, each group under its own heading. */
+export function findings(model: PaneModel, memory: FindingsMemory): TemplateResult | typeof nothing {
+  const { view, shown } = model.state;
+  if (view === null) return nothing;
+  if (view.noHeader !== null) return html`<p class="empty">${view.noHeader}</p>`;
+  if (view.findings.length === 0) {
+    return html`<p class="empty">Nothing was found in ${view.rows.bars} bars. That is no proof that the schedule is right.</p>`;
+  }
+  return html`
+    ${SEVERITIES.filter((severity) => shown.has(severity)).map((severity) => {
+      const group = view.findings.filter((finding) => finding.severity === severity);
+      return group.length === 0 ? nothing : findingGroup(model, memory, severity, group);
+    })}
+  `;
+}
+
+function findingGroup(
+  model: PaneModel,
+  memory: FindingsMemory,
+  severity: Severity,
+  group: readonly FindingView[],
+): TemplateResult {
+  const limit = memory.limits.get(severity) ?? STEP;
+  const rest = group.length - limit;
+  const more = (): void => {
+    memory.limits.set(severity, limit + STEP);
+    memory.redraw();
+  };
+  return html`
+    <section class="group" data-severity=${severity} aria-labelledby="group-${severity}">
+      <h3 id="group-${severity}">${severityIcon(severity)} ${SEVERITY_WORDS[severity].word}, ${group.length}</h3>
+      <ul>
+        ${repeat(
+          group.slice(0, limit),
+          ({ key }) => key,
+          (finding) => findingItem(model, memory, finding),
+        )}
+      </ul>
+      ${
+        rest > 0
+          ? html`<fluent-button size="small" @click=${more}>Show ${Math.min(rest, STEP)} more of ${rest}</fluent-button>`
+          : nothing
+      }
+    </section>
+  `;
+}
+
+function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingView): TemplateResult {
+  const isCurrent = model.state.current === finding.key;
+  const jump = (): void => void model.goTo(finding);
+  const place = finding.cell ?? (finding.row === null ? "whole sheet" : `row ${finding.row}`);
+  return html`
+    <li class="finding ${isCurrent ? "current" : ""}" data-code=${finding.code} data-cell=${finding.cell ?? ""}>
+      <div class="line">
+        ${
+          finding.cell === null
+            ? html`<span class="place">${place}</span>`
+            : html`<fluent-button
+              class="place"
+              size="small"
+              appearance="subtle"
+              aria-current=${isCurrent ? "true" : nothing}
+              aria-label="Go to ${place}: ${finding.message}"
+              @click=${jump}
+              >${place}</fluent-button
+            >`
+        }
+        <p class="message" @click=${jump}>
+          ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
+        </p>
+      </div>
+      ${finding.fix === null ? nothing : remedy(model, finding)} ${source(memory, finding)}
+    </li>
+  `;
+}
+
+function remedy(model: PaneModel, finding: FindingView): TemplateResult {
+  const { fix } = finding;
+  const isSafe = fix?.safety === "safe" && fix.edits.length > 0;
+  return html`
+    <p class="remedy">
+      <span>${isSafe ? fix.label : `Remedy: ${fix?.label}`}</span>
+      ${
+        isSafe
+          ? html`<fluent-button
+            class="apply"
+            size="small"
+            aria-label="Apply: ${fix.label}"
+            @click=${() => void model.applyFix(finding)}
+            >Apply</fluent-button
+          >`
+          : nothing
+      }
+    </p>
+  `;
+}
+
+function source(memory: FindingsMemory, finding: FindingView): TemplateResult | typeof nothing {
+  if (finding.source === null) return nothing;
+  const isOpen = memory.openSources.has(finding.key);
+  const turn = (): void => {
+    if (!memory.openSources.delete(finding.key)) memory.openSources.add(finding.key);
+    memory.redraw();
+  };
+  return html`
+    <div class="source">
+      <fluent-button
+        size="small"
+        appearance="transparent"
+        aria-expanded=${isOpen ? "true" : "false"}
+        aria-label="Source of the finding at ${finding.cell ?? "the sheet"}"
+        @click=${turn}
+        >${isOpen ? "Hide source" : "Source"}</fluent-button
+      >
+      ${isOpen ? html`<p>${finding.source}</p>` : nothing}
+    </div>
+  `;
+}

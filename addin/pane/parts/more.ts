@@ -1,0 +1,78 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { AuditView } from "../desk/audit-view";
+import type { PaneModel } from "../pane-model";
+import { summaryLine } from "./summary";
+
+/** What stands behind the findings: a line to pass on, how the sheet was read, cautions. */
+export function more(model: PaneModel): TemplateResult {
+  const { view } = model.state;
+  return html`
+    <fluent-accordion expand-mode="multi">
+      ${view === null ? nothing : lineToPassOn(model, view)} ${view === null ? nothing : columnsRead(view)}
+      <fluent-accordion-item heading-level="2" class="cautions">
+        <span slot="heading">Cautions</span>
+        <ul>
+          <li>The machine's rating plate and manual come before anything shown here.</li>
+          <li>What the designer must decide is never changed: ask the designer.</li>
+          <li>Local codes and licensed practice hold where they differ.</li>
+          <li>A released bar springs back: make a trial bend before a run.</li>
+          <li>A check finds slips; it does not prove a schedule right.</li>
+        </ul>
+      </fluent-accordion-item>
+    </fluent-accordion>
+  `;
+}
+
+function lineToPassOn(model: PaneModel, view: AuditView): TemplateResult {
+  const line = summaryLine(view);
+  const copy = async (): Promise<void> => {
+    try {
+      await navigator.clipboard.writeText(line);
+      model.say("The line is on the clipboard");
+    } catch {
+      model.report(new Error("the clipboard is closed to this page: select the line and copy it by hand"));
+    }
+  };
+  return html`
+    <fluent-accordion-item heading-level="2" class="pass-on" expanded>
+      <span slot="heading">Line to pass on</span>
+      <p class="summary">${line}</p>
+      <fluent-button size="small" @click=${copy}>Copy the line</fluent-button>
+    </fluent-accordion-item>
+  `;
+}
+
+function columnsRead(view: AuditView): TemplateResult {
+  const guesses = view.columns.filter(({ guess }) => guess !== null).length;
+  const { rows } = view;
+  return html`
+    <fluent-accordion-item heading-level="2" class="columns">
+      <span slot="heading">How the sheet was read${guesses > 0 ? `, ${guesses} guessed` : ""}</span>
+      <p>
+        ${view.header === null ? "No header row." : `Header in row ${view.header}.`} Rows: ${rows.bars} bars,
+        ${rows.headings} headings, ${rows.totals} totals, ${rows.notes} notes, ${rows.blank} blank, ${rows.unread} unread.
+      </p>
+      <table>
+        <thead>
+          <tr><th scope="col">Col.</th><th scope="col">Header</th><th scope="col">Taken for</th></tr>
+        </thead>
+        <tbody>
+          ${view.columns.map(
+            ({ letter, header, taken, unit, guess }) => html`<tr>
+              <td>${letter}</td>
+              <td>${header}</td>
+              <td>${taken}${unit === null ? "" : `, ${unit}`}${guess === null ? nothing : html`<br /><em>a guess: ${guess}</em>`}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      ${
+        view.unread.length === 0
+          ? nothing
+          : html`<ul>
+            ${view.unread.slice(0, 50).map(({ row, reason }) => html`<li>Row ${row}: ${reason}</li>`)}
+          </ul>`
+      }
+    </fluent-accordion-item>
+  `;
+}

@@ -1,0 +1,43 @@
+import { fileURLToPath } from "node:url";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+
+const addin = fileURLToPath(new URL("..", import.meta.url));
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+/** Path within the folder addin. */
+export const inAddin = (path) => `${addin}${path}`;
+
+/**
+ * What every page's build has in common: TypeScript by esbuild, styles in files of their own (a strict
+ * content security policy allows no inline ones), and a cache on disk.
+ */
+export function baseConfig({ name, mode }) {
+  return {
+    name,
+    mode,
+    context: addin,
+    target: ["web", "es2022"],
+    devtool: mode === "production" ? "source-map" : false,
+    output: { path: inAddin(`dist/${name}`), filename: "[name].js", clean: true },
+    resolve: { extensions: [".ts", ".mjs", ".js"] },
+    module: {
+      rules: [
+        {
+          test: /\.ts$/,
+          loader: "esbuild-loader",
+          options: { target: "es2022", tsconfig: inAddin("tsconfig.json") },
+        },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+      ],
+    },
+    plugins: [new MiniCssExtractPlugin()],
+    performance: { hints: false },
+    cache: {
+      type: "filesystem",
+      name: `${name}-${mode}`,
+      cacheDirectory: `${root}.cache/webpack`,
+      buildDependencies: { config: [fileURLToPath(import.meta.url), inAddin(`webpack/${name}.mjs`)] },
+    },
+    stats: "errors-warnings",
+  };
+}

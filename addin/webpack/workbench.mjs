@@ -1,0 +1,41 @@
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import { baseConfig, inAddin } from "./base.mjs";
+
+/**
+ * The page for people without Excel. The grid sets styles on its elements, so this page alone allows
+ * inline styles; scripts come from files only.
+ */
+const POLICY = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+export function workbenchConfig({ mode }) {
+  const base = baseConfig({ name: "workbench", mode });
+  return {
+    ...base,
+    entry: { workbench: "./workbench/main.ts" },
+    plugins: [
+      ...base.plugins,
+      new HtmlWebpackPlugin({
+        filename: "index.html",
+        template: inAddin("workbench/index.html"),
+        templateParameters: { policy: POLICY },
+      }),
+    ],
+    devServer: {
+      host: "localhost",
+      port: 3000,
+      hot: false,
+      static: false,
+      client: { overlay: false },
+    },
+  };
+}

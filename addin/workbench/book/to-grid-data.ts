@@ -1,0 +1,249 @@
+import { translateFormulaToR1C1 } from "@borgar/fx";
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, CellValueType, HorizontalAlign, LocaleType, WrapStrategy } from "@univerjs/core";
+import { type Cell, isCellError } from "../../../core/schedule/sheet";
+import { cellAddress, parseRange } from "../../ooxml/cell-address";
+import type { CellFormat } from "../../ooxml/cell-styles";
+import type { Workbook } from "../../ooxml/open-workbook";
+import type { SheetFormula, SheetReading } from "../../ooxml/read-sheet";
+import { gridFormula } from "./grid-formula";
+
+const SPARE_ROWS = 60;
+const SPARE_COLUMNS = 6;
+const FEWEST_COLUMNS = 20;
+const PX_PER_POINT = 96 / 72;
+/** Width of a digit of the usual face, and the cell's padding, px. */
+const DIGIT = 7;
+const PADDING = 5;
+const LINE_HEIGHT = 18;
+const DEFAULT_WIDTH = 88;
+const ALL_SHEETS = "AllDefaultWorkbook";
+const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
+
+/** A file's workbook in the grid's own form, with the readings it was made from. */
+export interface GridBook {
+  readonly data: IWorkbookData;
+  readonly readings: readonly SheetReading[];
+}
+
+export function toGridData(workbook: Workbook, id: string, name: string): GridBook {
+  const readings = workbook.sheets.map((sheet) => workbook.read(sheet.name, { formulas: true }));
+  const sheets: Record<string, Partial<IWorksheetData>> = {};
+  const sheetOrder = workbook.sheets.map(({ visible }, index) => {
+    const sheetId = `sheet-${index + 1}`;
+    sheets[sheetId] = gridSheet(readings[index] as SheetReading, sheetId, visible, workbook.formats);
+    return sheetId;
+  });
+  const styles = Object.fromEntries(
+    workbook.formats.map((format, index) => [styleId(index), gridStyle(format, workbook.formats[0] ?? {})]),
+  );
+  const names = workbook.names.map(({ name: text, refersTo, sheetIndex }, index) => ({
+    id: `name-${index}`,
+    name: text,
+    formulaOrRefString: `=${gridFormula(refersTo)}`,
+    localSheetId: sheetIndex === null ? ALL_SHEETS : (sheetOrder[sheetIndex] ?? ALL_SHEETS),
+  }));
+  const data: IWorkbookData = {
+    id,
+    name,
+    appVersion: "0.25.1",
+    locale: LocaleType.EN_US,
+    styles,
+    sheetOrder,
+    sheets,
+    resources: [
+      { name: NAMES, data: JSON.stringify(Object.fromEntries(names.map((each) => [each.id, each]))) },
+    ],
+  };
+  return { data, readings };
+}
+
+const styleId = (index: number): string => `s${index}`;
+
+function gridSheet(
+  reading: SheetReading,
+  id: string,
+  visible: boolean,
+  formats: readonly CellFormat[],
+): Partial<IWorksheetData> {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const rowData: Record<number, { h?: number; hd?: BooleanNumber }> = {};
+  const columns = columnData(reading);
+  const share = formulaSharer(id);
+  const spilled = spilledPlaces(reading);
+  for (const row of reading.rowNumbers) {
+    const line: Record<number, ICellData> = {};
+    for (const { column, value, style } of reading.cellsOfRow(row)) {
+      const formula = reading.formulaAt(row, column);
+      const content = spilled.has(`${row} ${column}`)
+        ? {}
+        : { ...gridValue(value), ...share(formula, row, column) };
+      line[column] = style === 0 ? content : { ...content, s: styleId(style) };
+    }
+    cellData[row] = line;
+    const height = reading.rowHeight(row);
+    if (height !== null) rowData[row] = { h: Math.round(height * PX_PER_POINT) };
+    else if (wraps(line, formats)) rowData[row] = { h: wrappedHeight(line, columns) };
+  }
+  for (let row = 0; row < reading.rowCount; row += 1) {
+    if (reading.isHiddenRow?.(row)) {
+      rowData[reading.top + row] = { ...rowData[reading.top + row], hd: BooleanNumber.TRUE };
+    }
+  }
+  const { frozen } = reading;
+  return {
+    id,
+    name: reading.name,
+    hidden: visible ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    rowCount: reading.top + reading.rowCount + SPARE_ROWS,
+    columnCount: Math.max(reading.left + reading.columnCount + SPARE_COLUMNS, FEWEST_COLUMNS),
+    defaultRowHeight: 22,
+    cellData,
+    rowData,
+    columnData: columns,
+    mergeData: (reading.merges ?? []).map(({ top, left, bottom, right }) => ({
+      startRow: reading.top + top,
+      startColumn: reading.left + left,
+      endRow: reading.top + bottom,
+      endColumn: reading.left + right,
+    })),
+    freeze: {
+      xSplit: frozen.columns,
+      ySplit: frozen.rows,
+      startRow: frozen.rows > 0 ? frozen.rows : -1,
+      startColumn: frozen.columns > 0 ? frozen.columns : -1,
+    },
+  };
+}
+
+const wraps = (line: Readonly<Record<number, ICellData>>, formats: readonly CellFormat[]): boolean =>
+  Object.values(line).some(({ s }) => typeof s === "string" && formats[Number(s.slice(1))]?.wrap === true);
+
+/** px that the row's longest wrapped text takes: a file leaves a row's height out where it follows its text. */
+function wrappedHeight(
+  line: Readonly<Record<number, ICellData>>,
+  columns: ReturnType<typeof columnData>,
+): number {
+  let lines = 1;
+  for (const [column, { v }] of Object.entries(line)) {
+    if (typeof v !== "string") continue;
+    const room = Math.max(1, Math.floor(((columns[Number(column)]?.w ?? DEFAULT_WIDTH) - PADDING) / DIGIT));
+    lines = Math.max(lines, linesOf(v, room));
+  }
+  return lines * LINE_HEIGHT + PADDING;
+}
+
+function linesOf(text: string, room: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(/\s+/)) {
+    if (used > 0 && used + 1 + word.length > room) {
+      lines += 1;
+      used = 0;
+    }
+    used += (used > 0 ? 1 : 0) + word.length;
+  }
+  return lines;
+}
+
+function columnData(reading: SheetReading) {
+  const data: Record<number, { w?: number; hd?: BooleanNumber }> = {};
+  const last = reading.left + reading.columnCount + SPARE_COLUMNS;
+  for (const { first, last: end, width, hidden } of reading.columns) {
+    for (let column = first; column <= Math.min(end, last); column += 1) {
+      data[column] = {
+        ...(width !== null && { w: Math.round(width * DIGIT + PADDING) }),
+        ...(hidden && { hd: BooleanNumber.TRUE }),
+      };
+    }
+  }
+  return data;
+}
+
+/** Cells that only hold part of an array formula's result: the grid fills them itself. */
+function spilledPlaces(reading: SheetReading): ReadonlySet<string> {
+  const places = new Set<string>();
+  for (const row of reading.rowNumbers) {
+    for (const { column } of reading.cellsOfRow(row)) {
+      const formula = reading.formulaAt(row, column);
+      const range = formula?.kind === "array" && formula.range !== null ? parseRange(formula.range) : null;
+      if (range === null) continue;
+      for (let r = range.top; r <= range.bottom; r += 1) {
+        for (let c = range.left; c <= range.right; c += 1)
+          if (r !== row || c !== column) places.add(`${r} ${c}`);
+      }
+    }
+  }
+  return places;
+}
+
+/**
+ * A value with its type said, so that the grid never takes a text such as "00" for a number. An error with
+ * a message stands for a result that was never calculated: the grid calculates it.
+ */
+export function gridValue(value: Cell): Pick<ICellData, "v" | "t"> {
+  if (value === null) return {};
+  if (isCellError(value))
+    return value.message === undefined ? { v: value.error, t: CellValueType.STRING } : {};
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: CellValueType.STRING };
+}
+
+/** The grid parses a shared formula once; without sharing, 40,000 formulas freeze it for seconds. */
+function formulaSharer(sheetId: string) {
+  const seen = new Map<string, string>();
+  return (formula: SheetFormula | undefined, row: number, column: number): Pick<ICellData, "f" | "si"> => {
+    if (formula === undefined || formula.kind === "dataTable") return {};
+    if (formula.kind === "shared") {
+      const si = `${sheetId}-file-${formula.group}`;
+      return formula.text === "" ? { si } : { f: `=${gridFormula(formula.text)}`, si };
+    }
+    const f = `=${gridFormula(formula.text)}`;
+    const relative = relativeForm(f, row, column);
+    if (relative === null) return { f };
+    const known = seen.get(relative);
+    if (known !== undefined) return { si: known };
+    const si = `${sheetId}-${seen.size}`;
+    seen.set(relative, si);
+    return { f, si };
+  };
+}
+
+function relativeForm(formula: string, row: number, column: number): string | null {
+  try {
+    return translateFormulaToR1C1(formula, cellAddress(row, column));
+  } catch {
+    return null;
+  }
+}
+
+const SIDES = { top: "t", right: "r", bottom: "b", left: "l" } as const;
+const ALIGNS: Readonly<Record<string, HorizontalAlign>> = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+};
+
+/** The workbook's usual face is left to the grid, which knows one that this machine has. */
+function gridStyle(format: CellFormat, usual: Partial<CellFormat>): IStyleData {
+  const align = format.horizontal === null ? undefined : ALIGNS[format.horizontal];
+  const borders = [...format.borders].map(([side, { colour }]) => [
+    SIDES[side],
+    { s: 1, cl: { rgb: colour ?? "#000000" } },
+  ]);
+  return {
+    ...(format.fill !== null && { bg: { rgb: format.fill } }),
+    ...(format.fontColour !== null && { cl: { rgb: format.fontColour } }),
+    ...(format.fontSize !== null && format.fontSize !== usual.fontSize && { fs: format.fontSize }),
+    ...(format.fontName !== null && format.fontName !== usual.fontName && { ff: format.fontName }),
+    ...(format.bold && { bl: BooleanNumber.TRUE }),
+    ...(format.italic && { it: BooleanNumber.TRUE }),
+    ...(format.underline && { ul: { s: BooleanNumber.TRUE } }),
+    ...(format.strike && { st: { s: BooleanNumber.TRUE } }),
+    ...(format.wrap && { tb: WrapStrategy.WRAP }),
+    ...(align !== undefined && { ht: align }),
+    ...(format.numberFormat !== "General" && { n: { pattern: format.numberFormat } }),
+    ...(borders.length > 0 && { bd: Object.fromEntries(borders) }),
+  };
+}

@@ -1,0 +1,58 @@
+import type { NewCell, NewSheet } from "../../ooxml/new-workbook";
+import type { NewCellLook } from "../../ooxml/style-book";
+
+/** A value, or a formula written with its equals sign. */
+export type DemoValue = string | number | null;
+export type DemoStyle =
+  | "title"
+  | "subtitle"
+  | "head"
+  | "sum"
+  | "delivered"
+  | "queried"
+  | "label"
+  | "small"
+  | "mass"
+  | "deliveredMass";
+
+/** Looks of the demonstration workbook: a yard's own colours, so that clearing can be seen to restore them. */
+const LOOKS: Readonly<Record<DemoStyle, NewCellLook>> = {
+  title: { bold: true, fontSize: 13 },
+  subtitle: { italic: true },
+  head: { bold: true, fill: "#dfe9ea", wrap: true, horizontal: "center", bordered: true },
+  sum: { bold: true, fill: "#eef1f1", numberFormat: "#,##0" },
+  delivered: { fill: "#dcefdc" },
+  queried: { fill: "#e7dcf5", bold: true },
+  label: { bold: true },
+  small: { italic: true },
+  mass: { numberFormat: "0.0" },
+  deliveredMass: { fill: "#dcefdc", numberFormat: "0.0" },
+};
+
+export interface DemoSheet {
+  readonly name: string;
+  readonly rows: readonly (readonly DemoValue[])[];
+  /** characters, by column */
+  readonly widths: readonly number[];
+  readonly frozenRows: number;
+  /** the look of a cell; null has none */
+  style(row: number, column: number): DemoStyle | null;
+}
+
+/** A sheet of the demonstration as the file layer writes it. */
+export function newSheet(sheet: DemoSheet): NewSheet {
+  const { name, widths, frozenRows } = sheet;
+  const rows = sheet.rows.map((values, row) =>
+    values.map((value, column): NewCell => {
+      const style = sheet.style(row, column);
+      return { ...content(value), ...(style && { look: LOOKS[style] }) };
+    }),
+  );
+  return { name, rows, widths, frozenRows };
+}
+
+function content(value: DemoValue): NewCell {
+  return typeof value === "string" && value.startsWith("=")
+    ? { value: null, formula: value.slice(1) }
+    : { value };
+}

@@ -1,0 +1,133 @@
+import type { Nullable } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  BaseFunction,
+  type BaseValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  FunctionType,
+  type IFunctionInfo,
+  type IFunctionNames,
+  NullValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from "@univerjs/engine-formula";
+import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
+import type { Block, WorksheetFunction } from "../../../core/formulas/worksheet-function";
+import { type Cell, isCellError } from "../../../core/schedule/sheet";
+
+const NAMESPACE = "BAR.";
+
+/** What the functions share in the thread they run in: the standard in force, and where messages go. */
+export const surroundings = {
+  defaultStandard: "",
+  /** Told of each refusal, by the cell it stands in: the grid's errors carry no text of their own. */
+  onResult: (_place: ResultPlace, _refusals: readonly CellMessage[]): void => {},
+};
+
+export interface ResultPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface CellMessage {
+  readonly row: number;
+  readonly column: number;
+  readonly message: string;
+}
+
+/** Every BAR function as the grid's engine takes it; one class serves all, by the name it is made with. */
+export const barFunctions = [...WORKSHEET_FUNCTIONS.values()].map(
+  (definition): [typeof BaseFunction, IFunctionNames] => [
+    functionClass(definition),
+    `${NAMESPACE}${definition.name}` as IFunctionNames,
+  ],
+);
+
+/** What the grid's formula bar says while a function is typed. */
+export const barFunctionHelp = [...WORKSHEET_FUNCTIONS.values()].map(
+  (definition): IFunctionInfo => ({
+    functionName: `${NAMESPACE}${definition.name}`,
+    functionType: FunctionType.User,
+    description: definition.description,
+    abstract: definition.description,
+    functionParameter: definition.args.map((argument) => ({
+      name: argument.name,
+      detail: argument.description,
+      example: "",
+      require: argument.optional ? 0 : 1,
+      repeat: 0,
+    })),
+  }),
+);
+
+function functionClass(definition: WorksheetFunction): typeof BaseFunction {
+  return class extends BaseFunction {
+    override minParams = definition.args.filter((argument) => !argument.optional).length;
+    override maxParams = definition.args.length;
+
+    override calculate(...args: BaseValueObject[]) {
+      const blocks = args.map(blockOf);
+      const result = definition.call(blocks, { defaultStandard: surroundings.defaultStandard });
+      const place = { sheet: this.subUnitId ?? "", row: this.row, column: this.column };
+      surroundings.onResult(place, messagesOf(result, place));
+      return resultOf(result, this.unitId ?? "", place);
+    }
+  };
+}
+
+function blockOf(argument: BaseValueObject): Block | undefined {
+  if (argument.isArray()) {
+    const array = argument as ArrayValueObject;
+    return array.getArrayValue().map((line) => line.map((value) => cellOf(value)));
+  }
+  return argument.isNull() ? undefined : [[cellOf(argument)]];
+}
+
+function cellOf(value: Nullable<BaseValueObject>): Cell {
+  if (!value || value.isNull()) return null;
+  if (value.isError()) return { error: String((value as ErrorValueObject).getErrorType()) };
+  const plain = value.getValue();
+  return plain === "" ? null : plain;
+}
+
+function messagesOf(block: Block, place: ResultPlace): CellMessage[] {
+  const messages: CellMessage[] = [];
+  for (const [row, line] of block.entries()) {
+    for (const [column, cell] of line.entries()) {
+      if (isCellError(cell) && cell.message !== undefined) {
+        messages.push({ row: place.row + row, column: place.column + column, message: cell.message });
+      }
+    }
+  }
+  return messages;
+}
+
+function resultOf(block: Block, unitId: string, place: ResultPlace): BaseValueObject {
+  const values = block.map((line) => line.map(valueObject));
+  const only = values[0]?.[0];
+  if (values.length <= 1 && (values[0]?.length ?? 0) <= 1) return only ?? NullValueObject.create();
+  return new ArrayValueObject({
+    calculateValueList: values,
+    rowCount: values.length,
+    columnCount: values[0]?.length ?? 0,
+    unitId,
+    sheetId: place.sheet,
+    row: place.row,
+    column: place.column,
+  });
+}
+
+function valueObject(cell: Cell): BaseValueObject {
+  if (cell === null) return StringValueObject.create("");
+  if (isCellError(cell)) return ErrorValueObject.create(errorType(cell.error), cell.message ?? "");
+  if (typeof cell === "number") return NumberValueObject.create(cell);
+  if (typeof cell === "boolean") return BooleanValueObject.create(cell);
+  return StringValueObject.create(cell);
+}
+
+function errorType(error: string): ErrorType {
+  return Object.values(ErrorType).find((known) => known === error) ?? ErrorType.VALUE;
+}

@@ -1,0 +1,76 @@
+import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, ThemeService, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import english from "@univerjs/preset-sheets-core/locales/en-US";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import { barFunctionHelp, barFunctions } from "./bar-functions";
+import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
+
+/** The embedded spreadsheet: its own interface, and the line to its calculating worker. */
+export interface Grid {
+  readonly univer: Univer;
+  readonly api: FUniver;
+  /** The standard that BAR functions take where none is given; resolves once the worker has it. */
+  setDefaultStandard(id: string): Promise<void>;
+  onResults(listener: (results: readonly FormulaResult[]) => void): void;
+  setDark(dark: boolean): void;
+}
+
+/** An empty grid in the element of that id. Formulas are calculated in a worker. */
+export function createGrid(container: string): Grid {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(english) },
+    logLevel: LogLevel.ERROR,
+  });
+  const worker = new Worker(new URL("./engine.worker.ts", import.meta.url));
+  const preset = UniverSheetsCorePreset({
+    container,
+    workerURL: worker,
+    disableAutoFocus: true,
+    formula: {
+      function: barFunctions,
+      description: barFunctionHelp,
+      // a stored result may be another program's, or of another standard
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+    sheets: { disableForceStringMark: true, disableForceStringAlert: true },
+  });
+  for (const entry of preset.plugins) {
+    if (Array.isArray(entry)) univer.registerPlugin(...entry);
+    else univer.registerPlugin(entry);
+  }
+  const link = openLink(worker);
+  let tellResults: (results: readonly FormulaResult[]) => void = () => {};
+  let taken: (() => void)[] = [];
+  link.onmessage = ({ data }: MessageEvent<FromEngine>) => {
+    if (data.kind === "results") tellResults(data.results);
+    else taken.shift()?.();
+  };
+  return {
+    univer,
+    api: FUniver.newAPI(univer),
+    setDefaultStandard: (id) =>
+      new Promise((resolve) => {
+        taken = [...taken, resolve];
+        link.postMessage({ kind: "standard", id } satisfies ToEngine);
+      }),
+    onResults: (listener) => {
+      tellResults = listener;
+    },
+    setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
+  };
+}
+
+function openLink(worker: Worker): MessagePort {
+  const { port1, port2 } = new MessageChannel();
+  worker.postMessage({ barwrightLink: port2 } satisfies LinkOffer, [port2]);
+  return port1;
+}
+
+/** Replaces whatever workbook is open. */
+export function openInGrid(grid: Grid, data: IWorkbookData): void {
+  const open = grid.api.getActiveWorkbook();
+  if (open) grid.api.disposeUnit(open.getId());
+  grid.api.createWorkbook(data);
+}

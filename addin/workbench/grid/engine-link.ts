@@ -1,0 +1,22 @@
+import type { CellMessage, ResultPlace } from "./bar-functions";
+
+/** What the page and its calculating worker say to each other, beside the grid's own traffic. */
+export type ToEngine = { readonly kind: "standard"; readonly id: string };
+
+export interface FormulaResult {
+  readonly place: ResultPlace;
+  readonly messages: readonly CellMessage[];
+}
+
+export type FromEngine =
+  | { readonly kind: "results"; readonly results: readonly FormulaResult[] }
+  | { readonly kind: "standard-taken" };
+
+/** The worker's first message: its end of a channel of our own. */
+export interface LinkOffer {
+  readonly barwrightLink: MessagePort;
+}
+
+export function isLinkOffer(data: unknown): data is LinkOffer {
+  return typeof data === "object" && data !== null && "barwrightLink" in data;
+}

@@ -1,0 +1,78 @@
+import type { ICommandInfo } from "@univerjs/core";
+import { ICommandService, InterceptorEffectEnum } from "@univerjs/core";
+import {
+  INTERCEPTOR_POINT,
+  InsertRowMutation,
+  RemoveRowMutation,
+  SheetInterceptorService,
+} from "@univerjs/preset-sheets-core";
+import { FLAG_FILLS } from "../../pane/flag-colours";
+import type { RowFlag } from "../../pane/workbook-port";
+import type { Grid } from "./create-grid";
+
+/**
+ * Colours rows as the grid draws them. The cells' own formats are never touched, so taking the colours
+ * away shows what the user had, whatever was edited in between.
+ */
+export interface FlagOverlay {
+  /** To be called once a first workbook is open: the grid has no drawing services before. */
+  attach(): void;
+  /** Replaces a sheet's flags; none clears it. */
+  set(sheetId: string, flags: readonly RowFlag[]): void;
+  /** A sheet's flags, moved with rows that were inserted or removed above them. */
+  flags(sheetId: string): readonly RowFlag[];
+  clearAll(): void;
+}
+
+interface StructuralChange {
+  readonly subUnitId: string;
+  readonly range: { readonly startRow: number; readonly endRow: number };
+}
+
+export function createFlagOverlay(grid: Grid): FlagOverlay {
+  const bySheet = new Map<string, Map<number, RowFlag>>();
+  const injector = grid.univer.__getInjector();
+  let isAttached = false;
+  injector.get(ICommandService).onCommandExecuted((command) => follow(bySheet, command));
+  return {
+    attach() {
+      if (isAttached) return;
+      isAttached = true;
+      injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
+        id: "barwright-flags",
+        priority: 5,
+        effect: InterceptorEffectEnum.Style,
+        handler(cell, { subUnitId, row, col }, next) {
+          const flag = bySheet.get(subUnitId)?.get(row);
+          if (flag === undefined || col < flag.firstColumn || col > flag.lastColumn) return next(cell);
+          const fill = {
+            ...cell?.interceptorStyle,
+            bg: { rgb: FLAG_FILLS[flag.colour] },
+            cl: { rgb: "#000000" },
+          };
+          return next({ ...cell, interceptorStyle: fill });
+        },
+      });
+    },
+    set(sheetId, flags) {
+      bySheet.set(sheetId, new Map(flags.map((flag) => [flag.row, flag])));
+    },
+    flags: (sheetId) => [...(bySheet.get(sheetId)?.values() ?? [])],
+    clearAll: () => bySheet.clear(),
+  };
+}
+
+function follow(bySheet: Map<string, Map<number, RowFlag>>, command: Readonly<ICommandInfo>): void {
+  const inserted = command.id === InsertRowMutation.id;
+  if (!inserted && command.id !== RemoveRowMutation.id) return;
+  const { subUnitId, range } = command.params as StructuralChange;
+  const flags = bySheet.get(subUnitId);
+  if (flags === undefined) return;
+  const count = range.endRow - range.startRow + 1;
+  const moved = [...flags.values()].flatMap((flag) => {
+    if (flag.row < range.startRow) return [flag];
+    if (inserted) return [{ ...flag, row: flag.row + count }];
+    return flag.row <= range.endRow ? [] : [{ ...flag, row: flag.row - count }];
+  });
+  bySheet.set(subUnitId, new Map(moved.map((flag) => [flag.row, flag])));
+}

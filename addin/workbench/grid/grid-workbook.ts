@@ -1,0 +1,273 @@
+import { type ICellData, ICommandService, type Nullable, type Worksheet } from "@univerjs/core";
+import {
+  FormulaDataModel,
+  InsertRowMutation,
+  RemoveRowMutation,
+  SetRangeValuesMutation,
+  SetTriggerFormulaCalculationStartMutation,
+} from "@univerjs/preset-sheets-core";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-address";
+import { SETTING_NAMES } from "../../pane/setting-names";
+import {
+  type CellEdit,
+  type RowFlag,
+  type SheetSummary,
+  type UndoStep,
+  type Unsubscribe,
+  type WorkbookPort,
+  WorkbookRefusal,
+} from "../../pane/workbook-port";
+import { gridValue } from "../book/to-grid-data";
+import type { Grid } from "./create-grid";
+import type { FlagOverlay } from "./flag-overlay";
+import { readSheet, type SpilledCells } from "./read-sheet";
+
+type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
+type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
+
+interface RangeChange {
+  readonly subUnitId: string;
+  readonly range?: { readonly startRow: number; readonly endRow: number };
+  readonly cellValue?: Readonly<Record<string, unknown>>;
+}
+
+/** Longest wait for a recalculation, ms. */
+const PATIENCE = 60_000;
+
+/** The task pane's port over the workbook that is open in the grid. */
+export class GridWorkbook implements WorkbookPort {
+  /** @param protectedSheets names of sheets that the opened file protects */
+  constructor(
+    private readonly grid: Grid,
+    private readonly overlay: FlagOverlay,
+    private readonly protectedSheets: () => ReadonlySet<string> = () => new Set(),
+  ) {}
+
+  async sheets(): Promise<readonly SheetSummary[]> {
+    return this.workbook()
+      .getSheets()
+      .map((sheet) => ({
+        name: sheet.getSheetName(),
+        visible: !sheet.isSheetHidden(),
+        isProtected: this.protectedSheets().has(sheet.getSheetName()),
+      }));
+  }
+
+  async activeSheet(): Promise<string> {
+    return this.workbook().getActiveSheet().getSheetName();
+  }
+
+  async read(name: string): Promise<Sheet> {
+    const sheet = this.sheet(name);
+    return readSheet(sheet.getWorkbook(), sheet.getSheet(), this.spilled(sheet));
+  }
+
+  async showFlags(name: string, flags: readonly RowFlag[], progress?: (done: number) => void): Promise<void> {
+    const sheet = this.sheet(name);
+    this.overlay.set(sheet.getSheetId(), flags);
+    this.redraw();
+    progress?.(1);
+  }
+
+  async clearFlags(name: string): Promise<void> {
+    this.overlay.set(this.sheet(name).getSheetId(), []);
+    this.redraw();
+  }
+
+  async hasFlags(name: string): Promise<boolean> {
+    return this.overlay.flags(this.sheet(name).getSheetId()).length > 0;
+  }
+
+  async writeCells(name: string, edits: readonly CellEdit[]): Promise<UndoStep> {
+    if (this.protectedSheets().has(name)) {
+      throw new WorkbookRefusal(
+        `sheet ${name} is protected: take its protection off in the file, then open it again`,
+      );
+    }
+    const sheet = this.sheet(name);
+    const before = edits.map(({ cell, to }) => {
+      const place = cellPlace(cell);
+      return { ...place, to, was: contentOf(sheet.getSheet(), place.row, place.column) };
+    });
+    for (const { row, column, to } of before) write(sheet, row, column, { ...BLANK, ...gridValue(to) });
+    return async () => {
+      const now = this.workbook().getSheetBySheetId(sheet.getSheetId());
+      if (now === null) return false;
+      const untouched = before.every(({ row, column, to }) => {
+        const cell = contentOf(now.getSheet(), row, column);
+        return (cell.f ?? null) === null && (cell.si ?? null) === null && (cell.v ?? null) === to;
+      });
+      if (!untouched) return false;
+      for (const { row, column, was } of before) write(now, row, column, was);
+      return true;
+    };
+  }
+
+  async goTo(name: string, cell: string): Promise<void> {
+    const sheet = this.sheet(name);
+    const { row, column } = cellPlace(cell);
+    if (row >= sheet.getMaxRows() || column >= sheet.getMaxColumns()) {
+      throw new WorkbookRefusal(`sheet ${name} has no cell ${cell}: it ends at ${lastCell(sheet)}`);
+    }
+    if (this.workbook().getActiveSheet().getSheetId() !== sheet.getSheetId()) sheet.activate();
+    sheet.getRange(row, column).activate();
+    sheet.scrollToCell(Math.max(0, row - 4), Math.max(0, column - 6));
+  }
+
+  async setting(name: string): Promise<string | null> {
+    const formula = this.workbook().getDefinedName(name)?.getFormulaOrRefString();
+    return formula === undefined ? null : unquoted(formula);
+  }
+
+  async saveSetting(name: string, value: string | null): Promise<void> {
+    const workbook = this.workbook();
+    const known = workbook.getDefinedName(name);
+    if (value === null) {
+      known?.delete();
+      return;
+    }
+    const formula = `="${value.replaceAll('"', '""')}"`;
+    if (known === null) workbook.insertDefinedName(name, formula);
+    else known.setFormula(formula);
+  }
+
+  onSelection(listener: (place: { sheet: string; row: number; column: number }) => void): Unsubscribe {
+    const { api } = this.grid;
+    const tell = (): void => {
+      const workbook = api.getActiveWorkbook();
+      const cell = workbook?.getActiveCell();
+      if (!workbook || !cell) return;
+      listener({
+        sheet: workbook.getActiveSheet().getSheetName(),
+        row: cell.getRow(),
+        column: cell.getColumn(),
+      });
+    };
+    const moved = api.addEvent(api.Event.SelectionChanged, tell);
+    const turned = api.addEvent(api.Event.ActiveSheetChanged, () => setTimeout(tell));
+    return () => {
+      moved.dispose();
+      turned.dispose();
+    };
+  }
+
+  onChange(listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void): Unsubscribe {
+    const commands = this.grid.univer.__getInjector().get(ICommandService);
+    const subscription = commands.onCommandExecuted((command, options) => {
+      if (!EDITS.has(command.id) || options?.["fromFormula"]) return;
+      const change = command.params as RangeChange;
+      const sheet = this.grid.api.getActiveWorkbook()?.getSheetBySheetId(change.subUnitId);
+      const rows = changedRows(change);
+      if (sheet && rows) listener({ sheet: sheet.getSheetName(), ...rows });
+    });
+    return () => subscription.dispose();
+  }
+
+  async recalculate(): Promise<number> {
+    const count = this.barFormulas();
+    if (count === 0) return 0;
+    await this.grid.setDefaultStandard((await this.setting(SETTING_NAMES.standard)) ?? "");
+    const applied = this.nextCalculation();
+    await this.grid.univer
+      .__getInjector()
+      .get(ICommandService)
+      .executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
+    await applied;
+    return count;
+  }
+
+  /** Resolves when the worker's next results stand in the cells. */
+  private nextCalculation(): Promise<void> {
+    return new Promise((resolve) => {
+      const done = (): void => {
+        clearTimeout(timer);
+        heard.dispose();
+        resolve();
+      };
+      const heard = this.grid.api.getFormula().calculationResultApplied(done);
+      const timer = setTimeout(done, PATIENCE);
+    });
+  }
+
+  private barFormulas(): number {
+    let count = 0;
+    for (const sheet of this.workbook().getSheets()) {
+      const shared = new Map<string, boolean>();
+      sheet
+        .getSheet()
+        .getCellMatrix()
+        .forValue((_row, _column, cell: Nullable<ICellData>): undefined => {
+          if (!cell) return;
+          if (cell.f && cell.si) shared.set(cell.si, CALLS_BAR.test(cell.f));
+          if (cell.f ? CALLS_BAR.test(cell.f) : cell.si && shared.get(cell.si)) count += 1;
+        });
+    }
+    return count;
+  }
+
+  private spilled(sheet: OpenSheet): SpilledCells {
+    const model = this.grid.univer.__getInjector().get(FormulaDataModel);
+    return model.getArrayFormulaCellData()?.[this.workbook().getId()]?.[sheet.getSheetId()] ?? {};
+  }
+
+  private redraw(): void {
+    this.workbook().getActiveSheet().refreshCanvas();
+  }
+
+  private workbook(): OpenWorkbook {
+    const open = this.grid.api.getActiveWorkbook();
+    if (open === null) throw new WorkbookRefusal("no workbook is open: open one first");
+    return open;
+  }
+
+  private sheet(name: string): OpenSheet {
+    const sheet = this.workbook().getSheetByName(name);
+    if (sheet !== null) return sheet;
+    const held = this.workbook()
+      .getSheets()
+      .map((each) => each.getSheetName())
+      .join(", ");
+    throw new WorkbookRefusal(`the workbook has no sheet ${name}: it has ${held}`);
+  }
+}
+
+const EDITS: ReadonlySet<string> = new Set([
+  SetRangeValuesMutation.id,
+  InsertRowMutation.id,
+  RemoveRowMutation.id,
+]);
+
+const CALLS_BAR = /\bBAR\.[A-Z]+\s*\(/i;
+/** Takes value, type and formula away, and leaves the cell's looks. */
+const BLANK = { v: null, t: null, f: null, si: null, p: null };
+
+function cellPlace(address: string): CellPlace {
+  const place = parseAddress(address);
+  if (place === null) throw new WorkbookRefusal(`${address} is no cell of a sheet: write it as F12`);
+  return place;
+}
+
+function contentOf(worksheet: Worksheet, row: number, column: number): ICellData {
+  const { v = null, t = null, f = null, si = null, p = null } = worksheet.getCellRaw(row, column) ?? {};
+  return { v, t, f, si, p };
+}
+
+function write(sheet: OpenSheet, row: number, column: number, content: ICellData): void {
+  sheet.getRange(row, column).setValue(content);
+}
+
+function lastCell(sheet: OpenSheet): string {
+  return cellAddress(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
+}
+
+function unquoted(formula: string): string {
+  const text = /^=?"(.*)"$/s.exec(formula)?.[1];
+  return text === undefined ? formula : text.replaceAll('""', '"');
+}
+
+function changedRows({ range, cellValue }: RangeChange): { firstRow: number; lastRow: number } | null {
+  if (range) return { firstRow: range.startRow, lastRow: range.endRow };
+  const rows = Object.keys(cellValue ?? {}).map(Number);
+  return rows.length === 0 ? null : { firstRow: Math.min(...rows), lastRow: Math.max(...rows) };
+}

@@ -1,0 +1,64 @@
+import "./workbench.css";
+import { openPane } from "../pane/open-pane";
+import { applyTheme, followSystemTheme } from "../pane/theme";
+import { watchCellMessages } from "./cell-messages";
+import { DEMO_NAME, demoWorkbook } from "./demo/demo-workbook";
+import { watchDivider } from "./divider";
+import { createGrid } from "./grid/create-grid";
+import { createFlagOverlay } from "./grid/flag-overlay";
+import { GridWorkbook } from "./grid/grid-workbook";
+import { saveAs } from "./save-as";
+import { Session } from "./session";
+
+const part = (id: string): HTMLElement => {
+  const element = document.getElementById(id);
+  if (element === null) throw new Error(`the page has no element ${id}`);
+  return element;
+};
+
+const grid = createGrid("grid");
+const overlay = createFlagOverlay(grid);
+const session = new Session(grid, overlay);
+const workbook = new GridWorkbook(grid, overlay, () => session.protectedSheets);
+watchCellMessages(grid, part("cell-message"));
+watchDivider(part("divider"), part("pane"));
+await session.open(demoWorkbook(), DEMO_NAME);
+const { model, element } = await openPane(part("pane"), workbook);
+followSystemTheme((dark) => {
+  applyTheme(element, dark);
+  grid.setDark(dark);
+});
+showName();
+await model.check();
+
+function showName(): void {
+  part("file-name").textContent = session.name;
+  document.title = `${session.name} - Barwright workbench`;
+}
+
+async function open(bytes: Uint8Array, name: string): Promise<void> {
+  try {
+    await session.open(bytes, name);
+    showName();
+    await model.workbookReplaced();
+  } catch (problem) {
+    model.report(problem);
+  }
+}
+
+part("open-file").addEventListener("click", () => part("file-input").click());
+part("file-input").addEventListener("change", async ({ target }) => {
+  const input = target as HTMLInputElement;
+  const file = input.files?.[0];
+  if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
+  input.value = "";
+});
+part("open-demo").addEventListener("click", () => void open(demoWorkbook(), DEMO_NAME));
+part("save-file").addEventListener("click", () => {
+  try {
+    saveAs(session.save(), session.name);
+    model.say(`${session.name} was saved as a copy`);
+  } catch (problem) {
+    model.report(problem);
+  }
+});

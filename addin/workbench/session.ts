@@ -1,0 +1,224 @@
+import { type ICellData, ICommandService, type IWorkbookData } from "@univerjs/core";
+import {
+  FormulaDataModel,
+  InsertColMutation,
+  InsertRowMutation,
+  InsertSheetMutation,
+  MoveColsMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  RemoveSheetMutation,
+  SetWorksheetNameMutation,
+} from "@univerjs/preset-sheets-core";
+import { constantText } from "../ooxml/defined-names";
+import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
+import { patchWorkbook } from "../ooxml/patch-workbook";
+import type { SheetReading } from "../ooxml/read-sheet";
+import type { SheetChanges } from "../ooxml/sheet-changes";
+import { SETTING_NAMES } from "../pane/setting-names";
+import { type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
+import { changedCells, type GridSheetNow } from "./book/book-changes";
+import { fileFlags } from "./book/file-flags";
+import { toGridData } from "./book/to-grid-data";
+import { type Grid, openInGrid } from "./grid/create-grid";
+import type { FlagOverlay } from "./grid/flag-overlay";
+import { readSheet } from "./grid/read-sheet";
+
+/** Changes that move cells or sheets, by the mutation that undoes each. */
+const OPPOSITES: ReadonlyMap<string, string> = new Map([
+  [InsertRowMutation.id, RemoveRowMutation.id],
+  [RemoveRowMutation.id, InsertRowMutation.id],
+  [InsertColMutation.id, RemoveColMutation.id],
+  [RemoveColMutation.id, InsertColMutation.id],
+  [MoveRowsMutation.id, MoveRowsMutation.id],
+  [MoveColsMutation.id, MoveColsMutation.id],
+  [InsertSheetMutation.id, RemoveSheetMutation.id],
+  [RemoveSheetMutation.id, InsertSheetMutation.id],
+  [SetWorksheetNameMutation.id, SetWorksheetNameMutation.id],
+]);
+
+interface OpenFile {
+  readonly name: string;
+  /** the file as the user gave it */
+  readonly workbook: Workbook;
+  readonly opened: IWorkbookData;
+  readonly readings: readonly SheetReading[];
+  /** by sheet name, flags that the file carries */
+  readonly flags: ReadonlyMap<string, readonly RowFlag[]>;
+}
+
+/** The file that the grid shows: opened from bytes, given back as the same bytes but for what was changed. */
+export class Session {
+  #file: OpenFile | null = null;
+  #count = 0;
+  #moves: string[] = [];
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly overlay: FlagOverlay,
+  ) {
+    grid.univer
+      .__getInjector()
+      .get(ICommandService)
+      .onCommandExecuted(({ id }) => this.#noteMove(id));
+  }
+
+  get name(): string {
+    return this.#file?.name ?? "";
+  }
+
+  get protectedSheets(): ReadonlySet<string> {
+    const readings = this.#file?.readings ?? [];
+    return new Set(readings.filter(({ isProtected }) => isProtected).map(({ name }) => name));
+  }
+
+  /** Shows a workbook. Throws with words for the user where the bytes are none. */
+  async open(bytes: Uint8Array, name: string): Promise<void> {
+    const workbook = openWorkbook(bytes);
+    const flags = new Map(
+      workbook.sheets.map(({ name: sheet }) => [sheet, fileFlags(workbook, workbook.read(sheet))]),
+    );
+    const shown = withoutFlags(workbook, flags);
+    const standard = workbook.names.find((each) => each.name === SETTING_NAMES.standard)?.refersTo ?? "";
+    await this.grid.setDefaultStandard(constantText(standard) ?? "");
+    this.#count += 1;
+    const { data, readings } = toGridData(shown, `workbook-${this.#count}`, name);
+    const opened = structuredClone(data);
+    this.overlay.clearAll();
+    for (const [index, { name: sheet }] of workbook.sheets.entries()) {
+      this.overlay.set(data.sheetOrder[index] ?? "", flags.get(sheet) ?? []);
+    }
+    openInGrid(this.grid, data);
+    this.overlay.attach();
+    await this.#calculated(data);
+    this.#file = { name, workbook, opened, readings, flags };
+    this.#moves = [];
+  }
+
+  /** Bytes of the file with the edited cells, the settings and the colours of rows as they stand now. */
+  save(): Uint8Array {
+    const file = this.#file;
+    const open = this.grid.api.getActiveWorkbook();
+    if (file === null || open === null) throw new WorkbookRefusal("no workbook is open: open one first");
+    if (this.#moves.length > 0) {
+      throw new WorkbookRefusal(
+        "rows, columns or sheets were inserted, moved, removed or renamed, which this page cannot write back without harm to the file: undo that (Ctrl+Z) and save again, or do it in Excel",
+      );
+    }
+    const sheets = new Map<string, SheetChanges>();
+    for (const [index, listing] of file.workbook.sheets.entries()) {
+      const reading = file.readings[index];
+      const sheetId = file.opened.sheetOrder[index] ?? "";
+      const cellData = file.opened.sheets[sheetId]?.cellData ?? {};
+      const now = this.#sheetNow(open, sheetId);
+      if (reading === undefined || now === null) continue;
+      const change: SheetChanges = {
+        ...writesOf(changedCells(cellData as Record<number, Record<number, ICellData>>, reading, now)),
+        ...flagChange(file.flags.get(listing.name) ?? [], this.overlay.flags(sheetId)),
+      };
+      if (Object.keys(change).length > 0) sheets.set(listing.name, change);
+    }
+    return patchWorkbook(file.workbook, { sheets, names: this.#changedNames(file, open) });
+  }
+
+  /** Resolves when the grid has calculated the workbook it was given, or has nothing to calculate. */
+  #calculated(data: IWorkbookData): Promise<unknown> {
+    const hasFormula = Object.values(data.sheets).some(({ cellData = {} }) =>
+      Object.values(cellData as Record<number, Record<number, ICellData>>).some((line) =>
+        Object.values(line).some(({ f }) => Boolean(f)),
+      ),
+    );
+    return hasFormula ? this.grid.api.getFormula().onCalculationResultApplied() : Promise.resolve();
+  }
+
+  #sheetNow(
+    open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>,
+    sheetId: string,
+  ): GridSheetNow | null {
+    const sheet = open.getSheetBySheetId(sheetId);
+    if (sheet === null) return null;
+    const model = this.grid.univer.__getInjector().get(FormulaDataModel);
+    const spilled = model.getArrayFormulaCellData()?.[open.getId()]?.[sheetId] ?? {};
+    const ranges = model.getArrayFormulaRange()?.[open.getId()]?.[sheetId] ?? {};
+    const values = readSheet(sheet.getWorkbook(), sheet.getSheet(), spilled);
+    const cells = new Map<number, Map<number, ICellData>>();
+    sheet
+      .getSheet()
+      .getCellMatrix()
+      .forValue((row, column, cell): undefined => {
+        if (!cell) return;
+        const line = cells.get(row) ?? new Map<number, ICellData>();
+        cells.set(row, line.set(column, cell));
+      });
+    return {
+      cells,
+      formulaAt(row, column) {
+        const cell = cells.get(row)?.get(column);
+        if (!cell?.f && !cell?.si) return null;
+        return sheet.getRange(row, column).getFormula().replace(/^=/, "");
+      },
+      valueAt: (row, column) => values.cell(row - values.top, column - values.left),
+      spillAt(row, column) {
+        const range = ranges[row]?.[column];
+        if (!range) return null;
+        const rows = range.endRow - range.startRow + 1;
+        const columns = range.endColumn - range.startColumn + 1;
+        return rows * columns > 1 ? { rows, columns } : null;
+      },
+    };
+  }
+
+  #changedNames(file: OpenFile, open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>) {
+    const now = new Map(
+      open
+        .getDefinedNames()
+        .filter((name) => name.isWorkbookScope())
+        .map((name) => [name.getName(), name.getFormulaOrRefString().replace(/^=/, "")]),
+    );
+    const names = new Map<string, string | null>();
+    for (const [name, formula] of now) {
+      const known = file.workbook.names.find((each) => each.sheetIndex === null && each.name === name);
+      if (known === undefined || (isOurs(name) && known.refersTo !== formula)) names.set(name, formula);
+    }
+    for (const { name, sheetIndex } of file.workbook.names) {
+      if (sheetIndex === null && isOurs(name) && !now.has(name)) names.set(name, null);
+    }
+    return names;
+  }
+
+  #noteMove(id: string): void {
+    const opposite = OPPOSITES.get(id);
+    if (opposite === undefined) return;
+    if (this.#moves.at(-1) === opposite) this.#moves.pop();
+    else this.#moves.push(id);
+  }
+}
+
+const isOurs = (name: string): boolean => name.startsWith("Barwright.");
+
+/** The workbook as it was before an earlier check coloured it, for the grid to show. */
+function withoutFlags(workbook: Workbook, flags: ReadonlyMap<string, readonly RowFlag[]>): Workbook {
+  const flagged = [...flags].filter(([, rows]) => rows.length > 0);
+  if (flagged.length === 0) return workbook;
+  const sheets = new Map(flagged.map(([name]) => [name, { clear: true } satisfies SheetChanges]));
+  return openWorkbook(patchWorkbook(workbook, { sheets }));
+}
+
+function writesOf(writes: NonNullable<SheetChanges["writes"]>): SheetChanges {
+  return writes.length === 0 ? {} : { writes };
+}
+
+/** Colours that are as the file has them stay untouched, and so do the file's notes. */
+function flagChange(before: readonly RowFlag[], now: readonly RowFlag[]): SheetChanges {
+  const shape = (flags: readonly RowFlag[]): string =>
+    flags
+      .map(({ row, firstColumn, lastColumn, colour }) => [row, firstColumn, lastColumn, colour].join(" "))
+      .sort()
+      .join("\n");
+  if (shape(before) === shape(now)) return {};
+  const notes = now
+    .filter(({ note }) => note !== "")
+    .map(({ row, firstColumn, note }) => ({ row, column: firstColumn, text: note }));
+  return { clear: true, flags: now, notes };
+}
