@@ -1,4 +1,5 @@
 import { AREA } from "./area";
+import { CHECK } from "./check";
 import { CUTLENGTH } from "./cutlength";
 import { CUTPLAN } from "./cutplan";
 import { DEVELOPED } from "./developed";
@@ -25,6 +26,7 @@ const LIST: readonly WorksheetFunction[] = [
   EXPLAIN,
   TONNAGE,
   CUTPLAN,
+  CHECK,
 ];
 
 /** The functions of namespace BAR by their upper-case names, in the order that pages list them. */

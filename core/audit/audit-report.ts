@@ -1,0 +1,52 @@
+import type { RowClass, ScheduleReading } from "../schedule/bar-row";
+import type { Standard } from "../standards/port";
+import type { Silence } from "./audit-settings";
+import type { Finding } from "./finding";
+
+export type RowCounts = Readonly<
+  Record<"bars" | "headings" | "totals" | "notes" | "blank" | "unread", number>
+>;
+
+export interface AuditedSheet {
+  readonly sheet: string;
+  readonly reading: ScheduleReading;
+  /** the sheet's own row number of the first header, from 1; null where none was found */
+  readonly header: number | null;
+  readonly rows: RowCounts;
+}
+
+/** What an audit found, in order of sheet, row and severity; a sheet-wide finding stands before its rows. */
+export interface AuditReport {
+  readonly standard: Standard;
+  readonly sheets: readonly AuditedSheet[];
+  readonly findings: readonly Finding[];
+  /** sums over the sheets; every row of each used range is in one class */
+  readonly rows: RowCounts;
+  /** findings that the user has silenced, with the reason given */
+  readonly silenced: readonly { readonly finding: Finding; readonly reason: string }[];
+  /** silences that no finding answers to any longer */
+  readonly outdatedSilences: readonly Silence[];
+}
+
+const CLASS_NAMES: Readonly<Record<RowClass, keyof RowCounts>> = {
+  bar: "bars",
+  heading: "headings",
+  total: "totals",
+  note: "notes",
+  blank: "blank",
+  unread: "unread",
+};
+
+export function countRows(classes: readonly RowClass[]): RowCounts {
+  const counts = { bars: 0, headings: 0, totals: 0, notes: 0, blank: 0, unread: 0 };
+  for (const rowClass of classes) counts[CLASS_NAMES[rowClass]] += 1;
+  return counts;
+}
+
+export function sumRowCounts(sheets: readonly { readonly rows: RowCounts }[]): RowCounts {
+  const sum = { bars: 0, headings: 0, totals: 0, notes: 0, blank: 0, unread: 0 };
+  for (const { rows } of sheets) {
+    for (const name of Object.keys(sum) as (keyof RowCounts)[]) sum[name] += rows[name];
+  }
+  return sum;
+}

@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { NO_CHANGED_LIMITS } from "./limits";
+
+const limit = z.number().positive().finite().nullable().default(null);
+
+/** What a workbook keeps of its user's decisions on the audit: one JSON text in the file. */
+export const auditSettings = z.object({
+  /** codes of rules not run */
+  rulesOff: z.array(z.string()).default([]),
+  limits: z
+    .object({
+      handLift: limit,
+      hoist: limit,
+      stockLength: limit,
+      transportWidth: limit,
+      accessWidth: limit,
+    })
+    .default(NO_CHANGED_LIMITS),
+  /** findings the user has looked at and accepts */
+  silences: z
+    .array(
+      z.object({
+        code: z.string(),
+        sheet: z.string(),
+        /** see `rowKey` of row-facts.ts; null for a sheet-wide finding */
+        key: z.string().nullable(),
+        reason: z.string().min(1),
+      }),
+    )
+    .default([]),
+});
+
+export type AuditSettings = z.infer<typeof auditSettings>;
+
+export type Silence = AuditSettings["silences"][number];
+
+/** Settings of a workbook that keeps none. */
+export const DEFAULT_SETTINGS: AuditSettings = auditSettings.parse({});

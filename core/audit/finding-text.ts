@@ -1,0 +1,19 @@
+import type { LengthUnit } from "../units/length-unit";
+import { printLength } from "../units/print-length";
+import { fillTemplate } from "../units/refusal";
+import type { MessageValue, MessageValues } from "./rule";
+
+/** A message's sentence: its template with every value in the unit of the standard's users. */
+export function findingText(template: string, values: MessageValues | undefined, unit: LengthUnit): string {
+  if (values === undefined) return template;
+  const texts: Record<string, string> = {};
+  for (const name of Object.keys(values)) texts[name] = valueText(values[name] as MessageValue, unit);
+  return fillTemplate(template, texts);
+}
+
+function valueText(value: MessageValue, unit: LengthUnit): string {
+  if (typeof value === "string") return value;
+  if (typeof value === "number") return String(Math.round(value * 1000) / 1000);
+  if ("kg" in value) return `${Math.round(value.kg * 100) / 100} kg`;
+  return printLength(unit === "mm" ? Math.round(value.mm * 10) / 10 : value.mm, unit);
+}

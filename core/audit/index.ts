@@ -1,0 +1,5 @@
+export type { AuditedSheet, AuditReport, RowCounts } from "./audit-report";
+export { type AuditSettings, auditSettings, DEFAULT_SETTINGS, type Silence } from "./audit-settings";
+export { type Finding, type Fix, type FixSafety, type Outcome, SEVERITIES, type Severity } from "./finding";
+export type { Limits } from "./limits";
+export { type AuditQuestion, recheck, runAudit } from "./run-audit";

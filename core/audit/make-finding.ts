@@ -1,0 +1,84 @@
+import type { ColumnKind, ColumnReading, TableReading } from "../schedule/bar-row";
+import { cellAddress } from "../schedule/cell-address";
+import type { Sheet } from "../schedule/sheet";
+import type { LengthUnit } from "../units/length-unit";
+import { IN_COLUMN_UNIT } from "./column-units";
+import type { Finding, Fix } from "./finding";
+import { findingText } from "./finding-text";
+import type { RowFacts } from "./row-facts";
+import type { RowReport, Rule, SheetReport } from "./rule";
+
+/** Where a finding stands whose own column the table does not have. */
+const STANDS_IN: readonly ColumnKind[] = ["shape", "mark", "size"];
+
+/** A finding about one bar: the rule's words, the cell's address and the fix in the column's own unit. */
+export function rowFinding(rule: Rule, facts: RowFacts, found: RowReport): Finding {
+  const { sheet } = facts.sheet;
+  const { row, table } = facts.row;
+  return {
+    code: rule.code,
+    name: rule.name,
+    severity: found.severity ?? rule.severity,
+    outcome: found.outcome ?? "broken",
+    sheet: sheet.name,
+    row: sheet.top + row + 1,
+    cell: cellAddress(sheet, row, columnOf(table, found.at)),
+    message: wording(rule, found, facts.standard.unit),
+    fix: fixOf(rule, facts, found),
+    cite: found.cite ?? null,
+  };
+}
+
+/** A finding about several rows, a line that is no bar, or the sheet as a whole. */
+export function sheetFinding(rule: Rule, sheet: Sheet, unit: LengthUnit, found: SheetReport): Finding {
+  if (found.row !== undefined) return rowFinding(rule, found.row, { ...found, at: found.at ?? "mark" });
+  const { place } = found;
+  return {
+    code: rule.code,
+    name: rule.name,
+    severity: found.severity ?? rule.severity,
+    outcome: found.outcome ?? "broken",
+    sheet: sheet.name,
+    row: place === undefined ? null : sheet.top + place.row + 1,
+    cell: place === undefined ? null : cellAddress(sheet, place.row, place.column),
+    message: wording(rule, found, unit),
+    fix: null,
+    cite: found.cite ?? null,
+  };
+}
+
+function wording(rule: Rule, found: RowReport | SheetReport, unit: LengthUnit): string {
+  return findingText(rule.messages[found.messageId] ?? found.messageId, found.values, unit);
+}
+
+function fixOf(rule: Rule, facts: RowFacts, found: RowReport): Fix | null {
+  if (found.fix === undefined) return null;
+  const words = rule.fixes?.[found.fix.id];
+  if (words === undefined) return null;
+  const edits: { cell: string; to: string | number | null }[] = [];
+  for (const { at, to } of found.fix.edits) {
+    const column = facts.row.table.columns.get(at);
+    if (column === undefined) continue;
+    edits.push({
+      cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column),
+      to: inColumnUnit(to, column),
+    });
+  }
+  if (edits.length === 0) return null;
+  return { label: findingText(words.label, found.values, facts.standard.unit), safety: words.safety, edits };
+}
+
+function inColumnUnit(value: string | number | null, column: ColumnReading): string | number | null {
+  if (typeof value !== "number" || column.unit === null) return value;
+  return Number((value / IN_COLUMN_UNIT[column.unit]).toFixed(6));
+}
+
+function columnOf(table: TableReading, field: ColumnKind): number {
+  const own = table.columns.get(field);
+  if (own !== undefined) return own.column;
+  for (const kind of STANDS_IN) {
+    const column = table.columns.get(kind);
+    if (column !== undefined) return column.column;
+  }
+  return table.left ?? 0;
+}

@@ -1,0 +1,68 @@
+import type { Citation } from "../standards/citation";
+
+/** Facts of the trade that several rules rest on. */
+export const PLAIN_BAR_PRACTICE: Citation = {
+  document: "plain round bars are anchored by hooks",
+  provenance: "common practice",
+};
+
+export const WELD_DISTANCE: Citation = {
+  document: "EN 1992-1-1",
+  edition: "2004",
+  clause: "8.3, Table 8.1N b): bends near welds need larger formers; 10 diameters is practice",
+  provenance: "memory",
+};
+
+export const SITE_REBENDING: Citation = {
+  document: "EN 13670",
+  clause: "6.3: re-bending only where the execution specification allows it",
+  provenance: "memory",
+};
+
+export const CLEAR_SPACING: Citation = {
+  document: "EN 1992-1-1",
+  edition: "2004",
+  clause: "8.2(2): the largest of the bar, the aggregate + 5 mm and 20 mm",
+  provenance: "memory",
+};
+
+export const DUCTILITY_CLASS: Citation = {
+  document: "EN 1998-1: reinforcement of seismic members is of class B or C",
+  provenance: "memory",
+};
+
+export const CIRCULAR_TIE_LAP: Citation = {
+  document: "circular ties overlap by at least 6 in (150 mm), in North American practice",
+  provenance: "common practice",
+};
+
+export const SPIRAL_ENDS: Citation = {
+  document: "a spiral has one and a half to two extra turns at its ends",
+  provenance: "common practice",
+};
+
+export const COUNT_FROM_SPACING: Citation = {
+  document: "bars at a spacing: floor(width / spacing) + 1",
+  provenance: "derived",
+};
+
+export const CRANK_SLOPE: Citation = {
+  document: "column bars are cranked at 1 in 6 at the steepest",
+  provenance: "common practice",
+};
+
+export const BAR_PROTECTION: Citation = {
+  document: "protruding bars are guarded against impalement: 29 CFR 1926.701(b)",
+  provenance: "published",
+  seen: "osha.gov interpretation 2006-04-24",
+};
+
+export const COUPLER_ENDS: Citation = {
+  document: "ends for couplers are sawn square: a sheared end is crushed and burred",
+  provenance: "common practice",
+};
+
+export const COVER_GEOMETRY: Citation = {
+  document: "member size less cover on both sides, outside to outside of the link",
+  provenance: "derived",
+};

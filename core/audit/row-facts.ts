@@ -1,0 +1,314 @@
+import type { BarRow, ColumnKind } from "../schedule/bar-row";
+import { markKey } from "../schedule/finish-reading";
+import type { Cell } from "../schedule/sheet";
+import { type CutLength, cutLength } from "../shapes/cut-length";
+import { type DevelopedLength, developedLength } from "../shapes/developed-length";
+import type { BarPath, PlanarPath } from "../shapes/path";
+import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
+import { type LimitJudgement, shapeLimits } from "../shapes/shape-limits";
+import { type NamedShape, shapeNamed } from "../shapes/shape-named";
+import type { Cited } from "../standards/citation";
+import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../standards/port";
+import { isRefusal, Refusal } from "../units/refusal";
+import { IN_COLUMN_UNIT } from "./column-units";
+import { DIMENSION_LETTERS } from "./dimension-letters";
+import { judgeLength, type LengthJudgement } from "./length-judgement";
+import type { SheetOfRow } from "./sheet-habits";
+
+const NO_DIMS: readonly (number | null)[] = [];
+const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
+
+/**
+ * What is known of one bar, worked out once and only where a rule asks. Lengths are mm, masses kg;
+ * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
+ */
+export class RowFacts {
+  #named: NamedShape | null | undefined;
+  #resolved: ResolvedShape | Refusal | null | undefined;
+  #developed: DevelopedLength | Refusal | null | undefined;
+  #cut: CutLength | Refusal | null | undefined;
+  #limits: readonly LimitJudgement[] | undefined;
+  #leastFormer: Cited<number> | null | undefined;
+  #grade: Grade | null | undefined;
+  #words: string | undefined;
+
+  #judgement: LengthJudgement | undefined;
+
+  constructor(
+    public row: BarRow,
+    public sheet: SheetOfRow,
+    readonly standard: Standard,
+  ) {}
+
+  /** The same facts under a new reading of the sheet, where the row itself reads as before. */
+  movedTo(row: BarRow, sheet: SheetOfRow): this {
+    this.row = row;
+    this.sheet = sheet;
+    return this;
+  }
+
+  /** The cell as typed; null where the table has no such column. */
+  typed(field: ColumnKind): Cell {
+    const column = this.row.table.columns.get(field);
+    return column === undefined ? null : this.sheet.sheet.cell(this.row.row, column.column);
+  }
+
+  /** What the user sees in the cell, where the host says it. */
+  shown(field: ColumnKind): string | undefined {
+    const column = this.row.table.columns.get(field);
+    return column === undefined ? undefined : this.sheet.sheet.shown?.(this.row.row, column.column);
+  }
+
+  /** A number of the column as mm or kg; a count stays itself. */
+  inMillimetres(field: ColumnKind, value: number): number {
+    const unit = this.row.table.columns.get(field)?.unit ?? null;
+    return unit === null ? value : value * IN_COLUMN_UNIT[unit];
+  }
+
+  /** True where this bar's own table has the column. */
+  has(field: ColumnKind): boolean {
+    return this.row.table.columns.has(field);
+  }
+
+  /** Mark as it is compared: upper case, without blanks or leading noughts. */
+  get markKey(): string | null {
+    return this.row.mark === null ? null : markKey(this.row.mark, this.row.member);
+  }
+
+  /** Member and remark in lower case, for what the sheet says only in words. */
+  get words(): string {
+    if (this.#words === undefined) {
+      const { member, remark } = this.row;
+      this.#words =
+        remark === null ? (member ?? "").toLowerCase() : `${member ?? ""} ${remark}`.toLowerCase();
+    }
+    return this.#words;
+  }
+
+  /** The size as it is named in messages. */
+  get sizeName(): string {
+    return this.row.size?.typed.trim() ?? this.row.sizeTyped?.trim() ?? "";
+  }
+
+  get bar(): Bar | null {
+    return this.row.size?.bar ?? null;
+  }
+
+  get diameter(): number | null {
+    return this.row.size?.diameter ?? null;
+  }
+
+  /** The grade's name as the row says it: its own column, else the letters of the size. */
+  get gradeName(): string | null {
+    const { grade, size } = this.row;
+    if (grade !== null) return grade;
+    return size !== null && size.prefix !== "" ? size.prefix : null;
+  }
+
+  /** Null where none is said or the standard does not know it. */
+  get grade(): Grade | null {
+    if (this.#grade === undefined) this.#grade = findGrade(this.standard.grades, this.gradeName);
+    return this.#grade;
+  }
+
+  /** A round bar without ribs. */
+  get isPlain(): boolean {
+    return this.grade?.plain === true;
+  }
+
+  /** The code's definition; null for a path and for a code not held. */
+  get definition(): ShapeDefinition | null {
+    const named = this.#nameShape();
+    return named?.kind === "code" ? named.definition : null;
+  }
+
+  get isPath(): boolean {
+    return this.#nameShape()?.kind === "path";
+  }
+
+  get isStraight(): boolean {
+    return this.row.shape !== null && CODE_WITHOUT_BENDS.has(this.row.shape);
+  }
+
+  get use(): Use {
+    return this.definition?.use ?? "main";
+  }
+
+  /** Least former of the standard for this bar, use, coating and grade. */
+  get leastFormer(): Cited<number> | null {
+    if (this.#leastFormer === undefined) this.#leastFormer = this.#askFormer();
+    return this.#leastFormer;
+  }
+
+  /** Former in force: as typed, else the standard's least. */
+  get former(): number | null {
+    return this.row.former ?? this.leastFormer?.value ?? null;
+  }
+
+  /** A coating said in its own column, else in the remark. */
+  get coating(): string | null {
+    if (this.row.coating !== null) return this.row.coating;
+    const said = /galvani[sz]ed|epoxy/.exec(this.words);
+    return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
+  }
+
+  /** The shape as resolved, or why it could not be; null where shape or size is not read. */
+  get resolved(): ResolvedShape | Refusal | null {
+    if (this.#resolved === undefined) this.#resolved = this.#resolve();
+    return this.#resolved;
+  }
+
+  get shape(): ResolvedShape | null {
+    const { resolved } = this;
+    return resolved === null || resolved instanceof Refusal ? null : resolved;
+  }
+
+  get path(): BarPath | null {
+    return this.shape?.path ?? null;
+  }
+
+  /** The path where it is legs and turns. */
+  get planarPath(): PlanarPath | null {
+    const { path } = this;
+    return path?.kind === "planar" ? path : null;
+  }
+
+  get developed(): DevelopedLength | Refusal | null {
+    if (this.#developed === undefined)
+      this.#developed = this.shape === null ? null : developedLength(this.shape);
+    return this.#developed;
+  }
+
+  /** The exact length; null where it cannot be had. */
+  get exactLength(): number | null {
+    const { developed } = this;
+    return developed === null || developed instanceof Refusal ? null : developed.length;
+  }
+
+  get cut(): CutLength | null {
+    if (this.#cut === undefined) this.#cut = this.shape === null ? null : cutLength(this.shape);
+    return this.#cut instanceof Refusal ? null : this.#cut;
+  }
+
+  get limits(): readonly LimitJudgement[] {
+    this.#limits ??= this.shape === null ? [] : shapeLimits(this.shape);
+    return this.#limits;
+  }
+
+  /** The length that is cut: as typed, else as computed. */
+  get lengthInForce(): number | null {
+    return this.row.length ?? this.cut?.length ?? null;
+  }
+
+  /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
+  get lengthJudgement(): LengthJudgement {
+    this.#judgement ??= judgeLength(this);
+    return this.#judgement;
+  }
+
+  /** Bars in all. */
+  get count(): number | null {
+    const { total, members, each } = this.row;
+    if (total !== null) return total;
+    return members !== null && each !== null ? members * each : null;
+  }
+
+  /** kg of one bar. */
+  get massEach(): number | null {
+    const { bar, lengthInForce } = this;
+    return bar === null || lengthInForce === null ? null : (lengthInForce / 1000) * bar.massPerMetre;
+  }
+
+  /** Typed mass over computed mass, of the row or of one bar, whichever the sheet's mass is nearer to. */
+  get massRatio(): number | null {
+    const { mass } = this.row;
+    if (mass === null || mass <= 0) return null;
+    const { massEach, count } = this;
+    if (massEach === null || massEach <= 0) return null;
+    const ofRow = count === null || count <= 0 ? null : mass / (massEach * count);
+    const ofBar = mass / massEach;
+    return ofRow === null || Math.abs(Math.log(ofBar)) < Math.abs(Math.log(ofRow)) ? ofBar : ofRow;
+  }
+
+  /** mm of a dimension by its letter; null where it is blank. */
+  dim(letter: DimLetter): number | null {
+    if (letter === "R") return this.row.radius;
+    return this.row.dims[DIMENSION_LETTERS.indexOf(letter)] ?? null;
+  }
+
+  #askFormer(): Cited<number> | null {
+    const { diameter } = this;
+    if (diameter === null) return null;
+    const { coating } = this;
+    const grade = this.grade?.name;
+    const question = { diameter, use: this.use };
+    const answer =
+      coating === null && grade === undefined
+        ? this.standard.former(question)
+        : this.standard.former({
+            ...question,
+            ...(coating === null ? {} : { coating }),
+            ...(grade === undefined ? {} : { grade }),
+          });
+    return isRefusal(answer) ? null : answer;
+  }
+
+  #resolve(): ResolvedShape | Refusal | null {
+    const { shape, dims } = this.row;
+    if (shape === null || this.diameter === null) return null;
+    return this.resolveWith(dims);
+  }
+
+  /** The same bar with other dims, to try what a slip of the pen would explain. */
+  resolveWith(dims: readonly (number | null)[], former = this.row.former): ResolvedShape | Refusal {
+    const { definition } = this;
+    return resolveShape({
+      standard: this.standard,
+      shape: this.row.shape ?? "",
+      dims: definition === null ? NO_DIMS : dimsOfCode(definition, dims, this.row.radius),
+      diameter: this.diameter ?? 0,
+      former,
+    });
+  }
+
+  #nameShape(): NamedShape | null {
+    if (this.#named === undefined) {
+      const { shape } = this.row;
+      const named = shape === null ? null : shapeNamed(this.standard, shape);
+      this.#named = isRefusal(named) ? null : named;
+    }
+    return this.#named;
+  }
+}
+
+/** What a silence is kept under: it holds when rows move. */
+export function rowKey(facts: RowFacts): string {
+  const { member, mark } = facts.row;
+  return mark === null ? `row ${facts.sheet.sheet.top + facts.row.row + 1}` : `${member ?? ""} | ${mark}`;
+}
+
+function findGrade(grades: readonly Grade[], name: string | null): Grade | null {
+  if (name === null) return null;
+  const wanted = name.trim().toUpperCase().replace(/\s+/g, "");
+  return (
+    grades.find((grade) => grade.prefixes.some((prefix) => prefix.toUpperCase() === wanted)) ??
+    grades.find((grade) => grade.name.toUpperCase().replace(/\s+/g, "") === wanted) ??
+    null
+  );
+}
+
+/** The dims that the code takes, without others, and its radius directly after the last letter. */
+function dimsOfCode(
+  { dims: letters }: ShapeDefinition,
+  dims: readonly (number | null)[],
+  radius: number | null,
+): readonly (number | null)[] {
+  const takesRadius = letters.includes("R");
+  const count = takesRadius ? letters.length - 1 : letters.length;
+  if (!takesRadius && dims.length <= count) return dims;
+  const taken = dims.slice(0, count);
+  if (!takesRadius) return taken;
+  while (taken.length < count) taken.push(null);
+  taken.push(radius);
+  return taken;
+}

@@ -1,0 +1,109 @@
+import type { ColumnKind } from "../schedule/bar-row";
+import type { Cell } from "../schedule/sheet";
+import type { Citation } from "../standards/citation";
+import type { FixSafety, Outcome, Severity } from "./finding";
+import type { Limits } from "./limits";
+import type { RowFacts } from "./row-facts";
+import type { RuleContext } from "./rule-context";
+import type { SheetFacts } from "./sheet-facts";
+
+/** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
+export type MessageValue = string | number | { readonly mm: number } | { readonly kg: number };
+
+export type MessageValues = Readonly<Record<string, MessageValue>>;
+
+/** What a rule's example row holds, by column. Mark and counts are filled in where they are not given. */
+export type ExampleRow = Readonly<Partial<Record<ColumnKind, Cell>>>;
+
+/** A small schedule; `sheets` stands for a workbook of several. */
+export interface Example {
+  readonly rows?: readonly ExampleRow[];
+  readonly sheets?: Readonly<Record<string, readonly ExampleRow[]>>;
+  /** id; BS8666:2005 unless given */
+  readonly standard?: string;
+  readonly limits?: Partial<Limits>;
+  /** rows of plain cells under the bars, such as a total line, laid under the columns named */
+  readonly foot?: readonly ExampleRow[];
+}
+
+export interface RuleDocs {
+  readonly summary: string;
+  readonly why: string;
+  readonly failing: readonly Example[];
+  readonly passing: readonly Example[];
+}
+
+export interface ReportedFix<FixId extends string = string> {
+  readonly id: FixId;
+  /** a length in mm, a mass in kg: put into the column's own unit where it is written */
+  readonly edits: readonly { readonly at: ColumnKind; readonly to: string | number | null }[];
+}
+
+export interface RowReport<MessageId extends string = string, FixId extends string = string> {
+  /** `broken` unless said */
+  readonly outcome?: Outcome;
+  /** the rule's own unless said */
+  readonly severity?: Severity;
+  readonly messageId: MessageId;
+  /** the column at fault */
+  readonly at: ColumnKind;
+  readonly values?: MessageValues;
+  readonly cite?: Citation | null;
+  readonly fix?: ReportedFix<FixId>;
+}
+
+export interface SheetReport<MessageId extends string = string, FixId extends string = string>
+  extends Omit<RowReport<MessageId, FixId>, "at"> {
+  readonly at?: ColumnKind;
+  /** the bar at fault; without it and without a place the finding is sheet-wide */
+  readonly row?: RowFacts;
+  /** a cell of a row that is no bar, within the used range, from 0 */
+  readonly place?: { readonly row: number; readonly column: number };
+}
+
+interface RuleBase<MessageId extends string, FixId extends string> {
+  /** never used again once a rule is gone */
+  readonly code: string;
+  readonly name: string;
+  readonly severity: Severity;
+  readonly docs: RuleDocs;
+  /** lower case, no full stop; names the value, the limit and the unit */
+  readonly messages: Readonly<Record<MessageId, string>>;
+  readonly fixes?: Readonly<Record<FixId, { readonly label: string; readonly safety: FixSafety }>>;
+}
+
+/** Judges one bar by itself, so that an edit re-judges one row. */
+export interface RowRule<MessageId extends string = string, FixId extends string = string>
+  extends RuleBase<MessageId, FixId> {
+  checkRow(facts: RowFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
+}
+
+/** Judges what only several bars, a total line or several sheets show. */
+export interface SheetRule<MessageId extends string = string, FixId extends string = string>
+  extends RuleBase<MessageId, FixId> {
+  checkSheet(
+    sheet: SheetFacts,
+    context: RuleContext,
+    report: (found: SheetReport<MessageId, FixId>) => void,
+  ): void;
+}
+
+export type Rule = RowRule | SheetRule;
+
+/**
+ * Declares one rule: facts in, findings out. A rule words no sentence, touches no cell address and
+ * does not know which edition it runs under.
+ */
+export function defineRule<MessageId extends string, FixId extends string = never>(
+  rule: RowRule<MessageId, FixId>,
+): RowRule<MessageId, FixId>;
+export function defineRule<MessageId extends string, FixId extends string = never>(
+  rule: SheetRule<MessageId, FixId>,
+): SheetRule<MessageId, FixId>;
+export function defineRule(rule: Rule): Rule {
+  return rule;
+}
+
+export function isRowRule(rule: Rule): rule is RowRule {
+  return "checkRow" in rule;
+}

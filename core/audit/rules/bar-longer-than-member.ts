@@ -1,0 +1,42 @@
+import { coverIn, memberLength } from "../member-size";
+import { COVER_GEOMETRY } from "../practice.data";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "MEMBER104",
+  name: "bar-longer-than-member",
+  severity: "off-standard",
+  docs: {
+    summary: "A straight bar is longer than the member less its covers.",
+    why: "It does not go into the formwork, or stands in the end cover.",
+    failing: [
+      {
+        rows: [
+          { member: "B1", size: "H16", shape: "00", A: 6000, length: 6000, remark: "span 6000 cover 40" },
+        ],
+      },
+    ],
+    passing: [
+      {
+        rows: [
+          { member: "B1", size: "H16", shape: "00", A: 5900, length: 5900, remark: "span 6000 cover 40" },
+        ],
+      },
+    ],
+  },
+  messages: { longer: "straight bar of {length} is over the {limit} that the member of {member} leaves" },
+  checkRow(facts, _context, report) {
+    if (!facts.isStraight || facts.words === "") return;
+    const length = facts.dim("A") ?? facts.row.length;
+    const member = memberLength(facts.words);
+    if (length === null || member === null) return;
+    const limit = member - 2 * (coverIn(facts.words) ?? 0);
+    if (length <= limit) return;
+    report({
+      messageId: "longer",
+      at: facts.dim("A") === null ? "length" : "A",
+      values: { length: { mm: length }, limit: { mm: limit }, member: { mm: member } },
+      cite: COVER_GEOMETRY,
+    });
+  },
+});

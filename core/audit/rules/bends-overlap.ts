@@ -1,0 +1,34 @@
+import { isRefusal } from "../../units/refusal";
+import { DIMENSION_LETTERS } from "../dimension-letters";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "BEND105",
+  name: "bends-overlap",
+  severity: "unbendable",
+  docs: {
+    summary: "Two bends need more bar than the leg between them has, or an end leg ends inside its bend.",
+    why: "There is no straight left: the shape cannot be made with this former at all.",
+    failing: [{ rows: [{ size: "H32", shape: "21", A: 500, B: 200, C: 500, length: 1025 }] }],
+    passing: [{ rows: [{ size: "H32", shape: "21", A: 500, B: 450, C: 500, length: 1275 }] }],
+  },
+  messages: {
+    overlap:
+      "{bends} overlap: leg {leg} of {length} is {short} too short for {size} with a former of {former}",
+    inside:
+      "leg {leg} of {length} ends inside its bend: {short} too short for {size} with a former of {former}",
+  },
+  checkRow(facts, _context, report) {
+    const { developed } = facts;
+    if (!isRefusal(developed)) return;
+    const overlap = developed.code === "bends-overlap";
+    if (!overlap && developed.code !== "leg-inside-bend") return;
+    const leg = String(developed.values["leg"] ?? "");
+    report({
+      messageId: overlap ? "overlap" : "inside",
+      at: DIMENSION_LETTERS.find((letter) => letter === leg) ?? "shape",
+      values: { ...developed.values, size: facts.sizeName },
+      cite: facts.leastFormer?.cite ?? null,
+    });
+  },
+});

@@ -1,0 +1,35 @@
+import { COUPLER_ENDS } from "../practice.data";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SITE103",
+  name: "coupler-end-unsaid",
+  severity: "off-standard",
+  docs: {
+    summary: "A bar for couplers names no end preparation.",
+    why: "A sheared end is crushed and burred and does not go into a coupler.",
+    failing: [{ rows: [{ size: "H25", shape: "00", A: 6000, length: 6000, remark: "coupler one end" }] }],
+    passing: [
+      {
+        rows: [
+          {
+            size: "H25",
+            shape: "00",
+            A: 6000,
+            length: 6000,
+            remark: "coupler one end, saw cut and threaded",
+          },
+        ],
+      },
+    ],
+  },
+  messages: {
+    unsaid:
+      "the bar takes a coupler, but no end preparation is named: sawn, threaded or as the coupler's maker says",
+  },
+  checkRow(facts, _context, report) {
+    if (facts.row.remark === null || !/\bcoupl/.test(facts.words)) return;
+    if (/\bsaw|thread|upset|forged|swag|end prep/.test(facts.words)) return;
+    report({ messageId: "unsaid", outcome: "unsure", at: "remark", cite: COUPLER_ENDS });
+  },
+});

@@ -1,0 +1,36 @@
+import { DIMENSION_LETTERS } from "../dimension-letters";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SHAPE104",
+  name: "dimension-extra",
+  severity: "doubtful",
+  docs: {
+    summary: "A dimension is given that the shape code does not take.",
+    why: "Either the figure or the code is wrong, and the bender cannot know which.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, D: 300, length: 875 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
+  },
+  messages: { extra: "shape {code} takes no {letter}, but {value} is given" },
+  fixes: { clear: { label: "clear {letter}, if the code is right", safety: "needs-review" } },
+  checkRow(facts, _context, report) {
+    const { definition, row } = facts;
+    if (definition === null || definition.dims.length === 0 || definition.path === null) return;
+    const { dims, optionalDims } = definition;
+    for (let column = 0; column < row.dims.length; column += 1) {
+      const value = row.dims[column];
+      const letter = DIMENSION_LETTERS[column];
+      if (value === null || value === undefined || value === 0 || letter === undefined) continue;
+      if (dims.includes(letter) || optionalDims?.includes(letter)) continue;
+      // the radius may stand in the fifth column
+      if (letter === "E" && value === row.radius && dims.includes("R")) continue;
+      report({
+        messageId: "extra",
+        at: letter,
+        values: { code: definition.code, letter, value: { mm: value } },
+        cite: definition.cite,
+        fix: { id: "clear", edits: [{ at: letter, to: null }] },
+      });
+    }
+  },
+});

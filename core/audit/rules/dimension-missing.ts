@@ -1,0 +1,30 @@
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SHAPE103",
+  name: "dimension-missing",
+  severity: "off-standard",
+  docs: {
+    summary: "A dimension that the shape code needs is blank.",
+    why: "The bar cannot be made, nor its length checked, without it.",
+    failing: [{ rows: [{ size: "H16", shape: "21", A: 500, C: 500, length: 1350 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
+  },
+  messages: { missing: "shape {code} needs {letter}, which is blank" },
+  checkRow(facts, _context, report) {
+    const { definition, row } = facts;
+    if (definition === null) return;
+    // a straight bar is often scheduled by its length alone
+    if (facts.isStraight && row.length !== null) return;
+    for (const letter of definition.dims) {
+      if (facts.dim(letter) !== null || definition.optionalDims?.includes(letter)) continue;
+      if (row.problems?.some(({ field }) => field === letter) || row.varying?.field === letter) continue;
+      report({
+        messageId: "missing",
+        at: letter,
+        values: { code: definition.code, letter },
+        cite: definition.cite,
+      });
+    }
+  },
+});

@@ -1,0 +1,33 @@
+import { defineRule } from "../rule";
+import { offStep, toNearest } from "../step";
+
+export default defineRule({
+  code: "DIM101",
+  name: "dimension-off-step",
+  severity: "off-standard",
+  docs: {
+    summary: "A dimension is not a multiple of the step that the standard schedules in.",
+    why: "The yard sets its stops to the step; a finer figure is a false promise.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: 503, B: 400, length: 875 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 505, B: 400, length: 875 }] }],
+  },
+  messages: { off: "{letter} {value} is no multiple of {step}" },
+  fixes: { nearest: { label: "change {letter} to {nearest}", safety: "needs-review" } },
+  checkRow(facts, context, report) {
+    const step = context.standard.dimensionStep;
+    const { definition } = facts;
+    if (step === null || definition === null) return;
+    for (const letter of definition.dims) {
+      const value = facts.dim(letter);
+      if (value === null || !offStep(value, step.value) || definition.counts?.includes(letter)) continue;
+      const nearest = toNearest(value, step.value);
+      report({
+        messageId: "off",
+        at: letter,
+        values: { letter, value: { mm: value }, step: { mm: step.value }, nearest: { mm: nearest } },
+        cite: step.cite,
+        fix: { id: "nearest", edits: [{ at: letter, to: nearest }] },
+      });
+    }
+  },
+});

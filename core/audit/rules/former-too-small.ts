@@ -1,0 +1,85 @@
+import type { ColumnKind } from "../../schedule/bar-row";
+import { isRefusal } from "../../units/refusal";
+import type { RowFacts } from "../row-facts";
+import { defineRule } from "../rule";
+
+const CLOSE = 1e-6;
+
+export default defineRule({
+  code: "BEND101",
+  name: "former-too-small",
+  severity: "unsafe",
+  docs: {
+    summary: "The former, or a radius typed with the shape, is below the least of the standard.",
+    why: "A bar bent round too small a former can crack at the bend, at once or later in the member.",
+    failing: [
+      { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 50 }] },
+      { rows: [{ size: "H20", shape: "12", A: 500, B: 500, R: 60, length: 950 }] },
+    ],
+    passing: [
+      { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 }] },
+      { rows: [{ size: "H20", shape: "12", A: 500, B: 500, R: 70, length: 950 }] },
+    ],
+  },
+  messages: {
+    former: "former {former} is below the least {least} for {size}",
+    coated: "former {former} is below the least {least} for {size} {coating}",
+    radius: "inside radius {radius} is below the least {leastRadius} for {size}",
+    ring: "inside diameter {inside} is below the least former {least} for {size}",
+  },
+  fixes: {
+    least: { label: "use the least former {least}", safety: "needs-review" },
+  },
+  checkRow(facts, context, report) {
+    const { leastFormer, sizeName: size } = facts;
+    if (leastFormer === null) return;
+    const { value: least, cite } = leastFormer;
+    const { former } = facts.row;
+    if (former !== null && former < least - CLOSE) {
+      const { coating } = facts;
+      report({
+        messageId: coating === null ? "former" : "coated",
+        at: "former",
+        values: { former: { mm: former }, least: { mm: least }, size, coating: coating ?? "" },
+        cite,
+        fix: { id: "least", edits: [{ at: "former", to: least }] },
+      });
+    }
+    const { path } = facts;
+    if (path === null) return;
+    if (path.kind === "circle" || path.kind === "helix") {
+      const inside = path.outsideDiameter - 2 * (facts.diameter ?? 0);
+      if (inside >= least - CLOSE) return;
+      report({
+        messageId: "ring",
+        at: "A",
+        values: { inside: { mm: inside }, least: { mm: least }, size },
+        cite,
+      });
+      return;
+    }
+    const radius = path.kind === "arc" ? path.radius : typedRadius(facts);
+    const printed = context.standard.formulaRadius(facts.diameter ?? 0, facts.use);
+    // a table may print r cut to whole millimetres: 87 for a former of 175
+    const leastRadius = isRefusal(printed) ? least / 2 : Math.min(least / 2, printed.value);
+    if (radius === null || radius >= leastRadius - CLOSE) return;
+    const at: ColumnKind = facts.row.radius === null ? "shape" : "R";
+    report({
+      messageId: "radius",
+      at,
+      values: { radius: { mm: radius }, leastRadius: { mm: leastRadius }, size },
+      cite,
+    });
+  },
+});
+
+/** The least radius that was typed with the shape, not one that follows from a width. */
+function typedRadius({ row, planarPath, isPath }: RowFacts): number | null {
+  if (row.radius !== null) return row.radius;
+  if (!isPath || planarPath === null) return null;
+  let least: number | null = null;
+  for (const { radius } of planarPath.turns) {
+    if (radius !== null && (least === null || radius < least)) least = radius;
+  }
+  return least;
+}

@@ -1,0 +1,31 @@
+import { defineRule } from "../rule";
+
+/** mm: what a length is rounded up to hides a smaller difference. */
+const WORTH_TELLING = 25;
+
+export default defineRule({
+  code: "SHAPE105",
+  name: "formula-differs-from-geometry",
+  severity: "note",
+  docs: {
+    summary: "The printed formula's length and the exact centre line differ by more than 25 mm.",
+    why: "The scheduled length is the printed one; the bar as bent takes up the difference in its free leg.",
+    failing: [{ rows: [{ size: "H16", shape: "22", A: 500, B: 500, C: 400, D: 300, length: 1625 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 500, C: 500, length: 1450 }] }],
+  },
+  messages: {
+    differs: "the printed formula gives {printed}, the centre line {exact}: {difference} in the free leg",
+  },
+  checkRow(facts, _context, report) {
+    const { cut, exactLength, definition } = facts;
+    if (cut === null || exactLength === null || definition === null || definition.formula === null) return;
+    const difference = cut.unrounded - exactLength;
+    if (Math.abs(difference) <= WORTH_TELLING) return;
+    report({
+      messageId: "differs",
+      at: "shape",
+      values: { printed: { mm: cut.unrounded }, exact: { mm: exactLength }, difference: { mm: difference } },
+      cite: cut.cite,
+    });
+  },
+});

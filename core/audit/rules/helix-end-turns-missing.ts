@@ -1,0 +1,48 @@
+import { memberLength } from "../member-size";
+import { SPIRAL_ENDS } from "../practice.data";
+import { defineRule } from "../rule";
+
+const END_TURNS = 1.5;
+
+export default defineRule({
+  code: "SHAPE118",
+  name: "helix-end-turns-missing",
+  severity: "doubtful",
+  docs: {
+    summary: "A helix has just the turns that its pitch needs for the length, and none for its ends.",
+    why: "The extra turns at the ends anchor it; without them the helix unwinds.",
+    failing: [
+      {
+        rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 40, length: 62125, remark: "pile length 6000" }],
+      },
+    ],
+    passing: [
+      {
+        rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 42, length: 65225, remark: "pile length 6000" }],
+      },
+    ],
+  },
+  messages: {
+    missing: "{turns} turns at {pitch} are {needed} for {length} and less than {ends} more for the ends",
+  },
+  checkRow(facts, _context, report) {
+    const { path } = facts;
+    if (path?.kind !== "helix" || facts.row.remark === null) return;
+    const length = memberLength(facts.words);
+    if (length === null || path.pitch <= 0) return;
+    const needed = length / path.pitch;
+    if (path.turns >= needed + END_TURNS - 1e-6) return;
+    report({
+      messageId: "missing",
+      at: "C",
+      values: {
+        turns: path.turns,
+        pitch: { mm: path.pitch },
+        needed,
+        length: { mm: length },
+        ends: END_TURNS,
+      },
+      cite: SPIRAL_ENDS,
+    });
+  },
+});

@@ -1,0 +1,34 @@
+import type { DimLetter } from "../../standards/port";
+import { defineRule } from "../rule";
+import { brokenLimits, isHookTailLimit } from "../shape-limit-kinds";
+
+export default defineRule({
+  code: "BEND103",
+  name: "hook-tail-short",
+  severity: "unsafe",
+  docs: {
+    summary: "The end of a link is shorter than the standard's least.",
+    why: "A link holds by its ends alone: a short tail lets it open when the concrete cover goes.",
+    failing: [{ rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 100, D: 100, length: 1525 }] }],
+    passing: [{ rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 130, D: 130, length: 1575 }] }],
+  },
+  messages: {
+    short: "link end {letter} {actual} is below the least {least} for {size} ({limit})",
+  },
+  fixes: { least: { label: "lengthen {letter} to {least}", safety: "needs-review" } },
+  checkRow(facts, _context, report) {
+    for (const limit of brokenLimits(facts)) {
+      if (!isHookTailLimit(limit)) continue;
+      const { actual, cite, text } = limit;
+      const letter = limit.letter as DimLetter;
+      const least = limit.least ?? 0;
+      report({
+        messageId: "short",
+        at: letter,
+        values: { letter, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName, limit: text },
+        cite,
+        fix: { id: "least", edits: [{ at: letter, to: least }] },
+      });
+    }
+  },
+});

@@ -1,0 +1,158 @@
+// Generated from the files beside it: npm run generate.
+import type { Rule } from "../rule";
+import angleNotOfCode from "./angle-not-of-code";
+import barLongerThanMember from "./bar-longer-than-member";
+import barsCongested from "./bars-congested";
+import bendNearJoint from "./bend-near-joint";
+import bendsOverlap from "./bends-overlap";
+import bentOnSite from "./bent-on-site";
+import bothFacesCount from "./both-faces-count";
+import circleLapShort from "./circle-lap-short";
+import closedLinkInOpenPlace from "./closed-link-in-open-place";
+import countFromSpacing from "./count-from-spacing";
+import couplerEndUnsaid from "./coupler-end-unsaid";
+import crankOffsetSmall from "./crank-offset-small";
+import crankTooSteep from "./crank-too-steep";
+import dimensionExtra from "./dimension-extra";
+import dimensionMissing from "./dimension-missing";
+import dimensionNotPositive from "./dimension-not-positive";
+import dimensionOffStep from "./dimension-off-step";
+import ductilityClassLow from "./ductility-class-low";
+import endLegShort from "./end-leg-short";
+import fabricAsBar from "./fabric-as-bar";
+import factsNotHeld from "./facts-not-held";
+import formerTooSmall from "./former-too-small";
+import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
+import freeDimensionOther from "./free-dimension-other";
+import guessedCell from "./guessed-cell";
+import heavierThanLift from "./heavier-than-lift";
+import helixEndTurnsMissing from "./helix-end-turns-missing";
+import hookTailShort from "./hook-tail-short";
+import lapBelowGiven from "./lap-below-given";
+import lapInsideLength from "./lap-inside-length";
+import lengthBySiteDeduction from "./length-by-site-deduction";
+import lengthDiffers from "./length-differs";
+import lengthOffStep from "./length-off-step";
+import linkDimensionsInside from "./link-dimensions-inside";
+import linkEqualsMember from "./link-equals-member";
+import linkOverCover from "./link-over-cover";
+import longerThanStock from "./longer-than-stock";
+import manyBends from "./many-bends";
+import markGap from "./mark-gap";
+import markMissing from "./mark-missing";
+import markRepeatedOtherwise from "./mark-repeated-otherwise";
+import massDiffers from "./mass-differs";
+import massWithWaste from "./mass-with-waste";
+import membersCountedTwice from "./members-counted-twice";
+import noFreeDimension from "./no-free-dimension";
+import numberAsText from "./number-as-text";
+import pathUnread from "./path-unread";
+import plainBarLapped from "./plain-bar-lapped";
+import plainBarWithoutHook from "./plain-bar-without-hook";
+import plainSizeUnusual from "./plain-size-unusual";
+import radiusSuppliedStraight from "./radius-supplied-straight";
+import sameBarInTwoLists from "./same-bar-in-two-lists";
+import shapeCodeUnpadded from "./shape-code-unpadded";
+import shapeLimitBroken from "./shape-limit-broken";
+import sizeDigitsSwapped from "./size-digits-swapped";
+import sketchWithoutLength from "./sketch-without-length";
+import slopeImpossible from "./slope-impossible";
+import spaceBarOnFlatCode from "./space-bar-on-flat-code";
+import starterUnprotected from "./starter-unprotected";
+import straightBetweenBendsShort from "./straight-between-bends-short";
+import struckBarInSum from "./struck-bar-in-sum";
+import sumLineDiffers from "./sum-line-differs";
+import supersededRevision from "./superseded-revision";
+import totalDiffers from "./total-differs";
+import unitSlipForeign from "./unit-slip-foreign";
+import unitSlipTen from "./unit-slip-ten";
+import unitSlipThousand from "./unit-slip-thousand";
+import unknownGrade from "./unknown-grade";
+import unknownShape from "./unknown-shape";
+import unknownSize from "./unknown-size";
+import unreadCell from "./unread-cell";
+import unreadRow from "./unread-row";
+import varyingSetCount from "./varying-set-count";
+import varyingSetOneLength from "./varying-set-one-length";
+import widerThanAccess from "./wider-than-access";
+import widerThanTransport from "./wider-than-transport";
+
+/** Every audit rule, in order of code. */
+export const RULES: readonly Rule[] = [
+  formerTooSmall,
+  endLegShort,
+  hookTailShort,
+  straightBetweenBendsShort,
+  bendsOverlap,
+  manyBends,
+  bendNearJoint,
+  dimensionOffStep,
+  dimensionNotPositive,
+  unknownGrade,
+  plainBarWithoutHook,
+  plainBarLapped,
+  ductilityClassLow,
+  lengthOffStep,
+  lengthDiffers,
+  varyingSetOneLength,
+  lapInsideLength,
+  lapBelowGiven,
+  lengthBySiteDeduction,
+  heavierThanLift,
+  markRepeatedOtherwise,
+  markMissing,
+  markGap,
+  sameBarInTwoLists,
+  massDiffers,
+  massWithWaste,
+  linkEqualsMember,
+  linkOverCover,
+  linkDimensionsInside,
+  barLongerThanMember,
+  unreadCell,
+  guessedCell,
+  unreadRow,
+  factsNotHeld,
+  numberAsText,
+  supersededRevision,
+  unknownShape,
+  shapeCodeUnpadded,
+  dimensionMissing,
+  dimensionExtra,
+  formulaDiffersFromGeometry,
+  freeDimensionOther,
+  shapeLimitBroken,
+  noFreeDimension,
+  angleNotOfCode,
+  spaceBarOnFlatCode,
+  crankOffsetSmall,
+  crankTooSteep,
+  slopeImpossible,
+  pathUnread,
+  sketchWithoutLength,
+  closedLinkInOpenPlace,
+  circleLapShort,
+  helixEndTurnsMissing,
+  starterUnprotected,
+  barsCongested,
+  couplerEndUnsaid,
+  bentOnSite,
+  unknownSize,
+  sizeDigitsSwapped,
+  plainSizeUnusual,
+  fabricAsBar,
+  totalDiffers,
+  membersCountedTwice,
+  sumLineDiffers,
+  struckBarInSum,
+  bothFacesCount,
+  countFromSpacing,
+  varyingSetCount,
+  longerThanStock,
+  widerThanTransport,
+  radiusSuppliedStraight,
+  widerThanAccess,
+  unitSlipTen,
+  unitSlipThousand,
+  unitSlipForeign,
+];

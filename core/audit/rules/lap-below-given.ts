@@ -1,0 +1,23 @@
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "LEN105",
+  name: "lap-below-given",
+  severity: "unsafe",
+  docs: {
+    summary: "The lap in the length is shorter than the lap the remark asks for.",
+    why: "A lap that is too short pulls out. The lap is the designer's figure: ask the designer.",
+    failing: [{ rows: [{ size: "H16", shape: "00", length: "12000+500 (lap)", remark: "lap 650" }] }],
+    passing: [{ rows: [{ size: "H16", shape: "00", A: 11000, length: 11000, remark: "lap 650" }] }],
+  },
+  messages: { short: "the length holds a lap of {lap}, below the {given} of the remark: ask the designer" },
+  checkRow(facts, _context, report) {
+    const { lap } = facts.row;
+    if (!lap) return;
+    const said = /\blap(?:s|ped)?\s*(?:length)?\s*(?:=|:|of)?\s*(\d+)\s*(d\b)?/.exec(facts.words);
+    if (said === null) return;
+    const given = Number(said[1]) * (said[2] === undefined ? 1 : (facts.diameter ?? 0));
+    if (lap < given)
+      report({ messageId: "short", at: "length", values: { lap: { mm: lap }, given: { mm: given } } });
+  },
+});

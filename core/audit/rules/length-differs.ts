@@ -1,0 +1,38 @@
+import { defineRule } from "../rule";
+import { siteDeductionLength } from "../site-deduction-length";
+
+export default defineRule({
+  code: "LEN102",
+  name: "length-differs",
+  severity: "off-standard",
+  docs: {
+    summary: "The typed length does not follow from the dimensions.",
+    why: "The bar is cut to its length and bent to its dimensions: one of the two will not come out.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 900 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
+  },
+  messages: {
+    short: "length {length} is {difference} short of the {computed} that the dimensions need ({basis})",
+    long: "length {length} is {difference} over the {computed} that the dimensions need ({basis})",
+  },
+  fixes: { computed: { label: "change the length to {computed}", safety: "needs-review" } },
+  checkRow(facts, _context, report) {
+    const judged = facts.lengthJudgement;
+    // a length by site deductions is told apart
+    if (judged.kind !== "differs" || siteDeductionLength(facts) !== null) return;
+    const length = facts.row.length ?? 0;
+    const { cut } = judged;
+    report({
+      messageId: length < cut.length ? "short" : "long",
+      at: "length",
+      values: {
+        length: { mm: length },
+        difference: { mm: Math.abs(length - cut.length) },
+        computed: { mm: cut.length },
+        basis: cut.basis,
+      },
+      cite: cut.cite,
+      fix: { id: "computed", edits: [{ at: "length", to: cut.length }] },
+    });
+  },
+});

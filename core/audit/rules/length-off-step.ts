@@ -1,0 +1,30 @@
+import { defineRule } from "../rule";
+import { offStep, roundedUp } from "../step";
+
+export default defineRule({
+  code: "LEN101",
+  name: "length-off-step",
+  severity: "off-standard",
+  docs: {
+    summary: "The length is not a multiple of the step that the standard rounds lengths to.",
+    why: "The length on the schedule is the one that is cut and paid for; the standard rounds it one way for all.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 870 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
+  },
+  messages: { off: "length {length} is no multiple of {step}" },
+  fixes: { up: { label: "change the length to {up}", safety: "needs-review" } },
+  checkRow(facts, context, report) {
+    const { length } = facts.row;
+    const { step, cite } = context.standard.lengthRounding;
+    if (length === null || cite.provenance === "common practice" || !offStep(length, step)) return;
+    if (facts.lengthJudgement.kind === "slip") return;
+    const up = roundedUp(length, step);
+    report({
+      messageId: "off",
+      at: "length",
+      values: { length: { mm: length }, step: { mm: step }, up: { mm: up } },
+      cite,
+      fix: { id: "up", edits: [{ at: "length", to: up }] },
+    });
+  },
+});

@@ -1,0 +1,32 @@
+import { defineRule } from "../rule";
+
+const CLOSE = 1e-6;
+
+export default defineRule({
+  code: "SUPPLY101",
+  name: "longer-than-stock",
+  severity: "off-standard",
+  docs: {
+    summary: "The bar is longer than the stock length and no lap or coupler is named.",
+    why: "It must be split and lapped, where and by how much only the designer can say: ask the designer.",
+    failing: [{ rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }] }],
+    passing: [{ rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] }],
+  },
+  messages: {
+    longer:
+      "length {length} is over the stock length {stock}, and no lap is named: ask the designer where to lap",
+  },
+  checkRow(facts, context, report) {
+    const { stockLength } = context.limits;
+    const length = facts.lengthInForce;
+    if (stockLength === null || length === null || length <= stockLength.value + CLOSE) return;
+    if (facts.path?.kind === "helix" || facts.lengthJudgement.kind === "slip") return;
+    if (facts.row.lap || /\blap|coupl|splic/.test(facts.words)) return;
+    report({
+      messageId: "longer",
+      at: "length",
+      values: { length: { mm: length }, stock: { mm: stockLength.value } },
+      cite: stockLength.cite,
+    });
+  },
+});

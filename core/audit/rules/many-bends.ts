@@ -1,0 +1,29 @@
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "BEND106",
+  name: "many-bends",
+  severity: "note",
+  docs: {
+    summary: "The bar has so many bends that it may not come out within tolerance. Closed links are exempt.",
+    why: "Each bend adds its own error; from five on, the standard itself calls it impractical.",
+    failing: [
+      { rows: [{ size: "H12", shape: "64", A: 300, B: 300, C: 300, D: 300, E: 300, F: 300, length: 1975 }] },
+    ],
+    passing: [{ rows: [{ size: "H12", shape: "44", A: 300, B: 300, C: 300, D: 300, E: 300, length: 1400 }] }],
+  },
+  messages: { many: "{bends} bends: from {limit} on a shape may be impractical within tolerance" },
+  checkRow(facts, context, report) {
+    const { manyBends } = context.standard;
+    const { planarPath } = facts;
+    if (manyBends === null || planarPath === null || facts.definition?.closed) return;
+    const bends = planarPath.turns.length;
+    if (bends < manyBends.value) return;
+    report({
+      messageId: "many",
+      at: "shape",
+      values: { bends, limit: manyBends.value },
+      cite: manyBends.cite,
+    });
+  },
+});

@@ -1,0 +1,32 @@
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "MARK102",
+  name: "mark-missing",
+  severity: "doubtful",
+  docs: {
+    summary: "A bar has no mark, while the sheet marks its bars.",
+    why: "A bundle without a mark cannot be found on the drawing.",
+    failing: [
+      {
+        rows: [
+          { mark: "01", size: "H16", shape: "00", A: 1000, length: 1000 },
+          { mark: "02", size: "H16", shape: "00", A: 1500, length: 1500 },
+          { mark: null, size: "H16", shape: "00", A: 2000, length: 2000 },
+        ],
+      },
+    ],
+    passing: [{ rows: [{ mark: "01", size: "H16", shape: "00", A: 1000, length: 1000 }] }],
+  },
+  messages: { missing: "no mark is given" },
+  checkSheet(sheet, _context, report) {
+    let marked = 0;
+    for (const { row } of sheet.bars) if (row.mark !== null) marked += 1;
+    if (marked * 2 <= sheet.bars.length || marked === sheet.bars.length) return;
+    for (const facts of sheet.bars) {
+      const { mark, problems } = facts.row;
+      if (mark !== null || problems?.some(({ field }) => field === "mark")) continue;
+      report({ messageId: "missing", row: facts, at: "mark" });
+    }
+  },
+});

@@ -1,0 +1,51 @@
+import { defineRule } from "../rule";
+import { firstDifference } from "../same-bar";
+
+export default defineRule({
+  code: "MARK101",
+  name: "mark-repeated-otherwise",
+  severity: "off-standard",
+  docs: {
+    summary: "The same mark names bars of different size, shape or dimensions.",
+    why: "Whoever fixes mark 07 takes the first bundle with that tag.",
+    failing: [
+      {
+        rows: [
+          { mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+          { mark: "7", size: "H16", shape: "11", A: 550, B: 400, length: 925 },
+        ],
+      },
+    ],
+    passing: [
+      {
+        rows: [
+          { mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+          { mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+        ],
+      },
+    ],
+  },
+  messages: { differs: "mark {mark} stands in row {first} too, with another {difference}" },
+  checkSheet(sheet, _context, report) {
+    for (const bars of sheet.byMark.values()) {
+      const first = bars[0];
+      if (bars.length < 2 || first === undefined) continue;
+      for (const bar of bars.slice(1)) {
+        if (bar.row.revision !== first.row.revision || bar.row.struckThrough || first.row.struckThrough)
+          continue;
+        const difference = firstDifference(first.row, bar.row);
+        if (difference === null) continue;
+        report({
+          messageId: "differs",
+          row: bar,
+          at: "mark",
+          values: {
+            mark: bar.row.mark ?? "",
+            first: String(sheet.sheet.top + first.row.row + 1),
+            difference,
+          },
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,70 @@
+import type { RowFacts } from "../row-facts";
+import { defineRule } from "../rule";
+
+/** Tables of unit mass differ by less than half of this. */
+const ALLOWED = 0.01;
+
+export default defineRule({
+  code: "MASS101",
+  name: "mass-differs",
+  severity: "doubtful",
+  docs: {
+    summary: "The typed mass is not count times length times unit mass.",
+    why: "Steel is bought, lifted and paid by mass; a mass that does not follow hides a slip in the row.",
+    failing: [
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 35 },
+        ],
+      },
+    ],
+    passing: [
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.58 },
+        ],
+      },
+    ],
+  },
+  messages: { differs: "mass {mass} is not {count} x {length} x {unitMass} kg/m = {computed}" },
+  fixes: { computed: { label: "change the mass to {computed}", safety: "needs-review" } },
+  checkRow(facts, _context, report) {
+    const { mass } = facts.row;
+    const { massRatio, massEach, bar, lengthInForce } = facts;
+    if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)
+      return;
+    const factor = facts.sheet.habits.massFactor ?? 1;
+    if (Math.abs(massRatio / factor - 1) <= ALLOWED) return;
+    const expected = mass / massRatio;
+    if (Math.abs(mass - expected * factor) <= halfLastDigit(facts) || agreesWithComputed(facts, mass, factor))
+      return;
+    report({
+      messageId: "differs",
+      at: "mass",
+      values: {
+        mass: { kg: mass },
+        count: Math.round(expected / massEach),
+        length: { mm: lengthInForce },
+        unitMass: bar.massPerMetre,
+        computed: { kg: expected },
+      },
+      cite: bar.cite,
+      fix: { id: "computed", edits: [{ at: "mass", to: Number(expected.toFixed(3)) }] },
+    });
+  },
+});
+
+/** Half of the last decimal that was typed, kg. */
+function halfLastDigit(facts: RowFacts): number {
+  const typed = facts.typed("mass");
+  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  return 0.5000001 * facts.inMillimetres("mass", 10 ** -decimals);
+}
+
+/** Where the typed length is wrong the mass may still follow from the right one. */
+function agreesWithComputed(facts: RowFacts, mass: number, factor: number): boolean {
+  const { cut, bar, count } = facts;
+  if (cut === null || bar === null || facts.row.length === null) return false;
+  const each = (cut.length / 1000) * bar.massPerMetre * factor;
+  return [each, each * (count ?? 1)].some((right) => right > 0 && Math.abs(mass / right - 1) <= ALLOWED);
+}

@@ -1,0 +1,70 @@
+import type { ColumnKind } from "../../schedule/bar-row";
+import type { RowFacts } from "../row-facts";
+import { defineRule } from "../rule";
+
+const NUMBER_COLUMNS: readonly ColumnKind[] = [
+  "members",
+  "each",
+  "total",
+  "length",
+  "A",
+  "B",
+  "C",
+  "D",
+  "E",
+  "R",
+  "mass",
+];
+const PLAIN_NUMBER = /^\s*\d+(?:\.\d+)?\s*$/;
+
+export default defineRule({
+  code: "READ105",
+  name: "number-as-text",
+  severity: "note",
+  docs: {
+    summary: "Numbers are stored as texts in some rows, so the sheet's own sums pass over them.",
+    why: "A SUM over the column leaves the text out without a word, and the tonnage is short.",
+    failing: [
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 1000, length: 1000 },
+          { size: "H16", shape: "00", A: 1500, length: "1500" },
+          { size: "H16", shape: "00", A: 2000, length: 2000 },
+        ],
+      },
+    ],
+    passing: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] }],
+  },
+  messages: { text: "{fields} stand as text: the sheet's own sums pass over them" },
+  fixes: { number: { label: "store {fields} as numbers", safety: "safe" } },
+  checkSheet(sheet, _context, report) {
+    const found: { readonly facts: RowFacts; readonly edits: readonly { at: ColumnKind; to: number }[] }[] =
+      [];
+    for (const facts of sheet.bars) {
+      const edits = textNumbers(facts);
+      if (edits.length > 0) found.push({ facts, edits });
+    }
+    // a sheet that came as text throughout is its form, not a slip
+    if (found.length * 2 > sheet.bars.length) return;
+    for (const { facts, edits } of found) {
+      report({
+        messageId: "text",
+        row: facts,
+        at: edits[0]?.at ?? "length",
+        values: { fields: edits.map(({ at }) => at).join(", ") },
+        fix: { id: "number", edits },
+      });
+    }
+  },
+});
+
+function textNumbers(facts: RowFacts): readonly { at: ColumnKind; to: number }[] {
+  let edits: { at: ColumnKind; to: number }[] | undefined;
+  for (const at of NUMBER_COLUMNS) {
+    const typed = facts.typed(at);
+    if (typeof typed !== "string" || !PLAIN_NUMBER.test(typed)) continue;
+    edits ??= [];
+    edits.push({ at, to: facts.inMillimetres(at, Number(typed)) });
+  }
+  return edits ?? [];
+}

@@ -1,0 +1,24 @@
+import { isRefusal, refusalText } from "../../units/refusal";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SHAPE114",
+  name: "path-unread",
+  severity: "doubtful",
+  docs: {
+    summary: "The shape is written as a path that could not be read.",
+    why: "What is not read is not checked: no rule on bends or lengths speaks of this bar.",
+    failing: [{ rows: [{ size: "H16", shape: "500 +90 +90 400", length: 875 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "500 +90 400", length: 875 }] }],
+  },
+  messages: { unread: "{reason}" },
+  checkRow(facts, _context, report) {
+    if (!facts.isPath || !isRefusal(facts.resolved)) return;
+    report({
+      messageId: "unread",
+      outcome: "unsure",
+      at: "shape",
+      values: { reason: refusalText(facts.resolved) },
+    });
+  },
+});

@@ -1,0 +1,42 @@
+import { isRefusal } from "../../units/refusal";
+import { defineRule } from "../rule";
+
+const CLOSE = 1e-6;
+
+export default defineRule({
+  code: "BEND104",
+  name: "straight-between-bends-short",
+  severity: "unbendable",
+  docs: {
+    summary: "The straight between two bends is shorter than the standard's least.",
+    why: "The second bend has no straight bar to be held by, and the first opens while it is made.",
+    failing: [{ rows: [{ size: "H20", shape: "21", A: 400, B: 250, C: 400, length: 950 }] }],
+    passing: [{ rows: [{ size: "H20", shape: "21", A: 400, B: 260, C: 400, length: 950 }] }],
+  },
+  messages: {
+    short: "straight of {straight} between two bends is below {least} ({diameters} bar diameters) for {size}",
+  },
+  checkRow(facts, context, report) {
+    const limit = context.standard.straightBetweenBends;
+    const { developed, diameter, planarPath } = facts;
+    if (limit === null || diameter === null || planarPath === null || planarPath.turns.length < 2) return;
+    if (developed === null || isRefusal(developed)) return;
+    const least = limit.value * diameter;
+    const { straights } = developed;
+    for (let leg = 1; leg < straights.length - 1; leg += 1) {
+      const straight = straights[leg] ?? 0;
+      if (straight >= least - CLOSE || straight < 0) continue;
+      report({
+        messageId: "short",
+        at: (planarPath.legs[leg]?.letter as "A" | null | undefined) ?? "shape",
+        values: {
+          straight: { mm: straight },
+          least: { mm: least },
+          diameters: limit.value,
+          size: facts.sizeName,
+        },
+        cite: limit.cite,
+      });
+    }
+  },
+});

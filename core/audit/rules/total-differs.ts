@@ -1,0 +1,44 @@
+import { isCountedTwice } from "../row-counts";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SUM101",
+  name: "total-differs",
+  severity: "off-standard",
+  docs: {
+    summary: "The total is not members times bars in each.",
+    why: "The total is what the yard cuts. A wrong one is found when the last member has no bars.",
+    failing: [
+      { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 46 }] },
+    ],
+    passing: [
+      { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 48 }] },
+    ],
+  },
+  messages: {
+    differs: "total {total} is not {members} members x {each} in each = {product}",
+    fraction: "{field} {count} is no whole number of bars",
+  },
+  fixes: { product: { label: "change the total to {product}", safety: "needs-review" } },
+  checkRow(facts, _context, report) {
+    const { members, each, total } = facts.row;
+    for (const [field, count] of [
+      ["members", members],
+      ["each", each],
+      ["total", total],
+    ] as const) {
+      if (count === null || Number.isInteger(count)) continue;
+      report({ messageId: "fraction", at: field, values: { field, count } });
+      return;
+    }
+    if (members === null || each === null || total === null || total === members * each) return;
+    if (isCountedTwice(facts.row)) return;
+    const product = members * each;
+    report({
+      messageId: "differs",
+      at: "total",
+      values: { total, members, each, product },
+      fix: { id: "product", edits: [{ at: "total", to: product }] },
+    });
+  },
+});

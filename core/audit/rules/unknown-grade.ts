@@ -1,0 +1,60 @@
+import { isRefusal } from "../../units/refusal";
+import type { RowFacts } from "../row-facts";
+import { defineRule } from "../rule";
+import { isMost } from "../sheet-habits";
+
+export default defineRule({
+  code: "GRADE101",
+  name: "unknown-grade",
+  severity: "off-standard",
+  docs: {
+    summary: "The grade or type letter is missing or not one of the standard's.",
+    why: "Former, hook and lap all hang on the grade; a yard that guesses it may bend the wrong steel.",
+    failing: [
+      { rows: [{ size: "Q16", shape: "00", A: 1000, length: 1000 }] },
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 1000, length: 1000 },
+          { size: "H16", shape: "00", A: 1500, length: 1500 },
+          { size: "16", shape: "00", A: 2000, length: 2000 },
+        ],
+      },
+    ],
+    passing: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] }],
+  },
+  messages: {
+    unknown: 'grade "{grade}" is none of {standard}: it holds {held}',
+    missing: "no grade is given, while most rows of the sheet give one",
+  },
+  checkRow(facts, context, report) {
+    const { standard } = context;
+    if (standard.grades.length === 0) return;
+    const grade = unknownGrade(facts);
+    const cite = standard.grades[0]?.cite ?? null;
+    if (grade !== null) {
+      const held = standard.grades
+        .flatMap(({ name, prefixes }) => (prefixes.length > 0 ? prefixes : [name]))
+        .join(", ");
+      report({
+        messageId: "unknown",
+        at: facts.row.grade === null ? "size" : "grade",
+        values: { grade, standard: standard.id, held },
+        cite,
+      });
+      return;
+    }
+    if (facts.gradeName !== null || facts.row.size === null || !isMost(facts.sheet.habits.gradeShare)) return;
+    report({ messageId: "missing", at: facts.has("grade") ? "grade" : "size", cite });
+  },
+});
+
+/** The grade said but not known; null where it is known or none is said. */
+function unknownGrade(facts: RowFacts): string | null {
+  const { gradeName, row } = facts;
+  if (gradeName !== null) return facts.grade === null ? gradeName : null;
+  if (row.size !== null || row.sizeTyped === null) return null;
+  const reading = facts.standard.readSize(row.sizeTyped);
+  return isRefusal(reading) && reading.code === "size-prefix-not-held"
+    ? String(reading.values["prefix"] ?? "")
+    : null;
+}

@@ -1,0 +1,36 @@
+import { defineRule } from "../rule";
+import { isMost } from "../sheet-habits";
+import { standardsWithShape } from "../standards-with-shape";
+
+export default defineRule({
+  code: "SHAPE101",
+  name: "unknown-shape",
+  severity: "off-standard",
+  docs: {
+    summary: "The shape code is not in the standard in force.",
+    why: "The same number means another shape elsewhere; the bender must not have to guess which is meant.",
+    failing: [{ rows: [{ size: "H16", shape: "38", A: 500, B: 400, C: 500, length: 1350 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
+  },
+  messages: {
+    unknown: "shape {code} is no code of {standard}",
+    elsewhere: "shape {code} is no code of {standard}, but is one of {others}",
+    missing: "no shape code is given",
+  },
+  checkRow(facts, context, report) {
+    const { shape, problems } = facts.row;
+    if (shape === null) {
+      if (!facts.has("shape") || !isMost(facts.sheet.habits.shapeShare)) return;
+      if (problems?.some(({ field }) => field === "shape")) return;
+      report({ messageId: "missing", at: "shape", outcome: "unsure" });
+      return;
+    }
+    if (facts.definition !== null || facts.isPath) return;
+    const others = standardsWithShape(shape, context.standard).join(", ");
+    report({
+      messageId: others === "" ? "unknown" : "elsewhere",
+      at: "shape",
+      values: { code: shape, standard: context.standard.id, others },
+    });
+  },
+});

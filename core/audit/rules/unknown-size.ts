@@ -1,0 +1,38 @@
+import { isRefusal } from "../../units/refusal";
+import { defineRule } from "../rule";
+import { isFabricName, swappedSize } from "../size-slips";
+
+export default defineRule({
+  code: "SIZE101",
+  name: "unknown-size",
+  severity: "off-standard",
+  docs: {
+    summary: "The size is no bar of the standard in force.",
+    why: "A size that is not rolled cannot be bought, and its mass, former and end legs are not known.",
+    failing: [{ rows: [{ size: "H13", shape: "00", A: 1000, length: 1000 }] }],
+    passing: [{ rows: [{ size: "H12", shape: "00", A: 1000, length: 1000 }] }],
+  },
+  messages: {
+    unknown: 'size "{size}" is no bar of {standard}: it holds {held}',
+    missing: "no size is given",
+  },
+  checkRow(facts, context, report) {
+    const { row } = facts;
+    if (row.size?.bar) return;
+    if (row.problems?.some(({ field }) => field === "size")) return;
+    if (row.sizeTyped === null) {
+      report({ messageId: "missing", at: "size" });
+      return;
+    }
+    if (isFabricName(row.sizeTyped) || swappedSize(row.sizeTyped, context.standard) !== null) return;
+    const reading = context.standard.readSize(row.sizeTyped);
+    if (isRefusal(reading) && reading.code === "size-prefix-not-held") return;
+    const held = context.standard.bars.map((bar) => bar.size).join(", ");
+    report({
+      messageId: "unknown",
+      at: "size",
+      values: { size: row.sizeTyped, standard: context.standard.id, held },
+      cite: context.standard.bars[0]?.cite ?? null,
+    });
+  },
+});

@@ -1,0 +1,32 @@
+import { defineRule } from "../rule";
+import { typedText } from "../typed-text";
+
+export default defineRule({
+  code: "READ101",
+  name: "unread-cell",
+  severity: "doubtful",
+  docs: {
+    summary: "A cell of a bar row could not be read.",
+    why: "What is not read is not checked: the rules that need this cell stay silent on the row.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: "see sketch", B: 400, length: 875 }] }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
+  },
+  messages: { unread: '{field} "{typed}" could not be read: {reason}', varying: "{reason}" },
+  checkRow(facts, _context, report) {
+    const { problems } = facts.row;
+    if (problems === null) return;
+    for (const { field, typed, outcome, reason } of problems) {
+      if (outcome !== "unread") continue;
+      if (field === facts.row.varying?.field) {
+        report({ messageId: "varying", severity: "note", at: field, values: { reason } });
+        continue;
+      }
+      report({
+        messageId: "unread",
+        outcome: "unsure",
+        at: field,
+        values: { field, typed: typedText(typed), reason },
+      });
+    }
+  },
+});

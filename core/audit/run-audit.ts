@@ -1,0 +1,268 @@
+import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import { readSchedule } from "../schedule/read-schedule";
+import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import { type AuditReport, countRows, sumRowCounts } from "./audit-report";
+import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
+import { type Finding, SEVERITIES } from "./finding";
+import { limitsInForce } from "./limits";
+import { rowFinding, sheetFinding } from "./make-finding";
+import { RowFacts, rowKey } from "./row-facts";
+import { isRowRule, type RowReport, type RowRule, type Rule, type SheetReport, type SheetRule } from "./rule";
+import type { RuleContext } from "./rule-context";
+import { RULES } from "./rules/index";
+import { type BookFacts, SheetFacts } from "./sheet-facts";
+import { sameHabits } from "./sheet-habits";
+
+export interface AuditQuestion {
+  /** all sheets to be judged together */
+  readonly sheets: readonly Sheet[];
+  readonly standard: Standard;
+  readonly settings?: AuditSettings;
+  /** all rules unless given */
+  readonly rules?: readonly Rule[];
+}
+
+/** What is kept of one sheet so that an edit re-judges only what it can have changed. */
+interface SheetState {
+  readonly facts: SheetFacts;
+  /** by place in `facts.bars`; undefined where a bar has none */
+  readonly rowFindings: readonly (readonly Finding[] | undefined)[];
+  sheetFindings: readonly Finding[];
+}
+
+interface AuditState {
+  readonly question: Required<AuditQuestion>;
+  readonly context: RuleContext;
+  readonly rowRules: readonly RowRule[];
+  readonly sheetRules: readonly SheetRule[];
+  readonly sheets: readonly SheetState[];
+}
+
+const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
+const states = new WeakMap<AuditReport, AuditState>();
+
+/**
+ * Reads every sheet and runs every rule that is not turned off. Never throws for what stands in a
+ * cell: what cannot be read is a finding of its own.
+ *
+ * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
+ */
+export function runAudit(asked: AuditQuestion): AuditReport {
+  const question = { settings: DEFAULT_SETTINGS, rules: RULES, ...asked };
+  const { standard, settings } = question;
+  const off = new Set(settings.rulesOff);
+  const rules = question.rules.filter((rule) => !off.has(rule.code));
+  const context: RuleContext = { standard, limits: limitsInForce(settings.limits, standard), shop: null };
+  const rowRules = rules.filter(isRowRule);
+  const sheetRules = rules.filter((rule): rule is SheetRule => !isRowRule(rule));
+  const sheets = question.sheets.map((sheet) =>
+    judgeRows(sheet, readSchedule(sheet, standard), context, rowRules),
+  );
+  const state = { question, context, rowRules, sheetRules, sheets };
+  judgeBook(state);
+  return reportOf(state);
+}
+
+/**
+ * The report after one sheet changed in rows `firstRow` to `lastRow` of its used range, from 0.
+ * Other rows keep their findings unless the reading of them, or the sheet's habits, changed.
+ */
+export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
+  const state = states.get(report);
+  const place = state?.sheets.findIndex(({ facts }) => facts.name === changed.name) ?? -1;
+  if (state === undefined || place < 0) {
+    throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
+  }
+  const before = state.sheets[place] as SheetState;
+  const reading = readSchedule(changed, state.question.standard);
+  const after = judgeRows(changed, reading, state.context, state.rowRules, { before, firstRow, lastRow });
+  const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
+  const next: AuditState = {
+    ...state,
+    question: { ...state.question, sheets: sheets.map(({ facts }) => facts.sheet) },
+    sheets,
+  };
+  judgeBook(next);
+  return reportOf(next);
+}
+
+interface Change {
+  readonly before: SheetState;
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+function judgeRows(
+  sheet: Sheet,
+  reading: ScheduleReading,
+  context: RuleContext,
+  rules: readonly RowRule[],
+  change?: Change,
+): SheetState {
+  const facts = new SheetFacts(sheet, reading);
+  const kept = change === undefined ? null : unchangedRows(reading, change);
+  const bars = reading.bars.map((row, index) => {
+    const old = kept?.[index];
+    return old === undefined ? new RowFacts(row, facts, context.standard) : old.facts.movedTo(row, facts);
+  });
+  facts.bars = bars;
+  const reuse = kept !== null && change !== undefined && sameHabits(facts.habits, change.before.facts.habits);
+  const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
+  let rule = rules[0] as RowRule;
+  let row = bars[0] as RowFacts;
+  let found: Finding[] | undefined;
+  const report = (said: RowReport): void => {
+    found ??= [];
+    found.push(rowFinding(rule, row, said));
+  };
+  for (let index = 0; index < bars.length; index += 1) {
+    const old = reuse ? kept[index] : undefined;
+    if (old !== undefined) {
+      rowFindings[index] = old.findings;
+      continue;
+    }
+    row = bars[index] as RowFacts;
+    found = undefined;
+    for (rule of rules) rule.checkRow(row, context, report);
+    rowFindings[index] = found;
+  }
+  return { facts, rowFindings, sheetFindings: [] };
+}
+
+/** Sheet-scoped rules, once every sheet's index can be asked. */
+function judgeBook(state: AuditState): void {
+  const book: BookFacts = { sheets: state.sheets.map(({ facts }) => facts) };
+  for (const { facts } of state.sheets) facts.book = book;
+  for (const sheet of state.sheets) {
+    const found: Finding[] = [];
+    for (const rule of state.sheetRules) {
+      rule.checkSheet(sheet.facts, state.context, (said: SheetReport) => {
+        found.push(sheetFinding(rule, sheet.facts.sheet, state.context.standard.unit, said));
+      });
+    }
+    sheet.sheetFindings = found;
+  }
+}
+
+interface KeptRow {
+  readonly facts: RowFacts;
+  readonly findings: readonly Finding[] | undefined;
+}
+
+/** By place in the new reading: the old facts of bars outside the change that read as before. */
+function unchangedRows(reading: ScheduleReading, change: Change): (KeptRow | undefined)[] | null {
+  const { before, firstRow, lastRow } = change;
+  if (before.facts.reading.bars.length === 0) return null;
+  const sameTables =
+    reading.tables.length === before.facts.reading.tables.length &&
+    reading.tables.every((table, index) => sameColumns(table, before.facts.reading.tables[index]));
+  if (!sameTables) return null;
+  const old = before.facts.bars;
+  let at = 0;
+  return reading.bars.map((bar) => {
+    while (at < old.length && (old[at] as RowFacts).row.row < bar.row) at += 1;
+    const facts = old[at];
+    if (facts === undefined || facts.row.row !== bar.row || (bar.row >= firstRow && bar.row <= lastRow))
+      return undefined;
+    return sameReading(facts.row, bar) ? { facts, findings: before.rowFindings[at] } : undefined;
+  });
+}
+
+function sameColumns(
+  a: ScheduleReading["tables"][number],
+  b: ScheduleReading["tables"][number] | undefined,
+): boolean {
+  if (b === undefined || a.headerTop !== b.headerTop || a.columns.size !== b.columns.size) return false;
+  for (const [kind, column] of a.columns) {
+    const other = b.columns.get(kind);
+    if (other === undefined || other.column !== column.column || other.unit !== column.unit) return false;
+  }
+  return true;
+}
+
+/** What a change elsewhere can alter in a row: what it carries down, what it repeats, what supersedes it. */
+function sameReading(a: BarRow, b: BarRow): boolean {
+  return (
+    a.member === b.member &&
+    a.mark === b.mark &&
+    a.sizeTyped === b.sizeTyped &&
+    a.grade === b.grade &&
+    a.shape === b.shape &&
+    a.length === b.length &&
+    a.members === b.members &&
+    a.each === b.each &&
+    a.total === b.total &&
+    a.mass === b.mass &&
+    a.former === b.former &&
+    a.radius === b.radius &&
+    a.revision === b.revision &&
+    a.superseded === b.superseded &&
+    a.remark === b.remark &&
+    a.problems?.length === b.problems?.length &&
+    a.dims.length === b.dims.length &&
+    a.dims.every((dim, index) => dim === b.dims[index])
+  );
+}
+
+function reportOf(state: AuditState): AuditReport {
+  const findings: Finding[] = [];
+  const silenced: { finding: Finding; reason: string }[] = [];
+  const { silences } = state.question.settings;
+  const used = new Set<number>();
+  for (const sheet of state.sheets) {
+    for (const finding of orderedFindings(sheet)) {
+      const silence = silences.length === 0 ? -1 : silenceOf(finding, sheet, silences);
+      if (silence < 0) findings.push(finding);
+      else {
+        used.add(silence);
+        silenced.push({ finding, reason: silences[silence]?.reason ?? "" });
+      }
+    }
+  }
+  const sheets = state.sheets.map(({ facts }) => {
+    const { reading, sheet } = facts;
+    const header = reading.tables[0]?.headerTop;
+    return {
+      sheet: facts.name,
+      reading,
+      header: header === undefined ? null : sheet.top + header + 1,
+      rows: countRows(reading.rowClasses),
+    };
+  });
+  const outdatedSilences = silences.filter((_, index) => !used.has(index));
+  const report: AuditReport = {
+    standard: state.question.standard,
+    sheets,
+    findings,
+    rows: sumRowCounts(sheets),
+    silenced,
+    outdatedSilences,
+  };
+  states.set(report, state);
+  return report;
+}
+
+function orderedFindings({ rowFindings, sheetFindings }: SheetState): readonly Finding[] {
+  const all: Finding[] = [...sheetFindings];
+  for (const found of rowFindings) if (found !== undefined) all.push(...found);
+  return all.sort(
+    (a, b) =>
+      (a.row ?? 0) - (b.row ?? 0) || (RANK.get(a.severity) as number) - (RANK.get(b.severity) as number),
+  );
+}
+
+function silenceOf(finding: Finding, { facts }: SheetState, silences: AuditSettings["silences"]): number {
+  return silences.findIndex(
+    (silence) =>
+      silence.code === finding.code &&
+      silence.sheet === finding.sheet &&
+      silence.key === keyOf(finding, facts),
+  );
+}
+
+function keyOf(finding: Finding, facts: SheetFacts): string | null {
+  if (finding.row === null) return null;
+  const bar = facts.barAt(finding.row - 1 - facts.sheet.top);
+  return bar === undefined ? `row ${finding.row}` : rowKey(bar);
+}

@@ -1,0 +1,111 @@
+import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import type { Sheet } from "../schedule/sheet";
+import type { RowFacts } from "./row-facts";
+import type { SheetHabits, SheetOfRow } from "./sheet-habits";
+
+/** All sheets of a workbook, for what only several show. */
+export interface BookFacts {
+  readonly sheets: readonly SheetFacts[];
+}
+
+/** One sheet's bars and what holds of all of them, each worked out once and only where asked. */
+export class SheetFacts implements SheetOfRow {
+  /** set by the audit once every row has its facts */
+  bars: readonly RowFacts[] = [];
+  book: BookFacts = { sheets: [this] };
+  #habits: SheetHabits | undefined;
+  #byRow: ReadonlyMap<number, RowFacts> | undefined;
+  #byMark: ReadonlyMap<string, readonly RowFacts[]> | undefined;
+
+  constructor(
+    readonly sheet: Sheet,
+    readonly reading: ScheduleReading,
+  ) {}
+
+  get name(): string {
+    return this.sheet.name;
+  }
+
+  /** True where some table of the sheet has the column. */
+  has(field: ColumnKind): boolean {
+    return this.reading.tables.some((table) => table.columns.has(field));
+  }
+
+  /** The bar of a row of the used range. */
+  barAt(row: number): RowFacts | undefined {
+    this.#byRow ??= new Map(this.bars.map((facts) => [facts.row.row, facts]));
+    return this.#byRow.get(row);
+  }
+
+  get habits(): SheetHabits {
+    this.#habits ??= sheetHabits(this.bars);
+    return this.#habits;
+  }
+
+  /** Bars by normalised mark, by member too where marks start again for each member. */
+  get byMark(): ReadonlyMap<string, readonly RowFacts[]> {
+    this.#byMark ??= barsByMark(this.bars, this.habits.marksRestart);
+    return this.#byMark;
+  }
+}
+
+const FEWEST_ROWS_FOR_A_HABIT = 5;
+const NEARLY_ALL = 0.8;
+
+function sheetHabits(bars: readonly RowFacts[]): SheetHabits {
+  let graded = 0;
+  let shaped = 0;
+  let usesBrackets = false;
+  for (const facts of bars) {
+    if (facts.gradeName !== null) graded += 1;
+    if (facts.row.shape !== null) shaped += 1;
+    if (facts.row.freeDims !== "") usesBrackets = true;
+  }
+  return {
+    gradeShare: bars.length === 0 ? 0 : graded / bars.length,
+    shapeShare: bars.length === 0 ? 0 : shaped / bars.length,
+    usesBrackets,
+    marksRestart: marksRestart(bars),
+    massFactor: commonMassFactor(bars),
+  };
+}
+
+/** Marks restart where more than one in ten marks names bars of several members. */
+function marksRestart(bars: readonly RowFacts[]): boolean {
+  const members = new Map<string, string>();
+  const shared = new Set<string>();
+  for (const { markKey, row } of bars) {
+    if (markKey === null || row.member === null) continue;
+    const first = members.get(markKey);
+    if (first === undefined) members.set(markKey, row.member);
+    else if (first !== row.member) shared.add(markKey);
+  }
+  return shared.size > Math.max(1, members.size * 0.1);
+}
+
+function barsByMark(bars: readonly RowFacts[], restart: boolean): ReadonlyMap<string, readonly RowFacts[]> {
+  const groups = new Map<string, RowFacts[]>();
+  for (const facts of bars) {
+    if (facts.markKey === null) continue;
+    const key = restart ? `${facts.row.member ?? ""}\n${facts.markKey}` : facts.markKey;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [facts]);
+    else group.push(facts);
+  }
+  return groups;
+}
+
+/** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */
+function commonMassFactor(bars: readonly RowFacts[]): number | null {
+  const ratios: number[] = [];
+  for (const facts of bars) {
+    const { massRatio } = facts;
+    if (massRatio !== null) ratios.push(massRatio);
+  }
+  if (ratios.length < FEWEST_ROWS_FOR_A_HABIT) return null;
+  ratios.sort((a, b) => a - b);
+  const median = ratios[ratios.length >> 1] as number;
+  if (Math.abs(median - 1) <= 0.01 || median < 0.8 || median > 1.25) return null;
+  const near = ratios.filter((ratio) => Math.abs(ratio / median - 1) <= 0.004).length;
+  return near / ratios.length >= NEARLY_ALL ? Math.round(median * 1000) / 1000 : null;
+}

@@ -1,0 +1,38 @@
+import type { ScheduleReading } from "../schedule/bar-row";
+import type { Sheet } from "../schedule/sheet";
+
+/** What a rule for one row must know of its sheet's habits. */
+export interface SheetHabits {
+  /** share of bars that say a grade */
+  readonly gradeShare: number;
+  /** share of bars that say a shape */
+  readonly shapeShare: number;
+  /** some dimension stands in brackets */
+  readonly usesBrackets: boolean;
+  /** the same mark means another bar in another member */
+  readonly marksRestart: boolean;
+  /** typed mass over computed mass, where nearly all rows share one factor away from 1 */
+  readonly massFactor: number | null;
+}
+
+/** The sheet as one of its rows sees it. */
+export interface SheetOfRow {
+  readonly sheet: Sheet;
+  readonly reading: ScheduleReading;
+  readonly habits: SheetHabits;
+}
+
+/** True where no rule for a row would judge otherwise. */
+export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
+  return (
+    isMost(a.gradeShare) === isMost(b.gradeShare) &&
+    isMost(a.shapeShare) === isMost(b.shapeShare) &&
+    a.usesBrackets === b.usesBrackets &&
+    a.marksRestart === b.marksRestart &&
+    a.massFactor === b.massFactor
+  );
+}
+
+export function isMost(share: number): boolean {
+  return share > 0.5;
+}

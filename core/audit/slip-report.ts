@@ -1,0 +1,44 @@
+import type { SlipFactor } from "./length-judgement";
+import type { RowFacts } from "./row-facts";
+import type { RowReport } from "./rule";
+
+/** The report of a unit slip by one of `factors`; null where the row has none. */
+export function slipReport(
+  facts: RowFacts,
+  factors: readonly SlipFactor[],
+): RowReport<"slip", "correct"> | null {
+  const read = slipOfReading(facts, factors);
+  if (read !== null) return read;
+  const judged = facts.lengthJudgement;
+  if (judged.kind !== "slip" || !factors.includes(judged.factor)) return null;
+  const { at, factor, from, to, cut } = judged;
+  return {
+    messageId: "slip",
+    at,
+    values: { field: at, from: { mm: from }, to: { mm: to }, factor },
+    cite: cut.cite,
+    fix: { id: "correct", edits: [{ at, to }] },
+  };
+}
+
+/** A cell that was read in another unit than its column's, because only so the row fits. */
+function slipOfReading(facts: RowFacts, factors: readonly SlipFactor[]): RowReport<"slip", "correct"> | null {
+  if (facts.row.problems === null) return null;
+  for (const { field, guess, proposal } of facts.row.problems) {
+    if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;
+    const typed = facts.inMillimetres(field, Number(facts.typed(field)));
+    const factor = factors.find((one) => isTimes(proposal, typed, one) || isTimes(typed, proposal, one));
+    if (factor === undefined) continue;
+    return {
+      messageId: "slip",
+      at: field,
+      values: { field, from: { mm: typed }, to: { mm: proposal }, factor },
+      fix: { id: "correct", edits: [{ at: field, to: proposal }] },
+    };
+  }
+  return null;
+}
+
+function isTimes(large: number, small: number, factor: number): boolean {
+  return small !== 0 && Math.abs(large / small / factor - 1) < 1e-6;
+}

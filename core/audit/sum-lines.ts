@@ -1,0 +1,114 @@
+import type { BarRow, ColumnKind, TotalRow } from "../schedule/bar-row";
+import { IN_COLUMN_UNIT } from "./column-units";
+import type { RowFacts } from "./row-facts";
+import type { SheetFacts } from "./sheet-facts";
+
+/** A typed sum under a column, beside what the bars above it add up to. */
+export interface SumLine {
+  readonly line: TotalRow;
+  readonly column: number;
+  readonly field: SummedField;
+  readonly typed: number;
+  /** in the column's unit: the stretches that the line may stand for, nearest first, without struck bars */
+  readonly sums: readonly number[];
+  /** the same with struck bars, where some are struck */
+  readonly sumsWithStruck: readonly number[];
+}
+
+export type SummedField = "total" | "mass" | "totalLength";
+
+const FIELDS: readonly SummedField[] = ["total", "mass", "totalLength"];
+
+/** Every sum of the sheet that can be checked: no bar of its stretch lacks the figure. */
+export function sumLines(sheet: SheetFacts): readonly SumLine[] {
+  const lines: SumLine[] = [];
+  for (const line of sheet.reading.totals) {
+    if (line.kind === "carried" || line.kind === "summary") continue;
+    for (const { column, value } of line.cells) {
+      const field = fieldOf(sheet, line, column);
+      if (field === null) continue;
+      const stretches = stretchesOf(sheet, line, field.tableTop);
+      const add = (struck: boolean) =>
+        stretches.map((bars) => sumOf(bars, field.kind, field.inUnit, struck)).filter((sum) => sum !== null);
+      const sums = add(false);
+      if (sums.length === 0) continue;
+      const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
+      lines.push({
+        line,
+        column,
+        field: field.kind,
+        typed: value,
+        sums,
+        sumsWithStruck: someStruck ? add(true) : [],
+      });
+    }
+  }
+  return lines;
+}
+
+/** True where a typed sum is one of the sums, as far as its decimals and summed rounding can tell. */
+export function isOneOf(typed: number, sums: readonly number[]): boolean {
+  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  return sums.some((sum) => {
+    const slack = 0.5000001 * 10 ** -decimals + Math.abs(sum) * 0.0005;
+    return Math.abs(typed - sum) <= slack || Math.abs(typed * 1000 - sum) <= slack * 1000;
+  });
+}
+
+function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
+  const tables = line.table === undefined ? sheet.reading.tables : [line.table];
+  for (const table of tables) {
+    if (table.headerBottom >= line.row) continue;
+    for (const kind of FIELDS) {
+      const reading = table.columns.get(kind);
+      if (reading?.column !== column) continue;
+      return {
+        kind,
+        inUnit: reading.unit === null ? 1 : IN_COLUMN_UNIT[reading.unit],
+        tableTop: table.headerBottom,
+      };
+    }
+  }
+  return null;
+}
+
+/** Since the last line that sums, since the last heading, since the header, and over the sheet so far. */
+function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly RowFacts[])[] {
+  const { rowClasses } = sheet.reading;
+  let lastTotal = tableTop;
+  let lastHeading = tableTop;
+  for (let row = tableTop + 1; row < line.row; row += 1) {
+    if (rowClasses[row] === "total") lastTotal = row;
+    if (rowClasses[row] === "heading") lastHeading = row;
+  }
+  const starts = [...new Set([lastTotal, lastHeading, tableTop, -1])];
+  return starts.map((start) => sheet.bars.filter(({ row }) => row.row > start && row.row < line.row));
+}
+
+function sumOf(
+  bars: readonly RowFacts[],
+  field: SummedField,
+  inUnit: number,
+  struck: boolean,
+): number | null {
+  let sum = 0;
+  let any = false;
+  for (const { row, count } of bars) {
+    if (row.struckThrough && !struck) continue;
+    const value = figureOf(row, field, count);
+    if (value === null) return null;
+    sum += value;
+    any = true;
+  }
+  return any ? sum / inUnit : null;
+}
+
+function figureOf(row: BarRow, field: SummedField, count: number | null): number | null {
+  if (field === "mass") return row.mass;
+  return field === "total" ? count : (row.totalLength ?? null);
+}
+
+/** The column's name in a message. */
+export function fieldWords(field: ColumnKind): string {
+  return field === "total" ? "bars" : field === "mass" ? "mass" : "length";
+}
