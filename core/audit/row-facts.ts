@@ -1,5 +1,5 @@
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
-import { markKey } from "../schedule/finish-reading";
+import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";

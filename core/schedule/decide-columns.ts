@@ -96,7 +96,14 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     });
   }
   const mass = block.columns.find(({ kind }) => kind === "mass");
-  const massUnit = mass === undefined ? null : massUnitOf(mass, standard);
+  const typedMass = mass === undefined ? null : massUnitOf(mass, standard);
+  const isTonnes =
+    mass !== undefined && mass.unit === null && massesAreTonnes(mass, block, rows, lengths, standard);
+  const massUnit = isTonnes ? "t" : typedMass;
+  if (mass !== undefined && isTonnes) {
+    const reason = `column "${mass.header}": taken in t, so the masses make up count, length and size`;
+    guesses.push({ guess: "unit-of-column", reason, asks: false, row: header.bottom, column: mass.column });
+  }
   const columns = new Map<ColumnKind, ColumnReading>();
   for (const { kind, column, header: words, corrected } of block.columns) {
     const decided = units.get(kind);
@@ -105,7 +112,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
       column,
       header: words,
       unit: kind === "mass" ? massUnit : (decided?.unit ?? null),
-      guess: decided?.guess ?? null,
+      guess: kind === "mass" && isTonnes ? "taken in t by count, length and size" : (decided?.guess ?? null),
       ...(corrected ? { corrected } : {}),
       ...(source.isHiddenColumn(column) ? { hidden: true } : {}),
     });
@@ -299,6 +306,32 @@ function share(sample: Sample, mark: RegExp): number {
   return marked / Math.max(1, sample.texts.length + sample.numbers.length);
 }
 
+/** True where the typed masses are nearest to a thousandth of count x length x mass per metre. */
+function massesAreTonnes(
+  mass: HeaderColumn,
+  block: HeaderBlock,
+  rows: readonly (readonly Cell[])[],
+  lengths: ReadonlyMap<ColumnKind, LengthColumn>,
+  standard: Standard,
+): boolean {
+  const at = (kind: ColumnKind): number => block.columns.find((column) => column.kind === kind)?.column ?? -1;
+  const factor = lengths.get("length")?.factor;
+  if (factor === undefined) return false;
+  const ratios: number[] = [];
+  for (const cells of rows) {
+    const typed = numberIn(cells[mass.column], "thousands");
+    const length = numberIn(cells[at("length")], "thousands");
+    const count = numberIn(cells[at("total")], "thousands") ?? numberIn(cells[at("each")], "thousands");
+    const size = cells[at("size")];
+    const reading = typeof size === "string" || typeof size === "number" ? standard.readSize(size) : null;
+    if (reading === null || isRefusal(reading) || reading.bar === null) continue;
+    const expected = (count ?? 0) * (((length ?? 0) * factor) / 1000) * reading.bar.massPerMetre;
+    if (typed !== null && typed > 0 && expected > 0) ratios.push(typed / expected);
+  }
+  const middle = median(ratios);
+  return middle !== null && middle < 0.01;
+}
+
 function massUnitOf(column: HeaderColumn, standard: Standard): ColumnUnit {
   return column.unit ?? (standard.unit === "in" ? "lb" : "kg");
 }
@@ -336,10 +369,4 @@ function median(numbers: readonly number[]): number | null {
 
 function shown(number: number): string {
   return String(Math.round(number * 1000) / 1000);
-}
-
-/** A size that the standard knows, for callers that only ask. */
-export function isKnownSize(typed: string | number, standard: Standard): boolean {
-  const reading = standard.readSize(typed);
-  return !isRefusal(reading) && reading.bar !== null;
 }

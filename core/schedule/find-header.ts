@@ -84,9 +84,17 @@ export function findHeader(
   // the top row has to give something, else it is a title
   if (best.bottom > row) {
     const below = joined(source, rows.slice(1, best.bottom - row + 1), row + 1, best.bottom);
-    if (below.known >= best.known) return null;
+    if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
   }
   return { top: row, bottom: best.bottom, blocks: blocksOf(best, rows, standard) };
+}
+
+/** Columns whose whole stack, this top row's text first, is a known word. */
+function stackedUnder(top: HeaderRow | undefined, { columns }: Candidate): number {
+  return columns.filter(({ column, header }) => {
+    const own = top?.texts.get(column);
+    return own !== undefined && own !== header && recogniseHeader(header) !== null;
+  }).length;
 }
 
 /** The most known words in one row, to name the nearest row where no header is found. */

@@ -1,6 +1,6 @@
 import type { Standard } from "../standards/port";
 import type { BarRow, SheetGuess } from "./bar-row";
-import { plainWords } from "./row-words";
+import { markKey } from "./mark-key";
 import type { Sheet } from "./sheet";
 
 type Open<T> = { -readonly [K in keyof T]: T[K] };
@@ -142,14 +142,6 @@ function revisionOrder(revision: string | null): number {
   return [...plain].reduce((so, letter) => so * 27 + (letter.charCodeAt(0) - 64), 0);
 }
 
-/** A mark without its leading zeros, blanks and its own member's name before it: 01, "1 " and B1-01 are "1". */
-export function markKey(mark: string, member: string | null): string {
-  let bare = mark.trim().toUpperCase();
-  const before = member === null ? "" : `${member.trim().toUpperCase()}-`;
-  if (before !== "" && bare.startsWith(before)) bare = bare.slice(before.length);
-  return bare.replace(/^0+(?=[0-9A-Z])/, "");
-}
-
 function tellFormats(
   bars: readonly BarRow[],
   guesses: SheetGuess[],
@@ -202,9 +194,4 @@ function lengthStep(bars: readonly BarRow[]): number | null {
     if (kept >= lengths.length * 0.95) return step;
   }
   return null;
-}
-
-/** A text that says nothing of a bar but its words may decide something: kept for the defaults. */
-export function isTitleWord(text: string, words: (use: "title", plain: string) => boolean): boolean {
-  return words("title", plainWords(text));
 }

@@ -15,7 +15,7 @@ export type {
   VaryingSet,
 } from "./bar-row";
 export { cellAddress, columnLetters } from "./cell-address";
-export { markKey } from "./finish-reading";
+export { markKey } from "./mark-key";
 export type { ColumnCorrection, ReadOptions } from "./read-options";
 export { readSchedule } from "./read-schedule";
 export { type Cell, type CellError, isCellError, type Sheet, sheetFromRows } from "./sheet";

@@ -117,6 +117,7 @@ export function barRowReader(source: BarSource, layout: TableLayout): BarRowRead
   let lap: number | null = null;
   let free = "";
   let radius: number | null = null;
+  let countInHand: number | null = null;
   let slips: { field: LengthField; value: number; place: number }[] | null = null;
 
   return { layout, isPlainBar, fieldsFilled, read };
@@ -190,6 +191,7 @@ export function barRowReader(source: BarSource, layout: TableLayout): BarRowRead
     const each = count("each", columnOf.each, cells, previous?.each ?? null);
     const total = count("total", columnOf.total, cells, previous?.total ?? null);
     const counted = counts3(members, each, total, sizeCell, carried, cells);
+    countInHand = counted.each ?? counted.total;
     if (size === null && sizeCell === null) size = sizeBeside(members, each, total, cells);
     const dims = dimsOf(cells, shape.shape);
     const length = lengthColumn === null ? null : lengthOf(lengthColumn, cells, -1, previous?.length ?? null);
@@ -651,11 +653,10 @@ export function barRowReader(source: BarSource, layout: TableLayout): BarRowRead
   ): number | null {
     if (reading.free && place >= 0) free += DIM_LETTERS[place];
     if (reading.lap !== null) lap = reading.lap;
-    const hasOwnUnit = reading.guess !== null || !/^[(\s']*[\d.,\s']+\)?\s*$/.test(cleanText(cell));
     if (reading.guess !== null) {
       const { guess, asks, reason, value } = reading;
       if (!mayUse(how.kind, how.column, cell, { guess, asks, reason, proposal: value })) return null;
-    } else if (!hasOwnUnit) {
+    } else if (reading.plain) {
       const number = reading.value / how.how.factor;
       if (number < how.least || number > how.most) return oddLength(how, number, place, cell);
     }
@@ -681,7 +682,10 @@ export function barRowReader(source: BarSource, layout: TableLayout): BarRowRead
       from === null
         ? "varies"
         : `varies from ${from} to ${to} mm${step === null ? "" : ` in steps of ${step}`}`;
-    const many = lengths === null ? "" : `, ${lengths} lengths`;
+    const many =
+      lengths === null
+        ? ""
+        : `, ${lengths} lengths${countInHand === null || countInHand === lengths ? "" : ` for ${countInHand} bars`}`;
     problem(
       how.kind,
       how.column,

@@ -21,6 +21,8 @@ export type LengthReading =
       readonly free: boolean;
       readonly radius: boolean;
       readonly lap: number | null;
+      /** a number alone, taken in the column's unit */
+      readonly plain: boolean;
       readonly guess: GuessCode | null;
       readonly asks: boolean;
       readonly reason: string;
@@ -108,7 +110,7 @@ function ofColumn(number: number, column: LengthColumn): LengthReading {
       reason: `${number} has no mark among feet and inches: ${number} in or ${number} ft`,
     });
   }
-  return value(number * column.factor);
+  return value(number * column.factor, { plain: true });
 }
 
 function withUnit(text: string, column: LengthColumn): LengthReading | null {
@@ -196,6 +198,7 @@ function lookalike(text: string, column: LengthColumn): LengthReading | null {
 
 interface Extra {
   readonly lap?: number;
+  readonly plain?: boolean;
   readonly guess?: GuessCode;
   readonly asks?: boolean;
   readonly reason?: string;
@@ -210,6 +213,7 @@ function value(mm: number, extra: Extra = {}): LengthReading {
     free: false,
     radius: false,
     lap: extra.lap ?? null,
+    plain: extra.plain ?? false,
     guess: extra.guess ?? null,
     asks: extra.asks ?? false,
     reason: extra.reason ?? "",
