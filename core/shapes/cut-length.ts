@@ -60,9 +60,13 @@ export function cutLength(shape: ResolvedShape): CutLength | Refusal {
   };
 }
 
+/** Deductions are for bends: a curve is cut by its geometry, not rounded either. */
 function siteLength(shape: ResolvedShape, { value, cite }: Cited<SiteDeductions>): CutLength | Refusal {
-  const length = siteCutLength(shape, value);
-  if (isRefusal(length)) return length;
+  const { path, diameter, standard } = shape;
+  if (path?.kind !== "planar") return geometricCutLength(shape);
+  const site = siteCutLength({ path, diameter, standard: standard.id }, value);
+  if (isRefusal(site)) return site;
+  const { length } = site;
   const basis = "site deductions";
   return { length, unrounded: length, basis, step: 0, cite, formula: null, formulaRadius: null };
 }

@@ -9,6 +9,7 @@ import type { PlanarPath } from "./path";
 import type { ResolvedShape } from "./resolve-shape";
 import { type LimitJudgement, shapeLimits } from "./shape-limits";
 import { dimOf, placeOf, SHAPE_SYMBOLS } from "./shape-values";
+import { siteCutLength } from "./site-cut-length";
 import { substitutedFormula } from "./substituted-formula";
 
 /**
@@ -84,7 +85,7 @@ function basisLines(shape: ResolvedShape, cut: CutLength): string[] {
     ];
   }
   if (cut.basis === "geometry") return ["printed formula: none, so the cut length goes by geometry"];
-  return [`site deductions: ${deductionText(shape)}; ${citationText(cut.cite)}`];
+  return siteLines(shape, cut);
 }
 
 function radiusLines(shape: ResolvedShape, { formulaRadius }: CutLength): string[] {
@@ -107,14 +108,28 @@ function withNumbers(text: string, shape: ResolvedShape, cut: CutLength): string
   );
 }
 
-function deductionText(shape: ResolvedShape): string {
-  const site = shape.standard.siteDeductions;
-  if (site === null || shape.path?.kind !== "planar") return "none, the curve goes by geometry";
+function siteLines(shape: ResolvedShape, cut: CutLength): string[] {
+  const { path, diameter, standard } = shape;
+  const site = standard.siteDeductions;
+  if (site === null || path?.kind !== "planar") return [];
   const bends = site.value.bends
     .map(({ angle, perDiameter }) => `${angle} degrees ${perDiameter}d`)
     .join(", ");
   const { perDiameter, perDiameterElsewhere, least } = site.value.hook;
-  return `sum of the legs as given, less ${bends} a bend; an end hook adds ${perDiameter}d (elsewhere ${perDiameterElsewhere}d), at least ${least} mm`;
+  const sums = siteCutLength({ path, diameter, standard: standard.id }, site.value);
+  const numbers = isRefusal(sums)
+    ? []
+    : [
+        [
+          sums.added.map((length) => plain(length)).join(" + "),
+          ...sums.taken.map((length) => plain(length)),
+        ].join(" - "),
+      ];
+  return [
+    `site deductions: legs as given, less ${bends} for each bend; an end hook adds ${perDiameter}d (elsewhere ${perDiameterElsewhere}d), at least ${least} mm; ${source(cut.cite)}`,
+    ...numbers.map((text) => `with numbers: ${text}`),
+    ...(cut.cite.conflict === undefined ? [] : [`doubtful: ${cut.cite.conflict}`]),
+  ];
 }
 
 function geometryLines(shape: ResolvedShape, cut: CutLength | null): string[] {

@@ -1,7 +1,23 @@
 import type { SiteDeductions } from "../standards/port";
-import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
-import { developedLength } from "./developed-length";
-import type { ResolvedShape } from "./resolve-shape";
+import { defineRefusal, type Refusal } from "../units/refusal";
+import type { PlanarPath } from "./path";
+
+/** What a practice of deductions adds up, mm. */
+export interface SiteCutLength {
+  readonly length: number;
+  /** legs as given and allowances of end hooks, in order */
+  readonly added: readonly number[];
+  /** one for each bend that costs something */
+  readonly taken: readonly number[];
+}
+
+export interface SiteQuestion {
+  readonly path: PlanarPath;
+  /** mm */
+  readonly diameter: number;
+  /** id that a refusal names */
+  readonly standard: string;
+}
 
 const angleNotHeld = defineRefusal(
   "site-angle-not-held",
@@ -13,17 +29,12 @@ const angleNotHeld = defineRefusal(
  * The sum of the legs as given, less a deduction for each bend, more the allowance of each end hook;
  * mm, unrounded. A practice, not geometry. Refuses an angle that the practice has no deduction for.
  */
-export function siteCutLength(shape: ResolvedShape, site: SiteDeductions): number | Refusal {
-  const { path, diameter, standard } = shape;
-  if (path === null || path.kind !== "planar") {
-    const developed = developedLength(shape);
-    return isRefusal(developed) ? developed : developed.length;
-  }
+export function siteCutLength(question: SiteQuestion, site: SiteDeductions): SiteCutLength | Refusal {
+  const { path, diameter, standard } = question;
   const { bends, hook } = site;
-  let length = 0;
-  for (const leg of path.legs) {
-    length += leg.hook === undefined ? leg.length : Math.max(hook.perDiameter * diameter, hook.least);
-  }
+  const allowance = Math.max(hook.perDiameter * diameter, hook.least);
+  const added = path.legs.map((leg) => (leg.hook === undefined ? leg.length : allowance));
+  const taken: number[] = [];
   for (const [at, turn] of path.turns.entries()) {
     const angle = Math.abs(turn.angle);
     // a half-circle hook is all in its allowance
@@ -31,9 +42,13 @@ export function siteCutLength(shape: ResolvedShape, site: SiteDeductions): numbe
     const bend = bends.find((row) => row.angle === angle);
     if (bend === undefined) {
       const held = bends.map((row) => row.angle).join(", ");
-      return angleNotHeld({ bend: at + 1, angle, standard: standard.id, held });
+      return angleNotHeld({ bend: at + 1, angle, standard, held });
     }
-    length -= bend.perDiameter * diameter;
+    taken.push(bend.perDiameter * diameter);
   }
-  return length;
+  return { length: total(added) - total(taken), added, taken };
+}
+
+function total(lengths: readonly number[]): number {
+  return lengths.reduce((sum, length) => sum + length, 0);
 }

@@ -14,7 +14,8 @@ export function substitutedFormula(
     const shown = place === undefined ? token : write(values[place] ?? NaN, token);
     if (isOperand(token) && (endsOperand(before) || before === ")")) text += " x ";
     else if (token === "(" && endsOperand(before)) text += " x ";
-    text += "+-".includes(token) && before !== "" && before !== "(" ? ` ${token} ` : shown;
+    if (token === ",") text += ", ";
+    else text += "+-".includes(token) && before !== "" && before !== "(" ? ` ${token} ` : shown;
     before = token;
   }
   return text;

@@ -17,7 +17,7 @@ export const INDIA_SITE: StandardTables = {
   formers: [steel.FORMERS],
   formulaRadii: null,
   endLegs: [steel.END_LEGS, steel.LINK_END_LEGS],
-  hooks: [steel.HOOKS, steel.LINK_HOOKS],
+  hooks: [steel.HOOKS, steel.LINK_HOOKS, data.SITE_HOOKS],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
   dimensionStep: null,

@@ -85,6 +85,8 @@ describe("limits of other documents", () => {
       [45, 1],
       [90, 2],
       [135, 3],
+      // common practice, not on those pages
+      [180, 4],
     ]);
     expect(siteDeductions?.value.hook).toEqual({ perDiameter: 9, perDiameterElsewhere: 10, least: 75 });
     expect(lengthRounding.step).toBe(0);
