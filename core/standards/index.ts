@@ -2,6 +2,8 @@ import { REGISTRY } from "./registry";
 
 export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
 export { citationText } from "./citation";
+export type { Coverage, CoverageCount } from "./coverage";
+export { coverage } from "./coverage";
 export type {
   Bar,
   DimLetter,

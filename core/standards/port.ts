@@ -162,7 +162,12 @@ export interface SupplyLimits {
 
 /** Deductions taken from the sum of the legs, in bar diameters, and what a hook adds. */
 export interface SiteDeductions {
-  readonly bends: readonly { readonly angle: number; readonly perDiameter: number }[];
+  readonly bends: readonly {
+    readonly angle: number;
+    readonly perDiameter: number;
+    /** this line's own trust, where it differs */
+    readonly cite?: Citation;
+  }[];
   readonly hook: {
     /** what a hook adds, in bar diameters; `perDiameterElsewhere` is the other custom */
     readonly perDiameter: number;

@@ -9,7 +9,11 @@ export const SITE_DEDUCTIONS: Cited<SiteDeductions> = {
       { angle: 45, perDiameter: 1 },
       { angle: 90, perDiameter: 2 },
       { angle: 135, perDiameter: 3 },
-      { angle: 180, perDiameter: 4 },
+      {
+        angle: 180,
+        perDiameter: 4,
+        cite: { document: "Indian site practice, 180 degrees", provenance: "common practice" },
+      },
     ],
     hook: { perDiameter: 9, perDiameterElsewhere: 10, least: 75 },
   },
@@ -19,7 +23,7 @@ export const SITE_DEDUCTIONS: Cited<SiteDeductions> = {
     provenance: "published",
     seen: "most Indian teaching pages on bar bending schedules, such as wecivilengineers.wordpress.com 2018/09/07 and sketchup3dconstruction.com",
     conflict:
-      "not in IS 2502, and not geometry: only 2d for 90 degrees is near it, for legs to the outside; with legs to the centre line each bend is cut about 0.9d short; 4d for 180 degrees is common practice, not read on those pages",
+      "not in IS 2502, and not geometry: only 2d for 90 degrees is near it, for legs to the outside; with legs to the centre line each bend is cut about 0.9d short",
   },
 };
 

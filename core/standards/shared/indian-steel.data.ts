@@ -7,7 +7,7 @@ export const BARS: PrintedTable<BarRow> = {
   cite: {
     document: "IS 1786",
     edition: "2008",
-    clause: "bar table",
+    clause: "bar table; areas pi d2/4",
     provenance: "published",
     seen: "tehristeel.com (masses)",
   },

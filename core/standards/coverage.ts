@@ -1,0 +1,92 @@
+import type { Provenance } from "./citation";
+import { type HeldTable, heldTables } from "./held-tables";
+import type { LengthUnit, Standard } from "./port";
+import { REGISTRY } from "./registry";
+
+export interface CoverageCount {
+  /** printed figures, formulas and limits */
+  readonly held: number;
+  /**
+   * of those, how many the tests compare with a second transcription of the page, or, for areas and
+   * masses, with pi d2/4 and the density of steel
+   */
+  readonly checked: number;
+}
+
+/** How much of a document is held, and how far it may be trusted. */
+export interface Coverage {
+  readonly id: string;
+  readonly title: string;
+  readonly unit: LengthUnit;
+  readonly bars: number;
+  readonly shapes: number;
+  readonly tables: number;
+  readonly values: Readonly<Record<Provenance, CoverageCount>>;
+  /** places where sources differ and one was chosen */
+  readonly conflicts: number;
+  readonly notHeld: readonly string[];
+}
+
+/** Columns that are neither a figure nor a formula of the page. */
+const NAMES = new Set([
+  "code",
+  "words",
+  "name",
+  "superseded",
+  "direction",
+  "applies",
+  "size",
+  "test",
+  "conflict",
+]);
+const MEASURED = new Set(["area", "massPerMetre"]);
+
+/** Counts of what is held of a standard; of both documents for one that joins two. */
+export function coverage(standard: Standard): Coverage {
+  const documents = standard.id.split("+");
+  const held = REGISTRY.filter((tables) => documents.includes(tables.id));
+  const tables = held.flatMap((one) => heldTables(one));
+  return {
+    id: standard.id,
+    title: standard.title,
+    unit: standard.unit,
+    bars: standard.bars.length,
+    shapes: standard.shapes.size,
+    tables: tables.length,
+    values: {
+      published: countOf(tables, "published"),
+      memory: countOf(tables, "memory"),
+      "common practice": countOf(tables, "common practice"),
+      derived: countOf(tables, "derived"),
+    },
+    conflicts: tables.flatMap(conflictsOf).length,
+    notHeld: held.flatMap((one) => one.notHeld),
+  };
+}
+
+/** What was decided, and why, wherever sources differ within a table. */
+export function conflictsOf({ cite, rows }: HeldTable): string[] {
+  const ofRows = rows.flatMap(({ size, conflict }) =>
+    conflict === undefined ? [] : [`${size}: ${conflict}`],
+  );
+  return cite.conflict === undefined ? ofRows : [cite.conflict, ...ofRows];
+}
+
+function countOf(tables: readonly HeldTable[], provenance: Provenance): CoverageCount {
+  const own = tables.filter(({ cite }) => cite.provenance === provenance);
+  const held = own.flatMap(({ rows }) => rows.flatMap(figuresOf));
+  const measured = own.flatMap(({ what, rows }) => (what === "bars" ? rows.flatMap(figuresOf) : []));
+  const checked = provenance === "published" ? held : measured.filter((column) => MEASURED.has(column));
+  return { held: held.length, checked: checked.length };
+}
+
+/** The columns of a row that hold a figure or a formula of the page. */
+function figuresOf(row: Readonly<Record<string, unknown>>): string[] {
+  return Object.entries(row)
+    .filter(([column, value]) => !NAMES.has(column) && isFigure(value))
+    .map(([column]) => column);
+}
+
+function isFigure(value: unknown): boolean {
+  return typeof value === "string" || (typeof value === "number" && Number.isFinite(value));
+}
