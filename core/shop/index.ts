@@ -1,0 +1,10 @@
+export { readShop } from "./read-shop";
+export {
+  type Cutter,
+  SHOP_SHEET,
+  type Shop,
+  type ShopLimits,
+  type ShopProblem,
+  type ShopStock,
+} from "./shop";
+export { shopTemplate, type TemplateRow } from "./shop-template";

@@ -1,0 +1,244 @@
+import type { Machine, RatedBars } from "../bending/machine";
+import type { Cell, Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import { parseLength } from "../units/parse-length";
+import { isRefusal } from "../units/refusal";
+import { findSections, plainWords, type ShopColumn, type ShopSection } from "./find-sections";
+import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock } from "./shop";
+import { SHOP_LIMITS } from "./shop-words.data";
+
+/**
+ * What a `Shop` worksheet says: benders, plates, cutters, stock, limits and the trial log, each under a
+ * header row known by its words, in any order. A blank cell is not known and stays null. A cell that
+ * cannot be read is told as a problem, and what it should say is not known either. Lengths without a
+ * unit are mm here, whatever the standard's unit.
+ */
+export function readShop(sheet: Sheet, standard: Standard): Shop {
+  const reader = new ShopReader(sheet, standard);
+  for (const section of findSections(sheet)) reader.read(section);
+  return reader.shop();
+}
+
+type LimitName = keyof typeof SHOP_LIMITS;
+
+class ShopReader {
+  private readonly benders = new Map<string, Machine>();
+  private readonly cutters = new Map<string, Cutter>();
+  private readonly plates: { machine: string; work: "bend" | "cut"; rated: RatedBars }[] = [];
+  private readonly stock: ShopStock[] = [];
+  private readonly limits = new Map<LimitName, number>();
+  private readonly problems: ShopProblem[] = [];
+  private trials: Shop["trials"] = null;
+
+  constructor(
+    private readonly sheet: Sheet,
+    private readonly standard: Standard,
+  ) {}
+
+  read(section: ShopSection): void {
+    const { columns } = section;
+    if (columns.has("bentTo") && columns.has("released")) this.readTrialLog(section);
+    else if (columns.has("bars") && columns.has("size"))
+      for (const row of section.rows) this.readPlate(section, row);
+    else if (columns.has("stockLength")) for (const row of section.rows) this.readStock(section, row);
+    else if (columns.has("limit") && columns.has("value"))
+      for (const row of section.rows) this.readLimit(section, row);
+    else if (columns.has("kerf") || columns.has("endCrop"))
+      for (const row of section.rows) this.readCutter(section, row);
+    else if (columns.has("machine")) for (const row of section.rows) this.readBender(section, row);
+  }
+
+  shop(): Shop {
+    const rated = (machine: string, work: "bend" | "cut"): RatedBars[] =>
+      this.plates
+        .filter((plate) => plate.work === work && sameName(plate.machine, machine))
+        .map((plate) => plate.rated);
+    const names = (work: "bend" | "cut"): string[] => [
+      ...new Set(this.plates.filter((plate) => plate.work === work).map((plate) => plate.machine)),
+    ];
+    for (const name of names("bend"))
+      if (!hasName(this.benders, name)) this.benders.set(name, blankMachine(name));
+    for (const name of names("cut")) {
+      if (!hasName(this.cutters, name))
+        this.cutters.set(name, { name, rated: [], kerf: null, endCrop: null });
+    }
+    return {
+      benders: [...this.benders.values()].map((machine) => ({
+        ...machine,
+        rated: rated(machine.name, "bend"),
+      })),
+      cutters: [...this.cutters.values()].map((cutter) => ({ ...cutter, rated: rated(cutter.name, "cut") })),
+      stock: this.stock,
+      limits: this.shopLimits(),
+      trials: this.trials,
+      problems: this.problems,
+    };
+  }
+
+  private readBender(section: ShopSection, row: number): void {
+    const name = this.text(section, "machine", row);
+    if (name === null) return;
+    this.benders.set(name, {
+      name,
+      rated: [],
+      formers: this.lengths(section, "formers", row),
+      pins: this.lengths(section, "pins", row),
+      orbitRadius: this.length(section, "orbitRadius", row),
+      backRestDistance: this.length(section, "backRestDistance", row),
+      largestAngle: this.number(section, "largestAngle", row, "degrees over 0"),
+      guardRadius: this.length(section, "guardRadius", row),
+    });
+  }
+
+  private readCutter(section: ShopSection, row: number): void {
+    const name = this.text(section, "machine", row);
+    if (name === null) return;
+    const kerf = this.length(section, "kerf", row, true);
+    this.cutters.set(name, { name, rated: [], kerf, endCrop: this.length(section, "endCrop", row, true) });
+  }
+
+  private readPlate(section: ShopSection, row: number): void {
+    const machine = this.text(section, "machine", row);
+    const size = this.cell(section, "size", row);
+    const bars = this.number(section, "bars", row, "whole bars, 0 or more", true);
+    if (machine === null || size === null || bars === null) return;
+    const reading =
+      typeof size === "string" || typeof size === "number" ? this.standard.readSize(size) : null;
+    if (reading === null || isRefusal(reading)) {
+      this.problem(section, "size", row, `a size of ${this.standard.id}`);
+      return;
+    }
+    const work = /^cut/.test(plainWords(this.cell(section, "work", row))) ? "cut" : "bend";
+    const grade = this.number(section, "yield", row, "the yield of the grade in MPa");
+    this.plates.push({
+      machine,
+      work,
+      rated: { diameter: reading.diameter, yield: grade, bars: Math.floor(bars) },
+    });
+  }
+
+  private readStock(section: ShopSection, row: number): void {
+    const length = this.length(section, "stockLength", row);
+    if (length === null) return;
+    const size = this.cell(section, "size", row);
+    const remnant = plainWords(this.cell(section, "kind", row)) === "remnant";
+    const count = this.number(section, "count", row, "whole bars, 0 or more", true);
+    this.stock.push({
+      size: size === null ? null : String(size).trim(),
+      length,
+      count: count ?? (remnant ? 1 : null),
+      remnant,
+    });
+  }
+
+  private readLimit(section: ShopSection, row: number): void {
+    const words = plainWords(this.cell(section, "limit", row));
+    const name = (Object.keys(SHOP_LIMITS) as LimitName[]).find((key) =>
+      (SHOP_LIMITS[key] as readonly string[]).includes(words),
+    );
+    if (name === undefined) return;
+    const value = this.number(section, "value", row, "a number", name === "temperature" ? "any" : false);
+    if (value !== null) this.limits.set(name, value);
+  }
+
+  private readTrialLog(section: ShopSection): void {
+    const rows = [section.headerRow, ...section.rows];
+    const block = rows.map((row) => {
+      const cells: Cell[] = [];
+      for (let column = section.firstColumn; column <= section.lastColumn; column += 1) {
+        cells.push(this.sheet.cell(row, column));
+      }
+      return cells;
+    });
+    if (this.trials === null) this.trials = { block, top: section.headerRow, left: section.firstColumn };
+  }
+
+  private shopLimits(): ShopLimits {
+    const limit = (name: LimitName): number | null => this.limits.get(name) ?? null;
+    return {
+      hoist: limit("hoist"),
+      handLift: limit("handLift"),
+      transportWidth: limit("transportWidth"),
+      leastRemnant: limit("leastRemnant"),
+      temperature: limit("temperature"),
+    };
+  }
+
+  private cell(section: ShopSection, column: ShopColumn, row: number): Cell {
+    const place = section.columns.get(column);
+    const cell = place === undefined ? null : this.sheet.cell(row, place);
+    return typeof cell === "string" && cell.trim() === "" ? null : cell;
+  }
+
+  private text(section: ShopSection, column: ShopColumn, row: number): string | null {
+    const cell = this.cell(section, column, row);
+    return cell === null || typeof cell === "object" ? null : String(cell).trim();
+  }
+
+  private length(section: ShopSection, column: ShopColumn, row: number, zero = false): number | null {
+    const cell = this.cell(section, column, row);
+    if (cell === null) return null;
+    const length = lengthOf(cell, zero);
+    if (length === null) this.problem(section, column, row, "a length in mm");
+    return length;
+  }
+
+  private lengths(section: ShopSection, column: ShopColumn, row: number): number[] | null {
+    const cell = this.cell(section, column, row);
+    if (cell === null) return null;
+    const parts =
+      typeof cell === "string"
+        ? cell.split(/[,;/]|\s+and\s+|\s{1,}(?=\d)/).filter((part) => part.trim() !== "")
+        : [cell];
+    const lengths = parts.map((part) => lengthOf(part, false));
+    if (lengths.every((length) => length !== null)) return lengths as number[];
+    this.problem(section, column, row, "diameters in mm with commas between");
+    return null;
+  }
+
+  private number(
+    section: ShopSection,
+    column: ShopColumn,
+    row: number,
+    wanted: string,
+    least: boolean | "any" = false,
+  ): number | null {
+    const cell = this.cell(section, column, row);
+    if (cell === null) return null;
+    const value = typeof cell === "string" ? Number(cell.trim()) : cell;
+    const isNumber = typeof value === "number" && Number.isFinite(value);
+    if (isNumber && (least === "any" || value > 0 || (least === true && value === 0))) return value;
+    this.problem(section, column, row, wanted);
+    return null;
+  }
+
+  private problem(section: ShopSection, column: ShopColumn, row: number, wanted: string): void {
+    const cell = this.cell(section, column, row);
+    const typed = typeof cell === "object" && cell !== null ? cell.error : String(cell);
+    this.problems.push({ row, column: section.columns.get(column)!, typed, wanted });
+  }
+}
+
+function lengthOf(cell: Cell | string, zero: boolean): number | null {
+  if (typeof cell !== "number" && typeof cell !== "string") return null;
+  if (cell === 0 || cell === "0") return zero ? 0 : null;
+  const length = parseLength(cell, "mm");
+  return isRefusal(length) || length <= 0 ? null : length;
+}
+
+const sameName = (a: string, b: string): boolean => plainWords(a) === plainWords(b);
+const hasName = (map: ReadonlyMap<string, unknown>, name: string): boolean =>
+  [...map.keys()].some((key) => sameName(key, name));
+
+function blankMachine(name: string): Machine {
+  return {
+    name,
+    rated: [],
+    formers: null,
+    pins: null,
+    orbitRadius: null,
+    backRestDistance: null,
+    largestAngle: null,
+    guardRadius: null,
+  };
+}

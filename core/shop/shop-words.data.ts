@@ -1,0 +1,73 @@
+/** Heads of the Shop sheet's columns, the word written by us first; others are read as the same. */
+export const SHOP_COLUMNS = {
+  machine: ["machine", "bender", "cutter", "shear"],
+  orbitRadius: ["orbit radius mm", "orbit radius", "pin orbit"],
+  backRestDistance: ["back-rest distance mm", "back-rest distance", "backrest distance"],
+  pins: ["pins mm", "pins", "pin diameter", "pin diameters"],
+  formers: ["formers in the rack mm", "formers in the rack", "formers", "mandrels"],
+  largestAngle: ["largest angle", "largest angle deg", "greatest angle"],
+  guardRadius: ["guard radius mm", "guard radius"],
+  work: ["work", "bends or cuts"],
+  size: ["size", "bar size", "type and size"],
+  yield: ["grade mpa", "grade", "yield mpa", "yield"],
+  bars: ["bars at once", "bars"],
+  kerf: ["kerf mm", "kerf"],
+  endCrop: ["end crop mm", "end crop"],
+  stockLength: ["stock length mm", "stock length", "stock"],
+  count: ["bars held", "held", "count"],
+  kind: ["kind"],
+  limit: ["limit"],
+  value: ["value"],
+  bentTo: ["bent to", "bent to deg"],
+  released: ["released", "released deg", "comes back to"],
+} as const;
+
+/** Names of the rows under `limit`. */
+export const SHOP_LIMITS = {
+  hoist: ["hoist or crane kg", "hoist", "crane", "lifting limit"],
+  handLift: ["lift by hand kg", "lift by hand", "hand lift"],
+  transportWidth: ["transport width mm", "transport width"],
+  leastRemnant: ["least remnant mm", "least remnant", "shortest remnant"],
+  temperature: ["temperature c", "temperature", "shop temperature"],
+} as const;
+
+/** Sections in the order in which a new Shop sheet has them: a title, its columns, what each holds. */
+export const SHOP_SECTIONS = [
+  {
+    title: "Benders, one a row. Leave blank what is not known: then the answer is unsure, not a pass.",
+    columns: ["machine", "largestAngle", "guardRadius", "orbitRadius", "backRestDistance", "pins", "formers"],
+    blankRows: 3,
+  },
+  {
+    title: "What each machine's plate allows at once. The plate and the manual govern.",
+    columns: ["machine", "work", "size", "yield", "bars"],
+    blankRows: 8,
+  },
+  {
+    title: "Cutters: kerf 0 for a shear",
+    columns: ["machine", "kerf", "endCrop"],
+    blankRows: 2,
+  },
+  {
+    title:
+      "Stock lengths; size blank serves every size, bars held blank is as many as needed, kind: stock or remnant",
+    columns: ["size", "stockLength", "count", "kind"],
+    blankRows: 6,
+  },
+] as const;
+
+/** Title over the limits, and over the trial log with its columns. */
+export const SHOP_LIMITS_TITLE = "Limits of this yard";
+export const SHOP_TRIALS_TITLE =
+  "Trial bends: angles are bend angles, 0 is straight; measure the released bar against its straight legs";
+export const SHOP_TRIAL_COLUMNS = [
+  "date",
+  "machine",
+  "size",
+  "former",
+  "grade",
+  "form",
+  "heat",
+  "bent to",
+  "released",
+] as const;
