@@ -1,0 +1,59 @@
+import "./taskpane.css";
+import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
+import { openPane } from "../pane/open-pane";
+import { SETTING_NAMES } from "../pane/setting-names";
+import { applyTheme } from "../pane/theme";
+import type { Unsubscribe, WorkbookPort } from "../pane/workbook-port";
+import { excelWorkbook } from "./excel-workbook";
+import { followOfficeTheme } from "./office-theme";
+
+/** The page of the shared runtime: the pane and the worksheet functions live in it together. */
+const place = document.getElementById("pane");
+if (place === null) throw new Error("the page has no place for the pane");
+
+const { host } = await Office.onReady();
+if (host === Office.HostType.Excel) await openInExcel(place);
+else sayOutside(place);
+
+async function openInExcel(place: Element): Promise<void> {
+  const workbook = excelWorkbook();
+  readDefaultStandardBy(() => workbook.setting(SETTING_NAMES.standard));
+  const { element } = await openPane(place, untilClosed(withFreshStandard(workbook)));
+  followOfficeTheme((dark) => applyTheme(element, dark));
+}
+
+/** The functions' memory of the workbook's standard ends where the pane saves another. */
+function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
+  return {
+    ...workbook,
+    async saveSetting(name, value) {
+      await workbook.saveSetting(name, value);
+      forgetDefaultStandard();
+    },
+  };
+}
+
+/** Takes every listener off the workbook when the page goes. */
+function untilClosed(workbook: WorkbookPort): WorkbookPort {
+  const listeners: Unsubscribe[] = [];
+  const kept = (unsubscribe: Unsubscribe): Unsubscribe => {
+    listeners.push(unsubscribe);
+    return unsubscribe;
+  };
+  addEventListener("pagehide", () => {
+    for (const unsubscribe of listeners) unsubscribe();
+  });
+  return {
+    ...workbook,
+    onSelection: (listener) => kept(workbook.onSelection(listener)),
+    onChange: (listener) => kept(workbook.onChange(listener)),
+  };
+}
+
+function sayOutside(place: Element): void {
+  const words = document.createElement("p");
+  words.className = "outside";
+  words.textContent =
+    "This page is Barwright's pane for Excel (2021, or Microsoft 365): open it from the Home tab there. Without Excel, use the workbench.";
+  place.replaceChildren(words);
+}
