@@ -1,7 +1,8 @@
+import { taskpaneConfig } from "./webpack/taskpane.mjs";
 import { workbenchConfig } from "./webpack/workbench.mjs";
 
 /** Each page of the add-in, by the name that `--env NAME` picks it with. */
-const PAGES = { workbench: workbenchConfig };
+const PAGES = { workbench: workbenchConfig, taskpane: taskpaneConfig };
 
 /** Every page's config, or those named by `--env`. */
 export default function configs(env = {}, argv = {}) {
