@@ -112,10 +112,10 @@ function lookalike(text: string): CountReading | null {
 }
 
 /** A count has to be a whole number from 0; anything else is unread and says so. */
-export function whole(number: number, typed: string | number): CountReading {
+function whole(number: number, typed: string): CountReading {
   if (Number.isSafeInteger(number) && number >= 0) return counted(number, {});
   const what = number < 0 ? "is negative" : "is no whole number";
-  return { is: "unread", reason: `${shortened(String(typed))} ${what}, so it is no count of bars` };
+  return { is: "unread", reason: `${shortened(typed)} ${what}, so it is no count of bars` };
 }
 
 interface Extra {

@@ -1,4 +1,5 @@
 import type { GuessCode } from "./bar-row";
+import { dateTyped } from "./date-typed";
 import type { LengthColumn } from "./read-length-text";
 
 export interface OddNumberPlace {
@@ -60,9 +61,7 @@ function negative(number: number, { column, shown }: OddNumberPlace): OddNumber 
 }
 
 function dateAsLength(serial: number, { column, inInches }: OddNumberPlace): OddNumber {
-  const date = new Date(Date.UTC(1899, 11, 30) + Math.floor(serial) * 86_400_000);
-  const month = date.getUTCMonth() + 1;
-  const day = date.getUTCDate();
+  const { month, day } = dateTyped(serial);
   if (!inInches && !column.feetInches) {
     const reason = `a date stands here: ${month}-${day} or ${month}/${day} was typed and turned into a date; type it as text`;
     return { is: "unread", reason };

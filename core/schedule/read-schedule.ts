@@ -8,14 +8,12 @@ import type {
   TableReading,
   TotalRow,
 } from "./bar-row";
-import { cellAddress } from "./cell-address";
-import { cleanText } from "./clean-text";
 import { decideColumns } from "./decide-columns";
 import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
 import { finishReading } from "./finish-reading";
-import { type BarRowReader, barRowReader, type Carried } from "./read-bar-row";
+import { type BarRowReader, barRowReader } from "./read-bar-row";
+import type { Carried } from "./read-count-cells";
 import { isHeadingText, readHeading } from "./read-heading";
-import { readNumberText } from "./read-number-text";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import { readRemark } from "./read-remark";
 import { KNOWN_HEADER_WORDS } from "./recognise-header";
@@ -23,6 +21,7 @@ import { beginsWithWord, isWord, plainWords } from "./row-words";
 import type { Cell, Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
 import { splitPasted } from "./split-pasted";
+import { sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
 
 const BLANKS_THAT_END = 20;
 const REPEATED_SHARE = 0.8;
@@ -210,15 +209,9 @@ class SheetReader {
       }
       const summary = isSummary ? { headerRow: header.bottom, rows: [], sizes: [] } : null;
       if (summary !== null) this.summaries.push(summary);
-      const reader = barRowReader(
-        {
-          sheet: this.sheet,
-          standard: this.standard,
-          isConfirmed: this.access.isConfirmed,
-          barOfMark: (mark) => this.barOfMark(mark),
-        },
-        layout,
-      );
+      const isConfirmed = this.access.isConfirmed;
+      const barOfMark = (mark: string) => this.barOfMark(mark);
+      const reader = barRowReader(this.sheet, this.standard, { isConfirmed, barOfMark }, layout);
       const grade = this.options.grade ?? null;
       return {
         reader,
@@ -233,21 +226,8 @@ class SheetReader {
   /** A row of bar sizes over sums: a block of masses by size. */
   private beginsSummary(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
     if (filled.length < 3 || this.tables.length === 0) return false;
-    const sizes: { size: string; column: number }[] = [];
-    let words = 0;
-    let before = 0;
-    for (const column of filled) {
-      const cell = cells[column];
-      const size =
-        typeof cell === "string" || typeof cell === "number" ? sizeNamed(cell, this.standard) : null;
-      if (size === null) words += 1;
-      else if (size.diameter <= before) return false;
-      else {
-        before = size.diameter;
-        sizes.push({ size: size.name, column });
-      }
-    }
-    if (sizes.length < 3 || words > 3) return false;
+    const sizes = sizesInRow(cells, filled, this.standard);
+    if (sizes === null) return false;
     const block = this.blocks[this.blocks.length - 1];
     if (block === undefined) return false;
     const summary = { headerRow: row, rows: [], sizes };
@@ -297,7 +277,7 @@ class SheetReader {
       this.blocks = this.blocks.map((one) => (one === block ? { ...block, summary: null } : one));
       return this.bar(block, cells, row);
     }
-    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary");
+    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", reader.layout.comma);
     summary.rows.push(line);
     this.totals.push(line);
     return "total";
@@ -317,7 +297,10 @@ class SheetReader {
     label: string,
     kind: "total" | "subtotal" | "carried",
   ): RowClass {
-    this.totals.push({ ...totalRow(cells, row, filled, label, kind), table: block.reader.layout.table });
+    this.totals.push({
+      ...totalRow(cells, row, filled, label, kind, block.reader.layout.comma),
+      table: block.reader.layout.table,
+    });
     block.carried.member = null;
     block.carried.members = null;
     block.carried.membersTyped = null;
@@ -433,55 +416,6 @@ function allKnown(cells: readonly Cell[]): boolean {
   );
 }
 
-/** Size with masses or lengths but neither mark, shape nor count: sums, not bars. */
-function sumsOnly({ columns }: TableReading): boolean {
-  if (!columns.has("size") || columns.has("mark") || columns.has("shape") || columns.has("each"))
-    return false;
-  if (columns.has("A") || columns.has("members") || columns.has("member")) return false;
-  const sums = columns.has("mass") || columns.has("unitMass");
-  return sums && !(columns.has("length") && columns.has("total"));
-}
-
-function totalKind(plains: readonly string[]): "total" | "subtotal" | "carried" | "wastage" | null {
-  for (const plain of plains) {
-    if (beginsWithWord("subtotal", plain)) return "subtotal";
-    if (
-      isWord("carried", plain) ||
-      (plain.length < 40 && /\bcarried forward\b|\bbrought forward\b/.test(plain))
-    )
-      return "carried";
-    if (
-      beginsWithWord("wastage", plain) &&
-      /waste|wastage|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/.test(plain)
-    )
-      return "wastage";
-    if (isWord("total", plain) || (beginsWithWord("total", plain) && plain.length < 60)) return "total";
-    if (/(?:^|\s)(?:total|sub ?total)$/.test(plain) && plain.length < 40) return "subtotal";
-  }
-  return null;
-}
-
-function totalRow(
-  cells: readonly Cell[],
-  row: number,
-  filled: readonly number[],
-  label: string,
-  kind: NonNullable<TotalRow["kind"]>,
-): TotalRow {
-  const numbers: { column: number; value: number }[] = [];
-  for (const column of filled) {
-    const cell = cells[column];
-    const value =
-      typeof cell === "number"
-        ? cell
-        : typeof cell === "string"
-          ? readNumberText(cleanText(cell), "thousands")
-          : null;
-    if (value !== null && Number.isFinite(value)) numbers.push({ column, value });
-  }
-  return { row, label, cells: numbers, kind };
-}
-
 function labelOf(cells: readonly Cell[], filled: readonly number[]): string {
   return shownText(cells[filled[0] ?? -1]);
 }
@@ -490,20 +424,6 @@ function shownText(cell: Cell | undefined): string {
   if (cell === null || cell === undefined) return "";
   if (typeof cell === "object") return cell.error;
   return String(cell).trim();
-}
-
-function sizeNamed(cell: string | number, standard: Standard): { name: string; diameter: number } | null {
-  const text =
-    typeof cell === "number"
-      ? String(cell)
-      : cleanText(cell)
-          .replace(/\s*mm$/i, "")
-          .replace(/^\u00d8\s*/, "");
-  const bar = standard.bars.find(
-    ({ size, diameter }) =>
-      size === text || String(diameter) === text || `H${size}` === text || `T${size}` === text,
-  );
-  return bar === undefined ? null : { name: bar.size, diameter: bar.diameter };
 }
 
 function unreadReason(mark: boolean, size: boolean, fields: number): string {
@@ -521,9 +441,4 @@ function inOneColumn(reading: ScheduleReading): ScheduleReading {
     for (const problem of bar.problems ?? []) (problem as { column: number }).column = 0;
   }
   return { ...reading, pasted: true };
-}
-
-/** The address of a column's header cell, for messages about the column. */
-export function headerAddress(sheet: Sheet, table: TableReading, column: number): string {
-  return cellAddress(sheet, table.headerBottom, column);
 }

@@ -1,4 +1,5 @@
 import type { Standard } from "../standards/port";
+import { toMillimetres } from "../units/convert-length";
 import type { GuessCode } from "./bar-row";
 import { cleanText } from "./clean-text";
 import { shortened } from "./read-length-text";
@@ -61,7 +62,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   if (/^(?:straight|str|st|s|gerade|droit|直)$/i.test(plain)) return coded("00");
   if (PATH.test(text) && /\d/.test(text)) return coded(text);
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
-  if (legs !== null) return fromLegs(text, legs[1] ?? "");
+  if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
   const same = SAME_AS.exec(text);
   if (same !== null) return { ...NOTHING, is: "same-as", sameAs: same[1] ?? "" };
   return fromCodeText(text, standard);
@@ -96,13 +97,13 @@ function codeOf(digits: string, standard: Standard): string {
   return standard.shapes.has(short) ? short : padded;
 }
 
-function fromLegs(text: string, list: string): ShapeCell {
+function fromLegs(text: string, list: string, standard: Standard): ShapeCell {
   const legs = list.split(/\s*[+/x]\s*| - /i).map(Number);
   const path = legs.join(" +90 ");
   return {
     ...NOTHING,
     is: "legs",
-    legs,
+    legs: legs.map((leg) => toMillimetres(leg, standard.unit)),
     shape: path,
     guess: "shape-from-legs",
     asks: true,

@@ -88,6 +88,8 @@ export const KNOWN_HEADER_WORDS: readonly string[] = [
   "C",
 ];
 
+/** No known word has a digit, and nearly every mark has one. */
+const HOLDS_DIGIT = /\d/;
 const remembered = new Map<string, HeaderMeaning | null>();
 
 /**
@@ -96,7 +98,7 @@ const remembered = new Map<string, HeaderMeaning | null>();
  * @example recogniseHeader("Cutting Length (m)") // { kind: "length", unit: "m" }
  */
 export function recogniseHeader(typed: string): HeaderMeaning | null {
-  if (typed.length > 80) return null;
+  if (typed.length > 80 || HOLDS_DIGIT.test(typed)) return null;
   const known = remembered.get(typed);
   if (known !== undefined) return known;
   const meaning = recognise(typed);
