@@ -10,6 +10,8 @@ import { sizeReader } from "./read-size";
 import { ANSWERS_REMEMBERED } from "./remembered.data";
 import type { StandardTables } from "./standard-tables";
 
+const HOOK_TURNS: readonly HookTurn[] = [90, 135, 180];
+
 /**
  * The standard that answers from printed tables. Answers are remembered, so that a schedule of many
  * rows pays for each question once; the same question gives the same object.
@@ -18,24 +20,18 @@ export function buildStandard(tables: StandardTables): Standard {
   const bars = barsOf(tables.bars);
   const mm = (length: number) => toMillimetres(length, tables.unit);
   const inMillimetres = (length: Cited<number> | null) => length && { ...length, value: mm(length.value) };
-  const former = remember(
-    ({ diameter, use, coating, grade }: FormerQuestion) =>
-      coating === undefined && grade === undefined
-        ? `${diameter}|${use}`
-        : `${diameter}|${use}|${coating}|${grade}`,
-    (question) => findFormer(question, tables, bars),
+  const former = remember((diameter, use, coating, grade) =>
+    findFormer(question(diameter, use, coating, grade), tables, bars),
   );
-  const formulaRadius = remember(
-    (question: readonly [number, Use]) => question.join("|"),
-    ([diameter, use]) => findFormulaRadius(tables, diameter, () => former({ diameter, use })),
+  const formulaRadius = remember((diameter, use) =>
+    findFormulaRadius(tables, diameter, () => former(diameter, use)),
   );
-  const endLeg = remember(
-    (question: readonly [number, Use]) => question.join("|"),
-    ([diameter, use]) => findEndLeg(diameter, use, tables, bars),
-  );
-  const hook = remember(
-    (question: readonly [HookTurn, number, Use]) => question.join("|"),
-    ([turn, diameter, use]) => findHook(turn, diameter, use, tables, bars),
+  const endLeg = remember((diameter, use) => findEndLeg(diameter, use, tables, bars));
+  const hooks = new Map(
+    HOOK_TURNS.map((turn) => [
+      turn,
+      remember((diameter, use) => findHook(turn, diameter, use, tables, bars)),
+    ]),
   );
   return {
     id: tables.id,
@@ -45,10 +41,10 @@ export function buildStandard(tables: StandardTables): Standard {
     grades: tables.grades,
     uses: tables.uses,
     readSize: sizeReader(tables, bars),
-    former,
-    formulaRadius: (diameter, use) => formulaRadius([diameter, use]),
-    endLeg: (diameter, use) => endLeg([diameter, use]),
-    hook: (turn, diameter, use) => hook([turn, diameter, use]),
+    former: ({ diameter, use, coating, grade }) => former(diameter, use, coating, grade),
+    formulaRadius,
+    endLeg,
+    hook: (turn, diameter, use) => hooks.get(turn)!(diameter, use),
     shapes: new Map(tables.shapes.map((shape) => [shape.code, shape])),
     lengthRounding: { ...tables.lengthRounding, step: mm(tables.lengthRounding.step) },
     dimensionStep: inMillimetres(tables.dimensionStep),
@@ -94,18 +90,34 @@ function straightSupplyRadius({ supply }: StandardTables, diameter: number): Cit
   return row === undefined ? null : { value: row.radius, cite: supply.straightSupplyRadius!.cite };
 }
 
-function remember<Question, Answer>(
-  keyOf: (question: Question) => string,
-  answer: (question: Question) => Answer,
-) {
-  const remembered = new Map<string, Answer>();
-  return (question: Question): Answer => {
-    const key = keyOf(question);
-    const known = remembered.get(key);
-    if (known !== undefined) return known;
-    if (remembered.size >= ANSWERS_REMEMBERED) remembered.clear();
-    const fresh = answer(question);
-    remembered.set(key, fresh);
-    return fresh;
+type Answer<Value> = (diameter: number, use: Use, coating?: string, grade?: string) => Value;
+
+/** Keeps answers by use, and within it by diameter: the two that change from row to row. */
+function remember<Value>(answer: Answer<Value>): Answer<Value> {
+  const byUse = new Map<string, Map<number, Value>>();
+  return (diameter, use, coating, grade) => {
+    const key = coating === undefined && grade === undefined ? use : `${use}|${coating}|${grade}`;
+    let known = byUse.get(key);
+    if (known === undefined) {
+      if (byUse.size >= ANSWERS_REMEMBERED) byUse.clear();
+      known = new Map();
+      byUse.set(key, known);
+    }
+    let value = known.get(diameter);
+    if (value === undefined) {
+      if (known.size >= ANSWERS_REMEMBERED) known.clear();
+      value = answer(diameter, use, coating, grade);
+      known.set(diameter, value);
+    }
+    return value;
+  };
+}
+
+function question(diameter: number, use: Use, coating?: string, grade?: string): FormerQuestion {
+  return {
+    diameter,
+    use,
+    ...(coating === undefined ? {} : { coating }),
+    ...(grade === undefined ? {} : { grade }),
   };
 }

@@ -95,7 +95,7 @@ export interface HookRow extends BarCondition {
   readonly endLegOf?: Use;
 }
 
-export interface SupplyTables {
+interface SupplyTables {
   readonly straightSupplyRadius: PrintedTable<RadiusRow> | null;
   readonly transportWidth: Cited<number> | null;
   readonly stockLength: Cited<number> | null;

@@ -1,2 +1,0 @@
-export { nominalArea } from "./nominal-area";
-export { nominalMass } from "./nominal-mass";
