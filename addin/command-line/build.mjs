@@ -1,9 +1,10 @@
-/** Bundles the command line into one file that Node runs as it is. */
+/** Bundles the command line into one file that Node runs as it is: `build.mjs [outfile]`. */
 import { chmod } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
-const outfile = fileURLToPath(new URL("../dist/command-line/barwright.mjs", import.meta.url));
+const outfile =
+  process.argv[2] ?? fileURLToPath(new URL("../dist/command-line/barwright.mjs", import.meta.url));
 
 await build({
   entryPoints: [fileURLToPath(new URL("./main.ts", import.meta.url))],

@@ -26,6 +26,8 @@ export interface PackageParts {
   relationships(part: string): readonly Relationship[];
 }
 
+/** Bytes of a part that is taken as one text; sheets are not, they are read in pieces. */
+const LONGEST_TEXT = 256 * 1024 * 1024;
 const CFB = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 
 /** Opens an Office file's parts. Throws `UnreadableWorkbook` with the reason and the remedy. */
@@ -48,7 +50,13 @@ export function openParts(bytes: Uint8Array, limits?: ZipLimits): PackageParts {
       throw new UnreadableWorkbook(`not a whole workbook: its part ${part} is missing`);
     return found;
   };
-  const text = (part: string): string => decodeWhole(inflateWhole(archive, entry(part)), part);
+  const text = (part: string): string => {
+    const found = entry(part);
+    if (found.declaredSize > LONGEST_TEXT) {
+      throw new UnreadableWorkbook(`the part ${part} would inflate to over 256 MiB of text: not opened`);
+    }
+    return decodeWhole(inflateWhole(archive, found), part);
+  };
   return {
     archive,
     nameOf,

@@ -8,7 +8,9 @@ export type SheetPiece =
   | { readonly kind: "tail"; readonly text: string; readonly prefix: string };
 
 /** Longest text between two row ends: a row of 16,384 texts of moderate length is well within. */
-const LONGEST_ROW = 256 * 1024 * 1024;
+const LONGEST_ROW = 64 * 1024 * 1024;
+/** What stands before the rows: views, columns, properties. */
+const LONGEST_HEAD = 8 * 1024 * 1024;
 
 /**
  * Cuts a worksheet that arrives in pieces, holding never more than a piece and a row. The pieces joined
@@ -25,7 +27,12 @@ export function* sheetPieces(source: Iterable<string>): Generator<SheetPiece> {
     if (closed) continue;
     if (!opened) {
       const start = /<((?:[\w.-]+:)?)sheetData(\s[^>]*)?(\/?)>/.exec(held);
-      if (start === null) continue;
+      if (start === null) {
+        if (held.length <= LONGEST_HEAD) continue;
+        throw new UnreadableWorkbook(
+          "a sheet of the workbook has no cell data where it must be: it is damaged",
+        );
+      }
       prefix = start[1]!;
       const end = start.index + start[0].length;
       yield { kind: "head", text: held.slice(0, end), prefix };

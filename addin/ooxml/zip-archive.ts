@@ -77,7 +77,7 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
     }
     for (const piece of pieces) {
       size += piece.length;
-      holdAgainstLimits(entry, size, archive.limits);
+      holdAgainstLimits(entry, size, archive.limits, end);
       if (piece.length > 0) yield piece;
     }
     pieces = [];
@@ -94,22 +94,27 @@ export function inflateWhole(archive: ZipArchive, entry: ZipEntry): Uint8Array {
   const whole = new Uint8Array(entry.declaredSize);
   let at = 0;
   for (const piece of inflateEntry(archive, entry)) {
-    if (at + piece.length > whole.length) {
-      throw new UnreadableWorkbook(`the part ${entry.name} is longer than the file says: it is damaged`);
-    }
     whole.set(piece, at);
     at += piece.length;
   }
   return whole;
 }
 
-function holdAgainstLimits(entry: ZipEntry, size: number, limits: ZipLimits): void {
+function holdAgainstLimits(
+  entry: ZipEntry,
+  size: number,
+  limits: ZipLimits,
+  packed = entry.compressed.length,
+): void {
+  if (size > entry.declaredSize) {
+    throw new UnreadableWorkbook(`the part ${entry.name} is longer than the file says: not opened`);
+  }
   if (size > limits.part) {
     throw new UnreadableWorkbook(
       `the part ${entry.name} would inflate to over ${mebibytes(limits.part)}: not opened`,
     );
   }
-  if (size > limits.ratioFrom && size > limits.ratio * entry.compressed.length) {
+  if (size > limits.ratioFrom && size > limits.ratio * packed) {
     throw new UnreadableWorkbook(
       `the part ${entry.name} is packed more than ${limits.ratio} times over, as no schedule is: not opened`,
     );

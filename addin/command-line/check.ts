@@ -1,0 +1,89 @@
+import { existsSync, writeFileSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import type { AuditReport } from "../../core/audit/audit-report";
+import { auditSettings, DEFAULT_SETTINGS } from "../../core/audit/audit-settings";
+import { runAudit } from "../../core/audit/run-audit";
+import { annotatedCopy } from "../ooxml/annotated-copy";
+import type { Command } from "./command";
+import { InputRefused } from "./input-refused";
+import { type Book, openBook } from "./open-book";
+import { printFindings } from "./print-findings";
+import { readSheets, sayPassedOver } from "./read-schedules";
+import { standardFor } from "./standard-for";
+
+/** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
+export const check: Command = {
+  name: "check",
+  usage: "check BOOK [--sheet NAME] [--standard ID] [--json] [--out COPY]",
+  summary: "audit of a schedule; --out writes a copy with the findings marked",
+  options: {
+    sheet: { type: "string" },
+    standard: { type: "string" },
+    json: { type: "boolean" },
+    out: { type: "string" },
+  },
+  async run(given, streams) {
+    const [path, more] = given.positionals;
+    if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
+    const out = given.text("out");
+    if (out !== null) refuseTarget(path, out);
+    const book = openBook(path);
+    if (out !== null && book.workbook === null)
+      throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
+    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
+    const sheets = readSheets(book, given.text("sheet"));
+    const whole = runAudit({ sheets, standard, settings: settingsOf(book) });
+    sayPassedOver(
+      whole.sheets.map(({ sheet, reading }) => ({
+        sheet: sheets.find(({ name }) => name === sheet)!,
+        reading,
+      })),
+      streams,
+    );
+    const schedules = new Set(whole.sheets.filter(({ header }) => header !== null).map(({ sheet }) => sheet));
+    const report = { ...whole, findings: whole.findings.filter(({ sheet }) => schedules.has(sheet)) };
+    if (out !== null && book.workbook !== null) {
+      writeCopy(out, annotatedCopy(book.workbook, report, sheets));
+      streams.note(`written: ${out}`);
+    }
+    if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));
+    else printFindings(report, sheets, streams);
+    const isBroken = report.findings.some(
+      ({ severity, outcome }) => outcome === "broken" && (severity === "unsafe" || severity === "unbendable"),
+    );
+    return isBroken ? 1 : 0;
+  },
+};
+
+function settingsOf(book: Book) {
+  const stored = book.setting("Barwright.Audit");
+  if (stored === null) return DEFAULT_SETTINGS;
+  try {
+    return auditSettings.parse(JSON.parse(stored));
+  } catch {
+    throw new InputRefused(
+      "the workbook's name Barwright.Audit holds no settings that can be read: delete the name",
+    );
+  }
+}
+
+/** The report in the shape that scripts rely on. */
+function jsonReport(report: AuditReport) {
+  const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
+  return { standard: report.standard.id, rows: report.rows, sheets, findings: report.findings };
+}
+
+function refuseTarget(path: string, out: string): void {
+  if (resolve(path) === resolve(out))
+    throw new InputRefused("--out names the book itself: name another file");
+  if (!existsSync(dirname(resolve(out))))
+    throw new InputRefused(`there is no folder ${dirname(out)} to write to`);
+}
+
+function writeCopy(path: string, bytes: Uint8Array): void {
+  try {
+    writeFileSync(path, bytes);
+  } catch (error) {
+    throw new InputRefused(`${path} cannot be written (${(error as NodeJS.ErrnoException).code})`);
+  }
+}

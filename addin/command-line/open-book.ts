@@ -1,0 +1,71 @@
+import { readFileSync, statSync } from "node:fs";
+import { basename, extname } from "node:path";
+import type { Sheet } from "../../core/schedule";
+import { parseAddress } from "../ooxml/cell-address";
+import { constantText } from "../ooxml/defined-names";
+import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
+import { InputRefused } from "./input-refused";
+import { readCsv } from "./read-csv";
+
+/** A schedule file, whichever kind it is. */
+export interface Book {
+  readonly name: string;
+  /** null for a .csv */
+  readonly workbook: Workbook | null;
+  readonly sheetNames: readonly string[];
+  read(sheet: string): Sheet;
+  /** A setting that the workbook keeps as a defined name. */
+  setting(name: string): string | null;
+}
+
+/** Opens a .xlsx, .xlsm or .csv file. */
+export function openBook(path: string): Book {
+  const bytes = readBytes(path);
+  const name = basename(path);
+  const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
+  if (/^\.(csv|tsv|txt)$/i.test(extname(path)) && !isZip) {
+    const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
+    return { name, workbook: null, sheetNames: [sheet.name], read: () => sheet, setting: () => null };
+  }
+  const workbook = openWorkbook(bytes);
+  return {
+    name,
+    workbook,
+    sheetNames: workbook.sheets.map((sheet) => sheet.name),
+    read: (sheet) => workbook.read(sheet),
+    setting: (setting) => readSetting(workbook, setting),
+  };
+}
+
+/** Text that a name stands for, or that stands in the cell it points at. */
+function readSetting(workbook: Workbook, name: string): string | null {
+  const wanted = name.toLowerCase();
+  const found = workbook.names.find((one) => one.sheetIndex === null && one.name.toLowerCase() === wanted);
+  if (found === undefined) return null;
+  const text = constantText(found.refersTo);
+  if (text !== null) return text;
+  const reference = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(found.refersTo.trim());
+  const place = parseAddress(reference?.[3] ?? "");
+  const sheet = (reference?.[1] ?? reference?.[2] ?? "").replaceAll("''", "'");
+  if (place === null || workbook.sheet(sheet) === undefined) {
+    throw new InputRefused(
+      `the workbook's name ${name} stands for ${found.refersTo}: give it a text such as ="BS8666:2005"`,
+    );
+  }
+  const value = workbook.read(sheet).valueAt(place.row, place.column);
+  return typeof value === "string" || typeof value === "number" ? String(value) : null;
+}
+
+function readBytes(path: string): Uint8Array {
+  try {
+    if (statSync(path).isDirectory())
+      throw new InputRefused(`${path} is a folder: name a .xlsx or .csv file`);
+    return readFileSync(path);
+  } catch (error) {
+    if (error instanceof InputRefused) throw error;
+    const code = (error as NodeJS.ErrnoException).code;
+    throw new InputRefused(
+      code === "ENOENT" ? `there is no file ${path}` : `${path} cannot be read (${code})`,
+    );
+  }
+}

@@ -1,0 +1,48 @@
+import type { AuditReport } from "../../core/audit/audit-report";
+import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import type { Sheet } from "../../core/schedule";
+import { tonnageByPour } from "../../core/totals";
+import { rowMasses } from "./row-mass";
+import type { Streams } from "./streams";
+
+/** Findings grouped by severity, the worst first, and a line that sums up. */
+export function printFindings(report: AuditReport, sheets: readonly Sheet[], streams: Streams): void {
+  for (const severity of SEVERITIES) {
+    const found = report.findings.filter((finding) => finding.severity === severity);
+    if (found.length === 0) continue;
+    streams.result(`${severity.toUpperCase()} (${found.length})`);
+    const width = found.reduce((most, finding) => Math.max(most, Math.min(28, placeOf(finding).length)), 0);
+    for (const finding of found) {
+      const unsure = finding.outcome === "unsure" ? " (could not be judged)" : "";
+      streams.result(`  ${placeOf(finding).padEnd(width)}  ${finding.message}${unsure}  [${finding.code}]`);
+      if (finding.fix !== null) {
+        const review = finding.fix.safety === "safe" ? "" : " (review)";
+        streams.result(`  ${"".padEnd(width)}  -> ${finding.fix.label}${review}`);
+      }
+    }
+    streams.result("");
+  }
+  streams.result(summary(report, sheets));
+}
+
+function placeOf({ sheet, cell }: Finding): string {
+  return cell === null ? sheet : `${sheet}!${cell}`;
+}
+
+function summary(report: AuditReport, sheets: readonly Sheet[]): string {
+  const broken = (severity: string): number =>
+    report.findings.filter((finding) => finding.severity === severity && finding.outcome === "broken").length;
+  const { bars, unread } = report.rows;
+  const unreadRows = unread === 0 ? "" : `, ${unread} rows not read`;
+  const silenced = report.silenced.length === 0 ? "" : `, ${report.silenced.length} silenced`;
+  const lines = report.sheets.flatMap(({ sheet, reading }) => {
+    const source = sheets.find(({ name }) => name === sheet);
+    const masses = source === undefined ? [] : rowMasses(source, reading, report.standard);
+    return masses.flatMap((row) => (row === null ? [] : { pour: "", size: "", mass: row.mass }));
+  });
+  const tonnes = tonnageByPour(lines).total;
+  return (
+    `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ${broken("unsafe")} unsafe, ` +
+    `${broken("unbendable")} unbendable, ${report.findings.length} findings in all${silenced}; ${tonnes.toFixed(3)} t`
+  );
+}

@@ -1,0 +1,75 @@
+import { parse } from "csv-parse/sync";
+import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule";
+import { InputRefused } from "./input-refused";
+
+const DELIMITERS = [",", ";", "\t", "|"] as const;
+
+/** A schedule kept as text: encoding, delimiter and decimal sign are found by themselves. */
+export function readCsv(bytes: Uint8Array, name: string): Sheet {
+  if (bytes.includes(0) && !hasUtf16Mark(bytes)) {
+    throw new InputRefused(`${name} is not a text file: .xlsx and .csv are read`);
+  }
+  let text = decode(bytes);
+  const hint = /^sep=(.)\r?\n/.exec(text);
+  // the hint is a row of the sheet in no program, but it is a line of the file: rows keep their numbers
+  if (hint !== null) text = `\n${text.slice(hint[0].length)}`;
+  const delimiter = hint?.[1] ?? findDelimiter(text);
+  let records: string[][];
+  try {
+    records = parse(text, {
+      delimiter,
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: false,
+    });
+  } catch (error) {
+    const reason = error instanceof Error ? error.message.replace(/\s+/g, " ") : String(error);
+    throw new InputRefused(`${name} cannot be read as separated values: ${reason}`);
+  }
+  const hasDecimalComma =
+    delimiter !== "," && records.some((row) => row.some((cell) => /^-?\d+,\d{1,2}$/.test(cell)));
+  const rows = records.map((row) => row.map((cell) => readCell(cell, hasDecimalComma)));
+  return { ...sheetFromRows(name, rows), name };
+}
+
+/** Numbers in their plain spelling become numbers; "007" and "1.50" stay the texts they are. */
+function readCell(text: string, hasDecimalComma: boolean): Cell {
+  const trimmed = text.trim();
+  if (trimmed === "") return null;
+  if (String(Number(trimmed)) === trimmed) return Number(trimmed);
+  if (hasDecimalComma && /^-?(0|[1-9]\d*),(\d{1,2}|\d{4,})$/.test(trimmed))
+    return Number(trimmed.replace(",", "."));
+  if (/^#(REF!|N\/A|VALUE!|NAME\?|DIV\/0!|NUM!|NULL!)$/.test(trimmed)) return { error: trimmed };
+  return text;
+}
+
+function hasUtf16Mark(bytes: Uint8Array): boolean {
+  return (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+}
+
+function decode(bytes: Uint8Array): string {
+  if (hasUtf16Mark(bytes)) return new TextDecoder(bytes[0] === 0xff ? "utf-16le" : "utf-16be").decode(bytes);
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder("windows-1252").decode(bytes);
+  }
+}
+
+/** The sign that cuts the first lines into most columns, in most of them alike. */
+function findDelimiter(text: string): string {
+  const lines = text.split(/\r?\n/, 60).filter((line) => line.trim() !== "");
+  let best: { delimiter: string; score: number } = { delimiter: ",", score: 0 };
+  for (const delimiter of DELIMITERS) {
+    const counts = lines.map((line) => outsideQuotes(line).split(delimiter).length - 1);
+    const most = Math.max(0, ...counts);
+    const alike = counts.filter((count) => count > 0 && count >= most / 2).length;
+    const score = most * alike;
+    if (score > best.score) best = { delimiter, score };
+  }
+  return best.delimiter;
+}
+
+function outsideQuotes(line: string): string {
+  return line.replace(/"(?:[^"]|"")*"/g, "");
+}

@@ -1,0 +1,39 @@
+import { parseArgs } from "node:util";
+import { InputRefused } from "./input-refused";
+
+export interface OptionDefinition {
+  readonly type: "string" | "boolean";
+}
+
+export interface GivenOptions {
+  readonly positionals: readonly string[];
+  flag(name: string): boolean;
+  text(name: string): string | null;
+}
+
+/** A command's arguments; an unknown option or one without its value is refused. */
+export function readOptions(
+  args: readonly string[],
+  options: Readonly<Record<string, OptionDefinition>>,
+): GivenOptions {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      options,
+      allowPositionals: true,
+      strict: true,
+    });
+    const given = new Map(Object.entries(values));
+    return {
+      positionals,
+      flag: (name) => given.get(name) === true,
+      text: (name) => {
+        const value = given.get(name);
+        return typeof value === "string" ? value : null;
+      },
+    };
+  } catch (error) {
+    const reason = error instanceof Error ? (error.message.split(/[.\n]/)[0] ?? "") : String(error);
+    throw new InputRefused(reason.replace(/^U/, "u").replace(/^O/, "o"));
+  }
+}

@@ -1,0 +1,34 @@
+import type { ScheduleReading, Sheet } from "../../core/schedule";
+import { InputRefused } from "./input-refused";
+import type { Book } from "./open-book";
+import type { Streams } from "./streams";
+
+/** The sheet asked for, or every sheet of the book. */
+export function readSheets(book: Book, only: string | null): Sheet[] {
+  const names = only === null ? book.sheetNames : book.sheetNames.filter((name) => name === only);
+  if (names.length === 0) {
+    throw new InputRefused(`there is no sheet "${only}": the book has ${book.sheetNames.join(", ")}`);
+  }
+  return names.map((name) => book.read(name));
+}
+
+/**
+ * Names each sheet that is no schedule in a note; where none is one, that is refused with the words that
+ * were looked for and the nearest row.
+ */
+export function sayPassedOver(
+  read: readonly { readonly sheet: Sheet; readonly reading: ScheduleReading }[],
+  streams: Streams,
+): void {
+  const without = read.filter(({ reading }) => reading.tables.length === 0);
+  if (without.length === read.length) throw new InputRefused(without.map(noHeaderReason).join("; "));
+  for (const one of without) streams.note(`passed over: ${noHeaderReason(one)}`);
+}
+
+function noHeaderReason({ sheet, reading }: { sheet: Sheet; reading: ScheduleReading }): string {
+  if (sheet.rowCount === 0) return `sheet "${sheet.name}" is empty`;
+  const looked = reading.noHeader?.lookedFor.join(", ") ?? "";
+  const nearest = reading.noHeader?.nearestRow ?? null;
+  const where = nearest === null ? "no row comes near" : `the nearest is row ${sheet.top + nearest + 1}`;
+  return `sheet "${sheet.name}" has no header row: looked for ${looked}; ${where}`;
+}

@@ -1,0 +1,85 @@
+import { readSchedule } from "../../core/schedule";
+import { type Tonnage, tonnageByPour } from "../../core/totals";
+import type { Command } from "./command";
+import { InputRefused } from "./input-refused";
+import { openBook } from "./open-book";
+import { readSheets, sayPassedOver } from "./read-schedules";
+import { rowMasses } from "./row-mass";
+import { standardFor } from "./standard-for";
+import type { Streams } from "./streams";
+
+/** `tonnage BOOK`: tonnes by pour and size over every schedule of a file. */
+export const tonnage: Command = {
+  name: "tonnage",
+  usage: "tonnage BOOK [--sheet NAME] [--standard ID] [--json]",
+  summary: "tonnes by pour and size",
+  options: { sheet: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
+  async run(given, streams) {
+    const [path, more] = given.positionals;
+    if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
+    const book = openBook(path);
+    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
+    const read = readSheets(book, given.text("sheet")).map((sheet) => ({
+      sheet,
+      reading: readSchedule(sheet, standard),
+    }));
+    sayPassedOver(read, streams);
+    const masses = read.flatMap(({ sheet, reading }) => rowMasses(sheet, reading, standard));
+    const known = masses.flatMap((row) => row ?? []);
+    const count = (from: string): number => known.filter((row) => row.from === from).length;
+    sayRest(
+      masses.length - known.length,
+      "bar rows without a mass that could be worked out: they are in no total",
+      streams,
+    );
+    sayRest(count("typed length"), "bar rows by their typed length: the shape gives none", streams);
+    sayRest(count("typed mass"), "bar rows by their typed mass: size, count or length is not read", streams);
+    const totals = tonnageByPour(known.map(({ pour, size, mass }) => ({ pour: pour ?? "", size, mass })));
+    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(totals)));
+    else printTonnage(totals, streams);
+    return 0;
+  },
+};
+
+function sayRest(count: number, words: string, streams: Streams): void {
+  if (count > 0) streams.note(`${count} ${words}`);
+}
+
+function jsonTonnage({ unit, pours, bySize, total, rows }: Tonnage) {
+  return {
+    unit,
+    pours: pours.map((pour) => ({ pour: pour.pour, bySize: plainObject(pour.bySize), total: pour.total })),
+    bySize: plainObject(bySize),
+    total,
+    rows,
+  };
+}
+
+/** Own properties only, whatever a size is called. */
+function plainObject(map: ReadonlyMap<string, number>): Record<string, number> {
+  return Object.fromEntries(map);
+}
+
+function printTonnage(totals: Tonnage, streams: Streams): void {
+  const sizes = [...totals.bySize.keys()];
+  const rows = [
+    ["pour", ...sizes, "total, t"],
+    ...totals.pours.map(({ pour, bySize, total }) => [
+      pour === "" ? "no pour" : pour,
+      ...sizes.map((size) => tonnes(bySize.get(size))),
+      tonnes(total),
+    ]),
+    ["total", ...sizes.map((size) => tonnes(totals.bySize.get(size))), tonnes(totals.total)],
+  ];
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  for (const row of rows) {
+    const cells = row.map((cell, column) =>
+      column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!),
+    );
+    streams.result(cells.join("  ").trimEnd());
+  }
+}
+
+function tonnes(value: number | undefined): string {
+  return value === undefined ? "" : value.toFixed(3);
+}
