@@ -48,70 +48,67 @@ const UNJUDGED: LengthJudgement = { kind: "unjudged" };
 const FITS: LengthJudgement = { kind: "fits" };
 
 /**
- * Compares the typed length with the printed formula and with the exact centre line: any length from
- * the least of them unrounded to the greatest of them rounded up is right.
+ * Compares the typed length with every length that the row may rightly have: by the printed formula,
+ * by the exact centre line, and by the shorter form printed for links with least ends; each from its
+ * unrounded value to that rounded up.
  */
 export function judgeLength(facts: LengthQuestion): LengthJudgement {
   const { length } = facts.row;
   const { cut, shape } = facts;
   if (length === null || cut === null || shape === null || facts.row.varying) return UNJUDGED;
-  const window = acceptedLengths(shape, cut, facts);
-  if (length >= window.least && length <= window.most) return FITS;
-  return slipInLength(facts, cut, window) ?? slipInDims(facts) ?? { kind: "differs", cut };
+  if (isAccepted(length, shape, cut, facts)) return FITS;
+  if (isMinimised(length, shape, cut, facts) || isOfLeastFormer(length, facts)) return FITS;
+  return slipInLength(facts, cut, shape) ?? slipInDims(facts) ?? { kind: "differs", cut };
 }
 
-interface Window {
-  readonly least: number;
-  readonly most: number;
-}
-
-function acceptedLengths(shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): Window {
+function isAccepted(length: number, shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): boolean {
   const slack = writtenSlack(facts);
-  let least = Math.min(cut.unrounded, cut.length);
-  let most = Math.max(cut.length, cut.unrounded);
-  const rounding = facts.standard.lengthRounding;
-  if (rounding.cite.provenance === "common practice")
-    most = Math.max(most, roundedUp(cut.unrounded, COARSEST_STEP));
+  const step = stepOf(facts.standard.lengthRounding, cut);
+  const least = Math.min(cut.unrounded, cut.length) - slack;
+  if (length >= least && length <= Math.max(cut.length, roundedUp(cut.unrounded, step)) + slack) return true;
   const developed = developedLength(shape);
-  if (!isRefusal(developed)) {
-    least = Math.min(least, developed.length);
-    most = Math.max(most, roundedUp(developed.length, stepOf(rounding, cut)));
-  }
-  const minimised = minimisedLength(shape, cut);
-  if (minimised !== null) {
-    least = Math.min(least, minimised);
-    most = Math.max(most, roundedUp(minimised, stepOf(rounding, cut)));
-  }
-  return { least: least - slack, most: most + slack };
+  if (isRefusal(developed)) return false;
+  return length >= developed.length - slack && length <= roundedUp(developed.length, step) + slack;
 }
 
-/** The shorter form that the standard prints for links with least ends. */
-function minimisedLength({ definition, values, radius }: ResolvedShape, cut: CutLength): number | null {
-  const text = definition?.minimisedFormula;
-  if (text === undefined) return null;
-  const withPrintedRadius = values.slice();
-  withPrintedRadius[RADIUS] = cut.formulaRadius ?? radius;
-  const length = formula(text).evaluate(withPrintedRadius);
-  return Number.isNaN(length) ? null : length;
+/** By the shorter form that the standard prints for links with least ends. */
+function isMinimised(length: number, shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): boolean {
+  const text = shape.definition?.minimisedFormula;
+  if (text === undefined) return false;
+  const values = shape.values.slice();
+  values[RADIUS] = cut.formulaRadius ?? shape.radius;
+  const unrounded = formula(text).evaluate(values);
+  const slack = writtenSlack(facts);
+  return length >= unrounded - slack && length <= roundedUp(unrounded, cut.step) + slack;
 }
 
+/** A former of another size changes the bend, but the schedule may still be by the standard's own. */
+function isOfLeastFormer(length: number, facts: LengthQuestion): boolean {
+  if (facts.row.former === null) return false;
+  const shape = facts.resolveWith(facts.row.dims, null);
+  if (isRefusal(shape)) return false;
+  const cut = cutLength(shape);
+  return !isRefusal(cut) && isAccepted(length, shape, cut, facts);
+}
+
+/** Where the standard prints no step of its own, the coarsest rounding up in use is right too. */
 function stepOf(rounding: LengthRounding, cut: CutLength): number {
-  return rounding.cite.provenance === "common practice" ? COARSEST_STEP : cut.step;
+  return rounding.cite.provenance === "common practice" ? Math.max(COARSEST_STEP, cut.step) : cut.step;
 }
 
 /** A length in metres with two decimals can be 5 mm off what it was written from. */
-function writtenSlack(facts: LengthQuestion): number {
-  const unit = facts.row.table.columns.get("length")?.unit;
-  if (unit === "m" && Number.isInteger(Math.round((facts.row.length ?? 0) * 1e6) / 1e7)) return 5;
-  return WRITTEN_WITHOUT_DECIMALS;
+function writtenSlack({ row }: LengthQuestion): number {
+  const unit = row.table.columns.get("length")?.unit;
+  const wholeCentimetres = Math.abs((row.length ?? 0) / 10 - Math.round((row.length ?? 0) / 10)) < 1e-6;
+  return unit === "m" && wholeCentimetres ? 5 : WRITTEN_WITHOUT_DECIMALS;
 }
 
-function slipInLength(facts: LengthQuestion, cut: CutLength, window: Window): LengthJudgement | null {
+function slipInLength(facts: LengthQuestion, cut: CutLength, shape: ResolvedShape): LengthJudgement | null {
   const from = facts.row.length ?? 0;
   for (const factor of SLIP_FACTORS) {
     for (const to of [from * factor, from / factor]) {
-      if (to >= window.least && to <= window.most)
-        return { kind: "slip", at: "length", factor, from, to: cut.length, cut };
+      if (!isAccepted(to, shape, cut, facts)) continue;
+      return { kind: "slip", at: "length", factor, from, to: cut.length, cut };
     }
   }
   return null;
@@ -128,14 +125,10 @@ function slipInDims(facts: LengthQuestion): LengthJudgement | null {
         const tried = facts.resolveWith(dims.map((dim, place) => (place === index ? to : dim)));
         if (isRefusal(tried)) continue;
         const cut = cutLength(tried);
-        if (isRefusal(cut) || !holdsLength(acceptedLengths(tried, cut, facts), length)) continue;
+        if (isRefusal(cut) || !isAccepted(length, tried, cut, facts)) continue;
         return { kind: "slip", at: DIMENSION_LETTERS[index] ?? "A", factor, from, to, cut };
       }
     }
   }
   return null;
-}
-
-function holdsLength(window: Window, length: number): boolean {
-  return length >= window.least && length <= window.most;
 }

@@ -17,20 +17,10 @@ export default defineRule({
   },
   messages: {
     differs: "total {total} is not {members} members x {each} in each = {product}",
-    fraction: "{field} {count} is no whole number of bars",
   },
   fixes: { product: { label: "change the total to {product}", safety: "needs-review" } },
   checkRow(facts, _context, report) {
     const { members, each, total } = facts.row;
-    for (const [field, count] of [
-      ["members", members],
-      ["each", each],
-      ["total", total],
-    ] as const) {
-      if (count === null || Number.isInteger(count)) continue;
-      report({ messageId: "fraction", at: field, values: { field, count } });
-      return;
-    }
     if (members === null || each === null || total === null || total === members * each) return;
     if (isCountedTwice(facts.row)) return;
     const product = members * each;

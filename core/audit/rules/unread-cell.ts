@@ -11,7 +11,11 @@ export default defineRule({
     failing: [{ rows: [{ size: "H16", shape: "11", A: "see sketch", B: 400, length: 875 }] }],
     passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
   },
-  messages: { unread: '{field} "{typed}" could not be read: {reason}', varying: "{reason}" },
+  messages: {
+    unread: '{field} "{typed}" could not be read: {reason}',
+    varying: "{reason}",
+    blank: "{reason}",
+  },
   checkRow(facts, _context, report) {
     const { problems } = facts.row;
     if (problems === null) return;
@@ -22,7 +26,7 @@ export default defineRule({
         continue;
       }
       report({
-        messageId: "unread",
+        messageId: typed === null ? "blank" : "unread",
         outcome: "unsure",
         at: field,
         values: { field, typed: typedText(typed), reason },

@@ -1,0 +1,23 @@
+import rule from "../../../../core/audit/rules/bar-longer-than-member";
+import { ruleCases } from "../rule-cases";
+
+// 6000 - 2 x 40 = 5920
+ruleCases(rule, {
+  silent: [
+    {
+      rows: [{ member: "B1", size: "H16", shape: "00", A: 5920, length: 5925, remark: "span 6000 cover 40" }],
+    },
+    { rows: [{ member: "B1", size: "H16", shape: "00", A: 8000, length: 8000, remark: "bottom" }] },
+  ],
+  speaks: [
+    {
+      rows: [{ member: "B1", size: "H16", shape: "00", A: 5925, length: 5925, remark: "span 6000 cover 40" }],
+      says: [
+        {
+          cell: "I2",
+          message: "straight bar of 5925 mm is over the 5920 mm that the member of 6000 mm leaves",
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,30 @@
+import rule from "../../../../core/audit/rules/bends-overlap";
+import { ruleCases } from "../rule-cases";
+
+// geometry by hand: each right angle takes r + d of the leg; r 112 for 32 mm (BS 8666:2005 Table 2), so 2 x 144 = 288
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H32", shape: "21", A: 500, B: 288, C: 500, length: 1125 }] },
+    { rows: [{ size: "H32", shape: "00", A: 500, length: 500 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H32", shape: "21", A: 500, B: 280, C: 500, length: 1100 }],
+      says: [
+        {
+          cell: "J2",
+          message: "bends 1 and 2 overlap: leg B of 280 mm is 8 mm too short for H32 with a former of 224 mm",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H32", shape: "100 +90 500", length: 500 }],
+      says: [
+        {
+          cell: "H2",
+          message: "leg 1 of 100 mm ends inside its bend: 44 mm too short for H32 with a former of 224 mm",
+        },
+      ],
+    },
+  ],
+});

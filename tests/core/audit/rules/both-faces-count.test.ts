@@ -1,0 +1,26 @@
+import rule from "../../../../core/audit/rules/both-faces-count";
+import { ruleCases } from "../rule-cases";
+
+// two equal faces give an even number
+ruleCases(rule, {
+  silent: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, members: 1, each: 12, total: 12, remark: "EF" },
+      ],
+    },
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, members: 1, each: 11, total: 11, remark: "NF" },
+      ],
+    },
+  ],
+  speaks: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, members: 1, each: 11, total: 11, remark: "EF" },
+      ],
+      says: [{ cell: "E2", message: "11 bars for two faces is odd: are both faces counted?" }],
+    },
+  ],
+});

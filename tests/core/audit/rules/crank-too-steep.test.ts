@@ -1,0 +1,27 @@
+import rule from "../../../../core/audit/rules/crank-too-steep";
+import { ruleCases } from "../rule-cases";
+
+// common practice: 1 in 6. By hand: 65 = 150 sin t + 20 cos t gives t = 17.8 degrees, 1 in 3.1
+ruleCases(rule, {
+  silent: [
+    {
+      rows: [
+        { member: "Column C1", size: "H20", shape: "26", A: 1000, B: 300, C: 1000, D: 65, length: 2300 },
+      ],
+    },
+    { rows: [{ member: "B1", size: "H20", shape: "26", A: 1000, B: 150, C: 1000, D: 65, length: 2150 }] },
+  ],
+  speaks: [
+    {
+      rows: [
+        { member: "Column C1", size: "H20", shape: "26", A: 1000, B: 150, C: 1000, D: 65, length: 2150 },
+      ],
+      says: [
+        {
+          cell: "L2",
+          message: "the crank slopes 1 in 3.1, steeper than 1 in 6 for a column bar: ask the designer",
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,18 @@
+import rule from "../../../../core/audit/rules/dimension-extra";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005 Table 3: 11 takes A and B; 12 takes A, B and R, which may stand in the fifth column
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 0, length: 875 }] },
+    { rows: [{ size: "H20", shape: "12", A: 500, B: 500, R: 200, length: 900 }] },
+    { rows: [{ size: "H16", shape: "99", A: 500, B: 400, C: 300, D: 200, length: 1300 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 300, length: 875 }],
+      says: [{ cell: "K2", message: "shape 11 takes no C, but 300 mm is given", after: { K2: null } }],
+    },
+  ],
+});

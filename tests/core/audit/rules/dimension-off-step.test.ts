@@ -1,0 +1,21 @@
+import rule from "../../../../core/audit/rules/dimension-off-step";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005: dimensions in multiples of 5 (from memory)
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "11", A: 505, B: 400, length: 875 }] },
+    // C of 77 counts turns
+    { rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 41.5, length: 64450 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "11", A: 501, B: 404, length: 875 }],
+      notCuredBecause: "one fix changes one of two dimensions",
+      says: [
+        { cell: "I2", message: "A 501 mm is no multiple of 5 mm", after: { I2: 500 } },
+        { cell: "J2", message: "B 404 mm is no multiple of 5 mm", after: { J2: 405 } },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,31 @@
+import rule from "../../../../core/audit/rules/former-too-small";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): former 64 for 16 mm, 140 for 20, 175 for 25; r is printed 87 for 25
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 }] },
+    { rows: [{ size: "H25", shape: "12", A: 700, B: 700, R: 87, length: 1325 }] },
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
+    { rows: [{ size: "H16", shape: "500 +90r32 400", length: 875 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 63 }],
+      says: [{ cell: "N2", message: "former 63 mm is below the least 64 mm for H16", after: { N2: 64 } }],
+    },
+    {
+      rows: [{ size: "H20", shape: "12", A: 600, B: 600, R: 69, length: 1150 }],
+      says: [{ cell: "N2", message: "inside radius 69 mm is below the least 70 mm for H20" }],
+    },
+    {
+      rows: [{ size: "H16", shape: "500 +90r30 400", length: 875 }],
+      says: [{ cell: "H2", message: "inside radius 30 mm is below the least 32 mm for H16" }],
+    },
+    {
+      // 95 - 2 x 16 = 63 inside the ring
+      rows: [{ size: "H16", shape: "75", A: 95, B: 200, length: 450 }],
+      says: [{ cell: "I2", message: "inside diameter 63 mm is below the least former 64 mm for H16" }],
+    },
+  ],
+});

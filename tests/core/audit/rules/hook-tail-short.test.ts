@@ -1,0 +1,23 @@
+import rule from "../../../../core/audit/rules/hook-tail-short";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): P of links with bends below 150 is 130 for 10 mm, 160 for 12
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 130, D: 130, length: 1600 }] },
+    { rows: [{ size: "H12", shape: "51", A: 400, B: 300, C: 160, length: 1625 }] },
+    { rows: [{ size: "H16", shape: "21", A: 100, B: 400, C: 100, length: 550 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 125, length: 1575 }],
+      says: [
+        {
+          cell: "K2",
+          message: "link end C 125 mm is below the least 130 mm for H10 ((C) >= P(links))",
+          after: { K2: 130 },
+        },
+      ],
+    },
+  ],
+});

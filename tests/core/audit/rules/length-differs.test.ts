@@ -1,0 +1,66 @@
+import rule from "../../../../core/audit/rules/length-differs";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005 Table 3, by hand. 11 in 16 mm: 500 + 400 - 0.5 x 32 - 16 = 868, up to 875.
+// 51 in 12 mm, C 160: 2(400 + 300 + 160) - 2.5 x 24 - 5 x 12 = 1600; minimised 2 x 400 + 2 x 300 + 192 = 1592, up to 1600.
+// 51 in 16 mm, C 210: 2(400 + 300 + 210) - 80 - 80 = 1660, up to 1675; minimised 1400 + 256 = 1656, up to 1675.
+// 00: A, so 1000 stays 1000 and 1001 becomes 1025
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
+    // not rounded, or rounded less: another rule's
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 868 }] },
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 870 }] },
+    { rows: [{ size: "H12", shape: "51", A: 400, B: 300, C: 160, length: 1600 }] },
+    // exactly on the minimised form: 2 x 404 + 2 x 300 + 192 = 1600
+    { rows: [{ size: "H12", shape: "51", A: 404, B: 300, C: 200, length: 1600 }] },
+    { rows: [{ size: "H16", shape: "51", A: 400, B: 300, C: 210, length: 1675 }] },
+    { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] },
+    { rows: [{ size: "H16", shape: "00", A: 1005, length: 1025 }] },
+    { rows: [{ size: "H16", shape: "99", A: 500, B: 400, C: 300, length: 5000 }] },
+    // a slip by ten is another rule's
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 8750 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 850 }],
+      says: [
+        {
+          cell: "G2",
+          message: "length 850 mm is 25 mm short of the 875 mm that the dimensions need (printed formula)",
+          after: { G2: 875 },
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 900 }],
+      says: [
+        {
+          cell: "G2",
+          message: "length 900 mm is 25 mm over the 875 mm that the dimensions need (printed formula)",
+          after: { G2: 875 },
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H16", shape: "00", A: 1000, length: 1025 }],
+      says: [
+        {
+          cell: "G2",
+          message: "length 1025 mm is 25 mm over the 1000 mm that the dimensions need (printed formula)",
+          after: { G2: 1000 },
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H12", shape: "51", A: 400, B: 300, C: 160, length: 1575 }],
+      says: [
+        {
+          cell: "G2",
+          message: "length 1575 mm is 25 mm short of the 1600 mm that the dimensions need (printed formula)",
+          after: { G2: 1600 },
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,34 @@
+import rule from "../../../../core/audit/rules/longer-than-stock";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005: stock length 12 m, longer by arrangement (from memory)
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] },
+    { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000, remark: "lap 900 at middle" }] },
+    { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }], limits: { stockLength: 14000 } },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H20", shape: "00", A: 12005, length: 12025 }],
+      says: [
+        {
+          cell: "G2",
+          message:
+            "length 12025 mm is over the stock length 12000 mm, and no lap is named: ask the designer where to lap",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H20", shape: "00", A: 9500, length: 9500 }],
+      limits: { stockLength: 9000 },
+      says: [
+        {
+          cell: "G2",
+          message:
+            "length 9500 mm is over the stock length 9000 mm, and no lap is named: ask the designer where to lap",
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,46 @@
+import rule from "../../../../core/audit/rules/mass-differs";
+import { ruleCases } from "../rule-cases";
+
+// UK three-decimal table (midlandrapid.co.uk): 1.579 kg/m for 16 mm. 10 x 2 m x 1.579 = 31.58 kg; 1 % of it is 0.3158
+ruleCases(rule, {
+  silent: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.58 },
+      ],
+    },
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.89 },
+      ],
+    },
+    // d squared over 162
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.6 },
+      ],
+    },
+    // of one bar
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 3.158 },
+      ],
+    },
+    // a light row to whole kilograms: 0.4 x 1 x 0.395 x 4 = 0.632
+    { rows: [{ size: "H8", shape: "00", A: 400, length: 400, members: 1, each: 4, total: 4, mass: 1 }] },
+  ],
+  speaks: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.9 },
+      ],
+      says: [
+        {
+          cell: "N2",
+          message: "mass 31.9 kg is not 10 x 2000 mm x 1.579 kg/m = 31.58 kg",
+          after: { N2: 31.58 },
+        },
+      ],
+    },
+  ],
+});

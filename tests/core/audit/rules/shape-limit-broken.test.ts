@@ -1,0 +1,33 @@
+import rule from "../../../../core/audit/rules/shape-limit-broken";
+import { ruleCases } from "../rule-cases";
+
+// BS 8666:2005 Table 3 (fendersteel.co.uk/codesbs2005): 13: B >= 2(r + d), so 96 for 16 mm; 51: (C) = (D), (C) <= A or B
+// r is 32 for 16 mm, Table 2
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "13", A: 300, B: 100, C: 300, length: 650 }] },
+    { rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 300, length: 1925 }] },
+    { rows: [{ size: "H16", shape: "13", A: 300, B: 96, C: 300, length: 650 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "13", A: 300, B: 95, C: 300, length: 650 }],
+      says: [
+        { cell: "J2", message: "B 95 mm breaks the limit B >= 2(r + d) of shape 13 for H16: at least 96 mm" },
+      ],
+    },
+    {
+      rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 305, length: 1925 }],
+      says: [
+        {
+          cell: "K2",
+          message: "C 305 mm breaks the limit (C) <= A or B of shape 51 for H10: at most 300 mm",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 150, D: 160, length: 1625 }],
+      says: [{ cell: "K2", message: "C 150 mm breaks (C) = (D) of shape 51: 160 mm" }],
+    },
+  ],
+});

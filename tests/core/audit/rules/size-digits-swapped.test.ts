@@ -1,0 +1,24 @@
+import rule from "../../../../core/audit/rules/size-digits-swapped";
+import { ruleCases } from "../rule-cases";
+
+// sizes of BS 8666:2005: 12 and 16 are bars, 21 and 61 are none
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H12", shape: "00", A: 1000, length: 1000 }] },
+    { rows: [{ size: "H13", shape: "00", A: 1000, length: 1000 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H21", shape: "00", A: 1000, length: 1000 }],
+      says: [{ cell: "C2", message: 'size "H21" is no bar of BS8666:2005; H12 is', after: { C2: "H12" } }],
+    },
+    {
+      rows: [{ size: "H61", shape: "00", A: 1000, length: 1000 }],
+      says: [{ cell: "C2", message: 'size "H61" is no bar of BS8666:2005; H16 is', after: { C2: "H16" } }],
+    },
+    {
+      rows: [{ size: "H02", shape: "00", A: 1000, length: 1000 }],
+      says: [{ cell: "C2", message: 'size "H02" is no bar of BS8666:2005; H20 is', after: { C2: "H20" } }],
+    },
+  ],
+});

@@ -1,0 +1,19 @@
+import rule from "../../../../core/audit/rules/slope-impossible";
+import { ruleCases } from "../rule-cases";
+
+// geometry: a slope of 300 cannot rise 350
+ruleCases(rule, {
+  silent: [{ rows: [{ size: "H16", shape: "26", A: 500, B: 300, C: 500, D: 150, length: 1300 }] }],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "26", A: 500, B: 300, C: 500, D: 350, length: 1300 }],
+      says: [
+        {
+          cell: "L2",
+          message:
+            "no bend angle from 0 to 90 degrees fits B 300 mm, D 350 mm: D = B sin t + d cos t cannot be met",
+        },
+      ],
+    },
+  ],
+});

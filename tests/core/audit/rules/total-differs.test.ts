@@ -1,0 +1,18 @@
+import rule from "../../../../core/audit/rules/total-differs";
+import { ruleCases } from "../rule-cases";
+
+// 4 x 12 = 48
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 48 }] },
+    { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: null, each: 12, total: 12 }] },
+    // multiplied twice is another rule's
+    { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 192 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 47 }],
+      says: [{ cell: "F2", message: "total 47 is not 4 members x 12 in each = 48", after: { F2: 48 } }],
+    },
+  ],
+});

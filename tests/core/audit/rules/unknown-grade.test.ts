@@ -1,0 +1,24 @@
+import rule from "../../../../core/audit/rules/unknown-grade";
+import { ruleCases } from "../rule-cases";
+
+// type letters of BS 8666:2005 Table 1 (from memory): H A B C S X, and R and T of older drawings; Q is none
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] },
+    { rows: [{ size: "16", shape: "00", A: 1000, length: 1000 }] },
+  ],
+  speaks: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000 },
+        { size: "H16", shape: "00", A: 1500, length: 1500 },
+        { size: "16", shape: "00", A: 2000, length: 2000 },
+      ],
+      says: [{ cell: "C4", message: "no grade is given, while most rows of the sheet give one" }],
+    },
+    {
+      rows: [{ size: "Q16", shape: "00", A: 1000, length: 1000 }],
+      says: [{ cell: "C2", message: 'grade "Q" is none of BS8666:2005: it holds H, A, B, C, S, X, R, T, Y' }],
+    },
+  ],
+});

@@ -1,0 +1,27 @@
+import rule from "../../../../core/audit/rules/unknown-size";
+import { ruleCases } from "../rule-cases";
+
+// sizes of BS 8666:2005: 6 8 10 12 16 20 25 32 40 50 (scribd.com/document/526661066)
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H12", shape: "00", A: 1000, length: 1000 }] },
+    // another rule's: digits the wrong way round, and fabric
+    { rows: [{ size: "H61", shape: "00", A: 1000, length: 1000 }] },
+    { rows: [{ size: "A142", shape: "00", A: 1000, length: 1000 }] },
+  ],
+  speaks: [
+    {
+      rows: [{ size: "H13", shape: "00", A: 1000, length: 1000 }],
+      says: [
+        {
+          cell: "C2",
+          message: 'size "H13" is no bar of BS8666:2005: it holds 6, 8, 10, 12, 16, 20, 25, 32, 40, 50',
+        },
+      ],
+    },
+    {
+      rows: [{ size: null, shape: "00", A: 1000, length: 1000 }],
+      says: [{ cell: "C2", message: "no size is given" }],
+    },
+  ],
+});

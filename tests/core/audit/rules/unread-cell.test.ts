@@ -1,0 +1,19 @@
+import rule from "../../../../core/audit/rules/unread-cell";
+import { ruleCases } from "../rule-cases";
+
+// a cell is read or named
+ruleCases(rule, {
+  silent: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
+  speaks: [
+    {
+      rows: [{ size: "H16", shape: "11", A: { error: "#REF!" }, B: 400, length: 875 }],
+      says: [
+        {
+          cell: "I2",
+          outcome: "unsure",
+          message: 'A "#REF!" could not be read: the cell holds the error #REF!',
+        },
+      ],
+    },
+  ],
+});
