@@ -72,9 +72,9 @@ export function readStandard(cell: Cell, row: RowReader): Standard | Refusal {
 
 /** The size of a cell, read by the standard. */
 export function readSize(cell: Cell, standard: Standard): SizeReading | Refusal {
+  if (typeof cell === "string" || typeof cell === "number") return standard.readSize(cell);
   const wanted = `a size of ${standard.id} such as ${standard.bars[0]?.size ?? "16"}`;
   if (cell === null) return argumentBlank({ name: "size", wanted });
-  if (typeof cell === "string" || typeof cell === "number") return standard.readSize(cell);
   return argumentNoText({ name: "size", typed: shown(cell), wanted });
 }
 

@@ -40,7 +40,7 @@ export const SHAPE_EXAMPLES: readonly ShapeExample[] = [
     least: ["P", "2r + 6d", "P", "r + 3.9d"],
     thousand: ["1000", "1000", "1000", "500 + 0.9d"],
   },
-  { code: "29", least: ["P", "2r + 6d", "P", "r + 2d"], thousand: ["1000", "1000", "1000", "300"] },
+  { code: "29", least: ["P", "2r + 6d", "P + d", "3d"], thousand: ["1000", "1000", "1000", "100"] },
   {
     code: "31",
     least: ["P", "2r + 6d", "2r + 6d", "P"],

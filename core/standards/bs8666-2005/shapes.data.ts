@@ -257,7 +257,15 @@ export const SHAPES: readonly ShapeDefinition[] = [
     limits: [{ text: "A, (C) >= P", cite: LIMITS }],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: SHAPE,
+    cite: {
+      document: "BS 8666",
+      edition: "2005",
+      clause: "Table 3, code 29",
+      provenance: "published",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      conflict:
+        "that A and C lie side by side, and that D runs from the meeting of the outside tangents to the lowest point, was not seen",
+    },
   },
   {
     code: "31",
@@ -421,7 +429,15 @@ export const SHAPES: readonly ShapeDefinition[] = [
       { text: "(E) >= P(links)", cite: LIMITS },
     ],
     formulaNote: "five right angles are charged whatever the slope of D",
-    cite: SHAPE,
+    cite: {
+      document: "BS 8666",
+      edition: "2005",
+      clause: "Table 3, code 56",
+      provenance: "published",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      conflict:
+        "which side slopes was not seen: D is taken, between A and C, so that its angle follows from A - C",
+    },
   },
   {
     code: "63",

@@ -251,7 +251,14 @@ export const SHAPES: readonly ShapeDefinition[] = [
     limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
+    cite: {
+      document: "BS 8666",
+      edition: "2020",
+      clause: "Table 5, code 29, its 2005 text: the 2020 text was not seen",
+      provenance: "memory",
+      conflict:
+        "that A and C lie side by side, and that D runs from the meeting of the outside tangents to the lowest point, was not seen",
+    },
   },
   {
     code: "31",
@@ -464,7 +471,14 @@ export const SHAPES: readonly ShapeDefinition[] = [
       { text: "(E) >= P(links)", cite: TAKEN_OVER },
     ],
     formulaNote: "five right angles are charged whatever the slope of D",
-    cite: TAKEN_OVER,
+    cite: {
+      document: "BS 8666",
+      edition: "2020",
+      clause: "Table 5, code 56, its 2005 text: the 2020 text was not seen",
+      provenance: "memory",
+      conflict:
+        "which side slopes was not seen: D is taken, between A and C, so that its angle follows from A - C",
+    },
   },
   {
     code: "63",

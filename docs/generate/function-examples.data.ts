@@ -1,0 +1,48 @@
+/** A cell, a row of cells, or rows of cells, as a formula writes them. */
+type Argument =
+  | string
+  | number
+  | null
+  | readonly (string | number)[]
+  | readonly (readonly (string | number)[])[];
+
+/** One call that a page shows with its answer; null leaves an argument out. */
+export interface FunctionExample {
+  readonly name: string;
+  readonly args: readonly Argument[];
+}
+
+/** Calls by invented bars; pages run them, so that no answer is typed. */
+export const FUNCTION_EXAMPLES: readonly FunctionExample[] = [
+  { name: "DEVELOPED", args: ["21", "H16", [1000, 400, 500], "BS8666:2005"] },
+  { name: "DEVELOPED", args: ["600 +90 400", "H16"] },
+  { name: "DEVELOPED", args: ["21", "H16", [1000, 50, 500]] },
+  { name: "CUTLENGTH", args: ["21", "H16", [1000, 400, 500], "BS8666:2005"] },
+  {
+    name: "CUTLENGTH",
+    args: [
+      [["11"], ["21"]],
+      [["H12"], ["H16"]],
+      [
+        [900, 300, ""],
+        [900, 300, 300],
+      ],
+    ],
+  },
+  { name: "CUTLENGTH", args: ["40 +90 30", "#8", null, "ACI318:2019"] },
+  { name: "CUTLENGTH", args: ["1000 +90 4000 +90 1000", 20, null, "INDIA-SITE"] },
+  { name: "CUTLENGTH", args: ["48", "H10", [500, 300, 130], "BS8666:2005"] },
+  { name: "MASS", args: ["H16"] },
+  { name: "MASS", args: ["#8", "ACI318:2019", "lb/ft"] },
+  { name: "DIAMETER", args: ["15M", "CSA-A23.1:2019"] },
+  { name: "AREA", args: ["N20", "AS3600:2018"] },
+  { name: "FORMER", args: ["H25"] },
+  { name: "FORMER", args: ["N20", "AS3600:2018", "main", "galvanized"] },
+  { name: "MINLEG", args: ["H16", "BS8666:2005", "link"] },
+  { name: "ROWMASS", args: ["21", "H16", [1000, 400, 500], 24, "BS8666:2005", "t"] },
+  { name: "EXPLAIN", args: ["26", "H16", [900, 400, 600, 180]] },
+  {
+    name: "EXPLAIN",
+    args: ["hook135 242 +90 392 +90 242 +90 392 hook135", 8, null, "INDIA-SITE", null, "link"],
+  },
+];
