@@ -6,6 +6,7 @@ import { controls } from "./parts/controls";
 import { counts } from "./parts/counts";
 import { type FindingsMemory, findings } from "./parts/findings";
 import { more } from "./parts/more";
+import { lineToPassOn } from "./parts/pass-on";
 import { progress } from "./parts/progress";
 import { selectedBar } from "./parts/selected-bar";
 
@@ -52,6 +53,7 @@ export class PaneElement extends LitElement {
         ${counts(model)}
       </div>
       <div class="middle">
+        ${lineToPassOn(model)}
         <section class="findings" aria-labelledby="findings-heading">
           <h2 id="findings-heading" class=${model.state.view === null ? "visually-hidden" : ""}>Findings</h2>
           ${model.state.view === null ? firstWords() : findings(model, this.#memory)}

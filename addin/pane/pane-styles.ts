@@ -14,18 +14,18 @@ export const paneStyles = css`
     font: var(--fontSizeBase300) / 1.4 var(--fontFamilyBase);
     container-type: inline-size;
     --unsafe: #b3261e;
-    --unbendable: #7a2fb0;
-    --off-standard: #9a4d00;
-    --doubtful: #746200;
-    --note: #1f5f99;
+    --unbendable: #a64500;
+    --off-standard: #7a6400;
+    --doubtful: #1f5f99;
+    --note: #5b6064;
     --mark: #fff;
   }
   :host([dark]) {
     --unsafe: #ff9389;
-    --unbendable: #d6abf7;
-    --off-standard: #ffb95f;
-    --doubtful: #e8d35a;
-    --note: #8cc4f5;
+    --unbendable: #ffb173;
+    --off-standard: #efd35c;
+    --doubtful: #8cc4f5;
+    --note: #bfc4c8;
     --mark: #1c1c1c;
   }
   h1,
@@ -172,7 +172,7 @@ export const paneStyles = css`
     color: var(--colorNeutralForeground2);
   }
   .finding {
-    padding: 6px 0 6px 8px;
+    padding: 4px 0 4px 4px;
     border-left: 3px solid transparent;
     border-bottom: 1px solid var(--colorNeutralStroke3);
   }
@@ -196,37 +196,48 @@ export const paneStyles = css`
   }
   .line {
     display: flex;
-    gap: 8px;
-    align-items: baseline;
+    gap: 6px;
+    align-items: flex-start;
   }
   .place {
     flex: none;
-    min-width: 48px;
+    min-width: 46px;
+    padding: 0 6px;
     font-weight: var(--fontWeightSemibold);
     font-variant-numeric: tabular-nums;
   }
   span.place {
     font-size: var(--fontSizeBase200);
+    line-height: 24px;
   }
   .message {
     flex: 1;
     min-width: 0;
+    padding-top: 2px;
     overflow-wrap: anywhere;
     cursor: pointer;
   }
   .unsure {
     font-style: italic;
   }
-  .remedy {
+  .under {
     display: flex;
     flex-wrap: wrap;
-    gap: 6px;
+    gap: 2px 6px;
     align-items: center;
-    padding: 4px 0 0 4px;
+    padding-left: 52px;
     color: var(--colorNeutralForeground2);
   }
-  .source p {
-    padding: 2px 0 4px 4px;
+  .remedy {
+    flex: 1 1 auto;
+  }
+  .under .source {
+    min-width: 0;
+    padding: 0 4px;
+    margin-left: auto;
+  }
+  .cite {
+    padding: 2px 0 4px 52px;
     font-size: var(--fontSizeBase200);
     color: var(--colorNeutralForeground2);
     overflow-wrap: anywhere;
@@ -251,7 +262,7 @@ export const paneStyles = css`
     width: 100%;
     max-width: 340px;
     height: auto;
-    max-height: 180px;
+    max-height: 160px;
     font-family: inherit;
   }
   .bar-drawing-bar {
@@ -299,9 +310,23 @@ export const paneStyles = css`
     border-bottom: 1px solid var(--colorNeutralStroke3);
     overflow-wrap: anywhere;
   }
+  .pass-on {
+    display: flex;
+    gap: 8px;
+    align-items: flex-start;
+    margin: 6px 0;
+    padding: 8px;
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground3);
+  }
   .summary {
-    padding-bottom: 6px;
+    flex: 1;
     user-select: all;
+  }
+  @container (max-width: 340px) {
+    .controls {
+      grid-template-columns: minmax(0, 1fr);
+    }
   }
   @media (max-height: 620px) {
     :host {

@@ -26,6 +26,7 @@ export function workbenchConfig({ mode }) {
       ...base.plugins,
       new HtmlWebpackPlugin({
         filename: "index.html",
+        chunks: ["workbench"],
         template: inAddin("workbench/index.html"),
         templateParameters: { policy: POLICY },
       }),

@@ -79,11 +79,10 @@ export class Session {
     const flags = new Map(
       workbook.sheets.map(({ name: sheet }) => [sheet, fileFlags(workbook, workbook.read(sheet))]),
     );
-    const shown = withoutFlags(workbook, flags);
     const standard = workbook.names.find((each) => each.name === SETTING_NAMES.standard)?.refersTo ?? "";
     await this.grid.setDefaultStandard(constantText(standard) ?? "");
     this.#count += 1;
-    const { data, readings } = toGridData(shown, `workbook-${this.#count}`, name);
+    const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
     const opened = structuredClone(data);
     this.overlay.clearAll();
     for (const [index, { name: sheet }] of workbook.sheets.entries()) {
@@ -196,14 +195,6 @@ export class Session {
 }
 
 const isOurs = (name: string): boolean => name.startsWith("Barwright.");
-
-/** The workbook as it was before an earlier check coloured it, for the grid to show. */
-function withoutFlags(workbook: Workbook, flags: ReadonlyMap<string, readonly RowFlag[]>): Workbook {
-  const flagged = [...flags].filter(([, rows]) => rows.length > 0);
-  if (flagged.length === 0) return workbook;
-  const sheets = new Map(flagged.map(([name]) => [name, { clear: true } satisfies SheetChanges]));
-  return openWorkbook(patchWorkbook(workbook, { sheets }));
-}
 
 function writesOf(writes: NonNullable<SheetChanges["writes"]>): SheetChanges {
   return writes.length === 0 ? {} : { writes };

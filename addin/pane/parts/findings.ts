@@ -87,7 +87,8 @@ function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingV
           ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
         </p>
       </div>
-      ${finding.fix === null ? nothing : remedy(model, finding)} ${source(memory, finding)}
+      <div class="under">${finding.fix === null ? nothing : remedy(model, finding)} ${sourceButton(memory, finding)}</div>
+      ${memory.openSources.has(finding.key) ? html`<p class="cite">${finding.source}</p>` : nothing}
     </li>
   `;
 }
@@ -96,41 +97,35 @@ function remedy(model: PaneModel, finding: FindingView): TemplateResult {
   const { fix } = finding;
   const isSafe = fix?.safety === "safe" && fix.edits.length > 0;
   return html`
-    <p class="remedy">
-      <span>${isSafe ? fix.label : `Remedy: ${fix?.label}`}</span>
-      ${
-        isSafe
-          ? html`<fluent-button
+    <span class="remedy">${isSafe ? "" : "Remedy: "}${fix?.label}</span>
+    ${
+      isSafe
+        ? html`<fluent-button
             class="apply"
             size="small"
-            aria-label="Apply: ${fix.label}"
+            aria-label="Apply at ${finding.cell ?? finding.sheet}: ${fix.label}"
             @click=${() => void model.applyFix(finding)}
             >Apply</fluent-button
           >`
-          : nothing
-      }
-    </p>
+        : nothing
+    }
   `;
 }
 
-function source(memory: FindingsMemory, finding: FindingView): TemplateResult | typeof nothing {
+function sourceButton(memory: FindingsMemory, finding: FindingView): TemplateResult | typeof nothing {
   if (finding.source === null) return nothing;
   const isOpen = memory.openSources.has(finding.key);
   const turn = (): void => {
     if (!memory.openSources.delete(finding.key)) memory.openSources.add(finding.key);
     memory.redraw();
   };
-  return html`
-    <div class="source">
-      <fluent-button
-        size="small"
-        appearance="transparent"
-        aria-expanded=${isOpen ? "true" : "false"}
-        aria-label="Source of the finding at ${finding.cell ?? "the sheet"}"
-        @click=${turn}
-        >${isOpen ? "Hide source" : "Source"}</fluent-button
-      >
-      ${isOpen ? html`<p>${finding.source}</p>` : nothing}
-    </div>
-  `;
+  return html`<fluent-button
+    class="source"
+    size="small"
+    appearance="transparent"
+    aria-expanded=${isOpen ? "true" : "false"}
+    aria-label="Source of the finding at ${finding.cell ?? finding.sheet}"
+    @click=${turn}
+    >${isOpen ? "Hide source" : "Source"}</fluent-button
+  >`;
 }

@@ -1,14 +1,13 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { AuditView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
-import { summaryLine } from "./summary";
 
-/** What stands behind the findings: a line to pass on, how the sheet was read, cautions. */
+/** What stands behind the findings: how the sheet was read, and cautions. */
 export function more(model: PaneModel): TemplateResult {
   const { view } = model.state;
   return html`
     <fluent-accordion expand-mode="multi">
-      ${view === null ? nothing : lineToPassOn(model, view)} ${view === null ? nothing : columnsRead(view)}
+      ${view === null ? nothing : columnsRead(view)}
       <fluent-accordion-item heading-level="2" class="cautions">
         <span slot="heading">Cautions</span>
         <ul>
@@ -20,25 +19,6 @@ export function more(model: PaneModel): TemplateResult {
         </ul>
       </fluent-accordion-item>
     </fluent-accordion>
-  `;
-}
-
-function lineToPassOn(model: PaneModel, view: AuditView): TemplateResult {
-  const line = summaryLine(view);
-  const copy = async (): Promise<void> => {
-    try {
-      await navigator.clipboard.writeText(line);
-      model.say("The line is on the clipboard");
-    } catch {
-      model.report(new Error("the clipboard is closed to this page: select the line and copy it by hand"));
-    }
-  };
-  return html`
-    <fluent-accordion-item heading-level="2" class="pass-on" expanded>
-      <span slot="heading">Line to pass on</span>
-      <p class="summary">${line}</p>
-      <fluent-button size="small" @click=${copy}>Copy the line</fluent-button>
-    </fluent-accordion-item>
   `;
 }
 

@@ -1,11 +1,10 @@
-import { flagOfColour } from "../../ooxml/flag-colours";
 import type { Workbook } from "../../ooxml/open-workbook";
 import type { SheetReading } from "../../ooxml/read-sheet";
 import type { RowFlag } from "../../pane/workbook-port";
 
 /** Rows that a file carries as flagged by an earlier check; empty where it carries none. */
 export function fileFlags(workbook: Workbook, reading: SheetReading): readonly RowFlag[] {
-  const colours = workbook.formats.map(({ fill }) => (fill === null ? null : flagOfColour(fill)));
+  const colours = workbook.formats.map(({ flag }) => flag);
   if (colours.every((colour) => colour === null)) return [];
   const flags: RowFlag[] = [];
   for (const row of reading.rowNumbers) {

@@ -63,6 +63,8 @@ function withFormulas(bar: readonly DemoValue[], index: number): DemoValue[] {
 
 function totalRow(): DemoValue[] {
   const last = FIRST + SCHEDULE_ROWS.length;
+  // passes over rows whose mass is an error
+  const massSum = `=SUMIF(O${FIRST + 1}:O${last},">0")`;
   const sum = (letter: string) => `=SUM(${letter}${FIRST + 1}:${letter}${last})`;
-  return ["Total", null, null, null, null, sum("F"), ...Array<DemoValue>(8).fill(null), sum("O"), null, null];
+  return ["Total", null, null, null, null, sum("F"), ...Array<DemoValue>(8).fill(null), massSum, null, null];
 }

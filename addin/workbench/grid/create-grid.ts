@@ -28,6 +28,7 @@ export function createGrid(container: string): Grid {
     container,
     workerURL: worker,
     disableAutoFocus: true,
+    ribbonType: "simple",
     formula: {
       function: barFunctions,
       description: barFunctionHelp,

@@ -1,0 +1,86 @@
+import { packSheet } from "../../addin/pane/desk/packed-sheet";
+import type { CellEdit, RowFlag, UndoStep, Unsubscribe } from "../../addin/pane/workbook-port";
+import { createGrid } from "../../addin/workbench/grid/create-grid";
+import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
+import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";
+import { Session } from "../../addin/workbench/session";
+
+/** A page with the workbench's grid alone, whose port the tests call from outside. */
+const grid = createGrid("grid");
+const overlay = createFlagOverlay(grid);
+const session = new Session(grid, overlay);
+const workbook = new GridWorkbook(grid, overlay, () => session.protectedSheets);
+const undoSteps: UndoStep[] = [];
+const listening: Unsubscribe[] = [];
+const heard: { selections: unknown[]; changes: unknown[] } = { selections: [], changes: [] };
+
+const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByName(name)!;
+
+/** What `evaluate` can reach: every argument and answer is plain data. */
+const remote = {
+  open: (bytes: number[], name: string) => session.open(new Uint8Array(bytes), name),
+  save: () => [...session.save()],
+  sheets: () => workbook.sheets(),
+  activeSheet: () => workbook.activeSheet(),
+  read: async (sheet: string) => {
+    const { shown, dates, struck, hiddenRows, hiddenColumns, ...plain } = packSheet(
+      await workbook.read(sheet),
+    );
+    return {
+      ...plain,
+      shown: [...shown],
+      dates: [...dates],
+      struck: [...struck],
+      hiddenRows: [...hiddenRows],
+      hiddenColumns: [...hiddenColumns],
+    };
+  },
+  showFlags: async (sheet: string, flags: readonly RowFlag[]) => {
+    const steps: number[] = [];
+    await workbook.showFlags(sheet, flags, (done) => steps.push(done));
+    return steps;
+  },
+  clearFlags: (sheet: string) => workbook.clearFlags(sheet),
+  hasFlags: (sheet: string) => workbook.hasFlags(sheet),
+  writeCells: async (sheet: string, edits: readonly CellEdit[]) =>
+    undoSteps.push(await workbook.writeCells(sheet, edits)) - 1,
+  undo: (index: number) => undoSteps[index]!(),
+  goTo: (sheet: string, cell: string) => workbook.goTo(sheet, cell),
+  setting: (name: string) => workbook.setting(name),
+  saveSetting: (name: string, value: string | null) => workbook.saveSetting(name, value),
+  recalculate: () => workbook.recalculate(),
+  listen: () => {
+    heard.selections = [];
+    heard.changes = [];
+    for (const stop of listening.splice(0)) stop();
+    listening.push(workbook.onSelection((place) => heard.selections.push(place)));
+    listening.push(workbook.onChange((place) => heard.changes.push(place)));
+  },
+  heard: () => heard,
+  shownFill: (sheet: string, cell: string) => {
+    const range = sheetNamed(sheet).getRange(cell);
+    const worksheet = sheetNamed(sheet).getSheet();
+    const shown = worksheet.getCell(range.getRow(), range.getColumn());
+    const style = worksheet.getComposedCellStyle(range.getRow(), range.getColumn());
+    const fill = shown?.interceptorStyle?.bg?.rgb ?? style?.bg?.rgb;
+    return fill ? fill.toLowerCase() : null;
+  },
+  setFill: (sheet: string, cell: string, colour: string) => {
+    sheetNamed(sheet).getRange(cell).setBackgroundColor(colour);
+  },
+  type: (sheet: string, cell: string, value: string | number) => {
+    sheetNamed(sheet).getRange(cell).setValue(value);
+  },
+  select: (sheet: string, cell: string) => {
+    sheetNamed(sheet).activate();
+    sheetNamed(sheet).getRange(cell).activate();
+  },
+  selected: () => {
+    const open = grid.api.getActiveWorkbook()!;
+    return { sheet: open.getActiveSheet().getSheetName(), cell: open.getActiveCell()!.getA1Notation() };
+  },
+};
+
+export type RemotePort = typeof remote;
+
+Object.assign(globalThis, { remote });
