@@ -12,7 +12,7 @@ export type FormulaTree =
   | { readonly kind: "square"; readonly of: FormulaTree }
   | { readonly kind: "call"; readonly name: FormulaCall; readonly args: readonly FormulaTree[] };
 
-export type FormulaCall = "sqrt" | "max" | "min" | "sin" | "cos" | "tan";
+type FormulaCall = "sqrt" | "max" | "min" | "sin" | "cos" | "tan";
 
 export interface ParsedFormula {
   readonly tree: FormulaTree;

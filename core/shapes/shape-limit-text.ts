@@ -1,7 +1,7 @@
 import type { Citation } from "../standards/citation";
 import { type Formula, formula } from "./formula";
 
-export type LimitRelation = ">=" | "<=" | ">" | "=";
+type LimitRelation = ">=" | "<=" | ">" | "=";
 
 /** One comparison of a printed limit: one dim against one bound. */
 export interface CompiledLimit {

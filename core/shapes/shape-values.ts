@@ -25,8 +25,6 @@ export const SHAPE_SYMBOLS = [
   "u",
 ] as const;
 
-export type ShapeSymbol = (typeof SHAPE_SYMBOLS)[number];
-
 /** One number for each of `SHAPE_SYMBOLS`, mm or degrees; NaN where there is none. */
 export type ShapeValues = readonly number[];
 

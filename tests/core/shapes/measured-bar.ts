@@ -9,7 +9,7 @@ export interface Corner {
   readonly radius: number;
 }
 
-export interface Point {
+interface Point {
   readonly x: number;
   readonly y: number;
 }
