@@ -3,23 +3,24 @@ import { clearFlags, hasFlags, showFlags } from "./flags";
 import { readSheet } from "./read-sheet";
 import { recalculate } from "./recalculate";
 import { runBatch } from "./run-batch";
-import { readSetting, saveSetting } from "./settings";
+import { Settings } from "./settings";
 import { onChange, onSelection } from "./sheet-events";
 import { writeCells } from "./write-cells";
 
 /** The workbook that Excel has open, behind the pane's port. Office.js must be ready. */
 export function excelWorkbook(): WorkbookPort {
+  const settings = new Settings();
   return {
     sheets,
     activeSheet,
-    read: readSheet,
+    read: (name) => readSheet(name, settings),
     showFlags,
     clearFlags,
     hasFlags,
     writeCells,
     goTo,
-    setting: readSetting,
-    saveSetting,
+    setting: (name) => settings.read(name),
+    saveSetting: (name, value) => settings.save(name, value),
     onSelection,
     onChange,
     recalculate,
@@ -47,16 +48,19 @@ async function activeSheet(): Promise<string> {
 }
 
 async function goTo(name: string, cell: string): Promise<void> {
-  await runBatch(async (context) => {
-    const sheet = context.workbook.worksheets.getItem(name).load("visibility");
-    await context.sync();
-    if (sheet.visibility !== "Visible") {
-      throw new WorkbookRefusal(
-        `sheet ${name} is hidden: unhide it (right-click a sheet's tab, Unhide), then try again`,
-      );
-    }
-    sheet.activate();
-    sheet.getRange(cell).untrack().select();
-    await context.sync();
-  });
+  await runBatch(
+    async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name).load("visibility");
+      await context.sync();
+      if (sheet.visibility !== "Visible") {
+        throw new WorkbookRefusal(
+          `sheet ${name} is hidden: unhide it (right-click a sheet's tab, Unhide), then try again`,
+        );
+      }
+      sheet.activate();
+      sheet.getRange(cell).untrack().select();
+      await context.sync();
+    },
+    { sheet: name },
+  );
 }

@@ -22,29 +22,32 @@ export async function showFlags(
   flags: readonly RowFlag[],
   progress?: (done: number) => void,
 ): Promise<void> {
-  await runBatch(async (context) => {
-    const sheet = context.workbook.worksheets.getItem(name);
-    const { existing, isLocked } = await findFlags(context, sheet);
-    if (flags.length === 0 && existing.length === 0) return;
-    if (isLocked) throw protectedSheet(name);
-    for (const id of existing) sheet.getRange().untrack().conditionalFormats.getItem(id).delete();
-    let done = 0;
-    let cells = 0;
-    suspendUntilSync(context);
-    for (const group of groupsOf(flags)) {
-      if (cells > 0 && cells + group.cells > CELLS_PER_REQUEST) {
-        await context.sync();
-        progress?.(done);
-        suspendUntilSync(context);
-        cells = 0;
+  await runBatch(
+    async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name);
+      const { existing, isLocked } = await findFlags(context, sheet);
+      if (flags.length === 0 && existing.length === 0) return;
+      if (isLocked) throw protectedSheet(name);
+      for (const id of existing) sheet.getRange().untrack().conditionalFormats.getItem(id).delete();
+      let done = 0;
+      let cells = 0;
+      suspendUntilSync(context);
+      for (const group of groupsOf(flags)) {
+        if (cells > 0 && cells + group.cells > CELLS_PER_REQUEST) {
+          await context.sync();
+          progress?.(done);
+          suspendUntilSync(context);
+          cells = 0;
+        }
+        addFlag(sheet, group);
+        cells += group.cells;
+        done += group.flags;
       }
-      addFlag(sheet, group);
-      cells += group.cells;
-      done += group.flags;
-    }
-    await context.sync();
-    progress?.(done);
-  });
+      await context.sync();
+      progress?.(done);
+    },
+    { sheet: name },
+  );
 }
 
 /** Takes every flag of ours off the sheet, whichever session put it there. */
@@ -53,11 +56,14 @@ export async function clearFlags(name: string): Promise<void> {
 }
 
 export async function hasFlags(name: string): Promise<boolean> {
-  return runBatch(async (context) => {
-    const formats = loadFormats(context.workbook.worksheets.getItem(name));
-    await context.sync();
-    return formats.items.some(isOurs);
-  });
+  return runBatch(
+    async (context) => {
+      const formats = loadFormats(context.workbook.worksheets.getItem(name));
+      await context.sync();
+      return formats.items.some(isOurs);
+    },
+    { sheet: name },
+  );
 }
 
 async function findFlags(

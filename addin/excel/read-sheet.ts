@@ -2,7 +2,7 @@ import type { Cell, Sheet } from "../../core/schedule/sheet";
 import { isDateFormat } from "../ooxml/number-format";
 import { WorkbookRefusal } from "../pane/workbook-port";
 import { excelErrorCode, isExcelApi, runBatch } from "./run-batch";
-import { askSettings } from "./settings";
+import type { Settings } from "./settings";
 
 /** Cells of one request where a sheet is too large for a single one. */
 const CELLS_PER_READ = 50_000;
@@ -32,19 +32,22 @@ interface Geometry {
  * A frozen copy of a sheet's used range. One request; a sheet over the limits of Excel on the web is
  * read again in blocks of rows. Strike-through of part of a row costs one request more.
  */
-export async function readSheet(name: string): Promise<Sheet> {
-  return runBatch(async (context) => {
-    const sheet = context.workbook.worksheets.getItem(name);
-    const whole = await readWhole(context, sheet).catch((error: unknown) => {
-      if (excelErrorCode(error) === "ResponsePayloadSizeLimitExceeded") return null;
-      throw error;
-    });
-    if (whole === "empty") return emptySheet(name);
-    const { geometry, blocks } = whole ?? (await readByRows(context, name));
-    const rows = blocks.flatMap((block) => block.rows);
-    const struck = await struckCells(context, name, geometry, rows);
-    return frozenSheet(name, geometry, blocks, rows, struck);
-  });
+export async function readSheet(name: string, settings: Settings): Promise<Sheet> {
+  return runBatch(
+    async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name);
+      const whole = await readWhole(context, sheet, settings).catch((error: unknown) => {
+        if (excelErrorCode(error) === "ResponsePayloadSizeLimitExceeded") return null;
+        throw error;
+      });
+      if (whole === "empty") return emptySheet(name);
+      const { geometry, blocks } = whole ?? (await readByRows(context, name));
+      const rows = blocks.flatMap((block) => block.rows);
+      const struck = await struckCells(context, name, geometry, rows);
+      return frozenSheet(name, geometry, blocks, rows, struck);
+    },
+    { sheet: name },
+  );
 }
 
 interface ReadSheet {
@@ -56,13 +59,14 @@ interface ReadSheet {
 async function readWhole(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
+  settings: Settings,
 ): Promise<ReadSheet | "empty" | null> {
   const used = sheet.getUsedRangeOrNullObject(true).untrack();
   const geometry = askGeometry(used);
   const block = askBlock(used);
-  const settings = askSettings(context);
+  const answered = settings.ask(context);
   await context.sync();
-  settings();
+  answered();
   if (used.isNullObject) return "empty";
   const read = block();
   return read === null ? null : { geometry: geometry(), blocks: [read] };

@@ -2,7 +2,6 @@ import { WorkbookRefusal } from "../pane/workbook-port";
 
 /** What Excel's own error codes mean to somebody at the sheet, and what to do about it. */
 const REMEDIES: Readonly<Record<string, string>> = {
-  ItemNotFound: "the sheet or range is no longer in the workbook: choose another sheet, then try again",
   AccessDenied:
     "Excel does not allow the change: take off the protection (Review, Unprotect Sheet) or work on a copy",
   InvalidOperationInCellEditMode: "a cell is being edited: finish it with Enter or Esc, then try again",
@@ -13,6 +12,8 @@ const REMEDIES: Readonly<Record<string, string>> = {
 };
 
 export interface BatchOptions {
+  /** the sheet it is about, for the words of a refusal */
+  readonly sheet?: string;
   /** One undo step for the whole batch, where the version of Excel can. */
   readonly oneUndoStep?: boolean;
 }
@@ -29,7 +30,7 @@ export async function runBatch<T>(
     if (options.oneUndoStep && isExcelApi("1.20")) return await Excel.run({ mergeUndoGroup: true }, batch);
     return await Excel.run(batch);
   } catch (error) {
-    throw asRefusal(error);
+    throw asRefusal(error, options.sheet);
   }
 }
 
@@ -44,11 +45,16 @@ export function excelErrorCode(error: unknown): string | null {
   return known instanceof OfficeExtension.Error ? known.code : null;
 }
 
-function asRefusal(error: unknown): unknown {
+function asRefusal(error: unknown, sheet: string | undefined): unknown {
   const code = excelErrorCode(error);
   if (code === null || error instanceof WorkbookRefusal) return error;
   const words =
-    REMEDIES[code] ??
+    (code === "ItemNotFound" ? notFound(sheet) : REMEDIES[code]) ??
     `Excel stopped in the middle (${code}): what is already on the sheet stays; try again, or close and reopen the pane`;
   return new WorkbookRefusal(words, { cause: error });
+}
+
+function notFound(sheet: string | undefined): string {
+  const what = sheet === undefined ? "what was asked for" : `sheet ${sheet}`;
+  return `${what} is no longer in the workbook: choose another sheet, then try again`;
 }

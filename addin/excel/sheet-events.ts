@@ -8,11 +8,11 @@ const LAST_ROW = 1_048_575;
 export function onSelection(
   listener: (place: { sheet: string; row: number; column: number }) => void,
 ): Unsubscribe {
-  return subscribe((sheets) =>
+  return subscribe(listener, (sheets, tell) =>
     sheets.onSelectionChanged.add(async ({ address, worksheetId }) => {
-      const corners = addressCorners(address);
+      const { firstRow, firstColumn } = addressCorners(address);
       const sheet = await sheetName(worksheetId);
-      if (sheet !== null) listener({ sheet, row: corners.firstRow, column: corners.firstColumn });
+      if (sheet !== null) tell({ sheet, row: firstRow, column: firstColumn });
     }),
   );
 }
@@ -24,13 +24,13 @@ export function onSelection(
 export function onChange(
   listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void,
 ): Unsubscribe {
-  return subscribe((sheets) =>
+  return subscribe(listener, (sheets, tell) =>
     sheets.onChanged.add(async ({ address, worksheetId, changeType, triggerSource }) => {
       if (triggerSource === "ThisLocalAddin") return;
       const { firstRow, lastRow } = addressCorners(address);
       const sheet = await sheetName(worksheetId);
       if (sheet === null) return;
-      listener({ sheet, firstRow, lastRow: changeType === "RangeEdited" ? lastRow : LAST_ROW });
+      tell({ sheet, firstRow, lastRow: changeType === "RangeEdited" ? lastRow : LAST_ROW });
     }),
   );
 }
@@ -45,16 +45,25 @@ export function addressCorners(address: string): { firstRow: number; lastRow: nu
   return { firstRow: start.row, lastRow: end.row, firstColumn: start.column };
 }
 
-function subscribe<T>(
-  add: (sheets: Excel.WorksheetCollection) => OfficeExtension.EventHandlerResult<T>,
+/** Excel takes a while to let a listener go; it hears nothing from the moment that it was told to stop. */
+function subscribe<Place, Event>(
+  listener: (place: Place) => void,
+  add: (
+    sheets: Excel.WorksheetCollection,
+    tell: (place: Place) => void,
+  ) => OfficeExtension.EventHandlerResult<Event>,
 ): Unsubscribe {
+  let isOn = true;
   const added = runBatch(async (context) => {
-    const handler = add(context.workbook.worksheets);
+    const handler = add(context.workbook.worksheets, (place) => {
+      if (isOn) listener(place);
+    });
     await context.sync();
     return handler;
   });
   added.catch((error: unknown) => console.error("Excel took no listener", error));
   return () => {
+    isOn = false;
     added
       .then((handler) =>
         Excel.run(handler.context, async (context) => {

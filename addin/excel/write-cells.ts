@@ -45,7 +45,7 @@ export async function writeCells(name: string, edits: readonly CellEdit[]): Prom
       await write(context, name, runs, found);
       return found;
     },
-    { oneUndoStep: true },
+    { oneUndoStep: true, sheet: name },
   );
   return () => takeBack(name, runs, before);
 }
@@ -146,7 +146,7 @@ async function takeBack(
       });
       return true;
     },
-    { oneUndoStep: true },
+    { oneUndoStep: true, sheet: name },
   );
 }
 

@@ -92,7 +92,7 @@ describe("reading a sheet", () => {
   test("refuses a sheet that is gone, with the remedy", async () => {
     const reading = port.read("Old");
     await expect(reading).rejects.toBeInstanceOf(WorkbookRefusal);
-    await expect(reading).rejects.toThrow(/no longer in the workbook: choose another sheet/);
+    await expect(reading).rejects.toThrow(/sheet Old is no longer in the workbook: choose another sheet/);
   });
 });
 
