@@ -190,10 +190,10 @@ export interface Standard {
   readSize(typed: string | number): SizeReading | Refusal;
   /** Least inside bend diameter for fabrication, mm. Never a test mandrel. */
   former(question: FormerQuestion): Cited<number> | Refusal;
-  /** The r that the printed formulas use, mm. */
-  formulaRadius(diameter: number, use: Use): Cited<number> | Refusal;
-  endLeg(diameter: number, use: Use): Cited<EndLeg> | Refusal;
-  hook(turn: HookTurn, diameter: number, use: Use): Cited<Hook> | Refusal;
+  /** The r that the printed formulas use, mm; grade by name or letter. */
+  formulaRadius(diameter: number, use: Use, grade?: string): Cited<number> | Refusal;
+  endLeg(diameter: number, use: Use, grade?: string): Cited<EndLeg> | Refusal;
+  hook(turn: HookTurn, diameter: number, use: Use, grade?: string): Cited<Hook> | Refusal;
   readonly shapes: ReadonlyMap<string, ShapeDefinition>;
   readonly lengthRounding: LengthRounding;
   /** mm step that dimensions are scheduled in */

@@ -36,7 +36,6 @@ const COLUMN_WORDS: Readonly<Record<string, string>> = {
   leastAllowance: "adds at least",
   lengthOfFullHook: "same bar length as the 180 hook",
   endLegOf: "reaches the end leg of use",
-  formerPerDiameter: "former, diameters",
   testGrades: "grades",
   testUpTo: "d up to, mm",
   testMandrelPerDiameter: "mandrel, diameters",

@@ -23,14 +23,18 @@ export function buildStandard(tables: StandardTables): Standard {
   const former = remember((diameter, use, coating, grade) =>
     findFormer(question(diameter, use, coating, grade), tables, bars),
   );
-  const formulaRadius = remember((diameter, use) =>
-    findFormulaRadius(tables, diameter, () => former(diameter, use)),
+  const formulaRadius = remember((diameter, use, _, grade) =>
+    findFormulaRadius(tables, diameter, () => former(diameter, use, undefined, grade)),
   );
-  const endLeg = remember((diameter, use) => findEndLeg(diameter, use, tables, bars));
+  const endLeg = remember((diameter, use, _, grade) =>
+    findEndLeg(question(diameter, use, undefined, grade), tables, bars),
+  );
   const hooks = new Map(
     HOOK_TURNS.map((turn) => [
       turn,
-      remember((diameter, use) => findHook(turn, diameter, use, tables, bars)),
+      remember((diameter, use, _, grade) =>
+        findHook(turn, question(diameter, use, undefined, grade), tables, bars),
+      ),
     ]),
   );
   return {
@@ -42,9 +46,9 @@ export function buildStandard(tables: StandardTables): Standard {
     uses: tables.uses,
     readSize: sizeReader(tables, bars),
     former: ({ diameter, use, coating, grade }) => former(diameter, use, coating, grade),
-    formulaRadius,
-    endLeg,
-    hook: (turn, diameter, use) => hooks.get(turn)!(diameter, use),
+    formulaRadius: (diameter, use, grade) => formulaRadius(diameter, use, undefined, grade),
+    endLeg: (diameter, use, grade) => endLeg(diameter, use, undefined, grade),
+    hook: (turn, diameter, use, grade) => hooks.get(turn)!(diameter, use, undefined, grade),
     shapes: new Map(tables.shapes.map((shape) => [shape.code, shape])),
     lengthRounding: { ...tables.lengthRounding, step: mm(tables.lengthRounding.step) },
     dimensionStep: inMillimetres(tables.dimensionStep),

@@ -2,7 +2,7 @@ import { toMillimetres } from "../../units/convert-length";
 import { exactProduct } from "../../units/exact-product";
 import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
-import type { Bar, EndLeg, Use } from "../port";
+import type { Bar, EndLeg, FormerQuestion } from "../port";
 import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
 import { multipleBase } from "./multiple-base";
@@ -17,16 +17,16 @@ const endLegNotHeld = defineRefusal(
 
 /** The least end leg, overall: the printed figure, or the printed straight + r + d. */
 export function findEndLeg(
-  diameter: number,
-  typedUse: Use,
+  question: FormerQuestion,
   tables: StandardTables,
   bars: readonly Bar[],
 ): Cited<EndLeg> | Refusal {
-  const use = resolveUse(typedUse, tables);
+  const { diameter } = question;
+  const use = resolveUse(question.use, tables);
   if (isRefusal(use)) return use;
-  const former = findFormer({ diameter, use }, tables, bars);
+  const former = findFormer(question, tables, bars);
   if (isRefusal(former)) return former;
-  const grade = resolveGrade(undefined, use, tables);
+  const grade = resolveGrade(question.grade, use, tables);
   if (isRefusal(grade)) return grade;
   for (const { cite, rows } of tables.endLegs) {
     const row = rows.find((one) => fitsCondition(one, { diameter, use, grade }, bars));

@@ -2,7 +2,7 @@ import { toMillimetres } from "../../units/convert-length";
 import { exactProduct } from "../../units/exact-product";
 import { defineRefusal, isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
-import type { Bar, Hook, HookTurn, Use } from "../port";
+import type { Bar, FormerQuestion, Hook, HookTurn } from "../port";
 import { findEndLeg } from "./find-end-leg";
 import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
@@ -19,26 +19,24 @@ const hookNotHeld = defineRefusal(
 /** The end hook (stirrup hook for links): former and straight after the bend, mm. */
 export function findHook(
   turn: HookTurn,
-  diameter: number,
-  typedUse: Use,
+  question: FormerQuestion,
   tables: StandardTables,
   bars: readonly Bar[],
 ): Cited<Hook> | Refusal {
-  const use = resolveUse(typedUse, tables);
+  const { diameter } = question;
+  const use = resolveUse(question.use, tables);
   if (isRefusal(use)) return use;
-  const least = findFormer({ diameter, use }, tables, bars);
+  const least = findFormer(question, tables, bars);
   if (isRefusal(least)) return least;
-  const grade = resolveGrade(undefined, use, tables);
+  const grade = resolveGrade(question.grade, use, tables);
   if (isRefusal(grade)) return grade;
   for (const { cite, rows } of tables.hooks) {
     const row = rows.find(
       (one) => one.turns.includes(turn) && fitsCondition(one, { diameter, use, grade }, bars),
     );
     if (row === undefined) continue;
-    const multiple = multipleBase(diameter, tables, bars);
-    const former =
-      row.formerPerDiameter === undefined ? least.value : exactProduct(row.formerPerDiameter, multiple);
-    const extension = extensionOf(row, turn, diameter, former, tables, bars);
+    const former = least.value;
+    const extension = extensionOf(row, turn, question, former, tables, bars);
     return isRefusal(extension) ? extension : { value: { turn, former, extension }, cite };
   }
   return hookNotHeld({ standard: tables.id, turn, diameter, use });
@@ -47,11 +45,12 @@ export function findHook(
 function extensionOf(
   row: HookRow,
   turn: HookTurn,
-  diameter: number,
+  question: FormerQuestion,
   former: number,
   tables: StandardTables,
   bars: readonly Bar[],
 ): number | Refusal {
+  const { diameter } = question;
   const printed = toMillimetres(row.leastExtension ?? 0, tables.unit);
   const extension = Math.max(
     exactProduct(row.extensionPerDiameter ?? 0, multipleBase(diameter, tables, bars)),
@@ -59,7 +58,7 @@ function extensionOf(
   );
   const outsideOfBend = former / 2 + diameter;
   if (row.endLegOf !== undefined) {
-    const endLeg = findEndLeg(diameter, row.endLegOf, tables, bars);
+    const endLeg = findEndLeg({ ...question, use: row.endLegOf }, tables, bars);
     return isRefusal(endLeg) ? endLeg : Math.max(extension, endLeg.value.outside - outsideOfBend);
   }
   const halfCircle = (Math.PI * (former + diameter)) / 2;

@@ -82,8 +82,6 @@ export interface EndLegRow extends BarCondition {
 
 export interface HookRow extends BarCondition {
   readonly turns: readonly HookTurn[];
-  /** left out: the former for the use */
-  readonly formerPerDiameter?: number;
   readonly extensionPerDiameter?: number;
   /** in the standard's unit */
   readonly leastExtension?: number;

@@ -201,6 +201,16 @@ describe("hooks and end legs from memory", () => {
     expect(endLeg("ACI318:2019", "#8").straight).toBeCloseTo(12 * IN, 9);
   });
 
+  // SANS 282, from memory: mild steel bends round 4d, high yield round 6d, and 4d of straight follow
+  it("follows the grade where one is said", () => {
+    const standard = heldStandard("SANS282:2011");
+    expect(answered(standard.endLeg(10, "main", "R")).value).toEqual({ outside: 40 + 20 + 10, straight: 40 });
+    expect(answered(standard.endLeg(10, "main")).value).toEqual({ outside: 40 + 30 + 10, straight: 40 });
+    expect(answered(standard.hook(180, 10, "main", "mild steel")).value.former).toBe(40);
+    expect(answered(standard.formulaRadius(10, "main", "R")).value).toBe(20);
+    expect(refused(standard.endLeg(10, "main", "Z")).kind).toBe("not-held");
+  });
+
   it("refuses the end leg of a use or a bar that the standard does not hold", () => {
     expect(refused(heldStandard("BS8666:2005").endLeg(16, "beam")).kind).toBe("not-held");
     expect(refused(heldStandard("ACI318:2019").endLeg(2.257 * IN, "link")).kind).toBe("not-held");
