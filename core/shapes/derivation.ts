@@ -1,4 +1,5 @@
 import { type Citation, citationText } from "../standards/citation";
+import type { Use } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
 import { isRefusal, refusalText } from "../units/refusal";
 import { type CutLength, cutLength } from "./cut-length";
@@ -182,9 +183,10 @@ function doubtLines(shape: ResolvedShape): string[] {
 }
 
 function endLegLines(shape: ResolvedShape): string[] {
-  const { standard, diameter, use, path, radius } = shape;
+  const { standard, diameter, path, radius } = shape;
   if (path?.kind !== "planar" || path.turns.length === 0) return [];
   const write = writer(shape);
+  const use = useOfEndLegs(shape);
   const leg = standard.endLeg(diameter, use);
   if (isRefusal(leg)) return [];
   const { outside, straight } = leg.value;
@@ -195,6 +197,13 @@ function endLegLines(shape: ResolvedShape): string[] {
   return [
     `least end leg for use ${use}: ${write(outside)} overall to the outside${inside}; ${citationText(leg.cite)}`,
   ];
+}
+
+/** A link with 180 degree hooks has the end legs of main bars: the code's own limits say which P they mean. */
+function useOfEndLegs({ compiled, use }: ResolvedShape): Use {
+  const bounds = (compiled?.limits ?? []).flatMap((limit) => limit.bound.places);
+  if (bounds.includes(placeOf("P(links)")!)) return "link";
+  return bounds.includes(placeOf("P")!) ? "main" : use;
 }
 
 function limitLine(

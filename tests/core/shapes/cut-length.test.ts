@@ -1,3 +1,5 @@
+import Decimal from "decimal.js";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cutLength } from "../../../core/shapes/cut-length";
 import { developedLength } from "../../../core/shapes/developed-length";
@@ -90,5 +92,31 @@ describe("cutLength", () => {
       length: 975,
       unrounded: expect.closeTo(966.83, 2),
     });
+  });
+
+  it("should round sums of tenths as decimals do, for every size", () => {
+    const tenths = fc.integer({ min: 1000, max: 60_000 }).map((n) => n / 10);
+    const sizes = fc.constantFrom<[number, number]>(
+      [8, 16],
+      [12, 24],
+      [16, 32],
+      [20, 70],
+      [25, 87],
+      [40, 140],
+    );
+    fc.assert(
+      fc.property(tenths, tenths, tenths, sizes, (A, B, C, [diameter, r]) => {
+        // BS 8666:2005 Table 3, code 51: 2(A + B + (C)) - 2.5r - 5d
+        const sum = new Decimal(A)
+          .plus(B)
+          .plus(C)
+          .times(2)
+          .minus(new Decimal(r).times("2.5"))
+          .minus(5 * diameter);
+        const cut = cutLength(resolved({ shape: "51", diameter, dims: [A, B, C] }));
+        expect(cut).toMatchObject({ length: sum.div(25).ceil().times(25).toNumber() });
+      }),
+      { numRuns: 3000 },
+    );
   });
 });

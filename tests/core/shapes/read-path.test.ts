@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { developedLength } from "../../../core/shapes/developed-length";
 import type { PlanarPath } from "../../../core/shapes/path";
@@ -160,5 +161,42 @@ describe("developedLength of paths", () => {
   it("lets a straight of exactly nothing pass", () => {
     const developed = developedLength(resolved({ shape: "500 +90 96 +90 500", diameter: 16, dims: [] }));
     expect(developed).toMatchObject({ straights: [452, expect.closeTo(0, 9), 452] });
+  });
+
+  const path = fc
+    .array(fc.tuple(fc.integer({ min: -180, max: 180 }), fc.integer({ min: 500, max: 5000 })), {
+      minLength: 1,
+      maxLength: 8,
+    })
+    .map((parts) => parts.map(([angle, leg]) => [angle === 0 ? 1 : angle, leg] as const));
+  const turnText = (angle: number) => (angle < 0 ? `${angle}` : `+${angle}`);
+  const lengthOf = (shape: string) => {
+    const developed = developedLength(resolved({ shape, diameter: 12, dims: [] }));
+    if (isRefusal(developed)) throw new Error(refusalText(developed));
+    return developed;
+  };
+
+  it("should be the same from either end and for either sense", () => {
+    fc.assert(
+      fc.property(path, (parts) => {
+        const forward = ["600", ...parts.flatMap(([angle, leg]) => [turnText(angle), `${leg}`])];
+        const mirrored = ["600", ...parts.flatMap(([angle, leg]) => [turnText(-angle), `${leg}`])];
+        const { length } = lengthOf(forward.join(" "));
+        expect(lengthOf([...forward].reverse().join(" ")).length).toBeCloseTo(length, 6);
+        expect(lengthOf(mirrored.join(" ")).length).toBeCloseTo(length, 6);
+      }),
+    );
+  });
+
+  it("should be the sum of its straights and arcs, and grow by what a leg grows", () => {
+    fc.assert(
+      fc.property(path, fc.integer({ min: 1, max: 900 }), (parts, more) => {
+        const rest = parts.flatMap(([angle, leg]) => [turnText(angle), `${leg}`]).join(" ");
+        const developed = lengthOf(`600 ${rest}`);
+        const sum = [...developed.straights, ...developed.arcs].reduce((a, b) => a + b, 0);
+        expect(developed.length).toBeCloseTo(sum, 6);
+        expect(lengthOf(`${600 + more} ${rest}`).length - developed.length).toBeCloseTo(more, 6);
+      }),
+    );
   });
 });
