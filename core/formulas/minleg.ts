@@ -1,6 +1,7 @@
 import { fromMillimetres } from "../units/convert-length";
 import { isRefusal } from "../units/refusal";
 import {
+  gradeOfSize,
   readSize,
   readStandard,
   readUse,
@@ -22,7 +23,7 @@ export const MINLEG = rowFunction({
     if (isRefusal(size)) return size;
     const use = readUse(row.cell(2), standard);
     if (isRefusal(use)) return use;
-    const leg = standard.endLeg(size.diameter, use ?? "main");
+    const leg = standard.endLeg(size.diameter, use ?? "main", gradeOfSize(size, standard));
     return isRefusal(leg) ? leg : fromMillimetres(leg.value.outside, standard.unit);
   },
 });

@@ -89,7 +89,7 @@ function geometricCutLength(shape: ResolvedShape): CutLength | Refusal {
 /** A former that is the standard's least stays the printed r, which may be cut to whole millimetres. */
 function radiusOfFormula(shape: ResolvedShape): number | Refusal {
   const { standard, diameter, use, grade, former, formerGiven, radius } = shape;
-  const printed = printedRadius(standard, diameter, use);
+  const printed = printedRadius(standard, diameter, use, grade);
   if (formerGiven) {
     const least = leastFormer(standard, diameter, use, grade);
     if (isRefusal(printed) || isRefusal(least) || least.value !== former.value) return radius;

@@ -187,7 +187,7 @@ function endLegLines(shape: ResolvedShape): string[] {
   if (path?.kind !== "planar" || path.turns.length === 0) return [];
   const write = writer(shape);
   const use = useOfEndLegs(shape);
-  const leg = standard.endLeg(diameter, use);
+  const leg = standard.endLeg(diameter, use, shape.grade);
   if (isRefusal(leg)) return [];
   const { outside, straight } = leg.value;
   const inside =
@@ -222,7 +222,7 @@ function hookLines({ legs }: PlanarPath, shape: ResolvedShape): string[] {
   const write = writer(shape);
   return legs.flatMap(({ hook, length }, index) => {
     if (hook === undefined) return [];
-    const held = shape.standard.hook(hook.turn, shape.diameter, shape.use);
+    const held = shape.standard.hook(hook.turn, shape.diameter, shape.use, shape.grade);
     const source = isRefusal(held) ? "" : `; ${citationText(held.cite)}`;
     const end = index === 0 ? "first" : "last";
     return [

@@ -20,11 +20,11 @@ export function leastFormer(standard: Standard, diameter: number, use: Use, grad
 }
 
 /** The r that a standard's printed formulas use, mm, remembered likewise. */
-export function printedRadius(standard: Standard, diameter: number, use: Use): Answer {
-  const byDiameter = answersOf(radii, standard, use, undefined);
+export function printedRadius(standard: Standard, diameter: number, use: Use, grade?: string): Answer {
+  const byDiameter = answersOf(radii, standard, use, grade);
   let answer = byDiameter.get(diameter);
   if (answer === undefined) {
-    answer = standard.formulaRadius(diameter, use);
+    answer = standard.formulaRadius(diameter, use, grade);
     byDiameter.set(diameter, answer);
   }
   return answer;

@@ -9,6 +9,7 @@ export interface PathQuestion {
   /** mm */
   readonly diameter: number;
   readonly use: Use;
+  readonly grade: string | undefined;
   /** the former was given with the bar: hooks are bent about it, not about the standard's */
   readonly formerGiven: boolean;
   /** mm, inside: half the former in force */
@@ -113,7 +114,8 @@ function hookAt(
   const match = HOOK.exec(part);
   if (match === null) return null;
   if (!HOOK_TURNS.includes(match[2]!)) return hookUnknown({ part, path });
-  const hook = question.standard.hook(Number(match[2]) as HookTurn, question.diameter, question.use);
+  const { standard, diameter, use, grade } = question;
+  const hook = standard.hook(Number(match[2]) as HookTurn, diameter, use, grade);
   if (isRefusal(hook)) return hook;
   return hookEnd(hook.value, match[1] === "-" ? -1 : 1, question);
 }

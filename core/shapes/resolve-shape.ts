@@ -108,7 +108,14 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
   values[d] = diameter;
   if (named.kind === "path") {
     if (question.dims.some((dim) => dim !== null)) return dimsBesidePath({ path: named.text });
-    const path = readPath(named.text, { standard, diameter, use, formerGiven, radius });
+    const path = readPath(named.text, {
+      standard,
+      diameter,
+      use,
+      grade: question.grade,
+      formerGiven,
+      radius,
+    });
     if (isRefusal(path)) return path;
     const none = { code: null, definition: null, compiled: null };
     return {

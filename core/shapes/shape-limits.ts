@@ -1,5 +1,4 @@
 import type { Citation } from "../standards/citation";
-import type { Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
 import { printedRadius } from "./least-former";
 import type { ResolvedShape } from "./resolve-shape";
@@ -36,12 +35,11 @@ export function shapeLimits(shape: ResolvedShape): LimitJudgement[] {
   const limits = shape.compiled?.limits ?? [];
   if (limits.length === 0) return [];
   const values = shape.values.slice();
-  const { standard, diameter, use } = shape;
-  const printed = printedRadius(standard, diameter, use);
+  const { standard, diameter, use, grade } = shape;
+  const printed = printedRadius(standard, diameter, use, grade);
   if (!isRefusal(printed)) values[r] = printed.value;
-  if (limits.some(({ bound }) => bound.places.includes(P))) values[P] = endLeg(standard, diameter, "main");
-  if (limits.some(({ bound }) => bound.places.includes(P_LINKS)))
-    values[P_LINKS] = endLeg(standard, diameter, "link");
+  if (limits.some(({ bound }) => bound.places.includes(P))) values[P] = endLeg(shape, "main");
+  if (limits.some(({ bound }) => bound.places.includes(P_LINKS))) values[P_LINKS] = endLeg(shape, "link");
   const judgements: LimitJudgement[] = [];
   for (const limit of limits) {
     const actual = limit.actual.evaluate(values);
@@ -88,7 +86,7 @@ function namesBlankDim({ bound }: CompiledLimit, values: ShapeValues): boolean {
   return bound.places.some((place) => place < r && Number.isNaN(values[place]!));
 }
 
-function endLeg(standard: Standard, diameter: number, use: "main" | "link"): number {
-  const leg = standard.endLeg(diameter, use);
+function endLeg({ standard, diameter, grade }: ResolvedShape, use: "main" | "link"): number {
+  const leg = standard.endLeg(diameter, use, grade);
   return isRefusal(leg) ? NaN : leg.value.outside;
 }

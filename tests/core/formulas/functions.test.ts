@@ -141,6 +141,9 @@ describe("sizes", () => {
     expect(one("MINLEG", "H16")).toBe(130);
     expect(one("MINLEG", "H16", undefined, "link")).toBe(210);
     expect(one("MINLEG", "#8", "ACI318")).toBe(16);
+    // IS 2502 Table II, tail of 4d, outside = 4d + kd + d with k of the grade: high yield 4, mild steel 2
+    expect(one("MINLEG", "T12", "IS2502")).toBe(9 * 12);
+    expect(one("MINLEG", "R12", "IS2502")).toBe(7 * 12);
   });
 });
 
