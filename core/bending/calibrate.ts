@@ -38,7 +38,11 @@ export interface Calibration {
 
 export interface CalibrationOptions {
   /** mm, both levers of a machine, where its row says them; null where it does not */
-  readonly leversOf?: (machine: string | null) => number | null;
+  readonly leversOf?: (bar: {
+    readonly machine: string | null;
+    readonly diameter: number;
+    readonly former: number;
+  }) => number | null;
 }
 
 /**
@@ -112,7 +116,7 @@ function groupTrials(trials: readonly Trial[], options: CalibrationOptions): Tri
   }
   return [...byKey.values()].map((mates) => {
     const { machine, diameter, former, grade, form, yield: yieldStress } = mates[0] as Trial;
-    const levers = options.leversOf?.(machine) ?? null;
+    const levers = options.leversOf?.({ machine, diameter, former }) ?? null;
     return {
       machine,
       diameter,

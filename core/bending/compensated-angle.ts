@@ -26,10 +26,14 @@ export interface CompensationQuestion {
   readonly diameter: number;
   /** mm */
   readonly former: number;
-  /** null takes the only grade the log has for this size and former */
+  /** null takes the only grade of this yield that the log has for this size and former */
   readonly grade: string | null;
+  /** "H" of "H16", where the log may name its grade by the letter */
+  readonly letter?: string | null;
   /** MPa, nominal */
   readonly yield: number;
+  /** false where the yield is only the standard's usual one, so that any grade of the log may be meant */
+  readonly yieldSure?: boolean;
   /** null takes the only machine the log has for this size and former */
   readonly machine: string | null;
   readonly form?: BarForm | null;
@@ -104,22 +108,23 @@ export function plainAngle(calibration: Calibration, question: CompensationQuest
 }
 
 function findGroup(calibration: Calibration, question: CompensationQuestion): TrialGroup | null | Refusal {
-  const same = calibration.groups.filter(
-    (group) =>
-      near(group.diameter, question.diameter) &&
-      near(group.former, question.former) &&
-      agrees(group.machine, question.machine) &&
-      agrees(group.grade, question.grade) &&
-      (question.form == null || group.form === null || group.form === question.form),
+  const same = ofGrade(
+    calibration.groups.filter(
+      (group) =>
+        near(group.diameter, question.diameter) &&
+        near(group.former, question.former) &&
+        (group.machine === null || question.machine === null || sameText(group.machine, question.machine)) &&
+        (question.form == null || group.form === null || group.form === question.form),
+    ),
+    question,
   );
-  // the same machine and grade supplied both ways: straight bar unless coil is asked for
-  const bars = same.filter((group) => group.form !== "coil");
-  const left = same.length > 1 && bars.length > 0 && question.form == null ? bars : same;
+  // a machine of this name before trials that name none
+  const named = same.filter((group) => question.machine !== null && group.machine !== null);
+  const onMachine = named.length > 0 ? named : same;
+  // the same bar supplied both ways: straight bar unless coil is asked for
+  const bars = onMachine.filter((group) => group.form !== "coil");
+  const left = onMachine.length > 1 && bars.length > 0 && question.form == null ? bars : onMachine;
   if (left.length <= 1) return left[0] ?? null;
-  const exact = left.filter(
-    (group) => sameText(group.machine, question.machine) && sameText(group.grade, question.grade),
-  );
-  if (exact.length === 1) return exact[0] as TrialGroup;
   return severalGroups({
     diameter: short(question.diameter),
     former: short(question.former),
@@ -127,12 +132,19 @@ function findGroup(calibration: Calibration, question: CompensationQuestion): Tr
   });
 }
 
-function near(a: number, b: number): boolean {
-  return Math.abs(a - b) <= 0.01 * Math.max(a, b);
+/** The grade by its name, else trials that name none; without a name, the size's letter, else all of this yield. */
+function ofGrade(groups: readonly TrialGroup[], question: CompensationQuestion): readonly TrialGroup[] {
+  const ofYield = groups.filter(
+    (group) => question.yieldSure === false || Math.abs(group.yield - question.yield) <= 1,
+  );
+  const name = question.grade ?? question.letter ?? null;
+  const ofName = name === null ? [] : ofYield.filter((group) => sameText(group.grade, name));
+  if (ofName.length > 0) return ofName;
+  return question.grade === null ? ofYield : ofYield.filter((group) => group.grade === null);
 }
 
-function agrees(held: string | null, wanted: string | null): boolean {
-  return held === null || wanted === null || sameText(held, wanted);
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 0.01 * Math.max(a, b);
 }
 
 function sameText(a: string | null, b: string | null): boolean {
@@ -242,7 +254,7 @@ function tooOpen(
   if (found.half <= tolerance) return null;
   const more = trialsThatClose(calibration, asked, found.bentTo, tolerance);
   return moreTrialsNeeded({
-    more: more === null ? "several more trials" : more === 1 ? "one more trial" : `${more} more trials`,
+    more: more === null ? "several more" : more === 1 ? "one more" : `${more} more`,
     group: group === null ? nameOf(question) : groupName(group),
     bentTo: short(found.bentTo),
     half: short(found.half),

@@ -28,7 +28,7 @@ export const farFromTried = defineRefusal(
 export const moreTrialsNeeded = defineRefusal(
   "more-trials-needed",
   "not-held",
-  "make {more} first: for {group} bent to {bentTo} the released angle is only known to {half} degrees either way, and {tolerance} is the limit",
+  "make a trial bend first: for {group} bent to {bentTo} the released angle is known only to {half} degrees either way, and {tolerance} is the limit; {more} would do",
 );
 export const rolledNotBent = defineRefusal(
   "rolled-not-bent",

@@ -102,6 +102,15 @@ export function gradeOfSize(size: SizeReading, standard: Standard): string | und
   return standard.grades.some((grade) => grade.prefixes.includes(size.prefix)) ? size.prefix : undefined;
 }
 
+/** The grade of a cell, where the standard knows it; a trial log may name others. */
+export function gradeHeld(cell: Cell, standard: Standard): string | undefined {
+  if (cell === null || typeof cell === "object") return undefined;
+  const typed = String(cell).trim().toLowerCase();
+  const isCalled = (name: string) => name.toLowerCase() === typed;
+  const grade = standard.grades.find(({ name, prefixes }) => isCalled(name) || prefixes.some(isCalled));
+  return grade?.name;
+}
+
 /** Where a function's arguments about one bar stand. */
 export interface BarPlaces {
   readonly shape: number;
@@ -110,6 +119,8 @@ export interface BarPlaces {
   readonly standard: number;
   readonly former: number;
   readonly use: number;
+  /** where a function takes a grade; else the size's letter says it */
+  readonly grade?: number;
 }
 
 export interface ReadBar {
@@ -132,7 +143,8 @@ export function readBar(row: RowReader, places: BarPlaces): ReadBar | Refusal {
   if (isRefusal(typed)) return typed;
   const dims = readDims(row.dims(places.dims), typed, standard);
   if (isRefusal(dims)) return dims;
-  const grade = gradeOfSize(size, standard);
+  const named = places.grade === undefined ? null : row.cell(places.grade);
+  const grade = gradeHeld(named, standard) ?? gradeOfSize(size, standard);
   const { diameter } = size;
   const shape = resolveShape({ standard, shape: typed, dims, diameter, use, former, grade });
   return isRefusal(shape) ? shape : { standard, size, shape };

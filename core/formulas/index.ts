@@ -1,15 +1,18 @@
 import { AREA } from "./area";
 import { CHECK } from "./check";
+import { COMPENSATED } from "./compensated";
 import { CUTLENGTH } from "./cutlength";
 import { CUTPLAN } from "./cutplan";
 import { DEVELOPED } from "./developed";
 import { DIAMETER } from "./diameter";
 import { EXPLAIN } from "./explain";
 import { FORMER } from "./former";
+import { MARKS } from "./marks";
 import { MASS } from "./mass";
 import { MINLEG } from "./minleg";
 import { ROWMASS } from "./rowmass";
 import { TONNAGE } from "./tonnage";
+import { TRIALFIT } from "./trialfit";
 import type { WorksheetFunction } from "./worksheet-function";
 
 export type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
@@ -22,6 +25,9 @@ const LIST: readonly WorksheetFunction[] = [
   AREA,
   FORMER,
   MINLEG,
+  COMPENSATED,
+  TRIALFIT,
+  MARKS,
   ROWMASS,
   EXPLAIN,
   TONNAGE,

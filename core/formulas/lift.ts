@@ -15,7 +15,8 @@ interface RowFunctionDefinition {
   readonly name: string;
   readonly description: string;
   readonly args: readonly FunctionArgument[];
-  readonly row: (row: RowReader) => Cell | Refusal;
+  /** its `table` arguments stand in `blocks`, the others in `row` */
+  readonly row: (row: RowReader, blocks: readonly (Block | undefined)[]) => Cell | Refusal;
 }
 
 const rowsUnequal = defineRefusal(
@@ -43,13 +44,13 @@ export function rowFunction({ name, description, args, row }: RowFunctionDefinit
   const call = (blocks: readonly (Block | undefined)[], environment: FunctionEnvironment): Block => {
     const refusal = shapeRefusal(name, args, blocks);
     if (refusal !== null) return [[errorCell(refusal)]];
-    const reader = new BlockRows(args, blocks, environment);
+    const reader = new BlockRows(args, withoutTables(args, blocks), environment);
     const answers: Cell[][] = [];
     const count = reader.countRows();
     for (let at = 0; at < count; at += 1) {
       reader.moveTo(at);
       if (reader.isBlank()) answers.push([null]);
-      else answers.push([reader.errorHere() ?? cellOf(row(reader))]);
+      else answers.push([reader.errorHere() ?? cellOf(row(reader, blocks))]);
     }
     return answers;
   };
@@ -83,8 +84,7 @@ export function blockFunction({
   const call = (blocks: readonly (Block | undefined)[], environment: FunctionEnvironment): Block => {
     const refusal = shapeRefusal(name, args, blocks) ?? manyRowsRefusal(name, args, blocks);
     if (refusal !== null) return [[errorCell(refusal)]];
-    const ofBar = blocks.map((given, index) => (args[index]?.lifts === "table" ? undefined : given));
-    const reader = new BlockRows(args, ofBar, environment);
+    const reader = new BlockRows(args, withoutTables(args, blocks), environment);
     if (reader.isBlank()) return [[null]];
     const error = reader.errorHere();
     if (error !== null) return [[error]];
@@ -92,6 +92,15 @@ export function blockFunction({
     return isRefusal(answer) ? [[errorCell(answer)]] : answer.map((row) => row.map(cellOf));
   };
   return { name, description, args, call };
+}
+
+/** A table is taken whole, so it neither lifts nor decides where the result ends. */
+function withoutTables(
+  args: readonly FunctionArgument[],
+  blocks: readonly (Block | undefined)[],
+): readonly (Block | undefined)[] {
+  if (!args.some((argument) => argument.lifts === "table")) return blocks;
+  return blocks.map((given, index) => (args[index]?.lifts === "table" ? undefined : given));
 }
 
 /** The cell of an answer: a refusal becomes an error with its words, a number loses its float noise. */

@@ -1,3 +1,4 @@
+import type { Machine } from "../bending/machine";
 import type { Cell } from "../schedule/sheet";
 
 /** A block of cells, rows of equal width; a single cell is a block of one. */
@@ -7,6 +8,8 @@ export type Block = readonly (readonly Cell[])[];
 export interface FunctionEnvironment {
   /** id of the standard where none is given: the workbook's `Barwright.Standard`, else BS8666:2005 */
   readonly defaultStandard: string;
+  /** benders of the workbook's Shop sheet, where the place has read it */
+  readonly machines?: readonly Machine[];
 }
 
 export interface FunctionArgument {
