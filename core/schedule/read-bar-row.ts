@@ -25,6 +25,8 @@ export interface BarRowReader {
 }
 
 const MOST_REMEMBERED = 50_000;
+/** Above it no number is the mass of bars, in any unit. */
+const MOST_MASS = 1e9;
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_SHAPE = { shape: null, legs: null };
 
@@ -285,12 +287,12 @@ export function barRowReader(
     if (column < 0) return null;
     const cell = cells[column];
     if (cell === null || cell === undefined) return null;
-    if (typeof cell === "number" && cell >= 0 && cell < Number.POSITIVE_INFINITY) return cell;
+    if (typeof cell === "number" && cell >= 0 && cell <= MOST_MASS) return cell;
     if (typeof cell === "string") {
       const clean = cleanText(cell);
       if (clean === "" || isWord("blank", plainWords(clean))) return null;
       const number = readNumberText(clean.replace(/\s*(?:kgs?|t|mt|lbs?)\.?$/i, ""), layout.comma);
-      if (number !== null && number >= 0) return number;
+      if (number !== null && number >= 0 && number <= MOST_MASS) return number;
     }
     hand.unread(field, column, cell, otherReason(cell, "no mass"));
     return null;

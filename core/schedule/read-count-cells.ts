@@ -65,11 +65,7 @@ export function countCellsReader(hand: RowInHand, columns: TableColumns) {
     if (cell === null || cell === undefined) return null;
     if (typeof cell === "number" && Number.isSafeInteger(cell) && cell >= 0) return cell;
     if (typeof cell === "string") return countOfText(field, column, cell);
-    const what = typeof cell === "number" && cell < 0 ? "is negative" : "is no whole number";
-    const reason = isCellError(cell)
-      ? `the cell holds the error ${cell.error}`
-      : `${shortened(String(cell))} ${what}, so it is no count of bars`;
-    hand.unread(field, column, cell, reason);
+    hand.unread(field, column, cell, reasonNoCount(cell));
     return null;
   }
 
@@ -117,6 +113,12 @@ export function countCellsReader(hand: RowInHand, columns: TableColumns) {
     const column = columns.members >= 0 ? columns.members : columns.each;
     return hand.mayUse("members", column, null, { guess, asks: true, reason, proposal }) ? proposal : null;
   }
+}
+
+function reasonNoCount(cell: Cell): string {
+  if (isCellError(cell)) return `the cell holds the error ${cell.error}`;
+  const what = typeof cell === "number" && cell < 0 ? "is negative" : "is no whole number";
+  return `"${shortened(String(cell))}" ${what}, so it is no count of bars`;
 }
 
 function numberOf(reading: number | Counted | null): number | null {

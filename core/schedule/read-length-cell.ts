@@ -1,5 +1,6 @@
 import type { BarRow } from "./bar-row";
 import { cleanText } from "./clean-text";
+import { mayBeDate } from "./date-typed";
 import { type LengthReading, readLengthText } from "./read-length-text";
 import { readOddNumber } from "./read-odd-number";
 import type { RowInHand } from "./row-in-hand";
@@ -7,7 +8,6 @@ import { type Cell, isCellError, type Sheet } from "./sheet";
 import { DIM_LETTERS, type LengthField } from "./table-columns";
 
 const MOST_REMEMBERED = 50_000;
-const LEAST_DATE = 20_000;
 const ERROR_TEXT = /^#[A-Z/0!?]+$|^err:\d+$/i;
 /** Length of a bar over the sum of its dimensions: 99 has one dimension, a link counts two of them twice. */
 const LEAST_LENGTH_OF_DIMS = 0.3;
@@ -122,7 +122,7 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
     }
     const reading = readOddNumber(number, {
       column: how,
-      isDate: typeof typed === "number" && number >= LEAST_DATE && sheet.isDate?.(hand.row, column) === true,
+      isDate: typeof typed === "number" && mayBeDate(number) && sheet.isDate?.(hand.row, column) === true,
       shown: number < 0 ? sheet.shown?.(hand.row, column) : undefined,
       isDim: place >= 0,
       inInches,

@@ -49,8 +49,10 @@ export const MM_PER_UNIT: Readonly<Record<ColumnUnit, number>> = {
   lb: 1,
 };
 
-const INCH = 25.4;
-const FOOT = 304.8;
+/** A thousand kilometres: above it no number is a length. */
+export const MOST_MM = 1e9;
+const INCH = MM_PER_UNIT.in;
+const FOOT = MM_PER_UNIT.ft;
 const WITH_UNIT =
   /\d\s*(?:mm|cm|dm|m|mtrs?|met(?:re|er)s?|'|''|"|in|ins|inch|inches|ft|feet|foot)\.?$|\d\s*(?:'|ft|feet|foot)/i;
 const DASHED = /^(\d+)\s*-\s*(\d+(?:\.\d+)?)(?:[\s-]+(\d+)\/(\d+))?\s*"?$/;
@@ -205,7 +207,7 @@ interface Extra {
 }
 
 function value(mm: number, extra: Extra = {}): LengthReading {
-  if (!Number.isFinite(mm)) return { is: "unread", reason: "the number is too large for a length" };
+  if (!(mm <= MOST_MM)) return { is: "unread", reason: "the number is too large for a length" };
   return {
     is: "value",
     // decimal texts times 1000 leave the last bit off

@@ -1,6 +1,6 @@
 import type { GuessCode } from "./bar-row";
 import { dateTyped } from "./date-typed";
-import type { LengthColumn } from "./read-length-text";
+import { type LengthColumn, MM_PER_UNIT, MOST_MM } from "./read-length-text";
 
 export interface OddNumberPlace {
   readonly column: LengthColumn;
@@ -23,8 +23,8 @@ export type OddNumber =
       readonly reason: string;
     };
 
-const INCH = 25.4;
-const FOOT = 304.8;
+const INCH = MM_PER_UNIT.in;
+const FOOT = MM_PER_UNIT.ft;
 const LEAST_MM = 20;
 const LEAST_WHOLE_MM = 1;
 const MOST_METRES = 30;
@@ -52,7 +52,8 @@ function negative(number: number, { column, shown }: OddNumberPlace): OddNumber 
   const size = -number * column.factor;
   if (shown !== undefined && /^\s*\(.*\)\s*$/.test(shown)) {
     const reason = `${shown.trim()} is a free dimension in brackets, held as ${number}`;
-    return { ...value(size, { guess: "free-by-format", reason }), free: true } as OddNumber;
+    const reading = value(size, { guess: "free-by-format", reason });
+    return reading.is === "value" ? { ...reading, free: true } : reading;
   }
   return value(size, {
     guess: "negative-dimension",
@@ -79,7 +80,7 @@ function dateAsLength(serial: number, { column, inInches }: OddNumberPlace): Odd
 }
 
 function value(mm: number, extra: { guess?: GuessCode; asks?: boolean; reason?: string } = {}): OddNumber {
-  if (!Number.isFinite(mm)) return { is: "unread", reason: "the number is too large for a length" };
+  if (!(mm <= MOST_MM)) return { is: "unread", reason: "the number is too large for a length" };
   const { guess = null, asks = false, reason = "" } = extra;
   return { is: "value", value: Math.round(mm * 1e6) / 1e6, free: false, guess, asks, reason };
 }

@@ -46,7 +46,7 @@ export function shapeCellReader(standard: Standard) {
 
 function shapeOfNumber(number: number, standard: Standard): ShapeCell {
   if (!Number.isInteger(number) || number < 0) {
-    return { ...NOTHING, is: "unread", reason: `${number} is no shape code` };
+    return { ...NOTHING, is: "unread", reason: `"${number}" is no shape code` };
   }
   return coded(codeOf(String(number), standard));
 }

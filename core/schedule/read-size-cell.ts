@@ -94,7 +94,7 @@ function sizeOfNumber(
   softMetric: boolean,
   typed: string | number = number,
 ): SizeCell {
-  if (!(number > 0)) return unread(`${shortened(String(typed))} is no bar size`);
+  if (!(number > 0)) return unread(`"${shortened(String(typed))}" is no bar size`);
   if (!Number.isInteger(number)) {
     const bar = standard.bars.find(
       ({ massPerMetre }) => Math.abs(massPerMetre - number) <= massPerMetre * 0.004,

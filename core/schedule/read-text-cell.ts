@@ -1,12 +1,11 @@
 import type { ColumnKind } from "./bar-row";
 import { cleanText } from "./clean-text";
-import { dateTyped } from "./date-typed";
+import { dateTyped, mayBeDate } from "./date-typed";
 import type { RowInHand } from "./row-in-hand";
 import { isWord, plainWords } from "./row-words";
 import { type Cell, isCellError, type Sheet } from "./sheet";
 
 const MOST_REMEMBERED = 50_000;
-const LEAST_DATE = 20_000;
 
 /** Reads the cells of a row that hold words: members, marks, remarks. */
 export function textCellReader(hand: RowInHand, sheet: Sheet) {
@@ -47,7 +46,7 @@ export function textCellReader(hand: RowInHand, sheet: Sheet) {
   function mark(column: number, cells: readonly Cell[], above: string | null): string | null {
     const cell = column < 0 ? null : cells[column];
     if (typeof cell !== "number") return text("mark", column, cells, above);
-    if (cell >= LEAST_DATE && sheet.isDate?.(hand.row, column) === true) {
+    if (mayBeDate(cell) && sheet.isDate?.(hand.row, column) === true) {
       const { month, day } = dateTyped(cell);
       const reading = `${month}-${day}`;
       const reason = `a date stands where the mark belongs: ${reading} was typed and turned into a date`;

@@ -91,11 +91,11 @@ export class RowInHand {
     const bar = mark === null ? null : this.source.barOfMark(mark);
     const found = bar === null ? null : pick(bar);
     if (found === null) {
-      this.unread(field, column, typed, `it refers to ${mark ?? "a row"}, which was not found above`);
+      this.unread(field, column, typed, `it refers to "${mark ?? ""}", which was not found above`);
       return null;
     }
     const proposal = typeof found === "object" ? found.typed : (found as string | number);
-    const reason = `it refers to mark ${mark}, which has ${proposal}`;
+    const reason = `it refers to mark "${mark}", which has ${proposal}`;
     return this.mayUse(field, column, typed, { guess: "same-as", asks: true, reason, proposal })
       ? found
       : null;

@@ -1,0 +1,44 @@
+import { HEADER_WORDS } from "../../core/schedule/header-words.data";
+import { citationText } from "../../core/standards/citation";
+import { PATTERNS } from "../../tests/core/schedule/patterns/patterns";
+
+/** The page of what the reader takes untidy schedules for, from the list that its tests run. */
+export async function generate(): Promise<Map<string, string>> {
+  const lines = [
+    "# How a schedule is read",
+    "",
+    "Every row of the used range is a bar, a heading, a total, a note, blank, or unread with a reason. A cell that",
+    "cannot be read is said with its address and never taken as 0. A guess is shown beside the typed cell; one that",
+    "would move steel by more than 1 % or change a shape is asked first, and its value is not used until confirmed.",
+    "",
+    "Generated from the cases that the tests run: `npm run generate`.",
+    "",
+    `## ${PATTERNS.length} ways in which schedules are untidy`,
+    "",
+    "| # | what | seen | read as | trust |",
+    "| --- | --- | --- | --- | --- |",
+    ...PATTERNS.map(({ number, name, seen, reads, trust }) =>
+      row([String(number), name, seen, reads, trust]),
+    ),
+    "",
+    "## Words over the columns",
+    "",
+    `${citationText(HEADER_WORDS.cite)}. Case, points, accents and a unit behind the word do not matter.`,
+    "",
+    "| column | words |",
+    "| --- | --- |",
+    ...wordsByColumn(),
+    "",
+  ];
+  return new Map([["reading.md", lines.join("\n")]]);
+}
+
+function wordsByColumn(): string[] {
+  const byKind = new Map<string, string[]>();
+  for (const { kind, words } of HEADER_WORDS.rows) byKind.set(kind, [...(byKind.get(kind) ?? []), ...words]);
+  return [...byKind].map(([kind, words]) => row([kind, [...new Set(words)].join(", ")]));
+}
+
+function row(cells: readonly string[]): string {
+  return `| ${cells.map((cell) => cell.replaceAll("|", "\\|")).join(" | ")} |`;
+}
