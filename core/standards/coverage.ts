@@ -66,10 +66,17 @@ export function coverage(standard: Standard): Coverage {
 
 /** What was decided, and why, wherever sources differ within a table. */
 export function conflictsOf({ cite, rows }: HeldTable): string[] {
-  const ofRows = rows.flatMap(({ size, conflict }) =>
-    conflict === undefined ? [] : [`${size}: ${conflict}`],
-  );
+  const ofRows = rows.flatMap((row) => {
+    const { conflict } = row;
+    return conflict === undefined ? [] : [`${rowName(row)}${conflict}`];
+  });
   return cite.conflict === undefined ? ofRows : [cite.conflict, ...ofRows];
+}
+
+/** "25: " for a row of one bar; a row of many has no name. */
+function rowName({ size, diameter }: Readonly<Record<string, unknown>>): string {
+  const name = size ?? diameter;
+  return name === undefined ? "" : `${name}: `;
 }
 
 function countOf(tables: readonly HeldTable[], provenance: Provenance): CoverageCount {

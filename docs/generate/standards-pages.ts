@@ -107,7 +107,7 @@ function tableLines({ what, cite, rows }: HeldTable): string[] {
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))].filter(
     (column) => column !== "conflict",
   );
-  const body = rows.map((row) => columns.map((column) => cellText(row[column])));
+  const body = rows.map((row) => columns.map((column) => cellText(row[column], column)));
   return [
     `### ${what[0]?.toUpperCase()}${what.slice(1)}`,
     "",
@@ -146,7 +146,8 @@ function markdownTable(header: readonly string[], rows: readonly (readonly (stri
   return [row(header), row(header.map(() => "---")), ...rows.map(row)];
 }
 
-function cellText(value: unknown): string {
+function cellText(value: unknown, column: string): string {
+  if (column === "yield" && value === 0) return "as specified";
   if (value === undefined || value === "") return "";
   if (value === Infinity) return "any";
   if (value === true) return "yes";

@@ -9,7 +9,6 @@ export const BARS: PrintedTable<BarRow> = {
     clause: "bar table",
     provenance: "published",
     seen: "PCI Design Handbook 7th ed., Design Aid 15.4.1, scribd 485243316; concreteconstruction.net rebar-size-and-weights agrees",
-    conflict: "web tables with 0.52 kg/m for #3 or 200 mm2 for #5 are wrong or rounded",
   },
   rows: [
     {
@@ -19,6 +18,7 @@ export const BARS: PrintedTable<BarRow> = {
       areaSquareInches: 0.11,
       massPerMetre: 0.56,
       poundsPerFoot: 0.376,
+      conflict: "some web tables print 0.52 kg/m: wrong",
     },
     {
       size: "#4",
@@ -35,6 +35,7 @@ export const BARS: PrintedTable<BarRow> = {
       areaSquareInches: 0.31,
       massPerMetre: 1.552,
       poundsPerFoot: 1.043,
+      conflict: "some web tables print 200 mm2: rounded",
     },
     {
       size: "#6",
@@ -125,13 +126,23 @@ export const FORMERS: PrintedTable<FormerRow> = {
     clause: "Table 25.3.1",
     provenance: "published",
     seen: "scribd 655153874",
-    conflict:
-      "for #9 to #18 detailing lists print finished diameters of 9.5, 10.75, 12, 18.25 and 24 in, and a handbook 9, 10, 11, 17.5 and 22.5 in: the code's multiple is held as the least",
   },
   rows: [
     { uses: ["main"], upToSize: "#8", perDiameter: 6 },
-    { uses: ["main"], upToSize: "#11", perDiameter: 8 },
-    { uses: ["main"], upToSize: "#18", perDiameter: 10 },
+    {
+      uses: ["main"],
+      upToSize: "#11",
+      perDiameter: 8,
+      conflict:
+        "detailing lists print finished diameters of 9.5, 10.75 and 12 in for #9 to #11, a handbook 9, 10 and 11 in: the code's multiple is held as the least",
+    },
+    {
+      uses: ["main"],
+      upToSize: "#18",
+      perDiameter: 10,
+      conflict:
+        "detailing lists print finished diameters of 18.25 and 24 in for #14 and #18, a handbook 17.5 and 22.5 in: the code's multiple is held as the least",
+    },
   ],
 };
 
@@ -197,13 +208,18 @@ const STIRRUP_HOOKS: Citation = {
   edition: "2019",
   clause: "Table 25.3.2",
   provenance: "memory",
-  conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
 };
 
 export const LINK_END_LEGS: PrintedTable<EndLegRow> = {
   cite: STIRRUP_HOOKS,
   rows: [
-    { uses: ["link"], upToSize: "#5", straightPerDiameter: 6, leastStraight: 3 },
+    {
+      uses: ["link"],
+      upToSize: "#5",
+      straightPerDiameter: 6,
+      leastStraight: 3,
+      conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
+    },
     { uses: ["link"], upToSize: "#8", straightPerDiameter: 12 },
   ],
 };
@@ -225,9 +241,23 @@ export const HOOKS: PrintedTable<HookRow> = {
 export const LINK_HOOKS: PrintedTable<HookRow> = {
   cite: STIRRUP_HOOKS,
   rows: [
-    { uses: ["link"], turns: [90], upToSize: "#5", extensionPerDiameter: 6, leastExtension: 3 },
+    {
+      uses: ["link"],
+      turns: [90],
+      upToSize: "#5",
+      extensionPerDiameter: 6,
+      leastExtension: 3,
+      conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
+    },
     { uses: ["link"], turns: [90], upToSize: "#8", extensionPerDiameter: 12 },
-    { uses: ["link"], turns: [135], upToSize: "#8", extensionPerDiameter: 6, leastExtension: 3 },
+    {
+      uses: ["link"],
+      turns: [135],
+      upToSize: "#8",
+      extensionPerDiameter: 6,
+      leastExtension: 3,
+      conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
+    },
     { uses: ["link"], turns: [180], upToSize: "#8", extensionPerDiameter: 4, leastExtension: 2.5 },
   ],
 };

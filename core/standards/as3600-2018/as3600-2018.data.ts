@@ -26,12 +26,15 @@ export const GALVANIZED_FORMERS: PrintedTable<FormerRow> = {
     clause: "17.2.3.2(c)",
     provenance: "published",
     seen: "designmanual.gaa.com.au, bending and welding of galvanized bar",
-    conflict:
-      "8d from 20 mm in the code as recalled, over 16 mm in the manual: no Australian bar lies between",
   },
   rows: [
     { coatings: ["galvanized"], upTo: 16, perDiameter: 5 },
-    { coatings: ["galvanized"], perDiameter: 8 },
+    {
+      coatings: ["galvanized"],
+      perDiameter: 8,
+      conflict:
+        "8d from 20 mm in the code as recalled, over 16 mm in the manual: no Australian bar lies between",
+    },
   ],
 };
 

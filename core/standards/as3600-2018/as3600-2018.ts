@@ -34,6 +34,7 @@ export const AS3600_2018: StandardTables = {
   siteDeductions: null,
   testMandrels: [],
   notHeld: [
+    "the rolling margin of about 2.5 % that price lists add to the nominal mass",
     "AS 1100.501 letter shapes: their drawings were not recovered, bars are written as paths",
     "bars 500SP, 600 and 750 of the 2019 edition of AS/NZS 4671",
     "plain and wire sizes for fitments below 10 mm",

@@ -91,7 +91,6 @@ export const FORMULA_RADII: PrintedTable<RadiusRow> = {
     clause: "Table 2",
     provenance: "published",
     seen: "tunleyrod.co.uk/barsizes.html; scribd 126511147, 378246795, 526661066: all agree",
-    conflict: "at 25 mm r is printed 87 and M 175: 87 stands in the formulas, 175 is the former",
   },
   rows: [
     { diameter: 6, radius: 12 },
@@ -100,7 +99,11 @@ export const FORMULA_RADII: PrintedTable<RadiusRow> = {
     { diameter: 12, radius: 24 },
     { diameter: 16, radius: 32 },
     { diameter: 20, radius: 70 },
-    { diameter: 25, radius: 87 },
+    {
+      diameter: 25,
+      radius: 87,
+      conflict: "r is printed 87 beside M 175: 87 stands in the formulas, 175 is the former",
+    },
     { diameter: 32, radius: 112 },
     { diameter: 40, radius: 140 },
     { diameter: 50, radius: 175 },

@@ -26,11 +26,16 @@ export const LARGE_BARS: PrintedTable<BarRow> = {
     clause: "bar table",
     provenance: "derived",
     seen: "seaintarchive.org mailarchive 2002c msg01442 (diameter, area)",
-    conflict: "a web table prints 55M as 49.5 mm, 2000 mm2 and 15.70 kg/m: it is wrong",
   },
   rows: [
     { size: "45M", diameter: 43.7, area: 1500, massPerMetre: 11.775 },
-    { size: "55M", diameter: 56.4, area: 2500, massPerMetre: 19.625 },
+    {
+      size: "55M",
+      diameter: 56.4,
+      area: 2500,
+      massPerMetre: 19.625,
+      conflict: "a web table prints 49.5 mm, 2000 mm2 and 15.70 kg/m: it is wrong",
+    },
   ],
 };
 

@@ -27,11 +27,15 @@ export const FORMERS: PrintedTable<FormerRow> = {
     clause: "Table 8.1DE a); bent-up bars by side cover c: over 100 mm and 7d, over 50 mm and 3d, less",
     provenance: "published",
     seen: "Bautechnisches Pruefamt Tipp 16/02, de.scribd.com/document/536122161; de.scribd.com/document/616186858",
-    conflict:
-      "7d begins at 20 mm here and above 16 mm in EN 1992-1-1 Table 8.1N: they differ for 18 mm only, and the national annex is held",
   },
   rows: [
-    { uses: ["main", "link"], below: 20, perDiameter: 4 },
+    {
+      uses: ["main", "link"],
+      below: 20,
+      perDiameter: 4,
+      conflict:
+        "7d begins at 20 mm here and above 16 mm in EN 1992-1-1 Table 8.1N: they differ for 18 mm only, and the national annex is held",
+    },
     { uses: ["main", "link"], perDiameter: 7 },
     { uses: ["bent-up c>100"], perDiameter: 10 },
     { uses: ["bent-up c>50"], perDiameter: 15 },

@@ -35,6 +35,7 @@ export const ISO3766_2003: StandardTables = {
   siteDeductions: null,
   testMandrels: [data.TEST_MANDRELS],
   notHeld: [
+    "shape codes (00 11 12 13 15 21 25 26 31 33 41 44 46 67 77 99 preferred): recalled by number only, bars are written as paths",
     "formers, end legs and hooks: it has none; join it with the document that the yard bends by, as in ISO3766:2003+EC2:2004",
     "tolerances, temperature and re-bending limits",
   ],

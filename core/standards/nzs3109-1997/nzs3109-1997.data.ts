@@ -42,13 +42,12 @@ const ENDS: Citation = {
   edition: "2006",
   clause: "8.4.2",
   provenance: "memory",
-  conflict: "the straight after a 135 degree tie hook is recalled as 6d and as 8d: the longer is held",
 };
 
 export const END_LEGS: PrintedTable<EndLegRow> = {
   cite: ENDS,
   rows: [
-    { uses: ["link"], straightPerDiameter: 8 },
+    { uses: ["link"], straightPerDiameter: 8, conflict: "recalled as 6d and as 8d: the longer is held" },
     { uses: ["main"], straightPerDiameter: 12 },
   ],
 };
@@ -56,7 +55,12 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 export const HOOKS: PrintedTable<HookRow> = {
   cite: ENDS,
   rows: [
-    { uses: ["link"], turns: [135], extensionPerDiameter: 8 },
+    {
+      uses: ["link"],
+      turns: [135],
+      extensionPerDiameter: 8,
+      conflict: "recalled as 6d and as 8d: the longer is held",
+    },
     { turns: [180], extensionPerDiameter: 4, leastExtension: 65 },
     { turns: [90], extensionPerDiameter: 12 },
   ],

@@ -33,5 +33,10 @@ export const SANS282_2011: StandardTables = {
   },
   siteDeductions: null,
   testMandrels: [],
-  notHeld: ["a hook of 135 degrees", "tolerances, temperature and re-bending limits", "coated bars"],
+  notHeld: [
+    "shape codes (20 37 38 39 41 43 45 48 49 51 52 53 54 55 60 62 65 72 73 74 75 81 83 85 86 99): their drawings were not recovered, bars are written as paths",
+    "a hook of 135 degrees",
+    "tolerances, temperature and re-bending limits",
+    "coated bars",
+  ],
 };

@@ -1,6 +1,7 @@
 import { toMillimetres } from "../../units/convert-length";
 import type { PrintedTable } from "../citation";
 import type { Bar } from "../port";
+import { rowCitation } from "./row-citation";
 import type { BarRow } from "./standard-tables";
 
 /** The bars of printed tables, in order, diameters in mm, each with its own trust. */
@@ -12,7 +13,7 @@ export function barsOf(tables: readonly PrintedTable<BarRow>[]): readonly Bar[] 
       area: row.area,
       massPerMetre: row.massPerMetre,
       ...(row.poundsPerFoot === undefined ? {} : { poundsPerFoot: row.poundsPerFoot }),
-      cite: row.conflict === undefined ? cite : { ...cite, conflict: row.conflict },
+      cite: rowCitation(cite, row),
     })),
   );
 }

@@ -8,6 +8,7 @@ import { findFormer } from "./find-former";
 import { findHook } from "./find-hook";
 import { sizeReader } from "./read-size";
 import { ANSWERS_REMEMBERED } from "./remembered.data";
+import { rowCitation } from "./row-citation";
 import type { StandardTables } from "./standard-tables";
 
 const HOOK_TURNS: readonly HookTurn[] = [90, 135, 180];
@@ -83,7 +84,7 @@ function findFormulaRadius(
 ): Cited<number> | Refusal {
   const printed = formulaRadii?.rows.find((row) => row.diameter === diameter);
   if (formulaRadii !== null && printed !== undefined) {
-    return { value: toMillimetres(printed.radius, unit), cite: formulaRadii.cite };
+    return { value: toMillimetres(printed.radius, unit), cite: rowCitation(formulaRadii.cite, printed) };
   }
   const least = former();
   return isRefusal(least) ? least : { value: least.value / 2, cite: least.cite };

@@ -7,6 +7,7 @@ import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
 import { multipleBase } from "./multiple-base";
 import { resolveGrade } from "./resolve-grade";
+import { rowCitation } from "./row-citation";
 import type { EndLegRow, StandardTables } from "./standard-tables";
 
 const endLegNotHeld = defineRefusal(
@@ -30,7 +31,8 @@ export function findEndLeg(
   if (isRefusal(grade)) return grade;
   for (const { cite, rows } of tables.endLegs) {
     const row = rows.find((one) => fitsCondition(one, { diameter, use, grade }, bars));
-    if (row !== undefined) return { value: endLegOf(row, diameter, former.value / 2, tables, bars), cite };
+    if (row !== undefined)
+      return { value: endLegOf(row, diameter, former.value / 2, tables, bars), cite: rowCitation(cite, row) };
   }
   return endLegNotHeld({ standard: tables.id, diameter, use });
 }

@@ -7,6 +7,7 @@ import { fitsCondition } from "./fits-condition";
 import { multipleBase } from "./multiple-base";
 import { nearestBars } from "./nearest-bars";
 import { resolveGrade } from "./resolve-grade";
+import { rowCitation } from "./row-citation";
 import type { FormerRow, StandardTables } from "./standard-tables";
 import { COATING_WORDS, USE_WORDS } from "./words.data";
 
@@ -57,7 +58,9 @@ export function findFormer(
     const row = rows.find(
       (one) => isCoated(one, coating) && fitsCondition(one, { diameter, use, grade }, bars),
     );
-    if (row !== undefined) return { value: formerOf(row, diameter, tables, bars), cite };
+    if (row !== undefined) {
+      return { value: formerOf(row, diameter, tables, bars), cite: rowCitation(cite, row) };
+    }
   }
   const coated = coating === "none" ? "uncoated" : coating;
   const described = `${coated}, use ${use}${grade === null ? "" : `, grade ${grade}`}`;

@@ -8,6 +8,7 @@ import { findFormer, resolveUse } from "./find-former";
 import { fitsCondition } from "./fits-condition";
 import { multipleBase } from "./multiple-base";
 import { resolveGrade } from "./resolve-grade";
+import { rowCitation } from "./row-citation";
 import type { HookRow, StandardTables } from "./standard-tables";
 
 const hookNotHeld = defineRefusal(
@@ -37,7 +38,9 @@ export function findHook(
     if (row === undefined) continue;
     const former = least.value;
     const extension = extensionOf(row, turn, question, former, tables, bars);
-    return isRefusal(extension) ? extension : { value: { turn, former, extension }, cite };
+    return isRefusal(extension)
+      ? extension
+      : { value: { turn, former, extension }, cite: rowCitation(cite, row) };
   }
   return hookNotHeld({ standard: tables.id, turn, diameter, use });
 }

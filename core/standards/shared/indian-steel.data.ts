@@ -42,15 +42,22 @@ export const FORMERS: PrintedTable<FormerRow> = {
     clause: "Table II",
     provenance: "derived",
     seen: "lecture set CE 402, scribd 104139938, with scrambled text (k, H, B)",
-    conflict: "at 25 mm exactly the page is silent: the larger, of 25 and over, is held",
   },
   rows: [
     { grades: ["mild steel"], below: 25, perDiameter: 4 },
-    { grades: ["mild steel"], perDiameter: 6 },
+    {
+      grades: ["mild steel"],
+      perDiameter: 6,
+      conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held",
+    },
     { grades: ["medium tensile"], below: 25, perDiameter: 6 },
-    { grades: ["medium tensile"], perDiameter: 8 },
+    {
+      grades: ["medium tensile"],
+      perDiameter: 8,
+      conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held",
+    },
     { below: 25, perDiameter: 8 },
-    { perDiameter: 12 },
+    { perDiameter: 12, conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held" },
   ],
 };
 
@@ -86,11 +93,16 @@ export const LINK_HOOKS: PrintedTable<HookRow> = {
     document: "IS 456:2000, 26.2.2.4 b) and IS 13920:2016",
     clause: "link hooks",
     provenance: "memory",
-    conflict: "the 135 degree hook has 6d and 65 mm in IS 13920 of 2016, 10d and 75 mm before: 2016 is held",
   },
   rows: [
     { uses: ["link"], turns: [90], extensionPerDiameter: 8 },
-    { uses: ["link"], turns: [135], extensionPerDiameter: 6, leastExtension: 65 },
+    {
+      uses: ["link"],
+      turns: [135],
+      extensionPerDiameter: 6,
+      leastExtension: 65,
+      conflict: "6d and 65 mm in IS 13920 of 2016, 10d and 75 mm before: 2016 is held",
+    },
     { uses: ["link"], turns: [180], extensionPerDiameter: 4 },
   ],
 };

@@ -38,6 +38,8 @@ export interface BarCondition {
   /** up to and including the diameter of this bar of the table */
   readonly upToSize?: string;
   readonly sizes?: readonly string[];
+  /** This line alone: sources differ. */
+  readonly conflict?: string;
 }
 
 /** Fabrication former: a multiple of the diameter or a printed figure in the standard's unit. */
@@ -66,6 +68,8 @@ export interface TestMandrelRow {
 export interface RadiusRow {
   readonly diameter: number;
   readonly radius: number;
+  /** This line alone: sources differ. */
+  readonly conflict?: string;
 }
 
 /** Least end leg: printed overall, or a straight that r + d is added to. */

@@ -220,6 +220,23 @@ describe("fabrication formers as their pages print them", () => {
   });
 });
 
+describe("what is in doubt", () => {
+  it("is told for the bars that it concerns, and for no other", () => {
+    const r = (d: number) => answered(heldStandard("BS8666:2005").formulaRadius(d, "main")).cite.conflict;
+    expect([r(20), r(25), r(32)]).toEqual([undefined, expect.stringContaining("175"), undefined]);
+    expect(former("ACI318:2019", "#8").cite.conflict).toBeUndefined();
+    expect(former("ACI318:2019", "#9").cite.conflict).toContain("9.5");
+    expect(former("IS2502:1963", 20).cite.conflict).toBeUndefined();
+    expect(former("IS2502:1963", 25).cite.conflict).toContain("silent");
+  });
+
+  it("keeps what is in doubt about the whole table beside it", () => {
+    const { conflict } = answered(heldStandard("BS8666:2020").formulaRadius(25, "main")).cite;
+    expect(conflict).toContain("175");
+    expect(conflict).toContain("2020 text was not read");
+  });
+});
+
 describe("questions that a standard cannot answer", () => {
   it("names the uses where the use is unknown", () => {
     const { kind, text } = refused(heldStandard("BS8666:2005").former({ diameter: 16, use: "beam" }));

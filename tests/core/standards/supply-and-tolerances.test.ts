@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { STANDARD_IDS } from "../../../core/standards/index";
-import { heldStandard } from "../../_support/held-standard";
+import { answered, heldStandard } from "../../_support/held-standard";
 
 const IN = 25.4;
 
@@ -34,6 +34,24 @@ describe("supply limits of BS 8666", () => {
     expect(standard.manyBends?.value).toBe(5);
     expect(supply.largestCurveFormer?.value).toBe(400);
     expect(supply.stockLength?.value).toBe(12_000);
+  });
+
+  // valbruna.co.uk, bs8666-2005-shape-code-limitations-page-4: least overall dimension over two bends;
+  // 25 mm is printed 325, from the former of 175 and not from r = 87
+  it.each([
+    [6, 60],
+    [8, 80],
+    [10, 100],
+    [12, 120],
+    [16, 160],
+    [20, 260],
+    [25, 325],
+    [32, 416],
+    [40, 520],
+  ])("d %i: 4d between two bends make %i mm over both", (d, overall) => {
+    const standard = heldStandard("BS8666:2005");
+    const former = answered(standard.former({ diameter: d, use: "main" })).value;
+    expect(former + 2 * d + (standard.straightBetweenBends?.value ?? 0) * d).toBe(overall);
   });
 
   it("holds what is recalled as recalled", () => {
