@@ -7,7 +7,7 @@ import { developedLength } from "./developed-length";
 import { formula } from "./formula";
 import { otherReading } from "./other-reading";
 import type { PlanarPath } from "./path";
-import type { ResolvedShape } from "./resolve-shape";
+import { NO_FORMER, type ResolvedShape } from "./resolve-shape";
 import { type LimitJudgement, shapeLimits } from "./shape-limits";
 import { dimOf, placeOf, SHAPE_SYMBOLS } from "./shape-values";
 import { siteCutLength } from "./site-cut-length";
@@ -60,10 +60,11 @@ function barLines(shape: ResolvedShape): string[] {
 function formerLines(shape: ResolvedShape): string[] {
   const { former, radius, use, diameter } = shape;
   const write = writer(shape);
-  const source = citationText(former.cite);
+  const bar = `bar: diameter ${write(diameter)}; use ${use}`;
+  if (former === NO_FORMER) return [bar, "former: none needed"];
   return [
-    `bar: diameter ${write(diameter)}; use ${use}`,
-    `former: ${write(former.value)}, inside radius ${write(radius)}; ${source}`,
+    bar,
+    `former: ${write(former.value)}, inside radius ${write(radius)}; ${citationText(former.cite)}`,
   ];
 }
 

@@ -79,6 +79,11 @@ const formerNotPositive = defineRefusal(
 );
 
 const GIVEN_FORMER: Citation = { document: "former as given", provenance: "derived" };
+/** Of a bar that is not bent about a former, in a standard that holds none for it. */
+export const NO_FORMER: Cited<number> = {
+  value: 0,
+  cite: { document: "not bent about a former", provenance: "derived" },
+};
 const R = placeOf("R")!;
 const r = placeOf("r")!;
 const d = placeOf("d")!;
@@ -99,7 +104,7 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
   if (isRefusal(named)) return named;
   const definition = named.kind === "code" ? named.definition : null;
   const use = question.use ?? definition?.use ?? "main";
-  const former = formerOf(question, use);
+  const former = formerOf(question, use, definition);
   if (isRefusal(former)) return former;
   const formerGiven = former.cite === GIVEN_FORMER;
   const radius = former.value / 2;
@@ -174,10 +179,24 @@ class CodedShape implements ResolvedShape {
   }
 }
 
-function formerOf({ standard, diameter, former, grade }: ShapeQuestion, use: Use): Cited<number> | Refusal {
-  if (former === undefined || former === null) return leastFormer(standard, diameter, use, grade);
-  if (!(former > 0)) return formerNotPositive({ former, standard: standard.id });
-  return { value: former, cite: GIVEN_FORMER };
+function formerOf(
+  { standard, diameter, former, grade }: ShapeQuestion,
+  use: Use,
+  definition: ShapeDefinition | null,
+): Cited<number> | Refusal {
+  if (former !== undefined && former !== null) {
+    if (former > 0) return { value: former, cite: GIVEN_FORMER };
+    return formerNotPositive({ former, standard: standard.id });
+  }
+  const least = leastFormer(standard, diameter, use, grade);
+  const unbent = definition !== null && isRefusal(least) && needsNoFormer(compiledShape(definition));
+  return unbent ? NO_FORMER : least;
+}
+
+/** A straight bar, or a curve of its own radius: it can be made where no former is known. */
+function needsNoFormer({ template, formula }: CompiledShape): boolean {
+  if (template === null || formula?.places.includes(r)) return false;
+  return template.kind !== "planar" || template.turns.every((turn) => turn.radius !== null);
 }
 
 function fillDims(compiled: CompiledShape, question: ShapeQuestion, values: number[]): Refusal | null {

@@ -1,5 +1,6 @@
 import type { ShapeDefinition, Standard } from "../standards/port";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { standardsWithShape } from "./standards-with-shape";
 
 export type NamedShape =
   | { readonly kind: "code"; readonly definition: ShapeDefinition }
@@ -13,7 +14,7 @@ const shapeBlank = defineRefusal(
 const shapeNotHeld = defineRefusal(
   "shape-not-held",
   "not-held",
-  `shape "{typed}" is no code of {standard}, which holds {held}, and no path, which has a turn such as +90: {remedy}`,
+  `shape "{typed}" is no code of {standard}, which holds {held}{elsewhere}; nor is it a path, which has a turn such as +90: {remedy}`,
 );
 
 const PATH_LIKE = /(?:^|\s)[-+]\s?\d|hook/i;
@@ -50,9 +51,12 @@ function read(standard: Standard, typed: string | number): NamedShape | Refusal 
 
 function notHeld(standard: Standard, typed: string, code: string): Refusal {
   const codes = [...standard.shapes.keys()];
-  const near = codes.filter((held) => held[0] === code[0]);
-  const held = codes.length === 0 ? "00 and paths only" : (near.length > 0 ? near : codes).join(", ");
-  const remedy =
-    codes.length === 0 ? "write the bar as a path" : "choose one of these or write the bar as a path";
-  return shapeNotHeld({ typed, standard: standard.id, held, remedy });
+  const near = /^\d\d$/.test(code) ? codes.filter((held) => held[0] === code[0]) : [];
+  const pathsOnly = codes.every((held) => held === "00");
+  const held = pathsOnly ? "straight bars (00) and paths only" : (near.length > 0 ? near : codes).join(", ");
+  const others = standardsWithShape(code, standard);
+  const elsewhere =
+    others.length === 0 ? "" : `, though ${others.join(" and ")} ${others.length === 1 ? "has" : "have"} it`;
+  const remedy = pathsOnly ? "write the bar as a path" : "choose one of these or write the bar as a path";
+  return shapeNotHeld({ typed, standard: standard.id, held, elsewhere, remedy });
 }

@@ -1,6 +1,6 @@
+import { standardsWithShape } from "../../shapes/standards-with-shape";
 import { defineRule } from "../rule";
 import { isMost } from "../sheet-habits";
-import { standardsWithShape } from "../standards-with-shape";
 
 export default defineRule({
   code: "SHAPE101",

@@ -19,7 +19,16 @@ describe("resolveShape", () => {
 
   it("holds 00 as a straight bar in a standard without codes", () => {
     expect(resolved({ standard: "EC2:2004", shape: "00", diameter: 16, dims: [1000] }).code).toBe("00");
-    expect(refusalOf("21", [1, 2, 3], { standard: "EC2:2004" })).toContain("write the bar as a path");
+    expect(refusalOf("21", [1, 2, 3], { standard: "EC2:2004" })).toBe(
+      `not-held: shape "21" is no code of EC2:2004, which holds straight bars (00) and paths only, though BS8666:2005 and BS8666:2020 have it; nor is it a path, which has a turn such as +90: write the bar as a path`,
+    );
+  });
+
+  it("needs no former for a straight bar in a document that prints none", () => {
+    // ISO 3766 prints no bend diameters
+    expect(resolved({ standard: "ISO3766:2003", shape: "00", diameter: 16, dims: [1000] }).code).toBe("00");
+    expect(refusalOf("500 +90 300", [], { standard: "ISO3766:2003" })).toContain("prints no formers");
+    expect(refusalOf("500 +90 300", [], { standard: "ISO3766:2003", former: 64 })).toBe("no refusal");
   });
 
   it("takes a radius right after the last letter or in column 5, blanks between", () => {
@@ -100,7 +109,7 @@ describe("resolveShape", () => {
 
   it("names what the standard holds where a code is not its own", () => {
     expect(refusalOf("48", [500, 300, 120])).toMatch(
-      /^not-held: shape "48" is no code of BS8666:2005, which holds 41/,
+      /^not-held: shape "48" is no code of BS8666:2005, which holds 41.* though BS8666:2020 has it/,
     );
     expect(refusalOf("T1", [500])).toContain("which holds 00, 01, 11");
     expect(refusalOf("", [500])).toContain("the shape is blank");
