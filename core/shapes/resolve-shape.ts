@@ -112,7 +112,7 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
   values[r] = radius;
   values[d] = diameter;
   if (named.kind === "path") {
-    if (question.dims.some((dim) => dim !== null)) return dimsBesidePath({ path: named.text });
+    if (question.dims.some((dim) => dim !== null && dim !== 0)) return dimsBesidePath({ path: named.text });
     const path = readPath(named.text, {
       standard,
       diameter,

@@ -40,6 +40,42 @@ export const FUNCTION_EXAMPLES: readonly FunctionExample[] = [
   { name: "FORMER", args: ["N20", "AS3600:2018", "main", "galvanized"] },
   { name: "MINLEG", args: ["H16", "BS8666:2005", "link"] },
   { name: "ROWMASS", args: ["21", "H16", [1000, 400, 500], 24, "BS8666:2005", "t"] },
+  {
+    name: "TONNAGE",
+    args: [
+      [["P1"], ["P1"], ["P2"]],
+      [["H16"], ["H20"], ["H16"]],
+      [[120.5], [340], [88]],
+    ],
+  },
+  {
+    name: "CUTPLAN",
+    args: [
+      [[4200], [2600], [1750]],
+      [[12], [20], [9]],
+    ],
+  },
+  {
+    name: "CHECK",
+    args: [
+      [
+        [
+          "Bar mark",
+          "Type and size",
+          "No. of members",
+          "No. in each",
+          "Total no.",
+          "Length of each bar",
+          "Shape code",
+          "A",
+          "B",
+          "C",
+        ],
+        ["01", "H16", 2, 6, 12, 1850, "21", 1000, 400, 500],
+        ["02", "H16", 2, 6, 13, 1850, "21", 1000, 400, 500],
+      ],
+    ],
+  },
   { name: "EXPLAIN", args: ["26", "H16", [900, 400, 600, 180]] },
   {
     name: "EXPLAIN",

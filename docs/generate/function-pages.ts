@@ -6,7 +6,7 @@ const DEFAULT_STANDARD = "BS8666:2005";
 const LIFTS = {
   column: "a cell or a column",
   dims: "a row or a block of rows",
-  table: "a whole table with its header row",
+  table: "a whole range",
 } as const;
 
 /** docs/functions: a page for each worksheet function, its examples run, and their index. */

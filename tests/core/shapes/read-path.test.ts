@@ -120,6 +120,7 @@ describe("readPath", () => {
   it("refuses dims beside a path", () => {
     const answer = asked({ shape: "500 +90 300", diameter: 16, dims: [500] });
     expect(isRefusal(answer) && refusalText(answer)).toContain("leave the dims empty");
+    expect(isRefusal(asked({ shape: "500 +90 300", diameter: 16, dims: [null, 0, null] }))).toBe(false);
   });
 });
 
