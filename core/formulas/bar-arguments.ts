@@ -164,6 +164,7 @@ function readDims(
   standard: Standard,
 ): readonly (number | null)[] | Refusal {
   const inMillimetres = standard.unit === "mm";
+  if (inMillimetres && areDims(cells)) return cells;
   const dims: (number | null)[] = [];
   for (let column = 0; column < cells.length; column += 1) {
     const cell = cells[column] ?? null;
@@ -176,6 +177,15 @@ function readDims(
     }
   }
   return dims;
+}
+
+/** The usual row, numbers and blanks, is dims as it stands. */
+function areDims(cells: readonly Cell[]): cells is readonly (number | null)[] {
+  for (let column = 0; column < cells.length; column += 1) {
+    const cell = cells[column];
+    if (typeof cell !== "number" && cell !== null) return false;
+  }
+  return true;
 }
 
 function readDim(

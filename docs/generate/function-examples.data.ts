@@ -40,6 +40,25 @@ export const FUNCTION_EXAMPLES: readonly FunctionExample[] = [
   { name: "FORMER", args: ["N20", "AS3600:2018", "main", "galvanized"] },
   { name: "MINLEG", args: ["H16", "BS8666:2005", "link"] },
   { name: "ROWMASS", args: ["21", "H16", [1000, 400, 500], 24, "BS8666:2005", "t"] },
+  { name: "MARKS", args: ["21", "H16", [1000, 400, 500]] },
+  {
+    name: "COMPENSATED",
+    args: [
+      90,
+      "H16",
+      null,
+      null,
+      null,
+      [
+        ["size", "former", "grade", "bent to", "released"],
+        ["H16", 64, "H", 92, 90],
+        ["H16", 64, "H", 93, 91.2],
+        ["H16", 64, "H", 47, 45.1],
+        ["H16", 64, "H", 138, 135.2],
+      ],
+    ],
+  },
+  { name: "COMPENSATED", args: [90, "H20"] },
   {
     name: "TONNAGE",
     args: [
