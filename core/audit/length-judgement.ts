@@ -42,6 +42,8 @@ const SLIP_FACTORS = [10, 1000, 100, 25.4, 12, 304.8] as const;
 const WRITTEN_WITHOUT_DECIMALS = 0.6;
 /** mm: the coarsest rounding up in use where the standard prints none. */
 const COARSEST_STEP = 25;
+/** mm: what rounding can add to a difference of two lengths. */
+const MOST_ROUNDING = 100;
 const RADIUS = placeOf("r") ?? -1;
 
 const UNJUDGED: LengthJudgement = { kind: "unjudged" };
@@ -56,18 +58,25 @@ export function judgeLength(facts: LengthQuestion): LengthJudgement {
   const { length } = facts.row;
   const { cut, shape } = facts;
   if (length === null || cut === null || shape === null || facts.row.varying) return UNJUDGED;
-  if (isAccepted(length, shape, cut, facts)) return FITS;
+  if (isRounded(length, cut, facts) || isOfExact(length, shape, cut, facts)) return FITS;
   if (isMinimised(length, shape, cut, facts) || isOfLeastFormer(length, facts)) return FITS;
-  return slipInLength(facts, cut, shape) ?? slipInDims(facts) ?? { kind: "differs", cut };
+  return slipInLength(facts, cut, shape) ?? slipInDims(facts, cut.length) ?? { kind: "differs", cut };
 }
 
-function isAccepted(length: number, shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): boolean {
+/** From the unrounded cut length to that rounded up. */
+function isRounded(length: number, cut: CutLength, facts: LengthQuestion): boolean {
   const slack = writtenSlack(facts);
   const step = stepOf(facts.standard.lengthRounding, cut);
   const least = Math.min(cut.unrounded, cut.length) - slack;
-  if (length >= least && length <= Math.max(cut.length, roundedUp(cut.unrounded, step)) + slack) return true;
+  return length >= least && length <= Math.max(cut.length, roundedUp(cut.unrounded, step)) + slack;
+}
+
+/** From the exact centre line to that rounded up. */
+function isOfExact(length: number, shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): boolean {
   const developed = developedLength(shape);
   if (isRefusal(developed)) return false;
+  const slack = writtenSlack(facts);
+  const step = stepOf(facts.standard.lengthRounding, cut);
   return length >= developed.length - slack && length <= roundedUp(developed.length, step) + slack;
 }
 
@@ -88,7 +97,7 @@ function isOfLeastFormer(length: number, facts: LengthQuestion): boolean {
   const shape = facts.resolveWith(facts.row.dims, null);
   if (isRefusal(shape)) return false;
   const cut = cutLength(shape);
-  return !isRefusal(cut) && isAccepted(length, shape, cut, facts);
+  return !isRefusal(cut) && (isRounded(length, cut, facts) || isOfExact(length, shape, cut, facts));
 }
 
 /** Where the standard prints no step of its own, the coarsest rounding up in use is right too. */
@@ -107,14 +116,14 @@ function slipInLength(facts: LengthQuestion, cut: CutLength, shape: ResolvedShap
   const from = facts.row.length ?? 0;
   for (const factor of SLIP_FACTORS) {
     for (const to of [from * factor, from / factor]) {
-      if (!isAccepted(to, shape, cut, facts)) continue;
+      if (!isRounded(to, cut, facts) && !isOfExact(to, shape, cut, facts)) continue;
       return { kind: "slip", at: "length", factor, from, to: cut.length, cut };
     }
   }
   return null;
 }
 
-function slipInDims(facts: LengthQuestion): LengthJudgement | null {
+function slipInDims(facts: LengthQuestion, computed: number): LengthJudgement | null {
   const { dims, length } = facts.row;
   if (facts.isPath || length === null) return null;
   for (const factor of SLIP_FACTORS) {
@@ -122,10 +131,14 @@ function slipInDims(facts: LengthQuestion): LengthJudgement | null {
       const from = dims[index];
       if (from === null || from === undefined || from === 0) continue;
       for (const to of [from * factor, from / factor]) {
+        // no shape takes a dimension more than four times
+        const change = Math.abs(to - from);
+        const difference = Math.abs(length - computed);
+        if (difference < change * 0.5 - MOST_ROUNDING || difference > change * 4 + MOST_ROUNDING) continue;
         const tried = facts.resolveWith(dims.map((dim, place) => (place === index ? to : dim)));
         if (isRefusal(tried)) continue;
         const cut = cutLength(tried);
-        if (isRefusal(cut) || !isAccepted(length, tried, cut, facts)) continue;
+        if (isRefusal(cut) || !isRounded(length, cut, facts)) continue;
         return { kind: "slip", at: DIMENSION_LETTERS[index] ?? "A", factor, from, to, cut };
       }
     }

@@ -12,6 +12,8 @@ import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../s
 import { isRefusal, Refusal } from "../units/refusal";
 import { IN_COLUMN_UNIT } from "./column-units";
 import { DIMENSION_LETTERS } from "./dimension-letters";
+import { findGrade } from "./find-grade";
+import { leastFormerOf } from "./former-question";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
 import type { SheetOfRow } from "./sheet-habits";
 
@@ -31,6 +33,7 @@ export class RowFacts {
   #leastFormer: Cited<number> | null | undefined;
   #grade: Grade | null | undefined;
   #words: string | undefined;
+  #markKey: string | null | undefined;
 
   #judgement: LengthJudgement | undefined;
 
@@ -39,6 +42,15 @@ export class RowFacts {
     public sheet: SheetOfRow,
     readonly standard: Standard,
   ) {}
+
+  /** Forgets what is large and quickly worked out again, once the row is judged. */
+  release(): void {
+    this.#resolved = undefined;
+    this.#developed = undefined;
+    this.#cut = undefined;
+    this.#limits = undefined;
+    this.#judgement = undefined;
+  }
 
   /** The same facts under a new reading of the sheet, where the row itself reads as before. */
   movedTo(row: BarRow, sheet: SheetOfRow): this {
@@ -72,7 +84,10 @@ export class RowFacts {
 
   /** Mark as it is compared: upper case, without blanks or leading noughts. */
   get markKey(): string | null {
-    return this.row.mark === null ? null : markKey(this.row.mark, this.row.member);
+    if (this.#markKey === undefined) {
+      this.#markKey = this.row.mark === null ? null : markKey(this.row.mark, this.row.member);
+    }
+    return this.#markKey;
   }
 
   /** Member and remark in lower case, for what the sheet says only in words. */
@@ -107,7 +122,10 @@ export class RowFacts {
 
   /** Null where none is said or the standard does not know it. */
   get grade(): Grade | null {
-    if (this.#grade === undefined) this.#grade = findGrade(this.standard.grades, this.gradeName);
+    if (this.#grade === undefined) {
+      const { gradeName } = this;
+      this.#grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
+    }
     return this.#grade;
   }
 
@@ -237,20 +255,9 @@ export class RowFacts {
   }
 
   #askFormer(): Cited<number> | null {
-    const { diameter } = this;
+    const { diameter, use, coating } = this;
     if (diameter === null) return null;
-    const { coating } = this;
-    const grade = this.grade?.name;
-    const question = { diameter, use: this.use };
-    const answer =
-      coating === null && grade === undefined
-        ? this.standard.former(question)
-        : this.standard.former({
-            ...question,
-            ...(coating === null ? {} : { coating }),
-            ...(grade === undefined ? {} : { grade }),
-          });
-    return isRefusal(answer) ? null : answer;
+    return leastFormerOf(this.standard, { diameter, use, coating, grade: this.grade?.name ?? null });
   }
 
   #resolve(): ResolvedShape | Refusal | null {
@@ -285,16 +292,6 @@ export class RowFacts {
 export function rowKey(facts: RowFacts): string {
   const { member, mark } = facts.row;
   return mark === null ? `row ${facts.sheet.sheet.top + facts.row.row + 1}` : `${member ?? ""} | ${mark}`;
-}
-
-function findGrade(grades: readonly Grade[], name: string | null): Grade | null {
-  if (name === null) return null;
-  const wanted = name.trim().toUpperCase().replace(/\s+/g, "");
-  return (
-    grades.find((grade) => grade.prefixes.some((prefix) => prefix.toUpperCase() === wanted)) ??
-    grades.find((grade) => grade.name.toUpperCase().replace(/\s+/g, "") === wanted) ??
-    null
-  );
 }
 
 /** The dims that the code takes, without others, and its radius directly after the last letter. */

@@ -126,6 +126,7 @@ function judgeRows(
     found = undefined;
     for (rule of rules) rule.checkRow(row, context, report);
     rowFindings[index] = found;
+    row.release();
   }
   return { facts, rowFindings, sheetFindings: [] };
 }

@@ -1,5 +1,6 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import { MarkIndex } from "./mark-index";
 import type { RowFacts } from "./row-facts";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 
@@ -15,7 +16,7 @@ export class SheetFacts implements SheetOfRow {
   book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;
   #byRow: ReadonlyMap<number, RowFacts> | undefined;
-  #byMark: ReadonlyMap<string, readonly RowFacts[]> | undefined;
+  #repeated: Iterable<readonly RowFacts[]> | undefined;
 
   constructor(
     readonly sheet: Sheet,
@@ -42,10 +43,10 @@ export class SheetFacts implements SheetOfRow {
     return this.#habits;
   }
 
-  /** Bars by normalised mark, by member too where marks start again for each member. */
-  get byMark(): ReadonlyMap<string, readonly RowFacts[]> {
-    this.#byMark ??= barsByMark(this.bars, this.habits.marksRestart);
-    return this.#byMark;
+  /** Bars that share a normalised mark, and a member too where marks start again for each; two or more. */
+  get repeatedMarks(): Iterable<readonly RowFacts[]> {
+    this.#repeated ??= repeatedMarks(this.bars, this.habits.marksRestart);
+    return this.#repeated;
   }
 }
 
@@ -83,27 +84,31 @@ function marksRestart(bars: readonly RowFacts[]): boolean {
   return shared.size > Math.max(1, members.size * 0.1);
 }
 
-function barsByMark(bars: readonly RowFacts[], restart: boolean): ReadonlyMap<string, readonly RowFacts[]> {
-  const groups = new Map<string, RowFacts[]>();
+function repeatedMarks(bars: readonly RowFacts[], restart: boolean): Iterable<readonly RowFacts[]> {
+  const firsts = new MarkIndex<RowFacts>();
+  const repeated = new Map<RowFacts, RowFacts[]>();
   for (const facts of bars) {
     if (facts.markKey === null) continue;
-    const key = restart ? `${facts.row.member ?? ""}\n${facts.markKey}` : facts.markKey;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [facts]);
+    const first = firsts.keep(restart ? facts.row.member : null, facts.markKey, facts);
+    if (first === facts) continue;
+    const group = repeated.get(first);
+    if (group === undefined) repeated.set(first, [first, facts]);
     else group.push(facts);
   }
-  return groups;
+  return repeated.values();
 }
 
 /** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */
 function commonMassFactor(bars: readonly RowFacts[]): number | null {
-  const ratios: number[] = [];
-  for (const facts of bars) {
-    const { massRatio } = facts;
-    if (massRatio !== null) ratios.push(massRatio);
+  const all = new Float64Array(bars.length);
+  let count = 0;
+  for (const { massRatio } of bars) {
+    if (massRatio === null) continue;
+    all[count] = massRatio;
+    count += 1;
   }
-  if (ratios.length < FEWEST_ROWS_FOR_A_HABIT) return null;
-  ratios.sort((a, b) => a - b);
+  if (count < FEWEST_ROWS_FOR_A_HABIT) return null;
+  const ratios = all.subarray(0, count).sort();
   const median = ratios[ratios.length >> 1] as number;
   if (Math.abs(median - 1) <= 0.01 || median < 0.8 || median > 1.25) return null;
   const near = ratios.filter((ratio) => Math.abs(ratio / median - 1) <= 0.004).length;

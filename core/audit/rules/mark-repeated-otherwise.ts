@@ -27,7 +27,7 @@ export default defineRule({
   },
   messages: { differs: "mark {mark} stands in row {first} too, with another {difference}" },
   checkSheet(sheet, _context, report) {
-    for (const bars of sheet.byMark.values()) {
+    for (const bars of sheet.repeatedMarks) {
       const first = bars[0];
       if (bars.length < 2 || first === undefined) continue;
       for (const bar of bars.slice(1)) {

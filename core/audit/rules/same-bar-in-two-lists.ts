@@ -1,7 +1,7 @@
+import { MarkIndex } from "../mark-index";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { firstDifference } from "../same-bar";
-import type { SheetFacts } from "../sheet-facts";
 
 export default defineRule({
   code: "MARK104",
@@ -29,42 +29,27 @@ export default defineRule({
   },
   messages: { twice: "mark {mark} of {member} stands in {where} too: is it counted twice?" },
   checkSheet(sheet, _context, report) {
-    const place = sheet.book.sheets.indexOf(sheet);
-    const seen = new Map<string, RowFacts>();
-    for (const other of sheet.book.sheets.slice(0, place)) addBars(seen, other);
+    const { sheets } = sheet.book;
+    if (sheets.length === 1 && sheet.reading.tables.length < 2) return;
+    const seen = new MarkIndex<RowFacts>();
+    for (const other of sheets.slice(0, sheets.indexOf(sheet))) {
+      for (const facts of other.bars) keepFirst(seen, facts);
+    }
     for (const facts of sheet.bars) {
-      const key = keyOf(facts);
-      if (key === null) continue;
-      const first = seen.get(key);
-      if (first === undefined) {
-        seen.set(key, facts);
-        continue;
-      }
+      const first = keepFirst(seen, facts);
+      if (first === null || first === facts) continue;
       const sameList = first.sheet === facts.sheet && first.row.table === facts.row.table;
-      if (
-        sameList ||
-        firstDifference(first.row, facts.row) !== null ||
-        first.row.revision !== facts.row.revision
-      )
-        continue;
-      const where = `${first.sheet === facts.sheet ? "" : `sheet ${first.sheet.sheet.name}, `}row ${first.sheet.sheet.top + first.row.row + 1}`;
-      report({
-        messageId: "twice",
-        row: facts,
-        at: "mark",
-        values: { mark: facts.row.mark ?? "", member: facts.row.member ?? "", where },
-      });
+      if (sameList || firstDifference(first.row, facts.row) !== null) continue;
+      if (first.row.revision !== facts.row.revision) continue;
+      const list = first.sheet === facts.sheet ? "" : `sheet ${first.sheet.sheet.name}, `;
+      const where = `${list}row ${first.sheet.sheet.top + first.row.row + 1}`;
+      const values = { mark: facts.row.mark ?? "", member: facts.row.member ?? "", where };
+      report({ messageId: "twice", row: facts, at: "mark", values });
     }
   },
 });
 
-function addBars(seen: Map<string, RowFacts>, sheet: SheetFacts): void {
-  for (const facts of sheet.bars) {
-    const key = keyOf(facts);
-    if (key !== null && !seen.has(key)) seen.set(key, facts);
-  }
-}
-
-function keyOf({ markKey, row }: RowFacts): string | null {
-  return markKey === null || row.member === null ? null : `${row.member}\n${markKey}`;
+function keepFirst(seen: MarkIndex<RowFacts>, facts: RowFacts): RowFacts | null {
+  const { markKey, row } = facts;
+  return markKey === null || row.member === null ? null : seen.keep(row.member, markKey, facts);
 }

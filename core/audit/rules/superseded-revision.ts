@@ -1,6 +1,8 @@
+import { MarkIndex } from "../mark-index";
 import { isLaterRevision } from "../revision-order";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
+import type { BookFacts } from "../sheet-facts";
 
 export default defineRule({
   code: "REV101",
@@ -31,35 +33,45 @@ export default defineRule({
     said: "mark {mark} is noted as superseded, but still counts",
   },
   checkSheet(sheet, _context, report) {
-    const latest = new Map<string, RowFacts>();
-    for (const other of sheet.book.sheets) {
-      if (!other.has("revision")) continue;
-      for (const facts of other.bars) keepLatest(latest, facts);
-    }
+    const latest = latestByMark(sheet.book);
     for (const facts of sheet.bars) {
       const { row } = facts;
       if (row.struckThrough) continue;
       const mark = row.mark ?? "";
-      const key = keyOf(facts);
-      const later = key === null ? undefined : latest.get(key);
+      const { markKey } = facts;
+      const later = latest === null || markKey === null ? undefined : latest.get(row.member, markKey);
       if (later !== undefined && later !== facts && isLaterRevision(later.row.revision, row.revision)) {
         const where = `${later.sheet === facts.sheet ? "" : `sheet ${later.sheet.sheet.name}, `}row ${later.sheet.sheet.top + later.row.row + 1}`;
         const values = { revision: row.revision ?? "-", mark, later: later.row.revision ?? "", where };
         report({ messageId: "later", row: facts, at: "revision", values });
-      } else if (/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/.test(facts.words)) {
+      } else if (
+        row.remark !== null &&
+        /\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/.test(facts.words)
+      ) {
         report({ messageId: "said", row: facts, at: "remark", values: { mark } });
       }
     }
   },
 });
 
-function keepLatest(latest: Map<string, RowFacts>, facts: RowFacts): void {
-  const key = keyOf(facts);
-  if (key === null || facts.row.struckThrough) return;
-  const known = latest.get(key);
-  if (known === undefined || isLaterRevision(facts.row.revision, known.row.revision)) latest.set(key, facts);
+const indexes = new WeakMap<BookFacts, MarkIndex<RowFacts> | null>();
+
+/** The latest revision of each mark over the book, worked out once; null where all revisions are one. */
+function latestByMark(book: BookFacts): MarkIndex<RowFacts> | null {
+  const known = indexes.get(book);
+  if (known !== undefined) return known;
+  const first = book.sheets[0]?.bars[0]?.row.revision ?? null;
+  const alike = book.sheets.every(({ bars }) => bars.every(({ row }) => row.revision === first));
+  const index = alike ? null : new MarkIndex<RowFacts>();
+  if (index !== null) for (const { bars } of book.sheets) for (const facts of bars) keepLatest(index, facts);
+  indexes.set(book, index);
+  return index;
 }
 
-function keyOf({ markKey, row }: RowFacts): string | null {
-  return markKey === null ? null : `${row.member ?? ""}\n${markKey}`;
+function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts): void {
+  const { markKey, row } = facts;
+  if (markKey === null || row.struckThrough) return;
+  const known = latest.keep(row.member, markKey, facts);
+  if (known !== facts && isLaterRevision(row.revision, known.row.revision))
+    latest.replace(row.member, markKey, facts);
 }

@@ -1,0 +1,25 @@
+/** One thing for each member and mark; the first kept stays, unless it is put in place of another. */
+export class MarkIndex<Kept> {
+  readonly #byMember = new Map<string | null, Map<string, Kept>>();
+
+  get(member: string | null, mark: string): Kept | undefined {
+    return this.#byMember.get(member)?.get(mark);
+  }
+
+  /** The first thing kept under this member and mark: the given one where there was none. */
+  keep(member: string | null, mark: string, kept: Kept): Kept {
+    let byMark = this.#byMember.get(member);
+    if (byMark === undefined) {
+      byMark = new Map();
+      this.#byMember.set(member, byMark);
+    }
+    const first = byMark.get(mark);
+    if (first !== undefined) return first;
+    byMark.set(mark, kept);
+    return kept;
+  }
+
+  replace(member: string | null, mark: string, kept: Kept): void {
+    this.#byMember.get(member)?.set(mark, kept);
+  }
+}
