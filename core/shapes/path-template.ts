@@ -48,6 +48,7 @@ export function pathTemplate(text: string, kind: ShapeDefinition["kind"]): PathT
   const curve = curveTemplate(text);
   if (curve !== null) return curve;
   const parts = text.match(/(?:[^\s(]|\([^)]*\))+/g) ?? [];
+  if (parts.join(" ") !== text) throw new Error(`the path "${text}" has a bracket that does not close`);
   const legs: TemplateLeg[] = [];
   const turns: TemplateTurn[] = [];
   parts.forEach((part, index) => {
