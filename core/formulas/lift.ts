@@ -104,7 +104,7 @@ function withoutTables(
 }
 
 /** The cell of an answer: a refusal becomes an error with its words, a number loses its float noise. */
-export function cellOf(answer: Cell | Refusal): Cell {
+function cellOf(answer: Cell | Refusal): Cell {
   if (typeof answer === "number") return cleanNumber(answer);
   return isRefusal(answer) ? errorCell(answer) : answer;
 }
