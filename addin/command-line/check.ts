@@ -6,6 +6,7 @@ import { runAudit } from "../../core/audit/run-audit";
 import { annotatedCopy } from "../ooxml/annotated-copy";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
+import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver } from "./read-schedules";
@@ -43,7 +44,7 @@ export const check: Command = {
     const schedules = new Set(whole.sheets.filter(({ header }) => header !== null).map(({ sheet }) => sheet));
     const report = { ...whole, findings: whole.findings.filter(({ sheet }) => schedules.has(sheet)) };
     if (out !== null && book.workbook !== null) {
-      writeCopy(out, annotatedCopy(book.workbook, report, sheets));
+      writeCopy(out, annotatedCopy(book.workbook, report, sheets, nativeDeflater));
       streams.note(`written: ${out}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));

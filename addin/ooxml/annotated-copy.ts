@@ -7,6 +7,7 @@ import { parseAddress } from "./cell-address";
 import type { Workbook } from "./open-workbook";
 import { patchWorkbook } from "./patch-workbook";
 import type { CellNote, FlagBand, SheetChanges } from "./sheet-changes";
+import type { Deflater } from "./write-zip";
 
 /** Characters of the longest note; a row with more to say points to the findings sheet. */
 const LONGEST_NOTE = 1_500;
@@ -16,7 +17,12 @@ const LONGEST_NOTE = 1_500;
  * a row, one sheet with all of them behind the others. Flags and notes of an earlier check are taken off
  * first. Every part that this does not concern keeps its bytes.
  */
-export function annotatedCopy(workbook: Workbook, report: AuditReport, sheets: readonly Sheet[]): Uint8Array {
+export function annotatedCopy(
+  workbook: Workbook,
+  report: AuditReport,
+  sheets: readonly Sheet[],
+  newDeflater?: () => Deflater,
+): Uint8Array {
   const changes = new Map<string, SheetChanges>();
   const findings = groupBy(report.findings, (finding) => finding.sheet);
   for (const audited of report.sheets) {
@@ -27,7 +33,7 @@ export function annotatedCopy(workbook: Workbook, report: AuditReport, sheets: r
     const clear = workbook.hasFlags(listing);
     if (marks.flags.length > 0 || clear) changes.set(audited.sheet, { ...marks, clear });
   }
-  return patchWorkbook(workbook, { sheets: changes, added: [findingsSheet(report)] });
+  return patchWorkbook(workbook, { sheets: changes, added: [findingsSheet(report)] }, newDeflater);
 }
 
 function marksOf(audited: AuditedSheet, sheet: Sheet, findings: readonly Finding[]) {

@@ -10,7 +10,7 @@ import { SheetNotes } from "./sheet-notes";
 import { sheetPieces } from "./sheet-pieces";
 import { PLAIN_STYLES, StylePatch } from "./style-patch";
 import { UnreadableWorkbook } from "./unreadable-workbook";
-import { ZipWriter } from "./write-zip";
+import { type Deflater, ZipWriter } from "./write-zip";
 import { attribute, encodeXml, findElement, withAttribute, xmlTags } from "./xml-text";
 
 /** What is to become of a workbook. What is not named keeps its bytes. */
@@ -29,13 +29,17 @@ const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
  * Bytes of the workbook with the changes made. Parts that no change concerns are copied as they lie in
  * the file, without being unpacked. Throws `UnreadableWorkbook` where a change cannot be made.
  */
-export function patchWorkbook(workbook: Workbook, changes: WorkbookChanges): Uint8Array {
+export function patchWorkbook(
+  workbook: Workbook,
+  changes: WorkbookChanges,
+  newDeflater?: () => Deflater,
+): Uint8Array {
   const { parts, workbookPart } = workbook;
   const edit = new PackageEdit(parts, workbookPart);
   const styles = new StylePatch(
     workbook.stylesPart === null ? PLAIN_STYLES : parts.text(workbook.stylesPart),
   );
-  const zip = new ZipWriter();
+  const zip = new ZipWriter(newDeflater);
   const arrayMark = dynamicArrayMark(edit, workbookPart);
   let wroteValues = false;
   let removedFormula = false;

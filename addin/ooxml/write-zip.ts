@@ -1,5 +1,11 @@
-import { Deflate, deflateSync } from "fflate";
+import { Deflate } from "fflate";
 import type { ZipEntry } from "./zip-archive";
+
+/** Packs one stream: raw deflate of the pieces in turn, ended by an empty last piece. */
+export interface Deflater {
+  push(piece: Uint8Array): readonly Uint8Array[];
+  end(): readonly Uint8Array[];
+}
 
 /** New bytes of a part: whole, or piece by piece so that a large sheet never stands in memory at once. */
 export type PartContent = Uint8Array | Iterable<Uint8Array>;
@@ -28,6 +34,8 @@ const FIRST_DAY = (1 << 5) | 1;
 export class ZipWriter {
   private readonly written = new Map<string, Written>();
 
+  constructor(private readonly newDeflater: () => Deflater = plainDeflater) {}
+
   copy(entry: ZipEntry): void {
     this.written.set(entry.name, {
       name: new TextEncoder().encode(entry.name),
@@ -42,8 +50,8 @@ export class ZipWriter {
     });
   }
 
-  add(name: string, content: PartContent, level: 1 | 6 = 6): void {
-    const packed = content instanceof Uint8Array ? packWhole(content, level) : packPieces(content, level);
+  add(name: string, content: PartContent): void {
+    const packed = packPieces(content instanceof Uint8Array ? [content] : content, this.newDeflater());
     this.written.set(name, {
       name: new TextEncoder().encode(name),
       method: 8,
@@ -106,30 +114,40 @@ function writeFields(view: DataView, at: number, part: Written): number {
   return at + 24;
 }
 
-function packWhole(content: Uint8Array, level: 1 | 6) {
-  const compressed = deflateSync(content, { level });
-  return {
-    crc: crc32(content, 0),
-    size: content.length,
-    compressed: [compressed],
-    compressedSize: compressed.length,
-  };
-}
-
-function packPieces(content: Iterable<Uint8Array>, level: 1 | 6) {
+function packPieces(content: Iterable<Uint8Array>, deflater: Deflater) {
   const compressed: Uint8Array[] = [];
   let crc = 0;
   let size = 0;
-  const deflate = new Deflate({ level }, (piece) => {
-    if (piece.length > 0) compressed.push(piece);
-  });
   for (const piece of content) {
     crc = crc32(piece, crc);
     size += piece.length;
-    deflate.push(piece);
+    compressed.push(...deflater.push(piece));
   }
-  deflate.push(new Uint8Array(0), true);
+  compressed.push(...deflater.end());
   return { crc, size, compressed, compressedSize: compressed.reduce((sum, piece) => sum + piece.length, 0) };
+}
+
+/** Works in every host; a host with a faster one of its own may bring it. */
+function plainDeflater(): Deflater {
+  let packed: Uint8Array[] = [];
+  const deflate = new Deflate({ level: 6 }, (piece) => {
+    if (piece.length > 0) packed.push(piece);
+  });
+  const taken = (): Uint8Array[] => {
+    const pieces = packed;
+    packed = [];
+    return pieces;
+  };
+  return {
+    push: (piece) => {
+      deflate.push(piece);
+      return taken();
+    },
+    end: () => {
+      deflate.push(new Uint8Array(0), true);
+      return taken();
+    },
+  };
 }
 
 /** Eight tables: eight bytes a step instead of one. */
