@@ -23,6 +23,7 @@ export {
   compensatedAngle,
   plainAngle,
 } from "./compensated-angle";
+export { type FittedLog, fitTrialLog, leversOf, machineNamed } from "./fit-trial-log";
 export { type HookGap, hookGap } from "./hook-gap";
 export type { Machine, RatedBars } from "./machine";
 export { type FibreCircumstance, type OuterFibre, outerFibre } from "./outer-fibre";
@@ -30,6 +31,7 @@ export { type RadiusConcern, radiusAfterRelease, radiusConcerns } from "./radius
 export { readTrials, type TrialCell, type TrialLogReader, type TrialReading } from "./read-trials";
 export { type RolledRadius, rolledRadius } from "./rolled-radius";
 export { type SpringbackEstimate, springback } from "./springback";
+export { steelNamed } from "./steel-named";
 export { type LeastLegs, leastLegs, type Tooling, toolingOf } from "./tooling";
 export { type BarForm, type Trial, trialSpringback } from "./trial";
 export type { TrialProblem } from "./trial-problem";

@@ -1,4 +1,5 @@
 import { type CompensatedAngle, compensatedAngle, plainAngle } from "../bending/compensated-angle";
+import type { FittedLog } from "../bending/fit-trial-log";
 import { leastFormer } from "../shapes/least-former";
 import type { Standard } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
@@ -15,7 +16,6 @@ import {
 import type { RowReader } from "./lift";
 import {
   ANGLE_ARGUMENT,
-  type FittedLog,
   GRADE_ARGUMENT,
   MACHINE_ARGUMENT,
   METHOD_ARGUMENT,

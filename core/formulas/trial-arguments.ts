@@ -1,13 +1,10 @@
-import { type Calibration, calibrate } from "../bending/calibrate";
+import { calibrate } from "../bending/calibrate";
 import type { CompensationQuestion } from "../bending/compensated-angle";
-import type { Machine } from "../bending/machine";
-import { readTrials, type TrialLogReader } from "../bending/read-trials";
-import { toolingOf } from "../bending/tooling";
-import type { TrialProblem } from "../bending/trial-problem";
+import { type FittedLog, fitTrialLog, leversOf, machineNamed } from "../bending/fit-trial-log";
+import { sameText, steelNamed } from "../bending/steel-named";
 import type { Cell } from "../schedule/sheet";
-import type { Grade, SizeReading, Standard } from "../standards/port";
-import { parseLength } from "../units/parse-length";
-import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import type { SizeReading, Standard } from "../standards/port";
+import { defineRefusal, type Refusal } from "../units/refusal";
 import { isBlankCell } from "./lift";
 import type { Block, FunctionArgument, FunctionEnvironment } from "./worksheet-function";
 
@@ -59,12 +56,6 @@ export const MACHINE_ARGUMENT: FunctionArgument = {
   lifts: "column",
 };
 
-/** A trial log, read and fitted. */
-export interface FittedLog {
-  readonly calibration: Calibration;
-  readonly problems: readonly TrialProblem[];
-}
-
 export interface SteelCells {
   readonly size: SizeReading;
   readonly former: number;
@@ -78,18 +69,11 @@ export function readTrialLog(
   standard: Standard,
   environment: FunctionEnvironment,
 ): FittedLog | Refusal {
-  const isEmpty = block === undefined || block.every((row) => row.every(isBlankCell));
-  if (isEmpty) return { calibration: calibrate([]), problems: [] };
+  if (block === undefined || block.every((row) => row.every(isBlankCell))) return EMPTY_LOG;
   const key = JSON.stringify([standard.id, environment.machines ?? null, block]);
   const known = fitted.get(key);
   if (known !== undefined) return known;
-  const reading = readTrials(block, logReader(standard));
-  const log = isRefusal(reading)
-    ? reading
-    : {
-        calibration: calibrate(reading.trials, { leversOf: (bar) => leversOf(environment.machines, bar) }),
-        problems: reading.problems,
-      };
+  const log = fitTrialLog(block, standard, environment.machines);
   if (fitted.size >= MOST_LOGS) fitted.delete(fitted.keys().next().value as string);
   fitted.set(key, log);
   return log;
@@ -97,6 +81,7 @@ export function readTrialLog(
 
 const fitted = new Map<string, FittedLog | Refusal>();
 const MOST_LOGS = 12;
+const EMPTY_LOG: FittedLog = { calibration: calibrate([]), problems: [] };
 
 export function readAngle(cell: Cell): number | Refusal {
   const typed = typeof cell === "string" ? cell.trim().replace(/\s*(°|deg|degrees)$/i, "") : cell;
@@ -127,7 +112,7 @@ export function questionOf(
     if (!inLog) return machineNotOnShop({ typed: machine, held });
   }
   const { diameter, prefix } = cells.size;
-  const steel = steelOf(textOf(cells.grade), prefix, standard);
+  const steel = steelNamed(textOf(cells.grade), prefix, standard);
   return {
     angle,
     diameter,
@@ -140,58 +125,6 @@ export function questionOf(
     largestAngle: row?.largestAngle ?? null,
     levers: leversOf(environment.machines, { machine, diameter, former: cells.former }),
   };
-}
-
-function logReader(standard: Standard): TrialLogReader {
-  return {
-    readSize: (typed) => standard.readSize(typed),
-    readGrade: (typed, prefix) => ({ name: typed, yield: steelOf(typed, prefix, standard).yield }),
-    readLength(typed, unit) {
-      // a former below zero is told as such, not as a length that cannot be read
-      if (Number(typed) <= 0) return Number(typed);
-      const length = parseLength(typed, unit ?? standard.unit);
-      return isRefusal(length) ? null : length;
-    },
-  };
-}
-
-/** The nominal yield of a grade or a size's letter; the standard's usual one, not sure, where neither says. */
-function steelOf(name: string | null, prefix: string, standard: Standard): { yield: number; sure: boolean } {
-  const grades = standard.grades.filter((grade) => grade.yield > 0);
-  const named = name === null ? undefined : grades.find((grade) => isCalled(grade, name));
-  const lettered = prefix === "" ? undefined : grades.find((grade) => isCalled(grade, prefix));
-  const found = named ?? (name === null ? lettered : undefined);
-  if (found !== undefined) return { yield: found.yield, sure: true };
-  // "B500B" or "500" under a standard that does not list it
-  const digits = /(?<!\d)(\d{3})(?!\d)/.exec(name ?? "")?.[1];
-  if (digits !== undefined) return { yield: Number(digits), sure: true };
-  return { yield: grades[0]?.yield ?? USUAL_YIELD, sure: false };
-}
-
-/** MPa, where a standard lists no grade with its yield */
-const USUAL_YIELD = 500;
-
-function isCalled(grade: Grade, name: string): boolean {
-  return sameText(grade.name, name) || grade.prefixes.some((prefix) => sameText(prefix, name));
-}
-
-function leversOf(
-  machines: readonly Machine[] | undefined,
-  bar: { machine: string | null; diameter: number; former: number },
-): number | null {
-  const machine = machineNamed(machines, bar.machine);
-  if (machine === null) return null;
-  const tooling = toolingOf({ ...machine, formers: null }, bar);
-  return isRefusal(tooling) ? null : tooling.pinLever + tooling.backRestDistance;
-}
-
-function machineNamed(machines: readonly Machine[] | undefined, name: string | null): Machine | null {
-  if (name === null) return null;
-  return machines?.find((machine) => sameText(machine.name, name)) ?? null;
-}
-
-function sameText(a: string | null, b: string): boolean {
-  return a !== null && a.trim().toLowerCase() === b.trim().toLowerCase();
 }
 
 function textOf(cell: Cell): string | null {
