@@ -1,5 +1,5 @@
 /** How often a child may stand: exactly once, at most once, at least once. */
-export type Times = "one" | "optional" | "many";
+type Times = "one" | "optional" | "many";
 
 export interface Child {
   readonly name: string;

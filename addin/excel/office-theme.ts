@@ -4,9 +4,19 @@ const MIDDLE = 0.5;
 
 /** Tells whether Excel is dark, by the colour of its own panes; follows the system where Excel says none. */
 export function followOfficeTheme(tell: (dark: boolean) => void): void {
-  const background = Office.context.officeTheme?.bodyBackgroundColor;
-  if (background === undefined || !/^#[0-9a-f]{6}/i.test(background)) followSystemTheme(tell);
+  const background = paneColour();
+  if (background === null) followSystemTheme(tell);
   else tell(lightness(background) < MIDDLE);
+}
+
+/** Versions of Excel without themes throw where others answer. */
+function paneColour(): string | null {
+  try {
+    const { bodyBackgroundColor } = Office.context.officeTheme;
+    return /^#[0-9a-f]{6}$/i.test(bodyBackgroundColor) ? bodyBackgroundColor : null;
+  } catch {
+    return null;
+  }
 }
 
 /** Relative luminance as WCAG 2.1 defines it, without its gamma: enough to part dark from light. */

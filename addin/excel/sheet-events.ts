@@ -36,7 +36,7 @@ export function onChange(
 }
 
 /** Rows and first column of `B2`, `A1:C9`, `3:5`, `A:C` or the first block of a list. */
-export function addressCorners(address: string): { firstRow: number; lastRow: number; firstColumn: number } {
+function addressCorners(address: string): { firstRow: number; lastRow: number; firstColumn: number } {
   const block = (address.split(",")[0] ?? "").replace(/^.*!/, "");
   const [first = "", last = first] = block.replaceAll("$", "").split(":");
   const start = parseAddress(/\d/.test(first) ? first.replace(/^(?=\d)/, "A") : `${first}1`);

@@ -1,4 +1,5 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 import { inAddin } from "./base.mjs";
@@ -7,7 +8,7 @@ const NAME = "AddinFiles";
 
 /**
  * Adds what Excel reads beside the page itself: functions.json, its help page, the icons; and writes the
- * manifests into addin/dist.
+ * manifests into the folder above, which is addin/dist.
  */
 export class AddinFiles {
   /** @param {{ base: string, deployed: boolean }} options address that the files are served from */
@@ -35,10 +36,9 @@ export class AddinFiles {
     });
     compiler.hooks.afterEmit.tapPromise(NAME, async () => {
       const { manifestFiles } = await load("../../manifest/manifest-files.ts");
-      await mkdir(inAddin("dist"), { recursive: true });
-      for (const [name, text] of await manifestFiles(this.options)) {
-        await writeFile(inAddin(`dist/${name}`), text);
-      }
+      const above = dirname(compiler.outputPath);
+      await mkdir(above, { recursive: true });
+      for (const [name, text] of await manifestFiles(this.options)) await writeFile(join(above, name), text);
     });
   }
 }

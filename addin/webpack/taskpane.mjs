@@ -54,7 +54,11 @@ export function taskpaneConfig({ mode, env }) {
     optimization: {
       // Pane and functions on one page need one copy of core: one memory, one standard in force.
       runtimeChunk: { name: "runtime" },
-      splitChunks: { chunks: "all", minSize: 1_000 },
+      splitChunks: {
+        chunks: "all",
+        minSize: 1_000,
+        cacheGroups: { defaultVendors: { test: /[\\/]node_modules[\\/]/, filename: "libraries-[id].js" } },
+      },
       // Page and worker share files, so each module is shaken once for both.
       usedExports: "global",
     },

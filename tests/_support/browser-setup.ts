@@ -17,9 +17,10 @@ const PORT_PAGE = fileURLToPath(new URL("../browser/port-page.ts", import.meta.u
 
 /** Builds every page of the add-in once for the browser tests and serves them on a free port. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  for (const config of configs({}, { mode: "development" })) {
-    await build(config.name === "workbench" ? withPortPage(config) : config);
-  }
+  for (const config of configs({ workbench: true }, { mode: "development" }))
+    await build(withPortPage(config));
+  // what is deployed to Excel is tested as it is deployed
+  for (const config of configs({ taskpane: true }, { mode: "production" })) await build(config);
   const served = await serve(PAGES);
   project.provide("pages", served.url);
   return () => served.close();

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { functionsMetadata } from "../../addin/functions/functions-metadata";
 import { checkUnifiedManifest } from "../../manifest/check-unified-manifest";
 import { functionsDigest } from "../../manifest/functions-digest";
-import { ICON_SIZES, iconFile, iconName, OUTLINE_NAME } from "../../manifest/icons";
+import { ICON_FILES, ICON_SIZES, iconFile, iconName, OUTLINE_NAME, OUTLINE_SIZE } from "../../manifest/icons";
 import { manifestFiles } from "../../manifest/manifest-files";
 import { RELEASED } from "../../manifest/released-functions";
 import { unifiedManifest } from "../../manifest/unified-manifest";
@@ -76,12 +76,19 @@ describe("both manifests", () => {
 });
 
 describe("icons", () => {
-  const sizes = [...ICON_SIZES.map((size) => [iconName(size), size] as const), [OUTLINE_NAME, 32] as const];
+  const sizes = [
+    ...ICON_SIZES.map((size) => [iconName(size), size] as const),
+    [OUTLINE_NAME, OUTLINE_SIZE] as const,
+  ];
 
   test.each(sizes)("%s is a PNG of %i pixels", async (name, size) => {
     const bytes = await readFile(iconFile(name));
     expect(bytes.subarray(1, 4).toString("latin1")).toBe("PNG");
     // width and height stand in the header chunk (PNG specification, 11.2.2 IHDR)
     expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([size, size]);
+  });
+
+  test("are all in the list that the build copies", () => {
+    expect(sizes.map(([name]) => name)).toEqual(ICON_FILES);
   });
 });

@@ -110,7 +110,7 @@ export function shownText(cell: StoredCell): string {
   return `${cell.value}`;
 }
 
-export function isDateFormat(format: string): boolean {
+function isDateFormat(format: string): boolean {
   return /[dy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""));
 }
 

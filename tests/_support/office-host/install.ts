@@ -44,6 +44,7 @@ export function installFakeExcel(window: object, excel: FakeExcel, locale = "en-
     GetSupportedMatrix: () => JSON.stringify(excel.sets),
     GetHostFullVersion: () => "16.0.19000.20000",
     GetSettings: () => settings,
+    GetOfficeThemeInfo: () => JSON.stringify({ bodyBackgroundColor: 0xf3f2f1, bodyForegroundColor: 0 }),
   };
   const external = {
     GetContext: () => context,
