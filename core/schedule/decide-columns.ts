@@ -21,6 +21,8 @@ export interface TableLayout {
   /** columns whose unit is a guess that the user has to confirm */
   readonly asks: ReadonlyMap<ColumnKind, string>;
   readonly guesses: readonly SheetGuess[];
+  /** columns of serial numbers and the like, which say nothing of a bar */
+  readonly ignored: ReadonlySet<number>;
   readonly headerTexts: readonly ReadonlyMap<number, string>[];
 }
 
@@ -136,6 +138,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     asks,
     guesses,
+    ignored: new Set(block.ignored),
     headerTexts: headerTexts(source, header, block),
   };
 }

@@ -19,6 +19,8 @@ export interface HeaderBlock {
   readonly left: number;
   readonly right: number;
   readonly columns: readonly HeaderColumn[];
+  /** columns of serial numbers, dates and the like */
+  readonly ignored: readonly number[];
   readonly bySize: readonly { readonly size: string; readonly column: number }[];
   readonly unknown: readonly { readonly column: number; readonly header: string }[];
 }
@@ -44,6 +46,7 @@ export interface HeaderSource {
 
 const LEAST_WORDS = 4;
 const MOST_ROWS = 4;
+const LEAST_SIZES = 3;
 const WIDEST = 16_384;
 const CORE: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   "mark",
@@ -77,7 +80,7 @@ export function findHeader(
     if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
     rows.push(headerRow(source, bottom));
     const candidate = joined(source, rows, row, bottom);
-    if (best === null || gains(candidate, best, rows[rows.length - 1])) best = candidate;
+    if (best === null || gains(candidate, best, rows[rows.length - 1], standard)) best = candidate;
     else if (bottom > row) break;
   }
   if (best === null || best.known < least || best.core < 2) return null;
@@ -144,7 +147,7 @@ function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boo
       sizes += 1;
     }
   }
-  return texts > 0 && (sizes === 0 || sizes >= 3);
+  return sizes >= LEAST_SIZES || (texts > 0 && sizes === 0);
 }
 
 function isBarSize(typed: string | number, standard: Standard): boolean {
@@ -196,7 +199,7 @@ function columnOf(source: HeaderSource, parts: readonly string[], column: number
   return {
     column,
     header,
-    meaning: { kind, unit: correction.unit ?? meaning?.unit ?? null },
+    meaning: { kind, unit: correction.unit ?? meaning?.unit ?? null, weak: false, otherwise: null },
     corrected: true,
   };
 }
@@ -210,7 +213,7 @@ function meaningOf(parts: readonly string[]): HeaderMeaning | null {
     const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
     if (meaning === null) continue;
     const unit = meaning.unit ?? parts.map(unitInHeader).find((one) => one !== null) ?? null;
-    return meaning.kind === "unitMass" ? meaning : { kind: meaning.kind, unit: unitFor(meaning.kind, unit) };
+    return meaning.kind === "unitMass" ? meaning : { ...meaning, unit: unitFor(meaning.kind, unit) };
   }
   return null;
 }
@@ -233,24 +236,45 @@ function unitFor(kind: string, unit: ColumnUnit | null): ColumnUnit | null {
   return (kind === "mass") === MASS_UNITS.has(unit) ? unit : null;
 }
 
-function gains(candidate: Candidate, best: Candidate, last: HeaderRow | undefined): boolean {
-  if (last === undefined || last.texts.size === 0) return false;
-  const unitsOnly = [...last.texts.values()].every(
-    (text) => unitInHeader(text) !== null && recogniseHeader(text) === null,
-  );
-  if (unitsOnly) return true;
-  if (candidate.known < best.known) return false;
-  const better = candidate.columns.filter(
-    ({ column, meaning }) =>
-      last.texts.has(column) && meaning !== null && recogniseHeader(last.texts.get(column) ?? "") !== null,
-  ).length;
-  const stacked = candidate.columns.filter(({ column, header, meaning }) => {
+/** True where the new row belongs to the header: more words, units, or bar sizes over columns of their own. */
+function gains(
+  candidate: Candidate,
+  best: Candidate,
+  last: HeaderRow | undefined,
+  standard: Standard,
+): boolean {
+  if (last === undefined || last.texts.size === 0 || candidate.known < best.known) return false;
+  const chosen = chosenColumns(best.columns);
+  let units = 0;
+  let sizes = 0;
+  let words = 0;
+  let stacked = 0;
+  for (const { column, header, meaning } of candidate.columns) {
     const own = last.texts.get(column);
-    return own !== undefined && own !== header && meaning !== null && recogniseHeader(header) !== null;
-  }).length;
-  return candidate.known > best.known
-    ? (better + stacked) * 2 >= last.texts.size
-    : stacked * 2 > last.texts.size;
+    if (own === undefined) continue;
+    const isWord = recogniseHeader(own) !== null;
+    if (!isWord && unitInHeader(own) !== null) units += 1;
+    else if (!chosen.has(column) && sizeNamed(own, standard) !== null) sizes += 1;
+    else if (meaning !== null && own !== header && recogniseHeader(header) !== null) stacked += 1;
+    else if (meaning !== null && isWord) words += 1;
+  }
+  const all = last.texts.size;
+  if (units === all) return true;
+  if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
+  if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;
+  return (stacked + units) * 2 > all && stacked > 0;
+}
+
+/** The first column of each kind. */
+function chosenColumns(columns: readonly FoundColumn[]): ReadonlySet<number> {
+  const kinds = new Set<string>();
+  const chosen = new Set<number>();
+  for (const { column, meaning } of columns) {
+    if (meaning === null || kinds.has(meaning.kind)) continue;
+    kinds.add(meaning.kind);
+    chosen.add(column);
+  }
+  return chosen;
 }
 
 function blocksOf(candidate: Candidate, rows: readonly HeaderRow[], standard: Standard): HeaderBlock[] {
@@ -292,43 +316,71 @@ function blockStarts(columns: readonly FoundColumn[]): number[] {
 
 function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], standard: Standard): HeaderBlock {
   const columns: HeaderColumn[] = [];
-  const unknown: { column: number; header: string }[] = [];
+  const spare: { column: number; header: string; isKnown: boolean }[] = [];
+  const ignored: number[] = [];
   const taken = new Set<string>();
+  const typeIsShape = isShapeType(found);
   for (const { column, header, meaning, corrected } of byPreference(found)) {
-    if (meaning === null) unknown.push({ column, header });
-    else if (meaning.kind !== "ignored" && !taken.has(meaning.kind)) {
-      taken.add(meaning.kind);
-      columns.push({ kind: meaning.kind, column, header, unit: meaning.unit, corrected });
+    const isType = typeIsShape && meaning?.kind === "grade" && TYPE.test(header);
+    const first = isType ? "shape" : meaning?.kind;
+    const isTaken = first !== undefined && taken.has(first);
+    const kind = isTaken && meaning !== null && meaning.otherwise !== null ? meaning.otherwise : first;
+    if (kind === "ignored") ignored.push(column);
+    else if (kind === undefined || taken.has(kind))
+      spare.push({ column, header, isKnown: kind !== undefined });
+    else {
+      taken.add(kind);
+      columns.push({ kind, column, header, unit: meaning?.unit ?? null, corrected });
     }
   }
   columns.sort((one, other) => one.column - other.column);
-  const bySize = unknown
+  const bySize = spare
     .map(({ column }) => ({ column, size: sizeOver(rows, column, standard) }))
-    .filter((one): one is { column: number; size: string } => one.size !== null);
-  const sized = bySize.length >= 3 ? bySize : [];
+    .filter((one): one is { column: number; size: string } => one.size !== null)
+    .sort((one, other) => one.column - other.column);
+  const sized = bySize.length >= LEAST_SIZES ? bySize : [];
   return {
     left: found[0]?.column ?? 0,
     right: found[found.length - 1]?.column ?? 0,
     columns,
+    ignored,
     bySize: sized,
-    unknown: unknown.filter(({ column }) => !sized.some((one) => one.column === column)),
+    unknown: spare
+      .filter(({ column, isKnown }) => !isKnown && !sized.some((one) => one.column === column))
+      .map(({ column, header }) => ({ column, header })),
   };
 }
 
-/** A user's correction comes before a column that only its words name. */
+const TYPE = /^(?:bend(?:ing)?\s+)?type$/i;
+
+/** "Type" is the bend's where dimensions stand and no shape does, or where the grade has a column of its own. */
+function isShapeType(found: readonly FoundColumn[]): boolean {
+  const kinds = found.map(({ meaning }) => meaning?.kind);
+  if (kinds.includes("shape")) return false;
+  return (kinds.includes("A") && kinds.includes("B")) || kinds.filter((kind) => kind === "grade").length > 1;
+}
+
+/** A user's correction comes first, then words of one meaning, then the words that give way. */
 function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
-  return [...found.filter(({ corrected }) => corrected), ...found.filter(({ corrected }) => !corrected)];
+  const rank = ({ corrected, meaning }: FoundColumn): number =>
+    corrected ? 0 : meaning?.weak === true ? 2 : 1;
+  return [...found].sort((one, other) => rank(one) - rank(other));
 }
 
 function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard): string | null {
   for (let index = rows.length - 1; index >= 0; index -= 1) {
     const text = rows[index]?.texts.get(column);
-    if (text === undefined) continue;
-    const bare = cleanText(text)
-      .replace(/^(?:\u00d8|dia)\s*/i, "")
-      .replace(/\s*(?:mm|\u00d8)$/i, "");
-    const reading = standard.readSize(bare);
-    if (!isRefusal(reading) && reading.bar !== null) return reading.bar.size;
+    const size = text === undefined ? null : sizeNamed(text, standard);
+    if (size !== null) return size;
   }
   return null;
+}
+
+function sizeNamed(text: string, standard: Standard): string | null {
+  const bare = cleanText(text)
+    .replace(/^(?:\u00d8|dia)\s*/i, "")
+    .replace(/\s*(?:mm|\u00d8)$/i, "");
+  if (!/^(?:\p{L}{0,2}|#)\s?\d+$/u.test(bare)) return null;
+  const reading = standard.readSize(bare);
+  return isRefusal(reading) ? null : (reading.bar?.size ?? null);
 }

@@ -19,6 +19,8 @@ export interface BarRowReader {
   readonly layout: TableLayout;
   /** True where the row is a bar at first sight, so that no word of it has to be looked at. */
   isPlainBar(cells: readonly Cell[]): boolean;
+  /** True where the size cell is a size of the standard, a call-off or a ditto. */
+  readsSize(cells: readonly Cell[]): boolean;
   /** How many of size, shape, count, length and dimensions the row holds. */
   fieldsFilled(cells: readonly Cell[]): number;
   read(cells: readonly Cell[], row: number, carried: Carried): BarRow;
@@ -48,7 +50,7 @@ export function barRowReader(
   const readShape = shapeCellReader(standard);
   const remarks = new Map<string, { readonly reading: RemarkReading | null; readonly isVoid: boolean }>();
   const dimsInHand: (number | null)[] = [];
-  return { layout, isPlainBar, fieldsFilled, read };
+  return { layout, isPlainBar, readsSize, fieldsFilled, read };
 
   function isPlainBar(cells: readonly Cell[]): boolean {
     const size = columns.size < 0 ? null : cells[columns.size];
@@ -70,6 +72,13 @@ export function barRowReader(
     return typeof member !== "string" || member === hand.previous?.member;
   }
 
+  function readsSize(cells: readonly Cell[]): boolean {
+    const cell = columns.size < 0 ? null : cells[columns.size];
+    if (typeof cell !== "string" && typeof cell !== "number") return false;
+    const { is, asks } = readSize(cell, "");
+    return is === "size" || is === "ditto" || asks;
+  }
+
   function fieldsFilled(cells: readonly Cell[]): number {
     const hasCount =
       isFilled(cells, columns.members) || isFilled(cells, columns.each) || isFilled(cells, columns.total);
@@ -85,7 +94,9 @@ export function barRowReader(
   function read(cells: readonly Cell[], row: number, carried: Carried): BarRow {
     hand.begin(row);
     const above = hand.previous;
-    const member = text("member", columns.member, cells, above?.member ?? null);
+    const named = text("member", columns.member, cells, above?.member ?? null);
+    const isDescription = columns.memberDescribes && carried.heading !== null;
+    const member = isDescription ? carried.heading : named;
     if (member !== null && member !== carried.member) {
       carried.member = member;
       carried.members = null;
@@ -109,7 +120,8 @@ export function barRowReader(
     const totalLength =
       columns.totalLength === null ? null : lengths.read(columns.totalLength, cells, -1, null);
     const mass = massOf("mass", columns.mass, cells);
-    const remark = text("remark", columns.remark, cells, above?.remark ?? null);
+    const remarkTyped = text("remark", columns.remark, cells, above?.remark ?? null);
+    const remark = remarkTyped ?? (isDescription && named !== carried.heading ? named : null);
     const said = remark === null ? null : remarkOf(remark);
     const bar: BarRow = {
       table,

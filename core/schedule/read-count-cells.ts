@@ -10,6 +10,8 @@ import { isFilled, type TableColumns } from "./table-columns";
 /** What carries over from the rows above. */
 export interface Carried {
   member: string | null;
+  /** the member that a sub-header row named */
+  heading: string | null;
   /** number of members that a sub-header row gave */
   members: number | null;
   /** typed beside the carried member */

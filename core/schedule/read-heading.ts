@@ -36,10 +36,12 @@ export function readHeading(typed: string): Heading {
   return { member: text.replace(/:$/, "") || null, members: null };
 }
 
+const SENTENCE = /\b(?:is|are|be|shall|must|complies|accordance|has|have|this schedule)\b/;
+
 /** True where a lone text names a member rather than says something about the bars. */
 export function isHeadingText(typed: string, standsFirst: boolean): boolean {
   const plain = plainWords(typed);
-  if (plain.length > 60) return false;
+  if (plain.length > 60 || SENTENCE.test(plain)) return false;
   if (readHeading(typed).members !== null) return true;
   const isMember =
     plain.split(/[^\p{L}]+/u).some((word) => MEMBER_WORDS.has(word)) || MORE_MEMBER_WORDS.test(plain);

@@ -1,6 +1,7 @@
 import type { Standard } from "../standards/port";
 import type {
   BarRow,
+  ColumnKind,
   RowClass,
   ScheduleReading,
   SheetGuess,
@@ -25,6 +26,10 @@ import { sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
 
 const BLANKS_THAT_END = 20;
 const REPEATED_SHARE = 0.8;
+const LEAST_NUMBERED = 5;
+/** "1,234", "= 1,234", "1,234 kg" */
+const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
+const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
 
 /**
  * Everything that can be read of a sheet: its schedules, each row's class and reason, every bar row
@@ -115,7 +120,9 @@ class SheetReader {
         continue;
       }
       const only = this.blocks.length === 1 ? this.blocks[0] : undefined;
-      if (only !== undefined && only.summary === null && only.reader.isPlainBar(here)) {
+      // the row right under a header may number its columns
+      const isUnderHeader = row === this.headerUntil + 1;
+      if (only !== undefined && only.summary === null && !isUnderHeader && only.reader.isPlainBar(here)) {
         only.blanks = 0;
         only.ended = false;
         this.bars.push(only.reader.read(here, row, only.carried));
@@ -135,7 +142,7 @@ class SheetReader {
       }
       return "blank";
     }
-    if (this.repeatsHeader(cells, filled)) return "heading";
+    if (this.repeatsHeader(cells, filled) || this.numbersColumns(cells, row, filled)) return "heading";
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return "heading";
     if (this.beginsSummary(cells, row, filled)) return "heading";
     if (this.blocks.length === 0) return this.outside(cells, row, filled);
@@ -174,6 +181,18 @@ class SheetReader {
         return own > 1 && same >= own * REPEATED_SHARE && same * 2 >= texts.size;
       }),
     );
+  }
+
+  /** "1 2 3 4 …" right under a header numbers its columns. */
+  private numbersColumns(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
+    if (filled.length < LEAST_NUMBERED || row !== this.headerUntil + 1) return false;
+    let before: number | null = null;
+    for (const column of filled) {
+      const number = Number(String(cells[column]).replace(/^\((.*)\)$/, "$1"));
+      if (!Number.isInteger(number) || (before === null ? number > 2 : number !== before + 1)) return false;
+      before = number;
+    }
+    return true;
   }
 
   private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
@@ -215,7 +234,7 @@ class SheetReader {
       const grade = this.options.grade ?? null;
       return {
         reader,
-        carried: { member: null, members: null, membersTyped: null, grade },
+        carried: { member: null, heading: null, members: null, membersTyped: null, grade },
         blanks: 0,
         ended: false,
         summary,
@@ -236,44 +255,65 @@ class SheetReader {
     return true;
   }
 
-  private inBlock(block: Block, cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
+  private inBlock(block: Block, cells: readonly Cell[], row: number, all: readonly number[]): RowClass {
     const { reader } = block;
+    const { table, ignored } = reader.layout;
     block.blanks = 0;
+    const filled = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+    if (filled.length === 0) return this.note(cells, row, all, false);
     if (block.summary !== null) return this.inSummary(block, cells, row, filled);
     if (reader.isPlainBar(cells)) return this.bar(block, cells, row);
-    const { columns } = reader.layout.table;
-    const has = (kind: "size" | "mark" | "shape" | "member"): boolean => {
-      const column = columns.get(kind)?.column;
-      return column !== undefined && filled.includes(column);
-    };
-    const texts = filled.filter((column) => typeof cells[column] === "string");
-    const label = String(cells[texts[0] ?? -1] ?? "");
-    const plain = plainWords(label);
     const fields = reader.fieldsFilled(cells);
-    if (!(has("size") && has("shape") && fields > 2)) {
-      const kind = totalKind(texts.map((column) => plainWords(String(cells[column]))).slice(0, 4));
-      if (kind === "wastage" && !has("size")) return this.note(cells, row, filled, false);
-      if (kind !== null && kind !== "wastage") return this.total(block, cells, row, filled, label, kind);
+    const hasSize = isFilledIn(table, "size", filled);
+    const hasMark = isFilledIn(table, "mark", filled);
+    const hasShape = isFilledIn(table, "shape", filled);
+    if (!(hasSize && hasShape && fields > 2)) {
+      const sum = this.sum(block, cells, row, all);
+      if (sum !== null) return sum;
     }
     if (block.ended && fields < 3) return this.outside(cells, row, filled);
-    if (filled.length === 1 && texts.length === 1) return this.lone(block, cells, row, filled[0] as number);
-    if (fields >= 2 && (has("size") || has("mark"))) return this.bar(block, cells, row);
-    if (has("size") && has("mark")) return this.bar(block, cells, row);
-    if (fields === 0 && (isWord("title", plain) || beginsWithWord("title", plain) || isWord("foot", plain))) {
+    if (filled.length === 1 && typeof cells[filled[0] as number] === "string") {
+      return this.lone(block, cells, row, filled[0] as number);
+    }
+    if (!hasShape && isTitleOrFoot(cells, filled) && !reader.readsSize(cells))
       return this.note(cells, row, filled, false);
+    const needsNoName = !table.columns.has("size") && !table.columns.has("mark");
+    if (fields >= 2 && (hasSize || hasMark || needsNoName)) return this.bar(block, cells, row);
+    if (hasSize && hasMark) return this.bar(block, cells, row);
+    if (fields === 0 && !hasMark) return this.note(cells, row, filled, !isTitleOrFoot(cells, filled));
+    if (!hasMark && !hasSize && !hasShape && filled.every((column) => typeof cells[column] === "number")) {
+      return this.total(block, cells, row, filled, "total");
     }
-    if (fields === 0 && !has("mark")) return this.note(cells, row, filled, true);
-    if (texts.length === 0 && !has("mark") && !has("size") && !has("shape")) {
-      return this.total(block, cells, row, filled, "", "total");
-    }
-    this.reasons.set(row, unreadReason(has("mark"), has("size"), fields));
+    this.reasons.set(row, unreadReason(hasMark, hasSize, fields));
     return "unread";
+  }
+
+  /** The class of a row whose words make it a sum; null where they do not. Remarks are not looked at. */
+  private sum(block: Block, cells: readonly Cell[], row: number, filled: readonly number[]): RowClass | null {
+    const { table } = block.reader.layout;
+    const remark = table.columns.get("remark")?.column;
+    const labels: string[] = [];
+    let hasNumbers = false;
+    for (const column of filled) {
+      const cell = cells[column];
+      if (typeof cell === "number" || (typeof cell === "string" && SUM_WRITTEN.test(cell))) hasNumbers = true;
+      if (typeof cell === "string" && column !== remark && labels.length < 4) labels.push(plainWords(cell));
+    }
+    const kind = totalKind(labels, hasNumbers);
+    if (kind === null) return null;
+    if (kind !== "wastage") return this.total(block, cells, row, filled, kind);
+    return isFilledIn(table, "size", filled) ? null : this.note(cells, row, filled, false);
   }
 
   private inSummary(block: Block, cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
     const { summary, reader } = block;
     if (filled.length === 1 || summary === null) return this.note(cells, row, filled, false);
-    if (reader.layout.table.columns.has("mark") && reader.isPlainBar(cells)) {
+    const { table } = reader.layout;
+    const isBar =
+      isFilledIn(table, "mark", filled) &&
+      isFilledIn(table, "size", filled) &&
+      reader.fieldsFilled(cells) > 2;
+    if (isBar && totalKind([plainWords(labelOf(cells, filled))], true) === null) {
       this.blocks = this.blocks.map((one) => (one === block ? { ...block, summary: null } : one));
       return this.bar(block, cells, row);
     }
@@ -294,14 +334,18 @@ class SheetReader {
     cells: readonly Cell[],
     row: number,
     filled: readonly number[],
-    label: string,
     kind: "total" | "subtotal" | "carried",
   ): RowClass {
+    const label = labelOf(
+      cells,
+      filled.filter((column) => typeof cells[column] === "string"),
+    );
     this.totals.push({
       ...totalRow(cells, row, filled, label, kind, block.reader.layout.comma),
       table: block.reader.layout.table,
     });
     block.carried.member = null;
+    block.carried.heading = null;
     block.carried.members = null;
     block.carried.membersTyped = null;
     return "total";
@@ -314,12 +358,14 @@ class SheetReader {
     const member = table.columns.get("member")?.column;
     const mark = table.columns.get("mark")?.column;
     const standsFirst = column <= left + 1 || column === member || column === mark;
-    if (isWord("foot", plainWords(text)) || beginsWithWord("title", plainWords(text))) {
-      return this.note(cells, row, [column], false);
-    }
+    if (isTitleOrFoot(cells, [column])) return this.note(cells, row, [column], false);
+    if (isWord("group", plainWords(text))) return "heading";
     if (isHeadingText(text, standsFirst)) {
       const heading = readHeading(text);
-      if (heading.member !== null) block.carried.member = heading.member;
+      if (heading.member !== null) {
+        block.carried.member = heading.member;
+        block.carried.heading = heading.member;
+      }
       block.carried.members = heading.members;
       block.carried.membersTyped = null;
       return "heading";
@@ -332,7 +378,7 @@ class SheetReader {
     this.notes.push({ row, text });
     this.fact(cells, filled);
     const last = this.bars[this.bars.length - 1];
-    if (ofBar && last !== undefined && last.row === row - 1) {
+    if (ofBar && last !== undefined && last.row === row - 1 && !NOT_OF_BAR.test(plainWords(text))) {
       const open = last as { remark: string | null; remarks?: BarRow["remarks"] };
       open.remark = last.remark === null ? text : `${last.remark}; ${text}`;
       open.remarks = readRemark(open.remark);
@@ -395,6 +441,18 @@ const RANK: Readonly<Record<RowClass, number>> = {
   total: 4,
   bar: 5,
 };
+
+function isFilledIn(table: TableReading, kind: ColumnKind, filled: readonly number[]): boolean {
+  const column = table.columns.get(kind)?.column;
+  return column !== undefined && filled.includes(column);
+}
+
+function isTitleOrFoot(cells: readonly Cell[], filled: readonly number[]): boolean {
+  const first = filled.find((column) => typeof cells[column] === "string");
+  if (first === undefined) return false;
+  const plain = plainWords(String(cells[first]));
+  return beginsWithWord("title", plain) || isWord("foot", plain);
+}
 
 function filledColumns(cells: readonly Cell[]): number[] {
   const filled: number[] = [];

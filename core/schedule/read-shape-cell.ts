@@ -59,7 +59,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   if (standard.shapes.has(text) || standard.shapes.has(text.toUpperCase())) {
     return coded(standard.shapes.has(text) ? text : text.toUpperCase());
   }
-  if (/^(?:straight|str|st|s|gerade|droit|直)$/i.test(plain)) return coded("00");
+  if (/^(?:straight|str|gerade|droit|droite|recto|直)$/i.test(plain)) return coded("00");
   if (PATH.test(text) && /\d/.test(text)) return coded(text);
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
   if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
@@ -94,7 +94,9 @@ function codeOf(digits: string, standard: Standard): string {
   const padded = digits.padStart(2, "0");
   if (standard.shapes.has(padded)) return padded;
   const short = String(Number(digits));
-  return standard.shapes.has(short) ? short : padded;
+  if (standard.shapes.has(short)) return short;
+  // a list without codes of two digits keeps what is typed
+  return standard.shapes.size > 1 ? padded : digits;
 }
 
 function fromLegs(text: string, list: string, standard: Standard): ShapeCell {

@@ -1,11 +1,14 @@
 import type { ColumnKind, ColumnUnit } from "./bar-row";
 import { cleanText } from "./clean-text";
-import { HEADER_WORDS } from "./header-words.data";
+import { HEADER_WORDS, type HeaderWords } from "./header-words.data";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
   readonly kind: ColumnKind | "ignored";
   readonly unit: ColumnUnit | null;
+  /** gives way to another word of its kind, and then means `otherwise` */
+  readonly weak: boolean;
+  readonly otherwise: ColumnKind | null;
 }
 
 const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
@@ -64,13 +67,13 @@ const FILLERS = new Set([
   "approx",
 ]);
 
-const EXACT = new Map<string, ColumnKind | "ignored">();
-const LOOSE = new Map<string, ColumnKind | "ignored">();
+const EXACT = new Map<string, HeaderWords>();
+const LOOSE = new Map<string, HeaderWords>();
 for (const row of HEADER_WORDS.rows) {
   for (const word of row.words) {
-    if (!EXACT.has(word)) EXACT.set(word, row.kind);
+    if (!EXACT.has(word)) EXACT.set(word, row);
     const loose = withoutFillers(word);
-    if (loose !== "" && !LOOSE.has(loose)) LOOSE.set(loose, row.kind);
+    if (loose !== "" && !LOOSE.has(loose)) LOOSE.set(loose, row);
   }
 }
 
@@ -107,20 +110,29 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
-  const { text, unit } = splitUnit(plainHeader(typed));
+  const plain = plainHeader(typed);
+  const { text, unit } = splitUnit(plain);
   const direct = lookUp(
-    plainHeader(typed)
+    plain
       .replace(/[()[\]]/g, " ")
       .replace(/\s+/g, " ")
       .trim(),
   );
-  if (direct === "unitMass") return { kind: direct, unit: null };
-  const kind = lookUp(text);
-  if (kind !== null) return unit === null || fits(kind, unit) ? { kind, unit } : { kind, unit: null };
-  return direct === null ? null : { kind: direct, unit: null };
+  if (direct?.kind === "unitMass") return meaningOf(direct, null);
+  const found = lookUp(text);
+  // "Total (kg)" sums masses, "Total (m)" lengths
+  if (found?.kind === "total" && unit !== null && unit !== "in") {
+    return { kind: MASS_UNITS.has(unit) ? "mass" : "totalLength", unit, weak: true, otherwise: null };
+  }
+  if (found !== null) return meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
+  return direct === null ? null : meaningOf(direct, null);
 }
 
-function lookUp(text: string): ColumnKind | "ignored" | null {
+function meaningOf({ kind, weak, otherwise }: HeaderWords, unit: ColumnUnit | null): HeaderMeaning {
+  return { kind, unit, weak: weak ?? false, otherwise: otherwise ?? null };
+}
+
+function lookUp(text: string): HeaderWords | null {
   const exact = EXACT.get(text);
   if (exact !== undefined) return exact;
   const loose = withoutFillers(text);

@@ -12,7 +12,8 @@ export type RowWordUse =
   | "superseded"
   | "count-unit"
   | "count-set"
-  | "title";
+  | "title"
+  | "group";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
 export interface RowWords {
@@ -43,6 +44,12 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "الاجمالي",
         "कुल",
         "total weight",
+        "unit weight",
+        "unit wt",
+        "unit mass",
+        "weight",
+        "wt",
+        "mass",
         "total wt",
         "total mass",
         "total steel",
@@ -213,6 +220,22 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
       ],
     },
     { use: "blank", words: ["-", "--", "---", "n/a", "na", "nil", "none", ".", "/", "_", "x"] },
+    {
+      use: "group",
+      words: [
+        "straight",
+        "straight bars",
+        "light bending",
+        "heavy bending",
+        "bent bars",
+        "stirrups",
+        "ties",
+        "links",
+        "main bars",
+        "gerade stabe",
+        "barres droites",
+      ],
+    },
     {
       use: "superseded",
       words: [

@@ -19,10 +19,18 @@ const CARRIED = /\b(?:carried|brought) forward\b/;
 const SUM_BEHIND = /(?:^|\s)(?:total|sub ?total)$/;
 const LONGEST_LABEL = 60;
 
-/** What kind of sum the first words of a row make it; null where they make it none. */
-export function totalKind(plains: readonly string[]): "total" | "subtotal" | "carried" | "wastage" | null {
+/**
+ * What kind of sum the first words of a row make it; null where they make it none. Without a number
+ * beside them only the bare word counts: "Total station, ground floor" is a member.
+ */
+export function totalKind(
+  plains: readonly string[],
+  hasNumbers: boolean,
+): "total" | "subtotal" | "carried" | "wastage" | null {
   for (const plain of plains) {
     if (plain.length > LONGEST_LABEL) continue;
+    if (!hasNumbers && !isWord("total", plain) && !isWord("subtotal", plain) && !isWord("carried", plain))
+      continue;
     if (beginsWithWord("subtotal", plain)) return "subtotal";
     if (isWord("carried", plain) || CARRIED.test(plain)) return "carried";
     if (beginsWithWord("wastage", plain) && WASTAGE.test(plain)) return "wastage";

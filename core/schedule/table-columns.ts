@@ -1,7 +1,7 @@
 import type { DimLetter } from "../standards/port";
 import type { ColumnKind } from "./bar-row";
 import type { TableLayout } from "./decide-columns";
-import type { LengthColumn, LengthReading } from "./read-length-text";
+import { type LengthColumn, type LengthReading, MOST_MM } from "./read-length-text";
 import type { Cell } from "./sheet";
 
 /** Dimension letters in the order of a row's `dims`; R stands apart. */
@@ -41,6 +41,8 @@ export function tableColumns(layout: TableLayout) {
   });
   return {
     member: at("member"),
+    /** a column that describes the bar where a heading names the member */
+    memberDescribes: /descr|particular|location|designation/i.test(columns.get("member")?.header ?? ""),
     mark: at("mark"),
     size: at("size"),
     grade: at("grade"),
@@ -83,7 +85,7 @@ function lengthField(layout: TableLayout, kind: ColumnKind): LengthField | null 
   const asks = layout.asks.get(kind) ?? null;
   const isOpen = asks !== null || how.feetInches;
   const least = isOpen ? Number.POSITIVE_INFINITY : leastPlain(kind, how.factor);
-  return { kind, column, how, least, most: mostPlain(how.factor), texts: new Map(), asks };
+  return { kind, column, how, least, most: mostPlain(kind, how.factor), texts: new Map(), asks };
 }
 
 const LEAST_PLAIN_MM = 20;
@@ -98,6 +100,7 @@ function leastPlain(kind: ColumnKind, factor: number): number {
   return factor === 1000 ? LEAST_PLAIN_METRES : Number.MIN_VALUE;
 }
 
-function mostPlain(factor: number): number {
+function mostPlain(kind: ColumnKind, factor: number): number {
+  if (kind === "totalLength") return MOST_MM / 1000;
   return factor === 1000 ? MOST_PLAIN_METRES : MOST_PLAIN;
 }
