@@ -113,6 +113,86 @@ export async function minleg(size: any[][], standard?: any[][], use?: any[][]): 
 }
 
 /**
+ * Compensated angle: the angle to bend to so that the released bar has the wanted angle
+ * @customfunction COMPENSATED
+ * @param angle Wanted bend angle of the released bar in degrees: 0 is straight, 180 a hook
+ * @param size Bar size, such as 16, H16, #5 or 15M
+ * @param [standard] Standard and edition, such as BS8666:2005; the workbook's own where it is left out
+ * @param [former] Former diameter in the standard's unit; the standard's least where it is left out
+ * @param [grade] Grade as the trials name it; the size's letter where it is left out
+ * @param [trials] Trial log with its header row: size, former, grade, bent to, released; also machine, form, heat, date
+ * @param [method] fit, or plain for the median springback of the same group; fit where it is left out
+ * @param [machine] Machine as the trials and the Shop sheet name it
+ * @returns A block of cells
+ */
+export async function compensated(
+  angle: any[][],
+  size: any[][],
+  standard?: any[][],
+  former?: any[][],
+  grade?: any[][],
+  trials?: any[][],
+  method?: any[][],
+  machine?: any[][],
+): Promise<any[][]> {
+  return callFunction("COMPENSATED", [angle, size, standard, former, grade, trials, method, machine]);
+}
+
+/**
+ * Compensated angle with its 90 % interval and what it rests on; a guess is called one
+ * @customfunction TRIALFIT
+ * @param angle Wanted bend angle of the released bar in degrees: 0 is straight, 180 a hook
+ * @param size Bar size, such as 16, H16, #5 or 15M
+ * @param [standard] Standard and edition, such as BS8666:2005; the workbook's own where it is left out
+ * @param [former] Former diameter in the standard's unit; the standard's least where it is left out
+ * @param [grade] Grade as the trials name it; the size's letter where it is left out
+ * @param [trials] Trial log with its header row: size, former, grade, bent to, released; also machine, form, heat, date
+ * @param [method] fit, or plain for the median springback of the same group; fit where it is left out
+ * @param [machine] Machine as the trials and the Shop sheet name it
+ * @returns A block of cells
+ */
+export async function trialfit(
+  angle: any[][],
+  size: any[][],
+  standard?: any[][],
+  former?: any[][],
+  grade?: any[][],
+  trials?: any[][],
+  method?: any[][],
+  machine?: any[][],
+): Promise<any[][]> {
+  return callFunction("TRIALFIT", [angle, size, standard, former, grade, trials, method, machine]);
+}
+
+/**
+ * Bend marks on the straight bar: start, middle, end, stops and compensated angle of each bend
+ * @customfunction MARKS
+ * @param shape Shape code of the standard, or a path of legs and turns such as 500 +90 1200 -45 300
+ * @param size Bar size, such as 16, H16, #5 or 15M
+ * @param [dims] Dimensions by letter: the first column is A, the second B, and so on; empty for a path
+ * @param [standard] Standard and edition, such as BS8666:2005; the workbook's own where it is left out
+ * @param [former] Former diameter in the standard's unit; the standard's least where it is left out
+ * @param [grade] Grade as the trials name it; the size's letter where it is left out
+ * @param [trials] Trial log with its header row: size, former, grade, bent to, released; also machine, form, heat, date
+ * @param [use] main or link, or another use that the standard distinguishes
+ * @param [machine] Machine as the trials and the Shop sheet name it
+ * @returns A block of cells
+ */
+export async function marks(
+  shape: any[][],
+  size: any[][],
+  dims?: any[][],
+  standard?: any[][],
+  former?: any[][],
+  grade?: any[][],
+  trials?: any[][],
+  use?: any[][],
+  machine?: any[][],
+): Promise<any[][]> {
+  return callFunction("MARKS", [shape, size, dims, standard, former, grade, trials, use, machine]);
+}
+
+/**
  * Mass of a schedule row from its cut length, kg, or t, lb or ton (2000 lb) where asked
  * @customfunction ROWMASS
  * @param shape Shape code of the standard, or a path of legs and turns such as 500 +90 1200 -45 300
@@ -196,4 +276,15 @@ export async function cutplan(
   stock?: any[][],
 ): Promise<any[][]> {
   return callFunction("CUTPLAN", [lengths, counts, standard, sizes, stock]);
+}
+
+/**
+ * Verdict on every bar of a schedule: ok, or the severity and message of each finding, the worst first
+ * @customfunction CHECK
+ * @param schedule The schedule with its header row
+ * @param [standard] Standard and edition, such as BS8666:2005; the workbook's own where it is left out
+ * @returns A block of cells
+ */
+export async function check(schedule: any[][], standard?: any[][]): Promise<any[][]> {
+  return callFunction("CHECK", [schedule, standard]);
 }
