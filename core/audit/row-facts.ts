@@ -152,7 +152,10 @@ export class RowFacts {
     return this.definition?.use ?? "main";
   }
 
-  /** Least former of the standard for this bar, use, coating and grade. */
+  /** False once the least former was asked for a coating that the standard holds none for. */
+  isCoatingHeld = true;
+
+  /** Least former of the standard for this bar, use, coating and grade; for the bare bar where it holds none for the coating. */
   get leastFormer(): Cited<number> | null {
     if (this.#leastFormer === undefined) this.#leastFormer = this.#askFormer();
     return this.#leastFormer;
@@ -257,7 +260,11 @@ export class RowFacts {
   #askFormer(): Cited<number> | null {
     const { diameter, use, coating } = this;
     if (diameter === null) return null;
-    return leastFormerOf(this.standard, { diameter, use, coating, grade: this.grade?.name ?? null });
+    const bar = { diameter, use, coating, grade: this.grade?.name ?? null };
+    const own = leastFormerOf(this.standard, bar);
+    if (own !== null || coating === null) return own;
+    this.isCoatingHeld = false;
+    return leastFormerOf(this.standard, { ...bar, coating: null });
   }
 
   #resolve(): ResolvedShape | Refusal | null {

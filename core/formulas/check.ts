@@ -40,7 +40,7 @@ export const CHECK: WorksheetFunction = {
     const rows = withoutBlankEnd(schedule);
     const report = runAudit({ sheets: [sheetFromRows("schedule", rows)], standard });
     const reading = report.sheets[0]?.reading;
-    if (reading === undefined || reading.tables.length === 0) {
+    if (reading === undefined || reading.noHeader !== null || reading.bars.length === 0) {
       const words = (reading?.noHeader?.lookedFor ?? []).slice(0, WORDS_NAMED).join(", ");
       return [[errorCell(noHeader({ rows: rows.length, words }))]];
     }

@@ -24,6 +24,8 @@ export default defineRule({
   messages: {
     former: "former {former} is below the least {least} for {size}",
     coated: "former {former} is below the least {least} for {size} {coating}",
+    coatingNotHeld:
+      "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
     radius: "inside radius {radius} is below the least {leastRadius} for {size}",
     ring: "inside diameter {inside} is below the least former {least} for {size}",
   },
@@ -38,11 +40,20 @@ export default defineRule({
     if (former !== null && former < least - CLOSE) {
       const { coating } = facts;
       report({
-        messageId: coating === null ? "former" : "coated",
+        messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",
         at: "former",
         values: { former: { mm: former }, least: { mm: least }, size, coating: coating ?? "" },
         cite,
         fix: { id: "least", edits: [{ at: "former", to: least }] },
+      });
+    } else if (former !== null && !facts.isCoatingHeld) {
+      const { coating } = facts;
+      report({
+        messageId: "coatingNotHeld",
+        outcome: "unsure",
+        at: "former",
+        values: { former: { mm: former }, size, coating: coating ?? "", standard: context.standard.id },
+        cite,
       });
     }
     const { path } = facts;

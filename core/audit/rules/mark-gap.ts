@@ -1,3 +1,4 @@
+import { MarkIndex } from "../mark-index";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
@@ -5,6 +6,7 @@ const FEWEST_MARKS = 5;
 /** Share of steps of one that makes a sequence of it. */
 const MOSTLY_BY_ONE = 0.8;
 const LONGEST_GAP_NAMED = 5;
+const MOST_DIGITS = 6;
 
 export default defineRule({
   code: "MARK103",
@@ -37,7 +39,7 @@ export default defineRule({
         const from = numberOf(run[at - 1]) + 1;
         const to = here.number - 1;
         if (to < from || to - from >= LONGEST_GAP_NAMED || used.has(from) || used.has(to)) continue;
-        const values = { missing: here.named(from), last: here.named(to), mark: here.facts.row.mark ?? "" };
+        const values = { missing: named(here, from), last: named(here, to), mark: here.facts.row.mark ?? "" };
         report({ messageId: from === to ? "one" : "some", row: here.facts, at: "mark", values });
       }
     }
@@ -47,29 +49,37 @@ export default defineRule({
 interface Marked {
   readonly facts: RowFacts;
   readonly number: number;
-  named(number: number): string;
+  /** digits that the number is written with */
+  readonly digits: number;
 }
 
-/** Bars in order, by what stands before the number of their mark, and by member. */
-function markRuns(bars: readonly RowFacts[]): Iterable<readonly Marked[]> {
-  const runs = new Map<string, Marked[]>();
+/** Bars in order, by what stands before the number of their mark, and by member where marks start again. */
+function markRuns(bars: readonly RowFacts[]): readonly (readonly Marked[])[] {
+  const runs = new MarkIndex<Marked[]>();
+  const all: Marked[][] = [];
   for (const facts of bars) {
     const { mark, member } = facts.row;
-    const parts = mark === null ? null : /^(.*?)(\d{1,6})$/.exec(mark.trim());
-    const digits = parts?.[2];
-    if (parts === null || digits === undefined) continue;
-    const prefix = parts[1] ?? "";
-    const key = `${facts.sheet.habits.marksRestart ? (member ?? "") : ""}\n${prefix}`;
-    const marked: Marked = {
-      facts,
-      number: Number(digits),
-      named: (number) => `${prefix}${String(number).padStart(digits.length, "0")}`,
-    };
-    const run = runs.get(key);
-    if (run === undefined) runs.set(key, [marked]);
-    else run.push(marked);
+    const start = mark === null ? 0 : numberStart(mark);
+    if (mark === null || start === mark.length || mark.length - start > MOST_DIGITS) continue;
+    const fresh: Marked[] = [];
+    const run = runs.keep(facts.sheet.habits.marksRestart ? member : null, mark.slice(0, start), fresh);
+    if (run === fresh) all.push(run);
+    run.push({ facts, number: Number(mark.slice(start)), digits: mark.length - start });
   }
-  return runs.values();
+  return all;
+}
+
+/** Where the digits at the end of a mark begin. */
+function numberStart(mark: string): number {
+  let start = mark.length;
+  while (start > 0 && mark.charCodeAt(start - 1) >= 48 && mark.charCodeAt(start - 1) <= 57) start -= 1;
+  return start;
+}
+
+/** The mark that would bear another number. */
+function named({ facts, digits }: Marked, number: number): string {
+  const mark = facts.row.mark ?? "";
+  return `${mark.slice(0, mark.length - digits)}${String(number).padStart(digits, "0")}`;
 }
 
 function numberOf(marked: Marked | undefined): number {

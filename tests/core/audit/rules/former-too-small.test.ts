@@ -15,6 +15,17 @@ ruleCases(rule, {
       says: [{ cell: "N2", message: "former 63 mm is below the least 64 mm for H16", after: { N2: 64 } }],
     },
     {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64, coating: "epoxy" }],
+      says: [
+        {
+          cell: "N2",
+          outcome: "unsure",
+          message:
+            "former 64 mm may be too small for H16 epoxy: BS8666:2005 holds no former for the coating, ask the designer",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H20", shape: "12", A: 600, B: 600, R: 69, length: 1150 }],
       says: [{ cell: "N2", message: "inside radius 69 mm is below the least 70 mm for H20" }],
     },
