@@ -2,13 +2,15 @@ import { UnreadableWorkbook } from "../ooxml/unreadable-workbook";
 import { calc } from "./calc";
 import { check } from "./check";
 import type { Command, ExitCode } from "./command";
+import { compare } from "./compare";
+import { cutplan } from "./cutplan";
 import { InputRefused } from "./input-refused";
 import { readOptions } from "./read-options";
 import { standards } from "./standards";
 import { ProcessStreams } from "./streams";
 import { tonnage } from "./tonnage";
 
-const COMMANDS: readonly Command[] = [calc, check, tonnage, standards];
+const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, compare, standards];
 
 const streams = new ProcessStreams();
 process.exitCode = await run(process.argv.slice(2));

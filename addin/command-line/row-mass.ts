@@ -4,6 +4,7 @@ import type { ScheduleReading, Sheet } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 
 const MM_PER_METRE = 1000;
+const DIGITS = 13;
 
 /** Mass of one bar row and what it rests on. */
 export interface RowMass {
@@ -12,6 +13,9 @@ export interface RowMass {
   readonly from: "cut length" | "typed length" | "typed mass";
   readonly pour: string | null;
   readonly size: string;
+  /** mm of one bar */
+  readonly cutLength: number | null;
+  readonly count: number | null;
 }
 
 /**
@@ -23,11 +27,12 @@ export function rowMasses(sheet: Sheet, reading: ScheduleReading, standard: Stan
   return reading.bars.map((row) => {
     const facts = new RowFacts(row, sheetFacts, standard);
     const { bar, count } = facts;
-    const named = { pour: row.pour, size: facts.sizeName };
     const cut = facts.cut?.length ?? null;
     const length = cut ?? row.length;
+    const named = { pour: row.pour, size: facts.sizeName, cutLength: length, count };
     if (bar !== null && count !== null && length !== null) {
-      const mass = (length / MM_PER_METRE) * bar.massPerMetre * count;
+      // the same digits as a worksheet function gives: what lies beyond is noise of the float
+      const mass = Number(((length / MM_PER_METRE) * bar.massPerMetre * count).toPrecision(DIGITS));
       return { mass, from: cut === null ? "typed length" : "cut length", ...named };
     }
     return row.mass === null ? null : { mass: row.mass, from: "typed mass", ...named };

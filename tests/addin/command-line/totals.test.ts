@@ -1,0 +1,131 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { barwright } from "../../_support/command-line";
+
+const folder = mkdtempSync(join(tmpdir(), "barwright-totals-"));
+const HEADER = "Member,Bar mark,Size,No. of mbrs,No. in each,Total no.,Length (mm),Shape code,A,B,C,Pour";
+
+function file(name: string, ...lines: string[]): string {
+  const path = join(folder, name);
+  writeFileSync(path, `${lines.join("\n")}\n`);
+  return path;
+}
+
+describe("barwright tonnage", () => {
+  it("sums tonnes by pour and size, exactly", async () => {
+    const path = file(
+      "pours.csv",
+      HEADER,
+      "B1,01,H16,2,6,12,1850,21,1000,400,500,P1",
+      "B1,02,H20,1,10,10,3000,00,3000,,,P1",
+      "B2,03,H16,1,4,4,3000,00,3000,,,P2",
+    );
+    const run = await barwright(["tonnage", path, "--json"]);
+    // kg/m of BS 4449:2005 table 7: 1.579 and 2.466. P1 H16: 12 x 1.85 m x 1.579 = 35.0538 kg;
+    // P1 H20: 10 x 3 m x 2.466 = 73.98 kg; P2 H16: 4 x 3 m x 1.579 = 18.948 kg
+    expect(JSON.parse(run.out)).toEqual({
+      unit: "t",
+      pours: [
+        { pour: "P1", bySize: { H16: 0.0350538, H20: 0.07398 }, total: 0.1090338 },
+        { pour: "P2", bySize: { H16: 0.018948 }, total: 0.018948 },
+      ],
+      bySize: { H16: 0.0540018, H20: 0.07398 },
+      total: 0.1279818,
+      rows: 3,
+    });
+    expect(run.exit).toBe(0);
+  });
+
+  it("says which rows are in no total", async () => {
+    const path = file(
+      "odd.csv",
+      HEADER,
+      "B1,01,H17,1,2,2,3000,00,3000,,,P1",
+      "B1,02,H16,1,2,2,3000,00,3000,,,P1",
+    );
+    const run = await barwright(["tonnage", path]);
+    expect(run.err).toContain("1 bar rows without a mass");
+    expect(run.out).toContain("0.009");
+  });
+});
+
+describe("barwright cutplan", () => {
+  it("plans a plain list size by size with its bound", async () => {
+    const path = file(
+      "list.csv",
+      "mark,size,length,count",
+      "01,H16,4000,30",
+      "02,H16,3500,20",
+      "03,H20,2500,7",
+    );
+    const run = await barwright(["cutplan", path, "--json", "--stock", "12000"]);
+    const { groups } = JSON.parse(run.out) as { groups: Record<string, unknown>[] };
+    // 190 m of H16 need 16 bars at least; three of either length fit a bar, so 10 + 7; 17.5 m of H20, four a bar
+    expect(
+      groups.map(({ size, bars, lowerBound, stockLength }) => [size, bars, lowerBound, stockLength]),
+    ).toEqual([
+      ["H16", 17, 17, 204_000],
+      ["H20", 2, 2, 24_000],
+    ]);
+    expect(groups[0]?.["wasteRatio"]).toBeCloseTo((204 - 190) / 204, 10);
+    for (const group of groups as {
+      patterns: { stock: number; cuts: { length: number; count: number }[] }[];
+    }[]) {
+      for (const { stock, cuts } of group.patterns) {
+        expect(cuts.reduce((sum, { length, count }) => sum + length * count, 0)).toBeLessThanOrEqual(stock);
+      }
+    }
+  });
+
+  it("exits 2 with one line for what cannot be planned", async () => {
+    const long = file("long.csv", "length,count", "13000,2");
+    const part = file("part.csv", "length,count", "1300,2.5");
+    const zero = file("zero.csv", "length,count", "0,2");
+    for (const [path, words] of [
+      [long, "longer than"],
+      [part, "B2"],
+      [zero, "A2"],
+    ] as const) {
+      const run = await barwright(["cutplan", path, "--stock", "12000"]);
+      expect([run.exit, run.err.trim().split("\n").length], run.err).toEqual([2, 1]);
+      expect(run.err).toContain(words);
+    }
+  });
+});
+
+describe("barwright compare", () => {
+  const old = file(
+    "old.csv",
+    HEADER,
+    "B1,01,H16,1,6,6,3000,00,3000,,,P1",
+    "B1,02,H20,1,2,2,3000,00,3000,,,P1",
+  );
+  const young = file(
+    "new.csv",
+    HEADER,
+    "B1,01,H16,1,8,8,3000,00,3000,,,P1",
+    "B1,03,H12,1,2,2,2000,00,2000,,,P1",
+  );
+
+  it("tells bars added, removed and changed, with the cells", async () => {
+    const run = await barwright(["compare", old, young, "--json"]);
+    const { changes, unchanged } = JSON.parse(run.out) as {
+      changes: { kind: string; mark: string; cells: { field: string; before: unknown; after: unknown }[] }[];
+      unchanged: number;
+    };
+    const kinds = new Map(changes.map(({ mark, kind }) => [mark, kind]));
+    expect([...kinds.values()].sort()).toEqual(["added", "changed", "removed"]);
+    const changed = changes.find(({ kind }) => kind === "changed");
+    expect(changed?.cells).toEqual(
+      expect.arrayContaining([{ field: "total", cell: "F2", before: 6, after: 8 }]),
+    );
+    expect([unchanged, run.exit]).toEqual([0, 0]);
+  });
+
+  it("exits 1 where a changed bar was released", async () => {
+    const run = await barwright(["compare", old, young, "--released", "01"]);
+    expect([run.exit, run.out.split("\n")[0]]).toEqual([1, expect.stringContaining("RELEASED ALREADY")]);
+  });
+});
