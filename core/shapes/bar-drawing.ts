@@ -12,6 +12,8 @@ export interface BarDrawingInput extends BarSize {
   readonly path: BarPath;
   /** how a length is worded; millimetres with at most one decimal unless given */
   readonly write?: WriteLength;
+  /** further lines under the drawing, such as a height that is no leg: "D 300" */
+  readonly notes?: readonly string[];
   /** the room the drawing may take, in the unit of the page; 360 x 220 unless given */
   readonly frame?: { readonly width: number; readonly height: number };
 }
@@ -56,7 +58,8 @@ const EDGE = 3;
 export function barDrawing(input: BarDrawingInput): BarDrawing {
   const outline = outlineOf(input);
   const frame = input.frame ?? FRAME;
-  const lines = outline.schematic === null ? [...outline.notes] : [...outline.notes, outline.schematic];
+  const lines = [...outline.notes, ...(input.notes ?? [])];
+  if (outline.schematic !== null) lines.push(outline.schematic);
   const widest = Math.max(0, ...outline.anchors.map((anchor) => textWidth(anchor.text)));
   const drawn = fitOutline(outline, input.diameter, {
     width: frame.width - 2 * (Math.min(widest, frame.width / 4) + 2 * GAP + EDGE),

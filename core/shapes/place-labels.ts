@@ -27,20 +27,27 @@ export interface LabelSurroundings {
   readonly gap: number;
 }
 
+interface Surroundings extends LabelSurroundings {
+  readonly centre: Point;
+}
+
 const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86];
 const DIRECTIONS = 16;
 const RINGS = 9;
+/** in heights of a text */
+const RING_STEP = 0.7;
 
 /**
  * Texts placed beside their stretches so that none touches the bar, another text or a leader, each
  * as near as it can be; null for a text that finds no room in the frame. Shortest stretches choose first.
  */
 export function placeLabels(wishes: readonly LabelWish[], around: LabelSurroundings): (PlacedLabel | null)[] {
+  const surroundings: Surroundings = { ...around, centre: middleOf(around.strokes) };
   const answers: (PlacedLabel | null)[] = wishes.map(() => null);
   const order = wishes.map((_, index) => index).sort((a, b) => stretch(wishes[a]) - stretch(wishes[b]));
   const placed: PlacedLabel[] = [];
   for (const index of order) {
-    const label = bestPlace(wishes[index] as LabelWish, around, placed);
+    const label = bestPlace(wishes[index] as LabelWish, surroundings, placed);
     if (label === null) continue;
     placed.push(label);
     answers[index] = label;
@@ -54,19 +61,22 @@ function stretch(wish: LabelWish | undefined): number {
 
 function bestPlace(
   wish: LabelWish,
-  around: LabelSurroundings,
+  around: Surroundings,
   placed: readonly PlacedLabel[],
 ): PlacedLabel | null {
   let best: PlacedLabel | null = null;
   let least = Infinity;
-  // nearest first, so the first that fits is the best but for leaders across the bar
-  for (const { label, cost } of candidates(wish, around).sort((a, b) => a.cost - b.cost)) {
-    if (cost >= least) break;
-    if (!fits(label, around, placed)) continue;
-    const full = cost + (crossesBar(label, around) ? 60 : 0);
-    if (full < least) {
-      least = full;
-      best = label;
+  for (let ring = 0; ring < RINGS; ring += 1) {
+    // no text of this ring or beyond comes nearer than half its way out
+    if (least <= 1.5 * (around.barWidth / 2 + around.gap + ring * around.textHeight * RING_STEP * 0.5)) break;
+    for (const { label, cost } of candidates(wish, around, ring).sort((a, b) => a.cost - b.cost)) {
+      if (cost >= least) break;
+      if (!fits(label, around, placed)) continue;
+      const full = cost + (crossesBar(label, around) ? 60 : 0);
+      if (full < least) {
+        least = full;
+        best = label;
+      }
     }
   }
   return best;
@@ -77,30 +87,28 @@ interface Candidate {
   readonly cost: number;
 }
 
-function candidates(wish: LabelWish, around: LabelSurroundings): Candidate[] {
+function candidates(wish: LabelWish, around: Surroundings, ring: number): Candidate[] {
   const found: Candidate[] = [];
   const shares = stretch(wish) < 1 ? [0.5] : SHARES;
   const clear = around.barWidth / 2 + around.gap;
-  const centre = middleOf(around.strokes);
-  for (const share of shares) {
-    const at = between(wish.from, wish.to, share);
-    for (let step = 0; step < DIRECTIONS; step += 1) {
-      const angle = (2 * Math.PI * step) / DIRECTIONS;
-      const way = { x: Math.cos(angle), y: Math.sin(angle) };
-      const reach = reachBack(wish, way, around.textHeight, clear);
-      for (let ring = 0; ring < RINGS; ring += 1) {
-        const off = clear + reach + 0.5 + ring * around.textHeight * 0.7;
-        const box = boxAround(at.x + way.x * off, at.y + way.y * off, wish.width, around.textHeight);
-        const towards = nearestOnSegment(boxMiddle(box), wish.from, wish.to);
-        const near = nearestInBox(box, towards);
-        const gone = boxToSegment(box, wish.from, wish.to);
-        const leader = gone > clear + around.textHeight * 0.6 ? { from: near, to: towards } : null;
-        // outside of the shape reads better than inside
-        const inwards = (centre.x - at.x) * way.x + (centre.y - at.y) * way.y > 0 ? 6 : 0;
-        const aside = distance(towards, at) * 0.15;
-        const cost = gone * 1.5 + aside + Math.abs(share - 0.5) * 16 + inwards + (leader === null ? 0 : 8);
-        found.push({ label: { text: wish.text, box, leader }, cost });
-      }
+  const { centre } = around;
+  for (let step = 0; step < DIRECTIONS; step += 1) {
+    const angle = (2 * Math.PI * step) / DIRECTIONS;
+    const way = { x: Math.cos(angle), y: Math.sin(angle) };
+    const reach = reachBack(wish, way, around.textHeight, clear);
+    const off = clear + reach + 0.5 + ring * around.textHeight * RING_STEP;
+    for (const share of shares) {
+      const at = between(wish.from, wish.to, share);
+      const box = boxAround(at.x + way.x * off, at.y + way.y * off, wish.width, around.textHeight);
+      const towards = nearestOnSegment(boxMiddle(box), wish.from, wish.to);
+      const near = nearestInBox(box, towards);
+      const gone = boxToSegment(box, wish.from, wish.to);
+      const leader = gone > clear + around.textHeight * 0.6 ? { from: near, to: towards } : null;
+      // outside of the shape reads better than inside
+      const inwards = (centre.x - at.x) * way.x + (centre.y - at.y) * way.y > 0 ? 6 : 0;
+      const aside = distance(towards, at) * 0.15;
+      const cost = gone * 1.5 + aside + Math.abs(share - 0.5) * 16 + inwards + (leader === null ? 0 : 8);
+      found.push({ label: { text: wish.text, box, leader }, cost });
     }
   }
   return found;
@@ -137,7 +145,20 @@ function fits(label: PlacedLabel, around: LabelSurroundings, placed: readonly Pl
     }
   }
   const clear = around.barWidth / 2 + around.gap;
-  return !someChord(around.strokes, (from, to) => boxToSegment(label.box, from, to) < clear);
+  return !someChord(
+    around.strokes,
+    (from, to) => isNear(label.box, from, to, clear) && boxToSegment(label.box, from, to) < clear,
+  );
+}
+
+/** Cheap: false for a chord that stays on one side of the box. */
+function isNear(box: Box, from: Point, to: Point, clear: number): boolean {
+  return (
+    Math.max(from.x, to.x) > box.x - clear &&
+    Math.min(from.x, to.x) < box.x + box.width + clear &&
+    Math.max(from.y, to.y) > box.y - clear &&
+    Math.min(from.y, to.y) < box.y + box.height + clear
+  );
 }
 
 /** A leader may end on its own stretch but is better not drawn across the bar. */

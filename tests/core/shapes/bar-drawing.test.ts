@@ -4,6 +4,10 @@ import { boxesOverlap, boxInside, boxToSegment } from "../../../core/geometry/bo
 import type { Point } from "../../../core/geometry/point";
 import { type BarDrawing, barDrawing } from "../../../core/shapes/bar-drawing";
 import type { BarPath, PlanarPath } from "../../../core/shapes/path";
+import { type ResolvedShape, resolveShape } from "../../../core/shapes/resolve-shape";
+import { resolveStandard, STANDARD_IDS } from "../../../core/standards";
+import type { ShapeDefinition, Standard } from "../../../core/standards/port";
+import { isRefusal } from "../../../core/units/refusal";
 
 function bar(legs: readonly number[], turns: readonly number[], inOnePlane = true): PlanarPath {
   return {
@@ -58,6 +62,50 @@ function collisions(drawing: BarDrawing): string[] {
   });
   return found;
 }
+
+/** Dims by letter that most shapes can be bent to, and others for shapes that need steeper or flatter ones. */
+const DIMS: readonly Readonly<Record<string, number>>[] = [
+  { A: 1000, B: 400, C: 500, D: 300, E: 350, F: 300, G: 300, H: 300, J: 300, K: 300, R: 1500 },
+  { A: 400, B: 600, C: 400, D: 200, E: 150, F: 200, G: 200, H: 200, J: 200, K: 200, R: 800 },
+  { A: 500, B: 300, C: 150, D: 500, E: 200, F: 150, G: 150, H: 150, J: 150, K: 150, R: 300 },
+  { A: 600, B: 500, C: 20, D: 250, E: 400, F: 150, G: 150, H: 150, J: 150, K: 150, R: 300 },
+];
+
+/** Paths of a coded shape for several bars and dims; shapes that are only sketched have none. */
+function pathsOf(standard: Standard, definition: ShapeDefinition): ResolvedShape[] {
+  return DIMS.flatMap((byLetter) =>
+    [10, 16, 25].flatMap((diameter) => {
+      const dims = definition.dims.map((letter) =>
+        definition.counts?.includes(letter) ? 6 : (byLetter[letter] ?? null),
+      );
+      const shape = resolveShape({ standard, shape: definition.code, dims, diameter });
+      return isRefusal(shape) || shape.path === null ? [] : [shape];
+    }),
+  );
+}
+
+describe("drawings of every coded shape", () => {
+  it.each(STANDARD_IDS)("keep every text off the bar and off the others: %s", (id) => {
+    const standard = resolveStandard(id);
+    if (isRefusal(standard)) throw new Error(`${id} is not held`);
+    for (const definition of standard.shapes.values()) {
+      const shapes = pathsOf(standard, definition);
+      if (definition.path !== null)
+        expect(shapes.length, `${id} ${definition.code} with ${definition.dims}`).toBeGreaterThan(0);
+      for (const { path, diameter, radius } of shapes) {
+        for (const frame of [undefined, { width: 220, height: 120 }]) {
+          const drawing = barDrawing({
+            path: path as BarPath,
+            diameter,
+            radius,
+            ...(frame === undefined ? {} : { frame }),
+          });
+          expect(collisions(drawing), `${id} ${definition.code}`).toEqual([]);
+        }
+      }
+    }
+  });
+});
 
 describe("barDrawing", () => {
   it.each(Object.entries(BARS))("keeps every text off the bar and off the others: %s", (_, path) => {
@@ -140,6 +188,13 @@ describe("barDrawing", () => {
     );
     const iso = barDrawing({ path: BARS["more than one plane"] as BarPath, diameter: 10, radius: 20 });
     expect(iso.schematic).toMatch(/more than one plane/);
+  });
+
+  it("takes further lines for dimensions that are no leg", () => {
+    const path = bar([1000, 300, 900], [30, -30]);
+    const drawing = barDrawing({ path, diameter: 20, radius: 70, notes: ["D 150"] });
+    expect(drawing.notes.map((note) => note.text)).toContain("D 150");
+    expect(collisions(drawing)).toEqual([]);
   });
 
   it("words lengths as it is told", () => {
