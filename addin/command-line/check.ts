@@ -1,5 +1,3 @@
-import { existsSync, writeFileSync } from "node:fs";
-import { dirname, resolve } from "node:path";
 import type { AuditReport } from "../../core/audit/audit-report";
 import { auditSettings, DEFAULT_SETTINGS } from "../../core/audit/audit-settings";
 import { runAudit } from "../../core/audit/run-audit";
@@ -11,6 +9,7 @@ import { type Book, openBook } from "./open-book";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver } from "./read-schedules";
 import { standardFor } from "./standard-for";
+import { refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
@@ -72,19 +71,4 @@ function settingsOf(book: Book) {
 function jsonReport(report: AuditReport) {
   const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
   return { standard: report.standard.id, rows: report.rows, sheets, findings: report.findings };
-}
-
-function refuseTarget(path: string, out: string): void {
-  if (resolve(path) === resolve(out))
-    throw new InputRefused("--out names the book itself: name another file");
-  if (!existsSync(dirname(resolve(out))))
-    throw new InputRefused(`there is no folder ${dirname(out)} to write to`);
-}
-
-function writeCopy(path: string, bytes: Uint8Array): void {
-  try {
-    writeFileSync(path, bytes);
-  } catch (error) {
-    throw new InputRefused(`${path} cannot be written (${(error as NodeJS.ErrnoException).code})`);
-  }
 }

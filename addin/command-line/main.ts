@@ -6,11 +6,12 @@ import { compare } from "./compare";
 import { cutplan } from "./cutplan";
 import { InputRefused } from "./input-refused";
 import { readOptions } from "./read-options";
+import { recalc } from "./recalc";
 import { standards } from "./standards";
 import { ProcessStreams } from "./streams";
 import { tonnage } from "./tonnage";
 
-const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, compare, standards];
+const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, recalc, compare, standards];
 
 const streams = new ProcessStreams();
 process.exitCode = await run(process.argv.slice(2));

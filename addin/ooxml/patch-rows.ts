@@ -137,14 +137,15 @@ export class RowPatch {
   }
 
   /** Notes a formula that a write replaces. */
-  replaces(text: string, cell: ScannedCell): void {
+  replaces(text: string, cell: ScannedCell, write: CellWrite): void {
     if (cell.innerEnd === 0) return;
     const formula = findElement(text.slice(cell.innerStart, cell.innerEnd), "f");
     if (formula === null) return;
     this.removedFormula = true;
     const kind = attribute(formula.tag.attributes, "t");
     const range = attribute(formula.tag.attributes, "ref");
-    if ((kind === "array" && range?.includes(":") === true) || kind === "dataTable") {
+    const isRenewed = write.formula !== undefined;
+    if ((kind === "array" && !isRenewed && range?.includes(":") === true) || kind === "dataTable") {
       throw new UnreadableWorkbook(
         `${cellAddress(cell.row, cell.column)} holds a formula that fills ${range}: clear that range first`,
       );
@@ -197,7 +198,7 @@ class RowCells {
     const write = this.plan.writes.get(cell.column);
     const style = this.patch.styleOf(cell.style, this.plan.flag, cell.column);
     if (write !== undefined) {
-      this.patch.replaces(text, cell);
+      this.patch.replaces(text, cell, write);
       const attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
       return before + this.patch.written(cellAddress(cell.row, cell.column), attributes, write, this.prefix);
     }

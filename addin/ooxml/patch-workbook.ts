@@ -21,6 +21,8 @@ export interface WorkbookChanges {
   readonly names?: ReadonlyMap<string, string | null>;
   /** sheets put behind the others */
   readonly added?: readonly AddedSheet[];
+  /** The results stored in the file hold although values are written: no recalculation at opening. */
+  readonly keepsResults?: boolean;
 }
 
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
@@ -63,7 +65,8 @@ export function patchWorkbook(
   if (changes.names !== undefined && changes.names.size > 0) {
     edit.set(workbookPart, withDefinedNames(edit.text(workbookPart), changes.names));
   }
-  if (wroteValues) edit.set(workbookPart, withFullCalculation(edit.text(workbookPart)));
+  if (wroteValues && changes.keepsResults !== true)
+    edit.set(workbookPart, withFullCalculation(edit.text(workbookPart)));
   if (removedFormula) dropCalculationChain(edit, workbookPart);
   if (styles.isChanged) putStyles(edit, workbook, styles);
   const texts = edit.changedTexts();

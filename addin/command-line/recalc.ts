@@ -1,0 +1,43 @@
+import { patchWorkbook } from "../ooxml/patch-workbook";
+import type { Command } from "./command";
+import { InputRefused } from "./input-refused";
+import { nativeDeflater } from "./native-deflater";
+import { openBook } from "./open-book";
+import { countErrors, recalculateBook } from "./recalculate-book";
+import { standardFor } from "./standard-for";
+import { refuseTarget, writeCopy } from "./write-copy";
+
+/** `recalc BOOK --out COPY`: BAR formulas evaluated and stored as Excel stores an add-in's. */
+export const recalc: Command = {
+  name: "recalc",
+  usage: "recalc BOOK --out COPY [--standard ID] [--json]",
+  summary: "a copy whose BAR formulas show their values without the add-in",
+  options: { out: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
+  async run(given, streams) {
+    const [path, more] = given.positionals;
+    const out = given.text("out");
+    if (path === undefined || more !== undefined || out === null) {
+      throw new InputRefused("name one .xlsx file and, with --out, the copy to write");
+    }
+    refuseTarget(path, out);
+    const book = openBook(path);
+    if (book.workbook === null) throw new InputRefused("a .csv holds no formulas: name an .xlsx file");
+    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
+    const { writes, formulas, left } = recalculateBook(book.workbook, standard.id);
+    const sheets = new Map([...writes].map(([sheet, list]) => [sheet, { writes: list }]));
+    writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults: true }, nativeDeflater));
+    const errors = countErrors(writes);
+    if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, formulas, errors, left }));
+    else {
+      streams.result(
+        `${standard.id}: ${formulas} BAR formulas, ${formulas - left.length} computed, ${errors} cells show an error`,
+      );
+      for (const { sheet, cell, reason } of left)
+        streams.result(`  ${sheet}!${cell} is left as it was: ${reason}`);
+    }
+    streams.note(
+      "formulas of other functions keep their stored results until a spreadsheet program computes them",
+    );
+    return 0;
+  },
+};

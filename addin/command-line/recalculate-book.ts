@@ -1,0 +1,230 @@
+import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import type { Block } from "../../core/formulas";
+import { type Cell, isCellError } from "../../core/schedule";
+import { barFunctionName, hasBarFunction, typedFormula } from "../ooxml/bar-formula-names";
+import { cellAddress, LAST_COLUMN, LAST_ROW, parseRange } from "../ooxml/cell-address";
+import { constantText } from "../ooxml/defined-names";
+import type { Workbook } from "../ooxml/open-workbook";
+import type { SheetReading } from "../ooxml/read-sheet";
+import type { CellWrite } from "../ooxml/sheet-changes";
+import { evaluate, type FormulaPlace, parseFormula } from "./evaluate-formula";
+import { InputRefused } from "./input-refused";
+
+export type PlacedWrite = CellWrite & { readonly row: number; readonly column: number };
+
+/** What came of a workbook's BAR formulas. */
+export interface Recalculation {
+  readonly writes: ReadonlyMap<string, PlacedWrite[]>;
+  readonly formulas: number;
+  /** formulas left as they are, with the reason */
+  readonly left: readonly { readonly sheet: string; readonly cell: string; readonly reason: string }[];
+}
+
+interface OwnFormula {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+  readonly range: { top: number; left: number; bottom: number; right: number };
+  result: Block | "running" | null;
+}
+
+/**
+ * Evaluates every BAR formula of a workbook over the values that stand in it; a BAR formula that leans
+ * on another is evaluated after it. Formulas with other functions are left as they are.
+ */
+export function recalculateBook(workbook: Workbook, defaultStandard: string): Recalculation {
+  return new Recalculator(workbook, defaultStandard).run();
+}
+
+class Recalculator {
+  private readonly sheets = new Map<string, SheetReading>();
+  private readonly formulas: OwnFormula[] = [];
+  /** sheet to "row:column" to the formula whose result stands there */
+  private readonly owners = new Map<string, Map<number, OwnFormula>>();
+  private readonly left: { sheet: string; cell: string; reason: string }[] = [];
+
+  constructor(
+    private readonly workbook: Workbook,
+    private readonly defaultStandard: string,
+  ) {}
+
+  run(): Recalculation {
+    for (const { name } of this.workbook.sheets) this.collect(name);
+    const writes = new Map<string, PlacedWrite[]>();
+    for (const formula of this.formulas) {
+      const block = this.resultOf(formula);
+      if (block === null) continue;
+      const list = writes.get(formula.sheet) ?? [];
+      writes.set(formula.sheet, list);
+      list.push(...this.writesOf(formula, block));
+    }
+    return { writes, formulas: this.formulas.length, left: this.left };
+  }
+
+  private collect(name: string): void {
+    const sheet = this.workbook.read(name, { formulas: true });
+    this.sheets.set(name, sheet);
+    const owners = new Map<number, OwnFormula>();
+    this.owners.set(name, owners);
+    const groups = new Map<number, string>();
+    for (const row of sheet.rowNumbers) {
+      for (const { column } of sheet.cellsOfRow(row)) {
+        const stored = sheet.formulaAt(row, column);
+        if (stored === undefined) continue;
+        const address = cellAddress(row, column);
+        let { text } = stored;
+        if (stored.group !== null) {
+          if (text !== "") groups.set(stored.group, translateFormulaToR1C1(`=${text}`, address));
+          else text = translateFormulaToA1(groups.get(stored.group) ?? "", address).replace(/^=/, "");
+        }
+        if (!hasBarFunction(text)) continue;
+        const range = (stored.kind === "array" && stored.range !== null
+          ? parseRange(stored.range)
+          : null) ?? {
+          top: row,
+          left: column,
+          bottom: row,
+          right: column,
+        };
+        const formula: OwnFormula = {
+          sheet: name,
+          row,
+          column,
+          text: typedFormula(text),
+          range,
+          result: null,
+        };
+        this.formulas.push(formula);
+        for (let r = range.top; r <= range.bottom; r += 1) {
+          for (let c = range.left; c <= range.right; c += 1) owners.set(r * (LAST_COLUMN + 1) + c, formula);
+        }
+      }
+    }
+  }
+
+  /** The block of a formula; null where it cannot be evaluated here. */
+  private resultOf(formula: OwnFormula): Block | null {
+    if (formula.result === "running") return [[{ error: "#REF!", message: "the formula leans on itself" }]];
+    if (formula.result !== null) return formula.result;
+    formula.result = "running";
+    let block: Block | null = null;
+    try {
+      const tree = parseFormula(`=${formula.text}`);
+      const other = otherFunction(tree);
+      if (other !== null)
+        throw new InputRefused(`it calls ${other}, which only a spreadsheet program computes`);
+      block = evaluate(tree, this.place(formula.sheet));
+    } catch (error) {
+      if (!(error instanceof InputRefused)) throw error;
+      const cell = cellAddress(formula.row, formula.column);
+      this.left.push({ sheet: formula.sheet, cell, reason: error.message });
+    }
+    formula.result = block ?? [[this.sheets.get(formula.sheet)!.valueAt(formula.row, formula.column)]];
+    return block;
+  }
+
+  private place(sheet: string): FormulaPlace {
+    return { defaultStandard: this.defaultStandard, cells: (reference) => this.cells(sheet, reference) };
+  }
+
+  private cells(from: string, reference: string): Block {
+    const split = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(reference);
+    const name = split === null ? from : (split[1] ?? split[2] ?? "").replaceAll("''", "'");
+    const sheet = this.sheets.get(name);
+    if (sheet === undefined)
+      throw new InputRefused(`it refers to ${reference}, which is not in this workbook`);
+    const range = this.rangeOf(split?.[3] ?? reference, sheet);
+    if (range === null) return this.named(from, reference);
+    const rows: Cell[][] = [];
+    for (let row = range.top; row <= range.bottom; row += 1) {
+      const cells: Cell[] = [];
+      for (let column = range.left; column <= range.right; column += 1)
+        cells.push(this.value(name, sheet, row, column));
+      rows.push(cells);
+    }
+    return rows;
+  }
+
+  /** A range of cells; whole columns and rows end where the sheet's cells do. */
+  private rangeOf(text: string, sheet: SheetReading) {
+    const plain = text.replaceAll("$", "");
+    const columns = /^([A-Za-z]{1,3}):([A-Za-z]{1,3})$/.exec(plain);
+    const rows = /^(\d+):(\d+)$/.exec(plain);
+    const bottom = Math.max(0, sheet.top + sheet.rowCount - 1);
+    const right = Math.max(0, sheet.left + sheet.columnCount - 1);
+    if (columns !== null) return parseRange(`${columns[1]}1:${columns[2]}${bottom + 1}`);
+    if (rows !== null) return parseRange(`A${rows[1]}:${cellAddress(Number(rows[2]) - 1, right)}`);
+    const range = parseRange(plain);
+    if (range === null || range.bottom > LAST_ROW) return range;
+    return { ...range, bottom: Math.min(range.bottom, Math.max(bottom, range.top)) };
+  }
+
+  private named(from: string, name: string): Block {
+    const found = this.workbook.names.find((one) => one.name.toLowerCase() === name.toLowerCase());
+    if (found === undefined) throw new InputRefused(`it refers to ${name}, which is not read here`);
+    const text = constantText(found.refersTo);
+    if (text !== null) return [[text]];
+    if (found.refersTo.replace(/^=/, "").toLowerCase() === name.toLowerCase())
+      throw new InputRefused(`${name} names itself`);
+    const tree = parseFormula(`=${found.refersTo.replace(/^=/, "")}`);
+    return evaluate(tree, this.place(from));
+  }
+
+  private value(name: string, sheet: SheetReading, row: number, column: number): Cell {
+    const owner = this.owners.get(name)?.get(row * (LAST_COLUMN + 1) + column);
+    if (owner === undefined) return sheet.valueAt(row, column);
+    const block = this.resultOf(owner) ?? (owner.result as Block);
+    return block[row - owner.row]?.[column - owner.column] ?? null;
+  }
+
+  private writesOf(formula: OwnFormula, block: Block): PlacedWrite[] {
+    const sheet = this.sheets.get(formula.sheet)!;
+    const rows = block.length;
+    const columns = block.reduce((widest, row) => Math.max(widest, row.length), 1);
+    const { row, column, range, text } = formula;
+    const isOwn = (r: number, c: number): boolean =>
+      r >= range.top && r <= range.bottom && c >= range.left && c <= range.right;
+    const writes: PlacedWrite[] = [];
+    let isFree = row + rows - 1 <= LAST_ROW && column + columns - 1 <= LAST_COLUMN;
+    for (let r = row; r < row + rows && isFree; r += 1) {
+      for (let c = column; c < column + columns; c += 1) {
+        if (!isOwn(r, c) && sheet.valueAt(r, c) !== null) isFree = false;
+      }
+    }
+    const first = isFree ? (block[0]?.[0] ?? null) : { error: "#SPILL!" };
+    // a blank result shows as 0 in every spreadsheet program
+    writes.push({
+      row,
+      column,
+      value: first ?? 0,
+      formula: text,
+      fills: isFree ? { rows, columns } : { rows: 1, columns: 1 },
+    });
+    const isIn = (r: number, c: number): boolean => isFree && r < row + rows && c < column + columns;
+    for (let r = row; r <= Math.max(range.bottom, isFree ? row + rows - 1 : row); r += 1) {
+      for (let c = column; c <= Math.max(range.right, isFree ? column + columns - 1 : column); c += 1) {
+        if (r === row && c === column) continue;
+        if (isIn(r, c)) writes.push({ row: r, column: c, value: block[r - row]?.[c - column] ?? null });
+        else if (isOwn(r, c)) writes.push({ row: r, column: c, value: null });
+      }
+    }
+    return writes;
+  }
+}
+
+/** Name of the first function in a formula that is none of ours; null where all are. */
+function otherFunction(tree: unknown): string | null {
+  if (Array.isArray(tree))
+    return tree.reduce<string | null>((found, one) => found ?? otherFunction(one), null);
+  if (typeof tree !== "object" || tree === null) return null;
+  const { type, callee } = tree as { type?: string; callee?: { name?: string } };
+  if (type === "CallExpression" && barFunctionName(callee?.name ?? "") === null)
+    return callee?.name ?? "a function";
+  return Object.values(tree).reduce<string | null>((found, one) => found ?? otherFunction(one), null);
+}
+
+/** Errors among what was written. */
+export function countErrors(writes: ReadonlyMap<string, readonly PlacedWrite[]>): number {
+  return [...writes.values()].flat().filter(({ value }) => value !== null && isCellError(value)).length;
+}

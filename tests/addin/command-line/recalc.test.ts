@@ -1,0 +1,64 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { openWorkbook } from "../../../addin/ooxml/open-workbook";
+import { barwright } from "../../_support/command-line";
+import { partText } from "../../_support/compare-packages";
+
+const folder = mkdtempSync(join(tmpdir(), "barwright-recalc-"));
+
+describe("barwright recalc", () => {
+  it("stores the values of BAR formulas, those that lean on others and those that spill", async () => {
+    const rows = [
+      ["shape", "size", "A", "B", "C", "cut", "mass", "cuts"],
+      [
+        "21",
+        "H16",
+        1000,
+        400,
+        500,
+        { value: null, formula: "BAR.CUTLENGTH(A2,B2,C2:E2)" },
+        { value: 0, formula: "F2/1000*BAR.MASS(B2)" },
+        { value: 0, formula: "BAR.CUTLENGTH(A2:A3,B2:B3,C2:E3)" },
+      ],
+      ["00", "H20", 3000, null, null, null, null, null],
+      [
+        { value: 7, formula: "SUM(F2:F3)" },
+        { value: 5, formula: "SUM(BAR.MASS(B2),1)" },
+      ],
+    ];
+    const path = join(folder, "book.xlsx");
+    const out = join(folder, "copy.xlsx");
+    writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    const run = await barwright(["recalc", path, "--out", out, "--json"]);
+    expect(run.exit, run.err).toBe(0);
+    expect(JSON.parse(run.out)).toEqual({
+      standard: "BS8666:2005",
+      formulas: 4,
+      errors: 0,
+      left: [{ sheet: "S", cell: "B4", reason: expect.stringContaining("SUM") }],
+    });
+    const bytes = readFileSync(out);
+    const sheet = openWorkbook(bytes).read("S", { formulas: true });
+    // 1000 + 400 + 500 - r - 2d = 1836, up to 1850; 1.85 m x 1.579 kg/m = 2.92115 kg
+    expect([sheet.valueAt(1, 5), sheet.valueAt(1, 7), sheet.valueAt(2, 7)]).toEqual([1850, 1850, 3000]);
+    expect(sheet.valueAt(1, 6)).toBeCloseTo(2.92115, 10);
+    expect([sheet.valueAt(3, 0), sheet.valueAt(3, 1)]).toEqual([7, 5]);
+    expect(sheet.formulaAt(1, 7)).toMatchObject({ kind: "array", range: "H2:H3" });
+    const xml = await partText(bytes, "xl/worksheets/sheet1.xml");
+    expect(xml).toContain('<f t="array" ref="F2">_xldudf_BAR_CUTLENGTH(A2,B2,C2:E2)</f><v>1850</v>');
+    expect(await partText(bytes, "xl/workbook.xml")).not.toContain("fullCalcOnLoad");
+  });
+
+  it("says #SPILL! where a value stands in the way, and touches no value of the user's", async () => {
+    const rows = [[{ value: 0, formula: 'BAR.MASS({"H16";"H20"})' }], ["mine"]];
+    const path = join(folder, "spill.xlsx");
+    const out = join(folder, "spill-copy.xlsx");
+    writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    await barwright(["recalc", path, "--out", out]);
+    const sheet = openWorkbook(readFileSync(out)).read("S");
+    expect([sheet.valueAt(0, 0), sheet.valueAt(1, 0)]).toEqual([{ error: "#SPILL!" }, "mine"]);
+  });
+});
