@@ -1,24 +1,10 @@
-import { flatten } from "../geometry/curve";
-import { segmentDistanceSquared } from "../geometry/segment-distance";
-import { centreLine } from "../shapes/centre-line";
-import type { PlanarPath } from "../shapes/path";
-import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
-import { type BarEnd, bendsOverlapOnBar } from "./bend-marks";
-import { bendSweep, type SweepNote, type SweepObstacle, type SweepResult } from "./bend-sweep";
-import type { Machine } from "./machine";
-import { type ChainStep, type HeldChain, heldChain, type SideChain, sideChain } from "./side-chain";
-import { type Tooling, toolingOf } from "./tooling";
+import type { Refusal } from "../units/refusal";
+import { isRefusal } from "../units/refusal";
+import { type BarOnBender, type BendOrderInput, layOnBender, sweepOf } from "./bar-on-bender";
+import type { BarEnd } from "./bend-marks";
+import type { SweepNote, SweepObstacle, SweepResult } from "./bend-sweep";
 
-export interface BendOrderInput {
-  readonly path: PlanarPath;
-  /** mm */
-  readonly diameter: number;
-  /** mm; every turn is bent round it */
-  readonly former: number;
-  readonly machine: Machine;
-  /** degrees bent to, one a turn, unsigned: the compensated angles */
-  readonly bentTo: readonly number[];
-}
+export type { BendOrderInput } from "./bar-on-bender";
 
 /** One bend in working order. */
 export interface OrderedBend {
@@ -67,20 +53,6 @@ export type BendOrder =
       readonly blocked: readonly BlockedBend[];
     };
 
-const notInOnePlane = defineRefusal(
-  "bends-not-in-one-plane",
-  "not-held",
-  "the order of bends was not checked: they lie in more than one plane, so try one bar slowly",
-);
-const tooManyBends = defineRefusal(
-  "too-many-bends-to-order",
-  "not-held",
-  "the order of {count} bends was not searched: {most} is the limit, so try one bar slowly",
-);
-
-/** mm that parts of the bar must stay clear of each other while they move. */
-const CLEARANCE = 1;
-const MOST_BENDS = 12;
 /** What makes an order dear: a note, turning over, end for end, and a little for the swing. */
 const COST = { note: 10, turnOver: 2, endForEnd: 1, perMetreOfSwing: 0.01 };
 
@@ -92,99 +64,8 @@ const COST = { note: 10, turnOver: 2, endForEnd: 1, perMetreOfSwing: 0.01 };
  * Refuses (unsure) bends of more than one plane, tools that are not known, and bends that overlap.
  */
 export function bendOrder(input: BendOrderInput): BendOrder | Refusal {
-  const { path } = input;
-  if (!path.inOnePlane) return notInOnePlane({});
-  const count = path.turns.length;
-  if (count > MOST_BENDS) return tooManyBends({ count, most: MOST_BENDS });
-  const tooling = toolingOf(input.machine, input);
-  if (isRefusal(tooling)) return tooling;
-  const bar = barOf(input, tooling);
-  if (isRefusal(bar)) return bar;
-  return search(bar, count, input.bentTo);
-}
-
-interface Bar {
-  readonly tooling: Tooling;
-  readonly straights: readonly number[];
-  readonly arcs: readonly number[];
-  /** radians, signed */
-  readonly turns: readonly number[];
-  /** radians, unsigned */
-  readonly bentTo: readonly number[];
-  readonly radius: number;
-  /** pairs of pieces that lie over each other in the finished bar */
-  readonly overlaps: readonly (readonly [number, number])[];
-  readonly chains: Map<number, SideChain>;
-  readonly heldChains: Map<number, HeldChain>;
-  readonly scratch: Float64Array;
-}
-
-function barOf(input: BendOrderInput, tooling: Tooling): Bar | Refusal {
-  const radius = (input.former + input.diameter) / 2;
-  // all on one former: radii of the path's own need their own setting of the machine
-  const path = {
-    ...input.path,
-    turns: input.path.turns.map((turn) => ({ ...turn, radius: input.former / 2 })),
-  };
-  const line = centreLine(path, { diameter: input.diameter, radius: input.former / 2 });
-  const leg = line.straights.findIndex((straight) => straight < -1e-9);
-  if (leg >= 0) {
-    const straight = line.straights[leg] as number;
-    return bendsOverlapOnBar({
-      leg: path.legs[leg]?.letter ?? leg + 1,
-      length: short(path.legs[leg]?.length ?? 0),
-      straight: short(straight),
-      short: short(-straight),
-    });
-  }
-  return {
-    tooling,
-    straights: line.straights,
-    arcs: line.arcs,
-    turns: path.turns.map((turn) => (turn.angle * Math.PI) / 180),
-    bentTo: input.bentTo.map((degrees) => (degrees * Math.PI) / 180),
-    radius,
-    overlaps: overlapsOf(
-      line.pieces.map((piece) => flatten([piece], Math.PI / 18)),
-      input.diameter,
-    ),
-    chains: new Map(),
-    heldChains: new Map(),
-    // two numbers a chord, and no bend has more than a dozen chords
-    scratch: new Float64Array(path.legs.length * 32),
-  };
-}
-
-/** Pieces of the finished bar that come closer than a bar allows; neighbours and their next do not count. */
-function overlapsOf(
-  pieces: readonly (readonly { x: number; y: number }[])[],
-  diameter: number,
-): (readonly [number, number])[] {
-  const found: [number, number][] = [];
-  const limit = (diameter + CLEARANCE) ** 2;
-  pieces.forEach((one, first) => {
-    for (let second = first + 3; second < pieces.length; second += 1) {
-      if (nearerThan(one, pieces[second] ?? [], limit)) found.push([first, second]);
-    }
-  });
-  return found;
-}
-
-function nearerThan(
-  one: readonly { x: number; y: number }[],
-  other: readonly { x: number; y: number }[],
-  limit: number,
-): boolean {
-  for (let i = 1; i < one.length; i += 1) {
-    const a = one[i - 1]!;
-    const b = one[i]!;
-    for (let k = 1; k < other.length; k += 1) {
-      const c = other[k - 1]!;
-      const d = other[k]!;
-      if (segmentDistanceSquared(a.x, a.y, b.x, b.y, c.x, c.y, d.x, d.y) < limit) return true;
-    }
-  }
-  return false;
+  const bar = layOnBender(input);
+  return isRefusal(bar) ? bar : search(bar, input.path.turns.length, input.bentTo);
 }
 
 interface State {
@@ -195,7 +76,7 @@ interface State {
   readonly side: number;
 }
 
-function search(bar: Bar, count: number, degrees: readonly number[]): BendOrder {
+function search(bar: BarOnBender, count: number, degrees: readonly number[]): BendOrder {
   const full = (1 << count) - 1;
   const best: State[][] = Array.from({ length: full + 1 }, () => []);
   best[0] = [{ cost: 0, bends: [], sense: 0, side: 0 }];
@@ -225,7 +106,7 @@ function search(bar: Bar, count: number, degrees: readonly number[]): BendOrder 
 }
 
 interface Move {
-  readonly bar: Bar;
+  readonly bar: BarOnBender;
   readonly bend: number;
   readonly side: number;
   readonly result: SweepResult & { clear: true };
@@ -264,7 +145,7 @@ function extend(after: State[], before: readonly State[], move: Move): void {
   }
 }
 
-function blockedAt(bar: Bar, count: number, made: number): BendOrder {
+function blockedAt(bar: BarOnBender, count: number, made: number): BendOrder {
   const all = Array.from({ length: count }, (_, bend) => bend);
   const blocked = all
     .filter((bend) => !((made >> bend) & 1))
@@ -273,7 +154,7 @@ function blockedAt(bar: Bar, count: number, made: number): BendOrder {
 }
 
 /** What is met while turning tells more than a leg that is too short for either side. */
-function reasonsOf(bar: Bar, made: number, bend: number): BlockedReason[] {
+function reasonsOf(bar: BarOnBender, made: number, bend: number): BlockedReason[] {
   const reasons: BlockedReason[] = [];
   for (const side of [1, -1]) {
     const result = sweepOf(bar, made, bend, side);
@@ -283,89 +164,8 @@ function reasonsOf(bar: Bar, made: number, bend: number): BlockedReason[] {
   return reasons.sort((a, b) => Number(b.at !== null) - Number(a.at !== null));
 }
 
-function sweepOf(bar: Bar, made: number, bend: number, side: number): SweepResult {
-  return bendSweep({
-    swinging: swingingChain(bar, made, bend, side),
-    held: heldChainOf(bar, made, bend, -side),
-    scratch: bar.scratch,
-    angle: Math.abs(bar.turns[bend] as number),
-    bentTo: bar.bentTo[bend] as number,
-    radius: bar.radius,
-    tooling: bar.tooling,
-    clearance: CLEARANCE,
-    passesItself: bar.overlaps.some((pair) => closes(pair, made, bend)),
-  });
-}
-
-/** True where this bend completes a stretch whose ends lie over each other in the finished bar. */
-function closes([first, second]: readonly [number, number], made: number, bend: number): boolean {
-  // pieces are leg 0, bend 0, leg 1, ...: bends strictly between both, and the pieces themselves where bends
-  const from = Math.floor(first / 2);
-  const to = Math.ceil(second / 2) - 1;
-  if (bend < from || bend > to) return false;
-  for (let between = from; between <= to; between += 1) {
-    if (between !== bend && !((made >> between) & 1)) return false;
-  }
-  return true;
-}
-
-function swingingChain(bar: Bar, made: number, bend: number, side: number): SideChain {
-  const key = chainKey(made, bend, side);
-  const known = bar.chains.get(key);
-  if (known !== undefined) return known;
-  const chain = layChain(bar, made, bend, side, Math.sign(bar.turns[bend] as number) * side);
-  bar.chains.set(key, chain);
-  return chain;
-}
-
-function heldChainOf(bar: Bar, made: number, bend: number, side: number): HeldChain {
-  const key = chainKey(made, bend, side);
-  const known = bar.heldChains.get(key);
-  if (known !== undefined) return known;
-  const sign = Math.sign(bar.turns[bend] as number) * -side;
-  const chain = heldChain(layChain(bar, made, bend, side, sign), bar.radius);
-  bar.heldChains.set(key, chain);
-  return chain;
-}
-
-/** Only the bends on that side decide how it lies. */
-function chainKey(made: number, bend: number, side: number): number {
-  const mask = side > 0 ? made >> (bend + 1) : made & ((1 << bend) - 1);
-  return (mask * MOST_BENDS + bend) * 2 + (side > 0 ? 1 : 0);
-}
-
-/** One side of a bend in the frame in which that bend is counter-clockwise; `sign` mirrors it so. */
-function layChain(bar: Bar, made: number, bend: number, side: number, sign: number): SideChain {
-  const count = bar.turns.length;
-  const steps: ChainStep[] = [];
-  const leg = (at: number) => steps.push({ piece: 2 * at, length: bar.straights[at] as number, angle: 0 });
-  const turn = (at: number) => {
-    // walked backwards a bend turns the other way
-    const angle = (made >> at) & 1 ? (bar.turns[at] as number) * side * sign : 0;
-    steps.push({ piece: 2 * at + 1, length: bar.arcs[at] as number, angle });
-  };
-  if (side > 0) {
-    leg(bend + 1);
-    for (let at = bend + 1; at < count; at += 1) {
-      turn(at);
-      leg(at + 1);
-    }
-  } else {
-    leg(bend);
-    for (let at = bend - 1; at >= 0; at -= 1) {
-      turn(at);
-      leg(at);
-    }
-  }
-  return sideChain(steps);
-}
-
 function bitsOf(mask: number): number {
   let count = 0;
   for (let left = mask; left > 0; left &= left - 1) count += 1;
   return count;
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }
