@@ -1,5 +1,4 @@
-import { flatten, layOut, type Piece, type Step } from "../geometry/curve";
-import type { Point } from "../geometry/point";
+import { layOut, type Piece, type Step } from "../geometry/curve";
 import type { PlanarPath } from "./path";
 
 const DEGREE = Math.PI / 180;
@@ -57,11 +56,6 @@ export function centreLine(path: PlanarPath, size: BarSize): CentreLine {
 export function setBack(angle: number, insideRadius: number, diameter: number): number {
   const outside = insideRadius + diameter;
   return angle <= 90 ? outside * Math.tan((angle * DEGREE) / 2) : outside;
-}
-
-/** Points of the centre line, arcs cut into chords of five degrees. */
-export function centreLinePoints(line: CentreLine): Point[] {
-  return flatten(line.pieces, 5 * DEGREE);
 }
 
 function straightsOf(path: PlanarPath, size: BarSize): number[] {

@@ -106,7 +106,7 @@ function momentOf(diameter: number, radius: number, yieldStress: number, ratio: 
 }
 
 /** Mulberry32: a small seeded generator of numbers from 0 to 1. */
-export function mulberry(seed: number): () => number {
+function mulberry(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
