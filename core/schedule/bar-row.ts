@@ -74,6 +74,7 @@ export type GuessCode =
   | "feet-or-inches"
   | "members-of-one"
   | "members-carried"
+  | "count-of-member"
   | "set-or-pair"
   | "same-as"
   | "shape-digits"

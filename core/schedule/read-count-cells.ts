@@ -53,8 +53,17 @@ export function countCellsReader(hand: RowInHand, columns: TableColumns) {
     }
     if (hand.members !== null) carried.membersTyped = hand.members;
     else if (!isFilled(cells, columns.members)) hand.members = membersBeside(cells, carried);
+    if (columns.totalIsOpen) askWhoseCount(cells);
     return sizeBehind(total) ?? sizeBehind(each) ?? sizeBehind(members);
   };
+
+  function askWhoseCount(cells: readonly Cell[]): void {
+    const { members, each, total } = hand;
+    if (members === null || members < 2 || each !== null || total === null) return;
+    const reason = `${total} may count the bars of all ${members} members or of each: no column says which`;
+    const said = { guess: "count-of-member", asks: true, reason, proposal: total } as const;
+    if (!hand.mayUse("total", columns.total, cells[columns.total] ?? null, said)) hand.total = null;
+  }
 
   function takeProduct(reading: Counted): void {
     hand.members = reading.members;

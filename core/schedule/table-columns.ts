@@ -2,6 +2,7 @@ import type { DimLetter } from "../standards/port";
 import type { ColumnKind } from "./bar-row";
 import type { TableLayout } from "./decide-columns";
 import { type LengthColumn, type LengthReading, MOST_MM } from "./read-length-text";
+import { recogniseHeader } from "./recognise-header";
 import type { Cell } from "./sheet";
 
 /** Dimension letters in the order of a row's `dims`; R stands apart. */
@@ -51,6 +52,7 @@ export function tableColumns(layout: TableLayout) {
     members: at("members"),
     each: at("each"),
     total: at("total"),
+    totalIsOpen: isTotalOpen(layout),
     shape: at("shape"),
     mass: at("mass"),
     unitMass: at("unitMass"),
@@ -67,6 +69,14 @@ export function tableColumns(layout: TableLayout) {
     dims,
     bySize: layout.table.bySize ?? [],
   };
+}
+
+/** "No. of bars" beside members and without a number in each may count the bars of one member or of all. */
+function isTotalOpen({ table: { columns } }: TableLayout): boolean {
+  const total = columns.get("total");
+  if (total === undefined || total.corrected === true || !columns.has("members") || columns.has("each"))
+    return false;
+  return recogniseHeader(total.header)?.weak === true;
 }
 
 export type TableColumns = ReturnType<typeof tableColumns>;

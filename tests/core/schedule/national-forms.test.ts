@@ -120,6 +120,22 @@ describe("schedules in the habits of several countries", () => {
     ]);
   });
 
+  it("should ask whose count stands beside members where no column says", () => {
+    const rows = [
+      ["Mark", "Dia", "No. of members", "No. of bars", "Cutting length (mm)", "Code"],
+      ["1", 16, 2, 6, 1900, "00"],
+      ["2", 16, 1, 4, 2100, "00"],
+    ];
+    const asked = read("BS8666:2005", rows);
+    expect(asked.bars.map(({ total }) => total)).toEqual([null, 4]);
+    expect(asked.bars[0]?.problems?.[0]).toMatchObject({ guess: "count-of-member", asks: true, proposal: 6 });
+    const sheet = sheetFromRows("Sheet1", rows);
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    expect(readSchedule(sheet, standard, { confirmed: ["count-of-member"] }).bars[0]?.total).toBe(6);
+    const corrected = readSchedule(sheet, standard, { columns: [{ column: "No. of bars", kind: "each" }] });
+    expect(corrected.bars[0]).toMatchObject({ members: 2, each: 6 });
+  });
+
   it("should read a cutting list of lengths and counts alone", () => {
     const reading = read("BS8666:2005", [
       ["length", "count"],

@@ -143,7 +143,7 @@ export const SIZE_PATTERNS: readonly Pattern[] = [
     seen: "10mm dia c/c 150 · T10-150 · H10@150 c/c B1",
     reads: "size 10 at 150 mm; 150 is no count, and the count stays open",
     trust: "read",
-    cases: ["10mm dia c/c 150", "H10-150", "H10@150 c/c B1", "H10 @ 150"].map((cell) => ({
+    cases: ["10mm dia c/c 150", "T10-150", "H10-150", "H10@150 c/c B1", "H10 @ 150"].map((cell) => ({
       sheet: sheetOf(["Mark", "Size", "Total", "Length (mm)", "Shape"], ["1", cell, null, 1900, "00"]),
       pick: ({ bars }) =>
         bars.map(({ size, spacing, total, mark }) => [size?.diameter, spacing, total, mark]),
@@ -160,7 +160,7 @@ export const SIZE_PATTERNS: readonly Pattern[] = [
       {
         sheet: sheetOf(
           ["Reinforcement", "Length (mm)", "Shape", "Remarks"],
-          ["25H16-03-200 T1", 1900, "00", null],
+          ["25T16-03-200 T1", 1900, "00", null],
           ["12H20-04", 1900, "00", null],
         ),
         pick: ({ bars }) =>
