@@ -1,0 +1,16 @@
+export type { Caution } from "./cautions";
+export { type CompensationLine, compensationLines } from "./compensation-lines";
+export { makeTicket, type TicketQuestion } from "./make-ticket";
+export { type ScheduleHead, scheduleHead } from "./schedule-head";
+export type {
+  Deviation,
+  Ticket,
+  TicketAngle,
+  TicketAtOnce,
+  TicketBend,
+  TicketDimension,
+  TicketOrder,
+  TicketWarning,
+} from "./ticket";
+export { type ResidualPoint, trialResiduals } from "./trial-residuals";
+export { type Yard, yardOf } from "./yard";

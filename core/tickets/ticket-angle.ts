@@ -1,0 +1,70 @@
+import {
+  type CompensatedAngle,
+  type CompensationQuestion,
+  compensatedAngle,
+} from "../bending/compensated-angle";
+import { isRefusal, type Refusal, refusalText } from "../units/refusal";
+import type { TicketAngle, TicketTrial } from "./ticket";
+import type { Yard } from "./yard";
+
+/** What one bend is bent to, and the angle with which its way is searched. */
+export interface AngleFound {
+  readonly shown: TicketAngle;
+  /** degrees with springback, by the trials or else only estimated: for clearances, never to be printed */
+  readonly forClearance: number;
+}
+
+/**
+ * The compensated angle of one bend as the ticket shows it. Where the trials do not bear it there is no
+ * angle, only the reason: an estimate is no instruction.
+ */
+export function ticketAngle(yard: Yard, question: CompensationQuestion): AngleFound {
+  const found = compensatedAngle(yard.log.calibration, question);
+  if (isRefusal(found)) return { shown: without(found, []), forClearance: question.angle };
+  const trials = trialsOf(found);
+  const refusal = found.refusal === null ? null : reasonOf(yard, question, found.refusal);
+  if (refusal !== null) return { shown: without(refusal, trials), forClearance: found.angle };
+  const all = yard.log.calibration.weights.length;
+  return {
+    shown: {
+      angle: found.angle,
+      low: found.low,
+      high: found.high,
+      plain: found.plain,
+      refusal: null,
+      trials,
+      otherTrials: all - found.trials,
+    },
+    forClearance: found.angle,
+  };
+}
+
+/** That a machine turns too little is no matter while no trial says how far it must turn. */
+function reasonOf(yard: Yard, question: CompensationQuestion, refusal: Refusal): Refusal {
+  if (refusal.code !== "beyond-machine-angle") return refusal;
+  const anywhere = compensatedAngle(yard.log.calibration, { ...question, largestAngle: null });
+  return isRefusal(anywhere) ? anywhere : (anywhere.refusal ?? refusal);
+}
+
+function without(refusal: Refusal, trials: readonly TicketTrial[]): TicketAngle {
+  const reason = refusalText(refusal);
+  return { angle: null, low: null, high: null, plain: null, refusal: reason, trials, otherTrials: 0 };
+}
+
+function trialsOf({ group }: CompensatedAngle): TicketTrial[] {
+  const trials = (group?.trials ?? []).map(({ date, machine, heat }) => ({
+    date: date === null ? null : dateText(date),
+    machine,
+    heat,
+  }));
+  return trials.sort((a, b) => (a.date ?? "").localeCompare(b.date ?? ""));
+}
+
+const DAY = 86_400_000;
+
+/** A spreadsheet's serial number as a date; any other text as it was typed. */
+function dateText(typed: string): string {
+  if (!/^\d{5}(\.\d+)?$/.test(typed)) return typed;
+  const date = new Date(Date.UTC(1899, 11, 30) + Math.floor(Number(typed)) * DAY);
+  return date.toISOString().slice(0, 10);
+}

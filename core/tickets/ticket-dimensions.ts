@@ -1,0 +1,50 @@
+import type { RowFacts } from "../audit/row-facts";
+import { freeLeg } from "../bending/bend-marks";
+import type { PlanarPath } from "../shapes/path";
+import type { TicketCut, TicketDimension } from "./ticket";
+import { type TolerancedBar, toleranceOf } from "./tolerance-of";
+
+/** The length to cut and its tolerance: as typed, else as computed; null where there is neither. */
+export function ticketCut(facts: RowFacts): TicketCut | null {
+  const computed = facts.cut?.length ?? null;
+  const length = facts.lengthInForce;
+  if (length === null) return null;
+  return {
+    length,
+    from: facts.row.length === null ? "computed" : "schedule",
+    computed,
+    tolerance: toleranceOf(facts.standard, "cut length", length, tolerancedBar(facts)),
+  };
+}
+
+/** The dimensions as scheduled, each with what it may deviate by. */
+export function ticketDimensions(facts: RowFacts, path: PlanarPath | null): TicketDimension[] {
+  const bar = tolerancedBar(facts);
+  const { definition, standard } = facts;
+  const free = path === null ? null : freeLegName(path);
+  const dimension = (name: string, length: number, tolerated: boolean): TicketDimension => ({
+    name,
+    length,
+    free: name === free,
+    tolerance: !tolerated || name === free ? null : toleranceOf(standard, "bent dimension", length, bar),
+  });
+  if (definition === null) {
+    return (path?.legs ?? []).map((leg, index) => dimension(`leg ${index + 1}`, leg.length, true));
+  }
+  return definition.dims.flatMap((letter) => {
+    const length = facts.dim(letter);
+    if (length === null || definition.counts?.includes(letter) === true) return [];
+    return [dimension(letter, length, letter !== "R" && !facts.isStraight)];
+  });
+}
+
+/** Letter or number of the leg that takes up tolerance; null for a straight bar. */
+export function freeLegName(path: PlanarPath): string | null {
+  if (path.turns.length === 0) return null;
+  const leg = freeLeg(path);
+  return path.legs[leg]?.letter ?? `leg ${leg + 1}`;
+}
+
+function tolerancedBar(facts: RowFacts): TolerancedBar {
+  return { size: facts.bar?.size ?? null, isPlain: facts.isPlain, use: facts.use };
+}

@@ -1,0 +1,179 @@
+import type { Severity } from "../audit/finding";
+import type { BarEnd, StopDistance } from "../bending/bend-marks";
+import type { SweepNote } from "../bending/bend-sweep";
+import type { BarPath } from "../shapes/path";
+import type { Citation } from "../standards/citation";
+import type { LengthUnit } from "../standards/port";
+import type { Caution } from "./cautions";
+import type { ScheduleHead } from "./schedule-head";
+
+/** Everything the person at shear and bender needs for one bar mark. Lengths mm, masses kg, angles degrees. */
+export interface Ticket {
+  readonly sheet: string;
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  readonly mark: string | null;
+  readonly member: string | null;
+  readonly pour: string | null;
+  readonly count: number | null;
+  readonly size: string;
+  readonly diameter: number | null;
+  readonly grade: TicketGrade;
+  /** a code of the standard, or a path as typed; null where none is read */
+  readonly shape: string | null;
+  readonly shapeWords: string | null;
+  readonly standard: string;
+  readonly unit: LengthUnit;
+  readonly head: ScheduleHead;
+  /** of the row, else of the schedule */
+  readonly revision: string | null;
+  readonly cut: TicketCut | null;
+  /** null where the shape is not held or not read */
+  readonly drawing: TicketDrawing | null;
+  /** letter or number of the leg that takes up tolerance; null where there is none */
+  readonly freeLeg: string | null;
+  readonly dimensions: readonly TicketDimension[];
+  /** where the tolerances come from; null where the standard holds none */
+  readonly toleranceCite: Citation | null;
+  readonly former: TicketFormer | null;
+  readonly machine: TicketMachine;
+  /** in working order; empty for a bar that is not bent, or whose bends cannot be marked */
+  readonly bends: readonly TicketBend[];
+  readonly order: TicketOrder;
+  /** bars bent and cut at once, or why they are not known */
+  readonly bendsAtOnce: TicketAtOnce | null;
+  readonly cutsAtOnce: TicketAtOnce | null;
+  /** radius about the former to keep clear; null where no order was found */
+  readonly swingRadius: number | null;
+  readonly massEach: number | null;
+  readonly massTotal: number | null;
+  /** the worst first */
+  readonly warnings: readonly TicketWarning[];
+  readonly cautions: readonly Caution[];
+}
+
+export interface TicketGrade {
+  /** null where the schedule names none */
+  readonly name: string | null;
+  /** MPa, nominal */
+  readonly yield: number;
+  /** false where it is only the standard's usual one */
+  readonly sure: boolean;
+}
+
+export interface TicketCut {
+  readonly length: number;
+  readonly from: "schedule" | "computed";
+  /** by the standard's formula and rounding; null where it cannot be had */
+  readonly computed: number | null;
+  readonly tolerance: Deviation | null;
+}
+
+export interface TicketDrawing {
+  readonly path: BarPath;
+  readonly diameter: number;
+  /** inside, of every turn without its own */
+  readonly radius: number;
+}
+
+/** Both unsigned. */
+export interface Deviation {
+  readonly plus: number;
+  readonly minus: number;
+}
+
+export interface TicketDimension {
+  /** "A", or "leg 1" of a path */
+  readonly name: string;
+  readonly length: number;
+  readonly free: boolean;
+  /** null where the standard holds none for it */
+  readonly tolerance: Deviation | null;
+}
+
+export interface TicketFormer {
+  readonly diameter: number;
+  readonly from: "schedule" | "standard's least";
+  /** in the rack of the machine chosen; null where that is not known */
+  readonly inRack: boolean | null;
+}
+
+export interface TicketMachine {
+  /** null where no bender of the Shop sheet is known to make the bar */
+  readonly name: string | null;
+  /** why not, one a bender; empty where one was chosen or none is needed */
+  readonly reasons: readonly string[];
+}
+
+export interface TicketBend {
+  /** from 1, along the path from its first end */
+  readonly bend: number;
+  /** signed as in the path; its size is the wanted angle of the released bar */
+  readonly turn: number;
+  readonly former: number;
+  /** on the straight bar from the path's first end */
+  readonly start: number;
+  readonly middle: number;
+  readonly end: number;
+  readonly held: BarEnd;
+  readonly swinging: BarEnd;
+  readonly fromHeld: StopDistance;
+  readonly fromSwinging: StopDistance;
+  readonly compensated: TicketAngle;
+  readonly turnedOver: boolean;
+  readonly endForEnd: boolean;
+  /** null where no order was found */
+  readonly swingRadius: number | null;
+  readonly notes: readonly SweepNote[];
+}
+
+/** What to bend to, or why the trials do not say: then the wanted angle is all that stands here. */
+export interface TicketAngle {
+  /** null where a trial bend must come first */
+  readonly angle: number | null;
+  /** 90 % interval of the released angle; null with `angle` */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** by the plain rule: the median springback of the same group; null without its trials, or with `angle` */
+  readonly plain: number | null;
+  /** why there is no angle; null where there is one */
+  readonly refusal: string | null;
+  /** trials of the same group, by date */
+  readonly trials: readonly TicketTrial[];
+  /** trials of other groups that it rests on as well */
+  readonly otherTrials: number;
+}
+
+export interface TicketTrial {
+  readonly date: string | null;
+  readonly machine: string | null;
+  readonly heat: string | null;
+}
+
+export type TicketOrder =
+  | { readonly kind: "no bends" }
+  /** `confirmed` is false where the machine itself is not known to take the bar, or no trial bears the angles */
+  | {
+      readonly kind: "found";
+      readonly machine: string;
+      readonly confirmed: boolean;
+      readonly turnedOver: number;
+      readonly endForEnd: number;
+    }
+  | { readonly kind: "blocked"; readonly machine: string; readonly reasons: readonly string[] }
+  | { readonly kind: "unsure"; readonly reason: string };
+
+export interface TicketAtOnce {
+  readonly machine: string;
+  /** 0 is beyond the machine; null where its plate does not say */
+  readonly bars: number | null;
+  readonly basis: "plate" | "estimate" | null;
+  /** why it is not known; null where it is */
+  readonly reason: string | null;
+}
+
+export interface TicketWarning {
+  readonly severity: Severity;
+  readonly unsure: boolean;
+  readonly text: string;
+}

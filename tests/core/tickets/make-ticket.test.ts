@@ -1,0 +1,194 @@
+import { describe, expect, it } from "vitest";
+import type { Ticket } from "../../../core/tickets";
+import { EMPTY_LOG, SHOP, ticketsOf } from "./ticket-sheets";
+
+const L = ["B1", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
+const U = ["B1", "02", "H12", 1, 8, 8, 1575, "21", 600, 400, 600];
+const one = (row: (string | number | null)[], shop: typeof SHOP | null = SHOP): Ticket =>
+  ticketsOf([row], shop)[0]!;
+
+describe("makeTicket: what is to be made", () => {
+  const ticket = one([...L, null, null, null, "D", "P4"]);
+
+  it("should name the bar, its schedule and the revision of its row before the sheet's", () => {
+    expect(ticket).toMatchObject({ mark: "01", member: "B1", pour: "P4", count: 20, size: "H16", row: 3 });
+    expect(ticket.head).toEqual({ job: "Otter Weir", schedule: "OW-3", drawing: null, revision: "C" });
+    expect([ticket.revision, one(L).revision]).toEqual(["D", "C"]);
+  });
+
+  it("should give each dimension its tolerance and leave the free leg without one", () => {
+    // BS 8666:2005 Table 5, from memory: cut +-25; bent to 1000 +-5, to 2000 +5 -10, above +5 -25
+    expect(ticket.cut).toMatchObject({ length: 975, from: "schedule", tolerance: { plus: 25, minus: 25 } });
+    expect(ticket.dimensions).toEqual([
+      { name: "A", length: 600, free: false, tolerance: { plus: 5, minus: 5 } },
+      { name: "B", length: 400, free: true, tolerance: null },
+    ]);
+    expect(ticket.freeLeg).toBe("B");
+    const long = one(["B1", "03", "H16", 1, 1, 1, 2675, "11", 2100, 600]);
+    expect(long.dimensions[0]?.tolerance).toEqual({ plus: 5, minus: 25 });
+    const middle = one(["B1", "03", "H16", 1, 1, 1, 1575, "11", 1200, 400]);
+    expect(middle.dimensions[0]?.tolerance).toEqual({ plus: 5, minus: 10 });
+  });
+
+  it("should weigh one bar and all of them", () => {
+    // 16 mm bar 1.579 kg/m (BS 8666:2005, Table 1): 0.975 x 1.579 = 1.5395; times 20 = 30.79
+    expect(ticket.massEach).toBeCloseTo(1.5395, 3);
+    expect(ticket.massTotal).toBeCloseTo(30.79, 2);
+  });
+});
+
+describe("makeTicket: marks, stops and order", () => {
+  it("should mark an L of 600 x 400 as by hand", () => {
+    // r 32, d 16: set-back 48, so 600 - 48 = 552; arc 90 deg at 40 = 62.83; the stop from the other end 975 - 552
+    const [bend] = one(L).bends;
+    expect(bend).toMatchObject({ bend: 1, turn: 90, held: "first end", swinging: "last end", former: 64 });
+    expect(bend?.start).toBeCloseTo(552, 6);
+    expect(bend?.middle).toBeCloseTo(583.416, 3);
+    expect(bend?.end).toBeCloseTo(614.832, 3);
+    expect(bend?.fromHeld.distance).toBeCloseTo(552, 6);
+    expect(bend?.fromSwinging.distance).toBeCloseTo(423, 6);
+  });
+
+  it("should put bends in working order with their stops from what is bent already", () => {
+    const { bends, order } = one(U);
+    expect(order).toMatchObject({ kind: "found", machine: "Bench 2" });
+    // r 24, d 12: straights 564, 328, 564; arc 47.12: second bend starts at 564 + 47.12 + 328 = 939.12
+    expect(bends.map((bend) => bend.start).sort((a, b) => a - b)[1]).toBeCloseTo(939.124, 3);
+    const [first, second] = bends;
+    expect(first?.fromHeld.fromBend).toBeNull();
+    const onBend = second?.fromHeld.fromBend ?? second?.fromSwinging.fromBend;
+    expect(onBend).toBe(first?.bend);
+  });
+
+  it("should say why a bend cannot be made, and choose no machine", () => {
+    const ticket = one(["B1", "04", "H16", 1, 1, 1, 650, "11", 600, 60], SHOP);
+    expect(ticket.order.kind).toBe("blocked");
+    expect(ticket.order.kind === "blocked" && ticket.order.reasons.join()).toContain(
+      "bend 1 cannot be made first: swinging leg shorter than the pin's reach",
+    );
+    expect(ticket.machine.name).toBeNull();
+  });
+});
+
+describe("makeTicket: the machine", () => {
+  it("should choose the bender that is rated, has the former and finds an order", () => {
+    const ticket = one(L);
+    expect(ticket.machine).toEqual({ name: "Bench 2", reasons: [] });
+    expect(ticket.bendsAtOnce).toMatchObject({ machine: "Bench 2", bars: 2, basis: "plate" });
+    expect(ticket.cutsAtOnce).toMatchObject({ machine: "Shear 1", bars: 3, basis: "plate" });
+    expect(ticket.former).toMatchObject({ diameter: 64, from: "standard's least", inRack: true });
+    // the leg beyond the former: a bar of 975 held at 552 swings about 423 mm, never less than its leg of 400
+    expect(ticket.swingRadius).toBeGreaterThan(400);
+    expect(ticket.swingRadius).toBeLessThan(460);
+  });
+
+  it("should say what is missing where none is known to make it", () => {
+    expect(one(L, null).machine).toEqual({
+      name: null,
+      reasons: ["the workbook has no Shop sheet, so no bender is known"],
+    });
+    const noFormer = one([
+      "B1",
+      "05",
+      "H16",
+      1,
+      1,
+      1,
+      1000,
+      "11",
+      600,
+      400,
+      null,
+      null,
+      null,
+      null,
+      null,
+      100,
+    ]);
+    expect(noFormer.machine.name).toBeNull();
+    expect(noFormer.machine.reasons.join()).toContain("no former of 100 mm: the rack holds 40, 48, 64, 140");
+    const beyond = one(["B1", "06", "H32", 1, 1, 1, 2225, "11", 1500, 800]);
+    expect(beyond.machine.reasons.join()).toContain("is beyond Bench 2 by an estimate from its plate");
+  });
+
+  it("should call a number that the plate does not name an estimate", () => {
+    const twenty = one(["B1", "07", "H20", 1, 1, 1, 1475, "11", 900, 620]);
+    expect(twenty.bendsAtOnce).toMatchObject({ bars: 1, basis: "plate" });
+    // the plate names 16 and 20 mm: 2 bars of 16 hold for a lighter 12, and 20/12 cubed is 4.6, capped at 3
+    expect(one(U).bendsAtOnce).toMatchObject({ bars: 3, basis: "estimate" });
+  });
+});
+
+describe("makeTicket: the angle to bend to", () => {
+  it("should stand on the trials of the same machine, with its interval and the plain rule", () => {
+    const angle = one(L).bends[0]!.compensated;
+    // springbacks 6, 6.5, 6: the plain rule adds their median 6 to 90; the fit agrees within a degree
+    expect(angle.plain).toBeCloseTo(96, 6);
+    expect(angle.angle).toBeGreaterThan(95);
+    expect(angle.angle).toBeLessThan(97);
+    expect(angle.low).toBeLessThan(90);
+    expect(angle.high).toBeGreaterThan(90);
+    expect(angle.trials).toEqual([
+      { date: "2031-02-03", machine: "Bench 2", heat: "A7" },
+      { date: "2031-02-04", machine: "Bench 2", heat: "A7" },
+      { date: "2031-02-05", machine: "Bench 2", heat: "B1" },
+    ]);
+  });
+
+  it("should ask for a trial and show no angle but the wanted one where the log is empty", () => {
+    for (const shop of [EMPTY_LOG, null]) {
+      const ticket = one(L, shop);
+      const angle = ticket.bends[0]!.compensated;
+      expect(angle).toMatchObject({ angle: null, low: null, high: null, plain: null });
+      expect(angle.refusal).toContain("make a trial bend first");
+      expect(angle.refusal).not.toMatch(/bending to|bent to/);
+      expect(ticket.cautions.some(({ text }) => text.startsWith("Trial bend"))).toBe(true);
+    }
+  });
+
+  it("should not let a guess speak for a hook that the machine could not close", () => {
+    const hook = one(["B1", "08", "H16", 1, 1, 1, 900, "13", 400, 96, 300], EMPTY_LOG);
+    for (const { compensated } of hook.bends) {
+      expect(compensated.angle).toBeNull();
+      expect(compensated.refusal).toContain("make a trial bend first");
+    }
+  });
+});
+
+describe("makeTicket: what cannot be said", () => {
+  it("should keep a row with a refusal as a ticket that says so", () => {
+    const missing = one(["B1", "09", "H16", 1, 1, 1, 1500, "21", 600, null, 600]);
+    expect(missing.bends).toEqual([]);
+    expect(missing.warnings[0]).toMatchObject({ severity: "unbendable" });
+    expect(missing.warnings[0]?.text).toContain("B is blank");
+  });
+
+  it("should give a straight bar no bends and no bender", () => {
+    const straight = one(["B1", "10", "H16", 1, 1, 1, 8000, "00", 8000]);
+    expect([straight.bends, straight.order.kind, straight.machine.reasons]).toEqual([[], "no bends", []]);
+    expect(straight.cautions.some(({ text }) => text.includes("direction of rotation"))).toBe(false);
+    expect(straight.cautions.some(({ text }) => text.includes("level supports"))).toBe(true);
+  });
+
+  it("should refuse marks on a bar cut too short", () => {
+    // a developed length of 966.8 and a free straight of 352 cannot be made of 600 mm
+    const short = one(["B1", "11", "H16", 1, 1, 1, 600, "11", 600, 400]);
+    expect(short.bends).toEqual([]);
+    expect(short.warnings.map(({ text }) => text).join()).toContain("cut it longer");
+  });
+});
+
+describe("makeTicket: cautions", () => {
+  it("should fit the case", () => {
+    const texts = one(L).cautions.map(({ text }) => text);
+    expect(texts[0]).toContain("plate and manual");
+    expect(texts.some((text) => text.includes("direction of rotation checked empty"))).toBe(true);
+    expect(texts.some((text) => text.includes("bending tooling off first"))).toBe(true);
+    expect(texts.some((text) => /Nobody within \d+ mm/.test(text))).toBe(true);
+    expect(texts.some((text) => text.includes("tongs"))).toBe(false);
+    expect(texts.some((text) => text.includes("{"))).toBe(false);
+    // 40 mm bar of 6 m: 59 kg, above the 25 kg figure
+    const heavy = one(["B1", "12", "H40", 1, 1, 1, 6000, "00", 6000]).cautions.map(({ text }) => text);
+    expect(heavy.some((text) => text.includes("59.2 kg a bar is above 25 kg"))).toBe(true);
+  });
+});

@@ -1,0 +1,88 @@
+import { RowFacts } from "../../../core/audit/row-facts";
+import { SheetFacts } from "../../../core/audit/sheet-facts";
+import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { readShop } from "../../../core/shop";
+import { resolveStandard, type Standard } from "../../../core/standards";
+import { makeTicket, scheduleHead, type Ticket, yardOf } from "../../../core/tickets";
+
+export const BS8666 = resolveStandard("BS8666:2005") as Standard;
+
+/** A yard of our own: one bender that is wholly written down, one of which nothing is. */
+export const SHOP: readonly (readonly Cell[])[] = [
+  [
+    "Machine",
+    "Largest angle",
+    "Guard radius mm",
+    "Orbit radius mm",
+    "Back-rest distance mm",
+    "Pins mm",
+    "Formers in the rack mm",
+  ],
+  ["Bench 2", 190, 2500, 130, 90, "40", "40, 48, 64, 140"],
+  ["Old one", null, null, null, null, null, null],
+  [],
+  ["Machine", "Work", "Size", "Grade MPa", "Bars at once"],
+  ["Bench 2", "bend", "H16", 500, 2],
+  ["Bench 2", "bend", "H20", 500, 1],
+  ["Shear 1", "cut", "H16", 500, 3],
+  [],
+  ["Date", "Machine", "Size", "Former", "Grade", "Form", "Heat", "Bent to", "Released"],
+  ["2031-02-03", "Bench 2", "H16", 64, "H", "bar", "A7", 90, 84],
+  ["2031-02-04", "Bench 2", "H16", 64, "H", "bar", "A7", 96, 89.5],
+  ["2031-02-05", "Bench 2", "H16", 64, "H", "bar", "B1", 96, 90],
+];
+export const EMPTY_LOG = SHOP.slice(0, 9);
+
+export const HEADER: readonly Cell[] = [
+  "Member",
+  "Bar mark",
+  "Type and size",
+  "No. of members",
+  "No. in each",
+  "Total no.",
+  "Length mm",
+  "Shape code",
+  "A",
+  "B",
+  "C",
+  "D",
+  "E/r",
+  "Rev",
+  "Pour",
+  "Former mm",
+];
+
+/** The tickets of a schedule's rows under the usual header. */
+export function ticketsOf(
+  rows: readonly (readonly Cell[])[],
+  shop: readonly (readonly Cell[])[] | null = SHOP,
+  standard = BS8666,
+): Ticket[] {
+  const sheet = sheetFromRows("Schedule", [
+    ["Job: Otter Weir", null, "Schedule ref: OW-3", null, "Revision: C"],
+    HEADER,
+    ...rows,
+  ]);
+  const reading = readSchedule(sheet, standard);
+  const yard = yardOf(
+    shop === null
+      ? null
+      : readShop(
+          sheetFromRows(
+            "Shop",
+            shop.map((row) => [...row]),
+          ),
+          standard,
+        ),
+    standard,
+  );
+  const facts = new SheetFacts(sheet, reading);
+  return reading.bars.map((bar) =>
+    makeTicket({
+      facts: new RowFacts(bar, facts, standard),
+      yard,
+      head: scheduleHead(reading),
+      findings: [],
+    }),
+  );
+}
