@@ -4,7 +4,7 @@ import type { CellNote } from "./sheet-changes";
 import { attribute, encodeCellText, findElement, findElements, xmlTags } from "./xml-text";
 
 /** Author of the notes that we add: by it they are found again. */
-export const NOTE_AUTHOR = "Barwright";
+const NOTE_AUTHOR = "Barwright";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';

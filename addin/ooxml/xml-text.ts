@@ -114,17 +114,6 @@ export function encodeCellText(text: string): string {
   return encodeXml(text.replace(/_(?=x[0-9a-fA-F]{4}_)/g, "_x005F_").replaceAll("\r", "_x000D_"));
 }
 
-/** Text between tags of a whole element, tags taken out. */
-export function elementText(xml: string): string {
-  return decodeCellText(xml.replace(/<(?!!)[^>]*>/g, ""));
-}
-
-/** The inner text of the first element of that local name, raw; null where there is none. */
-export function innerXml(text: string, name: string): string | null {
-  const element = findElement(text, name);
-  return element === null ? null : text.slice(element.innerStart, element.innerEnd);
-}
-
 /** Where an element stands, its inside and its opening tag. */
 export interface XmlElement {
   readonly tag: XmlTag;
