@@ -18,11 +18,13 @@ import { isHeadingText, readHeading } from "./read-heading";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import { readRemark } from "./read-remark";
 import { KNOWN_HEADER_WORDS } from "./recognise-header";
-import { beginsWithWord, isWord, plainWords } from "./row-words";
+import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./row-cells";
+import { isWord, plainWords } from "./row-words";
 import type { Cell, Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
 import { splitPasted } from "./split-pasted";
 import { sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
+import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 const REPEATED_SHARE = 0.8;
@@ -376,7 +378,7 @@ class SheetReader {
   private note(cells: readonly Cell[], row: number, filled: readonly number[], ofBar: boolean): RowClass {
     const text = filled.map((column) => shownText(cells[column])).join(" ");
     this.notes.push({ row, text });
-    this.fact(cells, filled);
+    addTitleFacts(this.facts, cells, filled);
     const last = this.bars[this.bars.length - 1];
     if (ofBar && last !== undefined && last.row === row - 1 && !NOT_OF_BAR.test(plainWords(text))) {
       const open = last as { remark: string | null; remarks?: BarRow["remarks"] };
@@ -389,25 +391,6 @@ class SheetReader {
   private outside(cells: readonly Cell[], row: number, filled: readonly number[]): RowClass {
     this.note(cells, row, filled, false);
     return "note";
-  }
-
-  /** "Drawing No." with its value beside it or behind a colon. */
-  private fact(cells: readonly Cell[], filled: readonly number[]): void {
-    for (let index = 0; index < filled.length; index += 1) {
-      const cell = cells[filled[index] as number];
-      if (typeof cell !== "string") continue;
-      const inside = /^([^:=]{2,30})[:=]\s*(\S.*)$/.exec(cell.trim());
-      if (inside !== null && isWord("title", plainWords(inside[1] ?? ""))) {
-        this.facts.set(plainWords(inside[1] ?? ""), inside[2] ?? "");
-        continue;
-      }
-      const label = plainWords(cell);
-      const next = cells[filled[index + 1] ?? -1];
-      if (isWord("title", label) && next !== undefined && next !== null) {
-        const value = shownText(next);
-        if (!isWord("title", plainWords(value))) this.facts.set(label, value);
-      }
-    }
   }
 
   private barOfMark(mark: string): BarRow | null {
@@ -447,24 +430,6 @@ function isFilledIn(table: TableReading, kind: ColumnKind, filled: readonly numb
   return column !== undefined && filled.includes(column);
 }
 
-function isTitleOrFoot(cells: readonly Cell[], filled: readonly number[]): boolean {
-  const first = filled.find((column) => typeof cells[column] === "string");
-  if (first === undefined) return false;
-  const plain = plainWords(String(cells[first]));
-  return beginsWithWord("title", plain) || isWord("foot", plain);
-}
-
-function filledColumns(cells: readonly Cell[]): number[] {
-  const filled: number[] = [];
-  for (let column = 0; column < cells.length; column += 1) {
-    const cell = cells[column];
-    if (cell === null || cell === undefined) continue;
-    if (typeof cell === "string" && cell.trim() === "") continue;
-    filled.push(column);
-  }
-  return filled;
-}
-
 function allKnown(cells: readonly Cell[]): boolean {
   const filled = filledColumns(cells);
   return (
@@ -472,16 +437,6 @@ function allKnown(cells: readonly Cell[]): boolean {
     filled.every((column) => typeof cells[column] === "string") &&
     knownWords(cells) === filled.length
   );
-}
-
-function labelOf(cells: readonly Cell[], filled: readonly number[]): string {
-  return shownText(cells[filled[0] ?? -1]);
-}
-
-function shownText(cell: Cell | undefined): string {
-  if (cell === null || cell === undefined) return "";
-  if (typeof cell === "object") return cell.error;
-  return String(cell).trim();
 }
 
 function unreadReason(mark: boolean, size: boolean, fields: number): string {
