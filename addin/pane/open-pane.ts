@@ -1,3 +1,4 @@
+import "./zod-without-eval";
 import "./define-controls";
 import "./pane-element";
 import type { AuditDesk } from "./desk/audit-desk";

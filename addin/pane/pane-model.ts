@@ -1,6 +1,6 @@
 import type { Severity } from "../../core/audit/finding";
 import type { AuditDesk } from "./desk/audit-desk";
-import type { FindingView } from "./desk/audit-view";
+import type { AuditView, FindingView } from "./desk/audit-view";
 import { EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
 import type { WorkbookPort } from "./workbook-port";
@@ -8,6 +8,9 @@ import type { WorkbookPort } from "./workbook-port";
 /** What the pane does, without a page: its state, and the actions that change it. */
 export class PaneModel {
   #state: PaneState = EMPTY_STATE;
+  readonly #views = new Map<string, AuditView>();
+  /** sheets edited, or given another standard, since their check */
+  readonly #edited = new Set<string>();
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -27,21 +30,30 @@ export class PaneModel {
   /** Reads the workbook's sheets and standard, and follows what the user selects and edits. */
   async start(): Promise<void> {
     await this.#guard(() => this.#readWorkbook());
-    this.workbook.onSelection(({ sheet, row }) => void this.#showBar(sheet, row));
+    this.workbook.onSelection(({ sheet, row }) => void this.#follow(sheet, row));
     this.workbook.onChange(({ sheet }) => {
-      if (sheet === this.#state.view?.sheet && this.#state.work === null) this.#set({ isStale: true });
+      if (this.#state.work !== null || !this.#views.has(sheet)) return;
+      this.#edited.add(sheet);
+      if (sheet === this.#state.sheet) this.#set({ isStale: true });
     });
   }
 
   /** Another workbook was opened: nothing of the last one holds. */
   async workbookReplaced(): Promise<void> {
+    this.#views.clear();
+    this.#edited.clear();
+    await this.desk.forget();
     this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
     await this.#guard(() => this.#readWorkbook());
   }
 
+  /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
   async chooseSheet(sheet: string): Promise<void> {
+    if (sheet === this.#state.sheet) return;
     const isColoured = await this.workbook.hasFlags(sheet);
-    this.#set({ sheet, view: null, bar: null, isStale: false, fixes: [], isColoured, notice: null });
+    const view = this.#views.get(sheet) ?? null;
+    const isStale = this.#edited.has(sheet);
+    this.#set({ sheet, view, bar: null, isStale, fixes: [], isColoured, notice: null, current: null });
   }
 
   /** Keeps the standard in the workbook and recalculates every BAR formula with it. */
@@ -52,6 +64,7 @@ export class PaneModel {
       await this.workbook.saveSetting(SETTING_NAMES.standard, standard);
       const count = await this.workbook.recalculate();
       const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
+      for (const sheet of this.#views.keys()) this.#edited.add(sheet);
       this.#set({
         isStale: this.#state.view !== null,
         notice: { kind: "done", text: `${formulas} recalculated with ${standard}` },
@@ -69,6 +82,8 @@ export class PaneModel {
       this.#set({ work: { label: `Checking ${copy.rowCount} rows`, done: null } });
       const settings = await this.workbook.setting(SETTING_NAMES.audit);
       const view = await this.desk.audit({ sheet: copy, standard: this.#state.standard, settings });
+      this.#views.set(sheet, view);
+      this.#edited.delete(sheet);
       this.#set({ view, isStale: false, current: null });
       await this.#colour();
     });
@@ -165,10 +180,17 @@ export class PaneModel {
     this.#set({ isColoured: view.flags.length > 0 });
   }
 
+  /** The pane shows the sheet that the user works on. */
+  async #follow(sheet: string, row: number): Promise<void> {
+    const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
+    if (isOffered && this.#state.work === null) await this.chooseSheet(sheet);
+    await this.#showBar(sheet, row);
+  }
+
   async #showBar(sheet: string, row: number): Promise<void> {
     if (sheet !== this.#state.view?.sheet) return;
     if (this.#state.bar?.row === row + 1 && !this.#state.isStale) return;
-    const bar = await this.desk.bar(row);
+    const bar = await this.desk.bar(sheet, row);
     if (sheet === this.#state.view?.sheet) this.#set({ bar });
   }
 

@@ -262,7 +262,7 @@ export const paneStyles = css`
     width: 100%;
     max-width: 340px;
     height: auto;
-    max-height: 160px;
+    max-height: 140px;
     font-family: inherit;
   }
   .bar-drawing-bar {
@@ -278,15 +278,22 @@ export const paneStyles = css`
   }
   dl {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(136px, 1fr));
-    gap: 4px 12px;
+    grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
+    gap: 2px 16px;
     padding-top: 4px;
+    font-size: var(--fontSizeBase200);
+  }
+  dl div {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 0 8px;
   }
   dt {
-    font-size: var(--fontSizeBase200);
     color: var(--colorNeutralForeground2);
   }
   dd {
+    font-weight: var(--fontWeightSemibold);
     font-variant-numeric: tabular-nums;
   }
   fluent-accordion {
@@ -321,6 +328,7 @@ export const paneStyles = css`
   }
   .summary {
     flex: 1;
+    font-size: var(--fontSizeBase200);
     user-select: all;
   }
   @container (max-width: 340px) {

@@ -1,3 +1,4 @@
+import "../pane/zod-without-eval";
 import "./workbench.css";
 import { openPane } from "../pane/open-pane";
 import { applyTheme, followSystemTheme } from "../pane/theme";

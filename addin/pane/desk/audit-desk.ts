@@ -13,6 +13,8 @@ export interface AuditQuestionText {
 export interface AuditDesk {
   /** Audits one sheet. Throws an Error with words for the user where the standard is not held. */
   audit(question: AuditQuestionText): Promise<AuditView>;
-  /** The bar of a row of the sheet last audited, from 0; null where the row is no bar. */
-  bar(row: number): Promise<BarView | null>;
+  /** The bar of a row, the sheet's from 0, as its last audit read it; null where the row is no bar. */
+  bar(sheet: string, row: number): Promise<BarView | null>;
+  /** Another workbook was opened: no sheet of the last one is known any longer. */
+  forget(): Promise<void>;
 }

@@ -1,3 +1,4 @@
+import "../zod-without-eval";
 import { createLocalDesk } from "./local-desk";
 import { unpackSheet } from "./packed-sheet";
 import type { DeskAnswer, DeskQuestion, DeskRequest } from "./worker-desk";
@@ -13,7 +14,11 @@ addEventListener("message", ({ data }: MessageEvent<DeskRequest>) => {
 });
 
 async function answer(question: DeskQuestion) {
-  if (question.kind === "bar") return desk.bar(question.row);
+  if (question.kind === "bar") return desk.bar(question.sheet, question.row);
+  if (question.kind === "forget") {
+    await desk.forget();
+    return null;
+  }
   const { sheet, standard, settings } = question;
   return desk.audit({ sheet: unpackSheet(sheet), standard, settings });
 }

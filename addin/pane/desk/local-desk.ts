@@ -16,18 +16,24 @@ interface LastAudit {
 
 /** A desk that works where it stands. */
 export function createLocalDesk(): AuditDesk {
-  let last: LastAudit | null = null;
+  const audits = new Map<string, LastAudit>();
   return {
     async audit(question) {
       const standard = standardOf(question.standard);
       const report = runAudit({ sheets: [question.sheet], standard, settings: settingsOf(question) });
       const reading = report.sheets[0]?.reading;
       if (reading === undefined) throw new Error(`sheet ${question.sheet.name} could not be read`);
-      last = { sheet: question.sheet, reading, standard };
+      audits.set(question.sheet.name, { sheet: question.sheet, reading, standard });
       return auditView(report, question.sheet);
     },
-    async bar(row) {
-      return last === null ? null : barView(last.sheet, last.reading, last.standard, row - last.sheet.top);
+    async bar(name, row) {
+      const last = audits.get(name);
+      return last === undefined
+        ? null
+        : barView(last.sheet, last.reading, last.standard, row - last.sheet.top);
+    },
+    async forget() {
+      audits.clear();
     },
   };
 }

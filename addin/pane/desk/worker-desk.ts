@@ -9,7 +9,8 @@ export type DeskQuestion =
       readonly standard: string;
       readonly settings: string | null;
     }
-  | { readonly kind: "bar"; readonly row: number };
+  | { readonly kind: "bar"; readonly sheet: string; readonly row: number }
+  | { readonly kind: "forget" };
 
 export interface DeskRequest {
   readonly number: number;
@@ -43,6 +44,9 @@ export function createWorkerDesk(worker: Worker): AuditDesk {
   return {
     audit: ({ sheet, standard, settings }) =>
       ask({ kind: "audit", sheet: packSheet(sheet), standard, settings }) as Promise<AuditView>,
-    bar: (row) => ask({ kind: "bar", row }) as Promise<BarView | null>,
+    bar: (sheet, row) => ask({ kind: "bar", sheet, row }) as Promise<BarView | null>,
+    forget: async () => {
+      await ask({ kind: "forget" });
+    },
   };
 }

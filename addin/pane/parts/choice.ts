@@ -32,7 +32,7 @@ export function choice({ label, options, value, choose }: Choice): TemplateResul
   `;
 }
 
-/** The component names its inner control by nothing, and takes a value only once its options stand. */
+/** The component leaves its inner control unnamed and unexpanded until first opened, and takes a value only once its options stand. */
 function follow(element: Element | undefined, label: string, value: string): void {
   if (element === undefined) return;
   const dropdown = element as Dropdown;
@@ -40,6 +40,7 @@ function follow(element: Element | undefined, label: string, value: string): voi
     if (dropdown.value !== value) dropdown.value = value;
     const control = dropdown.querySelector('[role="combobox"]');
     control?.setAttribute("aria-label", `${label}: ${value}`);
+    if (control?.hasAttribute("aria-expanded") === false) control.setAttribute("aria-expanded", "false");
   };
   void customElements.whenDefined("fluent-dropdown").then(() => setTimeout(settle));
 }

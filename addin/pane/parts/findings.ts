@@ -121,10 +121,11 @@ function sourceButton(memory: FindingsMemory, finding: FindingView): TemplateRes
   };
   return html`<fluent-button
     class="source"
+    role="button"
     size="small"
     appearance="transparent"
     aria-expanded=${isOpen ? "true" : "false"}
-    aria-label="Source of the finding at ${finding.cell ?? finding.sheet}"
+    aria-label="${isOpen ? "Hide source" : "Source"} of the finding at ${finding.cell ?? finding.sheet}"
     @click=${turn}
     >${isOpen ? "Hide source" : "Source"}</fluent-button
   >`;

@@ -12,7 +12,7 @@ export type DemoStyle =
   | "queried"
   | "label"
   | "small"
-  | "mass"
+  | "oneDecimal"
   | "deliveredMass";
 
 /** Looks of the demonstration workbook: a yard's own colours, so that clearing can be seen to restore them. */
@@ -25,7 +25,7 @@ const LOOKS: Readonly<Record<DemoStyle, NewCellLook>> = {
   queried: { fill: "#e7dcf5", bold: true },
   label: { bold: true },
   small: { italic: true },
-  mass: { numberFormat: "0.0" },
+  oneDecimal: { numberFormat: "0.0" },
   deliveredMass: { fill: "#dcefdc", numberFormat: "0.0" },
 };
 

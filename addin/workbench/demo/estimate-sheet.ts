@@ -3,6 +3,11 @@ import { SCHEDULE_ROWS } from "./schedule-rows.data";
 
 const FIRST_BAR = 5;
 const LAST_BAR = FIRST_BAR + SCHEDULE_ROWS.length - 1;
+const SIZES = ["H10", "H12", "H16", "H20", "H25", "H32"];
+const FIRST_SIZE = 14;
+const LONGEST = 11;
+const DERIVATION = FIRST_SIZE + SIZES.length;
+const CENTRE_LINE = 8;
 const column = (letter: string): string => `Schedule!${letter}${FIRST_BAR}:${letter}${LAST_BAR}`;
 
 const bar = (row: number, what: string, shape: string, size: string, dims: DemoValue[]): DemoValue[] => [
@@ -42,15 +47,16 @@ const ROWS: DemoSheet["rows"] = [
   bar(9, "As a path", "600 +90 3450 +90 600", "H16", [null, null, null, null]),
   bar(10, "Leg left out", "21", "H16", [600, 450, null, null]),
   [],
-  ["How the U bar's length is made up"],
-  ["=BAR.EXPLAIN(B6,C6,D6:F6)"],
-  ...Array.from({ length: 14 }, () => []),
-  ["Longest bars of the schedule, each size", null, null, null, null, null, null],
+  ["Longest bars of the schedule, each size"],
   ["Size", "Longest, mm", "kg/m"],
-  ...["H10", "H12", "H16", "H20", "H25", "H32"].map((size, index) => {
-    const row = 30 + index;
+  ...SIZES.map((size, index) => {
+    const row = FIRST_SIZE + index;
     return [size, `=MAXIFS(${column("G")},${column("C")},A${row})`, `=BAR.MASS(A${row})`];
   }),
+  [],
+  ["How the U bar's length is made up"],
+  // last, since its lines run on downwards
+  ["=BAR.EXPLAIN(B6,C6,D6:F6)"],
 ];
 
 /** What an estimator writes: functions over single bars, a path, a derivation. */
@@ -60,9 +66,9 @@ export const ESTIMATE_SHEET: DemoSheet = {
   widths: [22, 22, 8, 8, 8, 8, 8, 11, 17, 8, 10, 8],
   frozenRows: 0,
   style(row, column) {
-    if (row === 0 || row === 11 || row === 27) return "title";
+    if (row === 0 || row === LONGEST || row === DERIVATION) return "title";
     if (row === 1) return "small";
-    if (row === 3 || (row === 28 && column < 3)) return "head";
-    return null;
+    if (row === 3 || (row === LONGEST + 1 && column < 3)) return "head";
+    return row < LONGEST && column === CENTRE_LINE ? "oneDecimal" : null;
   },
 };

@@ -48,7 +48,7 @@ export const SCHEDULE_SHEET: DemoSheet = {
     if (bar === undefined) return "sum";
     if (QUERIED.has(row - FIRST) && column >= 8 && column <= 12) return "queried";
     const isDelivered = bar[POUR] === "P1";
-    if (column === MASS) return isDelivered ? "deliveredMass" : "mass";
+    if (column === MASS) return isDelivered ? "deliveredMass" : "oneDecimal";
     return isDelivered ? "delivered" : column === 0 ? "label" : null;
   },
 };

@@ -1,3 +1,4 @@
+import "../../pane/zod-without-eval";
 import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverSheetsCoreWorkerPreset } from "@univerjs/preset-sheets-core/worker";
 import { barFunctions, surroundings } from "./bar-functions";

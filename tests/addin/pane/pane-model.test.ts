@@ -1,0 +1,228 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
+import { PaneModel } from "../../../addin/pane/pane-model";
+import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/pane/workbook-port";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+
+const HEADER = [
+  "Bar mark",
+  "Type and size",
+  "No. of members",
+  "No. in each",
+  "Total no.",
+  "Length mm",
+  "Shape code",
+  "A mm",
+  "B mm",
+  "C mm",
+  "Former mm",
+];
+
+/** A workbook in memory, enough of one for the model. */
+class BookInMemory implements WorkbookPort {
+  readonly rows: Cell[][] = [
+    [...HEADER],
+    ["01", "H16", 1, 10, 10, 2800, "21", 700, 1450, 700, 40],
+    ["02", "H20", 2, 12, 24, 1800, 11, 1350, 500, null, null],
+    ["03", "H12", 1, 8, 8, 1450, 0, 1450, null, null, null],
+  ];
+  flags: readonly RowFlag[] = [];
+  names = new Map<string, string>([["Barwright.Standard", "BS8666:2005"]]);
+  went: string[] = [];
+  refuses = false;
+  tellChange: (place: { sheet: string; firstRow: number; lastRow: number }) => void = () => {};
+  tellSelection: (place: { sheet: string; row: number; column: number }) => void = () => {};
+
+  async sheets() {
+    return [
+      { name: "Bars", visible: true, isProtected: false },
+      { name: "Empty", visible: true, isProtected: false },
+      { name: "Secret", visible: false, isProtected: false },
+    ];
+  }
+  async activeSheet() {
+    return "Bars";
+  }
+  async read(sheet: string) {
+    if (this.refuses) throw new Error("the workbook is being edited: press Enter, then check again");
+    return sheetFromRows(sheet, sheet === "Bars" ? this.rows.map((row) => [...row]) : []);
+  }
+  async showFlags(_sheet: string, flags: readonly RowFlag[]) {
+    this.flags = flags;
+  }
+  async clearFlags() {
+    this.flags = [];
+  }
+  async hasFlags(sheet: string) {
+    return sheet === "Bars" && this.flags.length > 0;
+  }
+  async writeCells(_sheet: string, edits: readonly CellEdit[]) {
+    const places = edits.map(({ cell, to }) => ({
+      row: Number(cell.slice(1)) - 1,
+      column: cell.charCodeAt(0) - 65,
+      to,
+    }));
+    const before = places.map(({ row, column }) => this.rows[row]?.[column] ?? null);
+    for (const { row, column, to } of places) this.rows[row]![column] = to;
+    return async () => {
+      if (places.some(({ row, column, to }) => this.rows[row]![column] !== to)) return false;
+      for (const [index, { row, column }] of places.entries())
+        this.rows[row]![column] = before[index] ?? null;
+      return true;
+    };
+  }
+  async goTo(sheet: string, cell: string) {
+    this.went.push(`${sheet}!${cell}`);
+  }
+  async setting(name: string) {
+    return this.names.get(name) ?? null;
+  }
+  async saveSetting(name: string, value: string | null) {
+    if (value === null) this.names.delete(name);
+    else this.names.set(name, value);
+  }
+  onSelection(listener: typeof this.tellSelection) {
+    this.tellSelection = listener;
+    return () => {};
+  }
+  onChange(listener: typeof this.tellChange) {
+    this.tellChange = listener;
+    return () => {};
+  }
+  async recalculate() {
+    return 3;
+  }
+}
+
+let book: BookInMemory;
+let model: PaneModel;
+
+beforeEach(async () => {
+  book = new BookInMemory();
+  model = new PaneModel(book, createLocalDesk());
+  await model.start();
+});
+
+const at = (cell: string) => model.state.view?.findings.filter((finding) => finding.cell === cell) ?? [];
+
+describe("PaneModel", () => {
+  test("should start on the active sheet with the workbook's standard, hidden sheets left out", () => {
+    expect(model.state).toMatchObject({ sheet: "Bars", standard: "BS8666:2005", view: null, work: null });
+    expect(model.state.sheets.map(({ name }) => name)).toEqual(["Bars", "Empty"]);
+  });
+
+  test("should check, colour the rows and name the worst of each", async () => {
+    await model.check();
+    // BS 8666:2005 Table 2: least former of a 16 mm bar is 64 mm
+    expect(at("K2").map(({ severity }) => severity)).toEqual(["unsafe"]);
+    expect(book.flags.find(({ row }) => row === 1)).toMatchObject({
+      colour: "unsafe",
+      firstColumn: 0,
+      lastColumn: 10,
+    });
+    expect(model.state).toMatchObject({ isColoured: true, isStale: false, work: null, notice: null });
+    expect(model.state.view?.rows.bars).toBe(3);
+  });
+
+  test("should reckon the tonnes and those affected from cut lengths", async () => {
+    await model.check();
+    // 10 x 2.8 m x 1.579 + 24 x 1.8 m x 2.466 + 8 x 1.45 m x 0.888 kg/m, BS 8666:2005 masses
+    expect(model.state.view?.mass).toBeCloseTo(44.212 + 106.5312 + 10.3008, 3);
+    expect(model.state.view?.massAffected).toBeCloseTo(44.212, 3);
+  });
+
+  test("should take the colours away and say so", async () => {
+    await model.check();
+    await model.removeColours();
+    expect(book.flags).toEqual([]);
+    expect(model.state.isColoured).toBe(false);
+    expect(model.state.notice?.text).toContain("your own formats");
+  });
+
+  test("should write a safe fix, check again, and take it back", async () => {
+    await model.check();
+    const finding = at("G4").find(({ fix }) => fix?.safety === "safe");
+    expect(finding).toBeDefined();
+    await model.applyFix(finding!);
+    expect(book.rows[3]?.[6]).toBe("00");
+    expect(at("G4").some(({ fix }) => fix?.safety === "safe")).toBe(false);
+    await model.undoFix();
+    expect(book.rows[3]?.[6]).toBe(0);
+    expect(at("G4").some(({ fix }) => fix?.safety === "safe")).toBe(true);
+    expect(model.state.fixes).toEqual([]);
+  });
+
+  test("should leave a cell alone that was edited since the fix", async () => {
+    await model.check();
+    await model.applyFix(at("G4").find(({ fix }) => fix?.safety === "safe")!);
+    book.rows[3]![6] = "21";
+    await model.undoFix();
+    expect(book.rows[3]?.[6]).toBe("21");
+    expect(model.state.notice?.kind).toBe("problem");
+  });
+
+  test("should never write a fix that needs review", async () => {
+    await model.check();
+    const before = JSON.stringify(book.rows);
+    const risky = model.state.view?.findings.filter(({ fix }) => fix?.safety === "needs-review") ?? [];
+    expect(risky.length).toBeGreaterThan(0);
+    for (const finding of risky) await model.applyFix(finding);
+    expect(JSON.stringify(book.rows)).toBe(before);
+  });
+
+  test("should keep another standard in the workbook and say how many formulas follow", async () => {
+    await model.check();
+    await model.chooseStandard("EC2:2004");
+    expect(book.names.get("Barwright.Standard")).toBe("EC2:2004");
+    expect(model.state.notice?.text).toBe("3 BAR formulas recalculated with EC2:2004");
+    expect(model.state.isStale).toBe(true);
+  });
+
+  test("should say in words what is wrong with an unknown standard", async () => {
+    await model.chooseStandard("Roman numerals");
+    await model.check();
+    expect(model.state.notice).toMatchObject({ kind: "problem" });
+    expect(model.state.notice?.text).toContain("Roman numerals");
+    expect(model.state.work).toBeNull();
+  });
+
+  test("should draw the bar of the row that is selected", async () => {
+    await model.check();
+    book.tellSelection({ sheet: "Bars", row: 1, column: 3 });
+    await expect.poll(() => model.state.bar?.row).toBe(2);
+    // A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to the next 25
+    expect(model.state.bar?.facts).toContainEqual({ name: "Cut length", value: "2800 mm" });
+    expect(model.state.bar?.facts.find(({ name }) => name === "Former")?.value).toMatch(/40 mm.*64 mm/);
+    expect(model.state.bar?.svg).toMatch(/^<svg /);
+  });
+
+  test("should follow the user to another sheet and remember the check of the first", async () => {
+    await model.check();
+    book.tellSelection({ sheet: "Empty", row: 0, column: 0 });
+    await expect.poll(() => model.state.sheet).toBe("Empty");
+    expect(model.state.view).toBeNull();
+    await model.chooseSheet("Bars");
+    expect(model.state.view?.rows.bars).toBe(3);
+  });
+
+  test("should say that the sheet was edited since the check", async () => {
+    await model.check();
+    book.tellChange({ sheet: "Bars", firstRow: 2, lastRow: 2 });
+    expect(model.state.isStale).toBe(true);
+  });
+
+  test("should name what was looked for where a sheet has no header", async () => {
+    await model.chooseSheet("Empty");
+    await model.check();
+    expect(model.state.view?.noHeader).toContain("No header row");
+  });
+
+  test("should pass the workbook's own words on where it refuses", async () => {
+    book.refuses = true;
+    await model.check();
+    expect(model.state.notice).toEqual({
+      kind: "problem",
+      text: "the workbook is being edited: press Enter, then check again",
+    });
+  });
+});

@@ -1,0 +1,77 @@
+import { readFile } from "node:fs/promises";
+import type { Browser, Page } from "playwright-core";
+
+/** The workbench in a browser, with what the tests ask of it. */
+export interface WorkbenchPage {
+  readonly page: Page;
+  /** addresses asked for outside the page's own origin */
+  readonly strangers: string[];
+  /** errors of the page, and breaches of its policy */
+  readonly troubles: string[];
+  /** resolves once a check stands in the pane */
+  checked(): Promise<void>;
+  finding(cell: string): ReturnType<Page["locator"]>;
+  /** pixels of exactly that colour in the grid */
+  pixels(colour: string): Promise<number>;
+  /** the file that the page's own save gives */
+  save(): Promise<Buffer>;
+  /** opens bytes as a user would choose a file */
+  open(bytes: Buffer, name: string): Promise<void>;
+}
+
+export async function openWorkbench(
+  browser: Browser,
+  pages: string,
+  options: Parameters<Browser["newPage"]>[0] = {},
+): Promise<WorkbenchPage> {
+  const page = await browser.newPage({ viewport: { width: 1400, height: 900 }, ...options });
+  const strangers: string[] = [];
+  const troubles: string[] = [];
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(pages) && !/^(data|blob):/.test(url)) strangers.push(url);
+  });
+  page.on("pageerror", (error) => troubles.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") troubles.push(message.text());
+  });
+  await page.goto(`${pages}workbench/index.html`);
+  const pane = page.locator("barwright-pane");
+  const checked = async (): Promise<void> => {
+    await pane.locator(".group").first().waitFor({ timeout: 120_000 });
+    await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
+  };
+  await checked();
+  return {
+    page,
+    strangers,
+    troubles,
+    checked,
+    finding: (cell) => pane.locator(`.finding[data-cell="${cell}"]`),
+    pixels: (colour) =>
+      page.evaluate((wanted) => {
+        const canvas = document.querySelector<HTMLCanvasElement>(
+          '#grid canvas[class*="sheet-main-canvas"], #grid canvas[id*="sheet-main-canvas"]',
+        );
+        const context = canvas?.getContext("2d");
+        if (!canvas || !context) throw new Error("the grid has no canvas");
+        const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
+        const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(wanted.slice(at, at + 2), 16));
+        let count = 0;
+        for (let at = 0; at < data.length; at += 4) {
+          if (data[at] === red && data[at + 1] === green && data[at + 2] === blue) count += 1;
+        }
+        return count;
+      }, colour),
+    async save() {
+      const download = page.waitForEvent("download");
+      await page.locator("#save-file").click();
+      return readFile(await (await download).path());
+    },
+    async open(buffer, name) {
+      const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+      await page.locator("#file-input").setInputFiles({ name, mimeType, buffer });
+      await page.locator("#file-name", { hasText: name }).waitFor();
+    },
+  };
+}

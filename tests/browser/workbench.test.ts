@@ -1,0 +1,248 @@
+import axe from "axe-core";
+import JSZip from "jszip";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { FLAG_FILLS } from "../../addin/pane/flag-colours";
+import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { launchChromium } from "../_support/chromium";
+import { openWorkbench, type WorkbenchPage } from "./workbench-page";
+
+/** The yard's own fill of delivered rows, see the demonstration's schedule. */
+const DELIVERED = "#dcefdc";
+
+let browser: Browser;
+let bench: WorkbenchPage;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+  bench = await openWorkbench(browser, inject("pages"));
+});
+afterAll(() => browser.close());
+
+const pane = () => bench.page.locator("barwright-pane");
+const status = () => pane().locator('[role="status"]');
+
+interface AxeResult {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}
+
+async function violations(page = bench.page): Promise<string[]> {
+  // evaluated from outside the page, so that its own policy stands as it is
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const inPage = (globalThis as unknown as { axe: { run(context: unknown): Promise<AxeResult> } }).axe;
+    return (await inPage.run({ include: ["barwright-pane"] })).violations;
+  });
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+}
+
+describe("the workbench", () => {
+  test("should open with the demonstration checked, each slip at its cell", async () => {
+    expect(await status().textContent()).toBe("Checked 117 bars");
+    // slips that were put into the invented schedule, each with the severity its kind of mistake has
+    const slips = [
+      ["N16", "unsafe"],
+      ["J14", "unbendable"],
+      ["K20", "off-standard"],
+      ["F23", "off-standard"],
+      ["H96", "off-standard"],
+      ["O55", "doubtful"],
+    ];
+    for (const [cell = "", severity] of slips) {
+      const listed = pane().locator(`.group[data-severity="${severity}"] .finding[data-cell="${cell}"]`);
+      expect(await listed.count(), `${cell} ${severity}`).toBeGreaterThan(0);
+    }
+  });
+
+  test("should count each severity as it lists it, and hide what is turned off", async () => {
+    const severities = ["unsafe", "unbendable", "off-standard", "doubtful", "note"];
+    for (const severity of severities) {
+      const count = pane().locator(`.count[data-severity="${severity}"]`);
+      const listed = pane().locator(`.group[data-severity="${severity}"] .finding`);
+      expect(Number(await count.locator(".number").textContent())).toBe(await listed.count());
+      await count.click();
+      expect(await listed.count()).toBe(0);
+      await count.click();
+    }
+  });
+
+  test("should jump to a finding's cell by click and by Enter", async () => {
+    const nameBox = bench.page.locator("#grid input:not([readonly])").last();
+    await bench.finding("N16").locator("fluent-button.place").click();
+    await expect.poll(() => nameBox.inputValue()).toBe("N16");
+    await bench.finding("J14").locator("fluent-button.place").press("Enter");
+    await expect.poll(() => nameBox.inputValue()).toBe("J14");
+    expect(await bench.finding("J14").locator("fluent-button.place").getAttribute("aria-current")).toBe(
+      "true",
+    );
+  });
+
+  test("should draw the selected row's bar with its cut length", async () => {
+    await bench.finding("N16").locator("fluent-button.place").click();
+    const bar = pane().locator(".bar");
+    await expect.poll(() => bar.locator("h2").textContent()).toContain("mark 0202");
+    // BS 8666:2005 shape 21: A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to 2800
+    expect(await bar.locator("dl").textContent()).toMatch(/Cut length\s*2800 mm/);
+    const drawing = bar.locator("svg.bar-drawing");
+    expect(await drawing.getAttribute("aria-label")).toContain("0202");
+    expect(await drawing.textContent()).toMatch(/700.*1450|1450.*700/);
+    const box = await drawing.boundingBox();
+    expect(box?.width).toBeGreaterThan(150);
+  });
+
+  test("should say in words why a formula refuses", async () => {
+    await bench.finding("O20").locator("fluent-button.place").click();
+    const message = bench.page.locator("#cell-message");
+    await expect.poll(() => message.textContent()).toMatch(/^O20: .*\bC\b/);
+  });
+
+  test("should colour rows, and give back the yard's own colours", async () => {
+    await bench.finding("N16").locator("fluent-button.place").click();
+    await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBeGreaterThan(1_000);
+    await bench.page.waitForTimeout(500);
+    const flagged = await bench.pixels(FLAG_FILLS.unsafe);
+    const own = await bench.pixels(DELIVERED);
+    await pane().locator(".uncolour").click();
+    await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBe(0);
+    expect(await bench.pixels(DELIVERED)).toBeGreaterThan(own + 1_000);
+    await pane().locator(".colour").click();
+    await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBe(flagged);
+    expect(await bench.pixels(DELIVERED)).toBe(own);
+  });
+
+  test("should apply a safe fix and take it back", async () => {
+    const fixable = pane()
+      .locator(".finding", { has: bench.page.locator(".apply") })
+      .first();
+    const cell = (await fixable.getAttribute("data-cell")) ?? "";
+    const before = await pane().locator(".finding").count();
+    await fixable.locator(".apply").click();
+    await expect.poll(() => pane().locator(".finding").count(), { timeout: 60_000 }).toBeLessThan(before);
+    await expect.poll(() => status().textContent()).toContain("Done in");
+    await pane().locator(".undo").click();
+    await expect.poll(() => pane().locator(".finding").count(), { timeout: 60_000 }).toBe(before);
+    expect(await bench.finding(cell).count()).toBeGreaterThan(0);
+    await expect.poll(() => status().textContent()).toContain("Taken back");
+  });
+
+  test("should save the colours, and take them off again after close and reopen", async () => {
+    const saved = await bench.save();
+    await bench.page.reload();
+    await bench.checked();
+    await bench.open(saved, "again.xlsx");
+    await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe), { timeout: 60_000 }).toBeGreaterThan(1_000);
+    const own = await bench.pixels(DELIVERED);
+    await pane().locator(".uncolour").click();
+    await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBe(0);
+    expect(await bench.pixels(DELIVERED)).toBeGreaterThan(own + 1_000);
+    const cleaned = await bench.save();
+    // read by a library other than our own layer: fills of the schedule's cells are the demonstration's
+    expect(await fillsOfCells(cleaned)).toEqual(await fillsOfCells(Buffer.from(demoWorkbook())));
+  });
+
+  test("should store calculated results of BAR formulas in a saved file", async () => {
+    await bench.page.locator("#open-demo").click();
+    await bench.page.locator("#file-name", { hasText: "Marrow Fen" }).waitFor();
+    const xml = await sheetXml(await bench.save());
+    // 84 bars of 9.85 m at 3.854 kg/m, the mass of a 25 mm bar in BS 4449:2005 Table 6
+    const mass = Number(/<c r="O5"[^>]*>.*?<v>([^<]*)<\/v>/.exec(xml)?.[1]);
+    expect(mass).toBeCloseTo(84 * 9.85 * 3.854, 2);
+    expect(xml).toMatch(/<c r="O5"[^>]*><f[^>]*>_xldudf_BAR_ROWMASS\(/);
+  });
+
+  test("should refuse what is no workbook, and keep the open one", async () => {
+    const mimeType = "text/plain";
+    await bench.page
+      .locator("#file-input")
+      .setInputFiles({ name: "notes.xlsx", mimeType, buffer: Buffer.from("not a workbook") });
+    await expect.poll(() => status().textContent()).toMatch(/not a workbook|zip/i);
+    expect(await bench.page.locator("#file-name").textContent()).toContain("Marrow Fen");
+  });
+
+  test("should recalculate every BAR formula for another standard and say how many", async () => {
+    await pane().locator("fluent-dropdown").nth(1).click();
+    await pane().locator('fluent-option[value="EC2:2004"]').click();
+    await expect
+      .poll(() => status().textContent(), { timeout: 60_000 })
+      .toMatch(/^\d+ BAR formulas recalculated with EC2:2004$/);
+    const said = Number((await status().textContent())?.match(/^\d+/)?.[0]);
+    expect(said).toBe(await barFormulas(Buffer.from(demoWorkbook())));
+  });
+
+  test("should check the messy second sheet", async () => {
+    await bench.page.locator("#grid").getByText("Extras", { exact: true }).click();
+    await pane().locator("fluent-button.check").click();
+    await bench.checked();
+    expect(await status().textContent()).toMatch(/^Checked 10 bars$/);
+  });
+
+  test("should be free of accessibility violations, sections open", async () => {
+    for (const item of await pane().locator("fluent-accordion-item").all()) {
+      await item.evaluate((element) => element.toggleAttribute("expanded", true));
+    }
+    const source = pane().locator("fluent-button.source").first();
+    if ((await source.count()) > 0) await source.click();
+    expect(await violations()).toEqual([]);
+  });
+
+  test("should follow the system's dark theme and stay accessible", async () => {
+    await bench.page.emulateMedia({ colorScheme: "dark" });
+    const red = (): Promise<number> =>
+      pane().evaluate((host) => Number(/\d+/.exec(getComputedStyle(host).backgroundColor)?.[0]));
+    await expect.poll(red).toBeLessThan(80);
+    expect(await violations()).toEqual([]);
+    await bench.page.emulateMedia({ colorScheme: "light" });
+    await expect.poll(red).toBeGreaterThan(200);
+  });
+
+  test("should fit 320 px without scrolling sideways and stay accessible", async () => {
+    await bench.page.setViewportSize({ width: 320, height: 900 });
+    const beyond = await pane().evaluate((host) => {
+      const edge = host.getBoundingClientRect().right + 0.5;
+      const inside = [...(host.shadowRoot?.querySelectorAll("*") ?? [])];
+      const wide = inside.filter((element) => element.getBoundingClientRect().right > edge);
+      return wide.map((element) => element.outerHTML.slice(0, 80));
+    });
+    expect(beyond).toEqual([]);
+    expect(await violations()).toEqual([]);
+  });
+
+  test("should ask nothing of any other machine, and break no policy", () => {
+    expect(bench.strangers).toEqual([]);
+    expect(bench.troubles).toEqual([]);
+  });
+});
+
+async function sheetXml(file: Buffer): Promise<string> {
+  const zip = await JSZip.loadAsync(file);
+  return (await zip.file("xl/worksheets/sheet1.xml")?.async("string")) ?? "";
+}
+
+/** Formulas of all sheets that call BAR. */
+async function barFormulas(file: Buffer): Promise<number> {
+  const zip = await JSZip.loadAsync(file);
+  const sheets = await Promise.all(zip.file(/worksheets\/sheet\d+\.xml/).map((part) => part.async("string")));
+  return sheets.join("").match(/<f[^>]*>[^<]*_xldudf_BAR_/g)?.length ?? 0;
+}
+
+/** Foreground colour of each cell's fill on the first sheet, by address. */
+async function fillsOfCells(file: Buffer): Promise<Record<string, string>> {
+  const zip = await JSZip.loadAsync(file);
+  const styles = (await zip.file("xl/styles.xml")?.async("string")) ?? "";
+  const fills = [...styles.matchAll(/<fill>(.*?)<\/fill>/gs)].map(
+    ([, fill = ""]) => /<fgColor rgb="([0-9A-F]+)"/i.exec(fill)?.[1] ?? "",
+  );
+  const formats = /<cellXfs[^>]*>(.*?)<\/cellXfs>/s.exec(styles)?.[1] ?? "";
+  const fillOf = [...formats.matchAll(/<xf [^>]*?fillId="(\d+)"/g)].map(([, id]) => fills[Number(id)] ?? "");
+  const cells: Record<string, string> = {};
+  for (const [, address = "", attributes = ""] of (await sheetXml(file)).matchAll(
+    /<c r="([A-Z]+\d+)"([^>]*)>/g,
+  )) {
+    const fill = fillOf[Number(/ s="(\d+)"/.exec(attributes)?.[1] ?? 0)] ?? "";
+    if (fill !== "") cells[address] = fill;
+  }
+  return cells;
+}
