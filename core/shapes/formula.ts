@@ -19,6 +19,8 @@ export interface Formula {
 }
 
 const EPSILON = Number.EPSILON;
+const LARGEST_EXACT = 2 ** 40;
+const inHalves = (value: number): boolean => Number.isInteger(2 * value);
 const DEGREE = Math.PI / 180;
 const compiled = new Map<string, Formula>();
 
@@ -53,6 +55,7 @@ export function compileFormula(text: string, tree: FormulaTree, bracketed: reado
   const coefficients = places.map((place) => form.coefficients.get(place)!.toNumber());
   const constant = form.constant.toNumber();
   const count = places.length;
+  const isWhole = Number.isInteger(constant) && coefficients.every(inHalves);
   return {
     text,
     bracketed,
@@ -66,10 +69,17 @@ export function compileFormula(text: string, tree: FormulaTree, bracketed: reado
     // each term errs by its input, its coefficient and the product, each within EPSILON / 2 of it, and
     // the additions by EPSILON / 2 of the partial sums, which never exceed the sum of magnitudes:
     // (3 + count) EPSILON / 2 in all to first order; twice that covers the higher orders
+    // where coefficients are whole halves and inputs whole numbers, every product and partial sum is a
+    // whole half far below 2^52, which floats hold exactly: the error is nothing
     errorBound(values) {
       let magnitude = Math.abs(constant);
-      for (let term = 0; term < count; term += 1)
-        magnitude += Math.abs(coefficients[term]! * values[places[term]!]!);
+      let exactSoFar = isWhole;
+      for (let term = 0; term < count; term += 1) {
+        const value = values[places[term]!]!;
+        exactSoFar = exactSoFar && Number.isInteger(value);
+        magnitude += Math.abs(coefficients[term]! * value);
+      }
+      if (exactSoFar && magnitude < LARGEST_EXACT) return 0;
       return (3 + count) * EPSILON * magnitude;
     },
   };

@@ -14,6 +14,8 @@ export type RoundingDirection = "up" | "nearest";
  * e = error / step + EPSILON (|q| + 1) of it. The rounded multiple changes only where the exact quotient
  * is a whole number. If the whole number n nearest to q is further away than e, no whole number lies
  * between q and the exact quotient, both have the same ceiling (floor), and that ceiling is the answer.
+ * A whole value without error over a whole step is a whole number in floats only where it is one exactly:
+ * the nearest other quotient is 1 / step away.
  */
 export function roundIfSure(
   value: number,
@@ -23,6 +25,9 @@ export function roundIfSure(
 ): number {
   if (step === 0) return value;
   const quotient = direction === "up" ? value / step : value / step + 0.5;
+  if (error === 0 && Number.isInteger(quotient) && Number.isInteger(value) && Number.isInteger(step)) {
+    return cleanMultiple(quotient, step);
+  }
   const doubt = error / step + Number.EPSILON * (Math.abs(quotient) + 1);
   if (!(Math.abs(quotient - Math.round(quotient)) > doubt)) return NaN;
   return cleanMultiple(direction === "up" ? Math.ceil(quotient) : Math.floor(quotient), step);
