@@ -13,7 +13,7 @@ export interface BendOrderInput {
   readonly path: PlanarPath;
   /** mm */
   readonly diameter: number;
-  /** mm; every turn is bent round it */
+  /** mm, for turns that bring no radius of their own; those take a former of twice their radius */
   readonly former: number;
   readonly machine: Machine;
   /** degrees bent to, one a turn, unsigned: the compensated angles */
@@ -37,14 +37,14 @@ const MOST_BENDS = 12;
 
 /** One bar dressed on one bender, with what was laid out of it so far. */
 export interface BarOnBender {
-  readonly tooling: Tooling;
+  /** one a bend */
+  readonly tooling: readonly Tooling[];
   readonly straights: readonly number[];
   readonly arcs: readonly number[];
   /** radians, signed */
   readonly turns: readonly number[];
   /** radians, unsigned */
   readonly bentTo: readonly number[];
-  readonly radius: number;
   /** pairs of pieces that lie over each other in the finished bar */
   readonly overlaps: readonly (readonly [number, number])[];
   readonly chains: Map<number, SideChain>;
@@ -61,17 +61,18 @@ export function layOnBender(input: BendOrderInput): BarOnBender | Refusal {
   if (!path.inOnePlane) return notInOnePlane({});
   const count = path.turns.length;
   if (count > MOST_BENDS) return tooManyBends({ count, most: MOST_BENDS });
-  const tooling = toolingOf(input.machine, input);
-  return isRefusal(tooling) ? tooling : barOf(input, tooling);
+  const tooling: Tooling[] = [];
+  for (const turn of path.turns) {
+    const former = turn.radius === null ? input.former : 2 * turn.radius;
+    const dressed = toolingOf(input.machine, { diameter: input.diameter, former });
+    if (isRefusal(dressed)) return dressed;
+    tooling.push(dressed);
+  }
+  return barOf(input, tooling);
 }
 
-function barOf(input: BendOrderInput, tooling: Tooling): BarOnBender | Refusal {
-  const radius = (input.former + input.diameter) / 2;
-  // all on one former: radii of the path's own need their own setting of the machine
-  const path = {
-    ...input.path,
-    turns: input.path.turns.map((turn) => ({ ...turn, radius: input.former / 2 })),
-  };
+function barOf(input: BendOrderInput, tooling: readonly Tooling[]): BarOnBender | Refusal {
+  const { path } = input;
   const line = centreLine(path, { diameter: input.diameter, radius: input.former / 2 });
   const leg = line.straights.findIndex((straight) => straight < -1e-9);
   if (leg >= 0) {
@@ -89,7 +90,6 @@ function barOf(input: BendOrderInput, tooling: Tooling): BarOnBender | Refusal {
     arcs: line.arcs,
     turns: path.turns.map((turn) => (turn.angle * Math.PI) / 180),
     bentTo: input.bentTo.map((degrees) => (degrees * Math.PI) / 180),
-    radius,
     overlaps: overlapsOf(
       line.pieces.map((piece) => flatten([piece], Math.PI / 18)),
       input.diameter,
@@ -135,14 +135,15 @@ function nearerThan(
 
 /** The sweep of one bend, from 0, once the bends of the set `made` are there; side 1 swings the last end. */
 export function sweepOf(bar: BarOnBender, made: number, bend: number, side: number): SweepResult {
+  const tooling = bar.tooling[bend] as Tooling;
   return bendSweep({
     swinging: swingingChain(bar, made, bend, side),
     held: heldChainOf(bar, made, bend, -side),
     scratch: bar.scratch,
     angle: Math.abs(bar.turns[bend] as number),
     bentTo: bar.bentTo[bend] as number,
-    radius: bar.radius,
-    tooling: bar.tooling,
+    radius: radiusOf(tooling),
+    tooling,
     clearance: CLEARANCE,
     passesItself: bar.overlaps.some((pair) => closes(pair, made, bend)),
   });
@@ -174,9 +175,14 @@ function heldChainOf(bar: BarOnBender, made: number, bend: number, side: number)
   const known = bar.heldChains.get(key);
   if (known !== undefined) return known;
   const sign = Math.sign(bar.turns[bend] as number) * -side;
-  const chain = heldChain(layChain(bar, made, bend, side, sign), bar.radius);
+  const chain = heldChain(layChain(bar, made, bend, side, sign), radiusOf(bar.tooling[bend] as Tooling));
   bar.heldChains.set(key, chain);
   return chain;
+}
+
+/** mm, centre line round the former */
+function radiusOf({ former, diameter }: Tooling): number {
+  return (former + diameter) / 2;
 }
 
 /** Only the bends on that side decide how it lies. */

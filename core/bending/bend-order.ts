@@ -16,6 +16,8 @@ export interface OrderedBend {
   readonly height: number;
   /** the bar is turned end for end before this bend */
   readonly endForEnd: boolean;
+  /** mm */
+  readonly former: number;
   /** mm, radius about the former that must be clear of people */
   readonly swingRadius: number;
   /** degrees */
@@ -53,8 +55,8 @@ export type BendOrder =
       readonly blocked: readonly BlockedBend[];
     };
 
-/** What makes an order dear: a note, turning over, end for end, and a little for the swing. */
-const COST = { note: 10, turnOver: 2, endForEnd: 1, perMetreOfSwing: 0.01 };
+/** What makes an order dear: a note, another former, turning over, end for end, and a little for the swing. */
+const COST = { note: 10, formerChange: 5, turnOver: 2, endForEnd: 1, perMetreOfSwing: 0.01 };
 
 /**
  * The cheapest order in which all bends can be made with nothing touching anything, or for each bend that
@@ -74,12 +76,13 @@ interface State {
   /** which way round and up the bar lay for the last bend; 0 before the first */
   readonly sense: number;
   readonly side: number;
+  readonly former: number;
 }
 
 function search(bar: BarOnBender, count: number, degrees: readonly number[]): BendOrder {
   const full = (1 << count) - 1;
   const best: State[][] = Array.from({ length: full + 1 }, () => []);
-  best[0] = [{ cost: 0, bends: [], sense: 0, side: 0 }];
+  best[0] = [{ cost: 0, bends: [], sense: 0, side: 0, former: 0 }];
   let farthest = 0;
   for (let made = 0; made < full; made += 1) {
     const states = best[made] as State[];
@@ -117,17 +120,22 @@ interface Move {
 function extend(after: State[], before: readonly State[], move: Move): void {
   const { bar, bend, side, result } = move;
   const sense = side * Math.sign(bar.turns[bend] as number);
+  const former = bar.tooling[bend]?.former ?? 0;
   for (const state of before) {
+    const formerChanged = state.former !== 0 && state.former !== former;
     const endForEnd = state.side !== 0 && state.side !== side;
     // the machine bends one way only, so a bend the other way needs the bar's other face up
     const turnedOver = state.sense !== 0 && state.sense !== sense;
     const cost =
       state.cost +
       result.notes.length * COST.note +
+      (formerChanged ? COST.formerChange : 0) +
       (turnedOver ? COST.turnOver : 0) +
       (endForEnd ? COST.endForEnd : 0) +
       (result.reach / 1000) * COST.perMetreOfSwing;
-    const alike = after.findIndex((other) => other.sense === sense && other.side === side);
+    const alike = after.findIndex(
+      (other) => other.sense === sense && other.side === side && other.former === former,
+    );
     if (alike >= 0 && (after[alike] as State).cost <= cost) continue;
     const step: OrderedBend = {
       bend: bend + 1,
@@ -135,11 +143,12 @@ function extend(after: State[], before: readonly State[], move: Move): void {
       turnedOver,
       height: result.height,
       endForEnd,
+      former,
       swingRadius: result.reach,
       bentTo: move.degrees[bend] as number,
       notes: result.notes,
     };
-    const next: State = { cost, bends: [...state.bends, step], sense, side };
+    const next: State = { cost, bends: [...state.bends, step], sense, side, former };
     if (alike >= 0) after[alike] = next;
     else after.push(next);
   }
