@@ -20,6 +20,8 @@ export interface AuditReport {
   readonly standard: Standard;
   readonly sheets: readonly AuditedSheet[];
   readonly findings: readonly Finding[];
+  /** the sheet read as the Shop sheet and not as a schedule; null where the book has none */
+  readonly shopSheet: string | null;
   /** sums over the sheets; every row of each used range is in one class */
   readonly rows: RowCounts;
   /** findings that the user has silenced, with the reason given */

@@ -1,5 +1,6 @@
 import type { ColumnKind } from "../schedule/bar-row";
 import { type Cell, type Sheet, sheetFromRows } from "../schedule/sheet";
+import { SHOP_SHEET } from "../shop/shop";
 import type { Example, ExampleRow } from "./rule";
 
 /** The header cell of each column in an example. */
@@ -55,7 +56,10 @@ const ALWAYS: readonly ColumnKind[] = [
 /** The sheets of a rule's example: header in row 1, bars from row 2, column A the member. */
 export function exampleSheets(example: Example): readonly Sheet[] {
   const sheets = example.sheets ?? { Schedule: example.rows ?? [] };
-  return Object.entries(sheets).map(([name, rows]) => exampleSheet(name, rows, example.foot ?? []));
+  const schedules = Object.entries(sheets).map(([name, rows]) =>
+    exampleSheet(name, rows, example.foot ?? []),
+  );
+  return example.shop === undefined ? schedules : [...schedules, sheetFromRows(SHOP_SHEET, example.shop)];
 }
 
 function exampleSheet(name: string, rows: readonly ExampleRow[], foot: readonly ExampleRow[]): Sheet {

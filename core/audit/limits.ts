@@ -1,5 +1,7 @@
+import type { Shop } from "../shop/shop";
 import type { Citation, Cited } from "../standards/citation";
 import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
 
 /** Figures a workbook may change. Null takes the standard's own, or leaves the question unasked. */
 export interface Limits {
@@ -28,6 +30,11 @@ const CHANGED: Citation = {
   provenance: "common practice",
 };
 
+const OF_SHOP: Citation = {
+  document: "Shop sheet of this workbook",
+  provenance: "common practice",
+};
+
 const HAND_LIFT: Cited<number> = {
   value: 25,
   cite: {
@@ -41,19 +48,50 @@ const HAND_LIFT: Cited<number> = {
 export interface LimitsInForce {
   readonly handLift: Cited<number>;
   readonly hoist: Cited<number> | null;
-  readonly stockLength: Cited<number> | null;
+  /** mm, the longest stock length for a bar of this diameter */
+  stockLengthOf(diameter: number): Cited<number> | null;
   readonly transportWidth: Cited<number> | null;
   readonly accessWidth: Cited<number> | null;
 }
 
-export function limitsInForce(changed: Limits, standard: Standard): LimitsInForce {
-  const own = (value: number | null): Cited<number> | null =>
-    value === null ? null : { value, cite: CHANGED };
+/** The workbook's own setting first, then what its Shop sheet says, then the standard. */
+export function limitsInForce(changed: Limits, standard: Standard, shop: Shop | null = null): LimitsInForce {
+  const ofShop = shop?.limits ?? null;
   return {
-    handLift: own(changed.handLift) ?? HAND_LIFT,
-    hoist: own(changed.hoist),
-    stockLength: own(changed.stockLength) ?? standard.supply.stockLength,
-    transportWidth: own(changed.transportWidth) ?? standard.supply.transportWidth,
+    handLift: own(changed.handLift) ?? written(ofShop?.handLift) ?? HAND_LIFT,
+    hoist: own(changed.hoist) ?? written(ofShop?.hoist),
+    stockLengthOf: stockLengthOf(changed, standard, shop),
+    transportWidth:
+      own(changed.transportWidth) ?? written(ofShop?.transportWidth) ?? standard.supply.transportWidth,
     accessWidth: own(changed.accessWidth),
+  };
+}
+
+function own(value: number | null): Cited<number> | null {
+  return value === null ? null : { value, cite: CHANGED };
+}
+
+function written(value: number | null | undefined): Cited<number> | null {
+  return value === null || value === undefined ? null : { value, cite: OF_SHOP };
+}
+
+/** By diameter; a row of the Shop sheet without a size serves every size, and remnants are no stock length. */
+function stockLengthOf(
+  changed: Limits,
+  standard: Standard,
+  shop: Shop | null,
+): LimitsInForce["stockLengthOf"] {
+  const set = own(changed.stockLength);
+  if (set !== null) return () => set;
+  const rows = (shop?.stock ?? []).filter(({ remnant }) => !remnant);
+  if (rows.length === 0) return () => standard.supply.stockLength;
+  const bySize = rows.map(({ size, length }) => {
+    const reading = size === null ? null : standard.readSize(size);
+    return { length, diameter: reading === null || isRefusal(reading) ? null : reading.diameter };
+  });
+  return (diameter) => {
+    const serving = bySize.filter((row) => row.diameter === null || row.diameter === diameter);
+    if (serving.length === 0) return standard.supply.stockLength;
+    return written(Math.max(...serving.map(({ length }) => length)));
   };
 }

@@ -6,6 +6,7 @@ import type { Limits } from "./limits";
 import type { RowFacts } from "./row-facts";
 import type { RuleContext } from "./rule-context";
 import type { SheetFacts } from "./sheet-facts";
+import type { ShopFacts } from "./shop-facts";
 
 /** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
 export type MessageValue = string | number | { readonly mm: number } | { readonly kg: number };
@@ -22,6 +23,8 @@ export interface Example {
   /** id; BS8666:2005 unless given */
   readonly standard?: string;
   readonly limits?: Partial<Limits>;
+  /** rows of the workbook's Shop sheet, from A1 */
+  readonly shop?: readonly (readonly Cell[])[];
   /** rows of plain cells under the bars, such as a total line, laid under the columns named */
   readonly foot?: readonly ExampleRow[];
 }
@@ -88,7 +91,19 @@ export interface SheetRule<MessageId extends string = string, FixId extends stri
   ): void;
 }
 
-export type Rule = RowRule | SheetRule;
+/** About the Shop sheet: one of its cells, or the sheet as a whole. */
+export type ShopReport<MessageId extends string = string> = Omit<
+  SheetReport<MessageId>,
+  "at" | "row" | "fix"
+>;
+
+/** Judges what the Shop sheet itself says. */
+export interface ShopRule<MessageId extends string = string, FixId extends string = string>
+  extends RuleBase<MessageId, FixId> {
+  checkShop(shop: ShopFacts, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
+}
+
+export type Rule = RowRule | SheetRule | ShopRule;
 
 /**
  * Declares one rule: facts in, findings out. A rule words no sentence, touches no cell address and
@@ -100,10 +115,21 @@ export function defineRule<MessageId extends string, FixId extends string = neve
 export function defineRule<MessageId extends string, FixId extends string = never>(
   rule: SheetRule<MessageId, FixId>,
 ): SheetRule<MessageId, FixId>;
+export function defineRule<MessageId extends string, FixId extends string = never>(
+  rule: ShopRule<MessageId, FixId>,
+): ShopRule<MessageId, FixId>;
 export function defineRule(rule: Rule): Rule {
   return rule;
 }
 
 export function isRowRule(rule: Rule): rule is RowRule {
   return "checkRow" in rule;
+}
+
+export function isSheetRule(rule: Rule): rule is SheetRule {
+  return "checkSheet" in rule;
+}
+
+export function isShopRule(rule: Rule): rule is ShopRule {
+  return "checkShop" in rule;
 }

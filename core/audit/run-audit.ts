@@ -1,6 +1,7 @@
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import { readSchedule } from "../schedule/read-schedule";
 import type { Sheet } from "../schedule/sheet";
+import { isShopSheet } from "../shop/is-shop-sheet";
 import type { Standard } from "../standards/port";
 import { type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
@@ -8,14 +9,25 @@ import { type Finding, SEVERITIES } from "./finding";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
 import { RowFacts, rowKey } from "./row-facts";
-import { isRowRule, type RowReport, type RowRule, type Rule, type SheetReport, type SheetRule } from "./rule";
+import {
+  isRowRule,
+  isSheetRule,
+  isShopRule,
+  type RowReport,
+  type RowRule,
+  type Rule,
+  type SheetReport,
+  type SheetRule,
+  type ShopReport,
+} from "./rule";
 import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
 import { type BookFacts, SheetFacts } from "./sheet-facts";
 import { sameHabits } from "./sheet-habits";
+import { ShopFacts } from "./shop-facts";
 
 export interface AuditQuestion {
-  /** all sheets to be judged together */
+  /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
   readonly sheets: readonly Sheet[];
   readonly standard: Standard;
   readonly settings?: AuditSettings;
@@ -37,6 +49,8 @@ interface AuditState {
   readonly rowRules: readonly RowRule[];
   readonly sheetRules: readonly SheetRule[];
   readonly sheets: readonly SheetState[];
+  /** about the Shop sheet */
+  readonly shopFindings: readonly Finding[];
 }
 
 const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
@@ -53,13 +67,17 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const { standard, settings } = question;
   const off = new Set(settings.rulesOff);
   const rules = question.rules.filter((rule) => !off.has(rule.code));
-  const context: RuleContext = { standard, limits: limitsInForce(settings.limits, standard), shop: null };
+  const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
+  const shop = shopSheet === undefined ? null : new ShopFacts(shopSheet, standard);
+  const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
+  const context: RuleContext = { standard, limits, shop };
   const rowRules = rules.filter(isRowRule);
-  const sheetRules = rules.filter((rule): rule is SheetRule => !isRowRule(rule));
-  const sheets = question.sheets.map((sheet) =>
-    judgeRows(sheet, readSchedule(sheet, standard), context, rowRules),
-  );
-  const state = { question, context, rowRules, sheetRules, sheets };
+  const sheetRules = rules.filter(isSheetRule);
+  const sheets = question.sheets
+    .filter(({ name }) => !isShopSheet(name))
+    .map((sheet) => judgeRows(sheet, readSchedule(sheet, standard), context, rowRules));
+  const shopFindings = judgeShop(context, rules);
+  const state = { question, context, rowRules, sheetRules, sheets, shopFindings };
   judgeBook(state);
   return reportOf(state);
 }
@@ -70,6 +88,10 @@ export function runAudit(asked: AuditQuestion): AuditReport {
  */
 export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
   const state = states.get(report);
+  if (state?.context.shop?.sheet.name === changed.name) {
+    // what the yard owns can alter the judgement of any row
+    return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
+  }
   const place = state?.sheets.findIndex(({ facts }) => facts.name === changed.name) ?? -1;
   if (state === undefined || place < 0) {
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
@@ -80,11 +102,15 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
     ...state,
-    question: { ...state.question, sheets: sheets.map(({ facts }) => facts.sheet) },
+    question: { ...state.question, sheets: replaced(state.question.sheets, changed) },
     sheets,
   };
   judgeBook(next);
   return reportOf(next);
+}
+
+function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {
+  return sheets.map((sheet) => (sheet.name === changed.name ? changed : sheet));
 }
 
 interface Change {
@@ -129,6 +155,18 @@ function judgeRows(
     row.release();
   }
   return { facts, rowFindings, sheetFindings: [] };
+}
+
+function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
+  const { shop, standard } = context;
+  if (shop === null) return [];
+  const found: Finding[] = [];
+  for (const rule of rules.filter(isShopRule)) {
+    rule.checkShop(shop, context, (said: ShopReport) => {
+      found.push(sheetFinding(rule, shop.sheet, standard.unit, said));
+    });
+  }
+  return inOrder(found);
 }
 
 /** Sheet-scoped rules, once every sheet's index can be asked. */
@@ -211,16 +249,18 @@ function reportOf(state: AuditState): AuditReport {
   const silenced: { finding: Finding; reason: string }[] = [];
   const { silences } = state.question.settings;
   const used = new Set<number>();
-  for (const sheet of state.sheets) {
-    for (const finding of orderedFindings(sheet)) {
-      const silence = silences.length === 0 ? -1 : silenceOf(finding, sheet, silences);
-      if (silence < 0) findings.push(finding);
-      else {
-        used.add(silence);
-        silenced.push({ finding, reason: silences[silence]?.reason ?? "" });
-      }
+  const keep = (finding: Finding, facts: SheetFacts | null): void => {
+    const silence = silences.length === 0 ? -1 : silenceOf(finding, facts, silences);
+    if (silence < 0) findings.push(finding);
+    else {
+      used.add(silence);
+      silenced.push({ finding, reason: silences[silence]?.reason ?? "" });
     }
+  };
+  for (const sheet of state.sheets) {
+    for (const finding of orderedFindings(sheet)) keep(finding, sheet.facts);
   }
+  for (const finding of state.shopFindings) keep(finding, null);
   const sheets = state.sheets.map(({ facts }) => {
     const { reading, sheet } = facts;
     const header = reading.tables[0]?.headerTop;
@@ -236,6 +276,7 @@ function reportOf(state: AuditState): AuditReport {
     standard: state.question.standard,
     sheets,
     findings,
+    shopSheet: state.context.shop?.sheet.name ?? null,
     rows: sumRowCounts(sheets),
     silenced,
     outdatedSilences,
@@ -247,13 +288,17 @@ function reportOf(state: AuditState): AuditReport {
 function orderedFindings({ rowFindings, sheetFindings }: SheetState): readonly Finding[] {
   const all: Finding[] = [...sheetFindings];
   for (const found of rowFindings) if (found !== undefined) all.push(...found);
-  return all.sort(
+  return inOrder(all);
+}
+
+function inOrder(findings: Finding[]): readonly Finding[] {
+  return findings.sort(
     (a, b) =>
       (a.row ?? 0) - (b.row ?? 0) || (RANK.get(a.severity) as number) - (RANK.get(b.severity) as number),
   );
 }
 
-function silenceOf(finding: Finding, { facts }: SheetState, silences: AuditSettings["silences"]): number {
+function silenceOf(finding: Finding, facts: SheetFacts | null, silences: AuditSettings["silences"]): number {
   return silences.findIndex(
     (silence) =>
       silence.code === finding.code &&
@@ -262,8 +307,8 @@ function silenceOf(finding: Finding, { facts }: SheetState, silences: AuditSetti
   );
 }
 
-function keyOf(finding: Finding, facts: SheetFacts): string | null {
+function keyOf(finding: Finding, facts: SheetFacts | null): string | null {
   if (finding.row === null) return null;
-  const bar = facts.barAt(finding.row - 1 - facts.sheet.top);
+  const bar = facts?.barAt(finding.row - 1 - facts.sheet.top);
   return bar === undefined ? `row ${finding.row}` : rowKey(bar);
 }

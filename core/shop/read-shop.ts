@@ -121,6 +121,13 @@ class ShopReader {
     const length = this.length(section, "stockLength", row);
     if (length === null) return;
     const size = this.cell(section, "size", row);
+    const known =
+      size === null ||
+      ((typeof size === "string" || typeof size === "number") && !isRefusal(this.standard.readSize(size)));
+    if (!known) {
+      this.problem(section, "size", row, `a size of ${this.standard.id}, or blank for every size`);
+      return;
+    }
     const remnant = plainWords(this.cell(section, "kind", row)) === "remnant";
     const count = this.number(section, "count", row, "whole bars, 0 or more", true);
     this.stock.push({

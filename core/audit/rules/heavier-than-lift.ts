@@ -20,9 +20,10 @@ export default defineRule({
   checkRow(facts, context, report) {
     const { massEach } = facts;
     const { handLift, hoist } = context.limits;
-    if (massEach === null || massEach <= handLift.value || facts.lengthJudgement.kind === "slip") return;
-    if (facts.path?.kind === "helix") return;
+    if (massEach === null) return;
     const tooHeavy = hoist !== null && massEach > hoist.value ? hoist : null;
+    if (tooHeavy === null && massEach <= handLift.value) return;
+    if (facts.lengthJudgement.kind === "slip" || facts.path?.kind === "helix") return;
     const limit = tooHeavy ?? handLift;
     report({
       messageId: tooHeavy === null ? "hand" : "hoist",

@@ -17,9 +17,10 @@ export default defineRule({
       "length {length} is over the stock length {stock}, and no lap is named: ask the designer where to lap",
   },
   checkRow(facts, context, report) {
-    const { stockLength } = context.limits;
-    const length = facts.lengthInForce;
-    if (stockLength === null || length === null || length <= stockLength.value + CLOSE) return;
+    const { lengthInForce: length, diameter } = facts;
+    if (length === null || diameter === null) return;
+    const stockLength = context.limits.stockLengthOf(diameter);
+    if (stockLength === null || length <= stockLength.value + CLOSE) return;
     if (facts.path?.kind === "helix" || facts.lengthJudgement.kind === "slip") return;
     if (facts.row.lap || /\blap|coupl|splic/.test(facts.words)) return;
     report({
