@@ -5,7 +5,8 @@ import { runBatch } from "./run-batch";
 /** Excel's longest formula. */
 const LONGEST_FORMULA = 8_192;
 
-const PREFIX = "Barwright.";
+/** In small letters: Excel does not tell names apart by their case. */
+const PREFIX = "barwright.";
 /** ms for which the names that came with a sheet's cells answer without a request of their own */
 const FRESH = 1_000;
 
@@ -26,8 +27,11 @@ export class Settings {
   ask(context: Excel.RequestContext): () => void {
     const names = context.workbook.names.load("items/name,items/formula");
     return () => {
-      const own = names.items.filter((item) => item.name.startsWith(PREFIX));
-      this.seen = { at: Date.now(), formulas: new Map(own.map((item) => [item.name, String(item.formula)])) };
+      const own = names.items.filter((item) => item.name.toLowerCase().startsWith(PREFIX));
+      this.seen = {
+        at: Date.now(),
+        formulas: new Map(own.map((item) => [item.name.toLowerCase(), String(item.formula)])),
+      };
     };
   }
 
@@ -65,7 +69,7 @@ export class Settings {
 
   private async formulaOf(name: string): Promise<string | null> {
     const { seen } = this;
-    if (seen !== null && Date.now() - seen.at < FRESH) return seen.formulas.get(name) ?? null;
+    if (seen !== null && Date.now() - seen.at < FRESH) return seen.formulas.get(name.toLowerCase()) ?? null;
     return runBatch(async (context) => {
       const item = context.workbook.names.getItemOrNullObject(name).load("formula");
       await context.sync();

@@ -11,13 +11,17 @@ import { followOfficeTheme } from "./office-theme";
 const place = document.getElementById("pane");
 if (place === null) throw new Error("the page has no place for the pane");
 
+const workbook = excelWorkbook();
+readDefaultStandardBy(async () => {
+  await Office.onReady();
+  return workbook.setting(SETTING_NAMES.standard);
+});
+
 const { host } = await Office.onReady();
 if (host === Office.HostType.Excel) await openInExcel(place);
 else sayOutside(place);
 
 async function openInExcel(place: Element): Promise<void> {
-  const workbook = excelWorkbook();
-  readDefaultStandardBy(() => workbook.setting(SETTING_NAMES.standard));
   const { element } = await openPane(place, untilClosed(withFreshStandard(workbook)));
   followOfficeTheme((dark) => applyTheme(element, dark));
 }

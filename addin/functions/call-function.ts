@@ -24,16 +24,24 @@ function calculate(name: string, standard: string, blocks: readonly (Block | und
   const key = contentKey(name, standard, blocks);
   const kept = results.get(key);
   if (kept !== undefined) return kept;
-  const result = functionNamed(name).call(blocks, { defaultStandard: standard });
+  const result = callCore(name, blocks, standard);
   if (results.size >= KEPT_RESULTS) results.delete(results.keys().next().value as string);
   results.set(key, result);
   return result;
 }
 
-function functionNamed(name: string) {
+/** Excel drops the words of any other error than its own. */
+function callCore(name: string, blocks: readonly (Block | undefined)[], defaultStandard: string): Block {
   const definition = WORKSHEET_FUNCTIONS.get(name);
-  if (definition !== undefined) return definition;
-  throw excelError({ error: "#N/A", message: `BAR.${name} is not in this version: update the add-in` });
+  if (definition === undefined) {
+    throw excelError({ error: "#N/A", message: `BAR.${name} is not in this version: update the add-in` });
+  }
+  try {
+    return definition.call(blocks, { defaultStandard });
+  } catch (problem) {
+    const message = `BAR.${name} failed, which is a fault of the add-in: report it with its arguments (${String(problem)})`;
+    throw excelError({ error: "#VALUE!", message });
+  }
 }
 
 async function standardInForce(): Promise<string> {

@@ -6,7 +6,19 @@ export type Given = readonly (readonly unknown[])[] | null | undefined;
 
 /** The argument as core takes it; undefined where it was left out. */
 export function blockOf(given: Given): Block | undefined {
-  return given?.map((row) => row.map(cellOf));
+  return given?.map(rowOf);
+}
+
+const BLANK_ROW: readonly Cell[] = [null];
+
+/** A whole column has a million rows, most of them blank: those share one row, plain ones are kept. */
+function rowOf(row: readonly unknown[]): readonly Cell[] {
+  if (row.length === 1 && (row[0] === "" || row[0] === null)) return BLANK_ROW;
+  return row.every(isPlain) ? row : row.map(cellOf);
+}
+
+function isPlain(value: unknown): value is Cell {
+  return typeof value === "number" || (typeof value === "string" && value !== "");
 }
 
 /** Excel shows texts with two of its errors only; the others may not come from a function. */

@@ -5,12 +5,17 @@ const FRESH = 1_000;
 
 type Reader = () => Promise<string | null>;
 
-let read: Reader = async () => null;
+let begin: (reader: Reader) => void = () => undefined;
+/** Excel may call before the page has said where to look: such calls wait. */
+let reader = new Promise<Reader>((resolve) => {
+  begin = resolve;
+});
 let known: { readonly standard: Promise<string>; readonly until: number } | null = null;
 
 /** Tells the functions where the workbook keeps its standard. */
-export function readDefaultStandardBy(reader: Reader): void {
-  read = reader;
+export function readDefaultStandardBy(read: Reader): void {
+  begin(read);
+  reader = Promise.resolve(read);
   known = null;
 }
 
@@ -22,7 +27,7 @@ export function forgetDefaultStandard(): void {
 /** Id or alias of the standard for arguments left out. Rejects where the workbook's name holds no text. */
 export function defaultStandard(now = Date.now()): Promise<string> {
   if (known === null || now > known.until) {
-    const standard = read().then((own) => own ?? FALLBACK);
+    const standard = reader.then((read) => read()).then((own) => own ?? FALLBACK);
     known = { standard, until: now + FRESH };
   }
   return known.standard;

@@ -1,4 +1,5 @@
 import { excelWorkbook } from "../../addin/excel/excel-workbook";
+import { readDefaultStandardBy } from "../../addin/functions/default-standard";
 import { runAudit } from "../../core/audit/run-audit";
 import { resolveStandard } from "../../core/standards/index";
 import { isRefusal } from "../../core/units/refusal";
@@ -15,6 +16,7 @@ const bench: Bench = {
   async run() {
     const open = await openInJsdom();
     await import("../../addin/functions/associate-functions");
+    readDefaultStandardBy(async () => null);
     const figures = { ...(await checkFigures(open)), ...(await functionFigures(open)) };
     open.close();
     return { figures };

@@ -321,6 +321,16 @@ describe("settings", () => {
     expect(await port.setting("Barwright.Silences")).toBe(long);
   });
 
+  test("are found whatever the case of their name", async () => {
+    await start({
+      ...book.save(),
+      names: [{ name: "BARWRIGHT.STANDARD", formula: '="EC2:2004"', visible: true }],
+    });
+    expect(await port.setting("Barwright.Standard")).toBe("EC2:2004");
+    await port.read("Sheet1");
+    expect(await port.setting("Barwright.Standard")).toBe("EC2:2004");
+  });
+
   test("changed by another hand are read anew", async () => {
     await port.read("Sheet1");
     expect(await port.setting("Barwright.Standard")).toBeNull();

@@ -10,22 +10,32 @@ import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-
 let open: OpenExcel;
 const counts = new Map<string, number>();
 
+/** Excel hands over every declared argument: a range as its rows, one left out as null. */
+const padded = (id: string, given: unknown[]) =>
+  Array.from({ length: counts.get(id) ?? 0 }, (_, index) => given[index] ?? null);
+const bar = (id: string, ...given: unknown[]) => open.excel.functions.call(id, ...padded(id, given));
+const one = (value: unknown) => [[value]];
+
 beforeAll(async () => {
   open = await openInJsdom();
-  readDefaultStandardBy(() => excelWorkbook().setting("Barwright.Standard"));
   await import("../../../addin/functions/associate-functions");
   for (const { id, parameters } of (await functionsMetadata("https://x")).functions) {
     counts.set(id, parameters.length);
   }
 });
 afterAll(() => open.close());
-beforeEach(() => forgetDefaultStandard());
 
-/** Excel hands over every declared argument: a range as its rows, one left out as null. */
-const padded = (id: string, given: unknown[]) =>
-  Array.from({ length: counts.get(id) ?? 0 }, (_, index) => given[index] ?? null);
-const bar = (id: string, ...given: unknown[]) => open.excel.functions.call(id, ...padded(id, given));
-const one = (value: unknown) => [[value]];
+test("a call that comes before the page knows the workbook's standard waits for it", async () => {
+  await excelWorkbook().saveSetting("Barwright.Standard", "ACI318:2019");
+  const early = bar("FORMER", one("#5"));
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  readDefaultStandardBy(() => excelWorkbook().setting("Barwright.Standard"));
+  const stated = await bar("FORMER", one("#5"), one("ACI318:2019"));
+  expect((await early).value).toEqual(stated.value);
+  await excelWorkbook().saveSetting("Barwright.Standard", null);
+  forgetDefaultStandard();
+});
+beforeEach(() => forgetDefaultStandard());
 
 /** Legs 500 and 1200 with a right angle about a former of 64 on a 16 bar: r + d = 48, r + d/2 = 40. */
 const RIGHT_ANGLE = 500 + 1200 - 2 * 48 + (Math.PI / 2) * 40;
@@ -149,6 +159,21 @@ describe("a worksheet function in Excel", () => {
   test("can be taken back by Excel without harm to the next", async () => {
     open.excel.functions.callAndCancel("MASS", one("H16"), one("BS8666:2005"), null);
     expect(await bar("MASS", one("H16"), one("BS8666:2005"))).toMatchObject({ ok: true });
+  });
+});
+
+test("a fault of the add-in itself is told as one", async () => {
+  const definition = WORKSHEET_FUNCTIONS.get("AREA") as { call: (...given: never[]) => unknown };
+  const { call } = definition;
+  definition.call = () => {
+    throw new Error("no such table");
+  };
+  const answer = await bar("AREA", one("H16"), one("EC2:2004"));
+  definition.call = call;
+  expect(answer).toMatchObject({
+    ok: false,
+    errorCode: 7,
+    value: expect.stringMatching(/BAR.AREA failed.*no such table/),
   });
 });
 
