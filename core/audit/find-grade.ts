@@ -24,7 +24,7 @@ export function findGrade(grades: readonly Grade[], text: string): Grade | null 
 function search(grades: readonly Grade[], wanted: string): Grade | null {
   return (
     grades.find(({ prefixes }) => prefixes.some((prefix) => prefix.toUpperCase() === wanted)) ??
-    grades.find(({ name }) => plain(name) === wanted) ??
+    grades.find(({ name }) => bare(plain(name)) === bare(wanted)) ??
     byYield(grades, wanted)
   );
 }
@@ -35,6 +35,11 @@ function byYield(grades: readonly Grade[], wanted: string): Grade | null {
   if (parts === null) return null;
   const alike = grades.filter((grade) => grade.yield === Number(parts[1]));
   return alike.find(({ name }) => plain(name).includes(`${parts[1]}${parts[2]}`)) ?? alike[0] ?? null;
+}
+
+/** "GRADE60" and "60" are one grade. */
+function bare(name: string): string {
+  return name.replace(/^(?:GRADE|GR)(?=\d)/, "");
 }
 
 function plain(name: string): string {

@@ -1,5 +1,8 @@
 import type { ColumnKind } from "../../schedule/bar-row";
+import { holdsShapeCodes } from "../holds-shape-codes";
+import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
+import { typedText } from "../typed-text";
 
 /** What is not checked on a sheet without the column. */
 const NEEDED: readonly (readonly [ColumnKind, string])[] = [
@@ -22,11 +25,29 @@ export default defineRule({
       { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16, former: 64, revision: "A" }] },
     ],
   },
-  messages: { missing: "the sheet does not hold {facts}, so they were not checked" },
-  checkSheet(sheet, _context, report) {
+  messages: {
+    missing: "the sheet does not hold {facts}, so they were not checked",
+    shapes:
+      "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked: write them as paths",
+  },
+  checkSheet(sheet, context, report) {
     if (sheet.bars.length === 0) return;
+    if (!holdsShapeCodes(context.standard)) {
+      const unknown = sheet.bars.filter(namesUnknownShape);
+      const first = unknown[0]?.typed("shape") ?? null;
+      if (first !== null) {
+        const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first) };
+        report({ messageId: "shapes", outcome: "unsure", values });
+      }
+    }
     const missing = NEEDED.filter(([field]) => !sheet.has(field)).map(([, words]) => words);
     if (missing.length === 0) return;
     report({ messageId: "missing", outcome: "unsure", values: { facts: missing.join(", ") } });
   },
 });
+
+function namesUnknownShape(facts: RowFacts): boolean {
+  const typed = facts.typed("shape");
+  if (typed === null || typedText(typed).trim() === "") return false;
+  return facts.definition === null && !facts.isPath;
+}

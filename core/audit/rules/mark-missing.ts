@@ -1,3 +1,4 @@
+import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -23,10 +24,22 @@ export default defineRule({
     let marked = 0;
     for (const { row } of sheet.bars) if (row.mark !== null) marked += 1;
     if (marked * 2 <= sheet.bars.length || marked === sheet.bars.length) return;
+    const bentOnly = marksBentBarsOnly(sheet.bars);
     for (const facts of sheet.bars) {
+      if (bentOnly && isStraight(facts)) continue;
       const { mark, problems } = facts.row;
       if (mark !== null || problems?.some(({ field }) => field === "mark")) continue;
       report({ messageId: "missing", row: facts, at: "mark" });
     }
   },
 });
+
+/** Lists in which a straight bar goes by its size and length: no straight bar is marked. */
+function marksBentBarsOnly(bars: readonly RowFacts[]): boolean {
+  const straight = bars.filter(isStraight);
+  return straight.length > 1 && straight.every(({ row }) => row.mark === null);
+}
+
+function isStraight({ row }: RowFacts): boolean {
+  return row.shape === "00" || (row.shape === null && row.dims.length === 0);
+}

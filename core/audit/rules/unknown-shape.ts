@@ -1,4 +1,5 @@
 import { standardsWithShape } from "../../shapes/standards-with-shape";
+import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
 import { isMost } from "../sheet-habits";
 
@@ -18,6 +19,8 @@ export default defineRule({
     missing: "no shape code is given",
   },
   checkRow(facts, context, report) {
+    // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
+    if (!holdsShapeCodes(context.standard)) return;
     const { shape, problems } = facts.row;
     if (shape === null) {
       if (!facts.has("shape") || !isMost(facts.sheet.habits.shapeShare)) return;

@@ -1,3 +1,4 @@
+import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
 import { typedText } from "../typed-text";
 
@@ -16,11 +17,13 @@ export default defineRule({
     varying: "{reason}",
     blank: "{reason}",
   },
-  checkRow(facts, _context, report) {
+  checkRow(facts, context, report) {
     const { problems } = facts.row;
     if (problems === null) return;
     for (const { field, typed, outcome, reason } of problems) {
       if (outcome !== "unread") continue;
+      // words for a shape are as good as any where no list of codes is held: the sheet's note says so
+      if (field === "shape" && !holdsShapeCodes(context.standard)) continue;
       if (field === facts.row.varying?.field) {
         report({ messageId: "varying", severity: "note", at: field, values: { reason } });
         continue;

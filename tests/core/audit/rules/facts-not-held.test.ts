@@ -8,6 +8,21 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      standard: "ACI318:2019",
+      rows: [
+        { size: "#5", shape: "17", A: 40, B: 30, length: 68, mass: 2, former: 4, revision: "A" },
+        { size: "#5", shape: "40 +90 30", length: 68, mass: 2, former: 4, revision: "A" },
+      ],
+      says: [
+        {
+          cell: null,
+          outcome: "unsure",
+          message:
+            "ACI318:2019 holds no list of shapes, so 1 of the shapes, such as 17, were not checked: write them as paths",
+        },
+      ],
+    },
+    {
       rows: [
         { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
         { size: "H16", shape: "00", A: 2000, length: 2000, mass: 6.32 },

@@ -4,6 +4,9 @@ import { ruleCases } from "../rule-cases";
 // type letters of BS 8666:2005 Table 1 (from memory): H A B C S X, and R and T of older drawings; Q is none
 ruleCases(rule, {
   silent: [
+    // a grade by its number, as lists in inches write it
+    { standard: "ACI318:2019", rows: [{ size: "#5", shape: "40 +90 30", length: 68, grade: 60 }] },
+    { standard: "ACI318:2019", rows: [{ size: "#5", shape: "40 +90 30", length: 68, grade: "Gr. 60" }] },
     { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] },
     { rows: [{ size: "16", shape: "00", A: 1000, length: 1000 }] },
   ],
