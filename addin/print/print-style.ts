@@ -5,6 +5,7 @@ export const PRINT_STYLE = new Markup(`
 @page { size: A4; margin: 10mm; }
 * { box-sizing: border-box; }
 body { font: 10pt/1.35 "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0 auto; max-width: 190mm; padding: 4mm; }
+@media print { body { max-width: none; padding: 0 0.5mm; } }
 header { border-bottom: 0.6mm solid #000; margin-bottom: 4mm; }
 h1 { font-size: 15pt; margin: 0; }
 h2 { font-size: 12pt; margin: 5mm 0 2mm; break-after: avoid; }
@@ -27,4 +28,50 @@ tr { break-inside: avoid; }
 .label .reference, .label .warning { grid-column: 1 / -1; margin: 0; }
 .warning { font-weight: 700; border: 0.4mm solid #000; padding: 1mm 2mm; }
 .note { color: #222; }
+.ticket { border: 0.5mm solid #000; padding: 2.5mm 3mm; margin: 0 0 4mm; break-inside: avoid; }
+.ticket .strip { display: grid; grid-template-columns: auto 1fr auto; gap: 0 5mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
+.ticket .mark { font-size: 26pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
+.ticket .what { font-size: 9.5pt; }
+.ticket .what strong { font-size: 15pt; }
+.ticket .cut { text-align: right; }
+.ticket .cut strong { font-size: 20pt; font-variant-numeric: tabular-nums; }
+.ticket .reference { grid-column: 1 / -1; font-size: 8.5pt; color: #222; margin-top: 1mm; }
+.ticket .deviation { font-size: 8.5pt; white-space: nowrap; }
+.ticket .bar { display: grid; grid-template-columns: 92mm 1fr; gap: 4mm; margin: 2mm 0; align-items: start; }
+.ticket figure { margin: 0; }
+.ticket figure svg { display: block; width: 100%; height: auto; }
+.ticket figcaption { font-size: 8pt; color: #222; }
+.ticket .none { font-style: italic; }
+.ticket .facts { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 0.8mm 3mm; align-content: start; font-size: 9pt; }
+.ticket .facts dt { color: #222; }
+.ticket .facts dd { margin: 0; overflow-wrap: anywhere; }
+.ticket .facts .dim { white-space: nowrap; margin-right: 2mm; }
+.ticket .facts small { display: block; font-size: 7.5pt; color: #333; }
+.ticket .bends { font-size: 8.5pt; }
+.ticket .bends th { font-size: 7.5pt; vertical-align: bottom; }
+.ticket .bends th, .ticket .bends td { padding: 0.8mm 1.2mm; }
+.ticket .bends td strong { font-size: 10.5pt; font-variant-numeric: tabular-nums; }
+.ticket .bends .stop { white-space: nowrap; }
+.ticket .bends .trial { font-weight: 700; }
+.ticket .order { margin: 1mm 0 0; font-size: 8.5pt; }
+.ticket .warnings { margin: 1.5mm 0 0; padding: 1mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 9pt; }
+.ticket .warnings b { text-transform: uppercase; font-size: 8pt; margin-right: 1mm; }
+.ticket .cautions { margin: 1.5mm 0 0; padding: 0 0 0 4mm; columns: 2; column-gap: 6mm; font-size: 7.8pt; line-height: 1.25; }
+.ticket .cautions li { break-inside: avoid; }
+.chart .plot { display: block; width: 100%; height: auto; margin: 2mm 0; }
+.chart .plot text { font-size: 10px; fill: #000; }
+.chart .plot .head, .chart .plot .name { font-weight: 700; font-size: 11px; }
+.chart .plot .none { font-style: italic; }
+.chart .plot .grid { stroke: #ccc; stroke-width: 0.6; }
+.chart .plot .axis { stroke: #000; stroke-width: 1; }
+.chart .plot .band { fill: #f1f1f1; }
+.chart .plot .interval { stroke: #000; stroke-width: 1.2; fill: none; }
+.chart .plot .dot { fill: #000; }
+.chart .plot .ring { fill: none; stroke: #000; stroke-width: 1.2; }
+.chart .plot .cross { stroke: #000; stroke-width: 2; fill: none; }
+.chart .angles { font-size: 9pt; }
+.chart + .chart { break-before: page; }
+.chart .angles strong { font-size: 11pt; }
+.chart .problems { padding-left: 5mm; font-size: 9pt; }
+@media print { .band { print-color-adjust: exact; } }
 `);

@@ -12,5 +12,5 @@ export type {
   TicketOrder,
   TicketWarning,
 } from "./ticket";
-export { type ResidualPoint, trialResiduals } from "./trial-residuals";
+export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";
 export { type Yard, yardOf } from "./yard";

@@ -87,14 +87,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     freeLeg: path?.kind === "planar" ? freeLegName(path) : null,
     dimensions: ticketDimensions(facts, path?.kind === "planar" ? path : null),
     toleranceCite: facts.standard.tolerances?.cite ?? null,
-    former:
-      shape === null || planar === null
-        ? null
-        : {
-            diameter: shape.former.value,
-            from: row.former === null ? "standard's least" : "schedule",
-            inRack: inRack(best, shape.former.value),
-          },
+    formers: bar === null || shape === null ? [] : formersOf(bar, shape, row.former !== null, best),
     machine: {
       name: isSure ? (best.machine?.name ?? null) : null,
       reasons: isSure || bar === null ? [] : reasonsOf(tried, yard),
@@ -109,7 +102,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     warnings: byRank(warnings),
     cautions: cautionsFor({
       unit: facts.standard.unit,
-      isBent: planar !== null,
+      isBent: path?.kind === "planar" ? planar !== null : !facts.isStraight,
       hasHook: planar?.turns.some((turn) => Math.abs(turn.angle) > 179) ?? false,
       diameter: facts.diameter,
       yield: steel.yield,
@@ -176,9 +169,18 @@ function barToBend(facts: RowFacts, shape: ResolvedShape, path: PlanarPath, stee
   };
 }
 
-function inRack(best: MachineTried | undefined, former: number): boolean | null {
+function formersOf(
+  bar: BarToBend,
+  shape: ResolvedShape,
+  given: boolean,
+  best: MachineTried | undefined,
+): TicketFormer[] {
   const rack = best?.machine?.formers ?? null;
-  return rack === null ? null : rack.some((held) => Math.abs(held - former) < 0.5);
+  return [...new Set(bar.formers)].map((diameter) => ({
+    diameter,
+    from: diameter !== shape.former.value ? "shape" : given ? "schedule" : "standard's least",
+    inRack: rack === null ? null : rack.some((held) => Math.abs(held - diameter) < 0.5),
+  }));
 }
 
 function reasonsOf(tried: readonly MachineTried[], yard: Yard): string[] {

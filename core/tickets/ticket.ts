@@ -35,7 +35,8 @@ export interface Ticket {
   readonly dimensions: readonly TicketDimension[];
   /** where the tolerances come from; null where the standard holds none */
   readonly toleranceCite: Citation | null;
-  readonly former: TicketFormer | null;
+  /** one a diameter, in the order of the bends; empty for a bar that is not bent */
+  readonly formers: readonly TicketFormer[];
   readonly machine: TicketMachine;
   /** in working order; empty for a bar that is not bent, or whose bends cannot be marked */
   readonly bends: readonly TicketBend[];
@@ -93,7 +94,8 @@ export interface TicketDimension {
 
 export interface TicketFormer {
   readonly diameter: number;
-  readonly from: "schedule" | "standard's least";
+  /** `shape`: the bend has a radius of its own */
+  readonly from: "schedule" | "standard's least" | "shape";
   /** in the rack of the machine chosen; null where that is not known */
   readonly inRack: boolean | null;
 }

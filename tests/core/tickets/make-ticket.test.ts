@@ -76,7 +76,7 @@ describe("makeTicket: the machine", () => {
     expect(ticket.machine).toEqual({ name: "Bench 2", reasons: [] });
     expect(ticket.bendsAtOnce).toMatchObject({ machine: "Bench 2", bars: 2, basis: "plate" });
     expect(ticket.cutsAtOnce).toMatchObject({ machine: "Shear 1", bars: 3, basis: "plate" });
-    expect(ticket.former).toMatchObject({ diameter: 64, from: "standard's least", inRack: true });
+    expect(ticket.formers).toEqual([{ diameter: 64, from: "standard's least", inRack: true }]);
     // the leg beyond the former: a bar of 975 held at 552 swings about 423 mm, never less than its leg of 400
     expect(ticket.swingRadius).toBeGreaterThan(400);
     expect(ticket.swingRadius).toBeLessThan(460);

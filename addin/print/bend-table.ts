@@ -1,0 +1,94 @@
+import type { Ticket, TicketBend } from "../../core/tickets";
+import { html, type Markup } from "./html";
+import { setLength } from "./set-length";
+import { trialWords } from "./trial-words";
+
+/** The bends of a ticket in working order, with what each rests on; nothing for a bar that is not bent. */
+export function bendTable(ticket: Ticket): Markup {
+  const { bends, order, unit } = ticket;
+  if (order.kind === "no bends") return html``;
+  const said = orderWords(ticket);
+  if (bends.length === 0) return said;
+  const inOrder = order.kind === "found";
+  return html`<table class="bends">
+<thead><tr><th>${inOrder ? "Step" : "Along"}</th><th>First</th><th>Bend</th><th class="number">Start</th><th class="number">Middle</th><th class="number">End</th><th>Stop, held side</th><th>Stop, swinging side</th><th class="number">Wanted</th><th class="number">Bend to</th><th>Released, 90 %</th><th class="number">Plain rule</th></tr></thead>
+<tbody>${bends.map((bend, index) => bendRow(bend, index, unit))}</tbody>
+</table>
+${said}${restsOn(bends)}`;
+}
+
+function bendRow(bend: TicketBend, index: number, unit: Ticket["unit"]): Markup {
+  const length = (mm: number): string => setLength(mm, unit);
+  const before = [
+    bend.turnedOver ? "turn over" : null,
+    bend.endForEnd ? "end for end" : null,
+    ...bend.notes.map((note) => `careful: ${note}`),
+  ].filter((part) => part !== null);
+  const { compensated } = bend;
+  const angle =
+    compensated.angle === null
+      ? html`<td colspan="3" class="trial">${compensated.refusal?.startsWith(TRIAL_FIRST) === true ? TRIAL_FIRST : "no angle: see below"}</td>`
+      : html`<td class="number"><strong>${degrees(compensated.angle)}</strong></td><td>${degrees(compensated.low)} to ${degrees(compensated.high)}</td><td class="number">${degrees(compensated.plain)}</td>`;
+  return html`<tr><td>${index + 1}</td><td>${before.length === 0 ? "-" : before.join(", ")}</td><td>${bend.bend}</td><td class="number">${length(bend.start)}</td><td class="number">${length(bend.middle)}</td><td class="number">${length(bend.end)}</td><td class="stop">${stop(bend.fromHeld, bend.held, length)}</td><td class="stop">${stop(bend.fromSwinging, bend.swinging, length)}</td><td class="number">${degrees(Math.abs(bend.turn))}</td>${angle}</tr>
+`;
+}
+
+function stop(
+  { distance, fromBend, face }: TicketBend["fromHeld"],
+  end: string,
+  length: (mm: number) => string,
+): Markup {
+  const from = fromBend === null ? end : `${face ? "face" : "corner"} of bend ${fromBend}`;
+  return html`<strong>${length(distance)}</strong> ${from}`;
+}
+
+function orderWords({ order, machine }: Ticket): Markup {
+  const none = machine.reasons.map(
+    (reason) => html`<p class="order">No bender chosen. ${capital(reason)}.</p>`,
+  );
+  if (order.kind === "found") {
+    const moves = [
+      times(order.turnedOver, "turned over", "turned over"),
+      times(order.endForEnd, "turned end for end", "turned end for end"),
+    ].filter((part) => part !== "");
+    const how =
+      moves.length === 0
+        ? "The bar is neither turned over nor end for end."
+        : `The bar is ${moves.join(" and ")}.`;
+    const sure = order.confirmed ? "" : " Not confirmed: try one bar slowly.";
+    return html`<p class="order">Working order on ${order.machine}. ${how}${sure}</p>${none}`;
+  }
+  if (order.kind === "blocked") {
+    const reasons = order.reasons.map(
+      (reason) => html`<li><b>unbendable on ${order.machine}</b> ${reason}</li>`,
+    );
+    const others = machine.reasons.filter((reason) => !order.reasons.some((own) => reason.includes(own)));
+    return html`<ul class="warnings">${reasons}</ul>${others.map((reason) => html`<p class="order">${capital(reason)}.</p>`)}`;
+  }
+  if (order.kind === "no bends") return html``;
+  return html`<p class="order">Order not found: ${order.reason}.</p>${machine.reasons.filter((reason) => !reason.includes(order.reason)).map((reason) => html`<p class="order">No bender chosen. ${capital(reason)}.</p>`)}`;
+}
+
+/** One line for bends that rest on the same trials; the reason in full where a trial is needed. */
+function restsOn(bends: readonly TicketBend[]): Markup {
+  const lines = new Map<string, number[]>();
+  for (const { bend, compensated } of bends) {
+    const text =
+      compensated.refusal === null
+        ? `The angle to bend to rests on ${trialWords(compensated)}`
+        : capital(compensated.refusal);
+    lines.set(text, [...(lines.get(text) ?? []), bend]);
+  }
+  return html`${[...lines].map(([text, of]) => html`<p class="order">${lines.size === 1 ? "" : `${of.length === 1 ? "Bend" : "Bends"} ${of.join(", ")}: `}${text}.</p>`)}`;
+}
+
+const TRIAL_FIRST = "make a trial bend first";
+
+function times(count: number, once: string, words: string): string {
+  if (count === 0) return "";
+  return count === 1 ? `${once} once` : `${words} ${count} times`;
+}
+
+const degrees = (angle: number | null): string =>
+  angle === null ? "-" : `${(Math.round(angle * 10) / 10).toString()}°`;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,150 @@
+import { barDrawing } from "../../core/shapes/bar-drawing";
+import { barSvg } from "../../core/shapes/bar-svg";
+import { citationText } from "../../core/standards";
+import type { Ticket, TicketWarning } from "../../core/tickets";
+import { bendTable } from "./bend-table";
+import { html, Markup } from "./html";
+import { printPage, type ScheduleHead } from "./print-page";
+import { setLength } from "./set-length";
+
+/** One ticket a mark, half a page or a page, in the order given. */
+export function ticketPage(tickets: readonly Ticket[], head: ScheduleHead): string {
+  return printPage("Bending tickets", head, [
+    html`<p class="note">${tickets.length} ${tickets.length === 1 ? "ticket" : "tickets"}. Lengths in ${tickets[0]?.unit === "in" ? "feet and inches" : "mm"}, outside dimensions; angles are bend angles, 0 is straight. The machine's plate and manual govern. These tickets replace no instruction and no local rule.</p>`,
+    ...tickets.map(ticketArticle),
+  ]);
+}
+
+function ticketArticle(ticket: Ticket): Markup {
+  return html`<article class="ticket">
+${strip(ticket)}
+<div class="bar">
+<figure>${drawing(ticket)}</figure>
+${facts(ticket)}
+</div>
+${bendTable(ticket)}
+${warnings(ticket.warnings)}
+<ul class="cautions">${ticket.cautions.map(({ text }) => html`<li>${text}</li>`)}</ul>
+</article>
+`;
+}
+
+function strip(ticket: Ticket): Markup {
+  const { mark, count, size, grade, cut, unit } = ticket;
+  const shape = ticket.shape === null ? null : `shape ${ticket.shape}`;
+  const words = ticket.shapeWords === null ? shape : `${shape}, ${ticket.shapeWords}`;
+  const place = [ticket.member, ticket.pour === null ? null : `pour ${ticket.pour}`, words];
+  const reference = [
+    ticket.head.job,
+    ticket.head.schedule === null ? null : `schedule ${ticket.head.schedule}`,
+    ticket.head.drawing === null ? null : `drawing ${ticket.head.drawing}`,
+    ticket.revision === null ? "no revision" : `rev. ${ticket.revision}`,
+    ticket.standard,
+    `${ticket.sheet} row ${ticket.row}`,
+  ];
+  const steel = grade.name === null ? `grade not said, ${grade.yield} MPa taken` : grade.name;
+  return html`<div class="strip">
+<div class="mark">${mark ?? "no mark"}</div>
+<div class="what"><strong>${count ?? "?"} × ${size}</strong> <span>${steel}</span><br>${joined(place)}</div>
+<div class="cut"><span>cut to</span> <strong>${cut === null ? "?" : setLength(cut.length, unit)}</strong>${deviation(cut?.tolerance ?? null, unit)}</div>
+<div class="reference">${joined(reference)}</div>
+</div>`;
+}
+
+/** units of the drawing's frame, and mm of paper that its width takes */
+const FRAME = { width: 330, height: 150 };
+const PAPER = 92;
+
+function drawing({ drawing: bar, unit, mark, shape }: Ticket): Markup {
+  if (bar === null) return html`<p class="none">No drawing: see the warnings.</p>`;
+  const write = (mm: number): string => setLength(mm, unit);
+  const drawn = barDrawing({ ...bar, frame: FRAME, ...(unit === "in" ? { write } : {}) });
+  const title = `mark ${mark ?? "without a name"}, shape ${shape ?? ""}`;
+  const svg = barSvg(drawn, { width: drawn.width, height: drawn.height, title });
+  const ratio = 1 / ((drawn.scale * PAPER) / FRAME.width);
+  const scale =
+    drawn.schematic === null
+      ? `about 1 : ${ratio < 10 ? ratio.toFixed(1) : Math.round(ratio)}`
+      : "not to scale";
+  return html`${new Markup(svg)}<figcaption>${scale}${ends(bar.path)}</figcaption>`;
+}
+
+/** Legs in order from the first end, so that nobody takes one end for the other. */
+function ends(path: NonNullable<Ticket["drawing"]>["path"]): string {
+  if (path.kind !== "planar" || path.turns.length === 0) return "";
+  if (path.legs.some((leg) => leg.letter === null)) return "; legs from the first end as written";
+  const letters = path.legs.map((leg) => (leg.free ? `(${leg.letter})` : leg.letter));
+  return `; from the first end: ${letters.join(" ")}`;
+}
+
+function facts(ticket: Ticket): Markup {
+  const { unit, formers, machine, massEach, massTotal, swingRadius } = ticket;
+  const rows: [string, string | Markup][] = [];
+  const isBent = formers.length > 0;
+  if (isBent) {
+    rows.push(["Former", html`${formers.map((former) => formerWords(former, unit))}`]);
+    rows.push([
+      "Machine",
+      machine.name === null ? "none known to make it" : html`<strong>${machine.name}</strong>`,
+    ]);
+    rows.push(["Bent at once", atOnce(ticket.bendsAtOnce)]);
+  }
+  rows.push(["Cut at once", atOnce(ticket.cutsAtOnce)]);
+  if (isBent) {
+    rows.push([
+      "Keep clear",
+      swingRadius === null
+        ? "swing not known"
+        : `${setLength(Math.ceil(swingRadius), unit)} about the former`,
+    ]);
+  }
+  rows.push(["Mass", `${kilograms(massEach)} each, ${kilograms(massTotal)} in all`]);
+  if (ticket.freeLeg !== null) rows.push(["Free leg", `${ticket.freeLeg} takes up the tolerance`]);
+  rows.push(["Tolerances", tolerances(ticket)]);
+  return html`<dl class="facts">${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`;
+}
+
+const FORMER_FROM = {
+  schedule: "as scheduled",
+  "standard's least": "the standard's least",
+  shape: "by the radius of the bend",
+} as const;
+
+function formerWords({ diameter, from, inRack }: Ticket["formers"][number], unit: Ticket["unit"]): Markup {
+  const rack = inRack === null ? "" : inRack ? ", in the rack" : ", not in the rack";
+  return html`<div><strong>${setLength(diameter, unit)}</strong> ${FORMER_FROM[from]}${rack}</div>`;
+}
+
+function atOnce(answer: Ticket["bendsAtOnce"]): string {
+  if (answer === null) return "plate not written down";
+  if (answer.bars === null) return `not known for ${answer.machine}: copy its plate`;
+  const basis = answer.basis === "plate" ? "by its plate" : "an estimate: ask the maker, the plate governs";
+  return `${answer.bars} on ${answer.machine}, ${basis}`;
+}
+
+function tolerances({ dimensions, unit, toleranceCite }: Ticket): string | Markup {
+  if (toleranceCite === null) return "none held by this standard";
+  const known = dimensions.filter(({ tolerance }) => tolerance !== null);
+  if (known.length === 0) return "none held for these dimensions";
+  return html`${known.map(({ name, length, tolerance }) => html`<span class="dim">${name} ${setLength(length, unit)}${deviation(tolerance, unit)}</span> `)}<small>${citationText(toleranceCite)}</small>`;
+}
+
+function deviation(tolerance: { plus: number; minus: number } | null, unit: Ticket["unit"]): Markup {
+  if (tolerance === null) return html``;
+  const { plus, minus } = tolerance;
+  const text =
+    plus === minus ? `±${setLength(plus, unit)}` : `+${setLength(plus, unit)} −${setLength(minus, unit)}`;
+  return html` <span class="deviation">${text}</span>`;
+}
+
+function warnings(list: readonly TicketWarning[]): Markup {
+  if (list.length === 0) return html``;
+  const items = list.map(
+    ({ severity, unsure, text }) => html`<li><b>${severity}${unsure ? ", not sure" : ""}</b> ${text}</li>`,
+  );
+  return html`<ul class="warnings">${items}</ul>`;
+}
+
+const kilograms = (mass: number | null): string => (mass === null ? "?" : `${mass.toFixed(1)} kg`);
+const joined = (parts: readonly (string | null)[]): string =>
+  parts.filter((part) => part !== null).join(" · ");

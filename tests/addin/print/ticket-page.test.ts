@@ -1,0 +1,101 @@
+import { describe, expect, it } from "vitest";
+import { ticketPage } from "../../../addin/print/ticket-page";
+import { trialLogPage } from "../../../addin/print/trial-log-page";
+import { type Cell, sheetFromRows } from "../../../core/schedule";
+import { readShop } from "../../../core/shop";
+import { resolveStandard, type Standard } from "../../../core/standards";
+import { yardOf } from "../../../core/tickets";
+import { BS8666, EMPTY_LOG, SHOP, ticketsOf } from "../../core/tickets/ticket-sheets";
+
+const head = { job: "Otter Weir", schedule: "OW-3", revision: "C", standard: "BS8666:2005" };
+const textOf = (page: string): string =>
+  page
+    .replace(/<style>[\s\S]*?<\/style>/, "")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/\s+/g, " ");
+const page = (rows: Cell[][], shop: readonly (readonly Cell[])[] | null = SHOP): string =>
+  ticketPage(ticketsOf(rows, shop), head);
+const L: Cell[] = ["<B1>", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
+
+describe("ticketPage", () => {
+  const text = textOf(page([L]));
+
+  it("should print mark, count, size, cut length, reference, former, masses and free leg", () => {
+    expect(text).toContain("01 20 × H16");
+    expect(text).toContain("cut to 975 ±25");
+    expect(text).toContain("Otter Weir · schedule OW-3 · rev. C · BS8666:2005 · Schedule row 3");
+    expect(text).toContain("Former 64 the standard&#39;s least, in the rack");
+    expect(text).toContain("Bent at once 2 on Bench 2, by its plate");
+    // 20 bars of 0.975 m at 1.579 kg/m: 30.8 kg
+    expect(text).toContain("1.5 kg each, 30.8 kg in all");
+    expect(text).toContain("B takes up the tolerance");
+    expect(text).toContain("A 600 ±5");
+    expect(text).toContain("BS 8666:2005, Table 5 (memory)");
+  });
+
+  it("should print marks, stops and what the angle rests on", () => {
+    // an L of 600 x 400: start 552, middle 583.4, end 614.8, 975 - 552 = 423 from the other end
+    expect(text).toMatch(/1 - 1 552 583 615 552 first end 423 last end 90° 9\d\.\d°/);
+    expect(text).toContain("rests on 3 trials on Bench 2, heats A7 and B1, 2031-02-03 to 2031-02-05");
+  });
+
+  it("should show no angle but the wanted one without a trial", () => {
+    const empty = textOf(page([L], EMPTY_LOG));
+    expect(empty).toMatch(/423 last end 90° make a trial bend first/);
+    expect(empty.match(/\d+(\.\d+)?°/g)).toEqual(expect.arrayContaining(["90°"]));
+    expect(new Set(empty.match(/\d+(\.\d+)?°/g))).toEqual(new Set(["90°"]));
+  });
+
+  it("should say that no bender makes it, and why", () => {
+    const blocked = textOf(page([["B1", "02", "H16", 1, 1, 1, 650, "11", 600, 60]]));
+    expect(blocked).toContain("Machine none known to make it");
+    expect(blocked).toContain("unbendable on Bench 2 bend 1 cannot be made first");
+  });
+
+  it("should escape what the sheet says, fetch nothing and run nothing", () => {
+    const whole = page([L]);
+    expect(whole).toContain("&lt;B1&gt;");
+    expect(whole).not.toMatch(/<script|src=|url\(|@import|href=/);
+  });
+
+  it("should never call an angle by the words of a machine's controller", () => {
+    expect(text).not.toMatch(/set angle|overbend/i);
+  });
+
+  it("should print feet and inches where the standard is in inches", () => {
+    const aci = resolveStandard("ACI318:2019") as Standard;
+    const row: Cell[] = ["B1", "01", "#5", 1, 4, 4, null, "24in +90 16in"];
+    const american = textOf(ticketPage(ticketsOf([row], null, aci), head));
+    // #5 about 6 diameters: set-back 1.875 + 0.625 = 2.5 in, so the bend starts at 21.5 in
+    expect(american).toContain("01 4 × #5");
+    expect(american).toContain("1&#39;-9 1/2&quot;");
+    expect(american).toContain("Lengths in feet and inches");
+  });
+});
+
+describe("trialLogPage", () => {
+  const yard = (rows: readonly (readonly Cell[])[]) => {
+    const sheet = sheetFromRows(
+      "Shop",
+      rows.map((row) => [...row]),
+    );
+    return yardOf(readShop(sheet, BS8666), BS8666);
+  };
+
+  it("should draw and list every group, and name the trial that does not fit", () => {
+    const odd: Cell[] = ["2031-02-06", "Bench 2", "H16", 64, "H", "bar", "B1", 96, 74];
+    const whole = trialLogPage(yard([...SHOP, odd]), 10, head);
+    expect(whole.match(/<svg class="plot"/g)).toHaveLength(2);
+    const text = textOf(whole);
+    expect(text).toContain("16 mm on former 64");
+    expect(text).toContain("One trial does not fit: measure again. None was dropped.");
+    expect(text).toContain("row 14");
+    expect(text).toContain("96° 74° 22°");
+  });
+
+  it("should print no angle for an empty log", () => {
+    const text = textOf(trialLogPage(yard(EMPTY_LOG), 1, head));
+    expect(text).toContain("Make a trial bend first");
+    expect(text).not.toMatch(/\d°/);
+  });
+});
