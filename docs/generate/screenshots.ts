@@ -16,7 +16,7 @@ async function main(): Promise<void> {
   const served = await serve(SITE);
   const browser = await launchChromium();
   try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
     await page.goto(served.url);
     const pane = page.locator("barwright-pane");
     await pane.locator(".group").first().waitFor({ timeout: 120_000 });
