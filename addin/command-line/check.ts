@@ -1,11 +1,11 @@
 import type { AuditReport } from "../../core/audit/audit-report";
-import { auditSettings, DEFAULT_SETTINGS } from "../../core/audit/audit-settings";
 import { runAudit } from "../../core/audit/run-audit";
 import { annotatedCopy } from "../ooxml/annotated-copy";
+import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
-import { type Book, openBook } from "./open-book";
+import { openBook } from "./open-book";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver } from "./read-schedules";
 import { standardFor } from "./standard-for";
@@ -32,7 +32,7 @@ export const check: Command = {
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const sheets = readSheets(book, given.text("sheet"));
-    const whole = runAudit({ sheets, standard, settings: settingsOf(book) });
+    const whole = runAudit({ sheets, standard, settings: auditSettingsOf(book) });
     sayPassedOver(
       whole.sheets.map(({ sheet, reading }) => ({
         sheet: sheets.find(({ name }) => name === sheet)!,
@@ -54,18 +54,6 @@ export const check: Command = {
     return isBroken ? 1 : 0;
   },
 };
-
-function settingsOf(book: Book) {
-  const stored = book.setting("Barwright.Audit");
-  if (stored === null) return DEFAULT_SETTINGS;
-  try {
-    return auditSettings.parse(JSON.parse(stored));
-  } catch {
-    throw new InputRefused(
-      "the workbook's name Barwright.Audit holds no settings that can be read: delete the name",
-    );
-  }
-}
 
 /** The report in the shape that scripts rely on. */
 function jsonReport(report: AuditReport) {

@@ -1,17 +1,24 @@
-import { type CuttingPlan, planCutting, type Stock } from "../../core/cutting";
+import { type CuttingPlan, cutList, planCutting, type Stock } from "../../core/cutting";
 import { readSchedule, type Sheet } from "../../core/schedule";
+import type { Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
+import { scheduleHead } from "../../core/tickets";
 import { fromMillimetres } from "../../core/units/convert-length";
-import { parseLength } from "../../core/units/parse-length";
-import { isRefusal, refusalText } from "../../core/units/refusal";
+import { isRefusal, type Refusal, refusalText } from "../../core/units/refusal";
+import { cutListPage } from "../print/cut-list-page";
+import type { ScheduleHead } from "../print/print-page";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
 import { type ReadPiece, readPieceList } from "./read-piece-list";
 import { readSheets, sayPassedOver } from "./read-schedules";
+import { isShopSheet, readShopSheet } from "./read-shop-sheet";
 import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
+import { stockSupply } from "./stock-supply";
 import type { Streams } from "./streams";
+import { refuseTarget } from "./write-copy";
+import { writePage } from "./write-page";
 
 /** ms for all sizes together */
 const TIME = 2_000;
@@ -19,10 +26,11 @@ const TIME = 2_000;
 /** `cutplan BOOK`: which stock bars to buy and how to cut them, size by size, with the bound. */
 export const cutplan: Command = {
   name: "cutplan",
-  usage: "cutplan BOOK [--stock 12000,9000] [--sheet NAME] [--standard ID] [--json]",
+  usage: "cutplan BOOK [--stock 12000,9000] [--out FILE.html] [--sheet NAME] [--json]",
   summary: "cutting plan from stock lengths, and the bound no plan can beat",
   options: {
     stock: { type: "string" },
+    out: { type: "string" },
     sheet: { type: "string" },
     standard: { type: "string" },
     json: { type: "boolean" },
@@ -30,39 +38,76 @@ export const cutplan: Command = {
   async run(given, streams) {
     const [path, more] = given.positionals;
     if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
+    const target = given.text("out");
+    if (target !== null) refuseTarget(path, target);
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const stock = readStock(given.text("stock"), standard);
-    const groups = groupBySize(readPieces(readSheets(book, given.text("sheet")), standard, streams));
+    const { shop } = readShopSheet(book, standard, streams);
+    const only = given.text("sheet");
+    const sheets = readSheets(book, only).filter((sheet) => only !== null || !isShopSheet(sheet.name));
+    const groups = groupBySize(readPieces(sheets, standard, streams));
     if (groups.size === 0) throw new InputRefused("no piece to cut was found: lengths and counts are blank");
-    const plans = [...groups].map(([size, pieces]) => {
-      const plan = planCutting({ pieces, stock, endCrop: 0, kerf: 0, timeLimit: TIME / groups.size });
-      if (isRefusal(plan)) throw new InputRefused(`${size === "" ? "" : `${size}: `}${refusalText(plan)}`);
-      return { size, plan };
+    const supply = stockSupply(given.text("stock"), shop, standard, streams);
+    const plans = [...groups].map(([size, pieces]): PlannedGroup => {
+      const stock = supply.stockOf(size);
+      const { endCrop, kerf } = supply;
+      const plan = planCutting({ pieces, stock, endCrop, kerf, timeLimit: TIME / groups.size });
+      if (isRefusal(plan)) throw new InputRefused(refusedPlan(size, pieces, plan));
+      return { size, pieces, stock, plan };
     });
     const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));
+    if (target !== null) {
+      writePage(path, target, cutListPage(plans.map(listOf(shop)), headOf(sheets, standard)));
+      streams.note(`written: ${target}`);
+    }
     if (given.flag("json")) {
-      const lengths = stock.map(({ length }) => out(length));
-      streams.result(
-        JSON.stringify({ groups: plans.map(({ size, plan }) => jsonGroup(size, plan, lengths, out)) }),
-      );
+      streams.result(JSON.stringify({ groups: plans.map((group) => jsonGroup(group, out)) }));
     } else for (const { size, plan } of plans) printPlan(size, plan, out, streams);
     return 0;
   },
 };
 
-function readStock(option: string | null, standard: Standard): Stock[] {
-  const held = standard.supply.stockLength;
-  if (option === null) {
-    if (held === null)
-      throw new InputRefused(`${standard.id} names no stock length: give --stock 12000,9000`);
-    return [{ length: held.value, count: null, remnant: false }];
-  }
-  return option.split(",").map((text) => {
-    const length = parseLength(text.trim(), standard.unit);
-    if (isRefusal(length)) throw new InputRefused(`--stock: ${refusalText(length)}`);
-    return { length, count: null, remnant: false };
+interface PlannedGroup {
+  readonly size: string;
+  readonly pieces: readonly ReadPiece[];
+  readonly stock: readonly Stock[];
+  readonly plan: CuttingPlan;
+}
+
+/** mm from which a rest goes back to the rack where the Shop sheet names no length: common practice */
+const LEAST_REMNANT = 1000;
+
+function listOf(shop: Shop | null) {
+  return ({ size, pieces, plan }: PlannedGroup) => ({
+    size: size === "" ? "not said" : size,
+    plan,
+    rows: cutList(
+      plan,
+      pieces.map(({ mark, length, count }) => ({ mark: mark === "" ? "no mark" : mark, length, count })),
+      shop?.limits.leastRemnant ?? LEAST_REMNANT,
+    ),
   });
+}
+
+function headOf(sheets: readonly Sheet[], standard: Standard): ScheduleHead {
+  const [sheet] = sheets;
+  const head = sheet === undefined ? null : scheduleHead(readSchedule(sheet, standard));
+  return {
+    job: head?.job ?? null,
+    schedule: head?.schedule ?? null,
+    revision: head?.revision ?? null,
+    standard: standard.id,
+  };
+}
+
+/** The reason with the size, and the marks that are too long. */
+function refusedPlan(size: string, pieces: readonly ReadPiece[], refusal: Refusal): string {
+  const { length } = refusal.values;
+  const marks = pieces
+    .filter((piece) => piece.length === length && piece.mark !== "")
+    .map(({ mark }) => mark);
+  const of = marks.length === 0 ? "" : ` (mark ${[...new Set(marks)].join(", ")})`;
+  return `${size === "" ? "" : `${size}: `}${refusalText(refusal)}${of}`;
 }
 
 function readPieces(sheets: readonly Sheet[], standard: Standard, streams: Streams): ReadPiece[] {
@@ -74,9 +119,12 @@ function readPieces(sheets: readonly Sheet[], standard: Standard, streams: Strea
   if (listed.length === 0) sayPassedOver(read, streams);
   let unknown = 0;
   for (const { sheet, reading } of read) {
-    rowMasses(sheet, reading, standard).forEach((row) => {
-      if (row === null || row.cutLength === null || row.count === null) unknown += 1;
-      else listed.push({ size: row.size, length: row.cutLength, count: row.count });
+    rowMasses(sheet, reading, standard).forEach((row, index) => {
+      const bar = reading.bars[index]!;
+      // what the schedule says is cut, where it says a length
+      const length = bar.length ?? row?.cutLength ?? null;
+      if (row === null || length === null || row.count === null) unknown += 1;
+      else listed.push({ size: row.size, mark: bar.mark ?? "", length, count: row.count });
     });
   }
   if (unknown > 0)
@@ -95,10 +143,10 @@ function groupBySize(pieces: readonly ReadPiece[]): Map<string, ReadPiece[]> {
   return groups;
 }
 
-function jsonGroup(size: string, plan: CuttingPlan, stock: readonly number[], out: (mm: number) => number) {
+function jsonGroup({ size, stock, plan }: PlannedGroup, out: (mm: number) => number) {
   return {
     size,
-    stock,
+    stock: [...new Set(stock.map(({ length }) => out(length)))],
     bars: plan.bars,
     stockLength: out(plan.stockLength),
     lowerBound: plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound),

@@ -9,9 +9,10 @@ import { readOptions } from "./read-options";
 import { recalc } from "./recalc";
 import { standards } from "./standards";
 import { ProcessStreams } from "./streams";
+import { tickets } from "./tickets";
 import { tonnage } from "./tonnage";
 
-const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, recalc, compare, standards];
+const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, tickets, recalc, compare, standards];
 
 const streams = new ProcessStreams();
 process.exitCode = await run(process.argv.slice(2));

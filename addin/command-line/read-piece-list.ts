@@ -8,6 +8,8 @@ import { InputRefused } from "./input-refused";
 /** Pieces of one size and length to be cut. */
 export interface ReadPiece {
   readonly size: string;
+  /** empty where the list or row names none */
+  readonly mark: string;
   /** mm */
   readonly length: number;
   readonly count: number;
@@ -27,20 +29,25 @@ export function readPieceList(sheet: Sheet, unit: LengthUnit): ReadPiece[] | nul
   const lengths = words.indexOf("length");
   const counts = words.indexOf("count");
   const sizes = words.indexOf("size");
+  const marks = words.indexOf("mark");
   if (lengths < 0 || counts < 0) return null;
   const pieces: ReadPiece[] = [];
   for (let row = 1; row < sheet.rowCount; row += 1) {
     const lengthCell = sheet.cell(row, lengths);
     const countCell = sheet.cell(row, counts);
     if (lengthCell === null && countCell === null) continue;
-    const size = sizes < 0 ? null : sheet.cell(row, sizes);
     pieces.push({
-      size: size === null || isCellError(size) ? "" : String(size).trim(),
+      size: readText(sizes < 0 ? null : sheet.cell(row, sizes)),
+      mark: readText(marks < 0 ? null : sheet.cell(row, marks)),
       length: readLength(lengthCell, unit, cellAddress(sheet.top + row, sheet.left + lengths)),
       count: readCount(countCell, cellAddress(sheet.top + row, sheet.left + counts)),
     });
   }
   return pieces;
+}
+
+function readText(cell: Cell): string {
+  return cell === null || isCellError(cell) ? "" : String(cell).trim();
 }
 
 function readLength(cell: Cell, unit: LengthUnit, address: string): number {

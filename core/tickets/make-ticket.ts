@@ -9,7 +9,7 @@ import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { cautionsFor } from "./cautions";
 import { type BarToBend, type MachineTried, tryMachines, withoutMachine } from "./choose-machine";
 import type { ScheduleHead } from "./schedule-head";
-import type { Ticket, TicketAtOnce, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
+import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
 import { freeLegName, ticketCut, ticketDimensions } from "./ticket-dimensions";
 import { warn } from "./warn";

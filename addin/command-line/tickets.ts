@@ -1,0 +1,159 @@
+import type { Finding } from "../../core/audit/finding";
+import { RowFacts } from "../../core/audit/row-facts";
+import { runAudit } from "../../core/audit/run-audit";
+import { SheetFacts } from "../../core/audit/sheet-facts";
+import type { Standard } from "../../core/standards";
+import { makeTicket, scheduleHead, type Ticket, type Yard, yardOf } from "../../core/tickets";
+import { type Bundles, makeBundles } from "../../core/totals";
+import { bundleLabelsPage } from "../print/bundle-labels";
+import type { ScheduleHead } from "../print/print-page";
+import { ticketPage } from "../print/ticket-page";
+import { trialLogPage } from "../print/trial-log-page";
+import { auditSettingsOf } from "./audit-settings-of";
+import type { Command } from "./command";
+import { InputRefused } from "./input-refused";
+import { type Book, openBook } from "./open-book";
+import { readSheets, sayPassedOver } from "./read-schedules";
+import { isShopSheet, readShopSheet } from "./read-shop-sheet";
+import { standardFor } from "./standard-for";
+import type { Streams } from "./streams";
+import { refuseTarget } from "./write-copy";
+import { writePage } from "./write-page";
+
+/** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
+export const tickets: Command = {
+  name: "tickets",
+  usage: "tickets BOOK --out FILE.html [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
+  summary: "bending tickets, bundle labels and the chart of compensated angles",
+  options: {
+    out: { type: "string" },
+    labels: { type: "string" },
+    "bundle-limit": { type: "string" },
+    chart: { type: "string" },
+    sheet: { type: "string" },
+    standard: { type: "string" },
+    json: { type: "boolean" },
+  },
+  async run(given, streams) {
+    const [path, more] = given.positionals;
+    if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
+    const pages = { out: given.text("out"), labels: given.text("labels"), chart: given.text("chart") };
+    const targets = Object.values(pages).filter((target) => target !== null);
+    if (targets.length === 0 && !given.flag("json"))
+      throw new InputRefused(
+        "name a page to write: --out FILE.html, --labels FILE.html or --chart FILE.html",
+      );
+    for (const target of targets) refuseTarget(path, target);
+    const book = openBook(path);
+    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
+    const { shop, logRow } = readShopSheet(book, standard, streams);
+    if (shop === null) streams.note("the book has no Shop sheet: no bender, stock or trial is known");
+    const yard = yardOf(shop, standard);
+    const made = makeAll(book, given.text("sheet"), standard, yard, streams);
+    const limit = pages.labels === null ? null : bundleLimit(given.text("bundle-limit"), yard);
+    const head = pageHead(made, standard);
+    const write = (target: string | null, page: () => string): void => {
+      if (target === null) return;
+      writePage(path, target, page());
+      streams.note(`written: ${target}`);
+    };
+    write(pages.out, () => ticketPage(made, head));
+    write(pages.labels, () => bundleLabelsPage(bundlesOf(made, limit ?? 0, streams), head));
+    write(pages.chart, () => trialLogPage(yard, logRow, head));
+    if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, tickets: made }));
+    else for (const line of summary(made)) streams.result(line);
+    return made.some(isUnmakeable) ? 1 : 0;
+  },
+};
+
+function makeAll(
+  book: Book,
+  only: string | null,
+  standard: Standard,
+  yard: Yard,
+  streams: Streams,
+): Ticket[] {
+  const sheets = readSheets(book, only).filter((sheet) => only !== null || !isShopSheet(sheet.name));
+  if (sheets.length === 0) throw new InputRefused("the book has no sheet but its Shop sheet");
+  const report = runAudit({ sheets, standard, settings: auditSettingsOf(book) });
+  const read = report.sheets.map(({ sheet, reading }) => ({
+    sheet: sheets.find(({ name }) => name === sheet)!,
+    reading,
+  }));
+  sayPassedOver(read, streams);
+  const byRow = new Map<string, Finding[]>();
+  for (const finding of report.findings) {
+    const key = JSON.stringify([finding.sheet, finding.row]);
+    const known = byRow.get(key);
+    if (known === undefined) byRow.set(key, [finding]);
+    else known.push(finding);
+  }
+  return read.flatMap(({ sheet, reading }) => {
+    const facts = new SheetFacts(sheet, reading);
+    const head = scheduleHead(reading);
+    const dropped = reading.bars.filter((bar) => bar.struckThrough || bar.superseded === true);
+    if (dropped.length > 0) {
+      const rows = dropped.map((bar) => sheet.top + bar.row + 1).join(", ");
+      streams.note(`no ticket for rows struck through or superseded: ${sheet.name} ${rows}`);
+    }
+    return reading.bars
+      .filter((bar) => !dropped.includes(bar))
+      .map((bar) => {
+        const row = sheet.top + bar.row + 1;
+        const findings = byRow.get(JSON.stringify([sheet.name, row])) ?? [];
+        return makeTicket({ facts: new RowFacts(bar, facts, standard), yard, head, findings });
+      });
+  });
+}
+
+function pageHead(made: readonly Ticket[], standard: Standard): ScheduleHead {
+  const head = made[0]?.head ?? null;
+  return {
+    job: head?.job ?? null,
+    schedule: head?.schedule ?? null,
+    revision: head?.revision ?? null,
+    standard: standard.id,
+  };
+}
+
+function bundleLimit(option: string | null, yard: Yard): number {
+  const limit = option === null ? (yard.shop?.limits.hoist ?? null) : Number(option);
+  if (limit === null)
+    throw new InputRefused(
+      "no lifting limit is known: give --bundle-limit KG, or write it on the Shop sheet as Hoist or crane kg",
+    );
+  if (!(limit > 0) || !Number.isFinite(limit))
+    throw new InputRefused(`--bundle-limit ${option} is no mass: give kilograms, over 0`);
+  return limit;
+}
+
+function bundlesOf(made: readonly Ticket[], limit: number, streams: Streams): Bundles {
+  let left = 0;
+  const items = made.flatMap(({ pour, member, mark, size, shape, count, cut, massEach }) => {
+    if (count !== null && cut !== null && massEach !== null)
+      return [{ pour, member, mark, size, shape, count, length: cut.length, massEach }];
+    left += 1;
+    return [];
+  });
+  if (left > 0) streams.note(`${left} bar rows without count, length or mass: they are in no bundle`);
+  return makeBundles(items, limit);
+}
+
+/** Something broken that may hurt, or a bar that cannot be made as it stands. */
+function isUnmakeable({ warnings, order }: Ticket): boolean {
+  const severe = warnings.some(
+    ({ severity, unsure }) => !unsure && (severity === "unsafe" || severity === "unbendable"),
+  );
+  return severe || order.kind === "blocked";
+}
+
+function summary(made: readonly Ticket[]): string[] {
+  const bent = made.filter(({ bends }) => bends.length > 0);
+  const trial = bent.filter(({ bends }) => bends.some(({ compensated }) => compensated.angle === null));
+  const machine = bent.filter(({ machine }) => machine.name !== null);
+  return [
+    `${made.length} tickets, ${bent.length} with bends`,
+    `${machine.length} have a bender that is known to make them; ${trial.length} need a trial bend first`,
+    `${made.filter(isUnmakeable).length} are unsafe or cannot be made as they stand`,
+  ];
+}
