@@ -2,6 +2,7 @@ import type { Shop } from "../shop/shop";
 import type { Citation, Cited } from "../standards/citation";
 import type { Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
+import { OF_SHOP_SHEET } from "./practice.data";
 
 /** Figures a workbook may change. Null takes the standard's own, or leaves the question unasked. */
 export interface Limits {
@@ -27,11 +28,6 @@ export const NO_CHANGED_LIMITS: Limits = {
 
 const CHANGED: Citation = {
   document: "limits changed in this workbook",
-  provenance: "common practice",
-};
-
-const OF_SHOP: Citation = {
-  document: "Shop sheet of this workbook",
   provenance: "common practice",
 };
 
@@ -72,7 +68,7 @@ function own(value: number | null): Cited<number> | null {
 }
 
 function written(value: number | null | undefined): Cited<number> | null {
-  return value === null || value === undefined ? null : { value, cite: OF_SHOP };
+  return value === null || value === undefined ? null : { value, cite: OF_SHOP_SHEET };
 }
 
 /** By diameter; a row of the Shop sheet without a size serves every size, and remnants are no stock length. */

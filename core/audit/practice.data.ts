@@ -1,4 +1,4 @@
-import type { Citation } from "../standards/citation";
+import type { Citation, Cited } from "../standards/citation";
 
 /** Facts of the trade that several rules rest on. */
 export const PLAIN_BAR_PRACTICE: Citation = {
@@ -65,4 +65,35 @@ export const COUPLER_ENDS: Citation = {
 export const COVER_GEOMETRY: Citation = {
   document: "member size less cover on both sides, outside to outside of the link",
   provenance: "derived",
+};
+
+/** What the yard wrote down itself. */
+export const OF_SHOP_SHEET: Citation = {
+  document: "Shop sheet of this workbook",
+  provenance: "common practice",
+};
+
+export const LEGS_OF_TOOLING: Citation = {
+  document: "former, pin and back-rest of a central-former bender against the legs of the bar",
+  provenance: "derived",
+};
+
+export const HOOK_GAP: Citation = {
+  document: "a hook bent beyond 180 degrees leans over the held leg",
+  provenance: "derived",
+};
+
+export const TRIALS_FIRST: Citation = {
+  document: "the first bar of a size, former and grade is a trial",
+  provenance: "common practice",
+};
+
+/** Degrees Celsius below which to ask, where the standard names none. */
+export const COLD_TO_ASK_ABOUT: Cited<number> = {
+  value: 5,
+  cite: {
+    document: "BS 8110-1 (withdrawn): bars below 5 C are not bent cold without leave",
+    provenance: "memory",
+    conflict: "EN 13670 says -5 C",
+  },
 };

@@ -1,6 +1,8 @@
 import { exampleColumns, HEADERS } from "../../core/audit/example-sheet";
 import type { Example, ExampleRow, Rule } from "../../core/audit/rule";
 import { typedText } from "../../core/audit/typed-text";
+import type { Cell } from "../../core/schedule/sheet";
+import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { citationText } from "../../core/standards/index";
 import { findingsOfExample } from "./example-findings";
 import { ruleFiles } from "./rule-index";
@@ -84,11 +86,22 @@ function exampleLines(rule: Rule, example: Example): string[] {
     if (sheet !== "") lines.push(`Sheet ${sheet}:`, "");
     lines.push(...table([...rows, ...(example.foot ?? [])]), "");
   }
-  for (const { cell, message, cite } of findingsOfExample(rule, example)) {
+  if (example.shop !== undefined) lines.push("Sheet Shop:", "", ...plainTable(example.shop), "");
+  for (const { cell, sheet, message, cite } of findingsOfExample(rule, example)) {
     const source = cite === null ? "" : ` (${citationText(cite)})`;
-    lines.push(`> ${cell ?? "sheet"}: ${message}${source}`, "");
+    const place = isShopSheet(sheet) ? `Shop ${cell ?? "sheet"}` : (cell ?? "sheet");
+    lines.push(`> ${place}: ${message}${source}`, "");
   }
   return lines;
+}
+
+/** Rows as they stand on the sheet, the first as the head. */
+function plainTable(rows: readonly (readonly Cell[])[]): string[] {
+  const width = Math.max(...rows.map(({ length }) => length));
+  const line = (row: readonly Cell[]): string =>
+    `| ${Array.from({ length: width }, (_, column) => typedText(row[column] ?? null)).join(" | ")} |`;
+  const [head = [], ...rest] = rows;
+  return [line(head), `| ${Array.from({ length: width }, () => "---").join(" | ")} |`, ...rest.map(line)];
 }
 
 function table(rows: readonly ExampleRow[]): string[] {

@@ -1,14 +1,19 @@
 // Generated from the files beside it: npm run generate.
 import type { Rule } from "../rule";
 import angleNotOfCode from "./angle-not-of-code";
+import angleWithoutTrials from "./angle-without-trials";
 import barLongerThanMember from "./bar-longer-than-member";
+import barsAtOnceEstimated from "./bars-at-once-estimated";
 import barsCongested from "./bars-congested";
 import bendNearJoint from "./bend-near-joint";
 import bendsOverlap from "./bends-overlap";
 import bentOnSite from "./bent-on-site";
+import beyondLargestAngle from "./beyond-largest-angle";
+import beyondPlate from "./beyond-plate";
 import bothFacesCount from "./both-faces-count";
 import circleLapShort from "./circle-lap-short";
 import closedLinkInOpenPlace from "./closed-link-in-open-place";
+import coldBending from "./cold-bending";
 import countFromSpacing from "./count-from-spacing";
 import couplerEndUnsaid from "./coupler-end-unsaid";
 import crankOffsetSmall from "./crank-offset-small";
@@ -21,21 +26,25 @@ import ductilityClassLow from "./ductility-class-low";
 import endLegShort from "./end-leg-short";
 import fabricAsBar from "./fabric-as-bar";
 import factsNotHeld from "./facts-not-held";
+import formerNotInRack from "./former-not-in-rack";
 import formerTooSmall from "./former-too-small";
 import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import freeDimensionOther from "./free-dimension-other";
 import guessedCell from "./guessed-cell";
 import heavierThanLift from "./heavier-than-lift";
 import helixEndTurnsMissing from "./helix-end-turns-missing";
+import hookCloses from "./hook-closes";
 import hookTailShort from "./hook-tail-short";
 import lapBelowGiven from "./lap-below-given";
 import lapInsideLength from "./lap-inside-length";
+import legShortForPin from "./leg-short-for-pin";
 import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
 import lengthOffStep from "./length-off-step";
 import linkDimensionsInside from "./link-dimensions-inside";
 import linkEqualsMember from "./link-equals-member";
 import linkOverCover from "./link-over-cover";
+import linkSmallerThanTooling from "./link-smaller-than-tooling";
 import longerThanStock from "./longer-than-stock";
 import manyBends from "./many-bends";
 import markGap from "./mark-gap";
@@ -44,8 +53,11 @@ import markRepeatedOtherwise from "./mark-repeated-otherwise";
 import massDiffers from "./mass-differs";
 import massWithWaste from "./mass-with-waste";
 import membersCountedTwice from "./members-counted-twice";
+import noBendingOrder from "./no-bending-order";
 import noFreeDimension from "./no-free-dimension";
+import notCheckedOnMachines from "./not-checked-on-machines";
 import numberAsText from "./number-as-text";
+import outerFibreStrained from "./outer-fibre-strained";
 import pathUnread from "./path-unread";
 import plainBarLapped from "./plain-bar-lapped";
 import plainBarWithoutHook from "./plain-bar-without-hook";
@@ -54,6 +66,8 @@ import radiusSuppliedStraight from "./radius-supplied-straight";
 import sameBarInTwoLists from "./same-bar-in-two-lists";
 import shapeCodeUnpadded from "./shape-code-unpadded";
 import shapeLimitBroken from "./shape-limit-broken";
+import shopCellUnread from "./shop-cell-unread";
+import shopFactsNotHeld from "./shop-facts-not-held";
 import sizeDigitsSwapped from "./size-digits-swapped";
 import sketchWithoutLength from "./sketch-without-length";
 import slopeImpossible from "./slope-impossible";
@@ -63,7 +77,9 @@ import straightBetweenBendsShort from "./straight-between-bends-short";
 import struckBarInSum from "./struck-bar-in-sum";
 import sumLineDiffers from "./sum-line-differs";
 import supersededRevision from "./superseded-revision";
+import swingBeyondGuard from "./swing-beyond-guard";
 import totalDiffers from "./total-differs";
+import trialDoubtful from "./trial-doubtful";
 import unitSlipForeign from "./unit-slip-foreign";
 import unitSlipTen from "./unit-slip-ten";
 import unitSlipThousand from "./unit-slip-thousand";
@@ -99,6 +115,17 @@ export const RULES: readonly Rule[] = [
   lapBelowGiven,
   lengthBySiteDeduction,
   heavierThanLift,
+  formerNotInRack,
+  beyondPlate,
+  legShortForPin,
+  linkSmallerThanTooling,
+  beyondLargestAngle,
+  noBendingOrder,
+  swingBeyondGuard,
+  hookCloses,
+  barsAtOnceEstimated,
+  angleWithoutTrials,
+  notCheckedOnMachines,
   markRepeatedOtherwise,
   markMissing,
   markGap,
@@ -133,6 +160,9 @@ export const RULES: readonly Rule[] = [
   closedLinkInOpenPlace,
   circleLapShort,
   helixEndTurnsMissing,
+  shopCellUnread,
+  shopFactsNotHeld,
+  trialDoubtful,
   starterUnprotected,
   barsCongested,
   couplerEndUnsaid,
@@ -141,6 +171,8 @@ export const RULES: readonly Rule[] = [
   sizeDigitsSwapped,
   plainSizeUnusual,
   fabricAsBar,
+  coldBending,
+  outerFibreStrained,
   totalDiffers,
   membersCountedTwice,
   sumLineDiffers,

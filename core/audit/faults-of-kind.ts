@@ -1,0 +1,26 @@
+import type { Outcome } from "./finding";
+import type { MachineFault } from "./machine-fault";
+import type { RowFacts } from "./row-facts";
+import type { RuleContext } from "./rule-context";
+
+type FaultOf<Kind extends MachineFault["kind"]> = Extract<MachineFault, { readonly kind: Kind }>;
+
+/**
+ * What of one kind stands against a bar on the bender that comes nearest, where no bender of the Shop sheet
+ * can make it. `unsure` where another bender is not known well enough, or the fault rests on a guess.
+ */
+export function faultsOfKind<Kind extends MachineFault["kind"]>(
+  kind: Kind,
+  facts: RowFacts,
+  { shop }: RuleContext,
+): readonly { readonly fault: FaultOf<Kind>; readonly machine: string; readonly outcome: Outcome }[] {
+  const judgement = shop === null ? null : shop.judge(facts);
+  if (judgement === null || judgement.faults.length === 0) return [];
+  const { faults, nearest: machine, mayBeMade } = judgement;
+  return faults
+    .filter((fault): fault is FaultOf<Kind> => fault.kind === kind)
+    .map((fault) => {
+      const isGuess = "sure" in fault && !fault.sure;
+      return { fault, machine, outcome: mayBeMade || isGuess ? "unsure" : "broken" };
+    });
+}

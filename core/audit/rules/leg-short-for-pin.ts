@@ -1,0 +1,33 @@
+import { DIMENSION_LETTERS } from "../dimension-letters";
+import { exampleShop } from "../example-shop";
+import { faultsOfKind } from "../faults-of-kind";
+import { LEGS_OF_TOOLING } from "../practice.data";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "MACHINE103",
+  name: "leg-short-for-pin",
+  severity: "unbendable",
+  docs: {
+    summary:
+      "An end leg is too short for the pin to bear on while it swings, and for the back-rest while it is held.",
+    why: "The pin slips off the end of the bar, or nothing holds it. A smaller orbit or another machine may take it; the standard's least leg says nothing of the machine.",
+    failing: [{ rows: [{ size: "H16", shape: "11", A: 800, B: 135, length: 900 }], shop: exampleShop() }],
+    passing: [{ rows: [{ size: "H16", shape: "11", A: 800, B: 180, length: 950 }], shop: exampleShop() }],
+  },
+  messages: {
+    short: "on {machine}: leg {leg} of {length} is too short; pin and back-rest need {least}",
+  },
+  checkRow(facts, context, report) {
+    for (const { fault, machine, outcome } of faultsOfKind("leg", facts, context)) {
+      const { leg, length, least } = fault;
+      report({
+        messageId: "short",
+        outcome,
+        at: DIMENSION_LETTERS.find((letter) => letter === leg) ?? "shape",
+        values: { machine, leg, length: { mm: length }, least: { mm: least } },
+        cite: LEGS_OF_TOOLING,
+      });
+    }
+  },
+});

@@ -1,0 +1,49 @@
+import { exampleShop } from "../../../../core/audit/example-shop";
+import rule from "../../../../core/audit/rules/not-checked-on-machines";
+import { ruleCases } from "../rule-cases";
+
+const CHAIR = { size: "H12", shape: "98", A: 600, B: 600, C: 600, D: 600, length: 2325 };
+
+ruleCases(rule, {
+  silent: [
+    { rows: [{ size: "H12", shape: "11", A: 900, B: 900, length: 1775 }], shop: exampleShop() },
+    { rows: [CHAIR] },
+  ],
+  speaks: [
+    {
+      rows: [CHAIR, { ...CHAIR, A: 650 }],
+      shop: exampleShop(),
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message:
+            "bends in more than one plane, so no order of bends was searched (such rows: 2): try one bar slowly",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H12", shape: "400 +90r24 400 +90r70 400", length: 1125 }],
+      shop: exampleShop(),
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message:
+            "bent round several formers, so no order of bends was searched (such rows: 1): try one bar slowly",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H12", shape: `${"400 +30 400 -30 ".repeat(7)}400`, length: 6000 }],
+      shop: exampleShop(),
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message: "more bends than are searched for an order (such rows: 1): try one bar slowly",
+        },
+      ],
+    },
+  ],
+});
