@@ -68,7 +68,7 @@ function isRounded(length: number, cut: CutLength, facts: LengthQuestion): boole
   const slack = writtenSlack(facts);
   const step = stepOf(facts.standard.lengthRounding, cut);
   const least = Math.min(cut.unrounded, cut.length) - slack;
-  return length >= least && length <= Math.max(cut.length, roundedUp(cut.unrounded, step)) + slack;
+  return length >= least && length <= Math.max(cut.length, mostRoundedUp(cut.unrounded, step, facts)) + slack;
 }
 
 /** From the exact centre line to that rounded up. */
@@ -77,7 +77,7 @@ function isOfExact(length: number, shape: ResolvedShape, cut: CutLength, facts: 
   if (isRefusal(developed)) return false;
   const slack = writtenSlack(facts);
   const step = stepOf(facts.standard.lengthRounding, cut);
-  return length >= developed.length - slack && length <= roundedUp(developed.length, step) + slack;
+  return length >= developed.length - slack && length <= mostRoundedUp(developed.length, step, facts) + slack;
 }
 
 /** By the shorter form that the standard prints for links with least ends. */
@@ -103,6 +103,12 @@ function isOfLeastFormer(length: number, facts: LengthQuestion): boolean {
 /** Where the standard prints no step of its own, the coarsest rounding up in use is right too. */
 function stepOf(rounding: LengthRounding, cut: CutLength): number {
   return rounding.cite.provenance === "common practice" ? Math.max(COARSEST_STEP, cut.step) : cut.step;
+}
+
+/** Up to the printed step; where none is printed any step up to the coarsest may have been used. */
+function mostRoundedUp(length: number, step: number, { standard }: LengthQuestion): number {
+  const isPrinted = standard.lengthRounding.cite.provenance !== "common practice";
+  return isPrinted ? roundedUp(length, step) : length + step;
 }
 
 /** A length in metres with two decimals can be 5 mm off what it was written from. */

@@ -15,6 +15,7 @@ import { DIMENSION_LETTERS } from "./dimension-letters";
 import { findGrade } from "./find-grade";
 import { leastFormerOf } from "./former-question";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
+import { isLinkPath } from "./is-link-path";
 import type { SheetOfRow } from "./sheet-habits";
 
 const NO_DIMS: readonly (number | null)[] = [];
@@ -149,7 +150,9 @@ export class RowFacts {
   }
 
   get use(): Use {
-    return this.definition?.use ?? "main";
+    const { definition, row } = this;
+    if (definition !== null) return definition.use ?? "main";
+    return this.isPath && isLinkPath(row.shape ?? "") ? "link" : "main";
   }
 
   /** False once the least former was asked for a coating that the standard holds none for. */
@@ -282,6 +285,7 @@ export class RowFacts {
       dims: definition === null ? NO_DIMS : dimsOfCode(definition, dims, this.row.radius),
       diameter: this.diameter ?? 0,
       former,
+      use: this.use,
     });
   }
 

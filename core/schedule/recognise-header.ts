@@ -168,7 +168,7 @@ function splitUnit(text: string): { text: string; unit: ColumnUnit | null } {
     if (rest !== "") return { text: rest, unit: null };
     return { text: inside, unit: null };
   }
-  const tail = /^(.*?)[\s/]+(?:in\s+)?(\S+)$/.exec(text);
+  const tail = /^(.*?)[\s/]+(?:in\s+)?(ft in|\S+)$/.exec(text);
   if (tail !== null && (tail[1] ?? "") !== "") {
     const unit = UNITS.get(tail[2] ?? "");
     if (unit !== undefined && !EXACT.has(text)) return { text: tail[1] ?? "", unit };

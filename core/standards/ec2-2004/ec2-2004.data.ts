@@ -82,7 +82,7 @@ const BAR_GRADES: Grade["cite"] = {
 
 export const GRADES: readonly Grade[] = [
   { name: "B500A", prefixes: ["A"], yield: 500, cite: BAR_GRADES },
-  { name: "B500B", prefixes: ["B", "H"], yield: 500, cite: BAR_GRADES },
+  { name: "B500B", prefixes: ["B", "H", "HA"], yield: 500, cite: BAR_GRADES },
   { name: "B500C", prefixes: ["C"], yield: 500, cite: BAR_GRADES },
 ];
 

@@ -4,6 +4,11 @@ import { ruleCases } from "../rule-cases";
 // BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): P 130 for 16 mm, 190 for 20
 ruleCases(rule, {
   silent: [
+    // a path all the way round is a link: 5d of straight after the bend, 80 outside; a main bar needs 150
+    {
+      standard: "GB50204:2015",
+      rows: [{ size: "C10", shape: "80 +90 400 +90 300 +90 400 +90 300 +90 80", length: 1460 }],
+    },
     { rows: [{ size: "H16", shape: "21", A: 130, B: 400, C: 130, length: 600 }] },
     { rows: [{ size: "H20", shape: "190 +90 400", length: 550 }] },
     { rows: [{ size: "H20", shape: "hook90 500 +90 400", length: 1250 }] },

@@ -7,6 +7,13 @@ import { ruleCases } from "../rule-cases";
 // 00: A, so 1000 stays 1000 and 1001 becomes 1025
 ruleCases(rule, {
   silent: [
+    // legs 300, 2445 and 200, former 80: 2945 - 2 (2 x 56 - pi/2 x 48) = 2871.8, up to the next 10 mm
+    { standard: "AS3600:2018", rows: [{ size: "N16", shape: "300 +90 2445 +90 200", length: 2880 }] },
+    // a link's former of 4d, not 5d: 1760 - 5 (2 x 30 - pi/2 x 25) = 1656.3, up to the next 25 mm
+    {
+      standard: "AS3600:2018",
+      rows: [{ size: "N10", shape: "130 +90 400 +90 350 +90 400 +90 350 +90 130", length: 1675 }],
+    },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
     // not rounded, or rounded less: another rule's
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 868 }] },
