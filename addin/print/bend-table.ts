@@ -28,7 +28,7 @@ function bendRow(bend: TicketBend, index: number, unit: Ticket["unit"]): Markup 
   const angle =
     compensated.angle === null
       ? html`<td colspan="3" class="trial">${compensated.refusal?.startsWith(TRIAL_FIRST) === true ? TRIAL_FIRST : "no angle: see below"}</td>`
-      : html`<td class="number"><strong>${degrees(compensated.angle)}</strong></td><td>${degrees(compensated.low)} to ${degrees(compensated.high)}</td><td class="number">${degrees(compensated.plain)}</td>`;
+      : html`<td class="number"><strong>${degrees(compensated.angle)}</strong></td><td class="stop">${degrees(compensated.low)} to ${degrees(compensated.high)}</td><td class="number">${degrees(compensated.plain)}</td>`;
   return html`<tr><td>${index + 1}</td><td>${before.length === 0 ? "-" : before.join(", ")}</td><td>${bend.bend}</td><td class="number">${length(bend.start)}</td><td class="number">${length(bend.middle)}</td><td class="number">${length(bend.end)}</td><td class="stop">${stop(bend.fromHeld, bend.held, length)}</td><td class="stop">${stop(bend.fromSwinging, bend.swinging, length)}</td><td class="number">${degrees(Math.abs(bend.turn))}</td>${angle}</tr>
 `;
 }
@@ -42,31 +42,34 @@ function stop(
   return html`<strong>${length(distance)}</strong> ${from}`;
 }
 
-function orderWords({ order, machine }: Ticket): Markup {
-  const none = machine.reasons.map(
-    (reason) => html`<p class="order">No bender chosen. ${capital(reason)}.</p>`,
-  );
-  if (order.kind === "found") {
-    const moves = [
-      times(order.turnedOver, "turned over", "turned over"),
-      times(order.endForEnd, "turned end for end", "turned end for end"),
-    ].filter((part) => part !== "");
-    const how =
-      moves.length === 0
-        ? "The bar is neither turned over nor end for end."
-        : `The bar is ${moves.join(" and ")}.`;
-    const sure = order.confirmed ? "" : " Not confirmed: try one bar slowly.";
-    return html`<p class="order">Working order on ${order.machine}. ${how}${sure}</p>${none}`;
-  }
+function orderWords(ticket: Ticket): Markup {
+  const { order, machine } = ticket;
+  if (order.kind === "no bends") return html``;
   if (order.kind === "blocked") {
     const reasons = order.reasons.map(
       (reason) => html`<li><b>unbendable on ${order.machine}</b> ${reason}</li>`,
     );
     const others = machine.reasons.filter((reason) => !order.reasons.some((own) => reason.includes(own)));
-    return html`<ul class="warnings">${reasons}</ul>${others.map((reason) => html`<p class="order">${capital(reason)}.</p>`)}`;
+    return html`<ul class="warnings">${reasons}</ul>${paragraph(others)}`;
   }
-  if (order.kind === "no bends") return html``;
-  return html`<p class="order">Order not found: ${order.reason}.</p>${machine.reasons.filter((reason) => !reason.includes(order.reason)).map((reason) => html`<p class="order">No bender chosen. ${capital(reason)}.</p>`)}`;
+  if (order.kind === "unsure") {
+    const others = machine.reasons.filter((reason) => !reason.includes(order.reason));
+    const said = others.length === 0 ? [] : [`no bender chosen: ${others.join("; ")}`];
+    return paragraph([`order not found: ${order.reason}`, ...said]);
+  }
+  const moves = [times(order.turnedOver, "turned over"), times(order.endForEnd, "turned end for end")];
+  const made = moves.filter((part) => part !== "");
+  const how =
+    made.length === 0 ? "the bar is neither turned over nor end for end" : `the bar is ${made.join(" and ")}`;
+  const none = machine.reasons.length === 0 ? [] : [`no bender chosen: ${machine.reasons.join("; ")}`];
+  const unsure = order.confirmed ? [] : ["not confirmed: try one bar slowly"];
+  return paragraph([`working order on ${order.machine}`, how, ...unsure, ...none]);
+}
+
+function paragraph(sentences: readonly string[]): Markup {
+  return sentences.length === 0
+    ? html``
+    : html`<p class="order">${sentences.map((words) => `${capital(words)}.`).join(" ")}</p>`;
 }
 
 /** One line for bends that rest on the same trials; the reason in full where a trial is needed. */
@@ -84,9 +87,9 @@ function restsOn(bends: readonly TicketBend[]): Markup {
 
 const TRIAL_FIRST = "make a trial bend first";
 
-function times(count: number, once: string, words: string): string {
+function times(count: number, words: string): string {
   if (count === 0) return "";
-  return count === 1 ? `${once} once` : `${words} ${count} times`;
+  return count === 1 ? `${words} once` : `${words} ${count} times`;
 }
 
 const degrees = (angle: number | null): string =>

@@ -28,21 +28,21 @@ tr { break-inside: avoid; }
 .label .reference, .label .warning { grid-column: 1 / -1; margin: 0; }
 .warning { font-weight: 700; border: 0.4mm solid #000; padding: 1mm 2mm; }
 .note { color: #222; }
-.ticket { border: 0.5mm solid #000; padding: 2.5mm 3mm; margin: 0 0 4mm; break-inside: avoid; }
+.ticket { border: 0.5mm solid #000; padding: 2mm 3mm; margin: 0 0 3mm; break-inside: avoid; }
 .ticket .strip { display: grid; grid-template-columns: auto 1fr auto; gap: 0 5mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
-.ticket .mark { font-size: 26pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
+.ticket .mark { font-size: 24pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
 .ticket .what { font-size: 9.5pt; }
 .ticket .what strong { font-size: 15pt; }
 .ticket .cut { text-align: right; }
 .ticket .cut strong { font-size: 20pt; font-variant-numeric: tabular-nums; }
 .ticket .reference { grid-column: 1 / -1; font-size: 8.5pt; color: #222; margin-top: 1mm; }
 .ticket .deviation { font-size: 8.5pt; white-space: nowrap; }
-.ticket .bar { display: grid; grid-template-columns: 92mm 1fr; gap: 4mm; margin: 2mm 0; align-items: start; }
+.ticket .bar { display: grid; grid-template-columns: 92mm 1fr; gap: 4mm; margin: 1.5mm 0; align-items: start; }
 .ticket figure { margin: 0; }
 .ticket figure svg { display: block; width: 100%; height: auto; }
 .ticket figcaption { font-size: 8pt; color: #222; }
 .ticket .none { font-style: italic; }
-.ticket .facts { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 0.8mm 3mm; align-content: start; font-size: 9pt; }
+.ticket .facts { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 0.5mm 3mm; align-content: start; font-size: 8.8pt; line-height: 1.25; }
 .ticket .facts dt { color: #222; }
 .ticket .facts dd { margin: 0; overflow-wrap: anywhere; }
 .ticket .facts .dim { white-space: nowrap; margin-right: 2mm; }
@@ -53,10 +53,12 @@ tr { break-inside: avoid; }
 .ticket .bends td strong { font-size: 10.5pt; font-variant-numeric: tabular-nums; }
 .ticket .bends .stop { white-space: nowrap; }
 .ticket .bends .trial { font-weight: 700; }
-.ticket .order { margin: 1mm 0 0; font-size: 8.5pt; }
-.ticket .warnings { margin: 1.5mm 0 0; padding: 1mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 9pt; }
+.ticket .order { margin: 0.8mm 0 0; font-size: 8.3pt; line-height: 1.25; }
+.ticket .warnings { margin: 1mm 0 0; padding: 0.6mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 8.8pt; line-height: 1.25; }
+.ticket .hold { border-width: 0.9mm; margin-top: 1.5mm; font-size: 9.5pt; }
+.ticket .hold li:first-child { font-weight: 700; }
 .ticket .warnings b { text-transform: uppercase; font-size: 8pt; margin-right: 1mm; }
-.ticket .cautions { margin: 1.5mm 0 0; padding: 0 0 0 4mm; columns: 2; column-gap: 6mm; font-size: 7.8pt; line-height: 1.25; }
+.ticket .cautions { margin: 1mm 0 0; padding: 0 0 0 3.5mm; columns: 2; column-gap: 6mm; font-size: 7.8pt; line-height: 1.25; }
 .ticket .cautions li { break-inside: avoid; }
 .chart .plot { display: block; width: 100%; height: auto; margin: 2mm 0; }
 .chart .plot text { font-size: 10px; fill: #000; }

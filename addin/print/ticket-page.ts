@@ -18,6 +18,7 @@ export function ticketPage(tickets: readonly Ticket[], head: ScheduleHead): stri
 function ticketArticle(ticket: Ticket): Markup {
   return html`<article class="ticket">
 ${strip(ticket)}
+${holds(ticket.warnings)}
 <div class="bar">
 <figure>${drawing(ticket)}</figure>
 ${facts(ticket)}
@@ -118,6 +119,8 @@ function formerWords({ diameter, from, inRack }: Ticket["formers"][number], unit
 function atOnce(answer: Ticket["bendsAtOnce"]): string {
   if (answer === null) return "plate not written down";
   if (answer.bars === null) return `not known for ${answer.machine}: copy its plate`;
+  if (answer.bars === 0)
+    return `none: beyond ${answer.machine} by ${answer.basis === "plate" ? "its plate" : "an estimate from its plate"}`;
   const basis = answer.basis === "plate" ? "by its plate" : "an estimate: ask the maker, the plate governs";
   return `${answer.bars} on ${answer.machine}, ${basis}`;
 }
@@ -137,12 +140,24 @@ function deviation(tolerance: { plus: number; minus: number } | null, unit: Tick
   return html` <span class="deviation">${text}</span>`;
 }
 
+/** What may hurt, or cannot be made: above everything else, so that nobody starts. */
+function holds(list: readonly TicketWarning[]): Markup {
+  const severe = list.filter(isHold);
+  if (severe.length === 0) return html``;
+  return html`<ul class="warnings hold"><li>Do not make this bar until it is cleared:</li>${severe.map(warningLine)}</ul>`;
+}
+
 function warnings(list: readonly TicketWarning[]): Markup {
-  if (list.length === 0) return html``;
-  const items = list.map(
-    ({ severity, unsure, text }) => html`<li><b>${severity}${unsure ? ", not sure" : ""}</b> ${text}</li>`,
-  );
-  return html`<ul class="warnings">${items}</ul>`;
+  const mild = list.filter((warning) => !isHold(warning));
+  return mild.length === 0 ? html`` : html`<ul class="warnings">${mild.map(warningLine)}</ul>`;
+}
+
+function isHold({ severity, unsure }: TicketWarning): boolean {
+  return !unsure && (severity === "unsafe" || severity === "unbendable");
+}
+
+function warningLine({ severity, unsure, text }: TicketWarning): Markup {
+  return html`<li><b>${severity}${unsure ? ", not sure" : ""}</b> ${text}</li>`;
 }
 
 const kilograms = (mass: number | null): string => (mass === null ? "?" : `${mass.toFixed(1)} kg`);

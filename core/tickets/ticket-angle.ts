@@ -3,7 +3,7 @@ import {
   type CompensationQuestion,
   compensatedAngle,
 } from "../bending/compensated-angle";
-import { isRefusal, type Refusal, refusalText } from "../units/refusal";
+import { isRefusal, Refusal, refusalText } from "../units/refusal";
 import type { TicketAngle, TicketTrial } from "./ticket";
 import type { Yard } from "./yard";
 
@@ -23,7 +23,9 @@ export function ticketAngle(yard: Yard, question: CompensationQuestion): AngleFo
   if (isRefusal(found)) return { shown: without(found, []), forClearance: question.angle };
   const trials = trialsOf(found);
   const refusal = found.refusal === null ? null : reasonOf(yard, question, found.refusal);
-  if (refusal !== null) return { shown: without(refusal, trials), forClearance: found.angle };
+  if (refusal !== null) {
+    return { shown: without(withoutGuess(refusal, question.angle), trials), forClearance: found.angle };
+  }
   const all = yard.log.calibration.weights.length;
   return {
     shown: {
@@ -44,6 +46,12 @@ function reasonOf(yard: Yard, question: CompensationQuestion, refusal: Refusal):
   if (refusal.code !== "beyond-machine-angle") return refusal;
   const anywhere = compensatedAngle(yard.log.calibration, { ...question, largestAngle: null });
   return isRefusal(anywhere) ? anywhere : (anywhere.refusal ?? refusal);
+}
+
+/** The angle that is known too loosely is not named: somebody would bend to it. */
+function withoutGuess(refusal: Refusal, wanted: number): Refusal {
+  if (refusal.code !== "more-trials-needed") return refusal;
+  return new Refusal(refusal.definition, { ...refusal.values, bentTo: wanted });
 }
 
 function without(refusal: Refusal, trials: readonly TicketTrial[]): TicketAngle {

@@ -52,6 +52,14 @@ describe("ticketPage", () => {
     expect(blocked).toContain("unbendable on Bench 2 bend 1 cannot be made first");
   });
 
+  it("should put what may hurt above the drawing", () => {
+    const row: Cell[] = ["B1", "03", "H16", 1, 1, 1, 1500, "21", 600, null, 600];
+    const whole = page([row]);
+    expect(whole.indexOf("Do not make this bar until it is cleared")).toBeGreaterThan(0);
+    expect(whole.indexOf("Do not make this bar")).toBeLessThan(whole.indexOf("<figure>"));
+    expect(page([L])).not.toContain("Do not make this bar");
+  });
+
   it("should escape what the sheet says, fetch nothing and run nothing", () => {
     const whole = page([L]);
     expect(whole).toContain("&lt;B1&gt;");

@@ -146,6 +146,25 @@ describe("makeTicket: the angle to bend to", () => {
     }
   });
 
+  it("should not name an angle that is known too loosely", () => {
+    const others = (["H10", "H12", "H20"] as const).map((size) => [
+      "2031-02-06",
+      "Bench 2",
+      size,
+      { H10: 40, H12: 48, H20: 140 }[size],
+      "H",
+      "bar",
+      "B1",
+      98,
+      90,
+    ]);
+    // four groups speak for a 32 mm bar without a trial, but more loosely than 2.5 degrees
+    const row = ["B1", "13", "H32", 1, 1, 1, 2225, "11", 1500, 800];
+    const angle = one(row, [...SHOP, ...others]).bends[0]!.compensated;
+    expect(angle.angle).toBeNull();
+    expect(angle.refusal).toMatch(/bent to 90 the released angle is known only to/);
+  });
+
   it("should not let a guess speak for a hook that the machine could not close", () => {
     const hook = one(["B1", "08", "H16", 1, 1, 1, 900, "13", 400, 96, 300], EMPTY_LOG);
     for (const { compensated } of hook.bends) {
