@@ -19,6 +19,24 @@ export interface AngleFound {
  * angle, only the reason: an estimate is no instruction.
  */
 export function ticketAngle(yard: Yard, question: CompensationQuestion): AngleFound {
+  let known = remembered.get(yard);
+  if (known === undefined) {
+    known = new Map();
+    remembered.set(yard, known);
+  }
+  const key = JSON.stringify(question);
+  let answer = known.get(key);
+  if (answer === undefined) {
+    answer = askAngle(yard, question);
+    known.set(key, answer);
+  }
+  return answer;
+}
+
+/** A schedule asks for a few angles of a few sizes, over and over. */
+const remembered = new WeakMap<Yard, Map<string, AngleFound>>();
+
+function askAngle(yard: Yard, question: CompensationQuestion): AngleFound {
   const found = compensatedAngle(yard.log.calibration, question);
   if (isRefusal(found)) return { shown: without(found, []), forClearance: question.angle };
   const trials = trialsOf(found);
