@@ -3,6 +3,8 @@ import { defineRule } from "../rule";
 
 /** Tables of unit mass differ by less than half of this. */
 const ALLOWED = 0.01;
+const COUNTS = ["members", "each", "total"] as const;
+const OF_ANOTHER_TABLE = ALLOWED / 2;
 
 export default defineRule({
   code: "MASS101",
@@ -33,11 +35,13 @@ export default defineRule({
     const { massRatio, massEach, bar, lengthInForce } = facts;
     if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)
       return;
+    // without a number of bars nothing can be said of the mass of all
+    if (facts.count === null && COUNTS.some((field) => facts.has(field))) return;
     const factor = facts.sheet.habits.massFactor ?? 1;
     if (Math.abs(massRatio / factor - 1) <= ALLOWED) return;
     const expected = mass / massRatio;
-    if (Math.abs(mass - expected * factor) <= halfLastDigit(facts) || agreesWithComputed(facts, mass, factor))
-      return;
+    const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
+    if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
     report({
       messageId: "differs",
       at: "mass",

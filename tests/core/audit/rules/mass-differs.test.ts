@@ -4,6 +4,12 @@ import { ruleCases } from "../rule-cases";
 // UK three-decimal table (midlandrapid.co.uk): 1.579 kg/m for 16 mm. 10 x 2 m x 1.579 = 31.58 kg; 1 % of it is 0.3158
 ruleCases(rule, {
   silent: [
+    // the number of bars is blank: nothing to compare the mass of all with
+    { rows: [{ size: "H16", shape: "00", A: 2000, length: 2000, total: null, mass: 35 }] },
+    // by the 0.617 kg/m of EN 10080 26.53 kg, written 27; by 0.616 it would be 26.49
+    {
+      rows: [{ size: "H10", shape: "00", A: 4300, length: 4300, members: 1, each: 10, total: 10, mass: 27 }],
+    },
     {
       rows: [
         { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.58 },
