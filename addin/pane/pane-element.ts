@@ -29,6 +29,21 @@ export class PaneElement extends LitElement {
     this.#stop = this.model?.subscribe(() => this.requestUpdate());
   }
 
+  /** What has the focus may be mended away by an edit or a fix: the focus goes to what took its place. */
+  override update(changed: Map<string, unknown>): void {
+    const focused = this.shadowRoot?.activeElement?.closest(".finding") ?? null;
+    const place = focused === null ? -1 : this.#items().indexOf(focused);
+    super.update(changed);
+    if (place < 0 || this.shadowRoot?.activeElement) return;
+    const items = this.#items();
+    const next = items[Math.min(place, items.length - 1)];
+    next?.querySelector<HTMLElement>("fluent-button")?.focus();
+  }
+
+  #items(): Element[] {
+    return [...(this.shadowRoot?.querySelectorAll(".finding") ?? [])];
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#stop?.();
@@ -54,7 +69,11 @@ export class PaneElement extends LitElement {
       </div>
       <div class="middle">
         ${lineToPassOn(model)}
-        <section class="findings" aria-labelledby="findings-heading">
+        <section
+          class="findings"
+          aria-labelledby="findings-heading"
+          aria-busy=${model.state.isStale && !model.state.needsCheck ? "true" : "false"}
+        >
           <h2 id="findings-heading" class=${model.state.view === null ? "visually-hidden" : ""}>Findings</h2>
           ${model.state.view === null ? firstWords() : findings(model, this.#memory)}
         </section>

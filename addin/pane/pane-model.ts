@@ -5,12 +5,25 @@ import { EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
 import type { WorkbookPort } from "./workbook-port";
 
+/** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
+const QUIET = 150;
+
+interface EditedRows {
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
 /** What the pane does, without a page: its state, and the actions that change it. */
 export class PaneModel {
   #state: PaneState = EMPTY_STATE;
   readonly #views = new Map<string, AuditView>();
-  /** sheets edited, or given another standard, since their check */
-  readonly #edited = new Set<string>();
+  /** sheets whose check holds no longer as a whole, such as under another standard */
+  readonly #outdated = new Set<string>();
+  /** rows edited since the last judgement, by sheet */
+  readonly #edits = new Map<string, EditedRows>();
+  #quiet: ReturnType<typeof setTimeout> | undefined;
+  /** one judgement at a time */
+  #turn: Promise<unknown> = Promise.resolve();
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -31,17 +44,14 @@ export class PaneModel {
   async start(): Promise<void> {
     await this.#guard(() => this.#readWorkbook());
     this.workbook.onSelection(({ sheet, row }) => void this.#follow(sheet, row));
-    this.workbook.onChange(({ sheet }) => {
-      if (this.#state.work !== null || !this.#views.has(sheet)) return;
-      this.#edited.add(sheet);
-      if (sheet === this.#state.sheet) this.#set({ isStale: true });
-    });
+    this.workbook.onChange((place) => this.#noteEdit(place));
   }
 
   /** Another workbook was opened: nothing of the last one holds. */
   async workbookReplaced(): Promise<void> {
     this.#views.clear();
-    this.#edited.clear();
+    this.#outdated.clear();
+    this.#edits.clear();
     await this.desk.forget();
     this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
     await this.#guard(() => this.#readWorkbook());
@@ -52,8 +62,16 @@ export class PaneModel {
     if (sheet === this.#state.sheet) return;
     const isColoured = await this.workbook.hasFlags(sheet);
     const view = this.#views.get(sheet) ?? null;
-    const isStale = this.#edited.has(sheet);
-    this.#set({ sheet, view, bar: null, isStale, fixes: [], isColoured, notice: null, current: null });
+    this.#set({
+      sheet,
+      view,
+      bar: null,
+      ...this.#staleness(sheet),
+      fixes: [],
+      isColoured,
+      notice: null,
+      current: null,
+    });
   }
 
   /** Keeps the standard in the workbook and recalculates every BAR formula with it. */
@@ -64,9 +82,10 @@ export class PaneModel {
       await this.workbook.saveSetting(SETTING_NAMES.standard, standard);
       const count = await this.workbook.recalculate();
       const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
-      for (const sheet of this.#views.keys()) this.#edited.add(sheet);
+      for (const sheet of this.#views.keys()) this.#outdated.add(sheet);
+      const { sheet } = this.#state;
       this.#set({
-        isStale: this.#state.view !== null,
+        ...(sheet === null ? {} : this.#staleness(sheet)),
         notice: { kind: "done", text: `${formulas} recalculated with ${standard}` },
       });
     });
@@ -78,13 +97,7 @@ export class PaneModel {
     if (sheet === null) return;
     await this.#guard(async () => {
       this.#set({ work: { label: `Reading ${sheet}`, done: null }, notice: null });
-      const copy = await this.workbook.read(sheet);
-      this.#set({ work: { label: `Checking ${copy.rowCount} rows`, done: null } });
-      const settings = await this.workbook.setting(SETTING_NAMES.audit);
-      const view = await this.desk.audit({ sheet: copy, standard: this.#state.standard, settings });
-      this.#views.set(sheet, view);
-      this.#edited.delete(sheet);
-      this.#set({ view, isStale: false, current: null });
+      await this.#inTurn(() => this.#audit(sheet));
       await this.#colour();
     });
   }
@@ -171,6 +184,76 @@ export class PaneModel {
     this.#set({ sheets, sheet, standard, isColoured });
   }
 
+  async #audit(sheet: string): Promise<void> {
+    this.#edits.delete(sheet);
+    const copy = await this.workbook.read(sheet);
+    this.#set({ work: { label: `Checking ${copy.rowCount} rows`, done: null } });
+    const settings = await this.workbook.setting(SETTING_NAMES.audit);
+    const view = await this.desk.audit({ sheet: copy, standard: this.#state.standard, settings });
+    this.#outdated.delete(sheet);
+    this.#show(view);
+  }
+
+  #noteEdit({ sheet, firstRow, lastRow }: EditedRows & { readonly sheet: string }): void {
+    if (!this.#views.has(sheet)) return;
+    const known = this.#edits.get(sheet) ?? { firstRow, lastRow };
+    this.#edits.set(sheet, {
+      firstRow: Math.min(known.firstRow, firstRow),
+      lastRow: Math.max(known.lastRow, lastRow),
+    });
+    if (sheet === this.#state.sheet && !this.#state.isStale) this.#set(this.#staleness(sheet));
+    clearTimeout(this.#quiet);
+    this.#quiet = setTimeout(() => void this.#recheckEdits(), QUIET);
+  }
+
+  /** Judges again what the edits since the last judgement can have changed; lists and colours follow. */
+  async #recheckEdits(): Promise<void> {
+    try {
+      for (const sheet of [...this.#edits.keys()]) await this.#inTurn(() => this.#recheck(sheet));
+    } catch (problem) {
+      this.report(problem);
+    }
+  }
+
+  async #recheck(sheet: string): Promise<void> {
+    const rows = this.#edits.get(sheet);
+    const before = this.#views.get(sheet);
+    if (rows === undefined || before === undefined || this.#outdated.has(sheet)) return;
+    this.#edits.delete(sheet);
+    try {
+      const view = await this.desk.recheck({ sheet: await this.workbook.read(sheet), ...rows });
+      if (!this.#views.has(sheet)) return;
+      this.#show(view);
+      if (!sameFlags(before.flags, view.flags) && (await this.workbook.hasFlags(sheet)))
+        await this.workbook.showFlags(sheet, view.flags);
+    } catch (problem) {
+      this.#outdated.add(sheet);
+      if (sheet === this.#state.sheet) this.#set(this.#staleness(sheet));
+      throw problem;
+    }
+  }
+
+  /** A judgement of a sheet stands; the list shows it where the sheet is the chosen one. */
+  #show(view: AuditView): void {
+    const { sheet } = view;
+    this.#views.set(sheet, view);
+    if (sheet !== this.#state.sheet) return;
+    this.#set({ view, ...this.#staleness(sheet) });
+    const { bar } = this.#state;
+    if (bar !== null) void this.#showBar(sheet, bar.row - 1, true);
+  }
+
+  #staleness(sheet: string): Pick<PaneState, "isStale" | "needsCheck"> {
+    const needsCheck = this.#outdated.has(sheet);
+    return { isStale: needsCheck || this.#edits.has(sheet), needsCheck };
+  }
+
+  #inTurn(act: () => Promise<void>): Promise<void> {
+    const done = this.#turn.then(act);
+    this.#turn = done.catch(() => {});
+    return done;
+  }
+
   async #colour(): Promise<void> {
     const { view } = this.#state;
     if (view === null) return;
@@ -187,9 +270,9 @@ export class PaneModel {
     await this.#showBar(sheet, row);
   }
 
-  async #showBar(sheet: string, row: number): Promise<void> {
+  async #showBar(sheet: string, row: number, isNew = false): Promise<void> {
     if (sheet !== this.#state.view?.sheet) return;
-    if (this.#state.bar?.row === row + 1 && !this.#state.isStale) return;
+    if (this.#state.bar?.row === row + 1 && !isNew) return;
     const bar = await this.desk.bar(sheet, row);
     if (sheet === this.#state.view?.sheet) this.#set({ bar });
   }
@@ -208,6 +291,10 @@ export class PaneModel {
     this.#state = { ...this.#state, ...change };
     for (const listener of this.#listeners) listener();
   }
+}
+
+function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
 
 function cellList(edits: readonly { readonly cell: string }[]): string {

@@ -29,8 +29,10 @@ export interface PaneState {
   readonly work: Work | null;
   readonly notice: Notice | null;
   readonly view: AuditView | null;
-  /** cells were edited since the check */
+  /** the view is not of the sheet as it is: an edit is being judged, or a whole check is due */
   readonly isStale: boolean;
+  /** only a whole check can bring the view up to date */
+  readonly needsCheck: boolean;
   readonly isColoured: boolean;
   readonly shown: ReadonlySet<Severity>;
   readonly fixes: readonly AppliedFix[];
@@ -47,6 +49,7 @@ export const EMPTY_STATE: PaneState = {
   notice: null,
   view: null,
   isStale: false,
+  needsCheck: false,
   isColoured: false,
   shown: new Set(SEVERITIES),
   fixes: [],

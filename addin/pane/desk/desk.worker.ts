@@ -19,6 +19,10 @@ async function answer(question: DeskQuestion) {
     await desk.forget();
     return null;
   }
+  if (question.kind === "recheck") {
+    const { sheet, firstRow, lastRow } = question;
+    return desk.recheck({ sheet: unpackSheet(sheet), firstRow, lastRow });
+  }
   const { sheet, standard, settings } = question;
   return desk.audit({ sheet: unpackSheet(sheet), standard, settings });
 }

@@ -1,36 +1,45 @@
+import type { AuditReport } from "../../../core/audit/audit-report";
 import { auditSettings, DEFAULT_SETTINGS } from "../../../core/audit/audit-settings";
-import { runAudit } from "../../../core/audit/run-audit";
-import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import { recheck, runAudit } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { resolveStandard, type Standard } from "../../../core/standards";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import type { AuditDesk, AuditQuestionText } from "./audit-desk";
+import type { AuditView } from "./audit-view";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
 
 interface LastAudit {
   readonly sheet: Sheet;
-  readonly reading: ScheduleReading;
-  readonly standard: Standard;
+  readonly report: AuditReport;
 }
 
 /** A desk that works where it stands. */
 export function createLocalDesk(): AuditDesk {
   const audits = new Map<string, LastAudit>();
+  const keep = (report: AuditReport, sheet: Sheet): AuditView => {
+    audits.set(sheet.name, { sheet, report });
+    return auditView(report, sheet);
+  };
   return {
     async audit(question) {
       const standard = standardOf(question.standard);
-      const report = runAudit({ sheets: [question.sheet], standard, settings: settingsOf(question) });
-      const reading = report.sheets[0]?.reading;
-      if (reading === undefined) throw new Error(`sheet ${question.sheet.name} could not be read`);
-      audits.set(question.sheet.name, { sheet: question.sheet, reading, standard });
-      return auditView(report, question.sheet);
+      const settings = settingsOf(question);
+      return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet);
+    },
+    async recheck({ sheet, firstRow, lastRow }) {
+      const last = audits.get(sheet.name);
+      if (last === undefined) throw new Error(`sheet ${sheet.name} was not checked yet: check it first`);
+      const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
+      const first = isMoved ? 0 : firstRow - sheet.top;
+      const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
+      return keep(recheck(last.report, sheet, first, end), sheet);
     },
     async bar(name, row) {
       const last = audits.get(name);
-      return last === undefined
-        ? null
-        : barView(last.sheet, last.reading, last.standard, row - last.sheet.top);
+      const reading = last?.report.sheets[0]?.reading;
+      if (last === undefined || reading === undefined) return null;
+      return barView(last.sheet, reading, last.report.standard, row - last.sheet.top);
     },
     async forget() {
       audits.clear();

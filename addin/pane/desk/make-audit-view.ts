@@ -19,7 +19,7 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
   return {
     sheet: sheet.name,
     standard: { id: report.standard.id, title: report.standard.title },
-    findings: report.findings.map(findingView),
+    findings: findingViews(report.findings),
     rows: report.rows,
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),
@@ -33,12 +33,19 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
   };
 }
 
-function findingView(finding: Finding, index: number): FindingView {
-  return {
-    ...finding,
-    key: `${index} ${finding.code} ${finding.cell ?? finding.sheet}`,
-    source: finding.cite === null ? null : citationText(finding.cite),
-  };
+/** Keys stay the same while other findings come and go. */
+function findingViews(findings: readonly Finding[]): FindingView[] {
+  const seen = new Map<string, number>();
+  return findings.map((finding) => {
+    const place = `${finding.code} ${finding.cell ?? finding.row ?? ""}`;
+    const count = seen.get(place) ?? 0;
+    seen.set(place, count + 1);
+    return {
+      ...finding,
+      key: `${place} ${count}`,
+      source: finding.cite === null ? null : citationText(finding.cite),
+    };
+  });
 }
 
 /** The worst finding of each row of the used range, from 0. */

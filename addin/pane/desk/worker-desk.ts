@@ -9,6 +9,12 @@ export type DeskQuestion =
       readonly standard: string;
       readonly settings: string | null;
     }
+  | {
+      readonly kind: "recheck";
+      readonly sheet: PackedSheet;
+      readonly firstRow: number;
+      readonly lastRow: number;
+    }
   | { readonly kind: "bar"; readonly sheet: string; readonly row: number }
   | { readonly kind: "forget" };
 
@@ -44,6 +50,8 @@ export function createWorkerDesk(worker: Worker): AuditDesk {
   return {
     audit: ({ sheet, standard, settings }) =>
       ask({ kind: "audit", sheet: packSheet(sheet), standard, settings }) as Promise<AuditView>,
+    recheck: ({ sheet, firstRow, lastRow }) =>
+      ask({ kind: "recheck", sheet: packSheet(sheet), firstRow, lastRow }) as Promise<AuditView>,
     bar: (sheet, row) => ask({ kind: "bar", sheet, row }) as Promise<BarView | null>,
     forget: async () => {
       await ask({ kind: "forget" });

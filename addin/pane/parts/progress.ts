@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { PaneState } from "../pane-state";
 
 /** What is going on, to the eye and to a screen reader. */
-export function progress({ work, notice, view, isStale }: PaneState): TemplateResult {
+export function progress({ work, notice, view, needsCheck }: PaneState): TemplateResult {
   const said = work?.label ?? notice?.text ?? (view === null ? "" : `Checked ${view.rows.bars} bars`);
   return html`
     <div class="status">
@@ -16,7 +16,7 @@ export function progress({ work, notice, view, isStale }: PaneState): TemplateRe
           ></fluent-progress-bar>`
       }
       <p class="said ${work === null ? (notice?.kind ?? "") : ""}" role="status">${said}</p>
-      ${isStale && work === null ? html`<p class="stale">The sheet was edited since: check again.</p>` : nothing}
+      ${needsCheck && work === null ? html`<p class="stale">What is listed is out of date: check again.</p>` : nothing}
     </div>
   `;
 }

@@ -71,6 +71,9 @@ class BookInMemory implements WorkbookPort {
       return true;
     };
   }
+  async addSheet(name: string) {
+    return name;
+  }
   async goTo(sheet: string, cell: string) {
     this.went.push(`${sheet}!${cell}`);
   }
@@ -205,10 +208,74 @@ describe("PaneModel", () => {
     expect(model.state.view?.rows.bars).toBe(3);
   });
 
-  test("should say that the sheet was edited since the check", async () => {
+  test("should judge an edited row again, list and colours following, the rest as it was", async () => {
     await model.check();
+    const others = model.state.view!.findings.filter(({ row }) => row !== 2).map(({ key }) => key);
+    // BS 8666:2005 Table 2: least former of a 16 mm bar is 64 mm
+    book.rows[1]![10] = 64;
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    expect(model.state).toMatchObject({ isStale: true, needsCheck: false });
+    await expect.poll(() => model.state.isStale).toBe(false);
+    expect(at("K2")).toEqual([]);
+    expect(book.flags.some(({ colour }) => colour === "unsafe")).toBe(false);
+    expect(model.state.view!.findings.filter(({ row }) => row !== 2).map(({ key }) => key)).toEqual(others);
+    expect(model.state).toMatchObject({ work: null, notice: null });
+  });
+
+  test("should judge edits of several moments together, and those made while it judges", async () => {
+    await model.check();
+    let reads = 0;
+    const read = book.read.bind(book);
+    book.read = async (sheet) => {
+      reads += 1;
+      // the user types on while the sheet is read
+      if (reads === 1) {
+        const copy = await read(sheet);
+        book.rows[2]![10] = 10;
+        book.tellChange({ sheet, firstRow: 2, lastRow: 2 });
+        return copy;
+      }
+      return read(sheet);
+    };
+    book.rows[1]![10] = 64;
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    await expect.poll(() => at("K3").map(({ severity }) => severity)).toEqual(["unsafe"]);
+    expect(at("K2")).toEqual([]);
+    expect(reads).toBe(2);
+    expect(model.state.isStale).toBe(false);
+  });
+
+  test("should colour nothing after an edit where the user took the colours away", async () => {
+    await model.check();
+    await model.removeColours();
+    book.rows[2]![10] = 10;
     book.tellChange({ sheet: "Bars", firstRow: 2, lastRow: 2 });
-    expect(model.state.isStale).toBe(true);
+    await expect.poll(() => at("K3").length).toBeGreaterThan(0);
+    expect(book.flags).toEqual([]);
+  });
+
+  test("should ask for a whole check where an edit could not be judged", async () => {
+    await model.check();
+    book.refuses = true;
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    await expect.poll(() => model.state.needsCheck).toBe(true);
+    expect(model.state.notice?.text).toContain("press Enter");
+    book.refuses = false;
+    await model.check();
+    expect(model.state).toMatchObject({ isStale: false, needsCheck: false });
+  });
+
+  test("should draw the selected bar again when its row was edited", async () => {
+    await model.check();
+    book.tellSelection({ sheet: "Bars", row: 1, column: 3 });
+    await expect.poll(() => model.state.bar?.row).toBe(2);
+    book.rows[1]![8] = 1550;
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    // 100 more than 2786 up to the next 25
+    await expect
+      .poll(() => model.state.bar?.facts.find(({ name }) => name === "Cut length")?.value)
+      .toBe("2900 mm");
   });
 
   test("should name what was looked for where a sheet has no header", async () => {
