@@ -14,7 +14,7 @@ export async function generate(): Promise<Map<string, string>> {
   const pages = new Map<string, string>();
   const definitions = [...WORKSHEET_FUNCTIONS.values()];
   for (const definition of definitions) pages.set(`functions/${definition.name}.md`, page(definition));
-  pages.set("functions/index.md", index(definitions));
+  pages.set("functions/README.md", index(definitions));
   return pages;
 }
 
