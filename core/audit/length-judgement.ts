@@ -1,6 +1,6 @@
 import type { BarRow } from "../schedule/bar-row";
 import { type CutLength, cutLength } from "../shapes/cut-length";
-import { developedLength } from "../shapes/developed-length";
+import { exactLengthOf } from "../shapes/exact-length";
 import { formula } from "../shapes/formula";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { placeOf } from "../shapes/shape-values";
@@ -73,11 +73,11 @@ function isRounded(length: number, cut: CutLength, facts: LengthQuestion): boole
 
 /** From the exact centre line to that rounded up. */
 function isOfExact(length: number, shape: ResolvedShape, cut: CutLength, facts: LengthQuestion): boolean {
-  const developed = developedLength(shape);
-  if (isRefusal(developed)) return false;
+  const exact = exactLengthOf(shape);
+  if (Number.isNaN(exact)) return false;
   const slack = writtenSlack(facts);
   const step = stepOf(facts.standard.lengthRounding, cut);
-  return length >= developed.length - slack && length <= mostRoundedUp(developed.length, step, facts) + slack;
+  return length >= exact - slack && length <= mostRoundedUp(exact, step, facts) + slack;
 }
 
 /** By the shorter form that the standard prints for links with least ends. */

@@ -3,9 +3,10 @@ import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
+import { exactLengthOf, legsBesideLongest, shortestBetweenBends } from "../shapes/exact-length";
 import type { BarPath, PlanarPath } from "../shapes/path";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
-import { type LimitJudgement, shapeLimits } from "../shapes/shape-limits";
+import { brokenShapeLimits, type LimitJudgement } from "../shapes/shape-limits";
 import { type NamedShape, shapeNamed } from "../shapes/shape-named";
 import type { Cited } from "../standards/citation";
 import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../standards/port";
@@ -14,11 +15,12 @@ import { IN_COLUMN_UNIT } from "./column-units";
 import { DIMENSION_LETTERS } from "./dimension-letters";
 import { findGrade } from "./find-grade";
 import { leastFormerOf } from "./former-question";
-import { judgeLength, type LengthJudgement } from "./length-judgement";
 import { isLinkPath } from "./is-link-path";
+import { judgeLength, type LengthJudgement } from "./length-judgement";
 import type { SheetOfRow } from "./sheet-habits";
 
 const NO_DIMS: readonly (number | null)[] = [];
+const NO_LIMITS: readonly LimitJudgement[] = [];
 const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
 
 /**
@@ -30,10 +32,12 @@ export class RowFacts {
   #resolved: ResolvedShape | Refusal | null | undefined;
   #developed: DevelopedLength | Refusal | null | undefined;
   #cut: CutLength | Refusal | null | undefined;
-  #limits: readonly LimitJudgement[] | undefined;
+  #exact: number | undefined;
+  #broken: readonly LimitJudgement[] | undefined;
   #leastFormer: Cited<number> | null | undefined;
   #grade: Grade | null | undefined;
   #words: string | undefined;
+  #coating: string | null | undefined;
   #markKey: string | null | undefined;
 
   #judgement: LengthJudgement | undefined;
@@ -49,7 +53,8 @@ export class RowFacts {
     this.#resolved = undefined;
     this.#developed = undefined;
     this.#cut = undefined;
-    this.#limits = undefined;
+    this.#exact = undefined;
+    this.#broken = undefined;
     this.#judgement = undefined;
   }
 
@@ -171,9 +176,8 @@ export class RowFacts {
 
   /** A coating said in its own column, else in the remark. */
   get coating(): string | null {
-    if (this.row.coating !== null) return this.row.coating;
-    const said = /galvani[sz]ed|epoxy/.exec(this.words);
-    return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
+    if (this.#coating === undefined) this.#coating = this.row.coating ?? coatingIn(this.words);
+    return this.#coating;
   }
 
   /** The shape as resolved, or why it could not be; null where shape or size is not read. */
@@ -191,6 +195,20 @@ export class RowFacts {
     return this.shape?.path ?? null;
   }
 
+  /** Kind of the path, known of a code before the path is laid. */
+  get pathKind(): BarPath["kind"] | null {
+    const { shape } = this;
+    return shape === null ? null : (shape.compiled?.template?.kind ?? shape.path?.kind ?? null);
+  }
+
+  /** Bends of the path; null for a curve and for what has no path. */
+  get bendCount(): number | null {
+    const { shape } = this;
+    const template = shape?.compiled?.template;
+    if (template?.kind === "planar") return template.turns.length;
+    return shape?.path?.kind === "planar" ? shape.path.turns.length : null;
+  }
+
   /** The path where it is legs and turns. */
   get planarPath(): PlanarPath | null {
     const { path } = this;
@@ -205,8 +223,21 @@ export class RowFacts {
 
   /** The exact length; null where it cannot be had. */
   get exactLength(): number | null {
-    const { developed } = this;
-    return developed === null || developed instanceof Refusal ? null : developed.length;
+    this.#exact ??= this.shape === null ? NaN : exactLengthOf(this.shape);
+    return Number.isNaN(this.#exact) ? null : this.#exact;
+  }
+
+  /** The shortest straight with a bend at both ends; null where there is none or bends overlap. */
+  get shortestBetweenBends(): number | null {
+    const shortest = this.shape === null ? Infinity : shortestBetweenBends(this.shape);
+    return Number.isFinite(shortest) ? shortest : null;
+  }
+
+  /** Wider than this no bar of legs and turns is; null for a curve. */
+  get widthAtMost(): number | null {
+    const { shape } = this;
+    const width = shape === null ? NaN : legsBesideLongest(shape) + shape.diameter;
+    return Number.isNaN(width) ? null : width;
   }
 
   get cut(): CutLength | null {
@@ -214,9 +245,10 @@ export class RowFacts {
     return this.#cut instanceof Refusal ? null : this.#cut;
   }
 
-  get limits(): readonly LimitJudgement[] {
-    this.#limits ??= this.shape === null ? [] : shapeLimits(this.shape);
-    return this.#limits;
+  /** Limits of the shape that the dims do not meet. */
+  get brokenLimits(): readonly LimitJudgement[] {
+    this.#broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
+    return this.#broken;
   }
 
   /** The length that is cut: as typed, else as computed. */
@@ -297,6 +329,11 @@ export class RowFacts {
     }
     return this.#named;
   }
+}
+
+function coatingIn(words: string): string | null {
+  const said = /galvani[sz]ed|epoxy/.exec(words);
+  return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
 }
 
 /** What a silence is kept under: it holds when rows move. */

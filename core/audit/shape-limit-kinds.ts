@@ -1,14 +1,4 @@
 import type { LimitJudgement } from "../shapes/shape-limits";
-import type { RowFacts } from "./row-facts";
-
-/** Limits of the shape that the dims do not meet. */
-export function brokenLimits(facts: RowFacts): readonly LimitJudgement[] {
-  const { limits } = facts;
-  for (const limit of limits) if (limit.met === false) return limits.filter((one) => one.met === false);
-  return NONE;
-}
-
-const NONE: readonly LimitJudgement[] = [];
 
 /** A limit on the end of a link, printed against the links' column of end projections. */
 export function isHookTailLimit({ text }: LimitJudgement): boolean {

@@ -20,6 +20,8 @@ export interface CompiledShape {
   readonly formula: Formula | null;
   readonly formulaWhen: { readonly limit: CompiledLimit; readonly formula: Formula } | null;
   readonly limits: readonly CompiledLimit[];
+  /** some limit speaks of the least end leg, of main bars or of links */
+  readonly limitsNeed: { readonly endLeg: boolean; readonly linkEnd: boolean };
 }
 
 const compiledShapes = new WeakMap<ShapeDefinition, CompiledShape>();
@@ -36,6 +38,9 @@ function compile(definition: ShapeDefinition): CompiledShape {
   const letters = definition.dims.filter((letter) => letter !== "R");
   const optional = new Set(definition.optionalDims ?? []);
   const when = definition.formulaWhen;
+  const limits = definition.limits.flatMap((limit) => compileLimits(limit.text, limit.cite));
+  const speaksOf = (symbol: string): boolean =>
+    limits.some(({ bound }) => bound.places.includes(placeOf(symbol)!));
   return {
     definition,
     columns: letters.map((letter) => placeOf(letter)!),
@@ -47,6 +52,7 @@ function compile(definition: ShapeDefinition): CompiledShape {
     formula: definition.formula === null ? null : formula(definition.formula),
     formulaWhen:
       when === undefined ? null : { limit: compileLimits(when.limit)[0]!, formula: formula(when.formula) },
-    limits: definition.limits.flatMap((limit) => compileLimits(limit.text, limit.cite)),
+    limits,
+    limitsNeed: { endLeg: speaksOf("P"), linkEnd: speaksOf("P(links)") },
   };
 }

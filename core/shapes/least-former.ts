@@ -1,12 +1,13 @@
 import type { Cited } from "../standards/citation";
 import type { Standard, Use } from "../standards/port";
-import type { Refusal } from "../units/refusal";
+import { isRefusal, type Refusal } from "../units/refusal";
 
 type Answer = Cited<number> | Refusal;
-type Memory = WeakMap<Standard, Map<string | undefined, Map<Use, Map<number, Answer>>>>;
+type Memory<Value> = WeakMap<Standard, Map<string | undefined, Map<Use, Map<number, Value>>>>;
 
-const formers: Memory = new WeakMap();
-const radii: Memory = new WeakMap();
+const formers: Memory<Answer> = new WeakMap();
+const radii: Memory<Answer> = new WeakMap();
+const endLegs: Memory<number> = new WeakMap();
 
 /** Least former of a standard for an uncoated bar, mm, remembered: a schedule asks for few of them often. */
 export function leastFormer(standard: Standard, diameter: number, use: Use, grade?: string): Answer {
@@ -30,15 +31,27 @@ export function printedRadius(standard: Standard, diameter: number, use: Use, gr
   return answer;
 }
 
+/** Least end leg as an outside dimension, mm; NaN where the standard holds none. Remembered likewise. */
+export function leastEndLeg(standard: Standard, diameter: number, use: Use, grade?: string): number {
+  const byDiameter = answersOf(endLegs, standard, use, grade);
+  let answer = byDiameter.get(diameter);
+  if (answer === undefined) {
+    const leg = standard.endLeg(diameter, use, grade);
+    answer = isRefusal(leg) ? NaN : leg.value.outside;
+    byDiameter.set(diameter, answer);
+  }
+  return answer;
+}
+
 /** Diameters, uses and grades come from cells, so each memory is kept small. */
 const MOST_REMEMBERED = 1000;
 
-function answersOf(
-  memory: Memory,
+function answersOf<Value>(
+  memory: Memory<Value>,
   standard: Standard,
   use: Use,
   grade: string | undefined,
-): Map<number, Answer> {
+): Map<number, Value> {
   let byGrade = memory.get(standard);
   if (byGrade === undefined) {
     byGrade = new Map();

@@ -3,7 +3,7 @@ import { type Formula, formula } from "./formula";
 import type { BarPath, Leg, Turn } from "./path";
 import { placeOf, type ShapeValues } from "./shape-values";
 
-interface TemplateLeg {
+export interface TemplateLeg {
   readonly place: number;
   readonly letter: string;
   /** the dim that stands in where the first is blank */
@@ -12,7 +12,7 @@ interface TemplateLeg {
   readonly free: boolean;
 }
 
-interface TemplateTurn {
+export interface TemplateTurn {
   readonly sign: 1 | -1;
   /** degrees, or a formula over the named angles */
   readonly angle: number | Formula;
@@ -86,15 +86,29 @@ export function pathOf(template: PathTemplate, values: ShapeValues): BarPath {
 }
 
 function legOf(leg: TemplateLeg, values: ShapeValues): Leg {
-  const length = values[leg.place]!;
-  if (!Number.isNaN(length)) return { length, free: leg.free, letter: leg.letter };
-  return { length: values[leg.otherPlace]!, free: leg.free, letter: leg.otherLetter };
+  const isFirst = !Number.isNaN(values[leg.place]!);
+  const length = templateLegLength(leg, values);
+  return { length, free: leg.free, letter: isFirst ? leg.letter : leg.otherLetter };
 }
 
 function turnOf(turn: TemplateTurn, values: ShapeValues): Turn {
-  const angle = typeof turn.angle === "number" ? turn.angle : turn.angle.evaluate(values);
-  const radius = turn.radius === null ? null : turn.radius.evaluate(values);
-  return { angle: turn.sign * angle, radius };
+  return { angle: turn.sign * templateAngle(turn, values), radius: templateRadius(turn, values) };
+}
+
+/** mm, outside. */
+export function templateLegLength(leg: TemplateLeg, values: ShapeValues): number {
+  const length = values[leg.place]!;
+  return Number.isNaN(length) ? values[leg.otherPlace]! : length;
+}
+
+/** Degrees, unsigned. */
+export function templateAngle({ angle }: TemplateTurn, values: ShapeValues): number {
+  return typeof angle === "number" ? angle : angle.evaluate(values);
+}
+
+/** mm, inside; null takes half the former in force. */
+export function templateRadius({ radius }: TemplateTurn, values: ShapeValues): number | null {
+  return radius === null ? null : radius.evaluate(values);
 }
 
 function templateLeg(part: string, text: string): TemplateLeg {

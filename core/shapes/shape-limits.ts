@@ -1,6 +1,7 @@
 import type { Citation } from "../standards/citation";
 import { isRefusal } from "../units/refusal";
-import { printedRadius } from "./least-former";
+import type { CompiledShape } from "./compiled-shape";
+import { leastEndLeg, printedRadius } from "./least-former";
 import type { ResolvedShape } from "./resolve-shape";
 import type { CompiledLimit } from "./shape-limit-text";
 import { placeOf, type ShapeValues } from "./shape-values";
@@ -32,20 +33,45 @@ const P_LINKS = placeOf("P(links)")!;
  * are passed over. r is the printed one, P the least end leg of Table 2, for links where the text says so.
  */
 export function shapeLimits(shape: ResolvedShape): LimitJudgement[] {
-  const limits = shape.compiled?.limits ?? [];
-  if (limits.length === 0) return [];
-  const values = shape.values.slice();
-  const { standard, diameter, use, grade } = shape;
-  const printed = printedRadius(standard, diameter, use, grade);
-  if (!isRefusal(printed)) values[r] = printed.value;
-  if (limits.some(({ bound }) => bound.places.includes(P))) values[P] = endLeg(shape, "main");
-  if (limits.some(({ bound }) => bound.places.includes(P_LINKS))) values[P_LINKS] = endLeg(shape, "link");
+  const { compiled } = shape;
+  if (compiled === null || compiled.limits.length === 0) return [];
+  const values = valuesOfLimits(shape, compiled);
   const judgements: LimitJudgement[] = [];
-  for (const limit of limits) {
+  for (const limit of compiled.limits) {
     const actual = limit.actual.evaluate(values);
     if (!Number.isNaN(actual) && !namesBlankDim(limit, values)) judgements.push(judge(limit, values, actual));
   }
   return judgements;
+}
+
+/** Those of `shapeLimits` that are not met. A bar that meets them all costs no judgement. */
+export function brokenShapeLimits(shape: ResolvedShape): readonly LimitJudgement[] {
+  const { compiled } = shape;
+  if (compiled === null || compiled.limits.length === 0) return NONE;
+  const values = valuesOfLimits(shape, compiled);
+  let broken: LimitJudgement[] | undefined;
+  for (const limit of compiled.limits) {
+    const actual = limit.actual.evaluate(values);
+    const bound = limit.bound.evaluate(values);
+    // a number is missing, or the bound is met
+    if (Number.isNaN(actual) || Number.isNaN(bound) || compare(actual, limit, bound)) continue;
+    if (namesBlankDim(limit, values)) continue;
+    broken ??= [];
+    broken.push(judge(limit, values, actual));
+  }
+  return broken ?? NONE;
+}
+
+const NONE: readonly LimitJudgement[] = [];
+
+function valuesOfLimits(shape: ResolvedShape, { limitsNeed }: CompiledShape): ShapeValues {
+  const values = shape.values.slice();
+  const { standard, diameter, use, grade } = shape;
+  const printed = printedRadius(standard, diameter, use, grade);
+  if (!isRefusal(printed)) values[r] = printed.value;
+  if (limitsNeed.endLeg) values[P] = leastEndLeg(standard, diameter, "main", grade);
+  if (limitsNeed.linkEnd) values[P_LINKS] = leastEndLeg(standard, diameter, "link", grade);
+  return values;
 }
 
 /** Whether a limit holds; false also where a value is missing. */
@@ -84,9 +110,4 @@ function compare(actual: number, { relation }: CompiledLimit, bound: number): bo
 /** A bound such as "(D)" of a dim that repeats another and may be left out. */
 function namesBlankDim({ bound }: CompiledLimit, values: ShapeValues): boolean {
   return bound.places.some((place) => place < r && Number.isNaN(values[place]!));
-}
-
-function endLeg({ standard, diameter, grade }: ResolvedShape, use: "main" | "link"): number {
-  const leg = standard.endLeg(diameter, use, grade);
-  return isRefusal(leg) ? NaN : leg.value.outside;
 }

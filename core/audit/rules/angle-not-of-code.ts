@@ -13,8 +13,9 @@ export default defineRule({
   messages: { other: "the remark names {angle} degrees, but every bend of shape {code} is 90" },
   checkRow(facts, _context, report) {
     const said = /\b(\d{2,3})\s*(?:°|deg\b|degrees?\b)/.exec(facts.row.remark?.toLowerCase() ?? "");
+    if (said === null) return;
     const { planarPath, definition } = facts;
-    if (said === null || planarPath === null || definition === null || planarPath.turns.length === 0) return;
+    if (planarPath === null || definition === null || planarPath.turns.length === 0) return;
     const angle = Number(said[1]);
     if (angle === 90 || angle > 180 || planarPath.turns.some((turn) => Math.abs(turn.angle) !== 90)) return;
     report({

@@ -15,7 +15,7 @@ export default defineRule({
     why: "The angle would be a guess, and a whole batch bent by it may have to be bent again. One note for each size, former and grade.",
     failing: [
       {
-        rows: [{ size: "H20", shape: "11", A: 900, B: 900, length: 1725 }],
+        rows: [{ size: "H20", shape: "11", A: 900, B: 900, length: 1750 }],
         shop: exampleShop({ trials: [["2031-03-02", "Bench 2", "H12", 48, "H", "bar", "K4", 90, 85]] }),
       },
     ],
@@ -68,21 +68,17 @@ function groupsOf(bars: readonly RowFacts[], shop: ShopFacts): Iterable<BentGrou
   const groups = new Map<string, BentGroup>();
   for (const facts of bars) {
     const judgement = shop.judge(facts);
-    if (judgement === null) continue;
-    const { bar, steel, madeOn } = judgement;
-    for (const former of bar.formers) {
-      const key = `${madeOn?.name}|${bar.diameter}|${former}|${steel.grade}|${steel.letter}`;
-      let group = groups.get(key);
-      if (group === undefined) {
-        group = { first: facts, judgement, former, rows: 0, angles: new Set() };
-        groups.set(key, group);
-      }
-      group.rows += 1;
-      for (const { angle, radius } of bar.path.turns) {
-        const own = radius === null ? former : 2 * radius;
-        if (own === former) group.angles.add(Math.max(1, Math.round(Math.abs(angle))));
-      }
+    // without a former no trial can be made either, and the rack's own rule says so
+    if (judgement === null || judgement.former === null) continue;
+    const { bar, steel, madeOn, former } = judgement;
+    const key = `${madeOn?.name}|${bar.diameter}|${former}|${steel.grade}|${steel.letter}`;
+    let group = groups.get(key);
+    if (group === undefined) {
+      group = { first: facts, judgement, former, rows: 0, angles: new Set() };
+      groups.set(key, group);
     }
+    group.rows += 1;
+    for (const { angle } of bar.path.turns) group.angles.add(Math.max(1, Math.round(Math.abs(angle))));
   }
   return groups.values();
 }

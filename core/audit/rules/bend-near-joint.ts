@@ -23,8 +23,9 @@ export default defineRule({
   },
   checkRow(facts, _context, report) {
     const joint = facts.row.remark === null ? null : /\bweld\w*|\bcoupl\w*/.exec(facts.words);
+    if (joint === null) return;
     const { developed, diameter, planarPath } = facts;
-    if (joint === null || diameter === null || planarPath === null || planarPath.turns.length === 0) return;
+    if (diameter === null || planarPath === null || planarPath.turns.length === 0) return;
     if (developed === null || isRefusal(developed)) return;
     const straight = Math.min(developed.straights[0] ?? Infinity, developed.straights.at(-1) ?? Infinity);
     const least = DIAMETERS * diameter;

@@ -19,6 +19,8 @@ export default defineRule({
       "leg {leg} of {length} ends inside its bend: {short} too short for {size} with a former of {former}",
   },
   checkRow(facts, _context, report) {
+    // nothing overlaps where the bar has a length
+    if (facts.exactLength !== null) return;
     const { developed } = facts;
     if (!isRefusal(developed)) return;
     const overlap = developed.code === "bends-overlap";

@@ -14,12 +14,12 @@ export default defineRule({
     why: "The bend stays open by what is missing: squeeze it shut in a second stroke, or take a smaller former not below the standard's least.",
     failing: [
       {
-        rows: [{ size: "H12", shape: "13", A: 500, B: 72, C: 500, length: 1025 }],
+        rows: [{ size: "H12", shape: "13", A: 500, B: 75, C: 160, length: 700 }],
         shop: exampleShop({ bender: { largestAngle: 170 } }),
       },
     ],
     passing: [
-      { rows: [{ size: "H12", shape: "13", A: 500, B: 72, C: 160, length: 685 }], shop: exampleShop() },
+      { rows: [{ size: "H12", shape: "13", A: 500, B: 75, C: 160, length: 700 }], shop: exampleShop() },
     ],
   },
   messages: {

@@ -17,7 +17,7 @@ export default defineRule({
     why: "Beyond its plate a machine may break, and the bar or a tool flies. The plate and the manual govern; what is scaled from another row of the plate is only an estimate: ask the maker.",
     failing: [
       {
-        rows: [{ size: "H25", shape: "11", A: 900, B: 900, length: 1700 }],
+        rows: [{ size: "H25", shape: "11", A: 900, B: 900, length: 1750 }],
         shop: exampleShop({
           bender: { formers: "64, 140, 175", orbitRadius: 200 },
           plates: [["Bench 2", "bend", "H25", 500, 0]],
@@ -28,7 +28,7 @@ export default defineRule({
         shop: exampleShop({ plates: [["Shear 1", "cut", "H32", 500, 0]] }),
       },
     ],
-    passing: [{ rows: [{ size: "H20", shape: "11", A: 900, B: 900, length: 1725 }], shop: exampleShop() }],
+    passing: [{ rows: [{ size: "H20", shape: "11", A: 900, B: 900, length: 1750 }], shop: exampleShop() }],
   },
   messages: {
     bend: "on {machine}: the plate allows no {size} bar of {yield} MPa; it is rated for {bars} of {rated} at {ratedYield} MPa",

@@ -16,6 +16,7 @@ export default defineRule({
   },
   messages: { short: "a lap of {lap} is below {least}: ask the designer" },
   checkRow(facts, _context, report) {
+    if (facts.pathKind !== "circle") return;
     const { path } = facts;
     if (path?.kind !== "circle" || path.lap >= LEAST_LAP) return;
     report({

@@ -1,7 +1,7 @@
 import type { DimLetter } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import { defineRule } from "../rule";
-import { brokenLimits, isEndLegLimit } from "../shape-limit-kinds";
+import { isEndLegLimit } from "../shape-limit-kinds";
 
 const CLOSE = 1e-6;
 
@@ -25,7 +25,7 @@ export default defineRule({
   fixes: { least: { label: "lengthen {letter} to {least}", safety: "needs-review" } },
   checkRow(facts, context, report) {
     const size = facts.sizeName;
-    for (const limit of brokenLimits(facts)) {
+    for (const limit of facts.brokenLimits) {
       if (!isEndLegLimit(limit)) continue;
       const { actual, cite, text } = limit;
       const letter = limit.letter as DimLetter;
@@ -38,8 +38,9 @@ export default defineRule({
         fix: { id: "least", edits: [{ at: letter, to: least }] },
       });
     }
+    if (!facts.isPath) return;
     const { planarPath, diameter } = facts;
-    if (!facts.isPath || planarPath === null || diameter === null || planarPath.turns.length === 0) return;
+    if (planarPath === null || diameter === null || planarPath.turns.length === 0) return;
     const leg = context.standard.endLeg(diameter, facts.use);
     if (isRefusal(leg)) return;
     const least = leg.value.outside;

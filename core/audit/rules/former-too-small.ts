@@ -56,6 +56,8 @@ export default defineRule({
         cite,
       });
     }
+    // the radius of a code's own bends is the former's, unless one was typed
+    if (facts.pathKind === "planar" && !facts.isPath && facts.row.radius === null) return;
     const { path } = facts;
     if (path === null) return;
     if (path.kind === "circle" || path.kind === "helix") {

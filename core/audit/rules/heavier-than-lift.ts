@@ -23,7 +23,7 @@ export default defineRule({
     if (massEach === null) return;
     const tooHeavy = hoist !== null && massEach > hoist.value ? hoist : null;
     if (tooHeavy === null && massEach <= handLift.value) return;
-    if (facts.lengthJudgement.kind === "slip" || facts.path?.kind === "helix") return;
+    if (facts.lengthJudgement.kind === "slip" || facts.pathKind === "helix") return;
     const limit = tooHeavy ?? handLift;
     report({
       messageId: tooHeavy === null ? "hand" : "hoist",

@@ -26,8 +26,9 @@ export default defineRule({
     missing: "{turns} turns at {pitch} are {needed} for {length} and less than {ends} more for the ends",
   },
   checkRow(facts, _context, report) {
+    if (facts.pathKind !== "helix" || facts.row.remark === null) return;
     const { path } = facts;
-    if (path?.kind !== "helix" || facts.row.remark === null) return;
+    if (path?.kind !== "helix") return;
     const length = memberLength(facts.words);
     if (length === null || path.pitch <= 0) return;
     const needed = length / path.pitch;

@@ -12,10 +12,10 @@ export default defineRule({
       "The tail of a 180 degree hook meets the held leg before it is bent far enough to come back to 180.",
     why: "The hook stays open by what is missing. Squeeze it shut in a second stroke, or shorten the tail.",
     failing: [
-      { rows: [{ size: "H12", shape: "13", A: 1800, B: 72, C: 1800, length: 3625 }], shop: exampleShop() },
+      { rows: [{ size: "H12", shape: "13", A: 1800, B: 75, C: 1800, length: 3625 }], shop: exampleShop() },
     ],
     passing: [
-      { rows: [{ size: "H12", shape: "13", A: 500, B: 72, C: 160, length: 685 }], shop: exampleShop() },
+      { rows: [{ size: "H12", shape: "13", A: 500, B: 75, C: 160, length: 700 }], shop: exampleShop() },
     ],
   },
   messages: {

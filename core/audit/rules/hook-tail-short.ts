@@ -1,6 +1,6 @@
 import type { DimLetter } from "../../standards/port";
 import { defineRule } from "../rule";
-import { brokenLimits, isHookTailLimit } from "../shape-limit-kinds";
+import { isHookTailLimit } from "../shape-limit-kinds";
 
 export default defineRule({
   code: "BEND103",
@@ -17,7 +17,7 @@ export default defineRule({
   },
   fixes: { least: { label: "lengthen {letter} to {least}", safety: "needs-review" } },
   checkRow(facts, _context, report) {
-    for (const limit of brokenLimits(facts)) {
+    for (const limit of facts.brokenLimits) {
       if (!isHookTailLimit(limit)) continue;
       const { actual, cite, text } = limit;
       const letter = limit.letter as DimLetter;

@@ -11,7 +11,10 @@ export default defineRule({
     summary: "The clear inside width of a closed link does not take former, pin and two bars.",
     why: "The last bend cannot close: the bar is wrapped round the tools and does not come off them.",
     failing: [
-      { rows: [{ size: "H10", shape: "51", A: 400, B: 110, C: 130, length: 1200 }], shop: exampleShop() },
+      {
+        rows: [{ size: "H10", shape: "51", A: 400, B: 130, C: 130, length: 1225 }],
+        shop: exampleShop({ bender: { pins: 60 } }),
+      },
     ],
     passing: [
       { rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 160, length: 1625 }], shop: exampleShop() },

@@ -21,7 +21,7 @@ export default defineRule({
     if (length === null || diameter === null) return;
     const stockLength = context.limits.stockLengthOf(diameter);
     if (stockLength === null || length <= stockLength.value + CLOSE) return;
-    if (facts.path?.kind === "helix" || facts.lengthJudgement.kind === "slip") return;
+    if (facts.pathKind === "helix" || facts.lengthJudgement.kind === "slip") return;
     if (facts.row.lap || /\blap|coupl|splic/.test(facts.words)) return;
     report({
       messageId: "longer",

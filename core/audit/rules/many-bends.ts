@@ -15,10 +15,9 @@ export default defineRule({
   messages: { many: "{bends} bends: from {limit} on a shape may be impractical within tolerance" },
   checkRow(facts, context, report) {
     const { manyBends } = context.standard;
-    const { planarPath } = facts;
-    if (manyBends === null || planarPath === null || facts.definition?.closed) return;
-    const bends = planarPath.turns.length;
-    if (bends < manyBends.value) return;
+    const { bendCount: bends } = facts;
+    if (manyBends === null || bends === null || bends < manyBends.value) return;
+    if (facts.definition?.closed) return;
     report({
       messageId: "many",
       at: "shape",

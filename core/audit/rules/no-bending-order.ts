@@ -11,7 +11,7 @@ export default defineRule({
     summary: "In no order can all bends be made without the bar meeting former, pin, back-rest or itself.",
     why: "The bar is cut and half bent before it shows. Another machine, another former or a lap may help: ask the designer before the shape is changed.",
     failing: [
-      { rows: [{ size: "H12", shape: "21", A: 900, B: 100, C: 900, length: 1875 }], shop: exampleShop() },
+      { rows: [{ size: "H12", shape: "21", A: 900, B: 120, C: 900, length: 1875 }], shop: exampleShop() },
     ],
     passing: [
       { rows: [{ size: "H12", shape: "21", A: 900, B: 600, C: 900, length: 2350 }], shop: exampleShop() },

@@ -2,6 +2,9 @@ import { exampleShop } from "../example-shop";
 import { LEGS_OF_TOOLING } from "../practice.data";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
+import type { NotSearched } from "../shop-facts";
+
+const REASONS: readonly NotSearched[] = ["planes", "bends", "formers", "rolled", "shapes"];
 
 export default defineRule({
   code: "MACHINE111",
@@ -13,7 +16,7 @@ export default defineRule({
     why: "A search in one plane is no proof for such bars: try one bar slowly. One note a sheet for each reason.",
     failing: [
       {
-        rows: [{ size: "H12", shape: "98", A: 600, B: 600, C: 600, D: 600, length: 1800 }],
+        rows: [{ size: "H12", shape: "98", A: 600, B: 600, C: 600, D: 600, length: 2925 }],
         shop: exampleShop(),
       },
     ],
@@ -23,20 +26,26 @@ export default defineRule({
     planes:
       "bends in more than one plane, so no order of bends was searched (such rows: {rows}): try one bar slowly",
     bends: "more bends than are searched for an order (such rows: {rows}): try one bar slowly",
+    rolled: "rolled, not bent about a former, so no bender was checked (such rows: {rows}): try one bar",
+    shapes:
+      "more different shapes than are searched for an order (rows not searched: {rows}): try one bar slowly",
     formers:
       "bent round several formers, so no order of bends was searched (such rows: {rows}): try one bar slowly",
   },
   checkSheet(sheet, { shop }, report) {
-    if (shop === null) return;
-    const found = new Map<"planes" | "bends" | "formers", { readonly first: RowFacts; rows: number }>();
+    if (shop === null || shop.shop.benders.length === 0) return;
+    const found = new Map<NotSearched, { readonly first: RowFacts; rows: number }>();
     for (const facts of sheet.bars) {
-      const reason = shop.judge(facts)?.notSearched ?? null;
+      const reason = isCurve(facts) ? "rolled" : (shop.judge(facts)?.notSearched ?? null);
       if (reason === null) continue;
       const held = found.get(reason);
       if (held === undefined) found.set(reason, { first: facts, rows: 1 });
       else held.rows += 1;
     }
-    for (const [messageId, { first, rows }] of found) {
+    for (const messageId of REASONS) {
+      const group = found.get(messageId);
+      if (group === undefined) continue;
+      const { first, rows } = group;
       report({
         messageId,
         outcome: "unsure",
@@ -48,3 +57,8 @@ export default defineRule({
     }
   },
 });
+
+function isCurve({ definition }: RowFacts): boolean {
+  const kind = definition?.kind;
+  return kind === "arc" || kind === "circle" || kind === "helix";
+}

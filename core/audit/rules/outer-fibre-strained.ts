@@ -21,7 +21,7 @@ export default defineRule({
     ],
     passing: [
       { rows: [{ size: "C12", shape: "11", A: 900, B: 900, length: 1775 }] },
-      { rows: [{ size: "A12", shape: "11", A: 900, B: 900, length: 1750, former: 100 }] },
+      { rows: [{ size: "A12", shape: "11", A: 900, B: 900, length: 1775, former: 100 }] },
     ],
   },
   messages: {

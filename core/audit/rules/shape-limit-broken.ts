@@ -1,6 +1,6 @@
 import type { DimLetter } from "../../standards/port";
 import { defineRule } from "../rule";
-import { brokenLimits, isEndLegLimit, isHookTailLimit, isRadiusLimit } from "../shape-limit-kinds";
+import { isEndLegLimit, isHookTailLimit, isRadiusLimit } from "../shape-limit-kinds";
 
 export default defineRule({
   code: "SHAPE107",
@@ -18,7 +18,7 @@ export default defineRule({
     unequal: "{letter} {actual} breaks {limit} of shape {code}: {bound}",
   },
   checkRow(facts, _context, report) {
-    for (const limit of brokenLimits(facts)) {
+    for (const limit of facts.brokenLimits) {
       if (isEndLegLimit(limit) || isHookTailLimit(limit) || isRadiusLimit(limit)) continue;
       const { actual, least, most, cite, text } = limit;
       const letter = limit.letter as DimLetter;

@@ -18,10 +18,12 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     const limit = context.standard.straightBetweenBends;
-    const { developed, diameter, planarPath } = facts;
-    if (limit === null || diameter === null || planarPath === null || planarPath.turns.length < 2) return;
-    if (developed === null || isRefusal(developed)) return;
+    const { diameter, shortestBetweenBends } = facts;
+    if (limit === null || diameter === null || shortestBetweenBends === null) return;
     const least = limit.value * diameter;
+    if (shortestBetweenBends >= least - CLOSE) return;
+    const { developed, planarPath } = facts;
+    if (planarPath === null || developed === null || isRefusal(developed)) return;
     const { straights } = developed;
     for (let leg = 1; leg < straights.length - 1; leg += 1) {
       const straight = straights[leg] ?? 0;

@@ -16,8 +16,9 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     const { transportWidth } = context.limits;
+    if (transportWidth === null || (facts.widthAtMost ?? Infinity) <= transportWidth.value) return;
     const { path, diameter } = facts;
-    if (transportWidth === null || path === null || diameter === null) return;
+    if (path === null || diameter === null) return;
     const width = widthIfOver(path, diameter, transportWidth.value);
     if (width === null) return;
     report({
