@@ -1,6 +1,6 @@
 import { type CuttingPlan, cutList, planCutting, type Stock } from "../../core/cutting";
 import { readSchedule, type Sheet } from "../../core/schedule";
-import type { Shop } from "../../core/shop";
+import { isShopSheet, type Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
 import { fromMillimetres } from "../../core/units/convert-length";
@@ -12,7 +12,7 @@ import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
 import { type ReadPiece, readPieceList } from "./read-piece-list";
 import { readSheets, sayPassedOver } from "./read-schedules";
-import { isShopSheet, readShopSheet } from "./read-shop-sheet";
+import { readShopSheet } from "./read-shop-sheet";
 import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
 import { stockSupply } from "./stock-supply";

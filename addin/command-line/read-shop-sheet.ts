@@ -1,4 +1,4 @@
-import { readShop, SHOP_SHEET, type Shop } from "../../core/shop";
+import { isShopSheet, readShop, type Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { cellAddress } from "../ooxml/cell-address";
 import type { Book } from "./open-book";
@@ -21,8 +21,4 @@ export function readShopSheet(book: Book, standard: Standard, streams: Streams):
     streams.note(`${name}!${address}: "${typed}" is not known here: write ${wanted}`);
   }
   return { shop, logRow: sheet.top + (shop.trials?.top ?? 0) + 1 };
-}
-
-export function isShopSheet(name: string): boolean {
-  return name.trim().toLowerCase() === SHOP_SHEET.toLowerCase();
 }

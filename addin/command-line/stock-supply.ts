@@ -1,5 +1,5 @@
 import type { Stock } from "../../core/cutting";
-import type { Shop } from "../../core/shop";
+import { type Shop, stockOfSize } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { parseLength } from "../../core/units/parse-length";
 import { isRefusal, refusalText } from "../../core/units/refusal";
@@ -42,20 +42,8 @@ function readLengths(option: string, standard: Standard): Stock[] {
   });
 }
 
-/** Lines for this size and for every size; null where the sheet has none. */
 function shopStock(size: string, shop: Shop | null, standard: Standard): Stock[] | null {
-  const lines = (shop?.stock ?? []).filter(
-    (line) => line.size === null || isSameSize(line.size, size, standard),
-  );
-  return lines.length === 0 ? null : lines.map(({ length, count, remnant }) => ({ length, count, remnant }));
-}
-
-/** "16" on the Shop sheet serves H16; R16 does not. */
-function isSameSize(held: string, wanted: string, standard: Standard): boolean {
-  const [one, other] = [standard.readSize(held), standard.readSize(wanted)];
-  if (isRefusal(one) || isRefusal(other)) return held.trim().toLowerCase() === wanted.toLowerCase();
-  const isSameLetter = one.prefix === "" || one.prefix.toUpperCase() === other.prefix.toUpperCase();
-  return one.diameter === other.diameter && isSameLetter;
+  return stockOfSize(size, shop, standard)?.map(({ length, count, remnant }) => ({ length, count, remnant })) ?? null;
 }
 
 function usualStock(standard: Standard): Stock[] {

@@ -2,6 +2,7 @@ import type { Finding } from "../../core/audit/finding";
 import { RowFacts } from "../../core/audit/row-facts";
 import { runAudit } from "../../core/audit/run-audit";
 import { SheetFacts } from "../../core/audit/sheet-facts";
+import { isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { makeTicket, scheduleHead, type Ticket, type Yard, yardOf } from "../../core/tickets";
 import { type Bundles, makeBundles } from "../../core/totals";
@@ -14,7 +15,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { type Book, openBook } from "./open-book";
 import { readSheets, sayPassedOver } from "./read-schedules";
-import { isShopSheet, readShopSheet } from "./read-shop-sheet";
+import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseTarget } from "./write-copy";
@@ -73,9 +74,15 @@ function makeAll(
   yard: Yard,
   streams: Streams,
 ): Ticket[] {
-  const sheets = readSheets(book, only).filter((sheet) => only !== null || !isShopSheet(sheet.name));
-  if (sheets.length === 0) throw new InputRefused("the book has no sheet but its Shop sheet");
-  const report = runAudit({ sheets, standard, settings: auditSettingsOf(book) });
+  const sheets = readSheets(book, only).filter(({ name }) => !isShopSheet(name));
+  if (sheets.length === 0)
+    throw new InputRefused("the Shop sheet holds no bars: name a sheet with a schedule");
+  const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
+  const report = runAudit({
+    sheets: [...sheets, ...shopSheets],
+    standard,
+    settings: auditSettingsOf(book),
+  });
   const read = report.sheets.map(({ sheet, reading }) => ({
     sheet: sheets.find(({ name }) => name === sheet)!,
     reading,

@@ -46,11 +46,13 @@ function orderWords(ticket: Ticket): Markup {
   const { order, machine } = ticket;
   if (order.kind === "no bends") return html``;
   if (order.kind === "blocked") {
-    const reasons = order.reasons.map(
-      (reason) => html`<li><b>unbendable on ${order.machine}</b> ${reason}</li>`,
+    // what the audit said already stands above the drawing
+    const unsaid = order.reasons.filter(
+      (reason) => !ticket.warnings.some(({ text }) => text.includes(reason)),
     );
+    const reasons = unsaid.map((reason) => html`<li><b>unbendable on ${order.machine}</b> ${reason}</li>`);
     const others = machine.reasons.filter((reason) => !order.reasons.some((own) => reason.includes(own)));
-    return html`<ul class="warnings">${reasons}</ul>${paragraph(others)}`;
+    return html`${unsaid.length === 0 ? html`` : html`<ul class="warnings hold">${reasons}</ul>`}${paragraph(others)}`;
   }
   if (order.kind === "unsure") {
     const others = machine.reasons.filter((reason) => !reason.includes(order.reason));

@@ -105,13 +105,20 @@ function facts(ticket: Ticket): Markup {
   return html`<dl class="facts">${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`;
 }
 
+/** mm */
+const SAME_FORMER = 0.5;
 const FORMER_FROM = {
   schedule: "as scheduled",
   "standard's least": "the standard's least",
   shape: "by the radius of the bend",
 } as const;
 
-function formerWords({ diameter, from, inRack }: Ticket["formers"][number], unit: Ticket["unit"]): Markup {
+function formerWords(
+  { diameter, wanted, from, inRack }: Ticket["formers"][number],
+  unit: Ticket["unit"],
+): Markup {
+  if (Math.abs(diameter - wanted) >= SAME_FORMER)
+    return html`<div><strong>${setLength(diameter, unit)}</strong> of the rack, for ${setLength(wanted, unit)} ${FORMER_FROM[from]}</div>`;
   const rack = inRack === null ? "" : inRack ? ", in the rack" : ", not in the rack";
   return html`<div><strong>${setLength(diameter, unit)}</strong> ${FORMER_FROM[from]}${rack}</div>`;
 }

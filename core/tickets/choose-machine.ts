@@ -6,6 +6,7 @@ import { leversOf } from "../bending/fit-trial-log";
 import type { Machine } from "../bending/machine";
 import type { PlanarPath } from "../shapes/path";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
+import { formersOn } from "./formers-on";
 import { type AngleFound, ticketAngle } from "./ticket-angle";
 import type { Yard } from "./yard";
 
@@ -13,15 +14,30 @@ import type { Yard } from "./yard";
 export interface BarToBend {
   readonly path: PlanarPath;
   readonly diameter: number;
-  /** mm, one a turn */
-  readonly formers: readonly number[];
+  /** one a turn */
+  readonly formers: readonly WantedFormer[];
   readonly steel: Pick<CompensationQuestion, "grade" | "letter" | "yield" | "yieldSure">;
+}
+
+/** mm */
+export interface WantedFormer {
+  readonly diameter: number;
+  /** by which another may differ, where it follows from a dimension with a tolerance; else 0 */
+  readonly slack: number;
+  /** only the standard's least is wanted, so that a larger one does as well */
+  readonly isLeast: boolean;
+  /** no former may be smaller, unless a smaller one is named */
+  readonly least: number;
 }
 
 /** What one bender, or none in particular, makes of a bar. */
 export interface MachineTried {
   /** null where the bar is looked at without a machine */
   readonly machine: Machine | null;
+  /** mm, one a turn: what is wanted, or what the rack has for it */
+  readonly formers: readonly number[];
+  /** the path about these formers */
+  readonly path: PlanarPath;
   /** one a turn, along the path */
   readonly angles: readonly AngleFound[];
   readonly order: BendOrder | Refusal | null;
@@ -54,9 +70,12 @@ function standing({ reasons, cannot, order }: MachineTried): number {
 
 /** The bar without a machine: angles by the log alone, no order. */
 export function withoutMachine(yard: Yard, bar: BarToBend): MachineTried {
+  const formers = formersOn(null, bar);
   return {
     machine: null,
-    angles: anglesOn(yard, bar, null),
+    formers,
+    path: pathAbout(bar.path, formers),
+    angles: anglesOn(yard, bar, null, formers),
     order: null,
     atOnce: null,
     reasons: [],
@@ -74,12 +93,11 @@ function tryMachine(yard: Yard, bar: BarToBend, machine: Machine): MachineTried 
   const atOnce = barsAtOnce(machine, { diameter: bar.diameter, yield: bar.steel.yield }, "bend");
   if (isRefusal(atOnce)) reasons.push(refusalText(atOnce));
   else if (atOnce.bars === 0) never(beyondPlate(machine, bar, atOnce));
-  const angles = anglesOn(yard, bar, machine);
-  const order = orderOn(bar, machine, angles);
-  if (order === null) {
-    const formers = [...new Set(bar.formers)].map(short).join(" and ");
-    reasons.push(`the bends need formers of ${formers}, so their order was not searched`);
-  } else if (isRefusal(order)) {
+  const formers = formersOn(machine, bar);
+  const path = pathAbout(bar.path, formers);
+  const angles = anglesOn(yard, bar, machine, formers);
+  const order = orderOn(path, bar.diameter, machine, angles);
+  if (isRefusal(order)) {
     if (order.kind === "value") never(refusalText(order));
     else reasons.push(refusalText(order));
   } else if (order.kind === "blocked") {
@@ -87,12 +105,23 @@ function tryMachine(yard: Yard, bar: BarToBend, machine: Machine): MachineTried 
   } else if (machine.formers === null) {
     reasons.push(`the formers in the rack of ${machine.name} are not written down`);
   }
-  return { machine, angles, order, atOnce, reasons, cannot };
+  return { machine, formers, path, angles, order, atOnce, reasons, cannot };
 }
 
-function anglesOn(yard: Yard, bar: BarToBend, machine: Machine | null): AngleFound[] {
+/** Every turn about its own former of the rack. */
+function pathAbout(path: PlanarPath, formers: readonly number[]): PlanarPath {
+  const turns = path.turns.map((turn, index) => ({ ...turn, radius: (formers[index] as number) / 2 }));
+  return { ...path, turns };
+}
+
+function anglesOn(
+  yard: Yard,
+  bar: BarToBend,
+  machine: Machine | null,
+  formers: readonly number[],
+): AngleFound[] {
   return bar.path.turns.map((turn, index) => {
-    const former = bar.formers[index] as number;
+    const former = formers[index] as number;
     return ticketAngle(yard, {
       angle: Math.abs(turn.angle),
       diameter: bar.diameter,
@@ -110,13 +139,13 @@ function anglesOn(yard: Yard, bar: BarToBend, machine: Machine | null): AngleFou
 }
 
 function orderOn(
-  { path, diameter, formers }: BarToBend,
+  path: PlanarPath,
+  diameter: number,
   machine: Machine,
   angles: readonly AngleFound[],
-): BendOrder | Refusal | null {
-  const former = formers[0];
-  // turns on several formers are set up one by one: their order is not searched
-  if (former === undefined || formers.some((other) => other !== former)) return null;
+): BendOrder | Refusal {
+  // every turn brings its own radius, so the former of the whole bar is that of any of them
+  const former = 2 * (path.turns[0]?.radius ?? 0);
   const search = (bentTo: readonly number[]): BendOrder | Refusal =>
     bendOrder({ path, diameter, former, machine, bentTo });
   const order = search(angles.map((angle) => angle.forClearance));

@@ -12,5 +12,6 @@ export type {
   TicketOrder,
   TicketWarning,
 } from "./ticket";
+export { type AuditTickets, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";
 export { type Yard, yardOf } from "./yard";

@@ -7,11 +7,18 @@ import type { PlanarPath } from "../shapes/path";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { cautionsFor } from "./cautions";
-import { type BarToBend, type MachineTried, tryMachines, withoutMachine } from "./choose-machine";
+import {
+  type BarToBend,
+  type MachineTried,
+  tryMachines,
+  type WantedFormer,
+  withoutMachine,
+} from "./choose-machine";
 import type { ScheduleHead } from "./schedule-head";
 import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
-import { freeLegName, ticketCut, ticketDimensions } from "./ticket-dimensions";
+import { freeLegName, ticketCut, ticketDimensions, tolerancedBar } from "./ticket-dimensions";
+import { toleranceOf } from "./tolerance-of";
 import { warn } from "./warn";
 import type { Yard } from "./yard";
 
@@ -83,11 +90,15 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     drawing:
       path === null || facts.diameter === null
         ? null
-        : { path, diameter: facts.diameter, radius: shape?.radius ?? 0 },
+        : {
+            path: planar === null ? path : (used?.path ?? path),
+            diameter: facts.diameter,
+            radius: shape?.radius ?? 0,
+          },
     freeLeg: path?.kind === "planar" ? freeLegName(path) : null,
     dimensions: ticketDimensions(facts, path?.kind === "planar" ? path : null),
     toleranceCite: facts.standard.tolerances?.cite ?? null,
-    formers: bar === null || shape === null ? [] : formersOf(bar, shape, row.former !== null, best),
+    formers: bar === null || used === null ? [] : formersOf(bar, used, row.former !== null, best),
     machine: {
       name: isSure ? (best.machine?.name ?? null) : null,
       reasons: isSure || bar === null ? [] : reasonsOf(tried, yard),
@@ -108,7 +119,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
       yield: steel.yield,
       cutLength: cut?.length ?? null,
       massEach,
-      handLift: yard.shop?.limits.handLift ?? limitsInForce(NO_CHANGED_LIMITS, facts.standard).handLift.value,
+      handLift: limitsInForce(NO_CHANGED_LIMITS, facts.standard, yard.shop).handLift.value,
       swingRadius: largestSwing,
       turnHeight: turnHeight(used),
       bendsAtOnce: bendsAtOnce?.bars ?? null,
@@ -159,7 +170,15 @@ function barToBend(facts: RowFacts, shape: ResolvedShape, path: PlanarPath, stee
   return {
     path,
     diameter: shape.diameter,
-    formers: path.turns.map((turn) => (turn.radius === null ? shape.former.value : 2 * turn.radius)),
+    formers: path.turns.map((turn): WantedFormer => {
+      const least = facts.leastFormer?.value ?? 0;
+      if (turn.radius === null)
+        return { diameter: shape.former.value, slack: 0, isLeast: facts.row.former === null, least: 0 };
+      const width = 2 * turn.radius;
+      const tolerance = toleranceOf(facts.standard, "bent dimension", width, tolerancedBar(facts));
+      const slack = tolerance === null ? 0 : Math.min(tolerance.plus, tolerance.minus);
+      return { diameter: width, slack, isLeast: false, least: Math.min(width, least) };
+    }),
     steel: {
       grade: facts.row.grade,
       letter: prefix === "" ? null : prefix,
@@ -171,14 +190,18 @@ function barToBend(facts: RowFacts, shape: ResolvedShape, path: PlanarPath, stee
 
 function formersOf(
   bar: BarToBend,
-  shape: ResolvedShape,
+  used: MachineTried,
   given: boolean,
   best: MachineTried | undefined,
 ): TicketFormer[] {
   const rack = best?.machine?.formers ?? null;
-  return [...new Set(bar.formers)].map((diameter) => ({
+  const distinct = used.formers.flatMap((diameter, turn) =>
+    used.formers.indexOf(diameter) === turn ? [{ diameter, wanted: bar.formers[turn] as WantedFormer }] : [],
+  );
+  return distinct.map(({ diameter, wanted }) => ({
     diameter,
-    from: diameter !== shape.former.value ? "shape" : given ? "schedule" : "standard's least",
+    wanted: wanted.diameter,
+    from: wanted.isLeast ? "standard's least" : given && wanted.slack === 0 ? "schedule" : "shape",
     inRack: rack === null ? null : rack.some((held) => Math.abs(held - diameter) < 0.5),
   }));
 }

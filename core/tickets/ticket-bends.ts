@@ -15,7 +15,7 @@ export function ticketBends(
   cut: TicketCut | null,
   warnings: TicketWarning[],
 ): TicketBend[] {
-  const developed = developPath(bar.path, {
+  const developed = developPath(used.path, {
     diameter: bar.diameter,
     radius: shape.radius,
     unit: shape.standard.unit,
@@ -35,7 +35,7 @@ export function ticketBends(
       ? bar.path.turns.map((_, bend) => ({ bend: bend + 1, swinging: "last end" }))
       : found.bends.map(({ bend, swinging }) => ({ bend, swinging }));
   const marks = bendMarks({
-    path: bar.path,
+    path: used.path,
     diameter: bar.diameter,
     radius: shape.radius,
     cutLength: cut.length,
@@ -50,7 +50,7 @@ export function ticketBends(
     const ordered = found?.bends[place];
     return {
       ...mark,
-      former: bar.formers[bend - 1] as number,
+      former: used.formers[bend - 1] as number,
       held: mark.swinging === "last end" ? "first end" : "last end",
       compensated: used.angles[bend - 1]!.shown,
       turnedOver: ordered?.turnedOver ?? false,

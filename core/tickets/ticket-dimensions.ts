@@ -45,6 +45,7 @@ export function freeLegName(path: PlanarPath): string | null {
   return path.legs[leg]?.letter ?? `leg ${leg + 1}`;
 }
 
-function tolerancedBar(facts: RowFacts): TolerancedBar {
+/** What a tolerance turns on besides the length. */
+export function tolerancedBar(facts: RowFacts): TolerancedBar {
   return { size: facts.bar?.size ?? null, isPlain: facts.isPlain, use: facts.use };
 }

@@ -93,7 +93,9 @@ export interface TicketDimension {
 }
 
 export interface TicketFormer {
+  /** the one to bend about: the next larger of the rack where the wanted least is not there */
   readonly diameter: number;
+  readonly wanted: number;
   /** `shape`: the bend has a radius of its own */
   readonly from: "schedule" | "standard's least" | "shape";
   /** in the rack of the machine chosen; null where that is not known */

@@ -76,7 +76,7 @@ describe("makeTicket: the machine", () => {
     expect(ticket.machine).toEqual({ name: "Bench 2", reasons: [] });
     expect(ticket.bendsAtOnce).toMatchObject({ machine: "Bench 2", bars: 2, basis: "plate" });
     expect(ticket.cutsAtOnce).toMatchObject({ machine: "Shear 1", bars: 3, basis: "plate" });
-    expect(ticket.formers).toEqual([{ diameter: 64, from: "standard's least", inRack: true }]);
+    expect(ticket.formers).toEqual([{ diameter: 64, wanted: 64, from: "standard's least", inRack: true }]);
     // the leg beyond the former: a bar of 975 held at 552 swings about 423 mm, never less than its leg of 400
     expect(ticket.swingRadius).toBeGreaterThan(400);
     expect(ticket.swingRadius).toBeLessThan(460);
@@ -109,6 +109,29 @@ describe("makeTicket: the machine", () => {
     expect(noFormer.machine.reasons.join()).toContain("no former of 100 mm: the rack holds 40, 48, 64, 140");
     const beyond = one(["B1", "06", "H32", 1, 1, 1, 2225, "11", 1500, 800]);
     expect(beyond.machine.reasons.join()).toContain("is beyond Bench 2 by an estimate from its plate");
+  });
+
+  it("should take the next larger former of the rack for the least, and mark the bar for it", () => {
+    const shop = SHOP.map((row) =>
+      row[0] === "Bench 2" && row[6] !== undefined ? [...row.slice(0, 6), "40, 80"] : row,
+    );
+    const ticket = one(L, shop);
+    expect(ticket.machine.name).toBe("Bench 2");
+    expect(ticket.formers).toEqual([{ diameter: 80, wanted: 64, from: "standard's least", inRack: true }]);
+    // r 40, d 16: 600 - 56 = 544; a former that the schedule names is never changed
+    expect(ticket.bends[0]?.start).toBeCloseTo(544, 6);
+    const named = one([...L, null, null, null, null, null, 64], shop);
+    expect(named.machine.name).toBeNull();
+    expect(named.formers[0]?.diameter).toBe(64);
+  });
+
+  it("should take a former within the tolerance of the bend that it makes", () => {
+    const shop = SHOP.map((row) =>
+      row[0] === "Bench 2" && row[6] !== undefined ? [...row.slice(0, 6), "64, 125"] : row,
+    );
+    // B 160 of shape 13 is over all: 160 less two diameters are 128, and a bent dimension may be 5 out
+    const hook = one(["B1", "14", "H16", 1, 1, 1, 900, "13", 400, 160, 450], shop);
+    expect(hook.formers[0]).toMatchObject({ diameter: 125, wanted: 128, from: "shape" });
   });
 
   it("should call a number that the plate does not name an estimate", () => {

@@ -1,0 +1,45 @@
+import type { AuditReport } from "../audit/audit-report";
+import type { Finding } from "../audit/finding";
+import { RowFacts } from "../audit/row-facts";
+import { SheetFacts } from "../audit/sheet-facts";
+import type { Sheet } from "../schedule/sheet";
+import { makeTicket } from "./make-ticket";
+import { scheduleHead } from "./schedule-head";
+import type { Ticket } from "./ticket";
+import type { Yard } from "./yard";
+
+/** Tickets of an audited book, and the rows that get none. */
+export interface AuditTickets {
+  readonly tickets: readonly Ticket[];
+  /** rows struck through or superseded, the sheet's own numbers from 1 */
+  readonly dropped: readonly { readonly sheet: string; readonly row: number }[];
+}
+
+/** One ticket for every bar row of the report's sheets that still holds, with the findings on its row. */
+export function ticketsOfAudit(report: AuditReport, sheets: readonly Sheet[], yard: Yard): AuditTickets {
+  const { standard } = report;
+  const byRow = new Map<string, Finding[]>();
+  for (const finding of report.findings) {
+    const key = JSON.stringify([finding.sheet, finding.row]);
+    const known = byRow.get(key);
+    if (known === undefined) byRow.set(key, [finding]);
+    else known.push(finding);
+  }
+  const dropped: { sheet: string; row: number }[] = [];
+  const tickets = report.sheets.flatMap(({ sheet: name, reading }) => {
+    const sheet = sheets.find((each) => each.name === name);
+    if (sheet === undefined) return [];
+    const facts = new SheetFacts(sheet, reading);
+    const head = scheduleHead(reading);
+    return reading.bars.flatMap((bar): Ticket[] => {
+      const row = sheet.top + bar.row + 1;
+      if (bar.struckThrough || bar.superseded === true) {
+        dropped.push({ sheet: name, row });
+        return [];
+      }
+      const findings = byRow.get(JSON.stringify([name, row])) ?? [];
+      return [makeTicket({ facts: new RowFacts(bar, facts, standard), yard, head, findings })];
+    });
+  });
+  return { tickets, dropped };
+}
