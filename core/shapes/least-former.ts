@@ -60,9 +60,7 @@ function answersOf<Value>(
   return inner(inner(byGrade, grade), use);
 }
 
-function inner<Key, Value>(outer: Map<Key, Map<Value, Answer>>, key: Key): Map<Value, Answer>;
-function inner<Key, A, B>(outer: Map<Key, Map<A, Map<B, Answer>>>, key: Key): Map<A, Map<B, Answer>>;
-function inner<Key>(outer: Map<Key, Map<unknown, unknown>>, key: Key): Map<unknown, unknown> {
+function inner<Key, InnerKey, Value>(outer: Map<Key, Map<InnerKey, Value>>, key: Key): Map<InnerKey, Value> {
   let map = outer.get(key);
   if (map === undefined || map.size >= MOST_REMEMBERED) {
     if (outer.size >= MOST_REMEMBERED) outer.clear();
