@@ -16,8 +16,12 @@ export interface BarForMachines {
   readonly diameter: number;
   /** mm, one for each different one that the turns ask for */
   readonly formers: readonly number[];
-  /** the former was typed, so that a larger one is not what was asked for */
-  readonly isFormerTyped: boolean;
+  /** the former was asked for, so that the next larger one is not what was meant */
+  readonly isFormerAsked: boolean;
+  /** mm by which a former of the rack may differ: more where it follows from a width with its tolerance */
+  readonly formerSlack: number;
+  /** mm, of the standard; 0 where it holds none */
+  readonly leastFormer: number;
   /** MPa */
   readonly yield: number;
   /** false where no grade is said and the standard's usual one was taken */
@@ -41,13 +45,15 @@ export interface MachineJudgement {
 
 /** What a first look found, and what the search of orders needs. */
 export interface FirstLook extends MachineJudgement {
+  /** mm, the former of the rack that it would be bent round; null where there is none */
+  readonly former: number | null;
   /** null where the search cannot be made, or would tell nothing new */
   readonly ready: { readonly machine: Machine; readonly former: number; readonly bentTo: BentTo } | null;
 }
 
 /**
  * What speaks against a bar on one bender without searching an order: plate, rack, largest angle, tooling,
- * legs. `bentTo` gives the angles for a former of the rack.
+ * legs. `bentToOn` gives the angles for a former of the rack.
  */
 export function lookAtMachine(
   bar: BarForMachines,
@@ -55,29 +61,25 @@ export function lookAtMachine(
   bentToOn: (former: number) => BentTo,
 ): FirstLook {
   const faults: MachineFault[] = [];
-  let isUnknown = machine.largestAngle === null || machine.guardRadius === null;
+  const { formers, largestAngle, guardRadius } = machine;
   const plate = barsAtOnce(machine, bar, "bend");
-  if (isRefusal(plate)) isUnknown = true;
-  else if (plate.bars === 0) {
+  const isBlank = isRefusal(plate) || formers === null || largestAngle === null || guardRadius === null;
+  if (!isRefusal(plate) && plate.bars === 0) {
     faults.push({ kind: "plate", plate, sure: plate.basis === "plate" && bar.isYieldSure });
   }
-  if (machine.formers === null) isUnknown = true;
   const former = formerOn(machine, bar, faults);
-  const ready = (tooling: Tooling | null, bentTo: BentTo): FirstLook["ready"] =>
-    tooling === null || faults.some(({ kind }) => kind !== "larger former")
-      ? null
-      : { machine, former: tooling.former, bentTo };
-  if (former === null) return { faults, isUnknown, ready: null };
+  if (former === null) return { faults, isUnknown: isBlank, former, ready: null };
   const bentTo = bentToOn(former);
   checkAngles(bar, machine, bentTo, faults);
   const tooling = toolingOf({ ...machine, formers: null }, { diameter: bar.diameter, former });
   if (isRefusal(tooling)) {
-    if (tooling.kind === "value") faults.push({ kind: "pin", reason: refusalText(tooling) });
-    else isUnknown = true;
-    return { faults, isUnknown, ready: null };
+    const isFault = tooling.kind === "value";
+    if (isFault) faults.push({ kind: "pin", reason: refusalText(tooling) });
+    return { faults, isUnknown: isBlank || !isFault, former, ready: null };
   }
   checkLegs(bar, tooling, bentTo, faults);
-  return { faults, isUnknown, ready: ready(tooling, bentTo) };
+  const isReady = faults.every(({ kind }) => kind === "larger former");
+  return { faults, isUnknown: isBlank, former, ready: isReady ? { machine, former, bentTo } : null };
 }
 
 /** What speaks against every order of bends; null where one can be bent, or where that cannot be told. */
@@ -103,22 +105,37 @@ export function orderFault(
   return { kind: "order", reason, sure: true };
 }
 
-const SAME_FORMER = 0.5;
+/** mm within which a former of the rack is the one that is named */
+export const SAME_FORMER = 0.5;
 
 /** mm: the former to work with; the next larger one where the standard's least is not in the rack. */
 function formerOn(machine: Machine, bar: BarForMachines, faults: MachineFault[]): number | null {
   const [first = 0] = bar.formers;
   const { formers: held } = machine;
   if (held === null) return first;
-  const missing = bar.formers.find((former) => !held.some((one) => Math.abs(one - former) < SAME_FORMER));
-  if (missing === undefined) return first;
-  const larger = bar.isFormerTyped ? undefined : [...held].sort((a, b) => a - b).find((one) => one > missing);
+  const inRack = bar.formers.map((former) => nearestIn(held, former, bar));
+  const missing = bar.formers.find((_, index) => inRack[index] === undefined);
+  if (missing === undefined) return inRack[0] ?? first;
+  const larger = bar.isFormerAsked
+    ? undefined
+    : [...held].sort((a, b) => a - b).find((former) => former > missing);
   if (larger === undefined) {
     faults.push({ kind: "former", former: missing, held });
     return null;
   }
   faults.push({ kind: "larger former", former: missing, larger });
   return larger;
+}
+
+function nearestIn(
+  held: readonly number[],
+  wanted: number,
+  { formerSlack, leastFormer }: BarForMachines,
+): number | undefined {
+  const least = Math.min(wanted, leastFormer) - SAME_FORMER;
+  return [...held]
+    .sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted))
+    .find((former) => former >= least && Math.abs(former - wanted) <= formerSlack);
 }
 
 function checkAngles(bar: BarForMachines, machine: Machine, bentTo: BentTo, faults: MachineFault[]): void {
@@ -148,8 +165,9 @@ function checkLegs(bar: BarForMachines, tooling: Tooling, bentTo: BentTo, faults
   // a larger former than the path's own: every turn is bent round it
   const turns = path.turns.map((turn) => ({ ...turn, radius: tooling.former / 2 }));
   const line = centreLine({ ...path, turns }, { diameter, radius: tooling.former / 2 });
+  const canTurn = !faults.some(({ kind }) => kind === "angle");
   path.turns.forEach((turn, index) => {
-    if (Math.abs(turn.angle) !== 180) return;
+    if (Math.abs(turn.angle) !== 180 || !canTurn) return;
     const tail = Math.min(line.straights[index] as number, line.straights[index + 1] as number);
     const springback = (bentTo.angles[index] as number) - 180;
     const { former, largestAngle } = tooling;

@@ -1,8 +1,10 @@
 import { type Calibration, calibrate } from "../bending/calibrate";
 import { type CompensatedAngle, compensatedAngle } from "../bending/compensated-angle";
+import { elasticCoreShare } from "../bending/elastic-core";
 import { type FittedLog, fitTrialLog, leversOf } from "../bending/fit-trial-log";
 import type { Machine } from "../bending/machine";
 import { springback } from "../bending/springback";
+import { LARGEST_CORE_OF_A_BEND } from "../bending/springback.data";
 import { steelNamed } from "../bending/steel-named";
 import type { BarRow } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
@@ -11,7 +13,7 @@ import { readShop } from "../shop/read-shop";
 import type { Shop } from "../shop/shop";
 import type { Standard } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
-import { type BarForMachines, type BentTo, lookAtMachine, orderFault } from "./judge-on-machine";
+import { type BarForMachines, type BentTo, lookAtMachine, orderFault, SAME_FORMER } from "./judge-on-machine";
 import { linkSides } from "./link-sides";
 import { type MachineFault, stageOf } from "./machine-fault";
 import type { RowFacts } from "./row-facts";
@@ -27,6 +29,9 @@ export interface Steel {
   readonly isYieldSure: boolean;
 }
 
+/** Bends in several planes, too many of them, several formers, a rolled curve, too many different shapes. */
+export type NotSearched = "planes" | "bends" | "formers" | "rolled" | "shapes";
+
 /** What the yard's benders make of one bent bar. */
 export interface BarJudgement {
   readonly bar: BarForMachines;
@@ -39,12 +44,16 @@ export interface BarJudgement {
   readonly nearest: string;
   /** another bender is not known well enough to say that none can */
   readonly mayBeMade: boolean;
+  /** mm, the former of that bender's rack; null where it has none, or no bender was looked at */
+  readonly former: number | null;
   /** why no order was searched, whatever the bender */
-  readonly notSearched: "planes" | "bends" | "formers" | null;
+  readonly notSearched: NotSearched | null;
 }
 
 const MOST_JUDGEMENTS = 200_000;
 const MOST_BENDS = 12;
+/** Orders searched for one workbook; beyond them the audit would be waited for. */
+const MOST_SEARCHES = 20_000;
 
 /** The Shop sheet of the workbook, and what its machines make of a bar; each geometry is judged once. */
 export class ShopFacts {
@@ -52,6 +61,7 @@ export class ShopFacts {
   readonly #judgements = new Map<string, BarJudgement | null>();
   readonly #compensations = new Map<string, CompensatedAngle | Refusal>();
   #log: FittedLog | Refusal | null | undefined;
+  #searches = 0;
   #last: { readonly row: BarRow; readonly judgement: BarJudgement | null } | undefined;
 
   constructor(
@@ -144,23 +154,44 @@ export class ShopFacts {
     const steel = this.steelOf(facts);
     const sides = linkSides(facts);
     const formers = formersOf(path, former);
+    const isOwnRadius = formers[0] !== former;
     const bar: BarForMachines = {
       diameter,
       formers,
-      isFormerTyped: facts.row.former !== null || formers[0] !== former,
+      isFormerAsked: facts.row.former !== null || isOwnRadius,
+      formerSlack: isOwnRadius ? widthTolerance(this.standard, formers[0] ?? 0) : SAME_FORMER,
+      leastFormer: facts.leastFormer?.value ?? 0,
       yield: steel.yield,
       isYieldSure: steel.isYieldSure,
       path,
       linkInside: sides === null ? null : sides.short - 2 * diameter,
     };
-    const notSearched = !path.inOnePlane
-      ? "planes"
-      : path.turns.length > MOST_BENDS
-        ? "bends"
-        : formers.length > 1
-          ? "formers"
-          : null;
+    const notSearched = this.#reasonNotToSearch(bar);
+    if (notSearched === "rolled") {
+      return {
+        bar,
+        steel,
+        notSearched,
+        madeOn: null,
+        faults: [],
+        nearest: "",
+        mayBeMade: true,
+        former: null,
+      };
+    }
     return { bar, steel, notSearched, ...this.#nearestOf(bar, steel, notSearched === null) };
+  }
+
+  #reasonNotToSearch(bar: BarForMachines): NotSearched | null {
+    const { path, formers } = bar;
+    const isRolled = (former: number): boolean =>
+      elasticCoreShare({ ...bar, former }) > LARGEST_CORE_OF_A_BEND.value;
+    if (formers.some(isRolled)) return "rolled";
+    if (!path.inOnePlane) return "planes";
+    if (path.turns.length > MOST_BENDS) return "bends";
+    if (formers.length > 1) return "formers";
+    this.#searches += 1;
+    return this.#searches > MOST_SEARCHES ? "shapes" : null;
   }
 
   /** The first bender that can make the bar, else the one that comes nearest and what stands against it. */
@@ -168,7 +199,7 @@ export class ShopFacts {
     bar: BarForMachines,
     steel: Steel,
     isSearched: boolean,
-  ): Pick<BarJudgement, "madeOn" | "faults" | "nearest" | "mayBeMade"> {
+  ): Pick<BarJudgement, "madeOn" | "faults" | "nearest" | "mayBeMade" | "former"> {
     const looks = this.shop.benders.map((machine) => {
       const bentToOn = (former: number) => this.#bentTo(bar, steel, machine, former);
       return { machine, look: lookAtMachine(bar, machine, bentToOn) };
@@ -178,13 +209,19 @@ export class ShopFacts {
       (a, b) => Number(b.look.ready?.bentTo.sure ?? false) - Number(a.look.ready?.bentTo.sure ?? false),
     );
     let mayBeMade = false;
-    const failed: { machine: Machine; faults: readonly MachineFault[] }[] = [];
+    let likely: number | null = null;
+    const failed: { machine: Machine; faults: readonly MachineFault[]; former: number | null }[] = [];
     for (const { machine, look } of looks) {
       const searched = isSearched && look.ready !== null ? orderFault(bar, look.ready) : null;
       const faults = searched === null ? look.faults : [...look.faults, searched];
-      if (faults.length > 0) failed.push({ machine, faults });
-      else if (look.isUnknown) mayBeMade = true;
-      else return { madeOn: machine, faults: [], nearest: machine.name, mayBeMade: true };
+      const { former } = look;
+      if (faults.length > 0) failed.push({ machine, faults, former });
+      else if (!look.isUnknown) {
+        return { madeOn: machine, faults: [], nearest: machine.name, mayBeMade: true, former };
+      } else {
+        mayBeMade = true;
+        likely ??= former;
+      }
     }
     const [nearest] = failed.sort((a, b) => stageOf(b.faults) - stageOf(a.faults));
     return {
@@ -192,6 +229,7 @@ export class ShopFacts {
       faults: nearest?.faults ?? [],
       nearest: nearest === undefined ? "" : this.#named(nearest.machine),
       mayBeMade,
+      former: likely ?? nearest?.former ?? null,
     };
   }
 
@@ -224,4 +262,12 @@ const NO_TRIALS: Calibration = calibrate([]);
 /** mm: the formers of a path's turns, each once; those of its own radii are what was asked for. */
 function formersOf(path: PlanarPath, former: number): readonly number[] {
   return [...new Set(path.turns.map(({ radius }) => (radius === null ? former : 2 * radius)))];
+}
+
+/** mm: what a bent dimension may be out by in the standard, the smaller way. */
+function widthTolerance(standard: Standard, width: number): number {
+  const row = standard.tolerances?.value.find(
+    ({ applies, upTo }) => applies === "bent dimension" && width <= upTo,
+  );
+  return row === undefined ? SAME_FORMER : Math.max(SAME_FORMER, Math.min(row.plus, row.minus));
 }

@@ -28,6 +28,8 @@ ruleCases(rule, {
         ],
       }),
     },
+    // B 75 is a semicircle of 75 - 24 = 51 inside, and a width may be out by 5 (BS 8666:2005 Table 6): 48 will do
+    { rows: [{ size: "H12", shape: "13", A: 500, B: 75, C: 160, length: 700 }], shop: exampleShop() },
     { rows: [{ size: "H16", shape: "00", A: 500, length: 500, former: 80 }], shop: exampleShop() },
   ],
   speaks: [
@@ -61,6 +63,18 @@ ruleCases(rule, {
         {
           cell: "N2",
           message: "on Bench 2: no former of 150 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
+        },
+      ],
+    },
+    {
+      // 100 - 24 = 76 inside; a yard may make such a U in two bends, so it is only doubtful
+      rows: [{ size: "H12", shape: "13", A: 500, B: 100, C: 160, length: 700 }],
+      shop: exampleShop(),
+      says: [
+        {
+          cell: "H2",
+          severity: "doubtful",
+          message: "on Bench 2: no former of 76 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
         },
       ],
     },

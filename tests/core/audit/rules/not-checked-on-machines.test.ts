@@ -23,6 +23,21 @@ ruleCases(rule, {
       ],
     },
     {
+      // 12 mm round 1000 inside: xi = 500 x 1006 x 2 / (200000 x 12) = 0.42, above 0.15
+      rows: [
+        { size: "H12", shape: "12", A: 2000, B: 2000, R: 1000, length: 3575 },
+        { size: "H12", shape: "75", A: 600, B: 300, length: 2150 },
+      ],
+      shop: exampleShop(),
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message: "rolled, not bent about a former, so no bender was checked (such rows: 2): try one bar",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H12", shape: "400 +90r24 400 +90r70 400", length: 1125 }],
       shop: exampleShop(),
       says: [
