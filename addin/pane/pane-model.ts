@@ -1,9 +1,10 @@
 import type { Severity } from "../../core/audit/finding";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
+import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
-import type { WorkbookPort } from "./workbook-port";
+import type { CellEdit, WorkbookPort } from "./workbook-port";
 
 /** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
 const QUIET = 150;
@@ -135,34 +136,67 @@ export class PaneModel {
     });
   }
 
-  /** Writes a safe fix and checks again. */
+  /** Opens the look at a fix that changes steel, or closes it; only what is looked at can be written. */
+  look(finding: FindingView | null): void {
+    this.#set({ looked: finding?.key ?? null });
+  }
+
+  /** Writes one fix, a safe one or the one that is looked at, and judges its rows again. */
   async applyFix(finding: FindingView): Promise<void> {
-    const { fix, sheet } = finding;
-    if (fix === null || fix.safety !== "safe") return;
-    await this.#guard(async () => {
-      const undo = await this.workbook.writeCells(sheet, fix.edits);
-      const cells = fix.edits.map(({ cell }) => cell).join(", ");
-      this.#set({ fixes: [...this.#state.fixes, { label: fix.label, cells, undo }] });
-    });
-    await this.check();
-    this.#set({ notice: { kind: "done", text: `Done in ${cellList(fix.edits)}: ${fix.label}` } });
+    const isLooked = needsLook(finding) && this.#state.looked === finding.key;
+    if (!isLooked && !isSafeFix(finding)) return;
+    await this.#write([finding], finding.fix?.label ?? "");
+    this.look(null);
+  }
+
+  /** Writes every safe fix of a rule in one step and judges the rows again. */
+  async applyKind({ findings, rule }: FixKind): Promise<void> {
+    await this.#write(findings.filter(isSafeFix), rule);
   }
 
   /** Takes the last fix back, unless its cells were edited since. */
   async undoFix(): Promise<void> {
     const last = this.#state.fixes.at(-1);
     if (last === undefined) return;
-    const undone = await last.undo();
-    this.#set({ fixes: this.#state.fixes.slice(0, -1) });
-    if (undone) await this.check();
-    this.#set({
-      notice: undone
-        ? { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` }
-        : {
-            kind: "problem",
-            text: `${last.cells} was edited since, so nothing was taken back: undo your own edit first`,
-          },
+    await this.#guard(async () => {
+      const undone = await last.undo();
+      this.#set({ fixes: this.#state.fixes.slice(0, -1) });
+      if (!undone) {
+        const text = `${last.cells} was edited since, so nothing was taken back: undo your own edit first`;
+        this.#set({ notice: { kind: "problem", text } });
+        return;
+      }
+      await this.#judgeWritten(last.sheet, last.edits);
+      this.#set({ notice: { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` } });
     });
+  }
+
+  async #write(wanted: readonly FindingView[], label: string): Promise<void> {
+    const sheet = wanted[0]?.sheet;
+    if (sheet === undefined) return;
+    await this.#guard(async () => {
+      await this.#inTurn(() => this.#recheck(sheet));
+      const before = this.#outdated.has(sheet) ? undefined : this.#views.get(sheet);
+      const findings = stillStanding(wanted, before);
+      if (findings.length === 0) {
+        throw new Error("the sheet has changed since this was found, so nothing was written: check again");
+      }
+      const edits = editsOf(findings);
+      const cells = cellList(edits);
+      this.#set({ work: { label: `Writing ${cells}`, done: null } });
+      const undo = await this.workbook.writeCells(sheet, edits);
+      this.#set({ fixes: [...this.#state.fixes, { sheet, label, cells, edits, undo }] });
+      await this.#judgeWritten(sheet, edits);
+      const proof = fixProof(findings, before, this.#views.get(sheet));
+      this.#set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
+    });
+  }
+
+  async #judgeWritten(sheet: string, edits: readonly CellEdit[]): Promise<void> {
+    const rows = edits.map(({ cell }) => Number(/\d+$/.exec(cell)?.[0]) - 1);
+    for (const row of rows) this.#noteEdit({ sheet, firstRow: row, lastRow: row });
+    clearTimeout(this.#quiet);
+    await this.#inTurn(() => this.#recheck(sheet));
   }
 
   say(text: string): void {
@@ -297,6 +331,6 @@ function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function cellList(edits: readonly { readonly cell: string }[]): string {
-  return edits.map(({ cell }) => cell).join(", ");
+function cellList(edits: readonly CellEdit[]): string {
+  return edits.length > 5 ? `${edits.length} cells` : edits.map(({ cell }) => cell).join(", ");
 }

@@ -1,6 +1,6 @@
 import { SEVERITIES, type Severity } from "../../core/audit/finding";
 import type { AuditView, BarView } from "./desk/audit-view";
-import type { SheetSummary, UndoStep } from "./workbook-port";
+import type { CellEdit, SheetSummary, UndoStep } from "./workbook-port";
 
 /** Work that lasts: what is being done, and how much of it; null where that is not known. */
 export interface Work {
@@ -16,8 +16,10 @@ export interface Notice {
 
 /** A fix that stands in the sheet and can be taken back. */
 export interface AppliedFix {
+  readonly sheet: string;
   readonly label: string;
   readonly cells: string;
+  readonly edits: readonly CellEdit[];
   readonly undo: UndoStep;
 }
 
@@ -39,6 +41,8 @@ export interface PaneState {
   readonly bar: BarView | null;
   /** the finding last jumped to, by key */
   readonly current: string | null;
+  /** the finding whose steel-changing fix is looked at, by key */
+  readonly looked: string | null;
 }
 
 export const EMPTY_STATE: PaneState = {
@@ -55,4 +59,5 @@ export const EMPTY_STATE: PaneState = {
   fixes: [],
   bar: null,
   current: null,
+  looked: null,
 };

@@ -242,6 +242,20 @@ export const paneStyles = css`
     color: var(--colorNeutralForeground2);
     overflow-wrap: anywhere;
   }
+  .looked {
+    margin: 4px 0 4px 52px;
+    padding: 6px 8px;
+    border-left: 3px solid var(--unbendable);
+    background: var(--colorNeutralBackground3);
+  }
+  .looked p {
+    padding: 4px 0;
+  }
+  .scroll {
+    max-height: 220px;
+    overflow-y: auto;
+    margin-bottom: 6px;
+  }
   .bar {
     flex: none;
     max-height: 45%;

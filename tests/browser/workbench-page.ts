@@ -11,6 +11,8 @@ export interface WorkbenchPage {
   /** resolves once a check stands in the pane */
   checked(): Promise<void>;
   finding(cell: string): ReturnType<Page["locator"]>;
+  /** types into a cell of the sheet in view, by name box and keyboard */
+  typeAt(cell: string, text: string): Promise<void>;
   /** pixels of exactly that colour in the grid */
   pixels(colour: string): Promise<number>;
   /** the file that the page's own save gives */
@@ -48,6 +50,14 @@ export async function openWorkbench(
     troubles,
     checked,
     finding: (cell) => pane.locator(`.finding[data-cell="${cell}"]`),
+    async typeAt(cell, text) {
+      const nameBox = page.locator("#grid input:not([readonly])").last();
+      await nameBox.fill(cell);
+      await nameBox.press("Enter");
+      await page.waitForTimeout(300);
+      await page.keyboard.type(text);
+      await page.keyboard.press("Enter");
+    },
     pixels: (colour) =>
       page.evaluate((wanted) => {
         const canvas = document.querySelector<HTMLCanvasElement>(

@@ -17,7 +17,18 @@ export interface FindingView extends Finding {
   readonly key: string;
   /** where the rule comes from and how far to trust it; null where it rests on no document */
   readonly source: string | null;
+  /** the rule's name as words: "former too small" */
+  readonly rule: string;
+  /** the bar's; null where the finding is about no one bar */
+  readonly member: string | null;
+  /** under which the workbook keeps a silence of it; null for a sheet-wide finding */
+  readonly silenceKey: string | null;
+  /** what stands in the fix's cells now, in its order */
+  readonly before: readonly CellContent[];
 }
+
+/** A text is kept apart from the number that looks like it. */
+export type CellContent = string | number | boolean | null;
 
 /** What the pane shows of an audit of one sheet. */
 export interface AuditView {

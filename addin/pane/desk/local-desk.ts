@@ -1,13 +1,12 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
-import { auditSettings, DEFAULT_SETTINGS } from "../../../core/audit/audit-settings";
 import { recheck, runAudit } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { resolveStandard, type Standard } from "../../../core/standards";
-import { isRefusal, refusalText } from "../../../core/units/refusal";
-import type { AuditDesk, AuditQuestionText } from "./audit-desk";
+import type { AuditDesk } from "./audit-desk";
 import type { AuditView } from "./audit-view";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
+import { settingsKept } from "./settings-kept";
+import { standardAsked } from "./standard-asked";
 
 interface LastAudit {
   readonly sheet: Sheet;
@@ -23,8 +22,8 @@ export function createLocalDesk(): AuditDesk {
   };
   return {
     async audit(question) {
-      const standard = standardOf(question.standard);
-      const settings = settingsOf(question);
+      const standard = standardAsked(question.standard);
+      const settings = settingsKept(question.settings);
       return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet);
     },
     async recheck({ sheet, firstRow, lastRow }) {
@@ -45,29 +44,4 @@ export function createLocalDesk(): AuditDesk {
       audits.clear();
     },
   };
-}
-
-function standardOf(id: string): Standard {
-  const standard = resolveStandard(id);
-  if (isRefusal(standard)) throw new Error(refusalText(standard));
-  return standard;
-}
-
-function settingsOf({ settings }: AuditQuestionText) {
-  if (settings === null) return DEFAULT_SETTINGS;
-  const read = auditSettings.safeParse(parsed(settings));
-  if (!read.success) {
-    throw new Error(
-      "the workbook's name Barwright.Audit holds no settings that can be read: delete the name, or put it right",
-    );
-  }
-  return read.data;
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

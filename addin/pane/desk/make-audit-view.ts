@@ -1,12 +1,12 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
-import { RowFacts } from "../../../core/audit/row-facts";
+import { RowFacts, rowKey } from "../../../core/audit/row-facts";
 import { SheetFacts } from "../../../core/audit/sheet-facts";
 import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
-import type { Sheet } from "../../../core/schedule/sheet";
+import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
-import { columnLetters } from "../../ooxml/cell-address";
-import type { AuditView, ColumnView, FindingView, RowFlagView } from "./audit-view";
+import { columnLetters, parseAddress } from "../../ooxml/cell-address";
+import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
 import { columnWords } from "./column-words";
 
 const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
@@ -19,7 +19,7 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
   return {
     sheet: sheet.name,
     standard: { id: report.standard.id, title: report.standard.title },
-    findings: findingViews(report.findings),
+    findings: findingViews(report, sheet),
     rows: report.rows,
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),
@@ -34,18 +34,41 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
 }
 
 /** Keys stay the same while other findings come and go. */
-function findingViews(findings: readonly Finding[]): FindingView[] {
+function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
   const seen = new Map<string, number>();
-  return findings.map((finding) => {
+  const barAt = barsByRow(report, sheet);
+  return report.findings.map((finding) => {
     const place = `${finding.code} ${finding.cell ?? finding.row ?? ""}`;
     const count = seen.get(place) ?? 0;
     seen.set(place, count + 1);
+    const bar = finding.row === null ? undefined : barAt(finding.row - 1 - sheet.top);
     return {
       ...finding,
       key: `${place} ${count}`,
       source: finding.cite === null ? null : citationText(finding.cite),
+      rule: finding.name.replaceAll("-", " "),
+      member: bar?.row.member ?? null,
+      silenceKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
+      before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
     };
   });
+}
+
+function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => RowFacts | undefined {
+  const reading = report.sheets[0]?.reading;
+  if (reading === undefined) return () => undefined;
+  const facts = new SheetFacts(sheet, reading);
+  const bars = new Map(reading.bars.map((bar) => [bar.row, bar]));
+  return (row) => {
+    const bar = bars.get(row);
+    return bar && new RowFacts(bar, facts, report.standard);
+  };
+}
+
+function contentOf(sheet: Sheet, address: string): CellContent {
+  const place = parseAddress(address);
+  const content = place === null ? null : sheet.cell(place.row - sheet.top, place.column - sheet.left);
+  return isCellError(content) ? content.error : content;
 }
 
 /** The worst finding of each row of the used range, from 0. */

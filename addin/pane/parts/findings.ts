@@ -2,7 +2,9 @@ import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import { SEVERITIES, type Severity } from "../../../core/audit/finding";
 import type { FindingView } from "../desk/audit-view";
+import { isSafeFix, needsLook } from "../fixes-of-view";
 import type { PaneModel } from "../pane-model";
+import { fixCells } from "./fix-cells";
 import { severityIcon } from "./severity-icon";
 import { SEVERITY_WORDS } from "./severity-words";
 
@@ -88,6 +90,7 @@ function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingV
         </p>
       </div>
       <div class="under">${finding.fix === null ? nothing : remedy(model, finding)} ${sourceButton(memory, finding)}</div>
+      ${model.state.looked === finding.key && needsLook(finding) ? lookAtFix(model, finding) : nothing}
       ${memory.openSources.has(finding.key) ? html`<p class="cite">${finding.source}</p>` : nothing}
     </li>
   `;
@@ -95,20 +98,54 @@ function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingV
 
 function remedy(model: PaneModel, finding: FindingView): TemplateResult {
   const { fix } = finding;
-  const isSafe = fix?.safety === "safe" && fix.edits.length > 0;
+  const place = finding.cell ?? finding.sheet;
+  if (needsLook(finding)) return lookButton(model, finding, place);
   return html`
-    <span class="remedy">${isSafe ? "" : "Remedy: "}${fix?.label}</span>
+    <span class="remedy">${isSafeFix(finding) ? "" : "Remedy: "}${fix?.label}</span>
     ${
-      isSafe
+      isSafeFix(finding)
         ? html`<fluent-button
             class="apply"
             size="small"
-            aria-label="Apply at ${finding.cell ?? finding.sheet}: ${fix.label}"
+            aria-label="Apply at ${place}: ${fix?.label}"
             @click=${() => void model.applyFix(finding)}
             >Apply</fluent-button
           >`
         : nothing
     }
+  `;
+}
+
+function lookButton(model: PaneModel, finding: FindingView, place: string): TemplateResult {
+  const isOpen = model.state.looked === finding.key;
+  return html`
+    <span class="remedy">Changes steel: ${finding.fix?.label}</span>
+    <fluent-button
+      class="look"
+      role="button"
+      size="small"
+      aria-expanded=${isOpen ? "true" : "false"}
+      aria-label="${isOpen ? "Close the look at" : "Look at"} the change in ${place}: ${finding.fix?.label}"
+      @click=${() => model.look(isOpen ? null : finding)}
+      >${isOpen ? "Close" : "Look"}</fluent-button
+    >
+  `;
+}
+
+/** The cells of a fix that changes steel, and the button that writes them. */
+function lookAtFix(model: PaneModel, finding: FindingView): TemplateResult {
+  return html`
+    <div class="looked">
+      ${fixCells([finding])}
+      <p>This changes what is cut or bent. Compare it with the drawing first.</p>
+      <fluent-button
+        class="write"
+        size="small"
+        aria-label="Write the change at ${finding.cell ?? finding.sheet}"
+        @click=${() => void model.applyFix(finding)}
+        >Write this change</fluent-button
+      >
+    </div>
   `;
 }
 

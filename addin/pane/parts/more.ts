@@ -1,13 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { AuditView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
+import { safeFixes } from "./safe-fixes";
 
 /** What stands behind the findings: how the sheet was read, and cautions. */
 export function more(model: PaneModel): TemplateResult {
   const { view } = model.state;
   return html`
     <fluent-accordion expand-mode="multi">
-      ${view === null ? nothing : columnsRead(view)}
+      ${safeFixes(model)} ${view === null ? nothing : columnsRead(view)}
       <fluent-accordion-item heading-level="2" class="cautions">
         <span slot="heading">Cautions</span>
         <ul>

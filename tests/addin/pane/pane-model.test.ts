@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
+import { isSafeFix, needsLook, safeFixKinds } from "../../../addin/pane/fixes-of-view";
 import { PaneModel } from "../../../addin/pane/pane-model";
 import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/pane/workbook-port";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
@@ -171,6 +172,66 @@ describe("PaneModel", () => {
     expect(risky.length).toBeGreaterThan(0);
     for (const finding of risky) await model.applyFix(finding);
     expect(JSON.stringify(book.rows)).toBe(before);
+  });
+
+  test("should write every safe fix of a kind in one step, prove it, and take it back in one", async () => {
+    book.rows.push(["04", "H12", 1, 8, 8, 1450, 0, 1450, null, null, null]);
+    await model.check();
+    const kind = safeFixKinds(model.state.view!).find(({ findings }) => findings[0]?.cell === "G4")!;
+    expect(kind.findings.map(({ cell, before }) => [cell, before])).toEqual([
+      ["G4", [0]],
+      ["G5", [0]],
+    ]);
+    await model.applyKind(kind);
+    expect([book.rows[3]?.[6], book.rows[4]?.[6]]).toEqual(["00", "00"]);
+    expect(model.state.notice).toEqual({
+      kind: "done",
+      text: `Done in G4, G5: ${kind.rule}. Judged again: 2 of 2 findings gone`,
+    });
+    expect(model.state.fixes).toHaveLength(1);
+    await model.undoFix();
+    expect([book.rows[3]?.[6], book.rows[4]?.[6]]).toEqual([0, 0]);
+    expect(at("G5").some(({ fix }) => fix?.safety === "safe")).toBe(true);
+  });
+
+  test("should write a fix that changes steel only where it is looked at", async () => {
+    // 2 members of 12 are 24
+    book.rows[2]![4] = 25;
+    await model.check();
+    const risky = model.state.view!.findings.find((finding) => needsLook(finding) && finding.row === 3)!;
+    model.look(risky);
+    await model.applyFix(risky);
+    expect(book.rows[2]?.[4]).toBe(24);
+    expect(model.state.looked).toBeNull();
+    expect(model.state.notice?.text).toContain("1 of 1 findings gone");
+    await model.undoFix();
+    expect(book.rows[2]?.[4]).toBe(25);
+  });
+
+  test("should offer no button for what the designer decides", async () => {
+    await model.check();
+    const [finding] = model.state.view!.findings.filter(needsLook);
+    expect(needsLook({ ...finding!, message: `${finding!.message}: ask the designer` })).toBe(false);
+    expect(needsLook({ ...finding!, fix: { ...finding!.fix!, label: "Ask the designer" } })).toBe(false);
+  });
+
+  test("should say so where a fix did not mend what it was for", async () => {
+    await model.check();
+    const finding = at("G4").find(isSafeFix)!;
+    book.writeCells = async () => async () => true;
+    await model.applyFix(finding);
+    expect(model.state.notice).toMatchObject({ kind: "problem" });
+    expect(model.state.notice?.text).toContain("0 of 1 findings gone");
+  });
+
+  test("should write nothing over a cell that was edited since it was shown", async () => {
+    await model.check();
+    const finding = at("G4").find(isSafeFix)!;
+    book.rows[3]![6] = "11";
+    book.tellChange({ sheet: "Bars", firstRow: 3, lastRow: 3 });
+    await model.applyFix(finding);
+    expect(book.rows[3]?.[6]).toBe("11");
+    expect(model.state.notice).toMatchObject({ kind: "problem" });
   });
 
   test("should keep another standard in the workbook and say how many formulas follow", async () => {

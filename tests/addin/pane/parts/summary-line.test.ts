@@ -15,6 +15,10 @@ const finding = (severity: FindingView["severity"], row: number | null): Finding
   fix: null,
   cite: null,
   source: null,
+  rule: "former too small",
+  member: null,
+  silenceKey: null,
+  before: [],
 });
 
 const view: AuditView = {
