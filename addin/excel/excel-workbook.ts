@@ -1,4 +1,5 @@
 import { type SheetSummary, type WorkbookPort, WorkbookRefusal } from "../pane/workbook-port";
+import { addSheet } from "./add-sheet";
 import { clearFlags, hasFlags, showFlags } from "./flags";
 import { readSheet } from "./read-sheet";
 import { recalculate } from "./recalculate";
@@ -18,6 +19,7 @@ export function excelWorkbook(): WorkbookPort {
     clearFlags,
     hasFlags,
     writeCells,
+    addSheet,
     goTo,
     setting: (name) => settings.read(name),
     saveSetting: (name, value) => settings.save(name, value),

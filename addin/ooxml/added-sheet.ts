@@ -1,12 +1,18 @@
+import type { Cell } from "../../core/schedule/sheet";
+import { hasBarFunction, storedFormula } from "./bar-formula-names";
 import { cellAddress } from "./cell-address";
 import type { FlagSeverity } from "./flag-colours";
-import { storedResult } from "./stored-result";
+import { filledRange, storedResult } from "./stored-result";
 import type { StylePatch } from "./style-patch";
 import { encodeCellText, encodeXml } from "./xml-text";
 
 /** A cell of a sheet that is added to a workbook. */
 export interface AddedCell {
-  readonly value: string | number | null;
+  readonly value: Cell;
+  /** as typed, without the equals sign; `value` is its result as stored */
+  readonly formula?: string;
+  /** rows and columns that the formula's result fills */
+  readonly fills?: { readonly rows: number; readonly columns: number };
   readonly bold?: boolean;
   readonly wrap?: boolean;
   readonly flag?: FlagSeverity;
@@ -24,8 +30,8 @@ export interface AddedSheet {
   readonly rows: readonly (readonly AddedCell[])[];
 }
 
-/** Text of the sheet's part; its texts stand in its own cells. */
-export function addedSheetXml(sheet: AddedSheet, styles: StylePatch): string {
+/** Text of the sheet's part; its texts stand in its own cells. `arrayMark` is the metadata of a dynamic array. */
+export function addedSheetXml(sheet: AddedSheet, styles: StylePatch, arrayMark: () => number): string {
   const links: string[] = [];
   const rows = sheet.rows.map((cells, row) => {
     const xml = cells.map((cell, column) => {
@@ -38,12 +44,13 @@ export function addedSheetXml(sheet: AddedSheet, styles: StylePatch): string {
         ...(flag === undefined ? {} : { flag }),
         ...(cell.link === undefined ? {} : { link: true }),
       });
+      if (cell.formula !== undefined) return formulaXml(address, style, cell, cell.formula, arrayMark);
       if (typeof value === "string") {
         const text = `<is><t xml:space="preserve">${encodeCellText(value)}</t></is>`;
         return `<c r="${address}" s="${style}" t="inlineStr">${text}</c>`;
       }
-      const { content } = storedResult(value);
-      return content === "" ? "" : `<c r="${address}" s="${style}">${content}</c>`;
+      const { type, content } = storedResult(value);
+      return content === "" ? "" : `<c r="${address}" s="${style}"${type}>${content}</c>`;
     });
     return `<row r="${row + 1}">${xml.join("")}</row>`;
   });
@@ -56,10 +63,25 @@ export function addedSheetXml(sheet: AddedSheet, styles: StylePatch): string {
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
-    `<sheetViews>${view}</sheetViews><cols>${widths.join("")}</cols><sheetData>${rows.join("")}</sheetData>` +
+    `<sheetViews>${view}</sheetViews>${widths.length === 0 ? "" : `<cols>${widths.join("")}</cols>`}<sheetData>${rows.join("")}</sheetData>` +
     (links.length === 0 ? "" : `<hyperlinks>${links.join("")}</hyperlinks>`) +
     "</worksheet>"
   );
+}
+
+function formulaXml(
+  address: string,
+  style: number,
+  { value, fills }: AddedCell,
+  formula: string,
+  arrayMark: () => number,
+): string {
+  const { type, content } = storedResult(value);
+  const text = encodeXml(storedFormula(formula));
+  if (fills === undefined && !hasBarFunction(formula))
+    return `<c r="${address}" s="${style}"${type}><f>${text}</f>${content}</c>`;
+  const range = filledRange(address, fills);
+  return `<c r="${address}" s="${style}"${type} cm="${arrayMark()}"><f t="array" ref="${range}">${text}</f>${content}</c>`;
 }
 
 function linkXml(address: string, link: { readonly sheet: string; readonly cell: string }): string {

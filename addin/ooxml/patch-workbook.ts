@@ -61,7 +61,7 @@ export function patchWorkbook(
     wroteValues ||= patch.wroteValues;
     removedFormula ||= patch.removedFormula;
   }
-  for (const sheet of changes.added ?? []) addSheet(edit, workbookPart, sheet, styles);
+  for (const sheet of changes.added ?? []) addSheet(edit, workbookPart, sheet, styles, arrayMark);
   if (changes.names !== undefined && changes.names.size > 0) {
     edit.set(workbookPart, withDefinedNames(edit.text(workbookPart), changes.names));
   }
@@ -138,7 +138,13 @@ function withDrawing(layout: SheetLayout, relationship: string): string {
   return `${tail.slice(0, at)}<${prefix}legacyDrawing ${relationship}/>${tail.slice(at)}`;
 }
 
-function addSheet(edit: PackageEdit, workbookPart: string, sheet: AddedSheet, styles: StylePatch): void {
+function addSheet(
+  edit: PackageEdit,
+  workbookPart: string,
+  sheet: AddedSheet,
+  styles: StylePatch,
+  arrayMark: () => number,
+): void {
   const xml = edit.text(workbookPart);
   const names = new Set<string>();
   let highest = 0;
@@ -149,7 +155,11 @@ function addSheet(edit: PackageEdit, workbookPart: string, sheet: AddedSheet, st
   }
   let name = sheet.name;
   for (let number = 2; names.has(name.toLowerCase()); number += 1) name = `${sheet.name} (${number})`;
-  const part = edit.add("xl/worksheets/sheet#.xml", addedSheetXml(sheet, styles), `${KIND}.worksheet+xml`);
+  const part = edit.add(
+    "xl/worksheets/sheet#.xml",
+    addedSheetXml(sheet, styles, arrayMark),
+    `${KIND}.worksheet+xml`,
+  );
   const id = edit.relate(workbookPart, "worksheet", part);
   const list = findElement(xml, "sheets");
   if (list === null) throw new UnreadableWorkbook("the workbook lists no sheets: it is damaged");

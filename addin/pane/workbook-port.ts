@@ -20,6 +20,24 @@ export interface CellEdit {
   readonly to: string | number | null;
 }
 
+/** A cell of a sheet that is written anew; a text stays a text whatever it looks like. */
+export interface SheetCell {
+  readonly value: string | number | null;
+  /** as typed, without the equals sign; then `value` is not read */
+  readonly formula?: string;
+  readonly bold?: boolean;
+}
+
+/** The whole content of a sheet that is written anew, its first cell at A1. */
+export interface SheetContent {
+  readonly rows: readonly (readonly SheetCell[])[];
+  /** characters, by column */
+  readonly widths?: readonly number[];
+}
+
+/** What becomes of a sheet that has the name already: the new one is numbered, or takes its place. */
+export type IfSheetIsThere = "number" | "replace";
+
 export interface SheetSummary {
   readonly name: string;
   readonly visible: boolean;
@@ -47,6 +65,11 @@ export interface WorkbookPort {
   hasFlags(sheet: string): Promise<boolean>;
   /** Writes values, never coercing texts. Gives the way back. */
   writeCells(sheet: string, edits: readonly CellEdit[]): Promise<UndoStep>;
+  /**
+   * Adds a sheet behind the others and turns to it; gives its name, `Totals (2)` where there is a `Totals`.
+   * `replace` empties a sheet of that name first: ask the user before.
+   */
+  addSheet(name: string, content: SheetContent, ifThere?: IfSheetIsThere): Promise<string>;
   /** Selects a cell and brings it into view. */
   goTo(sheet: string, cell: string): Promise<void>;
   /** The workbook's defined name `Barwright.Standard` and other settings kept in the file. */

@@ -11,6 +11,7 @@ import {
   RemoveSheetMutation,
   SetWorksheetNameMutation,
 } from "@univerjs/preset-sheets-core";
+import type { AddedSheet } from "../ooxml/added-sheet";
 import { constantText } from "../ooxml/defined-names";
 import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
 import { patchWorkbook } from "../ooxml/patch-workbook";
@@ -18,6 +19,7 @@ import type { SheetReading } from "../ooxml/read-sheet";
 import type { SheetChanges } from "../ooxml/sheet-changes";
 import { SETTING_NAMES } from "../pane/setting-names";
 import { type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
+import { addedSheet } from "./book/added-sheet";
 import { changedCells, type GridSheetNow } from "./book/book-changes";
 import { fileFlags } from "./book/file-flags";
 import { toGridData } from "./book/to-grid-data";
@@ -38,6 +40,11 @@ const OPPOSITES: ReadonlyMap<string, string> = new Map([
   [SetWorksheetNameMutation.id, SetWorksheetNameMutation.id],
 ]);
 
+interface MoveParams {
+  readonly subUnitId?: string;
+  readonly sheet?: { readonly id: string; readonly custom?: { readonly barwright?: string } };
+}
+
 interface OpenFile {
   readonly name: string;
   /** the file as the user gave it */
@@ -53,6 +60,8 @@ export class Session {
   #file: OpenFile | null = null;
   #count = 0;
   #moves: string[] = [];
+  /** ids of sheets that the pane added */
+  readonly #added = new Set<string>();
 
   constructor(
     private readonly grid: Grid,
@@ -61,7 +70,7 @@ export class Session {
     grid.univer
       .__getInjector()
       .get(ICommandService)
-      .onCommandExecuted(({ id }) => this.#noteMove(id));
+      .onCommandExecuted(({ id, params }) => this.#noteMove(id, params as MoveParams | undefined));
   }
 
   get name(): string {
@@ -93,6 +102,7 @@ export class Session {
     await this.#calculated(data);
     this.#file = { name, workbook, opened, readings, flags };
     this.#moves = [];
+    this.#added.clear();
   }
 
   /** Bytes of the file with the edited cells, the settings and the colours of rows as they stand now. */
@@ -118,7 +128,18 @@ export class Session {
       };
       if (Object.keys(change).length > 0) sheets.set(listing.name, change);
     }
-    return patchWorkbook(file.workbook, { sheets, names: this.#changedNames(file, open) });
+    const added = this.#addedSheets(open);
+    return patchWorkbook(file.workbook, { sheets, names: this.#changedNames(file, open), added });
+  }
+
+  #addedSheets(open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>): AddedSheet[] {
+    return open
+      .getSheets()
+      .filter((sheet) => this.#added.has(sheet.getSheetId()))
+      .flatMap((sheet) => {
+        const now = this.#sheetNow(open, sheet.getSheetId());
+        return now === null ? [] : [addedSheet(sheet.getSheetName(), now, sheet.getSheet())];
+      });
   }
 
   /** Resolves when the grid has calculated the workbook it was given, or has nothing to calculate. */
@@ -186,9 +207,12 @@ export class Session {
     return names;
   }
 
-  #noteMove(id: string): void {
+  /** A sheet that the pane added is written whole, so what becomes of its rows is no move. */
+  #noteMove(id: string, params: MoveParams | undefined): void {
     const opposite = OPPOSITES.get(id);
     if (opposite === undefined) return;
+    if (params?.sheet?.custom?.barwright !== undefined) this.#added.add(params.sheet.id);
+    if (this.#added.has(params?.sheet?.id ?? params?.subUnitId ?? "")) return;
     if (this.#moves.at(-1) === opposite) this.#moves.pop();
     else this.#moves.push(id);
   }

@@ -166,6 +166,54 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
       expect([await valueAt(1, 0), await valueAt(2, 0)]).toEqual(["99", "mine"]);
     });
 
+    test("should add a sheet with texts, numbers and live formulas, and turn to it", async () => {
+      const name = await port.addSheet("Totals", {
+        rows: [
+          [{ value: "Totals", bold: true }],
+          [{ value: "00" }, { value: 12.5 }, { value: null }, { value: "=not a formula" }],
+          [{ value: null, formula: "Bars!C4*2" }],
+        ],
+        widths: [20, 10],
+      });
+      expect(name).toBe("Totals");
+      expect((await port.sheets()).map((sheet) => sheet.name)).toEqual(["Bars", "Notes", "Totals"]);
+      expect(await port.activeSheet()).toBe("Totals");
+      const added = await port.read("Totals");
+      expect([added.cell(0, 0), added.cell(1, 0), added.cell(1, 1), added.cell(1, 2)]).toEqual([
+        "Totals",
+        "00",
+        12.5,
+        null,
+      ]);
+      expect(added.cell(1, 3)).toBe("=not a formula");
+      expect(await valueAt(1, 0)).toBe("01");
+      await under.type("Bars", "C4", 4000);
+      await expect.poll(async () => (await port.read("Totals")).cell(2, 0), { timeout: 10_000 }).toBe(8000);
+    });
+
+    test("should never write over a sheet unless told to, whatever its case", async () => {
+      const content = (text: string) => ({ rows: [[{ value: text }], [{ value: text }]] });
+      expect(await port.addSheet("notes", content("new"))).toBe("notes (2)");
+      expect(await port.addSheet("notes", content("newer"))).toBe("notes (3)");
+      expect((await port.read("Notes")).cell(0, 0)).toBe("nothing to bend here");
+      expect(await port.addSheet("notes (2)", { rows: [[{ value: "again" }]] }, "replace")).toBe("notes (2)");
+      const replaced = await port.read("notes (2)");
+      expect([replaced.cell(0, 0), replaced.rowCount]).toEqual(["again", 1]);
+      expect((await port.sheets()).length).toBe(4);
+    });
+
+    test("should keep an added sheet with its formulas through save and reopen", async () => {
+      await port.addSheet("Totals", {
+        rows: [[{ value: "00" }, { value: 7 }], [{ value: null, formula: "Bars!C4*2" }]],
+      });
+      const again = await under.reopen();
+      expect((await again.sheets()).map((sheet) => sheet.name)).toEqual(["Bars", "Notes", "Totals"]);
+      const kept = await again.read("Totals");
+      expect([kept.cell(0, 0), kept.cell(0, 1)]).toEqual(["00", 7]);
+      await under.type("Bars", "C4", 500);
+      await expect.poll(async () => (await again.read("Totals")).cell(1, 0), { timeout: 10_000 }).toBe(1000);
+    });
+
     test("should go to a cell of another sheet", async () => {
       await port.goTo("Notes", "A1");
       expect(await port.activeSheet()).toBe("Notes");

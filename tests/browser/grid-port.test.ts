@@ -122,6 +122,8 @@ function remotePort(): WorkbookPort {
       const index = await page.evaluate(([s, e]) => remote.writeCells(s, e), [sheet, [...edits]] as const);
       return () => page.evaluate((which) => remote.undo(which), index);
     },
+    addSheet: (name, content, ifThere = "number") =>
+      page.evaluate(([n, c, i]) => remote.addSheet(n, c, i), [name, content, ifThere] as const),
     goTo: (sheet, cell) => page.evaluate(([s, c]) => remote.goTo(s, c), [sheet, cell] as const),
     setting: (name) => page.evaluate((which) => remote.setting(which), name),
     saveSetting: (name, value) => page.evaluate(([n, v]) => remote.saveSetting(n, v), [name, value] as const),

@@ -1,5 +1,12 @@
 import { packSheet } from "../../addin/pane/desk/packed-sheet";
-import type { CellEdit, RowFlag, UndoStep, Unsubscribe } from "../../addin/pane/workbook-port";
+import type {
+  CellEdit,
+  IfSheetIsThere,
+  RowFlag,
+  SheetContent,
+  UndoStep,
+  Unsubscribe,
+} from "../../addin/pane/workbook-port";
 import { createGrid } from "../../addin/workbench/grid/create-grid";
 import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
 import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";
@@ -45,6 +52,8 @@ const remote = {
   writeCells: async (sheet: string, edits: readonly CellEdit[]) =>
     undoSteps.push(await workbook.writeCells(sheet, edits)) - 1,
   undo: (index: number) => undoSteps[index]!(),
+  addSheet: (name: string, content: SheetContent, ifThere: IfSheetIsThere) =>
+    workbook.addSheet(name, content, ifThere),
   goTo: (sheet: string, cell: string) => workbook.goTo(sheet, cell),
   setting: (name: string) => workbook.setting(name),
   saveSetting: (name: string, value: string | null) => workbook.saveSetting(name, value),

@@ -8,10 +8,13 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-address";
+import { freeSheetName } from "../../pane/free-sheet-name";
 import { SETTING_NAMES } from "../../pane/setting-names";
 import {
   type CellEdit,
+  type IfSheetIsThere,
   type RowFlag,
+  type SheetContent,
   type SheetSummary,
   type UndoStep,
   type Unsubscribe,
@@ -21,6 +24,7 @@ import {
 import { gridValue } from "../book/to-grid-data";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
+import { gridCells } from "./grid-cells";
 import { readSheet, type SpilledCells } from "./read-sheet";
 
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
@@ -35,6 +39,7 @@ interface RangeChange {
 /** Rows and columns left in sight before a cell that is gone to. */
 const ROWS_ABOVE = 4;
 const COLUMNS_BEFORE = 6;
+const LAST_ROW = 1_048_575;
 /** Longest wait for a recalculation, ms. */
 const PATIENCE = 60_000;
 
@@ -107,6 +112,37 @@ export class GridWorkbook implements WorkbookPort {
     };
   }
 
+  async addSheet(wanted: string, content: SheetContent, ifThere: IfSheetIsThere = "number"): Promise<string> {
+    const workbook = this.workbook();
+    const sheets = workbook.getSheets();
+    const known = sheets.find((each) => each.getSheetName().toLowerCase() === wanted.toLowerCase());
+    const isReplaced = known !== undefined && ifThere === "replace";
+    if (isReplaced && this.protectedSheets().has(known.getSheetName())) {
+      throw new WorkbookRefusal(
+        `sheet ${known.getSheetName()} is protected: take its protection off in the file, then open it again`,
+      );
+    }
+    const name = isReplaced
+      ? known.getSheetName()
+      : freeSheetName(
+          wanted,
+          sheets.map((each) => each.getSheetName()),
+        );
+    const { cells, rowCount, columnCount, columnData, hasFormula } = gridCells(content);
+    const sheet = isReplaced
+      ? known
+      : workbook.insertSheet(name, {
+          index: sheets.length,
+          sheet: { rowCount, columnCount, columnData, custom: ADDED },
+        });
+    if (isReplaced) sheet.getRange(0, 0, sheet.getMaxRows(), sheet.getMaxColumns()).clear();
+    const calculated = hasFormula ? this.nextCalculation() : Promise.resolve();
+    if (cells.length > 0) sheet.getRange(0, 0, cells.length, cells[0]?.length ?? 1).setValues(cells);
+    if (this.workbook().getActiveSheet().getSheetId() !== sheet.getSheetId()) sheet.activate();
+    await calculated;
+    return name;
+  }
+
   async goTo(name: string, cell: string): Promise<void> {
     const sheet = this.sheet(name);
     const { row, column } = cellPlace(cell);
@@ -157,14 +193,29 @@ export class GridWorkbook implements WorkbookPort {
 
   onChange(listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void): Unsubscribe {
     const commands = this.grid.univer.__getInjector().get(ICommandService);
-    const subscription = commands.onCommandExecuted((command, options) => {
+    let uncalculated: Parameters<typeof listener>[0][] = [];
+    const edited = commands.onCommandExecuted((command, options) => {
       if (!EDITS.has(command.id) || options?.["fromFormula"]) return;
       const change = command.params as RangeChange;
       const sheet = this.grid.api.getActiveWorkbook()?.getSheetBySheetId(change.subUnitId);
       const rows = changedRows(change);
-      if (sheet && rows) listener({ sheet: sheet.getSheetName(), ...rows });
+      if (!sheet || rows === null) return;
+      // rows put in or taken out move every row below
+      const lastRow = command.id === SetRangeValuesMutation.id ? rows.lastRow : LAST_ROW;
+      const place = { sheet: sheet.getSheetName(), firstRow: rows.firstRow, lastRow };
+      uncalculated.push(place);
+      listener(place);
     });
-    return () => subscription.dispose();
+    // formulas over the edited cells answer later, from the worker
+    const calculated = this.grid.api.getFormula().calculationResultApplied(() => {
+      const places = uncalculated;
+      uncalculated = [];
+      for (const place of places) listener(place);
+    });
+    return () => {
+      edited.dispose();
+      calculated.dispose();
+    };
   }
 
   async recalculate(): Promise<number> {
@@ -234,6 +285,9 @@ export class GridWorkbook implements WorkbookPort {
     throw new WorkbookRefusal(`the workbook has no sheet ${name}: it has ${held}`);
   }
 }
+
+/** Marks a sheet of the grid that we made and can write whole into the file. */
+const ADDED = { barwright: "added" } as const;
 
 const EDITS: ReadonlySet<string> = new Set([
   SetRangeValuesMutation.id,

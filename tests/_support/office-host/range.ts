@@ -290,6 +290,8 @@ class RangeFormat {
   readonly Fill: { Color: string | null; Clear(): void };
   readonly Font: { Bold: boolean | null; Strikethrough: boolean | null };
   readonly Protection: { Locked: boolean | null };
+  /** points; kept nowhere, since nothing reads it back */
+  ColumnWidth: number | null = null;
 
   constructor(range: Range) {
     const same = <T>(read: (cell: StoredCell) => T): T | null => {

@@ -70,10 +70,10 @@ function fill(book: Workbook): void {
 /** As far as the suite's workbook goes: twice a cell, and any mass. */
 function calculate(book: Workbook): void {
   book.calculator = (formula, name) => {
-    const twice = /^=([A-Z]+\d+)\*2$/.exec(formula);
+    const twice = /^=(?:(\w+)!)?([A-Z]+\d+)\*2$/.exec(formula);
     if (twice === null) return 1;
-    const { row, column } = parseArea(twice[1] as string);
-    return Number(book.Worksheets.GetItem(name).cells.at(row, column).value) * 2;
+    const { row, column } = parseArea(twice[2] as string);
+    return Number(book.Worksheets.GetItem(twice[1] ?? name).cells.at(row, column).value) * 2;
   };
   for (const sheet of book.sheets) {
     for (const [key, cell] of sheet.cells.entries()) {
