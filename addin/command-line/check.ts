@@ -1,11 +1,13 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { runAudit } from "../../core/audit/run-audit";
+import type { Sheet } from "../../core/schedule";
+import { isShopSheet } from "../../core/shop";
 import { annotatedCopy } from "../ooxml/annotated-copy";
 import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
-import { openBook } from "./open-book";
+import { type Book, openBook } from "./open-book";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver } from "./read-schedules";
 import { standardFor } from "./standard-for";
@@ -31,8 +33,13 @@ export const check: Command = {
     if (out !== null && book.workbook === null)
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const sheets = readSheets(book, given.text("sheet"));
+    const sheets = withShopSheet(book, readSheets(book, given.text("sheet")));
     const whole = runAudit({ sheets, standard, settings: auditSettingsOf(book) });
+    if (whole.shopSheet !== null) {
+      if (whole.sheets.length === 0)
+        throw new InputRefused(`sheet "${whole.shopSheet}" says what the yard owns and is no schedule`);
+      streams.note(`sheet "${whole.shopSheet}": read for machines, stock and limits`);
+    }
     sayPassedOver(
       whole.sheets.map(({ sheet, reading }) => ({
         sheet: sheets.find(({ name }) => name === sheet)!,
@@ -41,6 +48,7 @@ export const check: Command = {
       streams,
     );
     const schedules = new Set(whole.sheets.filter(({ header }) => header !== null).map(({ sheet }) => sheet));
+    if (whole.shopSheet !== null) schedules.add(whole.shopSheet);
     const report = { ...whole, findings: whole.findings.filter(({ sheet }) => schedules.has(sheet)) };
     if (out !== null && book.workbook !== null) {
       writeCopy(out, annotatedCopy(book.workbook, report, sheets, nativeDeflater));
@@ -54,6 +62,14 @@ export const check: Command = {
     return isBroken ? 1 : 0;
   },
 };
+
+/** One sheet may be asked for; what the yard owns is told by its own sheet all the same. */
+function withShopSheet(book: Book, sheets: readonly Sheet[]): readonly Sheet[] {
+  const name = book.sheetNames.find(isShopSheet);
+  return name === undefined || sheets.some((sheet) => sheet.name === name)
+    ? sheets
+    : [...sheets, book.read(name)];
+}
 
 /** The report in the shape that scripts rely on. */
 function jsonReport(report: AuditReport) {

@@ -159,6 +159,43 @@ describe("barwright check", () => {
     },
   );
 
+  it("reads the Shop sheet for machines and limits, and never as a schedule", async () => {
+    // 6.313 kg/m make 18.9 kg of 3 m; the rack holds no former of 224, the least for 32 mm
+    const rows = [
+      HEADER.split(","),
+      ["B1", "01", "H32", 1, 2, 2, 3000, "00", 3000],
+      ["B1", "02", "H32", 1, 1, 1, 2850, "11", 1500, 1500],
+    ];
+    const shop = [
+      ["Machine", "Largest angle", "Formers"],
+      ["Bench 2", 190, "64, 140"],
+      [],
+      ["Limit", "Value"],
+      ["Hoist", 15],
+    ];
+    const sheets = [
+      { name: "Beams", rows },
+      { name: "SHOP", rows: shop },
+    ];
+    const path = file("with-shop.xlsx", writeNewWorkbook({ sheets }));
+    const found = await report(path, "--sheet", "Beams");
+    expect(found.sheets.map(({ sheet }) => sheet)).toEqual(["Beams"]);
+    expect(found.rows["bars"]).toBe(2);
+    const of = (code: string) => found.findings.filter((finding) => finding.code === code);
+    expect(of("MACHINE101").map(({ cell, severity }) => [cell, severity])).toEqual([["H3", "unbendable"]]);
+    expect(of("LIFT101").map(({ cell, severity }) => [cell, severity])).toEqual([
+      ["G2", "unsafe"],
+      ["G3", "unsafe"],
+    ]);
+    expect(of("SHOP102").map(({ sheet, row, severity }) => [sheet, row, severity])).toEqual([
+      ["SHOP", null, "note"],
+    ]);
+    const run = await barwright(["check", path]);
+    expect([run.exit, run.err]).toEqual([1, expect.stringContaining('sheet "SHOP": read for machines')]);
+    const alone = file("shop-alone.xlsx", writeNewWorkbook({ sheets: [{ name: "Shop", rows: shop }] }));
+    expect(await refusal(alone)).toContain("is no schedule");
+  });
+
   it("audits a protected sheet, one with error cells, and a sheet called __proto__", async () => {
     const locked = await report(fixture("quay-excel-shaped.xlsx"), "--sheet", "Locked");
     expect(locked.rows["bars"]).toBe(1);
