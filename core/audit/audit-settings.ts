@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { readOptions } from "../schedule/read-options";
 import { NO_CHANGED_LIMITS } from "./limits";
 
 const limit = z.number().positive().finite().nullable().default(null);
@@ -28,9 +29,14 @@ export const auditSettings = z.object({
       }),
     )
     .default([]),
+  /** what the user corrected or confirmed of the reading, by sheet */
+  readings: z.array(readOptions.extend({ sheet: z.string() })).default([]),
 });
 
-export type AuditSettings = z.infer<typeof auditSettings>;
+export interface AuditSettings extends z.infer<typeof auditSettings> {
+  /** What could not be read of the stored settings; its defaults stand in. Never stored itself. */
+  readonly problem?: string;
+}
 
 export type Silence = AuditSettings["silences"][number];
 

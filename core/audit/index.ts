@@ -3,3 +3,4 @@ export { type AuditSettings, auditSettings, DEFAULT_SETTINGS, type Silence } fro
 export { type Finding, type Fix, type FixSafety, type Outcome, SEVERITIES, type Severity } from "./finding";
 export type { Limits } from "./limits";
 export { type AuditQuestion, recheck, runAudit } from "./run-audit";
+export { settingsFromText, settingsToText } from "./settings-text";

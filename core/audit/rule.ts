@@ -1,10 +1,11 @@
 import type { ColumnKind } from "../schedule/bar-row";
-import type { Cell } from "../schedule/sheet";
+import type { Cell, Sheet } from "../schedule/sheet";
 import type { Citation } from "../standards/citation";
 import type { FixSafety, Outcome, Severity } from "./finding";
 import type { Limits } from "./limits";
 import type { RowFacts } from "./row-facts";
 import type { RuleContext } from "./rule-context";
+import type { SettingsFacts } from "./settings-facts";
 import type { SheetFacts } from "./sheet-facts";
 import type { ShopFacts } from "./shop-facts";
 
@@ -23,6 +24,8 @@ export interface Example {
   /** id; BS8666:2005 unless given */
   readonly standard?: string;
   readonly limits?: Partial<Limits>;
+  /** the settings kept in the workbook, as their text; `limits` is not looked at then */
+  readonly kept?: string;
   /** rows of the workbook's Shop sheet, from A1 */
   readonly shop?: readonly (readonly Cell[])[];
   /** rows of plain cells under the bars, such as a total line, laid under the columns named */
@@ -103,7 +106,19 @@ export interface ShopRule<MessageId extends string = string, FixId extends strin
   checkShop(shop: ShopFacts, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
 }
 
-export type Rule = RowRule | SheetRule | ShopRule;
+/** About the settings: shown on a sheet, at a bar where there is one. */
+export type SettingsReport<MessageId extends string = string> = Omit<
+  SheetReport<MessageId>,
+  "place" | "fix"
+> & { readonly sheet: Sheet };
+
+/** Judges what the workbook keeps of its user's decisions, once all findings are made. */
+export interface SettingsRule<MessageId extends string = string, FixId extends string = string>
+  extends RuleBase<MessageId, FixId> {
+  checkSettings(kept: SettingsFacts, report: (found: SettingsReport<MessageId>) => void): void;
+}
+
+export type Rule = RowRule | SheetRule | ShopRule | SettingsRule;
 
 /**
  * Declares one rule: facts in, findings out. A rule words no sentence, touches no cell address and
@@ -118,6 +133,9 @@ export function defineRule<MessageId extends string, FixId extends string = neve
 export function defineRule<MessageId extends string, FixId extends string = never>(
   rule: ShopRule<MessageId, FixId>,
 ): ShopRule<MessageId, FixId>;
+export function defineRule<MessageId extends string, FixId extends string = never>(
+  rule: SettingsRule<MessageId, FixId>,
+): SettingsRule<MessageId, FixId>;
 export function defineRule(rule: Rule): Rule {
   return rule;
 }
@@ -132,4 +150,8 @@ export function isSheetRule(rule: Rule): rule is SheetRule {
 
 export function isShopRule(rule: Rule): rule is ShopRule {
   return "checkShop" in rule;
+}
+
+export function isSettingsRule(rule: Rule): rule is SettingsRule {
+  return "checkSettings" in rule;
 }

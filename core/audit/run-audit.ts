@@ -3,14 +3,15 @@ import { readSchedule } from "../schedule/read-schedule";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import type { Standard } from "../standards/port";
-import { type AuditReport, countRows, sumRowCounts } from "./audit-report";
+import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
 import { type Finding, SEVERITIES } from "./finding";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
-import { RowFacts, rowKey } from "./row-facts";
+import { RowFacts } from "./row-facts";
 import {
   isRowRule,
+  isSettingsRule,
   isSheetRule,
   isShopRule,
   type RowReport,
@@ -22,9 +23,11 @@ import {
 } from "./rule";
 import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
+import type { SettingsFacts } from "./settings-facts";
 import { type BookFacts, SheetFacts } from "./sheet-facts";
 import { sameHabits } from "./sheet-habits";
 import { ShopFacts } from "./shop-facts";
+import { Silences } from "./silences";
 
 export interface AuditQuestion {
   /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
@@ -46,6 +49,8 @@ interface SheetState {
 interface AuditState {
   readonly question: Required<AuditQuestion>;
   readonly context: RuleContext;
+  /** those that are not turned off */
+  readonly rules: readonly Rule[];
   readonly rowRules: readonly RowRule[];
   readonly sheetRules: readonly SheetRule[];
   readonly sheets: readonly SheetState[];
@@ -75,9 +80,9 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const sheetRules = rules.filter(isSheetRule);
   const sheets = question.sheets
     .filter(({ name }) => !isShopSheet(name))
-    .map((sheet) => judgeRows(sheet, readSchedule(sheet, standard), context, rowRules));
+    .map((sheet) => judgeRows(sheet, readWith(settings, sheet, standard), context, rowRules));
   const shopFindings = judgeShop(context, rules);
-  const state = { question, context, rowRules, sheetRules, sheets, shopFindings };
+  const state = { question, context, rules, rowRules, sheetRules, sheets, shopFindings };
   judgeBook(state);
   return reportOf(state);
 }
@@ -97,7 +102,7 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
   }
   const before = state.sheets[place] as SheetState;
-  const reading = readSchedule(changed, state.question.standard);
+  const reading = readWith(state.question.settings, changed, state.question.standard);
   const after = judgeRows(changed, reading, state.context, state.rowRules, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
@@ -107,6 +112,15 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   };
   judgeBook(next);
   return reportOf(next);
+}
+
+/** The sheet as the user's own corrections of it have it read. */
+function readWith({ readings }: AuditSettings, sheet: Sheet, standard: Standard): ScheduleReading {
+  return readSchedule(
+    sheet,
+    standard,
+    readings.find((reading) => reading.sheet === sheet.name),
+  );
 }
 
 function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {
@@ -245,44 +259,74 @@ function sameReading(a: BarRow, b: BarRow): boolean {
 }
 
 function reportOf(state: AuditState): AuditReport {
-  const findings: Finding[] = [];
+  const { question, context, sheets, shopFindings } = state;
+  const silences = new Silences(question.settings);
   const silenced: { finding: Finding; reason: string }[] = [];
-  const { silences } = state.question.settings;
-  const used = new Set<number>();
-  const keep = (finding: Finding, facts: SheetFacts | null): void => {
-    const silence = silences.length === 0 ? -1 : silenceOf(finding, facts, silences);
-    if (silence < 0) findings.push(finding);
-    else {
-      used.add(silence);
-      silenced.push({ finding, reason: silences[silence]?.reason ?? "" });
-    }
+  const heard = (finding: Finding, facts: SheetFacts | null): boolean => {
+    const silence = silences.of(finding, facts);
+    if (silence !== null) silenced.push({ finding, reason: silence.reason });
+    return silence === null;
   };
-  for (const sheet of state.sheets) {
-    for (const finding of orderedFindings(sheet)) keep(finding, sheet.facts);
-  }
-  for (const finding of state.shopFindings) keep(finding, null);
-  const sheets = state.sheets.map(({ facts }) => {
-    const { reading, sheet } = facts;
-    const header = reading.tables[0]?.headerTop;
-    return {
-      sheet: facts.name,
-      reading,
-      header: header === undefined ? null : sheet.top + header + 1,
-      rows: countRows(reading.rowClasses),
-    };
-  });
-  const outdatedSilences = silences.filter((_, index) => !used.has(index));
+  const bySheet = sheets.map((sheet) =>
+    orderedFindings(sheet).filter((finding) => heard(finding, sheet.facts)),
+  );
+  const ofShop = shopFindings.filter((finding) => heard(finding, null));
+  const shopSheet = context.shop?.sheet ?? null;
+  const outdated = silences.outdated(
+    sheets.map(({ facts }) => facts),
+    shopSheet,
+  );
+  const ofSettings = judgeSettings(state, outdated);
+  const findings = sheets.flatMap(({ facts }, index) =>
+    withSettings(bySheet[index] ?? [], ofSettings, facts.name),
+  );
+  const audited = sheets.map(auditedSheet);
   const report: AuditReport = {
-    standard: state.question.standard,
-    sheets,
-    findings,
-    shopSheet: state.context.shop?.sheet.name ?? null,
-    rows: sumRowCounts(sheets),
+    standard: question.standard,
+    sheets: audited,
+    findings: findings.concat(withSettings(ofShop, ofSettings, shopSheet?.name ?? null)),
+    shopSheet: shopSheet?.name ?? null,
+    rows: sumRowCounts(audited),
     silenced,
-    outdatedSilences,
+    outdatedSilences: outdated.map(({ silence }) => silence),
   };
   states.set(report, state);
   return report;
+}
+
+function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedSheet {
+  const header = reading.tables[0]?.headerTop;
+  return {
+    sheet: name,
+    reading,
+    header: header === undefined ? null : sheet.top + header + 1,
+    rows: countRows(reading.rowClasses),
+  };
+}
+
+function judgeSettings(
+  { question, rules, sheets }: AuditState,
+  outdated: SettingsFacts["outdated"],
+): readonly Finding[] {
+  const { settings, standard } = question;
+  const firstSheet = (sheets.find(({ facts }) => facts.reading.tables.length > 0) ?? sheets[0])?.facts.sheet;
+  if (firstSheet === undefined) return [];
+  const found: Finding[] = [];
+  for (const rule of rules.filter(isSettingsRule)) {
+    rule.checkSettings({ settings, outdated, firstSheet }, (said) => {
+      found.push(sheetFinding(rule, said.sheet, standard.unit, said));
+    });
+  }
+  return found;
+}
+
+function withSettings(
+  found: readonly Finding[],
+  ofSettings: readonly Finding[],
+  sheet: string | null,
+): readonly Finding[] {
+  const own = ofSettings.filter((finding) => finding.sheet === sheet);
+  return own.length === 0 ? found : inOrder([...found, ...own]);
 }
 
 function orderedFindings({ rowFindings, sheetFindings }: SheetState): readonly Finding[] {
@@ -296,19 +340,4 @@ function inOrder(findings: Finding[]): readonly Finding[] {
     (a, b) =>
       (a.row ?? 0) - (b.row ?? 0) || (RANK.get(a.severity) as number) - (RANK.get(b.severity) as number),
   );
-}
-
-function silenceOf(finding: Finding, facts: SheetFacts | null, silences: AuditSettings["silences"]): number {
-  return silences.findIndex(
-    (silence) =>
-      silence.code === finding.code &&
-      silence.sheet === finding.sheet &&
-      silence.key === keyOf(finding, facts),
-  );
-}
-
-function keyOf(finding: Finding, facts: SheetFacts | null): string | null {
-  if (finding.row === null) return null;
-  const bar = facts?.barAt(finding.row - 1 - facts.sheet.top);
-  return bar === undefined ? `row ${finding.row}` : rowKey(bar);
 }

@@ -41,7 +41,8 @@ const columnCorrection = z.object({
   unit: z.enum(["mm", "cm", "m", "in", "ft", "kg", "t", "lb"]).optional(),
 });
 
-const readOptions = z.object({
+/** What a user may decide about the reading of a sheet, as it is stored. */
+export const readOptions = z.object({
   columns: z.array(columnCorrection).max(500).optional(),
   /** the grade of bars that name none */
   grade: z.string().min(1).max(60).optional(),

@@ -1,4 +1,4 @@
-import { auditSettings } from "../../core/audit/audit-settings";
+import { exampleSettings } from "../../core/audit/example-settings";
 import { exampleSheets } from "../../core/audit/example-sheet";
 import type { Finding } from "../../core/audit/finding";
 import type { Example, Rule } from "../../core/audit/rule";
@@ -10,6 +10,6 @@ import { isRefusal } from "../../core/units/refusal";
 export function findingsOfExample(rule: Rule, example: Example): readonly Finding[] {
   const standard = resolveStandard(example.standard ?? "BS8666:2005");
   if (isRefusal(standard)) throw new Error(`no standard ${example.standard}`);
-  const settings = auditSettings.parse({ limits: example.limits ?? {} });
+  const settings = exampleSettings(example);
   return runAudit({ sheets: exampleSheets(example), standard, settings, rules: [rule] }).findings;
 }

@@ -1,11 +1,11 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { settingsFromText } from "../../../core/audit/settings-text";
 import type { Sheet } from "../../../core/schedule/sheet";
 import type { AuditDesk } from "./audit-desk";
 import type { AuditView } from "./audit-view";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
-import { settingsKept } from "./settings-kept";
 import { standardAsked } from "./standard-asked";
 
 interface LastAudit {
@@ -23,7 +23,7 @@ export function createLocalDesk(): AuditDesk {
   return {
     async audit(question) {
       const standard = standardAsked(question.standard);
-      const settings = settingsKept(question.settings);
+      const settings = settingsFromText(question.settings);
       return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet);
     },
     async recheck({ sheet, firstRow, lastRow }) {

@@ -57,6 +57,7 @@ import noBendingOrder from "./no-bending-order";
 import noFreeDimension from "./no-free-dimension";
 import notCheckedOnMachines from "./not-checked-on-machines";
 import numberAsText from "./number-as-text";
+import outdatedSilence from "./outdated-silence";
 import outerFibreStrained from "./outer-fibre-strained";
 import pathUnread from "./path-unread";
 import plainBarLapped from "./plain-bar-lapped";
@@ -64,6 +65,7 @@ import plainBarWithoutHook from "./plain-bar-without-hook";
 import plainSizeUnusual from "./plain-size-unusual";
 import radiusSuppliedStraight from "./radius-supplied-straight";
 import sameBarInTwoLists from "./same-bar-in-two-lists";
+import settingsUnread from "./settings-unread";
 import shapeCodeUnpadded from "./shape-code-unpadded";
 import shapeLimitBroken from "./shape-limit-broken";
 import shopCellUnread from "./shop-cell-unread";
@@ -142,6 +144,8 @@ export const RULES: readonly Rule[] = [
   factsNotHeld,
   numberAsText,
   supersededRevision,
+  outdatedSilence,
+  settingsUnread,
   unknownShape,
   shapeCodeUnpadded,
   dimensionMissing,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { auditSettings } from "../../../core/audit/audit-settings";
+import { exampleSettings } from "../../../core/audit/example-settings";
 import { exampleSheets } from "../../../core/audit/example-sheet";
 import type { Finding, Outcome, Severity } from "../../../core/audit/finding";
 import type { Example, Rule } from "../../../core/audit/rule";
@@ -76,7 +76,7 @@ function auditOf(rule: Rule, example: Example, sheets: readonly Sheet[]): readon
 }
 
 export function settingsOf(example: Example) {
-  return auditSettings.parse({ limits: example.limits ?? {} });
+  return exampleSettings(example);
 }
 
 export function standardNamed(id: string | undefined): Standard {

@@ -75,11 +75,28 @@ describe("runAudit", () => {
     const old = { code: "SUM101", sheet: "Schedule", key: "B1 | 01", reason: "was wrong once" };
     const settings = auditSettings.parse({ silences: [silence, old] });
     const report = runAudit({ sheets, standard, settings });
-    expect(report.findings.map(({ code }) => code)).toEqual(["READ104"]);
+    expect(report.findings.map(({ code, cell }) => [code, cell])).toEqual([
+      ["READ104", null],
+      ["SETTING101", "B2"],
+    ]);
     expect(report.silenced.map(({ finding, reason }) => [finding.code, reason])).toEqual([
       ["LEN102", "agreed with the site"],
     ]);
     expect(report.outdatedSilences).toEqual([old]);
+  });
+
+  it("should read a sheet as its user corrected it, and use a guess that was confirmed", () => {
+    const rows = [
+      ["Bar mark", "Type and size", "Total no.", "Length mm", "Shape code", "A", "B", "Offcut"],
+      ["01", "H16", 2, 875, "11", 500, 400, 60],
+    ];
+    const read = (readings: unknown) => {
+      const settings = auditSettings.parse({ readings });
+      return runAudit({ sheets: [sheetFromRows("S", rows)], standard, settings }).sheets[0]?.reading.bars[0];
+    };
+    expect(read([])).toMatchObject({ dims: [500, 400], former: null });
+    expect(read([{ sheet: "S", columns: [{ column: "Offcut", kind: "former" }] }])?.former).toBe(60);
+    expect(read([{ sheet: "T", columns: [{ column: "Offcut", kind: "former" }] }])?.former).toBeNull();
   });
 
   it("should find nothing but the planted rows in a clean schedule", () => {

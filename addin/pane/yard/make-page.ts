@@ -1,0 +1,86 @@
+import { runAudit } from "../../../core/audit/run-audit";
+import { settingsFromText } from "../../../core/audit/settings-text";
+import { readSchedule, type Sheet } from "../../../core/schedule";
+import { readShop, type Shop } from "../../../core/shop";
+import type { Standard } from "../../../core/standards";
+import { scheduleHead, type Ticket, ticketsOfAudit, yardOf } from "../../../core/tickets";
+import { type BundleItem, makeBundles } from "../../../core/totals";
+import { bundleLabelsPage } from "../../print/bundle-labels";
+import { cutListPage } from "../../print/cut-list-page";
+import type { ScheduleHead } from "../../print/print-page";
+import { ticketPage } from "../../print/ticket-page";
+import { cutGroups } from "./cut-groups";
+import type { PrintedPage } from "./printed-page";
+import type { PageKind, YardQuestion } from "./yard-desk";
+
+/** One of the yard's pages for a schedule. Throws with words for the user where it cannot be made. */
+export function makePage(kind: PageKind, question: YardQuestion, standard: Standard): PrintedPage {
+  const { sheet } = question;
+  const reading = readSchedule(sheet, standard);
+  if (reading.bars.length === 0) {
+    throw new Error(`sheet ${sheet.name} holds no bars of a schedule: choose the sheet that does`);
+  }
+  const shop = question.shop === null ? null : readShop(question.shop, standard);
+  const head: ScheduleHead = { ...scheduleHead(reading), standard: standard.id };
+  const made = PAGES[kind]({ question, standard, shop, head, sheet });
+  return { ...made, fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html` };
+}
+
+interface PageQuestion {
+  readonly question: YardQuestion;
+  readonly standard: Standard;
+  readonly shop: Shop | null;
+  readonly head: ScheduleHead;
+  readonly sheet: Sheet;
+}
+
+type MadePage = Omit<PrintedPage, "fileName">;
+
+const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
+  tickets(asked) {
+    const { tickets, notes } = ticketsOf(asked);
+    return { title: "Bending tickets", html: ticketPage(tickets, asked.head), notes };
+  },
+  "cut list"({ sheet, standard, shop, head }) {
+    const { groups, notes } = cutGroups(sheet, standard, shop);
+    return { title: "Cut list", html: cutListPage(groups, head), notes };
+  },
+  labels(asked) {
+    const limit = asked.shop?.limits.hoist ?? null;
+    if (limit === null) {
+      throw new Error(
+        "no lifting limit is known, so no bundle can be made up: write Hoist or crane kg on the Shop sheet",
+      );
+    }
+    const { tickets, notes } = ticketsOf(asked);
+    const items = tickets.flatMap(itemOf);
+    const left = tickets.length - items.length;
+    const bundles = makeBundles(items, limit);
+    const leftOut = left === 0 ? [] : [`${left} rows without count, length or mass are in no bundle`];
+    return {
+      title: "Bundle labels",
+      html: bundleLabelsPage(bundles, asked.head),
+      notes: [...notes, ...leftOut],
+    };
+  },
+};
+
+function ticketsOf({ question, standard, shop, sheet }: PageQuestion) {
+  const sheets = question.shop === null ? [sheet] : [sheet, question.shop];
+  const report = runAudit({ sheets, standard, settings: settingsFromText(question.settings) });
+  const { tickets, dropped } = ticketsOfAudit(report, [sheet], yardOf(shop, standard));
+  const rows = dropped.map(({ row }) => row).join(", ");
+  const notes = [
+    ...(shop === null ? ["the workbook has no Shop sheet: no bender, stock or trial is known"] : []),
+    ...(dropped.length === 0 ? [] : [`rows struck through or superseded have none: ${rows}`]),
+  ];
+  return { tickets, notes };
+}
+
+function itemOf(ticket: Ticket): BundleItem[] {
+  const { pour, member, mark, size, shape, count, cut, massEach } = ticket;
+  if (count === null || cut === null || massEach === null) return [];
+  return [{ pour, member, mark, size, shape, count, length: cut.length, massEach }];
+}
+
+const fileWords = (words: string): string => words.replace(/[^\p{L}\p{N} .-]+/gu, "-").trim();

@@ -1,0 +1,66 @@
+import { type AuditSettings, auditSettings, DEFAULT_SETTINGS } from "./audit-settings";
+
+type Part = keyof typeof auditSettings.shape;
+
+const PARTS = Object.keys(auditSettings.shape) as Part[];
+/** What the user loses where a part cannot be read. */
+const LOST: Readonly<Record<Part, string>> = {
+  rulesOff: "every rule is run",
+  limits: "no limit is changed",
+  silences: "no finding is silenced",
+  readings: "no column is corrected",
+};
+
+/**
+ * The settings that a workbook keeps as a text. A part that cannot be read takes its default, and
+ * `problem` says which and why; the others hold. Never throws; null or blank are the defaults.
+ *
+ * @example settingsFromText('{"limits":{"hoist":900}}').limits.hoist // 900
+ */
+export function settingsFromText(text: string | null): AuditSettings {
+  if (text === null || text.trim() === "") return DEFAULT_SETTINGS;
+  const stored = objectIn(text);
+  if (stored === null) {
+    return { ...DEFAULT_SETTINGS, problem: `they are no JSON object, so ${Object.values(LOST).join(", ")}` };
+  }
+  const whole = auditSettings.safeParse(stored);
+  return whole.success ? whole.data : partByPart(stored);
+}
+
+/** The text to keep: only what differs from the defaults; null where nothing does. */
+export function settingsToText(settings: AuditSettings): string | null {
+  const limits = Object.entries(settings.limits).filter(([, value]) => value !== null);
+  const kept = {
+    ...(settings.rulesOff.length === 0 ? {} : { rulesOff: settings.rulesOff }),
+    ...(limits.length === 0 ? {} : { limits: Object.fromEntries(limits) }),
+    ...(settings.silences.length === 0 ? {} : { silences: settings.silences }),
+    ...(settings.readings.length === 0 ? {} : { readings: settings.readings }),
+  };
+  return Object.keys(kept).length === 0 ? null : JSON.stringify(kept);
+}
+
+function partByPart(stored: Readonly<Record<string, unknown>>): AuditSettings {
+  const wrong: string[] = [];
+  const kept: Partial<Record<Part, unknown>> = {};
+  for (const part of PARTS) {
+    const read = auditSettings.shape[part].safeParse(stored[part]);
+    if (read.success) {
+      kept[part] = read.data;
+      continue;
+    }
+    const issue = read.error.issues[0];
+    const place = [part, ...(issue?.path ?? [])].join(".");
+    wrong.push(`${place}: ${issue?.message ?? "unreadable"}, so ${LOST[part]}`);
+  }
+  return { ...DEFAULT_SETTINGS, ...(kept as Partial<AuditSettings>), problem: wrong.join("; ") };
+}
+
+function objectIn(text: string): Readonly<Record<string, unknown>> | null {
+  try {
+    const value: unknown = JSON.parse(text);
+    const isObject = typeof value === "object" && value !== null && !Array.isArray(value);
+    return isObject ? (value as Record<string, unknown>) : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,49 @@
+import rule from "../../../../core/audit/rules/outdated-silence";
+import { ruleCases } from "../rule-cases";
+
+const rows = [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }];
+
+function kept(silence: Record<string, unknown>, rulesOff: readonly string[] = []): string {
+  return JSON.stringify({ silences: [{ sheet: "Schedule", reason: "agreed", ...silence }], rulesOff });
+}
+
+ruleCases(rule, {
+  silent: [
+    { rows },
+    // of a sheet that is not read here, and of a rule that is not run
+    { rows, kept: kept({ code: "LEN102", sheet: "Other", key: "B1 | 01" }) },
+    { rows, kept: kept({ code: "LEN102", key: "B1 | 01" }, ["LEN102"]) },
+  ],
+  speaks: [
+    {
+      rows,
+      kept: kept({ code: "LEN102", key: "B1 | 01" }),
+      says: [
+        {
+          cell: "B2",
+          message: `the silence of LEN102 for B1 | 01 ("agreed") no longer applies: delete it`,
+        },
+      ],
+    },
+    {
+      rows,
+      kept: kept({ code: "LEN102", key: "B1 | 77" }),
+      says: [
+        {
+          cell: null,
+          message: `the silence of LEN102 for B1 | 77 ("agreed") no longer applies: delete it`,
+        },
+      ],
+    },
+    {
+      rows,
+      kept: kept({ code: "MASS102", key: null }),
+      says: [
+        {
+          cell: null,
+          message: `the silence of MASS102 for the whole sheet ("agreed") no longer applies: delete it`,
+        },
+      ],
+    },
+  ],
+});
