@@ -151,7 +151,7 @@ function isUnmakeable({ warnings, order }: Ticket): boolean {
   const severe = warnings.some(
     ({ severity, unsure }) => !unsure && (severity === "unsafe" || severity === "unbendable"),
   );
-  return severe || order.kind === "blocked";
+  return severe || (order.kind === "blocked" && order.sure);
 }
 
 function summary(made: readonly Ticket[]): string[] {

@@ -50,7 +50,10 @@ function orderWords(ticket: Ticket): Markup {
     const unsaid = order.reasons.filter(
       (reason) => !ticket.warnings.some(({ text }) => text.includes(reason)),
     );
-    const reasons = unsaid.map((reason) => html`<li><b>unbendable on ${order.machine}</b> ${reason}</li>`);
+    const reasons = unsaid.map(
+      (reason) =>
+        html`<li><b>unbendable on ${order.machine}${order.sure ? "" : ", not sure of another"}</b> ${reason}</li>`,
+    );
     const others = machine.reasons.filter((reason) => !order.reasons.some((own) => reason.includes(own)));
     return html`${unsaid.length === 0 ? html`` : html`<ul class="warnings hold">${reasons}</ul>`}${paragraph(others)}`;
   }

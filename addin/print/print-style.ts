@@ -56,7 +56,7 @@ tr { break-inside: avoid; }
 .ticket .order { margin: 0.8mm 0 0; font-size: 8.3pt; line-height: 1.25; }
 .ticket .warnings { margin: 1mm 0 0; padding: 0.6mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 8.8pt; line-height: 1.25; }
 .ticket .hold { border-width: 0.9mm; margin-top: 1.5mm; font-size: 9.5pt; }
-.ticket .hold li:first-child { font-weight: 700; }
+.ticket .hold .lead { font-weight: 700; }
 .ticket .warnings b { text-transform: uppercase; font-size: 8pt; margin-right: 1mm; }
 .ticket .cautions { margin: 1mm 0 0; padding: 0 0 0 3.5mm; columns: 2; column-gap: 6mm; font-size: 7.8pt; line-height: 1.25; }
 .ticket .cautions li { break-inside: avoid; }

@@ -151,7 +151,7 @@ function deviation(tolerance: { plus: number; minus: number } | null, unit: Tick
 function holds(list: readonly TicketWarning[]): Markup {
   const severe = list.filter(isHold);
   if (severe.length === 0) return html``;
-  return html`<ul class="warnings hold"><li>Do not make this bar until it is cleared:</li>${severe.map(warningLine)}</ul>`;
+  return html`<ul class="warnings hold"><li class="lead">Do not make this bar until it is cleared:</li>${severe.map(warningLine)}</ul>`;
 }
 
 function warnings(list: readonly TicketWarning[]): Markup {

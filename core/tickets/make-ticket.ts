@@ -39,7 +39,7 @@ export interface TicketQuestion {
  * makeTicket({ facts, yard, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
 export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Ticket {
-  const warnings = findings.map(warningOf);
+  const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
   const steel = steelOf(facts);
   const shape = shapeInForce(facts, warnings);
   const path = shape?.path ?? null;
@@ -104,7 +104,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
       reasons: isSure || bar === null ? [] : reasonsOf(tried, yard),
     },
     bends: laid,
-    order: orderOf(bar, best, used),
+    order: orderOf(bar, tried, used),
     bendsAtOnce,
     cutsAtOnce: cutsAtOnce(facts, yard, steel),
     swingRadius: largestSwing,
@@ -130,6 +130,9 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     }),
   };
 }
+
+/** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
+const SAID_BY_BENDS = "angle-without-trials";
 
 function warningOf({ severity, outcome, message }: Finding): TicketWarning {
   return { severity, unsure: outcome === "unsure", text: message };
@@ -218,9 +221,10 @@ function reasonsOf(tried: readonly MachineTried[], yard: Yard): string[] {
 
 function orderOf(
   bar: BarToBend | null,
-  best: MachineTried | undefined,
+  tried: readonly MachineTried[],
   used: MachineTried | null,
 ): TicketOrder {
+  const [best] = tried;
   if (bar === null) return { kind: "no bends" };
   if (best === undefined || best.machine === null)
     return {
@@ -231,7 +235,13 @@ function orderOf(
   if (order === null)
     return { kind: "unsure", reason: "the bends need several formers, so their order was not searched" };
   if (isRefusal(order)) return { kind: "unsure", reason: refusalText(order) };
-  if (order.kind === "blocked") return { kind: "blocked", machine: machine.name, reasons: best.reasons };
+  if (order.kind === "blocked")
+    return {
+      kind: "blocked",
+      machine: machine.name,
+      reasons: best.reasons,
+      sure: tried.every((one) => one.cannot),
+    };
   const isBorne = used?.angles.every(({ shown }) => shown.angle !== null) ?? false;
   return {
     kind: "found",

@@ -164,7 +164,13 @@ export type TicketOrder =
       readonly turnedOver: number;
       readonly endForEnd: number;
     }
-  | { readonly kind: "blocked"; readonly machine: string; readonly reasons: readonly string[] }
+  /** `sure` is false where another bender is not known well enough to say that none can make it */
+  | {
+      readonly kind: "blocked";
+      readonly machine: string;
+      readonly reasons: readonly string[];
+      readonly sure: boolean;
+    }
   | { readonly kind: "unsure"; readonly reason: string };
 
 export interface TicketAtOnce {

@@ -49,7 +49,7 @@ describe("ticketPage", () => {
   it("should say that no bender makes it, and why", () => {
     const blocked = textOf(page([["B1", "02", "H16", 1, 1, 1, 650, "11", 600, 60]]));
     expect(blocked).toContain("Machine none known to make it");
-    expect(blocked).toContain("unbendable on Bench 2 bend 1 cannot be made first");
+    expect(blocked).toContain("unbendable on Bench 2, not sure of another bend 1 cannot be made first");
   });
 
   it("should put what may hurt above the drawing", () => {

@@ -67,6 +67,12 @@ describe("makeTicket: marks, stops and order", () => {
       "bend 1 cannot be made first: swinging leg shorter than the pin's reach",
     );
     expect(ticket.machine.name).toBeNull();
+    // of the old bender nothing is known, so it might make the bar
+    expect(ticket.order).toMatchObject({ sure: false });
+    const onlyBench = SHOP.filter((row) => row[0] !== "Old one");
+    expect(one(["B1", "04", "H16", 1, 1, 1, 650, "11", 600, 60], onlyBench).order).toMatchObject({
+      sure: true,
+    });
   });
 });
 
