@@ -1,9 +1,6 @@
-import { constantText, textConstant } from "../ooxml/defined-names";
+import { constantText, LONGEST_FORMULA, textConstant } from "../ooxml/defined-names";
 import { WorkbookRefusal } from "../pane/workbook-port";
 import { runBatch } from "./run-batch";
-
-/** Excel's longest formula. */
-const LONGEST_FORMULA = 8_192;
 
 /** In small letters: Excel does not tell names apart by their case. */
 const PREFIX = "barwright.";

@@ -34,6 +34,9 @@ export function constantText(refersTo: string): string | null {
 /** Longest text between quotes in a formula. */
 const LONGEST_LITERAL = 255;
 
+/** Excel's longest formula, its equals sign included. */
+export const LONGEST_FORMULA = 8_192;
+
 /** A text as a constant formula; long ones are joined of parts that a formula can hold. */
 export function textConstant(text: string): string {
   const parts: string[] = [];

@@ -8,6 +8,7 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-address";
+import { constantText, LONGEST_FORMULA, textConstant } from "../../ooxml/defined-names";
 import { freeSheetName } from "../../pane/free-sheet-name";
 import { SETTING_NAMES } from "../../pane/setting-names";
 import {
@@ -156,7 +157,7 @@ export class GridWorkbook implements WorkbookPort {
 
   async setting(name: string): Promise<string | null> {
     const formula = this.workbook().getDefinedName(name)?.getFormulaOrRefString();
-    return formula === undefined ? null : unquoted(formula);
+    return formula === undefined ? null : (constantText(formula) ?? formula);
   }
 
   async saveSetting(name: string, value: string | null): Promise<void> {
@@ -166,7 +167,12 @@ export class GridWorkbook implements WorkbookPort {
       known?.delete();
       return;
     }
-    const formula = `="${value.replaceAll('"', '""')}"`;
+    const formula = `=${textConstant(value)}`;
+    if (formula.length > LONGEST_FORMULA) {
+      throw new WorkbookRefusal(
+        `${name} has ${formula.length} characters, more than the ${LONGEST_FORMULA} that a workbook's name holds: shorten it, then save again`,
+      );
+    }
     if (known === null) workbook.insertDefinedName(name, formula);
     else known.setFormula(formula);
   }
@@ -329,11 +335,6 @@ function write(sheet: OpenSheet, row: number, column: number, content: ICellData
 
 function lastCell(sheet: OpenSheet): string {
   return cellAddress(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
-}
-
-function unquoted(formula: string): string {
-  const text = /^=?"(.*)"$/s.exec(formula)?.[1];
-  return text === undefined ? formula : text.replaceAll('""', '"');
 }
 
 function changedRows({ range, cellValue }: RangeChange): { firstRow: number; lastRow: number } | null {

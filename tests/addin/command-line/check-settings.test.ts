@@ -1,0 +1,61 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { textConstant } from "../../../addin/ooxml/defined-names";
+import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { auditSettings } from "../../../core/audit/audit-settings";
+import { settingsToText } from "../../../core/audit/settings-text";
+import { barwright } from "../../_support/command-line";
+
+const folder = mkdtempSync(join(tmpdir(), "barwright-settings-"));
+const HEADER = ["Member", "Bar mark", "Type and size", "Total no.", "Length (mm)", "Shape code", "A", "Bend"];
+/** 1,025 against 1,000 by the dims; 9,500 is within 12 m of stock, and 23.4 kg is below the hand-lift figure */
+const ROWS = [
+  HEADER,
+  ["B1", "01", "H16", 2, 1025, "00", 1000, 40],
+  ["B1", "02", "H20", 2, 9500, "00", 9500, 80],
+];
+
+async function codesOf(name: string, stored: string | null) {
+  const names = new Map(stored === null ? [] : [["Barwright.Audit", textConstant(stored)]]);
+  const path = join(folder, name);
+  writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows: ROWS }], names }));
+  const run = await barwright(["check", path, "--json"]);
+  const { findings } = JSON.parse(run.out) as { findings: { code: string; cell: string | null }[] };
+  return findings.map(({ code, cell }) => `${code} ${cell}`);
+}
+
+describe("barwright check with the workbook's own settings", () => {
+  it("takes silences, changed limits and rules turned off from the name Barwright.Audit", async () => {
+    expect(await codesOf("plain.xlsx", null)).toEqual(expect.arrayContaining(["LEN102 E2", "READ104 null"]));
+    const settings = auditSettings.parse({
+      rulesOff: ["READ104"],
+      limits: { stockLength: 9000 },
+      // long enough for several literals of a formula
+      silences: [
+        { code: "LEN102", sheet: "S", key: "B1 | 01", reason: `agreed ${"with the site ".repeat(60)}` },
+      ],
+    });
+    const found = await codesOf("kept.xlsx", settingsToText(settings));
+    expect(found).toContain("SUPPLY101 E3");
+    expect(found.filter((one) => /^(LEN102|READ104|SETTING)/.test(one))).toEqual([]);
+  });
+
+  it("reads a column as its user corrected it", async () => {
+    // BS 8666:2005 Table 2: the least former of a 16 mm bar is 64 mm
+    const readings = [{ sheet: "S", columns: [{ column: "Bend", kind: "former" }] }];
+    expect(await codesOf("as-it-is.xlsx", null)).not.toContain("BEND101 H2");
+    expect(await codesOf("corrected.xlsx", settingsToText(auditSettings.parse({ readings })))).toContain(
+      "BEND101 H2",
+    );
+  });
+
+  it("tells of a silence that no longer applies, and of settings that cannot be read", async () => {
+    const silences = [{ code: "SUM101", sheet: "S", key: "B1 | 01", reason: "was wrong once" }];
+    expect(await codesOf("outdated.xlsx", settingsToText(auditSettings.parse({ silences })))).toContain(
+      "SETTING101 B2",
+    );
+    expect(await codesOf("broken.xlsx", "{no json")).toContain("SETTING102 null");
+  });
+});
