@@ -133,7 +133,7 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
     }
     if (reading.is === "slip") {
       hand.slips ??= [];
-      hand.slips.push({ field, value: reading.value, place });
+      hand.slips.push({ field, typed, number, value: reading.value, place });
       return reading.value;
     }
     if (reading.free && place >= 0) hand.free += DIM_LETTERS[place];
@@ -151,12 +151,11 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
     const sum = dims.reduce<number>((so, dim) => so + (dim ?? 0), 0);
     const ratio = length !== null && length > 0 && sum > 0 ? length / sum : 0;
     const fits = ratio > LEAST_LENGTH_OF_DIMS && ratio < MOST_LENGTH_OF_DIMS;
-    for (const { field, value, place } of hand.slips ?? []) {
+    for (const { field, typed, number, value, place } of hand.slips ?? []) {
       const { kind, column, how } = field;
       const proposal = Math.round(value * 1e6) / 1e6;
-      const typed = how.factor === 1 ? proposal / 1000 : proposal;
       const unit = how.factor === 1 ? "m" : "mm";
-      const reason = `${typed} was taken in ${unit}, unlike its column: ${proposal} mm`;
+      const reason = `${number} was taken in ${unit}, unlike its column: ${proposal} mm`;
       if (hand.mayUse(kind, column, typed, { guess: "unit-of-cell", asks: !fits, reason, proposal }))
         continue;
       if (place >= 0) dims[place] = null;

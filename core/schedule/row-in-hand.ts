@@ -20,6 +20,10 @@ export interface Guess {
 /** A number that looks written in another unit than its column; the whole row settles it. */
 export interface Slip {
   readonly field: LengthField;
+  readonly typed: Cell;
+  /** as typed */
+  readonly number: number;
+  /** mm, as it would be taken */
   readonly value: number;
   readonly place: number;
 }
