@@ -1,5 +1,4 @@
 import { html, LitElement, type TemplateResult } from "lit";
-import type { Severity } from "../../core/audit/finding";
 import type { PaneModel } from "./pane-model";
 import { paneStyles } from "./pane-styles";
 import { controls } from "./parts/controls";
@@ -9,17 +8,18 @@ import { more } from "./parts/more";
 import { lineToPassOn } from "./parts/pass-on";
 import { progress } from "./parts/progress";
 import { selectedBar } from "./parts/selected-bar";
+import { seriesColours } from "./series-colours";
 
 /** `<barwright-pane>`: the task pane, wherever it stands. Give it a `model`. */
 export class PaneElement extends LitElement {
-  static override styles = paneStyles;
+  static override styles = [paneStyles, seriesColours];
   static override properties = { model: { attribute: false } };
 
   declare model: PaneModel | undefined;
   #stop: (() => void) | undefined;
   readonly #memory: FindingsMemory = {
     openSources: new Set<string>(),
-    limits: new Map<Severity, number>(),
+    limits: new Map<string, number>(),
     redraw: () => this.requestUpdate(),
   };
 
@@ -78,6 +78,7 @@ export class PaneElement extends LitElement {
           ${model.state.view === null ? firstWords() : findings(model, this.#memory)}
         </section>
         ${more(model)}
+        <slot name="yard"></slot>
       </div>
       ${selectedBar(model.state)}
     `;

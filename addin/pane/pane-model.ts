@@ -1,9 +1,12 @@
 import type { Severity } from "../../core/audit/finding";
+import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
+import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
+import type { SettingsEdit } from "./settings-edits";
 import type { CellEdit, WorkbookPort } from "./workbook-port";
 
 /** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
@@ -58,6 +61,11 @@ export class PaneModel {
     await this.#guard(() => this.#readWorkbook());
   }
 
+  /** Sheets came or went: the list follows, and nothing else changes. */
+  async sheetsChanged(): Promise<void> {
+    this.#set({ sheets: (await this.workbook.sheets()).filter(({ visible }) => visible) });
+  }
+
   /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
   async chooseSheet(sheet: string): Promise<void> {
     if (sheet === this.#state.sheet) return;
@@ -67,6 +75,8 @@ export class PaneModel {
       sheet,
       view,
       bar: null,
+      looked: null,
+      arrangement: { ...this.#state.arrangement, rule: null, member: null },
       ...this.#staleness(sheet),
       fixes: [],
       isColoured,
@@ -124,6 +134,10 @@ export class PaneModel {
     const shown = new Set(this.#state.shown);
     if (!shown.delete(severity)) shown.add(severity);
     this.#set({ shown });
+  }
+
+  arrange(change: Partial<Arrangement>): void {
+    this.#set({ arrangement: { ...this.#state.arrangement, ...change } });
   }
 
   async goTo(finding: FindingView): Promise<void> {
@@ -197,6 +211,27 @@ export class PaneModel {
     for (const row of rows) this.#noteEdit({ sheet, firstRow: row, lastRow: row });
     clearTimeout(this.#quiet);
     await this.#inTurn(() => this.#recheck(sheet));
+  }
+
+  /** Keeps a decision on how the workbook is checked in the workbook, and checks by it. */
+  async decide(edit: SettingsEdit, said: string): Promise<void> {
+    const { sheet } = this.#state;
+    if (sheet === null) return;
+    await this.#guard(async () => {
+      const settings = settingsFromText(await this.workbook.setting(SETTING_NAMES.audit));
+      if (settings.problem !== undefined) {
+        throw new Error(
+          `settings kept in the workbook could not be read: ${settings.problem}. Put the name ${SETTING_NAMES.audit} right, or delete it, then decide again`,
+        );
+      }
+      await this.workbook.saveSetting(SETTING_NAMES.audit, settingsToText(edit(settings)));
+      for (const known of this.#views.keys()) this.#outdated.add(known);
+      const before = this.#views.get(sheet)?.flags;
+      await this.#inTurn(() => this.#audit(sheet));
+      const { view } = this.#state;
+      if (this.#state.isColoured && view && !sameFlags(before ?? [], view.flags)) await this.#colour();
+      this.#set({ notice: { kind: "done", text: said } });
+    });
   }
 
   say(text: string): void {

@@ -1,4 +1,5 @@
 import { SEVERITIES, type Severity } from "../../core/audit/finding";
+import { type Arrangement, AS_CHECKED } from "./arrange-findings";
 import type { AuditView, BarView } from "./desk/audit-view";
 import type { CellEdit, SheetSummary, UndoStep } from "./workbook-port";
 
@@ -37,6 +38,7 @@ export interface PaneState {
   readonly needsCheck: boolean;
   readonly isColoured: boolean;
   readonly shown: ReadonlySet<Severity>;
+  readonly arrangement: Arrangement;
   readonly fixes: readonly AppliedFix[];
   readonly bar: BarView | null;
   /** the finding last jumped to, by key */
@@ -56,6 +58,7 @@ export const EMPTY_STATE: PaneState = {
   needsCheck: false,
   isColoured: false,
   shown: new Set(SEVERITIES),
+  arrangement: AS_CHECKED,
   fixes: [],
   bar: null,
   current: null,

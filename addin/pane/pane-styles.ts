@@ -176,19 +176,19 @@ export const paneStyles = css`
     border-left: 3px solid transparent;
     border-bottom: 1px solid var(--colorNeutralStroke3);
   }
-  .group[data-severity="unsafe"] .finding {
+  .finding[data-severity="unsafe"] {
     border-left-color: var(--unsafe);
   }
-  .group[data-severity="unbendable"] .finding {
+  .finding[data-severity="unbendable"] {
     border-left-color: var(--unbendable);
   }
-  .group[data-severity="off-standard"] .finding {
+  .finding[data-severity="off-standard"] {
     border-left-color: var(--off-standard);
   }
-  .group[data-severity="doubtful"] .finding {
+  .finding[data-severity="doubtful"] {
     border-left-color: var(--doubtful);
   }
-  .group[data-severity="note"] .finding {
+  .finding[data-severity="note"] {
     border-left-color: var(--note);
   }
   .finding.current {
@@ -241,6 +241,45 @@ export const paneStyles = css`
     font-size: var(--fontSizeBase200);
     color: var(--colorNeutralForeground2);
     overflow-wrap: anywhere;
+  }
+  .list-line {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 4px 8px;
+  }
+  .listed {
+    color: var(--colorNeutralForeground2);
+  }
+  .choices {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(130px, 1fr));
+    gap: 8px 10px;
+    align-items: end;
+  }
+  .choices fluent-dropdown {
+    min-width: 0;
+    width: 100%;
+  }
+  .field {
+    display: flex;
+    flex-direction: column;
+    gap: 4px;
+  }
+  input {
+    box-sizing: border-box;
+    width: 100%;
+    min-height: 32px;
+    padding: 0 10px;
+    border: 1px solid var(--colorNeutralStrokeAccessible);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground1);
+    color: inherit;
+    font: inherit;
+  }
+  input:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
   }
   .looked {
     margin: 4px 0 4px 52px;

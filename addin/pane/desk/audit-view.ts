@@ -1,15 +1,23 @@
 import type { RowCounts } from "../../../core/audit/audit-report";
+import type { Silence } from "../../../core/audit/audit-settings";
 import type { Finding } from "../../../core/audit/finding";
+import type { Limits } from "../../../core/audit/limits";
+import type { ColumnKind } from "../../../core/schedule/bar-row";
 
 /** How one column of the schedule was taken. */
 export interface ColumnView {
   /** "F" */
   readonly letter: string;
   readonly header: string;
+  /** by which a correction names it: its header, or its letter where that says too little */
+  readonly name: string;
+  /** null where no known word covers its header */
+  readonly kind: ColumnKind | null;
   /** what it was taken for, in words */
   readonly taken: string;
   readonly unit: string | null;
   readonly guess: string | null;
+  readonly corrected: boolean;
 }
 
 export interface FindingView extends Finding {
@@ -25,6 +33,37 @@ export interface FindingView extends Finding {
   readonly silenceKey: string | null;
   /** what stands in the fix's cells now, in its order */
   readonly before: readonly CellContent[];
+  /** by which the guess that it tells of is confirmed; null where it tells of none */
+  readonly guess: string | null;
+}
+
+/** A limit as it is: the workbook's own, else what the Shop sheet or the standard says. */
+export interface LimitView {
+  readonly name: keyof Limits;
+  readonly words: string;
+  readonly unit: "kg" | "mm";
+  readonly own: number | null;
+  readonly inForce: number | null;
+  readonly source: string | null;
+}
+
+/** Everything the user decided on how the workbook is checked. */
+export interface DecisionsView {
+  readonly rulesOff: readonly { readonly code: string; readonly rule: string }[];
+  readonly limits: readonly LimitView[];
+  readonly silences: readonly SilenceView[];
+  readonly confirmed: readonly string[];
+  /** what could not be read of the stored settings */
+  readonly problem: string | null;
+}
+
+export interface SilenceView extends Silence {
+  readonly rule: string;
+  /** the finding that it hides; null where it no longer applies */
+  readonly message: string | null;
+  readonly cell: string | null;
+  /** of another sheet, so that this check says nothing of it */
+  readonly isElsewhere: boolean;
 }
 
 /** A text is kept apart from the number that looks like it. */
@@ -40,6 +79,7 @@ export interface AuditView {
   readonly header: number | null;
   readonly columns: readonly ColumnView[];
   readonly unread: readonly { readonly row: number; readonly reason: string }[];
+  readonly decisions: DecisionsView;
   /** where no header was found: what to do about it */
   readonly noHeader: string | null;
   /** Rows to colour: the sheet's, from 0. */

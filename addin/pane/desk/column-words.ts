@@ -23,7 +23,16 @@ const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
   R: "radius",
 };
 
+const DIMENSIONS = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
+
 /** What a column was taken for, in words. */
-export function columnWords(kind: ColumnKind): string {
+export function columnWords(kind: ColumnKind | "ignored"): string {
+  if (kind === "ignored") return "left out";
   return WORDS[kind] ?? `dimension ${kind}`;
 }
+
+/** Everything that a user can take a column for. */
+export const COLUMN_KINDS = [...Object.keys(WORDS), ...DIMENSIONS, "ignored"] as readonly (
+  | ColumnKind
+  | "ignored"
+)[];

@@ -1,4 +1,5 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
+import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { recheck, runAudit } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
 import type { Sheet } from "../../../core/schedule/sheet";
@@ -11,20 +12,21 @@ import { standardAsked } from "./standard-asked";
 interface LastAudit {
   readonly sheet: Sheet;
   readonly report: AuditReport;
+  readonly settings: AuditSettings;
 }
 
 /** A desk that works where it stands. */
 export function createLocalDesk(): AuditDesk {
   const audits = new Map<string, LastAudit>();
-  const keep = (report: AuditReport, sheet: Sheet): AuditView => {
-    audits.set(sheet.name, { sheet, report });
-    return auditView(report, sheet);
+  const keep = (report: AuditReport, sheet: Sheet, settings: AuditSettings): AuditView => {
+    audits.set(sheet.name, { sheet, report, settings });
+    return auditView(report, sheet, settings);
   };
   return {
     async audit(question) {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet);
+      return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet, settings);
     },
     async recheck({ sheet, firstRow, lastRow }) {
       const last = audits.get(sheet.name);
@@ -32,7 +34,7 @@ export function createLocalDesk(): AuditDesk {
       const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
       const first = isMoved ? 0 : firstRow - sheet.top;
       const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
-      return keep(recheck(last.report, sheet, first, end), sheet);
+      return keep(recheck(last.report, sheet, first, end), sheet, last.settings);
     },
     async bar(name, row) {
       const last = audits.get(name);

@@ -1,4 +1,5 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
+import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
 import { RowFacts, rowKey } from "../../../core/audit/row-facts";
 import { SheetFacts } from "../../../core/audit/sheet-facts";
@@ -8,11 +9,15 @@ import { citationText, type Standard } from "../../../core/standards";
 import { columnLetters, parseAddress } from "../../ooxml/cell-address";
 import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
 import { columnWords } from "./column-words";
+import { decisionsView } from "./make-decisions-view";
+
+/** The rule that tells of guesses. */
+const GUESSED = "READ102";
 
 const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
 
 /** A report on one sheet, as the pane shows it: plain data. */
-export function auditView(report: AuditReport, sheet: Sheet): AuditView {
+export function auditView(report: AuditReport, sheet: Sheet, settings: AuditSettings): AuditView {
   const audited = report.sheets[0];
   const reading = audited?.reading;
   const worst = worstByRow(report.findings, sheet);
@@ -27,6 +32,7 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
       row: sheet.top + row + 1,
       reason,
     })),
+    decisions: decisionsView(report, settings, sheet.name),
     noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
@@ -36,6 +42,7 @@ export function auditView(report: AuditReport, sheet: Sheet): AuditView {
 /** Keys stay the same while other findings come and go. */
 function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
   const seen = new Map<string, number>();
+  const reading = report.sheets[0]?.reading;
   const barAt = barsByRow(report, sheet);
   return report.findings.map((finding) => {
     const place = `${finding.code} ${finding.cell ?? finding.row ?? ""}`;
@@ -49,6 +56,7 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
       rule: finding.name.replaceAll("-", " "),
       member: bar?.row.member ?? null,
       silenceKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
+      guess: finding.code === GUESSED ? guessOf(finding, reading, bar?.row, sheet) : null,
       before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
     };
   });
@@ -63,6 +71,21 @@ function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => RowFacts
     const bar = bars.get(row);
     return bar && new RowFacts(bar, facts, report.standard);
   };
+}
+
+/** The kind of guess where it was made in many rows or about no one cell, else its cell. */
+function guessOf(
+  { cell, message }: Finding,
+  reading: ScheduleReading | undefined,
+  bar: BarRow | undefined,
+  sheet: Sheet,
+): string | null {
+  if (cell === null) return reading?.guesses?.find(({ reason }) => reason === message)?.guess ?? null;
+  const problems = bar?.problems ?? [];
+  const problem = problems.find(
+    ({ column }) => columnLetters(sheet.left + column) === /^[A-Z]+/.exec(cell)?.[0],
+  );
+  return message.includes(" rows, first ") ? (problem?.guess ?? null) : cell;
 }
 
 function contentOf(sheet: Sheet, address: string): CellContent {
@@ -106,17 +129,33 @@ function columnsAt(reading: ScheduleReading, row: number): number[] {
 }
 
 function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
-  return reading.tables.flatMap((table) =>
-    [...table.columns.values()]
-      .sort((a, b) => a.column - b.column)
-      .map(({ kind, column, header, unit, guess }) => ({
-        letter: columnLetters(sheet.left + column),
-        header,
-        taken: columnWords(kind),
-        unit,
-        guess,
+  const columns = reading.tables.flatMap(({ columns: known, unknownHeaders = [] }) =>
+    [
+      ...known.values(),
+      ...unknownHeaders.map((unknown) => ({
+        ...unknown,
+        kind: null,
+        unit: null,
+        guess: null,
+        corrected: false,
       })),
+    ].sort((a, b) => a.column - b.column),
   );
+  const count = new Map<string, number>();
+  for (const { header } of columns) count.set(header, (count.get(header) ?? 0) + 1);
+  return columns.map(({ kind, column, header, unit, guess, corrected = false }) => {
+    const letter = columnLetters(sheet.left + column);
+    return {
+      letter,
+      header,
+      name: header.trim() !== "" && count.get(header) === 1 ? header : letter,
+      kind,
+      taken: kind === null ? "not read" : columnWords(kind),
+      unit,
+      guess,
+      corrected,
+    };
+  });
 }
 
 function noHeaderText(noHeader: NonNullable<ScheduleReading["noHeader"]>, sheet: Sheet): string {

@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import { SEVERITIES, type Severity } from "../../../core/audit/finding";
+import { arrangeFindings, type FindingGroup } from "../arrange-findings";
 import type { FindingView } from "../desk/audit-view";
 import { isSafeFix, needsLook } from "../fixes-of-view";
 import type { PaneModel } from "../pane-model";
+import { arrange } from "./arrange";
 import { fixCells } from "./fix-cells";
 import { severityIcon } from "./severity-icon";
 import { SEVERITY_WORDS } from "./severity-words";
@@ -11,49 +12,56 @@ import { SEVERITY_WORDS } from "./severity-words";
 /** What the list remembers between renderings: open citations, and how far each group is unrolled. */
 export interface FindingsMemory {
   readonly openSources: Set<string>;
-  readonly limits: Map<Severity, number>;
+  readonly limits: Map<string, number>;
   redraw(): void;
 }
 
 /** Rows of a group put on the page at once. */
 const STEP = 100;
 
-/** Findings in falling severity, each group under its own heading. */
+/** Findings as the user arranged them, each group under its own heading. */
 export function findings(model: PaneModel, memory: FindingsMemory): TemplateResult | typeof nothing {
-  const { view, shown } = model.state;
+  const { view, shown, arrangement } = model.state;
   if (view === null) return nothing;
   if (view.noHeader !== null) return html`<p class="empty">${view.noHeader}</p>`;
   if (view.findings.length === 0) {
     return html`<p class="empty">Nothing was found in ${view.rows.bars} bars. That is no proof that the schedule is right.</p>`;
   }
+  const groups = arrangeFindings(view.findings, shown, arrangement);
+  const listed = groups.flatMap((group) => group.findings);
   return html`
-    ${SEVERITIES.filter((severity) => shown.has(severity)).map((severity) => {
-      const group = view.findings.filter((finding) => finding.severity === severity);
-      return group.length === 0 ? nothing : findingGroup(model, memory, severity, group);
-    })}
+    ${arrange(model, view.findings, listed)}
+    ${repeat(
+      groups,
+      ({ key }) => `${arrangement.group} ${key}`,
+      (group, index) => findingGroup(model, memory, group, index),
+    )}
+    ${listed.length === 0 ? html`<p class="empty">No finding is listed: the filters leave none.</p>` : nothing}
   `;
 }
 
 function findingGroup(
   model: PaneModel,
   memory: FindingsMemory,
-  severity: Severity,
-  group: readonly FindingView[],
+  { key, severity, findings: group }: FindingGroup,
+  index: number,
 ): TemplateResult {
-  const limit = memory.limits.get(severity) ?? STEP;
+  const limit = memory.limits.get(key) ?? STEP;
   const rest = group.length - limit;
   const more = (): void => {
-    memory.limits.set(severity, limit + STEP);
+    memory.limits.set(key, limit + STEP);
     memory.redraw();
   };
   return html`
-    <section class="group" data-severity=${severity} aria-labelledby="group-${severity}">
-      <h3 id="group-${severity}">${severityIcon(severity)} ${SEVERITY_WORDS[severity].word}, ${group.length}</h3>
+    <section class="group" data-severity=${severity ?? nothing} aria-labelledby="group-${index}">
+      <h3 id="group-${index}">
+        ${severity === null ? key : html`${severityIcon(severity)} ${SEVERITY_WORDS[severity].word}`}, ${group.length}
+      </h3>
       <ul>
         ${repeat(
           group.slice(0, limit),
-          ({ key }) => key,
-          (finding) => findingItem(model, memory, finding),
+          ({ key: each }) => each,
+          (finding) => findingItem(model, memory, finding, severity === null),
         )}
       </ul>
       ${
@@ -65,12 +73,17 @@ function findingGroup(
   `;
 }
 
-function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingView): TemplateResult {
+function findingItem(
+  model: PaneModel,
+  memory: FindingsMemory,
+  finding: FindingView,
+  saysSeverity: boolean,
+): TemplateResult {
   const isCurrent = model.state.current === finding.key;
   const jump = (): void => void model.goTo(finding);
   const place = finding.cell ?? (finding.row === null ? "whole sheet" : `row ${finding.row}`);
   return html`
-    <li class="finding ${isCurrent ? "current" : ""}" data-code=${finding.code} data-cell=${finding.cell ?? ""}>
+    <li class="finding ${isCurrent ? "current" : ""}" data-severity=${finding.severity} data-code=${finding.code} data-cell=${finding.cell ?? ""}>
       <div class="line">
         ${
           finding.cell === null
@@ -86,6 +99,11 @@ function findingItem(model: PaneModel, memory: FindingsMemory, finding: FindingV
             >`
         }
         <p class="message" @click=${jump}>
+          ${
+            saysSeverity
+              ? html`${severityIcon(finding.severity)}<span class="visually-hidden">${SEVERITY_WORDS[finding.severity].word}: </span>`
+              : nothing
+          }
           ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
         </p>
       </div>

@@ -7,14 +7,14 @@ export function selectedBar({ bar, view }: PaneState): TemplateResult | typeof n
   if (view === null) return nothing;
   if (bar === null) {
     return html`
-      <section class="bar" aria-labelledby="bar-heading">
+      <section class="bar" tabindex="0" aria-labelledby="bar-heading">
         <h2 id="bar-heading">Selected bar</h2>
         <p class="empty">Select a row of the schedule to see its bar.</p>
       </section>
     `;
   }
   return html`
-    <section class="bar" aria-labelledby="bar-heading">
+    <section class="bar" tabindex="0" aria-labelledby="bar-heading">
       <h2 id="bar-heading">Row ${bar.row}: ${bar.title}</h2>
       ${bar.shape === null ? nothing : html`<p class="shape">${bar.shape}</p>`}
       ${bar.svg === null ? nothing : html`<div class="drawing">${svgElement(bar.svg)}</div>`}

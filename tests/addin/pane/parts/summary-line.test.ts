@@ -19,6 +19,7 @@ const finding = (severity: FindingView["severity"], row: number | null): Finding
   member: null,
   silenceKey: null,
   before: [],
+  guess: null,
 });
 
 const view: AuditView = {
@@ -29,6 +30,7 @@ const view: AuditView = {
   header: 4,
   columns: [],
   unread: [],
+  decisions: { rulesOff: [], limits: [], silences: [], confirmed: [], problem: null },
   noHeader: null,
   flags: [],
   mass: 34_580,

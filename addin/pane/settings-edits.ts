@@ -1,0 +1,67 @@
+import type { AuditSettings, Silence } from "../../core/audit/audit-settings";
+import type { ColumnCorrection } from "../../core/schedule/read-options";
+import type { FindingView } from "./desk/audit-view";
+
+/** One decision of the user on how the workbook is checked. */
+export type SettingsEdit = (settings: AuditSettings) => AuditSettings;
+
+/** Accepts a rule's finding for its row, or for the sheet as a whole, with the reason given. */
+export function silence({ code, sheet, silenceKey: key }: FindingView, reason: string): SettingsEdit {
+  const said: Silence = { code, sheet, key, reason: reason.trim() };
+  return (settings) => ({ ...settings, silences: [...others(settings, said), said] });
+}
+
+/** Takes a silence back. */
+export function unsilence(gone: Pick<Silence, "code" | "sheet" | "key">): SettingsEdit {
+  return (settings) => ({ ...settings, silences: others(settings, gone) });
+}
+
+export function turnRule(code: string, isOn: boolean): SettingsEdit {
+  return (settings) => {
+    const rest = settings.rulesOff.filter((each) => each !== code);
+    return { ...settings, rulesOff: isOn ? rest : [...rest, code] };
+  };
+}
+
+/** Null takes the limit back to what the Shop sheet or the standard says. */
+export function changeLimit(name: keyof AuditSettings["limits"], value: number | null): SettingsEdit {
+  return (settings) => ({ ...settings, limits: { ...settings.limits, [name]: value } });
+}
+
+/** Says what a column of a sheet is, or takes an earlier correction of it back. */
+export function correctColumn(
+  sheet: string,
+  column: string,
+  correction: Omit<ColumnCorrection, "column"> | null,
+): SettingsEdit {
+  return changeReading(sheet, ({ columns = [], ...rest }) => {
+    const kept = columns.filter((each) => each.column !== column);
+    return { ...rest, columns: correction === null ? kept : [...kept, { column, ...correction }] };
+  });
+}
+
+/** Has a guess stand, by its cell or its kind, or takes that back. */
+export function confirmGuess(sheet: string, guess: string, isConfirmed: boolean): SettingsEdit {
+  return changeReading(sheet, ({ confirmed = [], ...rest }) => {
+    const kept = confirmed.filter((each) => each !== guess);
+    return { ...rest, confirmed: isConfirmed ? [...kept, guess] : kept };
+  });
+}
+
+type Reading = AuditSettings["readings"][number];
+
+function changeReading(sheet: string, change: (reading: Reading) => Reading): SettingsEdit {
+  return (settings) => {
+    const changed = change(settings.readings.find((each) => each.sheet === sheet) ?? { sheet });
+    const rest = settings.readings.filter((each) => each.sheet !== sheet);
+    const isEmpty = !changed.columns?.length && !changed.confirmed?.length && changed.grade === undefined;
+    return { ...settings, readings: isEmpty ? rest : [...rest, changed] };
+  };
+}
+
+function others(
+  { silences }: AuditSettings,
+  { code, sheet, key }: Pick<Silence, "code" | "sheet" | "key">,
+): Silence[] {
+  return silences.filter((each) => each.code !== code || each.sheet !== sheet || each.key !== key);
+}
