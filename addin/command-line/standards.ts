@@ -1,4 +1,4 @@
-import { resolveStandard, STANDARD_IDS, type Standard } from "../../core/standards";
+import { type Coverage, coverage, resolveStandard, STANDARD_IDS } from "../../core/standards";
 import { isRefusal } from "../../core/units/refusal";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
@@ -7,31 +7,36 @@ import { InputRefused } from "./input-refused";
 export const standards: Command = {
   name: "standards",
   usage: "standards [--json]",
-  summary: "the standards held, and what each brings",
+  summary: "the standards held, and how far each number may be trusted",
   options: { json: { type: "boolean" } },
   async run(given, streams) {
     if (given.positionals.length > 0) throw new InputRefused("standards takes no arguments");
     const held = STANDARD_IDS.flatMap((id) => {
       const standard = resolveStandard(id);
-      return isRefusal(standard) ? [] : describe(standard);
+      return isRefusal(standard) ? [] : coverage(standard);
     });
-    if (given.flag("json")) streams.result(JSON.stringify({ standards: held }));
-    else {
-      const width = Math.max(...held.map(({ id }) => id.length));
-      for (const { id, title, unit, sizes, shapes } of held) {
-        streams.result(`${id.padEnd(width)}  ${title}; ${unit}, ${sizes} sizes, ${shapes} shape codes`);
-      }
+    if (given.flag("json")) {
+      streams.result(JSON.stringify({ standards: held }));
+      return 0;
+    }
+    const width = Math.max(...held.map(({ id }) => id.length));
+    for (const document of held) {
+      streams.result(`${document.id.padEnd(width)}  ${document.title}`);
+      streams.result(`${" ".repeat(width)}  ${contents(document)}`);
+      streams.result(`${" ".repeat(width)}  ${trust(document)}`);
     }
     return 0;
   },
 };
 
-function describe(standard: Standard) {
-  return {
-    id: standard.id,
-    title: standard.title,
-    unit: standard.unit,
-    sizes: standard.bars.length,
-    shapes: standard.shapes.size,
-  };
+function contents({ unit, bars, shapes, tables }: Coverage): string {
+  return `lengths in ${unit}; ${bars} sizes, ${shapes} shape codes, ${tables} tables`;
+}
+
+/** "published 237 (237 checked), memory 12 (0 checked)" and where sources differ. */
+function trust({ values, conflicts }: Coverage): string {
+  const kinds = Object.entries(values).filter(([, { held }]) => held > 0);
+  const counts = kinds.map(([kind, { held, checked }]) => `${kind} ${held} (${checked} checked)`);
+  const differ = conflicts === 0 ? "" : `; ${conflicts} places where sources differ`;
+  return `values: ${counts.join(", ")}${differ}`;
 }

@@ -110,4 +110,9 @@ describe("barwright", () => {
     const ids = (JSON.parse(run.out) as { standards: { id: string }[] }).standards.map(({ id }) => id);
     expect(ids).toEqual(expect.arrayContaining(["BS8666:2005", "EC2:2004", "ACI318:2019", "INDIA-SITE"]));
   });
+
+  it("counts the values of each standard by how far they may be trusted", async () => {
+    const run = await barwright(["standards"]);
+    expect(run.out).toMatch(/BS8666:2005 .*\n.*35 shape codes.*\n.*published (\d+) \(\1 checked\), memory \d+/);
+  });
 });
