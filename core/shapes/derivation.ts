@@ -5,6 +5,7 @@ import { isRefusal, refusalText } from "../units/refusal";
 import { type CutLength, cutLength } from "./cut-length";
 import { developedLength } from "./developed-length";
 import { formula } from "./formula";
+import { LEG_BASES, longerThanOutside } from "./leg-basis";
 import { otherReading } from "./other-reading";
 import type { PlanarPath } from "./path";
 import { NO_FORMER, type ResolvedShape } from "./resolve-shape";
@@ -158,7 +159,20 @@ function geometryLines(shape: ResolvedShape, cut: CutLength | null): string[] {
       `note: they differ by more than the rounding step of ${write(step)}: ask the designer which length holds`,
     );
   }
-  return lines;
+  return [...lines, ...legBasisLines(shape, cut, length)];
+}
+
+/** A rule of deductions does not say what its legs are measured to, so each reading is set beside it. */
+function legBasisLines(shape: ResolvedShape, cut: CutLength, length: number): string[] {
+  const { path, diameter } = shape;
+  if (cut.basis !== "site deductions" || path?.kind !== "planar" || path.turns.length === 0) return [];
+  const write = writer(shape);
+  return LEG_BASES.map((basis) => {
+    const geometric = length + longerThanOutside(path, diameter, basis);
+    const difference = cut.unrounded - geometric;
+    const word = difference < 0 ? "too short by" : "too long by";
+    return `if the legs are measured to the ${basis}: geometry ${write(geometric)}, the site length is ${word} ${write(Math.abs(difference))} (derived)`;
+  });
 }
 
 function doubtLines(shape: ResolvedShape): string[] {
