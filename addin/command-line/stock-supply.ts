@@ -43,7 +43,10 @@ function readLengths(option: string, standard: Standard): Stock[] {
 }
 
 function shopStock(size: string, shop: Shop | null, standard: Standard): Stock[] | null {
-  return stockOfSize(size, shop, standard)?.map(({ length, count, remnant }) => ({ length, count, remnant })) ?? null;
+  return (
+    stockOfSize(size, shop, standard)?.map(({ length, count, remnant }) => ({ length, count, remnant })) ??
+    null
+  );
 }
 
 function usualStock(standard: Standard): Stock[] {

@@ -7,5 +7,6 @@ export {
   type PourChange,
   type RevisionComparison,
 } from "./compare-revisions";
+export { type RowMass, rowMasses } from "./row-mass";
 export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";

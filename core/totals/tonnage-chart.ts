@@ -4,7 +4,8 @@ const ROW = 30;
 const BAR = 20;
 const LEFT = 120;
 const RIGHT = 70;
-const TOP = 34;
+const LEGEND = 20;
+const BELOW_LEGEND = 14;
 const WIDTH = 640;
 const LETTER = 6.4;
 const SERIES = 8;
@@ -12,16 +13,19 @@ const SERIES = 8;
 /**
  * Tonnes by pour as an SVG text: one row a pour, stacked by size, to one scale. Colours come from the
  * page by the classes `series-0` to `series-7`; sizes stand in the bars too, so that colour is not all
- * there is. It names itself for a screen reader; the numbers belong in a table beside it.
+ * there is. It names itself for a screen reader; the numbers belong in a table beside it. `width` is the
+ * room it is drawn for, at letters of 12 px.
  */
-export function tonnageChart(tonnage: Tonnage): string {
+export function tonnageChart(tonnage: Tonnage, width = WIDTH): string {
   const sizes = [...tonnage.bySize.keys()];
   const most = Math.max(...tonnage.pours.map((pour) => pour.total), 0);
-  const scale = most > 0 ? (WIDTH - LEFT - RIGHT) / most : 0;
-  const height = TOP + tonnage.pours.length * ROW + BAR / 2;
-  const rows = tonnage.pours.map((pour, index) => pourRow(pour, sizes, TOP + index * ROW, scale));
+  const scale = most > 0 ? (width - LEFT - RIGHT) / most : 0;
+  const keys = legend(sizes, width);
+  const top = keys.lines * LEGEND + BELOW_LEGEND;
+  const height = top + tonnage.pours.length * ROW + BAR / 2;
+  const rows = tonnage.pours.map((pour, index) => pourRow(pour, sizes, top + index * ROW, scale));
   const title = `Tonnes by pour and size: ${tonnes(tonnage.total)} t in all`;
-  return `<svg class="tonnage-chart" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${attribute(title)}" xmlns="http://www.w3.org/2000/svg"><title>${attribute(title)}</title>${legend(sizes)}${rows.join("")}</svg>`;
+  return `<svg class="tonnage-chart" viewBox="0 0 ${width} ${height}" role="img" aria-label="${attribute(title)}" xmlns="http://www.w3.org/2000/svg"><title>${attribute(title)}</title>${keys.svg}${rows.join("")}</svg>`;
 }
 
 function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: number, scale: number): string {
@@ -41,15 +45,22 @@ function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: nu
   return `${pourName}${parts.join("")}${total}`;
 }
 
-function legend(sizes: readonly string[]): string {
-  let x = LEFT;
-  return sizes
-    .map((size, series) => {
-      const key = `<rect class="series-${series % SERIES}" x="${x}" y="6" width="12" height="12"/>${text(x + 16, 12, "key", "start", size)}`;
-      x += 24 + size.length * LETTER + LETTER;
-      return key;
-    })
-    .join("");
+/** Keys in a line, or in as many lines as they need. */
+function legend(sizes: readonly string[], width: number): { svg: string; lines: number } {
+  let x = 0;
+  let lines = 1;
+  const keys = sizes.map((size, series) => {
+    const room = 24 + size.length * LETTER + LETTER;
+    if (x > 0 && x + room > width) {
+      x = 0;
+      lines += 1;
+    }
+    const y = (lines - 1) * LEGEND;
+    const key = `<rect class="series-${series % SERIES}" x="${x}" y="${y + 6}" width="12" height="12"/>${text(x + 16, y + 12, "key", "start", size)}`;
+    x += room;
+    return key;
+  });
+  return { svg: keys.join(""), lines };
 }
 
 function text(x: number, y: number, className: string, anchor: string, words: string): string {

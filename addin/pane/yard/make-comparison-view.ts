@@ -1,0 +1,96 @@
+import { type BarRow, readSchedule, type Sheet } from "../../../core/schedule";
+import { isShopSheet } from "../../../core/shop";
+import type { Standard } from "../../../core/standards";
+import { type BarChange, compareRevisions, type PourChange, rowMasses } from "../../../core/totals";
+import { cellAddress } from "../../ooxml/cell-address";
+import { columnWords } from "../desk/column-words";
+import type { ChangeView, ComparisonView } from "./comparison-view";
+
+const KILOGRAMS_PER_TONNE = 1000;
+
+/** What the newer sheet changes against the older ones. Throws where either side holds no schedule. */
+export function comparisonView(
+  newer: Sheet,
+  olderSheets: readonly Sheet[],
+  olderName: string,
+  standard: Standard,
+): ComparisonView {
+  const masses = new Map<BarRow, number>();
+  const read = (sheet: Sheet) => {
+    const reading = readSchedule(sheet, standard);
+    rowMasses(sheet, reading, standard).forEach((row, index) => {
+      if (row !== null) masses.set(reading.bars[index]!, row.mass);
+    });
+    return reading;
+  };
+  const after = read(newer);
+  const before = olderSheets.filter(({ name }) => !isShopSheet(name)).map(read);
+  if (after.bars.length === 0) throw new Error(noBars(`sheet ${newer.name}`));
+  if (before.every(({ bars }) => bars.length === 0)) throw new Error(noBars(olderName));
+  const { changes, pours, unchanged } = compareRevisions({
+    before,
+    after: [after],
+    massOf: (bar) => masses.get(bar) ?? null,
+    released: new Set(),
+  });
+  return {
+    newer: newer.name,
+    older: olderName,
+    changes: changes.map((change) => changeView(change, newer)),
+    pours: pours.map(pourView),
+    unchanged,
+  };
+}
+
+function noBars(what: string): string {
+  return `${what} holds no bars of a schedule: choose a revision that has a header row and bars under it`;
+}
+
+function changeView(change: BarChange, newer: Sheet): ChangeView {
+  const { kind, severity, released, after, cells } = change;
+  const name = [change.member, change.mark === null ? "no mark" : `mark ${change.mark}`]
+    .filter((part) => part !== null)
+    .join(", ");
+  const column = cells.find((cell) => cell.column !== null)?.column ?? markColumn(change);
+  return {
+    kind,
+    severity,
+    released,
+    name,
+    cell: after === null ? null : cellAddress(newer.top + after.row, newer.left + column),
+    cells: cells.map(({ field, before, after: now }) => ({
+      field: columnWords(field),
+      before: words(before),
+      after: words(now),
+    })),
+    amount: amount(change),
+  };
+}
+
+function markColumn({ after }: BarChange): number {
+  return after?.table.columns.get("mark")?.column ?? 0;
+}
+
+function amount({ countBefore, countAfter, massBefore, massAfter }: BarChange): string {
+  const bars = fromTo(String(countBefore ?? "?"), String(countAfter ?? "?"));
+  return `${bars} bars, ${fromTo(tonnes(massBefore), tonnes(massAfter))} t`;
+}
+
+function pourView({ pour, barsBefore, barsAfter, massBefore, massAfter }: PourChange) {
+  const difference = massAfter - massBefore;
+  const sign = difference > 0 ? "+" : difference < 0 ? "\u2212" : "";
+  return {
+    pour: pour ?? "no pour",
+    bars: fromTo(String(barsBefore), String(barsAfter)),
+    tonnes: fromTo(tonnes(massBefore), tonnes(massAfter)),
+    difference: `${sign}${tonnes(Math.abs(difference))}`,
+  };
+}
+
+const fromTo = (before: string, after: string): string =>
+  before === after ? after : `${before} to ${after}`;
+const words = (value: string | number | null): string => (value === null ? "blank" : String(value));
+
+function tonnes(kilograms: number | null): string {
+  return kilograms === null ? "?" : (kilograms / KILOGRAMS_PER_TONNE).toFixed(3);
+}

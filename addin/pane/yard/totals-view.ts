@@ -1,0 +1,24 @@
+import type { SheetContent } from "../workbook-port";
+
+/** Tonnes by pour and size, as the pane shows them and as a sheet of the workbook follows them. */
+export interface TotalsView {
+  readonly sheet: string;
+  readonly sizes: readonly string[];
+  readonly pours: readonly {
+    readonly pour: string;
+    /** as `sizes`; blank where the pour has none */
+    readonly bySize: readonly string[];
+    readonly total: string;
+  }[];
+  readonly bySize: readonly string[];
+  readonly total: string;
+  /** an `<svg>` element */
+  readonly chart: string;
+  readonly csv: string;
+  /** the table with tabs between, for the clipboard */
+  readonly tabbed: string;
+  /** the Totals sheet, with live formulas */
+  readonly content: SheetContent;
+  /** what the figures leave out or rest on */
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,45 @@
+import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { comparisonPart } from "./parts/comparison-part";
+import { pagesPart } from "./parts/pages-part";
+import { shopPart } from "./parts/shop-part";
+import { tonnagePart } from "./parts/tonnage-part";
+import type { YardModel } from "./yard-model";
+import { yardStyles } from "./yard-styles";
+
+/** `<barwright-yard>`: tonnage, pages, revisions and the Shop sheet, inside the pane. Give it a `model`. */
+export class YardElement extends LitElement {
+  static override styles = yardStyles;
+  static override properties = { model: { attribute: false } };
+
+  declare model: YardModel | undefined;
+  #stop: (() => void) | undefined;
+
+  override willUpdate(changed: Map<string, unknown>): void {
+    if (!changed.has("model")) return;
+    this.#stop?.();
+    this.#stop = this.model?.subscribe(() => this.requestUpdate());
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stop?.();
+    this.#stop = undefined;
+  }
+
+  override render(): TemplateResult {
+    const { model } = this;
+    if (model === undefined) return html``;
+    const { sheet, doing } = model.state;
+    return html`
+      <section class="yard" aria-labelledby="yard-heading" aria-busy=${doing === null ? "false" : "true"}>
+        <h2 id="yard-heading">For the yard${sheet === null ? "" : `: ${sheet}`}</h2>
+        <p class="doing" aria-live="polite">${doing === null ? nothing : `${doing} ...`}</p>
+        <fluent-accordion expand-mode="multi">
+          ${tonnagePart(model)} ${pagesPart(model)} ${comparisonPart(model)} ${shopPart(model)}
+        </fluent-accordion>
+      </section>
+    `;
+  }
+}
+
+customElements.define("barwright-yard", YardElement);

@@ -1,0 +1,213 @@
+import { isShopSheet, SHOP_SHEET, shopTemplate } from "../../../core/shop";
+import type { PaneModel } from "../pane-model";
+import { SETTING_NAMES } from "../setting-names";
+import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../workbook-port";
+import type { PageHost } from "./page-host";
+import { TOTALS_MARK } from "./totals-content";
+import type { PageKind, YardDesk, YardQuestion } from "./yard-desk";
+import { EMPTY_YARD, type YardState } from "./yard-state";
+
+const TOTALS_SHEET = "Totals";
+
+/** What the yard's side of the pane does: tonnage, pages to print, the Shop sheet, revisions. */
+export class YardModel {
+  #state: YardState = EMPTY_YARD;
+  /** the sheet last seen to hold bars */
+  #schedule: string | null = null;
+  #sheets: PaneModel["state"]["sheets"] = [];
+  readonly #listeners = new Set<() => void>();
+
+  constructor(
+    private readonly workbook: WorkbookPort,
+    private readonly pane: PaneModel,
+    private readonly desk: YardDesk,
+    readonly host: PageHost,
+  ) {
+    pane.subscribe(() => this.#follow());
+    this.#follow();
+  }
+
+  get state(): YardState {
+    return this.#state;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async reckonTonnage(): Promise<void> {
+    await this.#work("Adding up tonnes", async (question) => {
+      const totals = await this.desk.totals(question);
+      this.#set({ totals, asksAboutTotals: null });
+      this.pane.say(`${totals.total} t in ${totals.sheet}`);
+    });
+  }
+
+  /** Writes the Totals sheet; asks first where one of ours stands there, and never writes over another. */
+  async writeTotals(answer: IfSheetIsThere | null = null): Promise<void> {
+    await this.#work("Writing the Totals sheet", async (question) => {
+      const ours = answer === null ? await this.#ourTotals() : null;
+      if (ours !== null) {
+        this.#set({ asksAboutTotals: ours });
+        return;
+      }
+      const totals = await this.desk.totals(question);
+      const isReplaced = answer === "replace" && (await this.#ourTotals()) !== null;
+      const name = await this.workbook.addSheet(
+        TOTALS_SHEET,
+        totals.content,
+        isReplaced ? "replace" : "number",
+      );
+      this.#set({ totals, asksAboutTotals: null });
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} follows ${totals.sheet} with live BAR.TONNAGE formulas`);
+    });
+  }
+
+  keepTotals(): void {
+    this.#set({ asksAboutTotals: null });
+  }
+
+  /** Adds an empty Shop sheet, or goes to the one that is there. */
+  async openShop(): Promise<void> {
+    await this.#work("Adding the Shop sheet", async () => {
+      const known = this.#state.shopSheet;
+      if (known !== null) {
+        await this.workbook.goTo(known, "A1");
+        return;
+      }
+      const name = await this.workbook.addSheet(SHOP_SHEET, shopContent());
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} was added: fill in what the yard owns, leave blank what is not known`);
+    });
+  }
+
+  async makePage(kind: PageKind): Promise<void> {
+    await this.#work(`Making the ${kind === "labels" ? "bundle labels" : kind}`, async (question) => {
+      this.#set({ page: null });
+      const page = await this.desk.page(kind, question);
+      this.#set({ page });
+      this.pane.say(`${page.title} of ${question.sheet.name}: ready`);
+    });
+  }
+
+  chooseOlder(older: string): void {
+    this.#set({ older, comparison: null });
+  }
+
+  async compareWithSheet(): Promise<void> {
+    const { older } = this.#state;
+    if (older === null) return;
+    await this.#compare(async (question) => this.desk.compare(question, await this.workbook.read(older)));
+  }
+
+  async compareWithFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.#compare(async (question) => {
+      const comparison = await this.desk.compare(question, bytes);
+      return { ...comparison, older: name };
+    });
+  }
+
+  async goTo(cell: string): Promise<void> {
+    const sheet = this.#state.comparison?.newer;
+    if (sheet === undefined) return;
+    try {
+      await this.workbook.goTo(sheet, cell);
+    } catch (problem) {
+      this.pane.report(problem);
+    }
+  }
+
+  /** Puts a text on the clipboard, or says how to get it there. */
+  async copy(text: string): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(text);
+      this.pane.say("The table is on the clipboard");
+    } catch {
+      this.pane.report(new Error("the clipboard is closed to this page: download the table instead"));
+    }
+  }
+
+  async #compare(ask: (question: YardQuestion) => Promise<YardState["comparison"]>): Promise<void> {
+    await this.#work("Comparing revisions", async (question) => {
+      this.#set({ comparison: null });
+      const comparison = await ask(question);
+      this.#set({ comparison });
+      const count = comparison?.changes.length ?? 0;
+      this.pane.say(`${count} ${count === 1 ? "bar differs" : "bars differ"} from ${comparison?.older}`);
+    });
+  }
+
+  async #work(doing: string, act: (question: YardQuestion) => Promise<void>): Promise<void> {
+    if (this.#state.doing !== null) return;
+    this.#set({ doing });
+    try {
+      await act(await this.#question());
+    } catch (problem) {
+      this.pane.report(problem);
+    } finally {
+      this.#set({ doing: null });
+    }
+  }
+
+  async #question(): Promise<YardQuestion> {
+    const { sheet, shopSheet } = this.#state;
+    if (sheet === null) throw new Error("no sheet is chosen: choose the sheet that holds the schedule");
+    return {
+      sheet: await this.workbook.read(sheet),
+      shop: shopSheet === null ? null : await this.workbook.read(shopSheet),
+      standard: this.pane.state.standard,
+      settings: await this.workbook.setting(SETTING_NAMES.audit),
+    };
+  }
+
+  /** Name of the Totals sheet where it is one that we wrote. */
+  async #ourTotals(): Promise<string | null> {
+    const sheets = await this.workbook.sheets();
+    const known = sheets.find(({ name }) => name.toLowerCase() === TOTALS_SHEET.toLowerCase());
+    if (known === undefined) return null;
+    const sheet = await this.workbook.read(known.name);
+    const isOurs = sheet.top === 0 && sheet.left === 0 && sheet.cell(0, 0) === TOTALS_MARK;
+    return isOurs ? known.name : null;
+  }
+
+  /** The yard works from the sheet last checked, also while the user looks at another. */
+  #follow(): void {
+    const { sheets, sheet, view } = this.pane.state;
+    if (sheets.length === 0 && this.#sheets.length > 0) {
+      // another workbook
+      this.#schedule = null;
+      this.#state = { ...EMPTY_YARD, doing: this.#state.doing };
+    }
+    this.#sheets = sheets;
+    if (view !== null && view.rows.bars > 0) this.#schedule = view.sheet;
+    const names = sheets.map(({ name }) => name);
+    const isKept = this.#schedule !== null && names.includes(this.#schedule);
+    const schedule = isKept ? this.#schedule : sheet;
+    const shopSheet = names.find(isShopSheet) ?? null;
+    const others = names.filter((name) => name !== schedule && name !== shopSheet && name !== TOTALS_SHEET);
+    const { older } = this.#state;
+    this.#set({
+      sheet: schedule,
+      others,
+      older: older !== null && others.includes(older) ? older : (others[0] ?? null),
+      shopSheet,
+    });
+  }
+
+  #set(change: Partial<YardState>): void {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function shopContent(): SheetContent {
+  const rows = shopTemplate().map(({ kind, cells }) =>
+    cells.map((cell): SheetCell => {
+      const value = typeof cell === "string" || typeof cell === "number" ? cell : null;
+      return { value, bold: kind !== "blank" };
+    }),
+  );
+  return { rows, widths: [22, 16, 16, 16, 22, 16, 24, 12, 12] };
+}

@@ -1,0 +1,32 @@
+import type { ComparisonView } from "./comparison-view";
+import type { PrintedPage } from "./printed-page";
+import type { TotalsView } from "./totals-view";
+
+export interface YardState {
+  /** the schedule that the yard works from; null where no sheet is chosen */
+  readonly sheet: string | null;
+  /** other sheets that can hold an older revision */
+  readonly others: readonly string[];
+  /** the older revision chosen to compare with */
+  readonly older: string | null;
+  readonly shopSheet: string | null;
+  /** what is being done */
+  readonly doing: string | null;
+  readonly totals: TotalsView | null;
+  /** A Totals sheet of ours stands in the workbook: to be replaced, or kept beside a new one. */
+  readonly asksAboutTotals: string | null;
+  readonly page: PrintedPage | null;
+  readonly comparison: ComparisonView | null;
+}
+
+export const EMPTY_YARD: YardState = {
+  sheet: null,
+  others: [],
+  older: null,
+  shopSheet: null,
+  doing: null,
+  totals: null,
+  asksAboutTotals: null,
+  page: null,
+  comparison: null,
+};

@@ -1,0 +1,165 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { openWorkbook } from "../../../../addin/ooxml/open-workbook";
+import { createLocalYardDesk } from "../../../../addin/pane/yard/local-yard-desk";
+import type { YardQuestion } from "../../../../addin/pane/yard/yard-desk";
+import { demoWorkbook } from "../../../../addin/workbench/demo/demo-workbook";
+import { type Cell, sheetFromRows } from "../../../../core/schedule";
+import { readShop } from "../../../../core/shop";
+import { resolveStandard, type Standard } from "../../../../core/standards";
+
+const desk = createLocalYardDesk();
+const STANDARD = "BS8666:2005";
+const HEADER = [
+  "Member",
+  "Bar mark",
+  "Type and size",
+  "Total no.",
+  "Length mm",
+  "Shape code",
+  "A mm",
+  "B mm",
+  "C mm",
+];
+
+function question(rows: readonly (readonly Cell[])[], shop: YardQuestion["shop"] = null): YardQuestion {
+  return { sheet: sheetFromRows("Bars", rows), shop, standard: STANDARD, settings: null };
+}
+
+/** 10 bars of 2.8 m at 1.579 kg/m and 4 of 3 m at 2.466: masses of BS 4449:2005, Table 6. */
+const PLAIN: Cell[][] = [
+  [...HEADER, "Mass kg", "Pour"],
+  ["Slab", "01", "H16", 10, 2800, "21", 700, 1450, 700, 44.212, "P1"],
+  ["Slab", "02", "H20", 4, 3000, "00", 3000, null, null, 29.592, "P2"],
+];
+
+describe("totals", () => {
+  test("should add up by pour and size, and follow the schedule's own columns", async () => {
+    const totals = await desk.totals(question(PLAIN));
+    expect(totals.sizes).toEqual(["H16", "H20"]);
+    expect(totals.pours).toEqual([
+      { pour: "P1", bySize: ["0.044", ""], total: "0.044" },
+      { pour: "P2", bySize: ["", "0.030"], total: "0.030" },
+    ]);
+    expect(totals.csv).toBe(
+      'pour,H16,H20,"total, t"\r\nP1,0.044212,,0.044212\r\nP2,,0.029592,0.029592\r\ntotal,0.044212,0.029592,0.073804\r\n',
+    );
+    const formulas = totals.content.rows.flat().flatMap(({ formula }) => formula ?? []);
+    expect(formulas).toContain("BAR.TONNAGE('Bars'!K2:K3,'Bars'!C2:C3,'Bars'!J2:J3)");
+    expect(totals.chart).toMatch(/^<svg .*H16/);
+  });
+
+  test("should reckon masses by BAR.ROWMASS behind the totals where the schedule has none", async () => {
+    const { content } = await desk.totals(
+      question(PLAIN.map((row) => row.filter((_, column) => column !== 9))),
+    );
+    const formulas = content.rows.flat().flatMap(({ formula }) => formula ?? []);
+    expect(formulas).toContain("BAR.TONNAGE(Z3:Z4,AA3:AA4,AB3:AB4)");
+    expect(formulas).toContain(`IFERROR(BAR.ROWMASS('Bars'!F2,'Bars'!C2,'Bars'!G2:I2,'Bars'!D2),"")`);
+    expect(formulas).toContain("'Bars'!J3");
+  });
+
+  test("should say when the schedule's own masses come to something else", async () => {
+    const rows = PLAIN.map((row) => row.map((cell) => (cell === 44.212 ? 442.12 : cell)));
+    expect((await desk.totals(question(rows))).notes.join()).toMatch(/0\.472 t.*0\.074 t/);
+  });
+
+  test("should refuse a sheet without bars, with the remedy", async () => {
+    await expect(desk.totals(question([["nothing"]]))).rejects.toThrow(/sheet Bars holds no bars.*choose/);
+  });
+});
+
+describe("pages", () => {
+  test("should name a bar longer than the stock and plan the rest", async () => {
+    const rows = [...PLAIN, ["Slab", "03", "H16", 2, 13500, "00", 13500, null, null, null, "P1"]];
+    const page = await desk.page("cut list", question(rows));
+    expect(page.notes.join()).toMatch(/H16, mark 03.*13500/);
+    expect(page.html).toContain("Size H20");
+    // 10 bars of 2800 from 12 m: four a bar, so three bars
+    expect(page.html).toMatch(/3 bars for 10 pieces, proven least/);
+  });
+
+  test("should ask for the lifting limit before it makes up bundles", async () => {
+    await expect(desk.page("labels", question(PLAIN))).rejects.toThrow(/Hoist or crane kg on the Shop sheet/);
+    const shop = sheetFromRows("Shop", [
+      ["limit", "value"],
+      ["Hoist or crane kg", 20],
+    ]);
+    const page = await desk.page("labels", question(PLAIN, shop));
+    // 44.2 kg in three bundles under 20 kg, 4 bars of 7.4 kg in two
+    expect(page.html).toContain("bundle 3 of 3");
+    expect(page.html).toContain("bundle 2 of 2");
+  });
+
+  test("should say that nothing of the yard is known without a Shop sheet", async () => {
+    const page = await desk.page("tickets", question(PLAIN));
+    expect(page.notes.join()).toContain("no Shop sheet");
+    expect(page.fileName).toBe("Bars Bending tickets.html");
+    expect(page.html).toMatch(/2 tickets/);
+  });
+});
+
+describe("the demonstration's yard", () => {
+  const book = openWorkbook(demoWorkbook());
+  const asked = (sheet: string): YardQuestion => ({
+    sheet: book.read(sheet),
+    shop: book.read("Shop"),
+    standard: STANDARD,
+    settings: null,
+  });
+  let standard: Standard;
+
+  beforeAll(() => {
+    standard = resolveStandard(STANDARD) as Standard;
+  });
+
+  test("should have a Shop sheet that is read whole", () => {
+    const shop = readShop(book.read("Shop"), standard);
+    expect(shop.problems).toEqual([]);
+    expect(shop.benders.map(({ name, rated }) => [name, rated.length])).toEqual([
+      ["Old Maud", 3],
+      ["The Ox", 3],
+    ]);
+    expect(shop.cutters.map(({ name, rated, endCrop }) => [name, rated.length, endCrop])).toEqual([
+      ["Snapper", 6, 10],
+    ]);
+    expect(shop.stock).toHaveLength(4);
+    expect(shop.limits).toMatchObject({ hoist: 1000, handLift: 25, leastRemnant: 900, temperature: 12 });
+    expect(shop.trials?.block).toHaveLength(12);
+  });
+
+  test("should give tickets with a machine, an order and compensated angles", async () => {
+    const { html } = await desk.page("tickets", asked("Schedule"));
+    expect(html.match(/<article class="ticket">/g)?.length).toBe(117);
+    const made = html.match(/working order on (Old Maud|The Ox)/gi)?.length ?? 0;
+    expect(made).toBeGreaterThan(30);
+  });
+
+  test("should compare two revisions, released bars first and unsafe", async () => {
+    const comparison = await desk.compare(asked("Culvert rev B"), book.read("Culvert rev A"));
+    expect(comparison.changes.map(({ name, kind, severity }) => [name, kind, severity])).toEqual([
+      ["Culvert C1, mark 2002", "changed", "unsafe"],
+      ["Culvert C1, mark 2003", "changed", "unsafe"],
+      ["Culvert C1, mark 2004", "changed", "note"],
+      ["Culvert C1, mark 2008", "added", "note"],
+      ["Culvert C1, mark 2006", "removed", "note"],
+    ]);
+    expect(comparison.changes[0]?.cells).toContainEqual({
+      field: "dimension B",
+      before: "2200",
+      after: "2400",
+    });
+    expect(comparison.unchanged).toBe(3);
+    // P9: 24 bars of H20 grow by 0.4 m at 2.466 kg/m: 23.7 kg
+    expect(comparison.pours.find(({ pour }) => pour === "P9")?.difference).toBe("+0.024");
+    // P8: 40 x 0.2 x 1.579 + 8 x 1.6 x 0.888 + 64 x 0.2 x 0.888 = 35.4 kg
+    expect(comparison.pours.find(({ pour }) => pour === "P8")?.difference).toBe("+0.035");
+  });
+
+  test("should compare with the same sheet of a file", async () => {
+    const comparison = await desk.compare(asked("Culvert rev B"), demoWorkbook());
+    expect(comparison).toMatchObject({ changes: [], unchanged: 7 });
+    await expect(desk.compare(asked("Culvert rev B"), new Uint8Array([1, 2, 3]))).rejects.toThrow(
+      /workbook|zip/,
+    );
+  });
+});
