@@ -3,7 +3,8 @@ import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
 import type { RowFacts } from "../audit/row-facts";
 import { barsAtOnce } from "../bending/bars-at-once";
 import { steelNamed } from "../bending/steel-named";
-import type { PlanarPath } from "../shapes/path";
+import { developPath } from "../shapes/developed-length";
+import type { BarPath, PlanarPath } from "../shapes/path";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { cautionsFor } from "./cautions";
@@ -42,7 +43,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
   const steel = steelOf(facts);
   const shape = shapeInForce(facts, warnings);
-  const path = shape?.path ?? null;
+  const path = shape === null ? null : pathToDraw(shape, warnings);
   const planar = path?.kind === "planar" && path.turns.length > 0 ? path : null;
   const cut = ticketCut(facts);
   if (yard.logRefusal !== null) warn(warnings, refusalText(yard.logRefusal), true);
@@ -145,6 +146,16 @@ function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
 function steelOf(facts: RowFacts): TicketGrade {
   const steel = steelNamed(facts.row.grade, facts.row.size?.prefix ?? "", facts.standard);
   return { name: facts.grade?.name ?? facts.gradeName, ...steel };
+}
+
+/** The path; none of a ring or helix that is no wider than its own bar. */
+function pathToDraw(shape: ResolvedShape, warnings: TicketWarning[]): BarPath | null {
+  const { path, diameter, radius, standard } = shape;
+  if (path === null || path.kind === "planar") return path;
+  const developed = developPath(path, { diameter, radius, unit: standard.unit });
+  if (!isRefusal(developed)) return path;
+  warn(warnings, refusalText(developed), false, "unbendable");
+  return null;
 }
 
 /** The shape about the former in force: as typed, else the least for this coating and grade. */

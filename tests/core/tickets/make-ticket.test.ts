@@ -218,6 +218,12 @@ describe("makeTicket: what cannot be said", () => {
     expect(straight.cautions.some(({ text }) => text.includes("level supports"))).toBe(true);
   });
 
+  it("should draw no ring that is as narrow as its own bar", () => {
+    const ring = one(["B1", "15", "H12", 1, 1, 1, 9000, "75", 12, 8000]);
+    expect(ring.drawing).toBeNull();
+    expect(ring.warnings[0]).toMatchObject({ severity: "unbendable", unsure: false });
+  });
+
   it("should refuse marks on a bar cut too short", () => {
     // a developed length of 966.8 and a free straight of 352 cannot be made of 600 mm
     const short = one(["B1", "11", "H16", 1, 1, 1, 600, "11", 600, 400]);
