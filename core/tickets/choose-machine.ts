@@ -6,7 +6,7 @@ import { leversOf } from "../bending/fit-trial-log";
 import type { Machine } from "../bending/machine";
 import type { PlanarPath } from "../shapes/path";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
-import { formersOn } from "./formers-on";
+import { formersOn, type WantedFormer } from "./formers-on";
 import { type AngleFound, ticketAngle } from "./ticket-angle";
 import type { Yard } from "./yard";
 
@@ -17,17 +17,6 @@ export interface BarToBend {
   /** one a turn */
   readonly formers: readonly WantedFormer[];
   readonly steel: Pick<CompensationQuestion, "grade" | "letter" | "yield" | "yieldSure">;
-}
-
-/** mm */
-export interface WantedFormer {
-  readonly diameter: number;
-  /** by which another may differ, where it follows from a dimension with a tolerance; else 0 */
-  readonly slack: number;
-  /** only the standard's least is wanted, so that a larger one does as well */
-  readonly isLeast: boolean;
-  /** no former may be smaller, unless a smaller one is named */
-  readonly least: number;
 }
 
 /** What one bender, or none in particular, makes of a bar. */
@@ -70,7 +59,7 @@ function standing({ reasons, cannot, order }: MachineTried): number {
 
 /** The bar without a machine: angles by the log alone, no order. */
 export function withoutMachine(yard: Yard, bar: BarToBend): MachineTried {
-  const formers = formersOn(null, bar);
+  const formers = formersOn(null, bar.formers);
   return {
     machine: null,
     formers,
@@ -93,7 +82,7 @@ function tryMachine(yard: Yard, bar: BarToBend, machine: Machine): MachineTried 
   const atOnce = barsAtOnce(machine, { diameter: bar.diameter, yield: bar.steel.yield }, "bend");
   if (isRefusal(atOnce)) reasons.push(refusalText(atOnce));
   else if (atOnce.bars === 0) never(beyondPlate(machine, bar, atOnce));
-  const formers = formersOn(machine, bar);
+  const formers = formersOn(machine, bar.formers);
   const path = pathAbout(bar.path, formers);
   const angles = anglesOn(yard, bar, machine, formers);
   const order = orderOn(path, bar.diameter, machine, angles);

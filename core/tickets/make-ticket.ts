@@ -8,13 +8,8 @@ import type { BarPath, PlanarPath } from "../shapes/path";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { cautionsFor } from "./cautions";
-import {
-  type BarToBend,
-  type MachineTried,
-  tryMachines,
-  type WantedFormer,
-  withoutMachine,
-} from "./choose-machine";
+import { type BarToBend, type MachineTried, tryMachines, withoutMachine } from "./choose-machine";
+import type { WantedFormer } from "./formers-on";
 import type { ScheduleHead } from "./schedule-head";
 import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
