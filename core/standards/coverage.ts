@@ -7,7 +7,7 @@ export interface CoverageCount {
   /** printed figures, formulas and limits */
   readonly held: number;
   /**
-   * of those, how many the tests compare with a second transcription of the page, or, for areas and
+   * of those, how many the tests compare with a second copy of the page, or, for areas and
    * masses, with pi d2/4 and the density of steel
    */
   readonly checked: number;

@@ -5,7 +5,7 @@ interface PageGenerator {
   generate?: () => Promise<Map<string, string>>;
 }
 
-const NOT_GENERATORS = new Set(["generate.ts", "generated-pages.ts"]);
+const NOT_GENERATORS = new Set(["generate.ts", "generated-pages.ts", "screenshots.ts"]);
 
 /** Every generated page, path under docs/ -> text, from the generators beside this file. */
 export async function generatedPages(): Promise<Map<string, string>> {

@@ -65,7 +65,7 @@ function overview(): string {
     ...PROVENANCES.map((trust) => `- \`${trust}\`: ${TRUST[trust]}.`),
     "",
     "The columns give figures, formulas and limits: checked of held. Checked is what the tests compare with a second",
-    "transcription of the page or, for areas and masses, with pi d2/4 and 7850 kg/m3.",
+    "copy of the page or, for areas and masses, with pi d2/4 and 7850 kg/m3.",
     "",
     ...markdownTable(["standard", "unit", "bars", "shapes", ...PROVENANCES, "conflicts"], rows),
     "",

@@ -6,7 +6,7 @@ const LIMITS: Citation = {
   edition: "2005",
   clause: "Table 3",
   provenance: "published",
-  seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription",
+  seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying",
 };
 
 const SHAPE: Citation = {
@@ -14,7 +14,7 @@ const SHAPE: Citation = {
   edition: "2005",
   clause: "Table 3",
   provenance: "published",
-  seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+  seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
 };
 
 const RADII: Citation = {
@@ -109,7 +109,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 14",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict:
         "whether A and C run to the meeting of the outside tangents or to the bend's extreme was not seen, and the two differ by several diameters: the extreme is taken, as for every bend above 90",
     },
@@ -157,7 +157,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 22",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict:
         "the printed formula takes the half circle as two right angles; A + B + 0.57C + (D) - 0.43r - 2.8d is the geometry, and a form near it is believed to be what later text prints. The printed one is kept here, and the geometric length stands beside it",
     },
@@ -187,7 +187,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 24",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict: "which projection of B is D and which is E was not seen: the length is the same either way",
     },
   },
@@ -262,7 +262,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 29",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict:
         "that A and C lie side by side, and that D runs from the meeting of the outside tangents to the lowest point, was not seen",
     },
@@ -434,7 +434,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 56",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict:
         "which side slopes was not seen: D is taken, between A and C, so that its angle follows from A - C",
     },
@@ -471,7 +471,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
       edition: "2005",
       clause: "Table 3, code 64",
       provenance: "published",
-      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the transcription. The drawings were not seen: the course of the bar is recalled",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying. The drawings were not seen: the course of the bar is recalled",
       conflict:
         "in which order the sides follow each other was not seen: the length does not depend on it, a drawing does",
     },

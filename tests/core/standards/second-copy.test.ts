@@ -9,7 +9,7 @@ import { heldStandard } from "../../_support/held-standard";
  * row, a blank between columns. Areas of the Indian table and r, M, P of the others are checked by
  * arithmetic elsewhere as well.
  */
-const SECOND_TRANSCRIPTION: Record<string, string> = {
+const SECOND_COPY: Record<string, string> = {
   // midlandrapid.co.uk/bs-8666-2005-standard-shapes; midlandsteelsupplies.ie/reinforcement-bars.html
   "BS8666:2005, bars": `
     6 6 28.3 0.222
@@ -284,13 +284,13 @@ for (const tables of REGISTRY) {
 }
 
 function isTranscribed(name: string): boolean {
-  return name in SECOND_TRANSCRIPTION || name in SAME_PAGE;
+  return name in SECOND_COPY || name in SAME_PAGE;
 }
 
-describe("published tables against a second transcription", () => {
+describe("published tables against a second copy", () => {
   it.each([...published])("%s", (name, rows) => {
-    const text = SECOND_TRANSCRIPTION[SAME_PAGE[name] ?? name];
-    if (text === undefined) throw new Error(`no second transcription of ${name}`);
+    const text = SECOND_COPY[SAME_PAGE[name] ?? name];
+    if (text === undefined) throw new Error(`no second copy of ${name}`);
     const typed = text
       .trim()
       .split("\n")
@@ -299,7 +299,7 @@ describe("published tables against a second transcription", () => {
   });
 
   it("holds every table that was transcribed", () => {
-    const names = [...Object.keys(SECOND_TRANSCRIPTION), ...Object.keys(SAME_PAGE)];
+    const names = [...Object.keys(SECOND_COPY), ...Object.keys(SAME_PAGE)];
     expect(names.filter((name) => !published.has(name))).toEqual([]);
   });
 
