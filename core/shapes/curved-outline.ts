@@ -6,25 +6,30 @@ import type { ArcPath, CirclePath, HelixPath } from "./path";
 
 const CHORD = (5 * Math.PI) / 180;
 const MOST_TURNS_DRAWN = 8;
+/** Radians; more would be drawn over itself, without end where a typing slip leaves hardly any radius. */
+const FULL_TURN = 2 * Math.PI;
 
 /** A bar bent to one radius over its whole length, to scale. */
 export function arcOutline(path: ArcPath, size: BarSize, write: WriteLength): BarOutline {
   const radius = path.radius + size.diameter / 2;
-  const angle = path.length / radius;
+  const turned = path.length / radius;
+  const angle = Math.min(turned, FULL_TURN);
   const pieces = layOut([{ kind: "arc", radius, angle }], { x: 0, y: 0 }, -angle / 2);
   const strokes = [flatten(pieces, CHORD)];
   const middle = pointAlong(pieces[0] as Piece, 0.5);
   const anchors: LabelAnchor[] = [
     { kind: "leg", text: `length ${write(path.length)}`, from: middle, to: middle },
   ];
-  return { strokes, breaks: [], anchors, notes: [`inside radius R ${write(path.radius)}`], schematic: null };
+  const schematic = turned > FULL_TURN ? "more than a full turn, schematic" : null;
+  return { strokes, breaks: [], anchors, notes: [`inside radius R ${write(path.radius)}`], schematic };
 }
 
 /** A ring with its lap inside, to scale but for the lap's step inwards. */
 export function circleOutline(path: CirclePath, size: BarSize, write: WriteLength): BarOutline {
   const radius = (path.outsideDiameter - size.diameter) / 2;
-  const lapAngle = path.lap / radius;
-  const total = 2 * Math.PI + lapAngle;
+  const turned = path.lap / Math.max(radius, size.diameter / 2);
+  const lapAngle = Math.min(turned, FULL_TURN);
+  const total = FULL_TURN + lapAngle;
   const chords = Math.max(8, Math.ceil(total / CHORD));
   const stroke: Point[] = [];
   for (let chord = 0; chord <= chords; chord += 1) {
@@ -41,7 +46,7 @@ export function circleOutline(path: CirclePath, size: BarSize, write: WriteLengt
     breaks: [],
     anchors,
     notes: [`outside diameter ${write(path.outsideDiameter)}`],
-    schematic: null,
+    schematic: turned > FULL_TURN ? "the lap goes more than once round, schematic" : null,
   };
 }
 

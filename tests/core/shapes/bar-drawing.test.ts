@@ -203,3 +203,19 @@ describe("barDrawing", () => {
     expect(drawing.labels.map((label) => label.text)).toEqual(['A 10"', '(B 20")']);
   });
 });
+
+describe("a ring or an arc with hardly any radius", () => {
+  it("should be drawn with few points and say that it is schematic", () => {
+    const points = (drawing: { strokes: readonly (readonly unknown[])[] }) => drawing.strokes.flat().length;
+    const ring = barDrawing({
+      path: { kind: "circle", outsideDiameter: 12, lap: 300 },
+      diameter: 12,
+      radius: 24,
+    });
+    const arc = barDrawing({ path: { kind: "arc", length: 12000, radius: 0.5 }, diameter: 12, radius: 24 });
+    expect(points(ring)).toBeLessThan(1000);
+    expect(points(arc)).toBeLessThan(1000);
+    expect(ring.schematic).toContain("more than once round");
+    expect(arc.schematic).toContain("more than a full turn");
+  });
+});
