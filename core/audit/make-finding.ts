@@ -74,7 +74,8 @@ function inColumnUnit(value: string | number | null, column: ColumnReading): str
 }
 
 function columnOf(table: TableReading, field: ColumnKind): number {
-  const own = table.columns.get(field);
+  // the form has one column for E and for the radius
+  const own = table.columns.get(field) ?? (field === "R" ? table.columns.get("E") : undefined);
   if (own !== undefined) return own.column;
   for (const kind of STANDS_IN) {
     const column = table.columns.get(kind);

@@ -6,7 +6,7 @@ export interface MemberSize {
 }
 
 const SECTION = /\b(\d{3,4})\s*(?:mm)?\s*[x×*]\s*(\d{3,4})\b/;
-const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])/;
+const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])|\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
 const LENGTH = /\b(?:span|length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
 
 /** Section and cover out of words such as "beam b1 300x600 cover 40"; null where no section is said. */
@@ -19,8 +19,8 @@ export function memberSize(words: string): MemberSize | null {
 
 /** mm of cover in words such as "cover 40" or "c=40". */
 export function coverIn(words: string): number | null {
-  const said = COVER.exec(words)?.[1];
-  return said === undefined ? null : Number(said);
+  const said = COVER.exec(words);
+  return said === null ? null : Number(said[1] ?? said[2]);
 }
 
 /** mm along the member in words such as "span 6000" or "L=6000". */

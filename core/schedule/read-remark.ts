@@ -13,7 +13,11 @@ const NONE = /^[^A-Za-z]*$/;
 export function readRemark(remark: string): RemarkReading | null {
   if (NONE.test(remark)) return null;
   const text = remark.toUpperCase();
-  const layers = text.split(/[\s,;/&+().]+/).filter((word) => CODES.has(word));
+  // "E.F." is EF
+  const layers = text
+    .replace(/\b([A-Z])\.\s?([A-Z])\b\.?/g, "$1$2")
+    .split(/[\s,;/&+().]+/)
+    .filter((word) => CODES.has(word));
   const opposite = /\bOPP(?:OSITE)?\.?\s*HAND|\bHANDED\b|\bMIRROR/.test(text);
   const left = /\bL\.?\s?H\.?(?![A-Z])|\bLEFT\s+HAND/.test(text);
   const right = /\bR\.?\s?H\.?(?![A-Z])|\bRIGHT\s+HAND/.test(text);

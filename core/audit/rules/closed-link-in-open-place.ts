@@ -22,7 +22,11 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.remark === null || definition?.closed !== true) return;
-    if (!/\bopen (?:link|tie|stirrup)|\bu[- ]?(?:bar)?\s*\+\s*cap|\bcapping (?:bar|link)/.test(facts.words))
+    if (
+      !/\bopen(?:[- ]top(?:ped)?)? (?:link|tie|stirrup)|\bu[- ]?(?:bar)?\s*(?:\+|and|with)\s*cap|\bcapping (?:bar|link)/.test(
+        facts.words,
+      )
+    )
       return;
     report({ messageId: "closed", outcome: "unsure", at: "shape", values: { code: definition.code } });
   },

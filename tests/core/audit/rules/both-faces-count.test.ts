@@ -18,6 +18,12 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, members: 1, each: 11, total: 11, remark: "E.F." },
+      ],
+      says: [{ cell: "E2", message: "11 bars for two faces is odd: are both faces counted?" }],
+    },
+    {
+      rows: [
         { size: "H16", shape: "00", A: 1000, length: 1000, members: 1, each: 11, total: 11, remark: "EF" },
       ],
       says: [{ cell: "E2", message: "11 bars for two faces is odd: are both faces counted?" }],
