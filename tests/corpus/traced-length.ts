@@ -9,7 +9,7 @@ export interface TracedBar {
   readonly senses: readonly (1 | -1)[];
 }
 
-const CHORDS = 2000;
+const CHORDS = 400;
 
 /**
  * mm along the centre line, measured step by step on a polyline that is walked from one end to the

@@ -49,6 +49,24 @@ const TITLE = [
   ["Tern Wharf, invented job", null, null, "Date prepared", "3 March", null, "Rev letter", "A"],
 ] as const;
 
+/** What a good schedule says too, though a word of it also stands in bad ones. */
+const QUIET_REMARKS = [
+  null,
+  "lap 650",
+  "see dwg 12",
+  "stagger laps",
+  "bend 90 deg",
+  "starters, project 900",
+  "starters, project 1300, caps on",
+  "closed",
+  "NF",
+  "fixed before casting",
+  "2 layers",
+  "beside the capping beam",
+  "cover 40",
+  "open area",
+];
+
 const footings = codedBars({
   seed: 101,
   count: 40,
@@ -90,7 +108,8 @@ const stair = codedBars({
     ["Stair flight 1", 4],
     ["Stair landing", 4],
   ],
-});
+  remarks: QUIET_REMARKS,
+}).map((bar, index) => ({ ...bar, spacing: [150, 200, null, 125][index % 4] ?? null }));
 const beams = codedBars({
   seed: 105,
   count: 40,
