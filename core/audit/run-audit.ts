@@ -1,5 +1,6 @@
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import { readSchedule } from "../schedule/read-schedule";
+import { rereadRows } from "../schedule/reread-rows";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import type { Standard } from "../standards/port";
@@ -102,7 +103,9 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
   }
   const before = state.sheets[place] as SheetState;
-  const reading = readWith(state.question.settings, changed, state.question.standard);
+  const { settings, standard } = state.question;
+  const reading =
+    rereadRows(before.facts.reading, changed, firstRow, lastRow) ?? readWith(settings, changed, standard);
   const after = judgeRows(changed, reading, state.context, state.rowRules, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
@@ -236,6 +239,7 @@ function sameColumns(
 
 /** What a change elsewhere can alter in a row: what it carries down, what it repeats, what supersedes it. */
 function sameReading(a: BarRow, b: BarRow): boolean {
+  if (a === b) return true;
   return (
     a.member === b.member &&
     a.mark === b.mark &&

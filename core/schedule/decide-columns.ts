@@ -53,7 +53,8 @@ const LENGTH_KINDS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   "R",
 ]);
 const DIMS: readonly ColumnKind[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
-const SAMPLE_ROWS = 400;
+/** rows under a header that are looked at to decide what its columns are */
+export const SAMPLE_ROWS = 400;
 const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
 const KG: Readonly<Record<string, number>> = { kg: 1, t: 1000, lb: 0.45359237 };
 

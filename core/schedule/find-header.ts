@@ -45,7 +45,8 @@ export interface HeaderSource {
 }
 
 const LEAST_WORDS = 4;
-const MOST_ROWS = 4;
+/** rows of the tallest header */
+export const MOST_ROWS = 4;
 const LEAST_SIZES = 3;
 const WIDEST = 16_384;
 const CORE: ReadonlySet<ColumnKind> = new Set<ColumnKind>([

@@ -180,7 +180,7 @@ function tellFormats(
 }
 
 /** The largest step that at least 95 % of the typed lengths keep, mm. */
-function lengthStep(bars: readonly BarRow[]): number | null {
+export function lengthStep(bars: readonly BarRow[]): number | null {
   const lengths: number[] = [];
   for (const { length } of bars) {
     if (length !== null && length > 0) lengths.push(length);

@@ -24,6 +24,8 @@ export interface BarRowReader {
   /** How many of size, shape, count, length and dimensions the row holds. */
   fieldsFilled(cells: readonly Cell[]): number;
   read(cells: readonly Cell[], row: number, carried: Carried): BarRow;
+  /** Goes on below a bar that was read before: ditto marks repeat it. */
+  resumeAfter(bar: BarRow | null): void;
 }
 
 const MOST_REMEMBERED = 50_000;
@@ -50,7 +52,11 @@ export function barRowReader(
   const readShape = shapeCellReader(standard);
   const remarks = new Map<string, { readonly reading: RemarkReading | null; readonly isVoid: boolean }>();
   const dimsInHand: (number | null)[] = [];
-  return { layout, isPlainBar, readsSize, fieldsFilled, read };
+  return { layout, isPlainBar, readsSize, fieldsFilled, read, resumeAfter };
+
+  function resumeAfter(bar: BarRow | null): void {
+    hand.previous = bar;
+  }
 
   function isPlainBar(cells: readonly Cell[]): boolean {
     const size = columns.size < 0 ? null : cells[columns.size];

@@ -19,6 +19,16 @@ export interface Carried {
   grade: string | null;
 }
 
+export function isSameCarried(a: Carried, b: Carried): boolean {
+  return (
+    a.member === b.member &&
+    a.heading === b.heading &&
+    a.members === b.members &&
+    a.membersTyped === b.membersTyped &&
+    a.grade === b.grade
+  );
+}
+
 type CountKind = "members" | "each" | "total";
 type Counted = Extract<CountReading, { is: "value" }>;
 

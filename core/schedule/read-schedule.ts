@@ -13,11 +13,12 @@ import { decideColumns } from "./decide-columns";
 import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
 import { finishReading } from "./finish-reading";
 import { type BarRowReader, barRowReader } from "./read-bar-row";
-import type { Carried } from "./read-count-cells";
+import { type Carried, isSameCarried } from "./read-count-cells";
 import { isHeadingText, readHeading } from "./read-heading";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import { readRemark } from "./read-remark";
 import { KNOWN_HEADER_WORDS } from "./recognise-header";
+import { type ColumnDecision, keepForRereading, type Resumable } from "./reread-rows";
 import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./row-cells";
 import { isWord, plainWords } from "./row-words";
 import type { Cell, Sheet } from "./sheet";
@@ -48,9 +49,13 @@ export function readSchedule(sheet: Sheet, standard: Standard, options?: ReadOpt
       ? []
       : [{ guess: "stored-corrections", reason: wrong, asks: false, row: null, column: null }];
   const pasted = splitPasted(sheet, sheetAccess(sheet, read).cells);
-  const reading = new SheetReader(pasted ?? sheet, standard, read).read();
+  const reader = new SheetReader(pasted ?? sheet, standard, read);
+  const reading = reader.read();
   const whole = { ...reading, guesses: [...guesses, ...(reading.guesses ?? [])] };
-  return pasted === null ? whole : inOneColumn(whole);
+  if (pasted !== null) return inOneColumn(whole);
+  const resumable = reader.resumable();
+  if (resumable !== null) keepForRereading(whole, resumable);
+  return whole;
 }
 
 interface Block {
@@ -79,6 +84,10 @@ class SheetReader {
   private readonly summaries: SummaryBlock[] = [];
   private blocks: Block[] = [];
   private headerUntil = -1;
+  /** by place in `bars` */
+  private readonly carriedTo: Carried[] = [];
+  private readonly decisions: ColumnDecision[] = [];
+  private isMarkAsked = false;
 
   constructor(
     private readonly sheet: Sheet,
@@ -127,7 +136,7 @@ class SheetReader {
       if (only !== undefined && only.summary === null && !isUnderHeader && only.reader.isPlainBar(here)) {
         only.blanks = 0;
         only.ended = false;
-        this.bars.push(only.reader.read(here, row, only.carried));
+        this.take(only, here, row);
         this.classes[row] = "bar";
         continue;
       }
@@ -223,6 +232,12 @@ class SheetReader {
     };
     return header.blocks.map((found) => {
       const layout = decideColumns(source, header, found);
+      const decide = (changed: Sheet) => {
+        const cells = (row: number) => changed.rowCells?.(row) ?? [];
+        const isHiddenColumn = (column: number) => changed.isHiddenColumn?.(column) ?? false;
+        return decideColumns({ ...source, cells, isHiddenColumn }, header, found);
+      };
+      this.decisions.push({ layout, headerBottom: header.bottom, decide });
       const isSummary = sumsOnly(layout.table);
       if (!isSummary) {
         this.tables.push(layout.table);
@@ -327,8 +342,23 @@ class SheetReader {
 
   private bar(block: Block, cells: readonly Cell[], row: number): RowClass {
     block.ended = false;
-    this.bars.push(block.reader.read(cells, row, block.carried));
+    this.take(block, cells, row);
     return "bar";
+  }
+
+  private take({ reader, carried }: Block, cells: readonly Cell[], row: number): void {
+    const last = this.carriedTo[this.carriedTo.length - 1];
+    this.carriedTo.push(last !== undefined && isSameCarried(last, carried) ? last : { ...carried });
+    this.bars.push(reader.read(cells, row, carried));
+  }
+
+  /** Null where a row can say something of another one that is not simply carried down. */
+  resumable(): Resumable | null {
+    const { sheet, standard, carriedTo } = this;
+    const [decision, another] = this.decisions;
+    if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
+    if (this.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
+    return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }
 
   private total(
@@ -394,6 +424,7 @@ class SheetReader {
   }
 
   private barOfMark(mark: string): BarRow | null {
+    this.isMarkAsked = true;
     const sought = mark.toUpperCase();
     for (let index = this.bars.length - 1; index >= 0; index -= 1) {
       const bar = this.bars[index] as BarRow;
