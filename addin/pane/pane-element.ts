@@ -18,6 +18,7 @@ export class PaneElement extends LitElement {
   declare model: PaneModel | undefined;
   #stop: (() => void) | undefined;
   readonly #memory: FindingsMemory = {
+    draft: { column: "", kind: "", unit: "" },
     openSources: new Set<string>(),
     limits: new Map<string, number>(),
     redraw: () => this.requestUpdate(),
@@ -77,7 +78,7 @@ export class PaneElement extends LitElement {
           <h2 id="findings-heading" class=${model.state.view === null ? "visually-hidden" : ""}>Findings</h2>
           ${model.state.view === null ? firstWords() : findings(model, this.#memory)}
         </section>
-        ${more(model)}
+        ${more(model, this.#memory)}
         <slot name="yard"></slot>
       </div>
       ${selectedBar(model.state)}

@@ -278,8 +278,60 @@ export const paneStyles = css`
     color: inherit;
     font: inherit;
   }
-  input:focus-visible {
+  input:focus-visible,
+  .silence button:focus-visible {
     outline: 2px solid var(--colorStrokeFocus2);
+  }
+  .decide {
+    display: flex;
+    flex-direction: column;
+    align-items: start;
+    gap: 6px;
+    padding: 2px 4px 6px 52px;
+    font-size: var(--fontSizeBase200);
+  }
+  .decide .cite {
+    padding: 0;
+  }
+  .silence {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: end;
+    gap: 6px;
+    width: 100%;
+  }
+  .silence .field {
+    flex: 1 1 120px;
+    min-width: 0;
+  }
+  .silence button {
+    min-height: 32px;
+    padding: 0 10px;
+    border: 1px solid var(--colorNeutralStrokeAccessible);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground1);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
+  }
+  .decided li {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 4px 8px;
+    padding: 3px 0;
+    overflow-wrap: anywhere;
+  }
+  .decided span {
+    flex: 1 1 140px;
+  }
+  .field small {
+    min-height: 1.4em;
+    color: var(--colorNeutralForeground2);
+    overflow-wrap: anywhere;
+  }
+  .decisions h3 {
+    position: static;
   }
   .looked {
     margin: 4px 0 4px 52px;
@@ -353,7 +405,7 @@ export const paneStyles = css`
     display: block;
     margin-top: 8px;
   }
-  fluent-accordion-item ul {
+  fluent-accordion-item ul:not(.decided) {
     list-style: disc;
     padding-left: 18px;
   }

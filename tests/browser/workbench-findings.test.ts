@@ -101,14 +101,46 @@ describe("the list of findings", () => {
     expect(new Set(lines.map((line) => line.split("\t").length))).toEqual(new Set([9]));
   });
 
+  test("should silence a finding with a reason, keep that in the file, and take it back", async () => {
+    await pane().locator("input.words").fill("");
+    const item = bench.finding("J14").first();
+    await item.locator(".source").click();
+    await item.locator(".silence input").fill("agreed with the yard");
+    await item.locator(".silence button").click();
+    await expect.poll(() => pane().locator(".said").textContent()).toContain("is silenced at J14");
+    const decided = pane().locator("fluent-accordion-item.decisions");
+    expect(await decided.textContent()).toContain("agreed with the yard");
+    expect((await bench.save()).byteLength).toBeGreaterThan(0);
+    await decided.evaluate((element) => element.toggleAttribute("expanded", true));
+    await decided.locator(".decided fluent-button").first().click();
+    await expect.poll(() => pane().locator(".said").textContent()).toContain("is heard again");
+    expect(await bench.finding("J14").count()).toBeGreaterThan(0);
+  });
+
+  test("should check by a limit typed into the pane", async () => {
+    const field = pane().locator('input[data-limit="hoist"]');
+    await field.fill("10");
+    await field.press("Tab");
+    await expect.poll(() => pane().locator(".said").textContent()).toContain("Crane or hoist lifts 10 kg");
+    expect(await pane().locator('.finding[data-severity="unsafe"]').count()).toBeGreaterThan(2);
+    await field.fill("");
+    await field.press("Tab");
+    await expect.poll(() => pane().locator('.finding[data-severity="unsafe"]').count()).toBe(2);
+  });
+
   test("should stay accessible with everything open, wide, dark and at 320 px", async () => {
     await pane().locator("input.words").fill("");
     await rows().locator(".look").first().click();
+    await rows().locator(".source").first().click();
     for (const item of await pane().locator("fluent-accordion-item").all()) {
       await item.evaluate((element) => element.toggleAttribute("expanded", true));
     }
     expect(await violations()).toEqual([]);
     await picture("wide");
+    await pane()
+      .locator(".decisions")
+      .evaluate((section) => section.scrollIntoView());
+    await picture("decisions-wide");
     await bench.page.emulateMedia({ colorScheme: "dark" });
     await bench.page.waitForTimeout(500);
     expect(await violations()).toEqual([]);
@@ -125,6 +157,10 @@ describe("the list of findings", () => {
     expect(beyond).toEqual([]);
     expect(await violations()).toEqual([]);
     await picture("narrow");
+    await pane()
+      .locator(".decisions")
+      .evaluate((section) => section.scrollIntoView());
+    await picture("decisions-narrow");
     expect(bench.troubles).toEqual([]);
   });
 });

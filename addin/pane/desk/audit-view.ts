@@ -3,6 +3,7 @@ import type { Silence } from "../../../core/audit/audit-settings";
 import type { Finding } from "../../../core/audit/finding";
 import type { Limits } from "../../../core/audit/limits";
 import type { ColumnKind } from "../../../core/schedule/bar-row";
+import type { ColumnCorrection } from "../../../core/schedule/read-options";
 
 /** How one column of the schedule was taken. */
 export interface ColumnView {
@@ -33,7 +34,7 @@ export interface FindingView extends Finding {
   readonly silenceKey: string | null;
   /** what stands in the fix's cells now, in its order */
   readonly before: readonly CellContent[];
-  /** by which the guess that it tells of is confirmed; null where it tells of none */
+  /** by which the open guess that it tells of is confirmed; null where it tells of none */
   readonly guess: string | null;
 }
 
@@ -52,6 +53,7 @@ export interface DecisionsView {
   readonly rulesOff: readonly { readonly code: string; readonly rule: string }[];
   readonly limits: readonly LimitView[];
   readonly silences: readonly SilenceView[];
+  readonly corrections: readonly ColumnCorrection[];
   readonly confirmed: readonly string[];
   /** what could not be read of the stored settings */
   readonly problem: string | null;

@@ -56,7 +56,7 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
       rule: finding.name.replaceAll("-", " "),
       member: bar?.row.member ?? null,
       silenceKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
-      guess: finding.code === GUESSED ? guessOf(finding, reading, bar?.row, sheet) : null,
+      guess: guessOf(finding, reading),
       before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
     };
   });
@@ -73,19 +73,13 @@ function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => RowFacts
   };
 }
 
-/** The kind of guess where it was made in many rows or about no one cell, else its cell. */
+/** An open guess is confirmed by its cell, or by its kind where it is about no one cell; the rest stand as they are. */
 function guessOf(
-  { cell, message }: Finding,
+  { code, severity, cell, message }: Finding,
   reading: ScheduleReading | undefined,
-  bar: BarRow | undefined,
-  sheet: Sheet,
 ): string | null {
-  if (cell === null) return reading?.guesses?.find(({ reason }) => reason === message)?.guess ?? null;
-  const problems = bar?.problems ?? [];
-  const problem = problems.find(
-    ({ column }) => columnLetters(sheet.left + column) === /^[A-Z]+/.exec(cell)?.[0],
-  );
-  return message.includes(" rows, first ") ? (problem?.guess ?? null) : cell;
+  if (code !== GUESSED || severity !== "doubtful") return null;
+  return cell ?? reading?.guesses?.find(({ reason }) => reason === message)?.guess ?? null;
 }
 
 function contentOf(sheet: Sheet, address: string): CellContent {

@@ -18,11 +18,13 @@ const SHOWN_DIAMETER = 16;
 
 /** The user's decisions, and what became of each in this report. */
 export function decisionsView(report: AuditReport, settings: AuditSettings, sheet: string): DecisionsView {
+  const reading = settings.readings.find((each) => each.sheet === sheet);
   return {
     rulesOff: settings.rulesOff.map((code) => ({ code, rule: ruleWords(code) })),
     limits: limitViews(report, settings.limits),
     silences: settings.silences.map((silence) => silenceView(report, silence, sheet)),
-    confirmed: settings.readings.find((reading) => reading.sheet === sheet)?.confirmed ?? [],
+    corrections: reading?.columns ?? [],
+    confirmed: reading?.confirmed ?? [],
     problem: settings.problem ?? null,
   };
 }

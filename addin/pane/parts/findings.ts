@@ -5,12 +5,15 @@ import type { FindingView } from "../desk/audit-view";
 import { isSafeFix, needsLook } from "../fixes-of-view";
 import type { PaneModel } from "../pane-model";
 import { arrange } from "./arrange";
+import type { CorrectionDraft } from "./decisions";
+import { findingMore } from "./finding-more";
 import { fixCells } from "./fix-cells";
 import { severityIcon } from "./severity-icon";
 import { SEVERITY_WORDS } from "./severity-words";
 
-/** What the list remembers between renderings: open citations, and how far each group is unrolled. */
+/** What the pane remembers between renderings: what is open, and how far each group is unrolled. */
 export interface FindingsMemory {
+  readonly draft: CorrectionDraft;
   readonly openSources: Set<string>;
   readonly limits: Map<string, number>;
   redraw(): void;
@@ -107,9 +110,9 @@ function findingItem(
           ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
         </p>
       </div>
-      <div class="under">${finding.fix === null ? nothing : remedy(model, finding)} ${sourceButton(memory, finding)}</div>
+      <div class="under">${finding.fix === null ? nothing : remedy(model, finding)} ${moreButton(memory, finding)}</div>
       ${model.state.looked === finding.key && needsLook(finding) ? lookAtFix(model, finding) : nothing}
-      ${memory.openSources.has(finding.key) ? html`<p class="cite">${finding.source}</p>` : nothing}
+      ${memory.openSources.has(finding.key) ? findingMore(model, finding) : nothing}
     </li>
   `;
 }
@@ -167,8 +170,7 @@ function lookAtFix(model: PaneModel, finding: FindingView): TemplateResult {
   `;
 }
 
-function sourceButton(memory: FindingsMemory, finding: FindingView): TemplateResult | typeof nothing {
-  if (finding.source === null) return nothing;
+function moreButton(memory: FindingsMemory, finding: FindingView): TemplateResult {
   const isOpen = memory.openSources.has(finding.key);
   const turn = (): void => {
     if (!memory.openSources.delete(finding.key)) memory.openSources.add(finding.key);
@@ -180,8 +182,8 @@ function sourceButton(memory: FindingsMemory, finding: FindingView): TemplateRes
     size="small"
     appearance="transparent"
     aria-expanded=${isOpen ? "true" : "false"}
-    aria-label="${isOpen ? "Hide source" : "Source"} of the finding at ${finding.cell ?? finding.sheet}"
+    aria-label="${isOpen ? "Less" : "More"} on the finding at ${finding.cell ?? finding.sheet}: source, silence"
     @click=${turn}
-    >${isOpen ? "Hide source" : "Source"}</fluent-button
+    >${isOpen ? "Less" : "More"}</fluent-button
   >`;
 }

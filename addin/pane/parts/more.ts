@@ -1,14 +1,17 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { AuditView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
+import { decisions } from "./decisions";
+import type { FindingsMemory } from "./findings";
 import { safeFixes } from "./safe-fixes";
 
 /** What stands behind the findings: how the sheet was read, and cautions. */
-export function more(model: PaneModel): TemplateResult {
+export function more(model: PaneModel, memory: FindingsMemory): TemplateResult {
   const { view } = model.state;
   return html`
     <fluent-accordion expand-mode="multi">
       ${safeFixes(model)} ${view === null ? nothing : columnsRead(view)}
+      ${view === null ? nothing : decisions(model, view, memory.draft, memory.redraw)}
       <fluent-accordion-item heading-level="2" class="cautions">
         <span slot="heading">Cautions</span>
         <ul>

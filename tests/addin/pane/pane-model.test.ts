@@ -2,6 +2,14 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
 import { isSafeFix, needsLook, safeFixKinds } from "../../../addin/pane/fixes-of-view";
 import { PaneModel } from "../../../addin/pane/pane-model";
+import {
+  changeLimit,
+  confirmGuess,
+  correctColumn,
+  silence,
+  turnRule,
+  unsilence,
+} from "../../../addin/pane/settings-edits";
 import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/pane/workbook-port";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 
@@ -352,5 +360,104 @@ describe("PaneModel", () => {
       kind: "problem",
       text: "the workbook is being edited: press Enter, then check again",
     });
+  });
+
+  const kept = () => book.names.get("Barwright.Audit") ?? null;
+
+  test("should keep a silence with its reason, list it, and take it back", async () => {
+    await model.check();
+    const [finding] = at("K2");
+    await model.decide(silence(finding!, " seen by the engineer "), "done");
+    expect(at("K2")).toEqual([]);
+    expect(JSON.parse(kept() ?? "").silences).toEqual([
+      { code: finding!.code, sheet: "Bars", key: finding!.silenceKey, reason: "seen by the engineer" },
+    ]);
+    expect(model.state.view?.decisions.silences).toMatchObject([
+      { cell: "K2", reason: "seen by the engineer", message: finding!.message },
+    ]);
+    expect(book.flags.some(({ colour }) => colour === "unsafe")).toBe(false);
+    await model.decide(unsilence(model.state.view!.decisions.silences[0]!), "done");
+    expect(at("K2")).toHaveLength(1);
+    expect(kept()).toBeNull();
+  });
+
+  test("should say which silence no longer applies", async () => {
+    await model.check();
+    await model.decide(silence(at("K2")[0]!, "seen"), "done");
+    book.rows[1]![10] = 64;
+    book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
+    await expect.poll(() => model.state.view?.decisions.silences[0]?.message).toBeNull();
+    expect(model.state.view?.findings.some(({ message }) => message.includes("seen"))).toBe(true);
+  });
+
+  test("should turn a rule off and on again, by name", async () => {
+    await model.check();
+    const { code, rule } = at("K2")[0]!;
+    await model.decide(turnRule(code, false), "off");
+    expect(at("K2")).toEqual([]);
+    expect(model.state.view?.decisions.rulesOff).toEqual([{ code, rule }]);
+    expect(model.state.notice?.text).toBe("off");
+    await model.decide(turnRule(code, true), "on");
+    expect(at("K2")).toHaveLength(1);
+  });
+
+  test("should judge by a changed limit and show it beside what held before", async () => {
+    await model.check();
+    // 2.8 m of 16 mm at 1.579 kg/m is 4.42 kg a bar
+    const lifts = () =>
+      model.state.view!.findings.filter(({ row, message }) => row === 2 && /4\.42 kg/.test(message));
+    expect(lifts()).toEqual([]);
+    await model.decide(changeLimit("hoist", 4), "done");
+    expect(lifts().map(({ severity }) => severity)).toContain("unsafe");
+    const shown = () => model.state.view!.decisions.limits.find(({ name }) => name === "hoist");
+    expect(shown()).toMatchObject({ own: 4, inForce: 4 });
+    await model.decide(changeLimit("hoist", null), "done");
+    expect(shown()).toMatchObject({ own: null, inForce: null });
+    expect(lifts()).toEqual([]);
+  });
+
+  test("should read a column as the user corrected it, and as found when that is taken back", async () => {
+    await model.check();
+    const column = () => model.state.view!.columns.find(({ letter }) => letter === "F")!;
+    expect(column()).toMatchObject({ kind: "length", unit: "mm", corrected: false });
+    await model.decide(correctColumn("Bars", column().name, { unit: "cm" }), "done");
+    expect(column()).toMatchObject({ kind: "length", unit: "cm", corrected: true });
+    expect(model.state.view?.decisions.corrections).toEqual([{ column: "Length mm", unit: "cm" }]);
+    await model.decide(correctColumn("Bars", "Length mm", null), "done");
+    expect(column()).toMatchObject({ unit: "mm", corrected: false });
+    expect(kept()).toBeNull();
+  });
+
+  test("should have a guess stand once it is confirmed", async () => {
+    // a letter O among digits
+    book.rows[2]![7] = "135O";
+    await model.check();
+    const guesses = () =>
+      model.state.view!.findings.filter(({ cell, code }) => cell === "H3" && code === "READ102");
+    const cut = async () => {
+      book.tellSelection({ sheet: "Bars", row: 2, column: 0 });
+      await expect.poll(() => model.state.bar?.row).toBe(3);
+      return model.state.bar?.facts.find(({ name }) => name === "Cut length")?.value;
+    };
+    expect(guesses()).toMatchObject([{ severity: "doubtful", guess: "H3" }]);
+    expect(await cut()).toBeUndefined();
+    await model.decide(confirmGuess("Bars", "H3", true), "done");
+    expect(model.state.view?.decisions.confirmed).toEqual(["H3"]);
+    // shown on, as a note that nobody need answer
+    expect(guesses()).toMatchObject([{ severity: "note", guess: null }]);
+    // BS 8666:2005 shape 11: A + (B) - 0.5r - d = 1350 + 500 - 35 - 20 = 1795, up to the next 25
+    await expect.poll(cut).toBe("1800 mm");
+    await model.decide(confirmGuess("Bars", "H3", false), "done");
+    expect(guesses()).toMatchObject([{ severity: "doubtful", guess: "H3" }]);
+  });
+
+  test("should never write over settings that it could not read", async () => {
+    await model.check();
+    book.names.set("Barwright.Audit", '{"limits":{"hoist":"heavy"},"rulesOff":["BEND101"]}');
+    await model.check();
+    expect(model.state.view?.decisions.problem).toContain("hoist");
+    await model.decide(turnRule("SUM101", false), "done");
+    expect(kept()).toBe('{"limits":{"hoist":"heavy"},"rulesOff":["BEND101"]}');
+    expect(model.state.notice).toMatchObject({ kind: "problem" });
   });
 });

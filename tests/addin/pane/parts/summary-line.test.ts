@@ -30,7 +30,7 @@ const view: AuditView = {
   header: 4,
   columns: [],
   unread: [],
-  decisions: { rulesOff: [], limits: [], silences: [], confirmed: [], problem: null },
+  decisions: { rulesOff: [], limits: [], silences: [], corrections: [], confirmed: [], problem: null },
   noHeader: null,
   flags: [],
   mass: 34_580,

@@ -1,0 +1,188 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { ColumnKind, ColumnUnit } from "../../../core/schedule/bar-row";
+import type { AuditView, LimitView, SilenceView } from "../desk/audit-view";
+import { COLUMN_KINDS, columnWords } from "../desk/column-words";
+import type { PaneModel } from "../pane-model";
+import {
+  changeLimit,
+  confirmGuess,
+  correctColumn,
+  type SettingsEdit,
+  turnRule,
+  unsilence,
+} from "../settings-edits";
+import { choice } from "./choice";
+
+/** A correction that the user is putting together. */
+export interface CorrectionDraft {
+  column: string;
+  kind: string;
+  unit: string;
+}
+
+const AS_READ = "";
+const UNITS: readonly ColumnUnit[] = ["mm", "cm", "m", "in", "ft", "kg", "t", "lb"];
+
+/** Every decision of the user on the check, in one place, each with its way back. */
+export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDraft, redraw: () => void) {
+  const { rulesOff, limits, silences, corrections, confirmed, problem } = view.decisions;
+  const changed = limits.filter(({ own }) => own !== null).length;
+  const count = rulesOff.length + changed + silences.length + corrections.length + confirmed.length;
+  return html`
+    <fluent-accordion-item heading-level="2" class="decisions">
+      <span slot="heading">How this workbook is checked${count > 0 ? `, ${count} decided` : ""}</span>
+      <p>By ${view.standard.title}. What is decided here is kept in the workbook.</p>
+      ${problem === null ? nothing : html`<p class="trouble">Not all that is kept could be read: ${problem}.</p>`}
+      <h3>Limits</h3>
+      <div class="choices">${limits.map((limit) => limitField(model, limit))}</div>
+      <h3>Rules turned off</h3>
+      ${list(
+        model,
+        rulesOff.map(({ code, rule }) => ({
+          text: `${code} ${rule}`,
+          undo: turnRule(code, true),
+          said: `Rule ${code} is on again`,
+          button: "Turn on",
+        })),
+        "None: every rule is run.",
+      )}
+      <h3>Findings silenced</h3>
+      ${list(
+        model,
+        silences.map((silence) => ({
+          text: silenceWords(silence),
+          undo: unsilence(silence),
+          said: `${silence.code} is heard again`,
+          button: "Take back",
+        })),
+        "None. Silence a finding under its More button.",
+      )}
+      <h3>Columns corrected</h3>
+      ${list(
+        model,
+        corrections.map(({ column, kind, unit }) => ({
+          text: `${column}: ${[kind === undefined ? null : columnWords(kind), unit].filter(Boolean).join(", ")}`,
+          undo: correctColumn(view.sheet, column, null),
+          said: `Column ${column} is read as found again`,
+          button: "Take back",
+        })),
+        "None.",
+      )}
+      ${correctionForm(model, view, draft, redraw)}
+      <h3>Guesses confirmed</h3>
+      ${list(
+        model,
+        confirmed.map((guess) => ({
+          text: guess.replaceAll("-", " "),
+          undo: confirmGuess(view.sheet, guess, false),
+          said: `The guess at ${guess} is open again`,
+          button: "Take back",
+        })),
+        "None. Confirm a guess under its More button.",
+      )}
+    </fluent-accordion-item>
+  `;
+}
+
+interface Decision {
+  readonly text: string;
+  readonly undo: SettingsEdit;
+  readonly said: string;
+  readonly button: string;
+}
+
+function list(model: PaneModel, all: readonly Decision[], none: string): TemplateResult {
+  if (all.length === 0) return html`<p class="empty">${none}</p>`;
+  return html`<ul class="decided">
+    ${all.map(
+      ({ text, undo, said, button }) => html`<li>
+        <span>${text}</span>
+        <fluent-button size="small" aria-label="${button}: ${text}" @click=${() => void model.decide(undo, said)}
+          >${button}</fluent-button
+        >
+      </li>`,
+    )}
+  </ul>`;
+}
+
+function silenceWords({ code, rule, sheet, key, cell, reason, message, isElsewhere }: SilenceView): string {
+  const place = isElsewhere ? `${sheet}, ${key ?? "whole sheet"}` : (cell ?? key ?? "whole sheet");
+  const applies = isElsewhere || message !== null ? "" : " It no longer applies.";
+  return `${place}: ${code} ${rule}. Reason: ${reason}.${applies}`;
+}
+
+function limitField(model: PaneModel, { name, words, unit, own, inForce, source }: LimitView) {
+  const change = ({ target }: Event): void => {
+    const { value } = target as HTMLInputElement;
+    const limit = value.trim() === "" ? null : Number(value);
+    if (limit !== null && !(limit > 0)) {
+      model.report(
+        new Error(`${words}: ${value} is no limit, give a number of ${unit} above 0 or leave it blank`),
+      );
+      return;
+    }
+    const said = limit === null ? `${words}: as the standard or nothing says` : `${words} ${limit} ${unit}`;
+    void model.decide(changeLimit(name, limit), said);
+  };
+  return html`<label class="field"
+    >${words}, ${unit}
+    <input
+      type="number"
+      min="0"
+      step="any"
+      data-limit=${name}
+      placeholder=${inForce === null ? "none" : `${inForce}`}
+      .value=${own === null ? "" : `${own}`}
+      @change=${change}
+    /><small>${own === null && source !== null ? source : own === null ? "not asked" : "changed here"}</small></label
+  >`;
+}
+
+function correctionForm(model: PaneModel, view: AuditView, draft: CorrectionDraft, redraw: () => void) {
+  const set = (part: keyof CorrectionDraft) => (value: string) => {
+    draft[part] = value;
+    redraw();
+  };
+  const keep = (): void => {
+    const { column, kind, unit } = draft;
+    if (column === "" || (kind === AS_READ && unit === AS_READ)) {
+      model.report(new Error("choose a column, and what it is or its unit, then keep the correction"));
+      return;
+    }
+    const correction = {
+      ...(kind === AS_READ ? {} : { kind: kind as ColumnKind }),
+      ...(unit === AS_READ ? {} : { unit: unit as ColumnUnit }),
+    };
+    Object.assign(draft, { column: "", kind: AS_READ, unit: AS_READ });
+    void model.decide(correctColumn(view.sheet, column, correction), `Column ${column} is read as corrected`);
+  };
+  return html`
+    <div class="choices">
+      ${choice({
+        label: "Column",
+        options: [
+          { value: "", text: "choose" },
+          ...view.columns.map(({ name, letter, header }) => ({ value: name, text: `${letter} ${header}` })),
+        ],
+        value: draft.column,
+        choose: set("column"),
+      })}
+      ${choice({
+        label: "Is",
+        options: [
+          { value: AS_READ, text: "as read" },
+          ...COLUMN_KINDS.map((kind) => ({ value: kind, text: columnWords(kind) })),
+        ],
+        value: draft.kind,
+        choose: set("kind"),
+      })}
+      ${choice({
+        label: "Unit",
+        options: [{ value: AS_READ, text: "as read" }, ...UNITS.map((unit) => ({ value: unit, text: unit }))],
+        value: draft.unit,
+        choose: set("unit"),
+      })}
+      <fluent-button class="correct" size="small" @click=${keep}>Keep correction</fluent-button>
+    </div>
+  `;
+}

@@ -1,0 +1,47 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { FindingView } from "../desk/audit-view";
+import type { PaneModel } from "../pane-model";
+import { confirmGuess, silence, turnRule } from "../settings-edits";
+
+/** Where a finding comes from, and what may be decided on it. */
+export function findingMore(model: PaneModel, finding: FindingView): TemplateResult {
+  const { code, rule, source, guess, sheet } = finding;
+  const place = finding.cell ?? finding.sheet;
+  const keep = (event: Event): void => {
+    event.preventDefault();
+    const reason =
+      new FormData(event.currentTarget as HTMLFormElement).get("reason")?.toString().trim() ?? "";
+    if (reason === "") model.report(new Error("say why the finding is accepted, then silence it"));
+    else void model.decide(silence(finding, reason), `${code} is silenced at ${place}`);
+  };
+  return html`
+    <div class="decide">
+      ${source === null ? nothing : html`<p class="cite">${source}</p>`}
+      ${
+        guess === null
+          ? nothing
+          : html`<fluent-button
+              class="confirm"
+              size="small"
+              aria-label="Confirm the reading of ${place}"
+              @click=${() => void model.decide(confirmGuess(sheet, guess, true), `The reading of ${place} is confirmed`)}
+              >Confirm this reading</fluent-button
+            >`
+      }
+      <form class="silence" @submit=${keep}>
+        <label class="field"
+          >Accepted ${finding.row === null ? "for this sheet" : "for this row"} because
+          <input name="reason" autocomplete="off" maxlength="200" aria-label="Reason to accept the finding at ${place}"
+        /></label>
+        <button type="submit" aria-label="Silence ${rule} at ${place}">Silence</button>
+      </form>
+      <fluent-button
+        class="turn-off"
+        size="small"
+        aria-label="Turn off the rule ${code} ${rule} in this workbook"
+        @click=${() => void model.decide(turnRule(code, false), `Rule ${code} ${rule} is off in this workbook`)}
+        >Turn rule ${code} off</fluent-button
+      >
+    </div>
+  `;
+}
