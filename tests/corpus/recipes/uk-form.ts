@@ -13,7 +13,7 @@ import {
 } from "../untidy";
 
 /** The body of the UK form, in its order. */
-export const UK_COLUMNS: readonly RecipeColumn[] = [
+const UK_COLUMNS: readonly RecipeColumn[] = [
   field("member", "Member"),
   field("mark", "Bar mark"),
   field("size", "Type and size"),
@@ -27,7 +27,7 @@ export const UK_COLUMNS: readonly RecipeColumn[] = [
 ];
 
 /** The form with what a yard writes beside it. */
-export const UK_LONG_COLUMNS: readonly RecipeColumn[] = [
+const UK_LONG_COLUMNS: readonly RecipeColumn[] = [
   ...UK_COLUMNS,
   field("grade", "Grade"),
   field("former", "Former mm"),

@@ -1,16 +1,16 @@
 /**
  * Names the schedules whose findings differ from those kept for review; with `--accept` writes them. Each change
- * is to be read before it is committed: `npx tsx tests/corpus/accept.ts --accept`.
+ * is to be read before it is committed: `npx tsx tests/_support/accept-corpus.ts --accept`.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { CORPUS } from "./corpus";
-import { type KeptFindings, keptFindings } from "./corpus-findings";
+import { CORPUS } from "../corpus/corpus";
+import { type KeptFindings, keptFindings } from "../corpus/corpus-findings";
 
 const accepting = process.argv.includes("--accept");
 
 for (const schedule of CORPUS) {
-  const file = fileURLToPath(new URL(`${schedule.name}.json`, import.meta.url));
+  const file = fileURLToPath(new URL(`../corpus/${schedule.name}.json`, import.meta.url));
   const text = written(keptFindings(schedule));
   if (existsSync(file) && readFileSync(file, "utf8") === text) continue;
   console.log(`${accepting ? "written" : "differs"}: ${schedule.name}`);
