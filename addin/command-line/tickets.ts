@@ -1,10 +1,7 @@
-import type { Finding } from "../../core/audit/finding";
-import { RowFacts } from "../../core/audit/row-facts";
 import { runAudit } from "../../core/audit/run-audit";
-import { SheetFacts } from "../../core/audit/sheet-facts";
 import { isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
-import { makeTicket, scheduleHead, type Ticket, type Yard, yardOf } from "../../core/tickets";
+import { type Ticket, ticketsOfAudit, type Yard, yardOf } from "../../core/tickets";
 import { type Bundles, makeBundles } from "../../core/totals";
 import { bundleLabelsPage } from "../print/bundle-labels";
 import type { ScheduleHead } from "../print/print-page";
@@ -73,7 +70,7 @@ function makeAll(
   standard: Standard,
   yard: Yard,
   streams: Streams,
-): Ticket[] {
+): readonly Ticket[] {
   const sheets = readSheets(book, only).filter(({ name }) => !isShopSheet(name));
   if (sheets.length === 0)
     throw new InputRefused("the Shop sheet holds no bars: name a sheet with a schedule");
@@ -88,29 +85,13 @@ function makeAll(
     reading,
   }));
   sayPassedOver(read, streams);
-  const byRow = new Map<string, Finding[]>();
-  for (const finding of report.findings) {
-    const key = JSON.stringify([finding.sheet, finding.row]);
-    const known = byRow.get(key);
-    if (known === undefined) byRow.set(key, [finding]);
-    else known.push(finding);
+  const { tickets, dropped } = ticketsOfAudit(report, sheets, yard);
+  for (const { name } of sheets) {
+    const rows = dropped.filter(({ sheet }) => sheet === name).map(({ row }) => row);
+    if (rows.length > 0)
+      streams.note(`no ticket for rows struck through or superseded: ${name} ${rows.join(", ")}`);
   }
-  return read.flatMap(({ sheet, reading }) => {
-    const facts = new SheetFacts(sheet, reading);
-    const head = scheduleHead(reading);
-    const dropped = reading.bars.filter((bar) => bar.struckThrough || bar.superseded === true);
-    if (dropped.length > 0) {
-      const rows = dropped.map((bar) => sheet.top + bar.row + 1).join(", ");
-      streams.note(`no ticket for rows struck through or superseded: ${sheet.name} ${rows}`);
-    }
-    return reading.bars
-      .filter((bar) => !dropped.includes(bar))
-      .map((bar) => {
-        const row = sheet.top + bar.row + 1;
-        const findings = byRow.get(JSON.stringify([sheet.name, row])) ?? [];
-        return makeTicket({ facts: new RowFacts(bar, facts, standard), yard, head, findings });
-      });
-  });
+  return tickets;
 }
 
 function pageHead(made: readonly Ticket[], standard: Standard): ScheduleHead {
