@@ -256,7 +256,7 @@ export const paneStyles = css`
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(130px, 1fr));
     gap: 8px 10px;
-    align-items: end;
+    align-items: start;
   }
   .choices fluent-dropdown {
     min-width: 0;
