@@ -1,3 +1,4 @@
+import { RULES } from "../../core/audit/rules/index";
 import { recheck, runAudit } from "../../core/audit/run-audit";
 import { readSchedule } from "../../core/schedule/read-schedule";
 import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule/sheet";
@@ -12,6 +13,35 @@ const ROWS_OF_AN_EDITED_SHEET = 10_000;
 const RUNS = 5;
 const EDITS = 20;
 
+/** The rules that an audit began with: those of the bar's own lengths, limits, counts and masses. */
+const FIRST_RULES: ReadonlySet<string> = new Set([
+  "former-too-small",
+  "end-leg-short",
+  "hook-tail-short",
+  "straight-between-bends-short",
+  "bends-overlap",
+  "unknown-size",
+  "unknown-shape",
+  "unknown-grade",
+  "dimension-missing",
+  "dimension-extra",
+  "dimension-off-step",
+  "dimension-not-positive",
+  "shape-limit-broken",
+  "length-off-step",
+  "length-differs",
+  "total-differs",
+  "mass-differs",
+  "longer-than-stock",
+  "wider-than-transport",
+  "mark-repeated-otherwise",
+  "many-bends",
+  "radius-supplied-straight",
+  "heavier-than-lift",
+  "unit-slip-ten",
+  "unit-slip-thousand",
+]);
+
 const bench: Bench = {
   name: "audit of a 100,000 x 19 matrix, all rules on",
   async run() {
@@ -20,6 +50,9 @@ const bench: Bench = {
     const { matrix, planted } = seededSchedule(ROWS);
     const sheet = sheetFromRows("Schedule", matrix);
     const reading = best(() => readSchedule(sheet, standard));
+    const rules = RULES.filter(({ name }) => FIRST_RULES.has(name));
+    if (rules.length !== FIRST_RULES.size) throw new Error("a rule of the bench is no rule any longer");
+    const first = best(() => runAudit({ sheets: [sheet], standard, rules }));
     const audit = best(() => runAudit({ sheets: [sheet], standard }));
     const report = runAudit({ sheets: [sheet], standard });
     const rowsFound = new Set(report.findings.map(({ row }) => row)).size;
@@ -28,10 +61,11 @@ const bench: Bench = {
         rows: report.rows.bars,
         "rows with a planted mistake": planted,
         "rows with findings": rowsFound,
-        "reading, ms": Math.round(reading),
-        "reading and audit, ms": Math.round(audit),
-        "rows a second": Math.round((1000 * ROWS) / audit),
-        "re-check after one edit in 10,000 rows, ms": Math.round(editTime(standard) * 10) / 10,
+        "reading, ms of processor": Math.round(reading),
+        "reading, rows a second": perSecond(reading),
+        "reading and 25 rules, rows a second": perSecond(first),
+        [`reading and all ${RULES.length} rules, rows a second`]: perSecond(audit),
+        "re-check after one edit in 10,000 rows, ms of processor": Math.round(editTime(standard) * 10) / 10,
       },
     };
   },
@@ -47,9 +81,7 @@ function editTime(standard: Standard): number {
   for (let edit = 0; edit < EDITS; edit += 1) {
     const row = 100 + edit * 450;
     const changed = edited(matrix, row, 8, 1000 + 5 * edit);
-    const start = performance.now();
-    report = recheck(report, changed, row, row);
-    times.push(performance.now() - start);
+    times.push(processorTime(() => (report = recheck(report, changed, row, row))));
   }
   return times.sort((a, b) => a - b)[EDITS >> 1] ?? 0;
 }
@@ -60,12 +92,20 @@ function edited(matrix: readonly Cell[][], row: number, column: number, to: Cell
   return sheetFromRows("Schedule", rows);
 }
 
+function perSecond(ms: number): number {
+  return Math.round((1000 * ROWS) / ms);
+}
+
 function best(run: () => unknown): number {
   let least = Infinity;
-  for (let at = 0; at < RUNS; at += 1) {
-    const start = performance.now();
-    run();
-    least = Math.min(least, performance.now() - start);
-  }
+  for (let at = 0; at < RUNS; at += 1) least = Math.min(least, processorTime(run));
   return least;
+}
+
+/** ms of the processor, which a busy machine stretches less than the clock; garbage collection counts. */
+function processorTime(run: () => unknown): number {
+  const start = process.cpuUsage();
+  run();
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
 }
