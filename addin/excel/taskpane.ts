@@ -4,6 +4,7 @@ import { openPane } from "../pane/open-pane";
 import { SETTING_NAMES } from "../pane/setting-names";
 import { applyTheme } from "../pane/theme";
 import type { Unsubscribe, WorkbookPort } from "../pane/workbook-port";
+import { saveText } from "../pane/yard/save-text";
 import { excelWorkbook } from "./excel-workbook";
 import { followOfficeTheme } from "./office-theme";
 
@@ -22,7 +23,11 @@ if (host === Office.HostType.Excel) await openInExcel(place);
 else sayOutside(place);
 
 async function openInExcel(place: Element): Promise<void> {
-  const { element } = await openPane(place, untilClosed(withFreshStandard(workbook)));
+  const { element } = await openPane(place, untilClosed(withFreshStandard(workbook)), {
+    // the pane of Excel on the desktop has no print dialogue
+    print: null,
+    save: saveText,
+  });
   followOfficeTheme((dark) => applyTheme(element, dark));
 }
 

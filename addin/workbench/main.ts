@@ -2,6 +2,8 @@ import "../pane/zod-without-eval";
 import "./workbench.css";
 import { openPane } from "../pane/open-pane";
 import { applyTheme, followSystemTheme } from "../pane/theme";
+import { printInFrame } from "../pane/yard/print-in-frame";
+import { saveText } from "../pane/yard/save-text";
 import { watchCellMessages } from "./cell-messages";
 import { DEMO_NAME, demoWorkbook } from "./demo/demo-workbook";
 import { watchDivider } from "./divider";
@@ -24,7 +26,7 @@ const workbook = new GridWorkbook(grid, overlay, () => session.protectedSheets);
 watchCellMessages(grid, part("cell-message"));
 watchDivider(part("divider"), part("pane"));
 await session.open(demoWorkbook(), DEMO_NAME);
-const { model, element } = await openPane(part("pane"), workbook);
+const { model, element } = await openPane(part("pane"), workbook, { print: printInFrame, save: saveText });
 followSystemTheme((dark) => {
   applyTheme(element, dark);
   grid.setDark(dark);

@@ -3,9 +3,8 @@ import { isCellError } from "../../../core/schedule";
 import type { RowMass } from "../../../core/totals";
 import { cellAddress, columnLetters } from "../../ooxml/cell-address";
 import type { SheetCell, SheetContent } from "../workbook-port";
+import { TOTALS_MARK } from "./totals-mark";
 
-/** Text in A1 of every Totals sheet that we write. */
-export const TOTALS_MARK = "Tonnes by pour and size";
 /** Column of the rows behind the totals, where they are needed: clear of any spilled result. */
 const HELPER_LEFT = 25;
 const HELPER_TOP = 1;

@@ -3,7 +3,7 @@ import type { PaneModel } from "../pane-model";
 import { SETTING_NAMES } from "../setting-names";
 import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../workbook-port";
 import type { PageHost } from "./page-host";
-import { TOTALS_MARK } from "./totals-content";
+import { TOTALS_MARK } from "./totals-mark";
 import type { PageKind, YardDesk, YardQuestion } from "./yard-desk";
 import { EMPTY_YARD, type YardState } from "./yard-state";
 

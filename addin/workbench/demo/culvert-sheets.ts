@@ -49,7 +49,7 @@ function revision(letter: string, rows: readonly DemoValue[][]): DemoSheet {
       HEAD,
       ...rows,
     ],
-    widths: [14, 9, 9, 10, 8, 8, 12, 8, 8, 8, 8, 7, 10],
+    widths: [14, 11, 9, 12, 8, 8, 18, 8, 8, 8, 8, 7, 10],
     frozenRows: 4,
     style: (row) => (row === 0 ? "title" : row === 1 ? "subtitle" : row === 3 ? "head" : null),
   };

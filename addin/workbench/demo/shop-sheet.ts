@@ -58,7 +58,7 @@ const SECTIONS = [BENDERS, PLATES, CUTTERS, STOCK];
 export const DEMO_SHOP_SHEET: DemoSheet = {
   name: SHOP_SHEET,
   rows: filled().map(({ cells }) => cells),
-  widths: [22, 16, 16, 16, 22, 12, 22, 12, 12],
+  widths: [24, 18, 20, 20, 28, 14, 30, 14, 14],
   frozenRows: 0,
   style(row) {
     const kind = filled()[row]?.kind;

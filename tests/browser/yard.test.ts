@@ -1,0 +1,237 @@
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import axe from "axe-core";
+import JSZip from "jszip";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { launchChromium } from "../_support/chromium";
+import { openWorkbench, type WorkbenchPage } from "./workbench-page";
+
+const SHOTS = fileURLToPath(new URL("../../.cache/screens", import.meta.url));
+const WAIT = { timeout: 90_000 };
+
+let browser: Browser;
+let bench: WorkbenchPage;
+let page: Page;
+
+beforeAll(async () => {
+  await mkdir(SHOTS, { recursive: true });
+  browser = await launchChromium();
+  bench = await openWorkbench(browser, inject("pages"));
+  ({ page } = bench);
+  await yard().locator("fluent-accordion-item").first().waitFor();
+});
+afterAll(() => browser.close());
+
+const yard = () => page.locator("barwright-yard");
+const status = () => page.locator("barwright-pane .said");
+const shot = (name: string) => page.screenshot({ path: `${SHOTS}/yard-${name}.png` });
+const part = (name: string) => yard().locator(`fluent-accordion-item.${name}`);
+
+/** Opens one part of the yard and shuts the others. */
+async function show(name: string): Promise<void> {
+  for (const item of await yard().locator("fluent-accordion-item").all()) {
+    await item.evaluate(
+      (element, wanted) => element.toggleAttribute("expanded", element.classList.contains(wanted)),
+      name,
+    );
+  }
+  await part(name).scrollIntoViewIfNeeded();
+}
+
+async function violations(): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const inPage = (globalThis as unknown as { axe: typeof axe }).axe;
+    return (await inPage.run({ include: ["barwright-pane"] })).violations;
+  });
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+}
+
+async function downloaded(act: () => Promise<void>): Promise<Buffer> {
+  const download = page.waitForEvent("download");
+  await act();
+  return readFile(await (await download).path());
+}
+
+/** Values of a sheet as stored, by address, read without our own layer. */
+async function storedCells(file: Buffer, sheet: string): Promise<Map<string, number | string>> {
+  const zip = await JSZip.loadAsync(file);
+  const text = async (name: string) => (await zip.file(name)?.async("string")) ?? "";
+  const id = new RegExp(`<sheet name="${sheet}"[^>]*?:id="([^"]+)"`).exec(await text("xl/workbook.xml"))?.[1];
+  const rels = await text("xl/_rels/workbook.xml.rels");
+  const line = rels.match(/<Relationship [^>]*>/g)?.find((each) => each.includes(`Id="${id}"`)) ?? "";
+  const target = (/Target="([^"]+)"/.exec(line)?.[1] ?? "").replace(/^\/?(xl\/)?/, "xl/");
+  const shared = [
+    ...(await text("xl/sharedStrings.xml")).matchAll(/<si>.*?<t[^>]*>([^<]*)<\/t>.*?<\/si>/gs),
+  ].map(([, value = ""]) => value);
+  const cells = new Map<string, number | string>();
+  for (const [, address = "", attributes = "", inner = ""] of (await text(target)).matchAll(
+    /<c r="([A-Z]+\d+)"([^>]*?)(?:\/>|>(.*?)<\/c>)/gs,
+  )) {
+    const value = /<v>([^<]*)<\/v>/.exec(inner)?.[1] ?? /<t[^>]*>([^<]*)<\/t>/.exec(inner)?.[1];
+    if (value === undefined) continue;
+    if (/t="s"/.test(attributes)) cells.set(address, shared[Number(value)] ?? "");
+    else cells.set(address, /t="(str|inlineStr|e)"/.test(attributes) ? value : Number(value));
+  }
+  return cells;
+}
+
+describe("the yard's side of the workbench", () => {
+  test("should add up tonnes in a chart and the same in a table", async () => {
+    await show("tonnage");
+    await part("tonnage").locator(".reckon").click();
+    const table = part("tonnage").locator("table");
+    await table.waitFor(WAIT);
+    const totals = await table.locator("tbody tr td:last-child").allTextContents();
+    const all = Number(await table.locator("tfoot td:last-child").textContent());
+    expect(totals.map(Number).reduce((sum, tonnes) => sum + tonnes, 0)).toBeCloseTo(all, 2);
+    const chart = part("tonnage").locator("svg.tonnage-chart");
+    expect(await chart.getAttribute("aria-label")).toContain(`${all.toFixed(3)} t`);
+    expect(
+      await chart
+        .locator("rect.series-0")
+        .first()
+        .evaluate((bar) => getComputedStyle(bar).fill),
+    ).toBe("rgb(31, 95, 153)");
+    await shot("1-tonnage");
+    expect(await violations()).toEqual([]);
+    const csv = await downloaded(() => part("tonnage").locator(".save-totals").click());
+    expect(csv.toString()).toMatch(/^pour,H\d+,.*\r\n(.*\r\n)+total,/);
+  });
+
+  test("should write a Totals sheet that follows the schedule to the gram", async () => {
+    await part("tonnage").locator(".write-totals").click();
+    await expect.poll(() => status().textContent(), WAIT).toContain("Sheet Totals follows Schedule");
+    await shot("2-totals-sheet");
+    const file = await bench.save();
+    const schedule = await storedCells(file, "Schedule");
+    const sums = new Map<string, number>();
+    for (let row = 5; row <= 121; row += 1) {
+      const mass = schedule.get(`O${row}`);
+      const pour = schedule.get(`P${row}`);
+      if (typeof mass === "number" && typeof pour === "string") sums.set(pour, (sums.get(pour) ?? 0) + mass);
+    }
+    expect(sums.size).toBe(7);
+    const totals = await storedCells(file, "Totals");
+    // rows behind the totals stand from column Z
+    const sizes = [...totals].filter(([address]) => /^[A-X]7$/.test(address));
+    const last = sizes.at(-1)?.[0][0] ?? "";
+    expect(totals.get(`${last}7`)).toBe("total");
+    [...sums].forEach(([pour, mass], index) => {
+      expect(totals.get(`A${8 + index}`)).toBe(pour);
+      expect(totals.get(`${last}${8 + index}`), pour).toBeCloseTo(mass / 1000, 6);
+    });
+  });
+
+  test("should ask before it writes over its own Totals sheet", async () => {
+    await part("tonnage").locator(".write-totals").click();
+    await part("tonnage").locator(".question").waitFor(WAIT);
+    expect(await violations()).toEqual([]);
+    await shot("3-asks");
+    await part("tonnage").locator(".replace-totals").click();
+    await expect.poll(() => part("tonnage").locator(".question").count(), WAIT).toBe(0);
+    const names = await page
+      .locator("barwright-pane fluent-dropdown")
+      .first()
+      .locator("fluent-option")
+      .allTextContents();
+    expect(names.filter((name) => name.includes("Totals"))).toEqual(["Totals"]);
+  });
+
+  test("should make tickets, print them from a frame and keep them as a page", async () => {
+    await show("pages");
+    await part("pages").locator(".make-tickets").click();
+    await part("pages").locator(".ready").waitFor(WAIT);
+    await shot("4-tickets");
+    expect(await violations()).toEqual([]);
+    await part("pages").locator(".print-page").click();
+    const frame = page.frameLocator("iframe.printed-page");
+    await expect.poll(() => frame.locator("article.ticket").count(), WAIT).toBe(117);
+    expect(
+      await frame
+        .locator("article.ticket")
+        .first()
+        .evaluate((ticket) => getComputedStyle(ticket).borderTopStyle),
+    ).toBe("solid");
+    const html = await downloaded(() => part("pages").locator(".save-page").click());
+    await writeFile(`${SHOTS}/yard-tickets.html`, html);
+    expect(html.toString()).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+  });
+
+  test("should make the cut list and the labels", async () => {
+    await part("pages").locator(".make-cut-list").click();
+    await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Cut list");
+    // mark 0106 is 13.5 m, the yard's longest stock 12 m
+    expect(await part("pages").locator(".notes").textContent()).toContain("0106");
+    await part("pages").locator(".make-labels").click();
+    await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Bundle labels");
+  });
+
+  test("should say what a revision changes, released bars first", async () => {
+    await page.locator("#grid").getByText("Culvert rev B", { exact: true }).click();
+    await page.locator("fluent-button.check").click();
+    await expect.poll(() => yard().locator("h2").textContent(), WAIT).toContain("Culvert rev B");
+    await show("comparison");
+    await part("comparison").locator("fluent-dropdown").click();
+    await part("comparison").locator('fluent-option[value="Culvert rev A"]').click();
+    await part("comparison").locator(".compare-sheet").click();
+    await part("comparison").locator(".released").waitFor(WAIT);
+    expect(await part("comparison").locator(".alarm").textContent()).toMatch(/Unsafe: 2 released already/);
+    const first = part("comparison").locator(".change").first();
+    expect(await first.textContent()).toMatch(/mark 2002.*2200.*2400/s);
+    await shot("5-comparison");
+    expect(await violations()).toEqual([]);
+    await first.locator(".change-place").click();
+    const nameBox = page.locator("#grid input:not([readonly])").last();
+    await expect.poll(() => nameBox.inputValue()).toBe("G6");
+  });
+
+  test("should compare with a file that the user opens", async () => {
+    await part("comparison")
+      .locator("input[type=file]")
+      .setInputFiles({
+        name: "older.xlsx",
+        mimeType: "application/octet-stream",
+        buffer: Buffer.from(demoWorkbook()),
+      });
+    await expect
+      .poll(() => part("comparison").locator(".against").textContent(), WAIT)
+      .toContain("older.xlsx: 0 bars differ, 7 do not");
+  });
+
+  test("should add a Shop sheet where there is none", async () => {
+    await show("shop");
+    await part("shop").locator(".open-shop").click();
+    await expect.poll(() => page.locator("#grid input:not([readonly])").last().inputValue()).toBe("A1");
+    expect(await part("shop").locator(".open-shop").textContent()).toContain("Go to Shop");
+  });
+
+  test("should stay accessible in the dark theme and within 320 px", async () => {
+    await show("comparison");
+    await page.emulateMedia({ colorScheme: "dark" });
+    await page.waitForTimeout(300);
+    await shot("6-dark");
+    expect(await violations()).toEqual([]);
+    await page.emulateMedia({ colorScheme: "light" });
+    await page.setViewportSize({ width: 320, height: 900 });
+    for (const name of ["tonnage", "pages", "comparison", "shop"]) {
+      await show(name);
+      const beyond = await yard().evaluate((host) => {
+        const edge = host.getBoundingClientRect().right + 0.5;
+        const inside = [...(host.shadowRoot?.querySelectorAll("*:not(.wide *)") ?? [])];
+        const wide = inside.filter((element) => element.getBoundingClientRect().right > edge);
+        return wide.map((element) => element.outerHTML.slice(0, 80));
+      });
+      expect(beyond, name).toEqual([]);
+      await shot(`7-narrow-${name}`);
+    }
+    expect(await violations()).toEqual([]);
+  });
+
+  test("should ask nothing of any other machine, and break no policy", () => {
+    expect(bench.strangers).toEqual([]);
+    expect(bench.troubles).toEqual([]);
+  });
+});
