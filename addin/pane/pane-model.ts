@@ -1,5 +1,6 @@
 import type { Severity } from "../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
+import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
@@ -258,12 +259,19 @@ export class PaneModel {
     const copy = await this.workbook.read(sheet);
     this.#set({ work: { label: `Checking ${copy.rowCount} rows`, done: null } });
     const settings = await this.workbook.setting(SETTING_NAMES.audit);
-    const view = await this.desk.audit({ sheet: copy, standard: this.#state.standard, settings });
+    const shopSheet = this.#state.sheets.find(({ name }) => isShopSheet(name) && name !== sheet);
+    const shop = shopSheet === undefined ? null : await this.workbook.read(shopSheet.name);
+    const view = await this.desk.audit({ sheet: copy, shop, standard: this.#state.standard, settings });
     this.#outdated.delete(sheet);
     this.#show(view);
   }
 
   #noteEdit({ sheet, firstRow, lastRow }: EditedRows & { readonly sheet: string }): void {
+    if (isShopSheet(sheet)) {
+      // what the yard owns can alter the judgement of any row
+      for (const known of this.#views.keys()) this.#outdated.add(known);
+      if (this.#state.view !== null) this.#set(this.#staleness(this.#state.view.sheet));
+    }
     if (!this.#views.has(sheet)) return;
     const known = this.#edits.get(sheet) ?? { firstRow, lastRow };
     this.#edits.set(sheet, {
@@ -335,7 +343,9 @@ export class PaneModel {
   /** The pane shows the sheet that the user works on. */
   async #follow(sheet: string, row: number): Promise<void> {
     const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
-    if (isOffered && this.#state.work === null) await this.chooseSheet(sheet);
+    // the Shop sheet is looked up beside a schedule, whose list stays
+    const isAside = isShopSheet(sheet) && this.#state.view !== null;
+    if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
     await this.#showBar(sheet, row);
   }
 

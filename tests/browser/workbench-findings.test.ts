@@ -26,7 +26,6 @@ describe("the list of findings", () => {
       .evaluate((list) => list.scrollTo(0, 300));
     await bench.typeAt("N16", "64");
     await expect.poll(() => unsafe.count()).toBe(0);
-    expect(await rows().count()).toBe(before - 1);
     expect(
       await pane()
         .locator(".middle")
@@ -103,7 +102,7 @@ describe("the list of findings", () => {
 
   test("should silence a finding with a reason, keep that in the file, and take it back", async () => {
     await pane().locator("input.words").fill("");
-    const item = bench.finding("J14").first();
+    const item = bench.finding("J14");
     await item.locator(".source").click();
     await item.locator(".silence input").fill("agreed with the yard");
     await item.locator(".silence button").click();
@@ -119,13 +118,15 @@ describe("the list of findings", () => {
 
   test("should check by a limit typed into the pane", async () => {
     const field = pane().locator('input[data-limit="hoist"]');
+    const unsafe = pane().locator('.finding[data-severity="unsafe"]');
+    const before = await unsafe.count();
     await field.fill("10");
     await field.press("Tab");
     await expect.poll(() => pane().locator(".said").textContent()).toContain("Crane or hoist lifts 10 kg");
-    expect(await pane().locator('.finding[data-severity="unsafe"]').count()).toBeGreaterThan(2);
+    expect(await unsafe.count()).toBeGreaterThan(before);
     await field.fill("");
     await field.press("Tab");
-    await expect.poll(() => pane().locator('.finding[data-severity="unsafe"]').count()).toBe(2);
+    await expect.poll(() => unsafe.count()).toBe(before);
   });
 
   test("should stay accessible with everything open, wide, dark and at 320 px", async () => {
@@ -139,7 +140,11 @@ describe("the list of findings", () => {
     await picture("wide");
     await pane()
       .locator(".decisions")
-      .evaluate((section) => section.scrollIntoView());
+      .evaluate((section) => {
+        const list = section.closest(".middle");
+        const { top } = section.getBoundingClientRect();
+        list?.scrollBy(0, top - list.getBoundingClientRect().top);
+      });
     await picture("decisions-wide");
     await bench.page.emulateMedia({ colorScheme: "dark" });
     await bench.page.waitForTimeout(500);
@@ -159,7 +164,11 @@ describe("the list of findings", () => {
     await picture("narrow");
     await pane()
       .locator(".decisions")
-      .evaluate((section) => section.scrollIntoView());
+      .evaluate((section) => {
+        const list = section.closest(".middle");
+        const { top } = section.getBoundingClientRect();
+        list?.scrollBy(0, top - list.getBoundingClientRect().top);
+      });
     await picture("decisions-narrow");
     expect(bench.troubles).toEqual([]);
   });

@@ -10,6 +10,7 @@ export interface WorkbenchPage {
   readonly troubles: string[];
   /** resolves once a check stands in the pane */
   checked(): Promise<void>;
+  /** the first finding at a cell of the chosen sheet */
   finding(cell: string): ReturnType<Page["locator"]>;
   /** types into a cell of the sheet in view, by name box and keyboard */
   typeAt(cell: string, text: string): Promise<void>;
@@ -49,7 +50,7 @@ export async function openWorkbench(
     strangers,
     troubles,
     checked,
-    finding: (cell) => pane.locator(`.finding[data-cell="${cell}"]`),
+    finding: (cell) => pane.locator(`.finding[data-cell="${cell}"]`).first(),
     async typeAt(cell, text) {
       const nameBox = page.locator("#grid input:not([readonly])").last();
       await nameBox.fill(cell);

@@ -3,6 +3,8 @@ import type { AuditView, BarView } from "./audit-view";
 
 export interface AuditQuestionText {
   readonly sheet: Sheet;
+  /** the workbook's Shop sheet; null where it has none */
+  readonly shop: Sheet | null;
   /** an id as the user or the workbook wrote it; blank is the default */
   readonly standard: string;
   /** JSON of the workbook's audit settings; null where it keeps none */

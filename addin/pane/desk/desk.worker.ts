@@ -23,8 +23,13 @@ async function answer(question: DeskQuestion) {
     const { sheet, firstRow, lastRow } = question;
     return desk.recheck({ sheet: unpackSheet(sheet), firstRow, lastRow });
   }
-  const { sheet, standard, settings } = question;
-  return desk.audit({ sheet: unpackSheet(sheet), standard, settings });
+  const { sheet, shop, standard, settings } = question;
+  return desk.audit({
+    sheet: unpackSheet(sheet),
+    shop: shop === null ? null : unpackSheet(shop),
+    standard,
+    settings,
+  });
 }
 
 function wordsOf(problem: unknown): string {

@@ -11,6 +11,7 @@ import { standardAsked } from "./standard-asked";
 
 interface LastAudit {
   readonly sheet: Sheet;
+  readonly shop: Sheet | null;
   readonly report: AuditReport;
   readonly settings: AuditSettings;
 }
@@ -18,15 +19,17 @@ interface LastAudit {
 /** A desk that works where it stands. */
 export function createLocalDesk(): AuditDesk {
   const audits = new Map<string, LastAudit>();
-  const keep = (report: AuditReport, sheet: Sheet, settings: AuditSettings): AuditView => {
-    audits.set(sheet.name, { sheet, report, settings });
-    return auditView(report, sheet, settings);
+  const keep = (last: LastAudit): AuditView => {
+    audits.set(last.sheet.name, last);
+    return auditView(last.report, last.sheet, last.settings, last.shop);
   };
   return {
     async audit(question) {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      return keep(runAudit({ sheets: [question.sheet], standard, settings }), question.sheet, settings);
+      const { sheet, shop } = question;
+      const sheets = shop === null ? [sheet] : [sheet, shop];
+      return keep({ sheet, shop, settings, report: runAudit({ sheets, standard, settings }) });
     },
     async recheck({ sheet, firstRow, lastRow }) {
       const last = audits.get(sheet.name);
@@ -34,7 +37,7 @@ export function createLocalDesk(): AuditDesk {
       const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
       const first = isMoved ? 0 : firstRow - sheet.top;
       const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
-      return keep(recheck(last.report, sheet, first, end), sheet, last.settings);
+      return keep({ ...last, sheet, report: recheck(last.report, sheet, first, end) });
     },
     async bar(name, row) {
       const last = audits.get(name);

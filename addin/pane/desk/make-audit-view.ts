@@ -17,10 +17,16 @@ const GUESSED = "READ102";
 const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
 
 /** A report on one sheet, as the pane shows it: plain data. */
-export function auditView(report: AuditReport, sheet: Sheet, settings: AuditSettings): AuditView {
+export function auditView(
+  report: AuditReport,
+  sheet: Sheet,
+  settings: AuditSettings,
+  shop: Sheet | null,
+): AuditView {
   const audited = report.sheets[0];
   const reading = audited?.reading;
-  const worst = worstByRow(report.findings, sheet);
+  const ofSheet = report.findings.filter((finding) => finding.sheet === sheet.name);
+  const worst = worstByRow(ofSheet, sheet);
   return {
     sheet: sheet.name,
     standard: { id: report.standard.id, title: report.standard.title },
@@ -32,7 +38,7 @@ export function auditView(report: AuditReport, sheet: Sheet, settings: AuditSett
       row: sheet.top + row + 1,
       reason,
     })),
-    decisions: decisionsView(report, settings, sheet.name),
+    decisions: decisionsView(report, settings, sheet.name, shop),
     noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
@@ -45,10 +51,11 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
   const reading = report.sheets[0]?.reading;
   const barAt = barsByRow(report, sheet);
   return report.findings.map((finding) => {
-    const place = `${finding.code} ${finding.cell ?? finding.row ?? ""}`;
+    const isHere = finding.sheet === sheet.name;
+    const place = `${finding.code} ${isHere ? "" : `${finding.sheet}!`}${finding.cell ?? finding.row ?? ""}`;
     const count = seen.get(place) ?? 0;
     seen.set(place, count + 1);
-    const bar = finding.row === null ? undefined : barAt(finding.row - 1 - sheet.top);
+    const bar = finding.row === null || !isHere ? undefined : barAt(finding.row - 1 - sheet.top);
     return {
       ...finding,
       key: `${place} ${count}`,

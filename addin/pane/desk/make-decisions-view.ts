@@ -2,6 +2,8 @@ import type { AuditReport } from "../../../core/audit/audit-report";
 import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { type Limits, limitsInForce } from "../../../core/audit/limits";
 import { RULES } from "../../../core/audit/rules/index";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { readShop } from "../../../core/shop";
 import { citationText } from "../../../core/standards";
 import type { DecisionsView, LimitView, SilenceView } from "./audit-view";
 
@@ -17,11 +19,16 @@ const LIMITS: readonly Pick<LimitView, "name" | "words" | "unit">[] = [
 const SHOWN_DIAMETER = 16;
 
 /** The user's decisions, and what became of each in this report. */
-export function decisionsView(report: AuditReport, settings: AuditSettings, sheet: string): DecisionsView {
+export function decisionsView(
+  report: AuditReport,
+  settings: AuditSettings,
+  sheet: string,
+  shop: Sheet | null,
+): DecisionsView {
   const reading = settings.readings.find((each) => each.sheet === sheet);
   return {
     rulesOff: settings.rulesOff.map((code) => ({ code, rule: ruleWords(code) })),
-    limits: limitViews(report, settings.limits),
+    limits: limitViews(report, settings.limits, shop),
     silences: settings.silences.map((silence) => silenceView(report, silence, sheet)),
     corrections: reading?.columns ?? [],
     confirmed: reading?.confirmed ?? [],
@@ -34,8 +41,8 @@ function ruleWords(code: string): string {
   return rule === undefined ? "no rule of this edition" : rule.name.replaceAll("-", " ");
 }
 
-function limitViews({ standard }: AuditReport, changed: Limits): LimitView[] {
-  const now = limitsInForce(changed, standard);
+function limitViews({ standard }: AuditReport, changed: Limits, shop: Sheet | null): LimitView[] {
+  const now = limitsInForce(changed, standard, shop === null ? null : readShop(shop, standard));
   return LIMITS.map((limit) => {
     const cited = limit.name === "stockLength" ? now.stockLengthOf(SHOWN_DIAMETER) : now[limit.name];
     return {

@@ -6,6 +6,7 @@ export type DeskQuestion =
   | {
       readonly kind: "audit";
       readonly sheet: PackedSheet;
+      readonly shop: PackedSheet | null;
       readonly standard: string;
       readonly settings: string | null;
     }
@@ -48,8 +49,14 @@ export function createWorkerDesk(worker: Worker): AuditDesk {
       worker.postMessage({ number: count, question } satisfies DeskRequest);
     });
   return {
-    audit: ({ sheet, standard, settings }) =>
-      ask({ kind: "audit", sheet: packSheet(sheet), standard, settings }) as Promise<AuditView>,
+    audit: ({ sheet, shop, standard, settings }) =>
+      ask({
+        kind: "audit",
+        sheet: packSheet(sheet),
+        shop: shop === null ? null : packSheet(shop),
+        standard,
+        settings,
+      }) as Promise<AuditView>,
     recheck: ({ sheet, firstRow, lastRow }) =>
       ask({ kind: "recheck", sheet: packSheet(sheet), firstRow, lastRow }) as Promise<AuditView>,
     bar: (sheet, row) => ask({ kind: "bar", sheet, row }) as Promise<BarView | null>,

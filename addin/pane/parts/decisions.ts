@@ -121,7 +121,7 @@ function limitField(model: PaneModel, { name, words, unit, own, inForce, source 
       );
       return;
     }
-    const said = limit === null ? `${words}: as the standard or nothing says` : `${words} ${limit} ${unit}`;
+    const said = limit === null ? `${words}: no limit of the workbook's own` : `${words} ${limit} ${unit}`;
     void model.decide(changeLimit(name, limit), said);
   };
   return html`<label class="field"

@@ -84,9 +84,11 @@ function findingItem(
 ): TemplateResult {
   const isCurrent = model.state.current === finding.key;
   const jump = (): void => void model.goTo(finding);
-  const place = finding.cell ?? (finding.row === null ? "whole sheet" : `row ${finding.row}`);
+  const own = finding.cell ?? (finding.row === null ? "whole sheet" : `row ${finding.row}`);
+  const isHere = finding.sheet === model.state.view?.sheet;
+  const place = isHere ? own : `${finding.sheet} ${own}`;
   return html`
-    <li class="finding ${isCurrent ? "current" : ""}" data-severity=${finding.severity} data-code=${finding.code} data-cell=${finding.cell ?? ""}>
+    <li class="finding ${isCurrent ? "current" : ""}" data-severity=${finding.severity} data-code=${finding.code} data-cell=${isHere ? (finding.cell ?? "") : place}>
       <div class="line">
         ${
           finding.cell === null

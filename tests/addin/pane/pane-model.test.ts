@@ -39,6 +39,7 @@ class BookInMemory implements WorkbookPort {
   names = new Map<string, string>([["Barwright.Standard", "BS8666:2005"]]);
   went: string[] = [];
   refuses = false;
+  shop: Cell[][] | null = null;
   tellChange: (place: { sheet: string; firstRow: number; lastRow: number }) => void = () => {};
   tellSelection: (place: { sheet: string; row: number; column: number }) => void = () => {};
 
@@ -47,6 +48,7 @@ class BookInMemory implements WorkbookPort {
       { name: "Bars", visible: true, isProtected: false },
       { name: "Empty", visible: true, isProtected: false },
       { name: "Secret", visible: false, isProtected: false },
+      ...(this.shop === null ? [] : [{ name: "Shop", visible: true, isProtected: false }]),
     ];
   }
   async activeSheet() {
@@ -54,6 +56,7 @@ class BookInMemory implements WorkbookPort {
   }
   async read(sheet: string) {
     if (this.refuses) throw new Error("the workbook is being edited: press Enter, then check again");
+    if (sheet === "Shop") return sheetFromRows(sheet, this.shop ?? []);
     return sheetFromRows(sheet, sheet === "Bars" ? this.rows.map((row) => [...row]) : []);
   }
   async showFlags(_sheet: string, flags: readonly RowFlag[]) {
@@ -414,6 +417,27 @@ describe("PaneModel", () => {
     await model.decide(changeLimit("hoist", null), "done");
     expect(shown()).toMatchObject({ own: null, inForce: null });
     expect(lifts()).toEqual([]);
+  });
+
+  test("should judge by the Shop sheet, show its limits, and ask for a check when it changes", async () => {
+    // 2.8 m of 16 mm at 1.579 kg/m is 4.42 kg a bar
+    book.shop = [
+      ["Limit", "Value"],
+      ["Hoist or crane kg", 4],
+    ];
+    await model.workbookReplaced();
+    await model.check();
+    const lifts = model.state.view!.findings.filter(
+      ({ row, sheet, message }) => sheet === "Bars" && row === 2 && /4\.42 kg/.test(message),
+    );
+    expect(lifts.map(({ severity }) => severity)).toContain("unsafe");
+    const hoist = model.state.view!.decisions.limits.find(({ name }) => name === "hoist");
+    expect(hoist).toMatchObject({ own: null, inForce: 4 });
+    expect(book.flags.map(({ row }) => row).every((row) => row >= 1 && row <= 3)).toBe(true);
+    book.tellSelection({ sheet: "Shop", row: 1, column: 1 });
+    expect(model.state.sheet).toBe("Bars");
+    book.tellChange({ sheet: "Shop", firstRow: 1, lastRow: 1 });
+    expect(model.state).toMatchObject({ isStale: true, needsCheck: true });
   });
 
   test("should read a column as the user corrected it, and as found when that is taken back", async () => {
