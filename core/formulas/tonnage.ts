@@ -1,5 +1,6 @@
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import { ExactSum } from "../totals/exact-sum";
+import { FirstSpelling } from "../totals/first-spelling";
 import { kilogramsIn } from "../units/mass-unit";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { errorCell, isBlankCell } from "./lift";
@@ -19,7 +20,7 @@ const NO_SIZE = "no size";
 /**
  * BAR.TONNAGE: header, one row a pour, one column a size, and totals; tonnes unless another unit is
  * asked for. Masses are kg; sums are exact decimals. Pours and sizes stand in the order they first
- * come. A mass that cannot be read, or an error cell, stands in the sums it belongs to and no other.
+ * come, and differ by more than case. A mass that cannot be read, or an error cell, stands in the sums it belongs to and no other.
  */
 export const TONNAGE: WorksheetFunction = {
   name: "TONNAGE",
@@ -71,12 +72,14 @@ function tonnageBlock(columns: Columns, kilograms: number): Block {
   const pourTotals = new Map<string, SpoilableSum>();
   const sizeTotals = new Map<string, SpoilableSum>();
   const total = new SpoilableSum();
+  const pourNames = new FirstSpelling();
+  const sizeNames = new FirstSpelling();
   const last = lastRow(Object.values(columns));
   for (let row = headerRows(columns.masses); row <= last; row += 1) {
     const cells = [columns.pours, columns.sizes, columns.masses].map((block) => block[row]?.[0] ?? null);
     if (isBlankCell(cells[2])) continue;
-    const pour = labelOf(cells[0]!, NO_POUR);
-    const size = labelOf(cells[1]!, NO_SIZE);
+    const pour = pourNames.of(labelOf(cells[0]!, NO_POUR));
+    const size = sizeNames.of(labelOf(cells[1]!, NO_SIZE));
     const mass = massOf(cells, row);
     const bySize = held(pours, pour, () => new Map<string, SpoilableSum>());
     for (const sum of [

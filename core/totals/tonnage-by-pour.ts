@@ -1,4 +1,5 @@
 import { ExactSum } from "./exact-sum";
+import { FirstSpelling } from "./first-spelling";
 
 /** The mass of one row. */
 export interface TonnageLine {
@@ -23,13 +24,19 @@ export interface Tonnage {
 
 const KILOGRAMS_PER_TONNE = 1000;
 
-/** Tonnes by pour and size, pours and sizes in the order they first come; bars without a pour are under "". */
+/** Tonnes by pour and size, pours and sizes in the order they first come; bars without a
+ * pour are under "". "h16" and "H16" are one size. */
 export function tonnageByPour(lines: Iterable<TonnageLine>): Tonnage {
   const pours = new Map<string, { bySize: Map<string, ExactSum>; total: ExactSum }>();
   const bySize = new Map<string, ExactSum>();
   const total = new ExactSum();
+  const pourNames = new FirstSpelling();
+  const sizeNames = new FirstSpelling();
   let rows = 0;
-  for (const { pour, size, mass } of lines) {
+  for (const line of lines) {
+    const { mass } = line;
+    const pour = pourNames.of(line.pour);
+    const size = sizeNames.of(line.size);
     let sums = pours.get(pour);
     if (sums === undefined) {
       sums = { bySize: new Map(), total: new ExactSum() };

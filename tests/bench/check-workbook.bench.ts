@@ -1,11 +1,12 @@
-import { execFileSync, spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type NewCell, writeNewWorkbook } from "../../addin/ooxml/new-workbook";
 import { openWorkbook } from "../../addin/ooxml/open-workbook";
 import type { Cell } from "../../core/schedule";
 import { barwrightBundle } from "../_support/command-line";
+import { findOffice, recalculateCommand } from "../_support/libre-office";
 import type { Bench } from "./bench";
 import { seededSchedule } from "./seeded-schedule";
 
@@ -52,7 +53,7 @@ function measure(folder: string): Record<string, number | string> {
   writeFileSync(withFormulas, writeNewWorkbook({ sheets: [{ name: "Schedule", rows: addFormula(rows) }] }));
   const out = join(folder, "out");
   const other = [0, 1]
-    .map(() => timed(officeCommand(office, folder, withFormulas, out)))
+    .map(() => timed(recalculateCommand(office, folder, withFormulas, out)))
     .reduce((best, run) => (run.seconds < best.seconds ? run : best));
   const recalculated = openWorkbook(readFileSync(join(out, "formulas.xlsx")))
     .read("Schedule")
@@ -88,35 +89,6 @@ function timed(command: readonly string[]): Measured {
   if (run.status !== 0 && run.status !== 1) throw new Error(`${command.join(" ")}: ${words.slice(0, 2000)}`);
   const peak = /Maximum resident set size \(kbytes\): (\d+)/.exec(words);
   return { seconds, peak: peak === null ? null : Math.round(Number(peak[1]) / 1024) };
-}
-
-function findOffice(): string | null {
-  try {
-    return execFileSync("sh", ["-c", "command -v soffice"]).toString().trim();
-  } catch {
-    return null;
-  }
-}
-
-/** LibreOffice does not recalculate other programs' files unless its profile says so. */
-function officeCommand(office: string, folder: string, file: string, out: string): string[] {
-  const profile = join(folder, "profile");
-  mkdirSync(join(profile, "user"), { recursive: true });
-  writeFileSync(
-    join(profile, "user", "registrymodifications.xcu"),
-    '<?xml version="1.0" encoding="UTF-8"?><oor:items xmlns:oor="http://openoffice.org/2001/registry">' +
-      '<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse">' +
-      "<value>0</value></prop></item></oor:items>",
-  );
-  const convert = ["--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", out, file];
-  return [
-    office,
-    "--headless",
-    "--norestore",
-    "--nologo",
-    `-env:UserInstallation=file://${profile}`,
-    ...convert,
-  ];
 }
 
 function round(value: number): number {

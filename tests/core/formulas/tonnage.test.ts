@@ -31,6 +31,15 @@ describe("BAR.TONNAGE", () => {
     ]);
   });
 
+  it("should take labels that differ only in case or spaces as one, as a spreadsheet's own sums do", () => {
+    const block = tonnage(column("P1", "p1 "), column("H16", "h16"), column(1000, 500));
+    expect(block).toEqual([
+      ["pour", "H16", "total"],
+      ["P1", 1.5, 1.5],
+      ["total", 1.5, 1.5],
+    ]);
+  });
+
   it("should give kilograms, pounds or short tons where asked", () => {
     const args = [column("P1"), column("H16"), column(907.18474)] as const;
     expect(tonnage(...args, [["kg"]])[1]).toEqual(["P1", 907.18474, 907.18474]);
