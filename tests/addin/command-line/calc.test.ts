@@ -113,6 +113,8 @@ describe("barwright", () => {
 
   it("counts the values of each standard by how far they may be trusted", async () => {
     const run = await barwright(["standards"]);
-    expect(run.out).toMatch(/BS8666:2005 .*\n.*35 shape codes.*\n.*published (\d+) \(\1 checked\), memory \d+/);
+    expect(run.out).toMatch(
+      /BS8666:2005 .*\n.*35 shape codes.*\n.*published (\d+) \(\1 checked\), memory \d+/,
+    );
   });
 });
