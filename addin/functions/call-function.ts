@@ -1,4 +1,5 @@
-import { type Block, WORKSHEET_FUNCTIONS } from "../../core/formulas";
+import { FUNCTIONS_AT_HAND } from "../../core/formulas/at-hand";
+import type { Block, WorksheetFunction } from "../../core/formulas/worksheet-function";
 import { isCellError } from "../../core/schedule/sheet";
 import { blockOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
@@ -14,32 +15,54 @@ const results = new Map<string, Block>();
  */
 export async function callFunction(name: string, given: readonly Given[]): Promise<unknown[][]> {
   const blocks = given.map(blockOf);
-  const result = calculate(name, await standardInForce(), blocks);
+  const standard = await standardInForce();
+  const result = calculate(await functionNamed(name), standard, blocks);
   const only = result.length === 1 && result[0]?.length === 1 ? result[0][0] : null;
   if (only !== null && only !== undefined && isCellError(only)) throw excelError(only);
   return excelRows(result);
 }
 
-function calculate(name: string, standard: string, blocks: readonly (Block | undefined)[]): Block {
-  const key = contentKey(name, standard, blocks);
+/** CHECK brings the reader and every rule, so it is fetched when a workbook first asks for it. */
+async function functionNamed(name: string): Promise<WorksheetFunction> {
+  const atHand = FUNCTIONS_AT_HAND.get(name);
+  if (atHand !== undefined) return atHand;
+  if (name === "CHECK") return fetchCheck();
+  throw excelError({ error: "#N/A", message: `BAR.${name} is not in this version: update the add-in` });
+}
+
+async function fetchCheck(): Promise<WorksheetFunction> {
+  try {
+    return (await import(/* webpackChunkName: "later-check" */ "../../core/formulas/check")).CHECK;
+  } catch {
+    const message = "BAR.CHECK could not be loaded: look at the network, then enter the formula again";
+    throw excelError({ error: "#N/A", message });
+  }
+}
+
+function calculate(
+  definition: WorksheetFunction,
+  standard: string,
+  blocks: readonly (Block | undefined)[],
+): Block {
+  const key = contentKey(definition.name, standard, blocks);
   const kept = results.get(key);
   if (kept !== undefined) return kept;
-  const result = callCore(name, blocks, standard);
+  const result = callCore(definition, blocks, standard);
   if (results.size >= KEPT_RESULTS) results.delete(results.keys().next().value as string);
   results.set(key, result);
   return result;
 }
 
 /** Excel drops the words of any other error than its own. */
-function callCore(name: string, blocks: readonly (Block | undefined)[], defaultStandard: string): Block {
-  const definition = WORKSHEET_FUNCTIONS.get(name);
-  if (definition === undefined) {
-    throw excelError({ error: "#N/A", message: `BAR.${name} is not in this version: update the add-in` });
-  }
+function callCore(
+  definition: WorksheetFunction,
+  blocks: readonly (Block | undefined)[],
+  defaultStandard: string,
+): Block {
   try {
     return definition.call(blocks, { defaultStandard });
   } catch (problem) {
-    const message = `BAR.${name} failed, which is a fault of the add-in: report it with its arguments (${String(problem)})`;
+    const message = `BAR.${definition.name} failed, which is a fault of the add-in: report it with its arguments (${String(problem)})`;
     throw excelError({ error: "#VALUE!", message });
   }
 }

@@ -45,5 +45,5 @@ async function addYard(
 }
 
 function workerDesk(): AuditDesk {
-  return createWorkerDesk(new Worker(new URL("./desk/desk.worker.ts", import.meta.url)));
+  return createWorkerDesk(() => new Worker(new URL("./desk/desk.worker.ts", import.meta.url)));
 }

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const pane = () => bench.page.locator("barwright-pane");
-const status = () => pane().locator('[role="status"]');
+const status = () => pane().locator('.said[role="status"]');
 
 interface AxeResult {
   readonly violations: readonly {

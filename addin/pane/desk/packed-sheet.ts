@@ -53,6 +53,7 @@ export function unpackSheet(packed: PackedSheet): Sheet {
     rowCount: rows.length,
     columnCount,
     cell: (row, column) => rows[row]?.[column] ?? null,
+    rowCells: (row) => rows[row] ?? [],
     shown: (row, column) => packed.shown.get(key(row, column)),
     isDate: (row, column) => packed.dates.has(key(row, column)),
     isStruckThrough: (row, column) => packed.struck.has(key(row, column)),

@@ -28,24 +28,30 @@ export type DeskAnswer =
   | { readonly number: number; readonly result: AuditView | BarView | null }
   | { readonly number: number; readonly problem: string };
 
-/** A desk in a worker, so that a long audit never freezes the page. */
-export function createWorkerDesk(worker: Worker): AuditDesk {
+/** A desk in a worker, so that a long audit never freezes the page. It is made at the first question. */
+export function createWorkerDesk(makeWorker: () => Worker): AuditDesk {
+  let worker: Worker | null = null;
   const waiting = new Map<number, { resolve(result: unknown): void; reject(problem: Error): void }>();
   let count = 0;
-  worker.onmessage = ({ data }: MessageEvent<DeskAnswer>) => {
-    const asker = waiting.get(data.number);
-    waiting.delete(data.number);
-    if ("problem" in data) asker?.reject(new Error(data.problem));
-    else asker?.resolve(data.result);
-  };
-  worker.onerror = ({ message }) => {
-    for (const asker of waiting.values()) asker.reject(new Error(message));
-    waiting.clear();
+  const open = (): Worker => {
+    const opened = makeWorker();
+    opened.onmessage = ({ data }: MessageEvent<DeskAnswer>) => {
+      const asker = waiting.get(data.number);
+      waiting.delete(data.number);
+      if ("problem" in data) asker?.reject(new Error(data.problem));
+      else asker?.resolve(data.result);
+    };
+    opened.onerror = ({ message }) => {
+      for (const asker of waiting.values()) asker.reject(new Error(message));
+      waiting.clear();
+    };
+    return opened;
   };
   const ask = (question: DeskQuestion): Promise<unknown> =>
     new Promise((resolve, reject) => {
       count += 1;
       waiting.set(count, { resolve, reject });
+      worker ??= open();
       worker.postMessage({ number: count, question } satisfies DeskRequest);
     });
   return {
