@@ -34,7 +34,7 @@ export async function openWorkbench(
     const url = request.url();
     if (!url.startsWith(pages) && !/^(data|blob):/.test(url)) strangers.push(url);
   });
-  page.on("pageerror", (error) => troubles.push(error.message));
+  page.on("pageerror", (error) => troubles.push(error.stack ?? ""));
   page.on("console", (message) => {
     if (message.type() === "error") troubles.push(message.text());
   });

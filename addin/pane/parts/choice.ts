@@ -10,6 +10,9 @@ export interface Choice {
   choose(value: string): void;
 }
 
+/** ms until a component that is not drawn yet is looked at again */
+const SOON = 16;
+
 /** One out of several, by name. */
 export function choice({ label, options, value, choose }: Choice): TemplateResult {
   const onChange = (event: Event): void => {
@@ -37,6 +40,12 @@ function follow(element: Element | undefined, label: string, value: string): voi
   if (element === undefined) return;
   const dropdown = element as Dropdown;
   const settle = (): void => {
+    if (!dropdown.isConnected) return;
+    // the component throws where a value comes before its control stands
+    if ((dropdown.control as HTMLElement | undefined) === undefined) {
+      setTimeout(settle, SOON);
+      return;
+    }
     if (dropdown.value !== value) dropdown.value = value;
     const control = dropdown.querySelector('[role="combobox"]');
     control?.setAttribute("aria-label", `${label}: ${value}`);
