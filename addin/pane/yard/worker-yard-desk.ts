@@ -1,3 +1,4 @@
+import { type WorkerAnswer, type WorkerRequest, workerAsker } from "../ask-worker";
 import { type PackedSheet, packSheet } from "../desk/packed-sheet";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
@@ -16,41 +17,13 @@ export type PackedQuestion =
   | { readonly kind: "page"; readonly page: PageKind; readonly about: PackedAbout }
   | { readonly kind: "compare"; readonly older: PackedSheet | Uint8Array; readonly about: PackedAbout };
 
-export interface YardRequest {
-  readonly number: number;
-  readonly question: PackedQuestion;
-}
+export type YardRequest = WorkerRequest<PackedQuestion>;
 
-export type YardAnswer =
-  | { readonly number: number; readonly result: TotalsView | PrintedPage | ComparisonView }
-  | { readonly number: number; readonly problem: string };
+export type YardAnswer = WorkerAnswer<TotalsView | PrintedPage | ComparisonView>;
 
 /** A yard desk in a worker of its own, made when first asked: its code is no part of the pane's first load. */
 export function createWorkerYardDesk(makeWorker: () => Worker): YardDesk {
-  const waiting = new Map<number, { resolve(result: unknown): void; reject(problem: Error): void }>();
-  let count = 0;
-  let worker: Worker | null = null;
-  const open = (): Worker => {
-    const opened = makeWorker();
-    opened.onmessage = ({ data }: MessageEvent<YardAnswer>) => {
-      const asker = waiting.get(data.number);
-      waiting.delete(data.number);
-      if ("problem" in data) asker?.reject(new Error(data.problem));
-      else asker?.resolve(data.result);
-    };
-    opened.onerror = ({ message }) => {
-      for (const asker of waiting.values()) asker.reject(new Error(message));
-      waiting.clear();
-    };
-    return opened;
-  };
-  const ask = (question: PackedQuestion): Promise<unknown> =>
-    new Promise((resolve, reject) => {
-      worker ??= open();
-      count += 1;
-      waiting.set(count, { resolve, reject });
-      worker.postMessage({ number: count, question } satisfies YardRequest);
-    });
+  const ask = workerAsker<PackedQuestion, unknown>(makeWorker);
   return {
     totals: (question) => ask({ kind: "totals", about: packed(question) }) as Promise<TotalsView>,
     page: (page, question) => ask({ kind: "page", page, about: packed(question) }) as Promise<PrintedPage>,
