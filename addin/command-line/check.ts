@@ -9,7 +9,7 @@ import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
 import { printFindings } from "./print-findings";
-import { readSheets, sayPassedOver } from "./read-schedules";
+import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
 import { standardFor } from "./standard-for";
 import { refuseTarget, writeCopy } from "./write-copy";
 
@@ -34,7 +34,9 @@ export const check: Command = {
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const sheets = withShopSheet(book, readSheets(book, given.text("sheet")));
-    const whole = runAudit({ sheets, standard, settings: auditSettingsOf(book) });
+    const settings = auditSettingsOf(book);
+    saySettingsUsed(sheets, settings, streams);
+    const whole = runAudit({ sheets, standard, settings });
     if (whole.shopSheet !== null) {
       if (whole.sheets.length === 0)
         throw new InputRefused(`sheet "${whole.shopSheet}" says what the yard owns and is no schedule`);

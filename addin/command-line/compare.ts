@@ -1,11 +1,11 @@
-import { type BarRow, readSchedule, type ScheduleReading, type Sheet } from "../../core/schedule";
+import type { BarRow, ScheduleReading, Sheet } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { type BarChange, compareRevisions, type RevisionComparison } from "../../core/totals";
 import { cellAddress } from "../ooxml/cell-address";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
-import { readSheets, sayPassedOver } from "./read-schedules";
+import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
 import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
@@ -31,7 +31,7 @@ export const compare: Command = {
     const massOfBar = new Map<BarRow, number>();
     const [before, after] = books.map((book): ReadBook => {
       const sheets = readSheets(book, null);
-      const read = sheets.map((sheet) => ({ sheet, reading: readSchedule(sheet, standard) }));
+      const read = readSchedules(book, sheets, standard, streams);
       sayPassedOver(read, streams);
       for (const { sheet, reading } of read) keepMasses(sheet, reading, standard, massOfBar);
       return { sheets, readings: read.map(({ reading }) => reading) };

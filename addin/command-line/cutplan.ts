@@ -1,5 +1,5 @@
 import { type CuttingPlan, cutList, planCutting, type Stock } from "../../core/cutting";
-import { readSchedule, type Sheet } from "../../core/schedule";
+import type { ScheduleReading } from "../../core/schedule";
 import { isShopSheet, type Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
@@ -11,7 +11,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
 import { type ReadPiece, readPieceList } from "./read-piece-list";
-import { readSheets, sayPassedOver } from "./read-schedules";
+import { type ReadSheet, readSchedules, readSheets, sayPassedOver } from "./read-schedules";
 import { readShopSheet } from "./read-shop-sheet";
 import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
@@ -45,7 +45,8 @@ export const cutplan: Command = {
     const { shop } = readShopSheet(book, standard, streams);
     const only = given.text("sheet");
     const sheets = readSheets(book, only).filter((sheet) => only !== null || !isShopSheet(sheet.name));
-    const groups = groupBySize(readPieces(sheets, standard, streams));
+    const read = readSchedules(book, sheets, standard, streams);
+    const groups = groupBySize(readPieces(read, standard, streams));
     if (groups.size === 0) throw new InputRefused("no piece to cut was found: lengths and counts are blank");
     const supply = stockSupply(given.text("stock"), shop, standard, streams);
     const plans = [...groups].map(([size, pieces]): PlannedGroup => {
@@ -57,7 +58,7 @@ export const cutplan: Command = {
     });
     const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));
     if (target !== null) {
-      writePage(path, target, cutListPage(plans.map(listOf(shop)), headOf(sheets, standard)));
+      writePage(path, target, cutListPage(plans.map(listOf(shop)), headOf(read[0]?.reading, standard)));
       streams.note(`written: ${target}`);
     }
     if (given.flag("json")) {
@@ -89,9 +90,8 @@ function listOf(shop: Shop | null) {
   });
 }
 
-function headOf(sheets: readonly Sheet[], standard: Standard): ScheduleHead {
-  const [sheet] = sheets;
-  const head = sheet === undefined ? null : scheduleHead(readSchedule(sheet, standard));
+function headOf(reading: ScheduleReading | undefined, standard: Standard): ScheduleHead {
+  const head = reading === undefined ? null : scheduleHead(reading);
   return {
     job: head?.job ?? null,
     schedule: head?.schedule ?? null,
@@ -110,15 +110,18 @@ function refusedPlan(size: string, pieces: readonly ReadPiece[], refusal: Refusa
   return `${size === "" ? "" : `${size}: `}${refusalText(refusal)}${of}`;
 }
 
-function readPieces(sheets: readonly Sheet[], standard: Standard, streams: Streams): ReadPiece[] {
-  const lists = sheets.map((sheet) => ({ sheet, pieces: readPieceList(sheet, standard.unit) }));
+function readPieces(sheets: readonly ReadSheet[], standard: Standard, streams: Streams): ReadPiece[] {
+  const lists = sheets.map((read) => ({
+    read,
+    // whoever corrected a column had it read as a schedule
+    pieces: isCorrected(read.reading) ? null : readPieceList(read.sheet, standard.unit),
+  }));
   const listed = lists.flatMap(({ pieces }) => pieces ?? []);
-  const schedules = lists.filter(({ pieces }) => pieces === null).map(({ sheet }) => sheet);
+  const schedules = lists.filter(({ pieces }) => pieces === null).map(({ read }) => read);
   if (listed.length > 0 && schedules.length === 0) return listed;
-  const read = schedules.map((sheet) => ({ sheet, reading: readSchedule(sheet, standard) }));
-  if (listed.length === 0) sayPassedOver(read, streams);
+  if (listed.length === 0) sayPassedOver(schedules, streams);
   let unknown = 0;
-  for (const { sheet, reading } of read) {
+  for (const { sheet, reading } of schedules) {
     rowMasses(sheet, reading, standard).forEach((row, index) => {
       const bar = reading.bars[index]!;
       // what the schedule says is cut, where it says a length
@@ -130,6 +133,10 @@ function readPieces(sheets: readonly Sheet[], standard: Standard, streams: Strea
   if (unknown > 0)
     streams.note(`${unknown} bar rows without a cut length or a count: they are not in the plan`);
   return listed;
+}
+
+function isCorrected({ tables }: ScheduleReading): boolean {
+  return tables.some(({ columns }) => [...columns.values()].some(({ corrected }) => corrected === true));
 }
 
 function groupBySize(pieces: readonly ReadPiece[]): Map<string, ReadPiece[]> {

@@ -1,9 +1,8 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Sheet } from "../../core/schedule";
-import { parseAddress } from "../ooxml/cell-address";
-import { constantText } from "../ooxml/defined-names";
 import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
+import { workbookSetting } from "../ooxml/workbook-setting";
 import { InputRefused } from "./input-refused";
 import { readCsv } from "./read-csv";
 
@@ -33,27 +32,8 @@ export function openBook(path: string): Book {
     workbook,
     sheetNames: workbook.sheets.map((sheet) => sheet.name),
     read: (sheet) => workbook.read(sheet),
-    setting: (setting) => readSetting(workbook, setting),
+    setting: (setting) => workbookSetting(workbook, setting),
   };
-}
-
-/** Text that a name stands for, or that stands in the cell it points at. */
-function readSetting(workbook: Workbook, name: string): string | null {
-  const wanted = name.toLowerCase();
-  const found = workbook.names.find((one) => one.sheetIndex === null && one.name.toLowerCase() === wanted);
-  if (found === undefined) return null;
-  const text = constantText(found.refersTo);
-  if (text !== null) return text;
-  const reference = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(found.refersTo.trim());
-  const place = parseAddress(reference?.[3] ?? "");
-  const sheet = (reference?.[1] ?? reference?.[2] ?? "").replaceAll("''", "'");
-  if (place === null || workbook.sheet(sheet) === undefined) {
-    throw new InputRefused(
-      `the workbook's name ${name} stands for ${found.refersTo}: give it a text such as ="BS8666:2005"`,
-    );
-  }
-  const value = workbook.read(sheet).valueAt(place.row, place.column);
-  return typeof value === "string" || typeof value === "number" ? String(value) : null;
 }
 
 function readBytes(path: string): Uint8Array {

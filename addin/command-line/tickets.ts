@@ -11,7 +11,7 @@ import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { type Book, openBook } from "./open-book";
-import { readSheets, sayPassedOver } from "./read-schedules";
+import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
 import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
@@ -75,11 +75,9 @@ function makeAll(
   if (sheets.length === 0)
     throw new InputRefused("the Shop sheet holds no bars: name a sheet with a schedule");
   const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
-  const report = runAudit({
-    sheets: [...sheets, ...shopSheets],
-    standard,
-    settings: auditSettingsOf(book),
-  });
+  const settings = auditSettingsOf(book);
+  saySettingsUsed(sheets, settings, streams);
+  const report = runAudit({ sheets: [...sheets, ...shopSheets], standard, settings });
   const read = report.sheets.map(({ sheet, reading }) => ({
     sheet: sheets.find(({ name }) => name === sheet)!,
     reading,

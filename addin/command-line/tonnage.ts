@@ -1,9 +1,8 @@
-import { readSchedule } from "../../core/schedule";
 import { type Tonnage, tonnageByPour } from "../../core/totals";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
-import { readSheets, sayPassedOver } from "./read-schedules";
+import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
 import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
@@ -19,10 +18,7 @@ export const tonnage: Command = {
     if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const read = readSheets(book, given.text("sheet")).map((sheet) => ({
-      sheet,
-      reading: readSchedule(sheet, standard),
-    }));
+    const read = readSchedules(book, readSheets(book, given.text("sheet")), standard, streams);
     sayPassedOver(read, streams);
     const masses = read.flatMap(({ sheet, reading }) => rowMasses(sheet, reading, standard));
     const known = masses.flatMap((row) => row ?? []);

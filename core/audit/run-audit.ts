@@ -1,5 +1,4 @@
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
-import { readSchedule } from "../schedule/read-schedule";
 import { rereadRows } from "../schedule/reread-rows";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
@@ -9,6 +8,7 @@ import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
 import { type Finding, SEVERITIES } from "./finding";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
+import { readAsCorrected } from "./read-as-corrected";
 import { RowFacts } from "./row-facts";
 import {
   isRowRule,
@@ -81,7 +81,7 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const sheetRules = rules.filter(isSheetRule);
   const sheets = question.sheets
     .filter(({ name }) => !isShopSheet(name))
-    .map((sheet) => judgeRows(sheet, readWith(settings, sheet, standard), context, rowRules));
+    .map((sheet) => judgeRows(sheet, readAsCorrected(sheet, standard, settings), context, rowRules));
   const shopFindings = judgeShop(context, rules);
   const state = { question, context, rules, rowRules, sheetRules, sheets, shopFindings };
   judgeBook(state);
@@ -105,7 +105,8 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   const before = state.sheets[place] as SheetState;
   const { settings, standard } = state.question;
   const reading =
-    rereadRows(before.facts.reading, changed, firstRow, lastRow) ?? readWith(settings, changed, standard);
+    rereadRows(before.facts.reading, changed, firstRow, lastRow) ??
+    readAsCorrected(changed, standard, settings);
   const after = judgeRows(changed, reading, state.context, state.rowRules, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
@@ -115,15 +116,6 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   };
   judgeBook(next);
   return reportOf(next);
-}
-
-/** The sheet as the user's own corrections of it have it read. */
-function readWith({ readings }: AuditSettings, sheet: Sheet, standard: Standard): ScheduleReading {
-  return readSchedule(
-    sheet,
-    standard,
-    readings.find((reading) => reading.sheet === sheet.name),
-  );
 }
 
 function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {

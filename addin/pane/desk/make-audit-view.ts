@@ -4,11 +4,11 @@ import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/fin
 import { RowFacts, rowKey } from "../../../core/audit/row-facts";
 import { SheetFacts } from "../../../core/audit/sheet-facts";
 import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
+import { columnWords } from "../../../core/schedule/column-words";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
 import { columnLetters, parseAddress } from "../../ooxml/cell-address";
 import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
-import { columnWords } from "./column-words";
 import { decisionsView } from "./make-decisions-view";
 
 /** The rule that tells of guesses. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { ColumnKind, ColumnUnit } from "../../../core/schedule/bar-row";
+import { COLUMN_KINDS, columnWords } from "../../../core/schedule/column-words";
 import type { AuditView, LimitView, SilenceView } from "../desk/audit-view";
-import { COLUMN_KINDS, columnWords } from "../desk/column-words";
 import type { PaneModel } from "../pane-model";
 import {
   changeLimit,

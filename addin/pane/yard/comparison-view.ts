@@ -27,4 +27,6 @@ export interface ComparisonView {
     readonly difference: string;
   }[];
   readonly unchanged: number;
+  /** what the comparison rests on */
+  readonly notes: readonly string[];
 }

@@ -1,5 +1,5 @@
 import { cutList, type Piece, planCutting, type Stock } from "../../../core/cutting";
-import { readSchedule, type Sheet } from "../../../core/schedule";
+import type { ScheduleReading, Sheet } from "../../../core/schedule";
 import { type Shop, stockOfSize } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { rowMasses } from "../../../core/totals";
@@ -18,10 +18,11 @@ interface MarkedPiece extends Piece {
 /** The cutting plan of every size of a schedule, and what is in no plan. */
 export function cutGroups(
   sheet: Sheet,
+  reading: ScheduleReading,
   standard: Standard,
   shop: Shop | null,
 ): { groups: CutListGroup[]; notes: string[] } {
-  const { pieces, unknown } = piecesBySize(sheet, standard);
+  const { pieces, unknown } = piecesBySize(sheet, reading, standard);
   const notes = unknown === 0 ? [] : [`${unknown} rows without a cut length or a count are in no plan`];
   const cutter = shop?.cutters.length === 1 ? shop.cutters[0] : undefined;
   if ((shop?.cutters.length ?? 0) > 1)
@@ -69,8 +70,7 @@ function planned(
   return planned(size, rest, question, shop, notes);
 }
 
-function piecesBySize(sheet: Sheet, standard: Standard) {
-  const reading = readSchedule(sheet, standard);
+function piecesBySize(sheet: Sheet, reading: ScheduleReading, standard: Standard) {
   const pieces = new Map<string, MarkedPiece[]>();
   let unknown = 0;
   rowMasses(sheet, reading, standard).forEach((row, index) => {

@@ -1,5 +1,8 @@
+import { settingsFromText } from "../../../core/audit";
 import { openWorkbook } from "../../ooxml/open-workbook";
+import { workbookSetting } from "../../ooxml/workbook-setting";
 import { standardAsked } from "../desk/standard-asked";
+import { SETTING_NAMES } from "../setting-names";
 import { comparisonView } from "./make-comparison-view";
 import { makePage } from "./make-page";
 import { totalsView } from "./make-totals-view";
@@ -8,16 +11,25 @@ import type { YardDesk } from "./yard-desk";
 /** A yard desk that works where it stands. */
 export function createLocalYardDesk(): YardDesk {
   return {
-    totals: async ({ sheet, standard }) => totalsView(sheet, standardAsked(standard)),
+    totals: async ({ sheet, standard, settings }) =>
+      totalsView(sheet, standardAsked(standard), settingsFromText(settings)),
     page: async (kind, question) => makePage(kind, question, standardAsked(question.standard)),
-    async compare({ sheet, standard }, older) {
+    async compare({ sheet, standard, settings: kept }, older) {
       const asked = standardAsked(standard);
-      if (!(older instanceof Uint8Array)) return comparisonView(sheet, [older], `sheet ${older.name}`, asked);
+      const settings = settingsFromText(kept);
+      if (!(older instanceof Uint8Array)) {
+        const side = { name: `sheet ${older.name}`, sheets: [older], settings };
+        return comparisonView(sheet, settings, side, asked);
+      }
       const book = openWorkbook(older);
       const same = book.sheet(sheet.name);
       const listings = same === undefined ? book.sheets.filter(({ visible }) => visible) : [same];
-      const sheets = listings.map(({ name }) => book.read(name));
-      return comparisonView(sheet, sheets, "the file", asked);
+      const side = {
+        name: "the file",
+        sheets: listings.map(({ name }) => book.read(name)),
+        settings: settingsFromText(workbookSetting(book, SETTING_NAMES.audit)),
+      };
+      return comparisonView(sheet, settings, side, asked);
     },
   };
 }

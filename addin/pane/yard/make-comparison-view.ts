@@ -1,32 +1,43 @@
-import { type BarRow, readSchedule, type Sheet } from "../../../core/schedule";
+import { type AuditSettings, readAsCorrected } from "../../../core/audit";
+import type { BarRow, Sheet } from "../../../core/schedule";
+import { columnWords } from "../../../core/schedule/column-words";
 import { isShopSheet } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { type BarChange, compareRevisions, type PourChange, rowMasses } from "../../../core/totals";
 import { cellAddress } from "../../ooxml/cell-address";
-import { columnWords } from "../desk/column-words";
 import type { ChangeView, ComparisonView } from "./comparison-view";
+import { settingsNotes } from "./settings-notes";
 
 const KILOGRAMS_PER_TONNE = 1000;
+
+/** One side of a comparison, with the settings of the workbook that holds it. */
+export interface RevisionSide {
+  /** how a message calls it */
+  readonly name: string;
+  readonly sheets: readonly Sheet[];
+  readonly settings: AuditSettings;
+}
 
 /** What the newer sheet changes against the older ones. Throws where either side holds no schedule. */
 export function comparisonView(
   newer: Sheet,
-  olderSheets: readonly Sheet[],
-  olderName: string,
+  settings: AuditSettings,
+  older: RevisionSide,
   standard: Standard,
 ): ComparisonView {
   const masses = new Map<BarRow, number>();
-  const read = (sheet: Sheet) => {
-    const reading = readSchedule(sheet, standard);
+  const read = (sheet: Sheet, ofBook: AuditSettings) => {
+    const reading = readAsCorrected(sheet, standard, ofBook);
     rowMasses(sheet, reading, standard).forEach((row, index) => {
       if (row !== null) masses.set(reading.bars[index]!, row.mass);
     });
     return reading;
   };
-  const after = read(newer);
-  const before = olderSheets.filter(({ name }) => !isShopSheet(name)).map(read);
+  const after = read(newer, settings);
+  const olderSheets = older.sheets.filter(({ name }) => !isShopSheet(name));
+  const before = olderSheets.map((sheet) => read(sheet, older.settings));
   if (after.bars.length === 0) throw new Error(noBars(`sheet ${newer.name}`));
-  if (before.every(({ bars }) => bars.length === 0)) throw new Error(noBars(olderName));
+  if (before.every(({ bars }) => bars.length === 0)) throw new Error(noBars(older.name));
   const { changes, pours, unchanged } = compareRevisions({
     before,
     after: [after],
@@ -35,10 +46,16 @@ export function comparisonView(
   });
   return {
     newer: newer.name,
-    older: olderName,
+    older: older.name,
     changes: changes.map((change) => changeView(change, newer)),
     pours: pours.map(pourView),
     unchanged,
+    notes: [
+      ...settingsNotes(settings, newer.name),
+      ...olderSheets
+        .flatMap(({ name }) => settingsNotes(older.settings, name))
+        .map((note) => `${older.name}: ${note}`),
+    ],
   };
 }
 

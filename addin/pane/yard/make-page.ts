@@ -1,6 +1,5 @@
-import { runAudit } from "../../../core/audit/run-audit";
-import { settingsFromText } from "../../../core/audit/settings-text";
-import { readSchedule, type Sheet } from "../../../core/schedule";
+import { type AuditSettings, readAsCorrected, runAudit, settingsFromText } from "../../../core/audit";
+import type { ScheduleReading, Sheet } from "../../../core/schedule";
 import { readShop, type Shop } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { scheduleHead, type Ticket, ticketsOfAudit, yardOf } from "../../../core/tickets";
@@ -11,19 +10,22 @@ import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
 import { cutGroups } from "./cut-groups";
 import type { PrintedPage } from "./printed-page";
+import { settingsNotes } from "./settings-notes";
 import type { PageKind, YardQuestion } from "./yard-desk";
 
 /** One of the yard's pages for a schedule. Throws with words for the user where it cannot be made. */
 export function makePage(kind: PageKind, question: YardQuestion, standard: Standard): PrintedPage {
   const { sheet } = question;
-  const reading = readSchedule(sheet, standard);
+  const settings = settingsFromText(question.settings);
+  const reading = readAsCorrected(sheet, standard, settings);
   if (reading.bars.length === 0) {
     throw new Error(`sheet ${sheet.name} holds no bars of a schedule: choose the sheet that does`);
   }
   const shop = question.shop === null ? null : readShop(question.shop, standard);
   const head: ScheduleHead = { ...scheduleHead(reading), standard: standard.id };
-  const made = PAGES[kind]({ question, standard, shop, head, sheet });
-  return { ...made, fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html` };
+  const made = PAGES[kind]({ question, standard, shop, head, sheet, reading, settings });
+  const notes = [...settingsNotes(settings, sheet.name), ...made.notes];
+  return { ...made, notes, fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html` };
 }
 
 interface PageQuestion {
@@ -32,6 +34,8 @@ interface PageQuestion {
   readonly shop: Shop | null;
   readonly head: ScheduleHead;
   readonly sheet: Sheet;
+  readonly reading: ScheduleReading;
+  readonly settings: AuditSettings;
 }
 
 type MadePage = Omit<PrintedPage, "fileName">;
@@ -41,8 +45,8 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
     const { tickets, notes } = ticketsOf(asked);
     return { title: "Bending tickets", html: ticketPage(tickets, asked.head), notes };
   },
-  "cut list"({ sheet, standard, shop, head }) {
-    const { groups, notes } = cutGroups(sheet, standard, shop);
+  "cut list"({ sheet, reading, standard, shop, head }) {
+    const { groups, notes } = cutGroups(sheet, reading, standard, shop);
     return { title: "Cut list", html: cutListPage(groups, head), notes };
   },
   labels(asked) {
@@ -65,9 +69,9 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   },
 };
 
-function ticketsOf({ question, standard, shop, sheet }: PageQuestion) {
+function ticketsOf({ question, standard, shop, sheet, settings }: PageQuestion) {
   const sheets = question.shop === null ? [sheet] : [sheet, question.shop];
-  const report = runAudit({ sheets, standard, settings: settingsFromText(question.settings) });
+  const report = runAudit({ sheets, standard, settings });
   const { tickets, dropped } = ticketsOfAudit(report, [sheet], yardOf(shop, standard));
   const rows = dropped.map(({ row }) => row).join(", ");
   const notes = [

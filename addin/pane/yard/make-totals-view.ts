@@ -1,6 +1,8 @@
-import { readSchedule, type ScheduleReading, type Sheet } from "../../../core/schedule";
+import { type AuditSettings, readAsCorrected } from "../../../core/audit";
+import type { ScheduleReading, Sheet } from "../../../core/schedule";
 import type { Standard } from "../../../core/standards";
 import { type RowMass, rowMasses, type Tonnage, tonnageByPour, tonnageChart } from "../../../core/totals";
+import { settingsNotes } from "./settings-notes";
 import { totalsContent } from "./totals-content";
 import type { TotalsView } from "./totals-view";
 
@@ -11,8 +13,8 @@ const NO_POUR = "no pour";
 const ROUNDING = 1;
 
 /** Tonnes by pour and size of one schedule. Throws where the sheet holds none. */
-export function totalsView(sheet: Sheet, standard: Standard): TotalsView {
-  const reading = readSchedule(sheet, standard);
+export function totalsView(sheet: Sheet, standard: Standard, settings: AuditSettings): TotalsView {
+  const reading = readAsCorrected(sheet, standard, settings);
   if (reading.bars.length === 0) {
     throw new Error(`sheet ${sheet.name} holds no bars of a schedule: choose the sheet that does`);
   }
@@ -37,7 +39,7 @@ export function totalsView(sheet: Sheet, standard: Standard): TotalsView {
     csv: table.map((row) => `${row.map(csvCell).join(",")}\r\n`).join(""),
     tabbed: table.map((row) => row.map((cell) => cell.replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n"),
     content: totalsContent(sheet, reading, masses),
-    notes: notesOf(reading, masses, known),
+    notes: [...settingsNotes(settings, sheet.name), ...notesOf(reading, masses, known)],
   };
 }
 

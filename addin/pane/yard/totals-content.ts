@@ -130,7 +130,7 @@ function massCell(sheet: Sheet, bar: BarRow, known: RowMass | null): SheetCell {
     return formula(`IFERROR(${mass},"")`);
   const dims = dimensions(sheet, bar);
   const [shape, size, count] = [at("shape"), at("size"), countOf(at)];
-  const isInMillimetres = (columns.get("A")?.unit ?? "mm") === "mm";
+  const isInMillimetres = LETTERS.every((letter) => (columns.get(letter)?.unit ?? "mm") === "mm");
   const isLive = shape !== null && size !== null && count !== null && dims !== null && isInMillimetres;
   if (isLive && known?.from === "cut length")
     return formula(`IFERROR(BAR.ROWMASS(${shape},${size},${dims},${count}),"")`);

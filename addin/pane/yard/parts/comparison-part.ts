@@ -3,6 +3,7 @@ import { choice } from "../../parts/choice";
 import { severityIcon } from "../../parts/severity-icon";
 import type { ChangeView, ComparisonView } from "../comparison-view";
 import type { YardModel } from "../yard-model";
+import { notesList } from "./notes-list";
 import { yardButton } from "./yard-button";
 
 /** Changes put on the page at once. */
@@ -49,11 +50,12 @@ function fileChosen(model: YardModel) {
 }
 
 function result(model: YardModel, comparison: ComparisonView): TemplateResult {
-  const { changes, pours, unchanged, newer, older } = comparison;
+  const { changes, pours, unchanged, newer, older, notes } = comparison;
   const released = changes.filter((change) => change.released);
   const rest = changes.filter((change) => !change.released);
   return html`
     <p class="against">${newer} against ${older}: ${changes.length} bars differ, ${unchanged} do not.</p>
+    ${notesList(notes)}
     ${
       released.length === 0
         ? nothing

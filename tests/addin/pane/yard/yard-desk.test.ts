@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { textConstant } from "../../../../addin/ooxml/defined-names";
+import { writeNewWorkbook } from "../../../../addin/ooxml/new-workbook";
 import { openWorkbook } from "../../../../addin/ooxml/open-workbook";
 import { createLocalYardDesk } from "../../../../addin/pane/yard/local-yard-desk";
 import type { YardQuestion } from "../../../../addin/pane/yard/yard-desk";
@@ -95,6 +97,70 @@ describe("pages", () => {
     expect(page.notes.join()).toContain("no Shop sheet");
     expect(page.fileName).toBe("Bars Bending tickets.html");
     expect(page.html).toMatch(/2 tickets/);
+  });
+});
+
+describe("columns that the user corrected", () => {
+  /** "Heap" is no word for a number of bars */
+  const rows = PLAIN.map((row, at) =>
+    row.map((cell, column) => (at === 0 && column === 3 ? "Heap" : cell)),
+  ).map((row) => row.filter((_, column) => column !== 9));
+  const corrected = (columns: readonly object[]): string =>
+    JSON.stringify({ readings: [{ sheet: "Bars", columns }] });
+  const settings = corrected([{ column: "Heap", kind: "total" }]);
+  const said = 'sheet "Bars" is read as corrected in the workbook: column "Heap" taken as total number';
+  const shop = sheetFromRows("Shop", [
+    ["limit", "value"],
+    ["Hoist or crane kg", 20],
+  ]);
+
+  test("should count in the totals, which say so", async () => {
+    expect((await desk.totals(question(rows))).total).toBe("0.000");
+    const totals = await desk.totals({ ...question(rows), settings });
+    expect([totals.total, totals.notes[0]]).toEqual(["0.074", said]);
+  });
+
+  test("should leave no live formula over a dimension that is corrected to another unit", async () => {
+    const columns = [
+      { column: "Heap", kind: "total" },
+      { column: "B mm", unit: "cm" },
+    ];
+    const inCentimetres = rows.map((row) => row.map((cell) => (cell === 1450 ? 145 : cell)));
+    const { content, total } = await desk.totals({
+      ...question(inCentimetres),
+      settings: corrected(columns),
+    });
+    expect(total).toBe("0.074");
+    const formulas = content.rows.flat().flatMap(({ formula }) => formula ?? []);
+    expect(formulas.filter((each) => each.includes("ROWMASS"))).toEqual([]);
+  });
+
+  test("should count on every page, which says so", async () => {
+    await expect(desk.page("cut list", question(rows))).rejects.toThrow(/nothing can be cut/);
+    const cuts = await desk.page("cut list", { ...question(rows), settings });
+    expect(cuts.html).toMatch(/3 bars for 10 pieces/);
+    const labels = await desk.page("labels", { ...question(rows, shop), settings });
+    expect(labels.html).toContain("bundle 3 of 3");
+    const tickets = await desk.page("tickets", { ...question(rows), settings });
+    for (const { notes } of [cuts, labels, tickets]) expect(notes[0]).toBe(said);
+  });
+
+  test("should count on the side of a comparison whose workbook keeps them", async () => {
+    const older = { ...sheetFromRows("Older", rows), name: "Older" };
+    const comparison = await desk.compare({ ...question(rows), settings }, older);
+    expect(comparison.notes).toEqual([said]);
+    expect(comparison.changes.map(({ amount }) => amount)).toContain("? to 10 bars, ? to 0.044 t");
+    const bytes = writeNewWorkbook({
+      sheets: [{ name: "Bars", rows }],
+      names: new Map([["Barwright.Audit", textConstant(settings)]]),
+    });
+    const same = await desk.compare({ ...question(rows), settings }, bytes);
+    expect(same).toMatchObject({ changes: [], unchanged: 2, notes: [said, `the file: ${said}`] });
+  });
+
+  test("should be told of where they cannot be read", async () => {
+    const totals = await desk.totals({ ...question(PLAIN), settings: '{"readings":3}' });
+    expect(totals.notes[0]).toMatch(/could not be read: readings/);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { ColumnKind } from "../../../core/schedule/bar-row";
+import type { ColumnKind } from "./bar-row";
 
 const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
   member: "member",

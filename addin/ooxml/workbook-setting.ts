@@ -1,0 +1,26 @@
+import { parseAddress } from "./cell-address";
+import { constantText } from "./defined-names";
+import type { Workbook } from "./open-workbook";
+import { UnreadableWorkbook } from "./unreadable-workbook";
+
+/**
+ * The text that a workbook keeps under a defined name, as a constant or in the cell that the name points
+ * at; null where it keeps none. Refuses a name that stands for anything else.
+ */
+export function workbookSetting(workbook: Workbook, name: string): string | null {
+  const wanted = name.toLowerCase();
+  const found = workbook.names.find((one) => one.sheetIndex === null && one.name.toLowerCase() === wanted);
+  if (found === undefined) return null;
+  const text = constantText(found.refersTo);
+  if (text !== null) return text;
+  const reference = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(found.refersTo.trim());
+  const place = parseAddress(reference?.[3] ?? "");
+  const sheet = (reference?.[1] ?? reference?.[2] ?? "").replaceAll("''", "'");
+  if (place === null || workbook.sheet(sheet) === undefined) {
+    throw new UnreadableWorkbook(
+      `the workbook's name ${name} stands for ${found.refersTo}: give it a text such as ="BS8666:2005"`,
+    );
+  }
+  const value = workbook.read(sheet).valueAt(place.row, place.column);
+  return typeof value === "string" || typeof value === "number" ? String(value) : null;
+}
