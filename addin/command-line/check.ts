@@ -37,11 +37,8 @@ export const check: Command = {
     const settings = auditSettingsOf(book);
     saySettingsUsed(sheets, settings, streams);
     const whole = runAudit({ sheets, standard, settings });
-    if (whole.shopSheet !== null) {
-      if (whole.sheets.length === 0)
-        throw new InputRefused(`sheet "${whole.shopSheet}" says what the yard owns and is no schedule`);
+    if (whole.shopSheet !== null)
       streams.note(`sheet "${whole.shopSheet}": read for machines, stock and limits`);
-    }
     sayPassedOver(
       whole.sheets.map(({ sheet, reading }) => ({
         sheet: sheets.find(({ name }) => name === sheet)!,
@@ -65,12 +62,10 @@ export const check: Command = {
   },
 };
 
-/** One sheet may be asked for; what the yard owns is told by its own sheet all the same. */
+/** What the yard owns is told by its own sheet, whichever schedules are asked for. */
 function withShopSheet(book: Book, sheets: readonly Sheet[]): readonly Sheet[] {
   const name = book.sheetNames.find(isShopSheet);
-  return name === undefined || sheets.some((sheet) => sheet.name === name)
-    ? sheets
-    : [...sheets, book.read(name)];
+  return name === undefined ? sheets : [...sheets, book.read(name)];
 }
 
 /** The report in the shape that scripts rely on. */

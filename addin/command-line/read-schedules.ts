@@ -1,16 +1,21 @@
 import { type AuditSettings, correctionWords, readAsCorrected } from "../../core/audit";
 import type { ScheduleReading, Sheet } from "../../core/schedule";
+import { isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { auditSettingsOf } from "./audit-settings-of";
 import { InputRefused } from "./input-refused";
 import type { Book } from "./open-book";
 import type { Streams } from "./streams";
 
-/** The sheet asked for, or every sheet of the book. */
+/** The sheet asked for, or every sheet of the book but the Shop sheet, whose trials and stock are no bars. */
 export function readSheets(book: Book, only: string | null): Sheet[] {
-  const names = only === null ? book.sheetNames : book.sheetNames.filter((name) => name === only);
-  if (names.length === 0) {
+  const asked = only === null ? book.sheetNames : book.sheetNames.filter((name) => name === only);
+  if (asked.length === 0) {
     throw new InputRefused(`there is no sheet "${only}": the book has ${book.sheetNames.join(", ")}`);
+  }
+  const names = asked.filter((name) => !isShopSheet(name));
+  if (names.length === 0) {
+    throw new InputRefused(`sheet "${asked[0]}" says what the yard owns and is no schedule`);
   }
   return names.map((name) => book.read(name));
 }

@@ -71,9 +71,7 @@ function makeAll(
   yard: Yard,
   streams: Streams,
 ): readonly Ticket[] {
-  const sheets = readSheets(book, only).filter(({ name }) => !isShopSheet(name));
-  if (sheets.length === 0)
-    throw new InputRefused("the Shop sheet holds no bars: name a sheet with a schedule");
+  const sheets = readSheets(book, only);
   const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
   const settings = auditSettingsOf(book);
   saySettingsUsed(sheets, settings, streams);
