@@ -1,4 +1,5 @@
-import { constantText, LONGEST_FORMULA, textConstant } from "../ooxml/defined-names";
+import { constantText, textConstant } from "../ooxml/defined-names";
+import { isSparePiece, settingOfPieces, settingPieces } from "../ooxml/setting-pieces";
 import { WorkbookRefusal } from "../pane/workbook-port";
 import { runBatch } from "./run-batch";
 
@@ -15,7 +16,7 @@ interface Seen {
 
 /**
  * Settings kept in the workbook as defined names that stand for a text, such as `Barwright.Standard` =
- * `="BS8666:2020"`.
+ * `="BS8666:2020"`; a long one goes on under `Barwright.Audit.2` and so on.
  */
 export class Settings {
   private seen: Seen | null = null;
@@ -24,53 +25,60 @@ export class Settings {
   ask(context: Excel.RequestContext): () => void {
     const names = context.workbook.names.load("items/name,items/formula");
     return () => {
-      const own = names.items.filter((item) => item.name.toLowerCase().startsWith(PREFIX));
-      this.seen = {
-        at: Date.now(),
-        formulas: new Map(own.map((item) => [item.name.toLowerCase(), String(item.formula)])),
-      };
+      this.seen = { at: Date.now(), formulas: ownFormulas(names) };
     };
   }
 
   /** Null where there is none; a name that the user has pointed at something else is refused with it. */
   async read(name: string): Promise<string | null> {
-    const formula = await this.formulaOf(name);
-    if (formula === null) return null;
-    const text = constantText(formula);
-    if (text !== null) return text;
-    throw new WorkbookRefusal(
-      `the defined name ${name} stands for ${formula}, not for a text: change it to a text such as ="BS8666:2020" in Formulas, Name Manager`,
-    );
+    const formulas = await this.formulas();
+    return settingOfPieces(name, (piece) => {
+      const formula = formulas.get(piece.toLowerCase());
+      if (formula === undefined) return null;
+      const text = constantText(formula);
+      if (text !== null) return text;
+      throw new WorkbookRefusal(
+        `the defined name ${piece} stands for ${formula}, not for a text: change it to a text such as ="BS8666:2020" in Formulas, Name Manager`,
+      );
+    });
   }
 
-  /** Writes the name, or takes it out where the value is null. */
+  /** Writes the name, and further ones where the text needs them; takes out what is not needed any longer. */
   async save(name: string, value: string | null): Promise<void> {
-    const formula = value === null ? null : `=${textConstant(value)}`;
-    if (formula !== null && formula.length > LONGEST_FORMULA) {
-      throw new WorkbookRefusal(
-        `${name} has ${formula.length} characters, more than the ${LONGEST_FORMULA} that a workbook's name holds: shorten it, then save again`,
-      );
-    }
+    const pieces = value === null ? new Map<string, string>() : settingPieces(name, value);
     this.seen = null;
     await runBatch(async (context) => {
-      const item = context.workbook.names.getItemOrNullObject(name).load("name");
+      const { names } = context.workbook;
+      names.load("items/name");
       await context.sync();
-      if (formula === null) {
-        if (item.isNullObject) return;
-        item.delete();
-      } else if (item.isNullObject) context.workbook.names.add(name, formula);
-      else item.formula = formula;
+      const known = new Map(names.items.map((item) => [item.name.toLowerCase(), item]));
+      for (const [piece, text] of pieces) {
+        const formula = `=${textConstant(text)}`;
+        const item = known.get(piece.toLowerCase());
+        if (item === undefined) names.add(piece, formula);
+        else item.formula = formula;
+      }
+      for (const item of names.items) {
+        const isGone = value === null && item.name.toLowerCase() === name.toLowerCase();
+        if (isGone || isSparePiece(name, item.name, pieces)) item.delete();
+      }
       await context.sync();
     });
   }
 
-  private async formulaOf(name: string): Promise<string | null> {
+  /** Every setting of ours, by its name in small letters. */
+  private async formulas(): Promise<ReadonlyMap<string, string>> {
     const { seen } = this;
-    if (seen !== null && Date.now() - seen.at < FRESH) return seen.formulas.get(name.toLowerCase()) ?? null;
+    if (seen !== null && Date.now() - seen.at < FRESH) return seen.formulas;
     return runBatch(async (context) => {
-      const item = context.workbook.names.getItemOrNullObject(name).load("formula");
+      const items = context.workbook.names.load("items/name,items/formula");
       await context.sync();
-      return item.isNullObject ? null : String(item.formula);
+      return ownFormulas(items);
     });
   }
+}
+
+function ownFormulas({ items }: Excel.NamedItemCollection): ReadonlyMap<string, string> {
+  const own = items.filter((item) => item.name.toLowerCase().startsWith(PREFIX));
+  return new Map(own.map((item) => [item.name.toLowerCase(), String(item.formula)]));
 }

@@ -40,7 +40,14 @@ export const LONGEST_FORMULA = 8_192;
 /** A text as a constant formula; long ones are joined of parts that a formula can hold. */
 export function textConstant(text: string): string {
   const parts: string[] = [];
-  for (let at = 0; at < text.length; at += LONGEST_LITERAL) parts.push(text.slice(at, at + LONGEST_LITERAL));
+  for (let at = 0; at < text.length; ) {
+    const end = at + LONGEST_LITERAL;
+    const last = text.charCodeAt(end - 1);
+    // a character of two units stays whole: half of one cannot be written
+    const whole = end < text.length && last >= 0xd800 && last <= 0xdbff ? end - 1 : end;
+    parts.push(text.slice(at, whole));
+    at = whole;
+  }
   return (parts.length === 0 ? [""] : parts).map((part) => `"${part.replaceAll('"', '""')}"`).join("&");
 }
 

@@ -1,13 +1,18 @@
 import { parseAddress } from "./cell-address";
 import { constantText } from "./defined-names";
 import type { Workbook } from "./open-workbook";
+import { settingOfPieces } from "./setting-pieces";
 import { UnreadableWorkbook } from "./unreadable-workbook";
 
 /**
- * The text that a workbook keeps under a defined name, as a constant or in the cell that the name points
- * at; null where it keeps none. Refuses a name that stands for anything else.
+ * The text that a workbook keeps under a defined name and those that go on from it, as a constant or in
+ * the cell that a name points at; null where it keeps none. Refuses a name that stands for anything else.
  */
 export function workbookSetting(workbook: Workbook, name: string): string | null {
+  return settingOfPieces(name, (piece) => textOfName(workbook, piece));
+}
+
+function textOfName(workbook: Workbook, name: string): string | null {
   const wanted = name.toLowerCase();
   const found = workbook.names.find((one) => one.sheetIndex === null && one.name.toLowerCase() === wanted);
   if (found === undefined) return null;

@@ -23,6 +23,10 @@ export function settingsFromText(text: string | null): AuditSettings {
   if (stored === null) {
     return { ...DEFAULT_SETTINGS, problem: `they are no JSON object, so ${Object.values(LOST).join(", ")}` };
   }
+  const { unread } = stored;
+  if (typeof unread === "string") {
+    return { ...DEFAULT_SETTINGS, problem: `${unread}. Until then ${Object.values(LOST).join(", ")}` };
+  }
   const whole = auditSettings.safeParse(stored);
   return whole.success ? whole.data : partByPart(stored);
 }

@@ -223,6 +223,7 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
 
     test("should keep settings in the workbook", async () => {
       expect(await port.setting("Barwright.Standard")).toBeNull();
+      await port.saveSetting("Barwright.Standard", "BS8666:2020");
       await port.saveSetting("Barwright.Standard", "EC2:2004");
       await port.saveSetting("Barwright.Audit", '{"rulesOff":["BEND101"]}');
       expect(await port.setting("Barwright.Standard")).toBe("EC2:2004");
@@ -231,6 +232,17 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
       expect(await again.setting("Barwright.Audit")).toBe('{"rulesOff":["BEND101"]}');
       await again.saveSetting("Barwright.Standard", null);
       expect(await again.setting("Barwright.Standard")).toBeNull();
+    });
+
+    test("should keep a setting longer than a formula, and no more names than it needs", async () => {
+      const long = `{"rulesOff":["${'"\u{1f6a7}'.repeat(6_000)}"]}`;
+      await port.saveSetting("Barwright.Audit", long);
+      expect(await port.setting("Barwright.Audit")).toBe(long);
+      const again = await under.reopen();
+      expect(await again.setting("Barwright.Audit")).toBe(long);
+      await again.saveSetting("Barwright.Audit", "{}");
+      expect(await again.setting("Barwright.Audit")).toBe("{}");
+      expect(await again.setting("Barwright.Audit.2")).toBeNull();
     });
 
     test("should say how many BAR formulas it recalculated", async () => {

@@ -8,7 +8,8 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-address";
-import { constantText, LONGEST_FORMULA, textConstant } from "../../ooxml/defined-names";
+import { constantText, textConstant } from "../../ooxml/defined-names";
+import { isSparePiece, settingOfPieces, settingPieces } from "../../ooxml/setting-pieces";
 import { freeSheetName } from "../../pane/free-sheet-name";
 import { SETTING_NAMES } from "../../pane/setting-names";
 import {
@@ -156,25 +157,26 @@ export class GridWorkbook implements WorkbookPort {
   }
 
   async setting(name: string): Promise<string | null> {
-    const formula = this.workbook().getDefinedName(name)?.getFormulaOrRefString();
-    return formula === undefined ? null : (constantText(formula) ?? formula);
+    return settingOfPieces(name, (piece) => {
+      const formula = this.workbook().getDefinedName(piece)?.getFormulaOrRefString();
+      return formula === undefined ? null : (constantText(formula) ?? formula);
+    });
   }
 
   async saveSetting(name: string, value: string | null): Promise<void> {
     const workbook = this.workbook();
-    const known = workbook.getDefinedName(name);
-    if (value === null) {
-      known?.delete();
-      return;
+    const pieces = value === null ? new Map<string, string>() : settingPieces(name, value);
+    for (const [piece, text] of pieces) {
+      const formula = textConstant(text);
+      const known = workbook.getDefinedName(piece);
+      // the grid puts the equals sign before a formula that is set, and not before one that is inserted
+      if (known === null) workbook.insertDefinedName(piece, `=${formula}`);
+      else known.setFormula(formula);
     }
-    const formula = `=${textConstant(value)}`;
-    if (formula.length > LONGEST_FORMULA) {
-      throw new WorkbookRefusal(
-        `${name} has ${formula.length} characters, more than the ${LONGEST_FORMULA} that a workbook's name holds: shorten it, then save again`,
-      );
+    for (const known of workbook.getDefinedNames()) {
+      const isGone = value === null && known.getName() === name;
+      if (isGone || isSparePiece(name, known.getName(), pieces)) known.delete();
     }
-    if (known === null) workbook.insertDefinedName(name, formula);
-    else known.setFormula(formula);
   }
 
   onSelection(listener: (place: { sheet: string; row: number; column: number }) => void): Unsubscribe {

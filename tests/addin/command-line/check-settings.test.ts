@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { textConstant } from "../../../addin/ooxml/defined-names";
 import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { settingPieces } from "../../../addin/ooxml/setting-pieces";
 import { auditSettings } from "../../../core/audit/audit-settings";
 import { settingsToText } from "../../../core/audit/settings-text";
 import { barwright } from "../../_support/command-line";
@@ -17,8 +18,11 @@ const ROWS = [
   ["B1", "02", "H20", 2, 9500, "00", 9500, 80],
 ];
 
-async function codesOf(name: string, stored: string | null) {
-  const names = new Map(stored === null ? [] : [["Barwright.Audit", textConstant(stored)]]);
+async function codesOf(name: string, stored: string | null, without = "") {
+  const pieces = stored === null ? [] : [...settingPieces("Barwright.Audit", stored)];
+  const names = new Map(
+    pieces.filter(([piece]) => piece !== without).map(([piece, text]) => [piece, textConstant(text)]),
+  );
   const path = join(folder, name);
   writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows: ROWS }], names }));
   const run = await barwright(["check", path, "--json"]);
@@ -49,6 +53,18 @@ describe("barwright check with the workbook's own settings", () => {
     expect(await codesOf("corrected.xlsx", settingsToText(auditSettings.parse({ readings })))).toContain(
       "BEND101 H2",
     );
+  });
+
+  it("takes silences kept over several names, and says which name is missing", async () => {
+    const silences = [
+      { code: "LEN102", sheet: "S", key: "B1 | 01", reason: `agreed ${"with the site ".repeat(2_000)}` },
+    ];
+    const stored = settingsToText(auditSettings.parse({ silences }));
+    expect(await codesOf("several.xlsx", stored)).not.toContain("LEN102 E2");
+    const found = await codesOf("missing.xlsx", stored, "Barwright.Audit.2");
+    expect(found).toEqual(expect.arrayContaining(["LEN102 E2", "SETTING102 null"]));
+    const run = await barwright(["check", join(folder, "missing.xlsx")]);
+    expect(run.out).toMatch(/the name Barwright\.Audit\.2 is missing, one of 4 parts.*could not be judged/);
   });
 
   it("tells of a silence that no longer applies, and of settings that cannot be read", async () => {

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import { type RowFlag, type WorkbookPort, WorkbookRefusal } from "../../../addin/pane/workbook-port";
+import { auditSettings } from "../../../core/audit/audit-settings";
+import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
 import type { Workbook } from "../../_support/office-host/workbook";
 
@@ -313,12 +315,39 @@ describe("settings", () => {
     expect(book.save().names).toEqual([]);
   });
 
-  test("of any length up to a formula's come back whole", async () => {
-    const long = `{"silent":["${"BEND101 ".repeat(80)}"]}`;
-    await port.saveSetting("Barwright.Silences", long);
-    expect(await port.setting("Barwright.Silences")).toBe(long);
-    await expect(port.saveSetting("Barwright.Silences", "x".repeat(9_000))).rejects.toThrow(/shorten it/);
-    expect(await port.setting("Barwright.Silences")).toBe(long);
+  test("of any length come back whole, and leave no name behind when they are short again", async () => {
+    const names = () => book.save().names.map(({ name }) => name);
+    const silences = Array.from({ length: 600 }, (_, index) => ({
+      code: "LEN102",
+      sheet: "S",
+      key: `B1 | ${index}`,
+      reason: `agreed with the site, "as built" ${"and so on ".repeat(20)}`,
+    }));
+    const long = settingsToText(auditSettings.parse({ silences })) as string;
+    await port.saveSetting("Barwright.Audit", long);
+    expect(names().length).toBeGreaterThan(10);
+    for (const { formula } of book.save().names) expect(formula.length).toBeLessThanOrEqual(8_192);
+    expect(await port.setting("Barwright.Audit")).toBe(long);
+    await port.read("Sheet1");
+    expect(await port.setting("Barwright.Audit")).toBe(long);
+    await start(book.save());
+    expect(settingsFromText(await port.setting("Barwright.Audit")).silences).toEqual(silences);
+    await port.saveSetting("Barwright.Audit", "x".repeat(9_000));
+    expect(names()).toEqual(["Barwright.Audit", "Barwright.Audit.2"]);
+    await port.saveSetting("Barwright.Audit", "short");
+    expect(names()).toEqual(["Barwright.Audit"]);
+    await port.saveSetting("Barwright.Audit", "x".repeat(9_000));
+    await port.saveSetting("Barwright.Audit", null);
+    expect(names()).toEqual([]);
+  });
+
+  test("of which a part is missing say so", async () => {
+    await port.saveSetting("Barwright.Audit", "x".repeat(20_000));
+    const saved = book.save();
+    await start({ ...saved, names: saved.names.filter(({ name }) => name !== "Barwright.Audit.2") });
+    expect(settingsFromText(await port.setting("Barwright.Audit")).problem).toMatch(
+      /Barwright.Audit.2 is missing/,
+    );
   });
 
   test("are found whatever the case of their name", async () => {

@@ -11,6 +11,7 @@ import {
   unsilence,
 } from "../../../addin/pane/settings-edits";
 import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/pane/workbook-port";
+import { unreadSettings } from "../../../core/audit/unread-settings";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 
 const HEADER = [
@@ -483,5 +484,10 @@ describe("PaneModel", () => {
     await model.decide(turnRule("SUM101", false), "done");
     expect(kept()).toBe('{"limits":{"hoist":"heavy"},"rulesOff":["BEND101"]}');
     expect(model.state.notice).toMatchObject({ kind: "problem" });
+    const unread = unreadSettings("the name Barwright.Audit.2 is missing");
+    book.names.set("Barwright.Audit", unread);
+    await model.decide(turnRule("SUM101", false), "done");
+    expect(kept()).toBe(unread);
+    expect(model.state.notice?.text).toContain("Barwright.Audit.2 is missing");
   });
 });
