@@ -8,6 +8,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
+import { printDecisions } from "./print-decisions";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
 import { standardFor } from "./standard-for";
@@ -54,7 +55,10 @@ export const check: Command = {
       streams.note(`written: ${out}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));
-    else printFindings(report, sheets, streams);
+    else {
+      printDecisions(report, settings, streams);
+      printFindings(report, sheets, streams);
+    }
     const isBroken = report.findings.some(
       ({ severity, outcome }) => outcome === "broken" && (severity === "unsafe" || severity === "unbendable"),
     );

@@ -25,7 +25,8 @@ export function printFindings(report: AuditReport, sheets: readonly Sheet[], str
   streams.result(summary(report, sheets));
 }
 
-function placeOf({ sheet, cell }: Finding): string {
+/** Where a finding stands: "Sheet!F12", or the sheet alone. */
+export function placeOf({ sheet, cell }: Finding): string {
   return cell === null ? sheet : `${sheet}!${cell}`;
 }
 

@@ -25,7 +25,11 @@ export interface AuditReport {
   /** sums over the sheets; every row of each used range is in one class */
   readonly rows: RowCounts;
   /** findings that the user has silenced, with the reason given */
-  readonly silenced: readonly { readonly finding: Finding; readonly reason: string }[];
+  readonly silenced: readonly {
+    readonly finding: Finding;
+    readonly reason: string;
+    readonly silence: Silence;
+  }[];
   /** silences that no finding answers to any longer */
   readonly outdatedSilences: readonly Silence[];
 }

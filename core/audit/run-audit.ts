@@ -257,10 +257,10 @@ function sameReading(a: BarRow, b: BarRow): boolean {
 function reportOf(state: AuditState): AuditReport {
   const { question, context, sheets, shopFindings } = state;
   const silences = new Silences(question.settings);
-  const silenced: { finding: Finding; reason: string }[] = [];
+  const silenced: AuditReport["silenced"][number][] = [];
   const heard = (finding: Finding, facts: SheetFacts | null): boolean => {
     const silence = silences.of(finding, facts);
-    if (silence !== null) silenced.push({ finding, reason: silence.reason });
+    if (silence !== null) silenced.push({ finding, reason: silence.reason, silence });
     return silence === null;
   };
   const bySheet = sheets.map((sheet) =>

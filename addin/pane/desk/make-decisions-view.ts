@@ -1,19 +1,12 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import type { AuditSettings } from "../../../core/audit/audit-settings";
+import { LIMIT_WORDS } from "../../../core/audit/limit-words";
 import { type Limits, limitsInForce } from "../../../core/audit/limits";
-import { RULES } from "../../../core/audit/rules/index";
+import { ruleWords } from "../../../core/audit/rule-words";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { readShop } from "../../../core/shop";
 import { citationText } from "../../../core/standards";
 import type { DecisionsView, LimitView, SilenceView } from "./audit-view";
-
-const LIMITS: readonly Pick<LimitView, "name" | "words" | "unit">[] = [
-  { name: "handLift", words: "Lifted by hand up to", unit: "kg" },
-  { name: "hoist", words: "Crane or hoist lifts", unit: "kg" },
-  { name: "stockLength", words: "Longest stock length", unit: "mm" },
-  { name: "transportWidth", words: "Widest for transport", unit: "mm" },
-  { name: "accessWidth", words: "Narrowest access on site", unit: "mm" },
-];
 
 /** Diameter for which the standard's stock length is shown where the workbook sets none, mm. */
 const SHOWN_DIAMETER = 16;
@@ -36,14 +29,9 @@ export function decisionsView(
   };
 }
 
-function ruleWords(code: string): string {
-  const rule = RULES.find((each) => each.code === code);
-  return rule === undefined ? "no rule of this edition" : rule.name.replaceAll("-", " ");
-}
-
 function limitViews({ standard }: AuditReport, changed: Limits, shop: Sheet | null): LimitView[] {
   const now = limitsInForce(changed, standard, shop === null ? null : readShop(shop, standard));
-  return LIMITS.map((limit) => {
+  return LIMIT_WORDS.map((limit) => {
     const cited = limit.name === "stockLength" ? now.stockLengthOf(SHOWN_DIAMETER) : now[limit.name];
     return {
       ...limit,
@@ -62,12 +50,7 @@ function silenceView(
   const isOutdated = report.outdatedSilences.some(
     ({ code, key, sheet: of }) => code === silence.code && key === silence.key && of === silence.sheet,
   );
-  const hidden = isOutdated
-    ? undefined
-    : report.silenced.find(
-        ({ finding, reason }) =>
-          finding.code === silence.code && finding.sheet === silence.sheet && reason === silence.reason,
-      )?.finding;
+  const hidden = isOutdated ? undefined : report.silenced.find((each) => each.silence === silence)?.finding;
   return {
     ...silence,
     rule: ruleWords(silence.code),

@@ -67,6 +67,53 @@ describe("barwright check with the workbook's own settings", () => {
     expect(run.out).toMatch(/the name Barwright\.Audit\.2 is missing, one of 4 parts.*could not be judged/);
   });
 
+  it("lists silences with their reasons, rules turned off and limits changed", async () => {
+    const silence = (code: string, key: string | null, reason: string, sheet = "S") => ({
+      code,
+      sheet,
+      key,
+      reason,
+    });
+    const settings = auditSettings.parse({
+      rulesOff: ["READ104"],
+      limits: { stockLength: 9000, hoist: 800 },
+      silences: [
+        silence("LEN102", "B1 | 01", "agreed with the site"),
+        silence("SUM101", "B1 | 01", "was wrong once"),
+        silence("READ104", null, "known"),
+        silence("LEN102", "B1 | 01", "of the old job", "Gone"),
+      ],
+    });
+    await codesOf("listed.xlsx", settingsToText(settings));
+    const { out } = await barwright(["check", join(folder, "listed.xlsx")]);
+    const lines = out.split("\n");
+    const from = lines.indexOf("SILENCED (4)");
+    expect(lines.slice(from + 1, from + 9)).toEqual([
+      expect.stringMatching(/^ {2}S!E2 {2}.*1025.*\[LEN102\]$/),
+      "      reason: agreed with the site",
+      "  S, B1 | 01  no longer applies: delete it  [SUM101 total differs]",
+      "      reason: was wrong once",
+      "  S  its rule is turned off  [READ104 facts not held]",
+      "      reason: known",
+      expect.stringMatching(/^ {2}Gone, B1 \| 01 {2}its sheet was not checked {2}\[LEN102 /),
+      "      reason: of the old job",
+    ]);
+    expect(out).toContain("RULES TURNED OFF (1)\n  READ104  facts not held\n");
+    expect(out).toContain(
+      "LIMITS CHANGED (2)\n  crane or hoist lifts: 800 kg\n  longest stock length: 9000 mm\n",
+    );
+    // scripts get what the contract says and nothing else
+    const json = JSON.parse((await barwright(["check", join(folder, "listed.xlsx"), "--json"])).out);
+    expect(Object.keys(json)).toEqual(["standard", "rows", "sheets", "findings"]);
+  });
+
+  it("says nothing of decisions where the workbook keeps none", async () => {
+    await codesOf("none.xlsx", null);
+    expect((await barwright(["check", join(folder, "none.xlsx")])).out).not.toMatch(
+      /SILENCED|TURNED|CHANGED/,
+    );
+  });
+
   it("tells of a silence that no longer applies, and of settings that cannot be read", async () => {
     const silences = [{ code: "SUM101", sheet: "S", key: "B1 | 01", reason: "was wrong once" }];
     expect(await codesOf("outdated.xlsx", settingsToText(auditSettings.parse({ silences })))).toContain(
