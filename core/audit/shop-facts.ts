@@ -1,7 +1,6 @@
-import { type Calibration, calibrate } from "../bending/calibrate";
 import { type CompensatedAngle, compensatedAngle } from "../bending/compensated-angle";
 import { elasticCoreShare } from "../bending/elastic-core";
-import { type FittedLog, fitTrialLog, leversOf } from "../bending/fit-trial-log";
+import { emptyLog, type FittedLog, fitTrialLog, leversOf } from "../bending/fit-trial-log";
 import type { Machine } from "../bending/machine";
 import { springback } from "../bending/springback";
 import { LARGEST_CORE_OF_A_BEND } from "../bending/springback.data";
@@ -116,7 +115,8 @@ export class ShopFacts {
     let found = this.#compensations.get(key);
     if (found === undefined) {
       const { log } = this;
-      found = compensatedAngle(log === null || isRefusal(log) ? NO_TRIALS : log.calibration, {
+      const { calibration } = log === null || isRefusal(log) ? emptyLog(this.standard) : log;
+      found = compensatedAngle(calibration, {
         angle: degrees,
         diameter,
         former,
@@ -256,8 +256,6 @@ export class ShopFacts {
     return { angles, sure };
   }
 }
-
-const NO_TRIALS: Calibration = calibrate([]);
 
 /** mm: the formers of a path's turns, each once; those of its own radii are what was asked for. */
 function formersOf(path: PlanarPath, former: number): readonly number[] {

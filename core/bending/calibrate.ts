@@ -1,3 +1,5 @@
+import type { LengthUnit } from "../units/length-unit";
+import { printLength } from "../units/print-length";
 import { CALIBRATION_PRIOR, TRIAL_LIMITS } from "./calibration.data";
 import { curvatureKept, elasticCoreShare } from "./elastic-core";
 import { fitTrials, type GroupMechanics, type TrialFit } from "./fit-trials";
@@ -34,9 +36,13 @@ export interface Calibration {
   readonly weights: readonly { readonly trial: Trial; readonly weight: number; readonly residual: number }[];
   /** trials that are used but should be looked at, and thin groups */
   readonly problems: readonly TrialProblem[];
+  /** in which its sentences name diameters and formers */
+  readonly unit: LengthUnit;
 }
 
 export interface CalibrationOptions {
+  /** of the standard in force, for sentences; mm where it is left out */
+  readonly unit?: LengthUnit;
   /** mm, both levers of a machine, where its row says them; null where it does not */
   readonly leversOf?: (bar: {
     readonly machine: string | null;
@@ -74,7 +80,9 @@ export function calibrate(trials: readonly Trial[], options: CalibrationOptions 
       ? [{ row: trial.row, outcome: "shown", reason: misfit(trial) }]
       : [],
   );
-  return { groups, fit, weights, problems: [...misfits, ...groups.flatMap(groupProblems)] };
+  const { unit = "mm" } = options;
+  const ofGroups = groups.flatMap((group) => groupProblems(group, unit));
+  return { groups, fit, weights, problems: [...misfits, ...ofGroups], unit };
 }
 
 /** What plain mechanics says of a group. */
@@ -90,9 +98,18 @@ export function groupMechanics(bar: {
   };
 }
 
+/** "16 mm on former 64", or in inches 5/8" on former 3 3/4". */
+export function barOnFormer(bar: { diameter: number; former: number }, unit: LengthUnit): string {
+  if (unit === "in") return `${printLength(bar.diameter, unit)} on former ${printLength(bar.former, unit)}`;
+  return `${shortNumber(bar.diameter)} mm on former ${shortNumber(bar.former)}`;
+}
+
 /** "16 mm on former 64, B500B, bar, machine M1": how messages name a group. */
-export function groupName(group: Omit<TrialGroup, "mechanics" | "trials" | "plain" | "yield">): string {
-  const parts = [`${shortNumber(group.diameter)} mm on former ${shortNumber(group.former)}`];
+export function groupName(
+  group: Omit<TrialGroup, "mechanics" | "trials" | "plain" | "yield">,
+  unit: LengthUnit,
+): string {
+  const parts = [barOnFormer(group, unit)];
   if (group.grade !== null) parts.push(group.grade);
   if (group.form !== null) parts.push(group.form);
   if (group.machine !== null) parts.push(`machine ${group.machine}`);
@@ -137,7 +154,7 @@ function groupKey(trial: Trial): string {
   return JSON.stringify([machine, trial.diameter, trial.former, grade, trial.yield, trial.form]);
 }
 
-function groupProblems(group: TrialGroup): TrialProblem[] {
+function groupProblems(group: TrialGroup, unit: LengthUnit): TrialProblem[] {
   const found: TrialProblem[] = [];
   const limits = TRIAL_LIMITS.value;
   group.trials.forEach((trial, index) => {
@@ -160,11 +177,11 @@ function groupProblems(group: TrialGroup): TrialProblem[] {
   });
   const first = group.trials[0] as Trial;
   if (group.trials.length === 1) {
-    found.push({ row: first.row, outcome: "shown", reason: oneTrialOnly({ group: groupName(group) }) });
+    found.push({ row: first.row, outcome: "shown", reason: oneTrialOnly({ group: groupName(group, unit) }) });
   } else if (group.trials.every((trial) => Math.abs(trial.bentTo - first.bentTo) <= limits.oneAngle)) {
     const reason = trialsAtOneAngle({
       count: group.trials.length,
-      group: groupName(group),
+      group: groupName(group, unit),
       bentTo: shortNumber(first.bentTo),
     });
     found.push({ row: first.row, outcome: "shown", reason });

@@ -1,5 +1,6 @@
+import type { LengthUnit } from "../units/length-unit";
 import { isRefusal, type Refusal } from "../units/refusal";
-import { type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
+import { barOnFormer, type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
 import { CALIBRATION_LIMITS } from "./calibration.data";
 import {
   angleNotBend,
@@ -74,7 +75,7 @@ export function compensatedAngle(
 ): CompensatedAngle | Refusal {
   if (!(question.angle > 0 && question.angle <= 180)) return angleNotBend({ angle: question.angle });
   if (elasticCoreShare(question) > LARGEST_CORE_OF_A_BEND.value) {
-    return rolledNotBent({ diameter: short(question.diameter), former: short(question.former) });
+    return rolledNotBent({ bar: barOnFormer(question, calibration.unit) });
   }
   const group = findGroup(calibration, question);
   if (isRefusal(group)) return group;
@@ -102,7 +103,7 @@ export function plainAngle(calibration: Calibration, question: CompensationQuest
   if (!(question.angle > 0 && question.angle <= 180)) return angleNotBend({ angle: question.angle });
   const group = findGroup(calibration, question);
   if (isRefusal(group)) return group;
-  if (group === null) return makeTrialOfGroup({ group: nameOf(question) });
+  if (group === null) return makeTrialOfGroup({ group: nameOf(question, calibration.unit) });
   const bentTo = question.angle + group.plain;
   return beyondWhatMachineTurns(question, bentTo) ?? bentTo;
 }
@@ -126,9 +127,8 @@ function findGroup(calibration: Calibration, question: CompensationQuestion): Tr
   const left = onMachine.length > 1 && bars.length > 0 && question.form == null ? bars : onMachine;
   if (left.length <= 1) return left[0] ?? null;
   return severalGroups({
-    diameter: short(question.diameter),
-    former: short(question.former),
-    names: left.map(groupName).join("; "),
+    bar: barOnFormer(question, calibration.unit),
+    names: left.map((group) => groupName(group, calibration.unit)).join("; "),
   });
 }
 
@@ -194,12 +194,17 @@ function unborne(
       question.angle,
     );
     if (away <= limits.farFromTried || group.trials.length >= limits.farNeedsTrials) return null;
-    return farFromTried({ angle: short(question.angle), away: short(away), group: groupName(group) });
+    return farFromTried({
+      angle: short(question.angle),
+      away: short(away),
+      group: groupName(group, calibration.unit),
+    });
   }
   if (calibration.groups.length < limits.groupsWithoutTrial) {
+    const { length } = calibration.groups;
     return makeTrialFirst({
-      group: nameOf(question),
-      groups: calibration.groups.length,
+      group: nameOf(question, calibration.unit),
+      groups: `${length} other ${length === 1 ? "group" : "groups"}`,
       least: limits.groupsWithoutTrial,
     });
   }
@@ -209,12 +214,14 @@ function unborne(
   }
   return (
     outside(
+      calibration,
       question,
       "former over diameter",
       question.former / question.diameter,
       calibration.groups.map((g) => g.former / g.diameter),
     ) ??
     outside(
+      calibration,
       question,
       "yield",
       question.yield,
@@ -224,6 +231,7 @@ function unborne(
 }
 
 function outside(
+  { unit }: Calibration,
   question: CompensationQuestion,
   what: string,
   value: number,
@@ -234,7 +242,7 @@ function outside(
   const share = CALIBRATION_LIMITS.value.outsideLog;
   if (value >= low * (1 - share) && value <= high * (1 + share)) return null;
   return trialOutsideLog({
-    group: nameOf(question),
+    group: nameOf(question, unit),
     what,
     value: short(value),
     low: short(low),
@@ -255,7 +263,7 @@ function tooOpen(
   const more = trialsThatClose(calibration, asked, found.bentTo, tolerance);
   return moreTrialsNeeded({
     more: more === null ? "several more" : more === 1 ? "one more" : `${more} more`,
-    group: group === null ? nameOf(question) : groupName(group),
+    group: group === null ? nameOf(question, calibration.unit) : groupName(group, calibration.unit),
     bentTo: short(found.bentTo),
     half: short(found.half),
     tolerance: short(tolerance),
@@ -300,7 +308,9 @@ function restsOn(
     );
   } else {
     const own = group.trials.length;
-    words.push(`${own} ${own === 1 ? "trial" : "trials"} of ${groupName(group)}, of ${all} in the log`);
+    words.push(
+      `${own} ${own === 1 ? "trial" : "trials"} of ${groupName(group, calibration.unit)}, of ${all} in the log`,
+    );
     words.push(`plain rule bends to ${short(question.angle + group.plain)}`);
     const heats = [...new Set(group.trials.map((trial) => trial.heat).filter((heat) => heat !== null))];
     words.push(
@@ -316,14 +326,8 @@ function restsOn(
   return words;
 }
 
-function nameOf(question: CompensationQuestion): string {
-  return groupName({
-    machine: question.machine,
-    diameter: question.diameter,
-    former: question.former,
-    grade: question.grade,
-    form: question.form ?? null,
-  });
+function nameOf({ machine, diameter, former, grade, form }: CompensationQuestion, unit: LengthUnit): string {
+  return groupName({ machine, diameter, former, grade, form: form ?? null }, unit);
 }
 
 function short(value: number): string {

@@ -8,7 +8,7 @@ export const angleNotBend = defineRefusal(
 export const makeTrialFirst = defineRefusal(
   "make-trial-first",
   "not-held",
-  "make a trial bend first: no trial of {group}, and the log holds {groups} other groups of the {least} it needs to speak for it",
+  "make a trial bend first: no trial of {group}, and the log holds {groups} of the {least} it needs to speak for it",
 );
 export const trialOutsideLog = defineRefusal(
   "trial-outside-log",
@@ -33,7 +33,7 @@ export const moreTrialsNeeded = defineRefusal(
 export const rolledNotBent = defineRefusal(
   "rolled-not-bent",
   "not-held",
-  "a {diameter} mm bar on a former of {former} is rolled, not bent: log the radius of trial pieces, not an angle",
+  "a bar of {bar} is rolled, not bent: log the radius of trial pieces, not an angle",
 );
 export const beyondMachine = defineRefusal(
   "beyond-machine-angle",
@@ -43,7 +43,7 @@ export const beyondMachine = defineRefusal(
 export const severalGroups = defineRefusal(
   "several-trial-groups",
   "value",
-  "the log holds trials of {diameter} mm on former {former} for {names}: name the machine and the grade",
+  "the log holds trials of {bar} for {names}: name the machine and the grade",
 );
 export const makeTrialOfGroup = defineRefusal(
   "make-trial-of-group",

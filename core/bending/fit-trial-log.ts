@@ -23,13 +23,21 @@ export function fitTrialLog(
   standard: Standard,
   machines: readonly Machine[] | undefined,
 ): FittedLog | Refusal {
-  if (block === null) return { calibration: calibrate([]), problems: [] };
+  if (block === null) return emptyLog(standard);
   const reading = readTrials(block, logReader(standard));
   if (isRefusal(reading)) return reading;
   return {
-    calibration: calibrate(reading.trials, { leversOf: (bar) => leversOf(machines, bar) }),
+    calibration: calibrate(reading.trials, {
+      unit: standard.unit,
+      leversOf: (bar) => leversOf(machines, bar),
+    }),
     problems: reading.problems,
   };
+}
+
+/** A log without trials. */
+export function emptyLog({ unit }: Standard): FittedLog {
+  return { calibration: calibrate([], { unit }), problems: [] };
 }
 
 /** mm, both levers of a machine dressed for a bar; null where its row does not say them. */

@@ -1,6 +1,5 @@
-import { calibrate } from "../bending/calibrate";
 import type { CompensationQuestion } from "../bending/compensated-angle";
-import { type FittedLog, fitTrialLog, leversOf, machineNamed } from "../bending/fit-trial-log";
+import { emptyLog, type FittedLog, fitTrialLog, leversOf, machineNamed } from "../bending/fit-trial-log";
 import { sameText, steelNamed } from "../bending/steel-named";
 import type { Cell } from "../schedule/sheet";
 import type { SizeReading, Standard } from "../standards/port";
@@ -69,7 +68,7 @@ export function readTrialLog(
   standard: Standard,
   environment: FunctionEnvironment,
 ): FittedLog | Refusal {
-  if (block === undefined || block.every((row) => row.every(isBlankCell))) return EMPTY_LOG;
+  if (block === undefined || block.every((row) => row.every(isBlankCell))) return emptyLog(standard);
   const key = JSON.stringify([standard.id, environment.machines ?? null, block]);
   const known = fitted.get(key);
   if (known !== undefined) return known;
@@ -81,7 +80,6 @@ export function readTrialLog(
 
 const fitted = new Map<string, FittedLog | Refusal>();
 const MOST_LOGS = 12;
-const EMPTY_LOG: FittedLog = { calibration: calibrate([]), problems: [] };
 
 export function readAngle(cell: Cell): number | Refusal {
   const typed = typeof cell === "string" ? cell.trim().replace(/\s*(°|deg|degrees)$/i, "") : cell;

@@ -40,7 +40,7 @@ export function trialResiduals(yard: Yard, firstRow: number): TrialResiduals {
     points: calibration.weights.map(({ trial, weight, residual }) => ({
       row: firstRow + trial.row,
       trial,
-      group: groupName(trial),
+      group: groupName(trial, calibration.unit),
       springback: trialSpringback(trial),
       residual,
       weight,

@@ -1,5 +1,4 @@
-import { calibrate } from "../bending/calibrate";
-import { type FittedLog, fitTrialLog } from "../bending/fit-trial-log";
+import { emptyLog, type FittedLog, fitTrialLog } from "../bending/fit-trial-log";
 import type { Shop } from "../shop/shop";
 import type { Standard } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
@@ -13,11 +12,11 @@ export interface Yard {
   readonly logRefusal: Refusal | null;
 }
 
-const EMPTY_LOG: FittedLog = { calibration: calibrate([]), problems: [] };
-
 /** The yard of a Shop sheet; a log without a header of trials counts as empty and says why. */
 export function yardOf(shop: Shop | null, standard: Standard): Yard {
-  if (shop === null) return { shop, log: EMPTY_LOG, logRefusal: null };
+  if (shop === null) return { shop, log: emptyLog(standard), logRefusal: null };
   const log = fitTrialLog(shop.trials?.block ?? null, standard, shop.benders);
-  return isRefusal(log) ? { shop, log: EMPTY_LOG, logRefusal: log } : { shop, log, logRefusal: null };
+  return isRefusal(log)
+    ? { shop, log: emptyLog(standard), logRefusal: log }
+    : { shop, log, logRefusal: null };
 }

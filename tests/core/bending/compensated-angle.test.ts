@@ -110,6 +110,20 @@ describe("compensatedAngle", () => {
     expect(answer([trial(12, 90, 81)], { machine: null, grade: null }).plain).toBe(99);
   });
 
+  it("names bar and former in inches where the standard is in inches", () => {
+    // #5: ASTM A615, 0.625 in; ACI 318-19 Table 25.3.1, 6 db
+    const bar = { diameter: 15.875, former: 95.25, machine: null, grade: null };
+    const empty = compensatedAngle(calibrate([], { unit: "in" }), { ...H12, ...bar });
+    expect(!isRefusal(empty) && empty.refusal !== null && refusalText(empty.refusal)).toBe(
+      'make a trial bend first: no trial of 5/8" on former 3 3/4", and the log holds 0 other groups of the 3 it needs to speak for it',
+    );
+    const log = calibrate([trial(12, 90, 81)], { unit: "in" });
+    const open = compensatedAngle(log, { ...H12, ...bar });
+    expect(!isRefusal(open) && open.refusal !== null && refusalText(open.refusal)).toContain(
+      "the log holds 1 other group of the 3",
+    );
+  });
+
   it("takes straight bar before coil unless coil is asked for", () => {
     const log = [trial(12, 90, 81), trial(12, 90, 75, { form: "coil" })];
     expect(answer(log).plain).toBe(99);
