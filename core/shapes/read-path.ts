@@ -179,7 +179,12 @@ function readTurn(part: string, path: string, { standard }: PathQuestion): Turn 
   if (angle <= 0 || angle > 180) return turnOutOfRange({ part, path, angle });
   const radius = radiusText === undefined ? null : parseLength(radiusText, standard.unit);
   if (isRefusal(radius))
-    return pathPartUnread({ part, path, wanted: "turn", form: "its inside radius could not be read" });
+    return pathPartUnread({
+      part,
+      path,
+      wanted: "turn",
+      form: "write its inside radius as a length over 0 after r, such as +90r60",
+    });
   if (radius === 0) return radiusNotPositive({ part, path });
   return { angle: sign === "-" ? -angle : angle, radius };
 }

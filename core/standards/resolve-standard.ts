@@ -27,6 +27,8 @@ const tooManyParts = defineRefusal(
   `standard "{typed}" joins more than two documents: write SHAPES+BARS, such as {example}`,
 );
 
+/** Two documents of which one prints shapes and the other bars of its own. */
+const EXAMPLE = "BS8666:2005+AS3600:2018";
 const built = new Map<string, Standard>();
 const resolved = new Map<string, Standard | Refusal>();
 
@@ -50,8 +52,7 @@ function resolve(typed: string): Standard | Refusal {
   // an amendment, "BS 8666:2005+A1:2008", is the edition itself
   const documents = parts.filter((part, index) => index === 0 || !/^A\d(:\d+)?$/i.test(part));
   const [first = "", second, ...others] = documents;
-  if (others.length > 0)
-    return tooManyParts({ typed, example: `${DEFAULT_STANDARD.id}+${DEFAULT_STANDARD.id}` });
+  if (others.length > 0) return tooManyParts({ typed, example: EXAMPLE });
   const shapes = resolveOne(first);
   if (second === undefined || isRefusal(shapes)) return shapes;
   const bars = resolveOne(second);

@@ -96,7 +96,7 @@ describe("readPath", () => {
     ["500 +0 300", "is 0 degrees: a turn is over 0 and at most 180"],
     ["500 +181 300", "is 181 degrees"],
     ["500 +9o 300", `"+9o" of the path "500 +9o 300" is no turn`],
-    ["500 +90rx 300", "radius could not be read"],
+    ["500 +90rx 300", "write its inside radius as a length over 0 after r"],
     ["500 +90r0 300", "has an inside radius of 0"],
     ["5oo +90 300", `"5oo" of the path "5oo +90 300" is no leg`],
     ["0 +90 300", `leg "0"`],
