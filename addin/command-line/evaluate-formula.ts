@@ -107,6 +107,14 @@ const COMPARISONS: ReadonlyMap<string, (order: number) => boolean> = new Map([
   [">=", (order) => order >= 0],
 ]);
 
+const ARITHMETIC: ReadonlyMap<string, (a: number, b: number) => number> = new Map([
+  ["+", (a, b) => a + b],
+  ["-", (a, b) => a - b],
+  ["*", (a, b) => a * b],
+  ["/", (a, b) => a / b],
+  ["^", (a, b) => a ** b],
+]);
+
 function combine(operator: string, left: Cell, right: Cell): Cell {
   if (left !== null && isCellError(left)) return left;
   if (right !== null && isCellError(right)) return right;
@@ -117,20 +125,10 @@ function combine(operator: string, left: Cell, right: Cell): Cell {
   const b = numberOf(right);
   if (typeof a !== "number") return a;
   if (typeof b !== "number") return b;
-  switch (operator) {
-    case "+":
-      return a + b;
-    case "-":
-      return a - b;
-    case "*":
-      return a * b;
-    case "/":
-      return b === 0 ? { error: "#DIV/0!" } : a / b;
-    case "^":
-      return a ** b;
-    default:
-      return valueError(operator);
-  }
+  if (operator === "/" && b === 0) return { error: "#DIV/0!" };
+  const result = ARITHMETIC.get(operator)?.(a, b);
+  if (result === undefined) return valueError(operator);
+  return Number.isFinite(result) ? result : { error: "#NUM!", message: `${a} ${operator} ${b} is no number` };
 }
 
 function order(left: Cell, right: Cell): number {

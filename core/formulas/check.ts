@@ -1,16 +1,17 @@
 import type { Finding } from "../audit/finding";
 import { runAudit } from "../audit/run-audit";
+import type { ScheduleReading } from "../schedule/bar-row";
 import { type Cell, sheetFromRows } from "../schedule/sheet";
-import { resolveStandard } from "../standards/index";
-import { defineRefusal, isRefusal } from "../units/refusal";
+import { defineRefusal } from "../units/refusal";
 import { STANDARD_ARGUMENT } from "./bar-arguments";
 import { errorCell, isBlankCell } from "./lift";
+import { standardOfTable } from "./table-arguments";
 import type { Block, WorksheetFunction } from "./worksheet-function";
 
 const noHeader = defineRefusal(
   "schedule-has-no-header",
   "value",
-  "no header row was found in the {rows} rows: give the schedule with the row that names its columns, such as {words}",
+  "no header row was found (rows read: {rows}): give the schedule with the row that names its columns, such as {words}",
 );
 
 const WORDS_NAMED = 4;
@@ -34,13 +35,12 @@ export const CHECK: WorksheetFunction = {
     STANDARD_ARGUMENT,
   ],
   call([schedule = [], standardGiven], environment) {
-    const typed = standardGiven?.[0]?.[0] ?? null;
-    const standard = resolveStandard(isBlankCell(typed) ? environment.defaultStandard : String(typed));
-    if (isRefusal(standard)) return [[errorCell(standard)]];
+    const asked = standardOfTable("CHECK", standardGiven, environment);
+    if ("error" in asked) return asked.error;
     const rows = withoutBlankEnd(schedule);
-    const report = runAudit({ sheets: [sheetFromRows("schedule", rows)], standard });
+    const report = runAudit({ sheets: [sheetFromRows("schedule", rows)], standard: asked.standard });
     const reading = report.sheets[0]?.reading;
-    if (reading === undefined || reading.noHeader !== null || reading.bars.length === 0) {
+    if (reading === undefined || !(reading.bars.length > 0 || isEmptyForm(reading))) {
       const words = (reading?.noHeader?.lookedFor ?? []).slice(0, WORDS_NAMED).join(", ");
       return [[errorCell(noHeader({ rows: rows.length, words }))]];
     }
@@ -53,6 +53,13 @@ export const CHECK: WorksheetFunction = {
     return verdicts;
   },
 };
+
+/** A header with nothing under it yet but blanks and sums. */
+function isEmptyForm({ tables, rowClasses }: ScheduleReading): boolean {
+  const below = rowClasses.slice(rowClasses.lastIndexOf("heading") + 1);
+  const isForm = tables.some(({ columns }) => columns.has("size"));
+  return isForm && below.every((kind) => kind === "blank" || kind === "total");
+}
 
 function withoutBlankEnd(block: Block): Block {
   let end = block.length;

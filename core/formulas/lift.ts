@@ -109,6 +109,12 @@ function cellOf(answer: Cell | Refusal): Cell {
   return isRefusal(answer) ? errorCell(answer) : answer;
 }
 
+const resultTooLarge = defineRefusal(
+  "result-too-large",
+  "value",
+  "the result is beyond the largest number that a cell holds: look for a dimension, count or former with too many figures",
+);
+
 export function errorCell(refusal: Refusal): CellError {
   return { error: refusal.kind === "value" ? "#VALUE!" : "#N/A", message: refusalText(refusal) };
 }
@@ -120,7 +126,8 @@ export function isBlankCell(cell: Cell | undefined): boolean {
 /** Digits that a computed number keeps: beyond them is float noise. */
 const DIGITS = 13;
 
-function cleanNumber(value: number): number {
+function cleanNumber(value: number): Cell {
+  if (!Number.isFinite(value)) return errorCell(resultTooLarge({}));
   return Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
 }
 

@@ -4,7 +4,7 @@ import { FirstSpelling } from "../totals/first-spelling";
 import { kilogramsIn } from "../units/mass-unit";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { errorCell, isBlankCell } from "./lift";
-import { headerRows, lastRow, tableRefusal } from "./table-arguments";
+import { cellInRow, headerRows, lastRow, tableRefusal } from "./table-arguments";
 import type { Block, WorksheetFunction } from "./worksheet-function";
 
 const massUnread = defineRefusal(
@@ -45,7 +45,9 @@ export const TONNAGE: WorksheetFunction = {
     const columns = { pours: pours ?? [], sizes: sizes ?? [], masses: masses ?? [] };
     const refusal = tableRefusal(columns);
     if (refusal !== null) return [[errorCell(refusal)]];
-    const kilograms = kilogramsIn(String(unit?.[0]?.[0] ?? DEFAULT_UNIT));
+    const unitCell = unit?.[0]?.[0] ?? null;
+    if (unitCell !== null && isCellError(unitCell)) return [[unitCell]];
+    const kilograms = kilogramsIn(isBlankCell(unitCell) ? DEFAULT_UNIT : String(unitCell));
     if (isRefusal(kilograms)) return [[errorCell(kilograms)]];
     return tonnageBlock(columns, kilograms);
   },
@@ -76,7 +78,7 @@ function tonnageBlock(columns: Columns, kilograms: number): Block {
   const sizeNames = new FirstSpelling();
   const last = lastRow(Object.values(columns));
   for (let row = headerRows(columns.masses); row <= last; row += 1) {
-    const cells = [columns.pours, columns.sizes, columns.masses].map((block) => block[row]?.[0] ?? null);
+    const cells = [columns.pours, columns.sizes, columns.masses].map((block) => cellInRow(block, row));
     if (isBlankCell(cells[2])) continue;
     const pour = pourNames.of(labelOf(cells[0]!, NO_POUR));
     const size = sizeNames.of(labelOf(cells[1]!, NO_SIZE));

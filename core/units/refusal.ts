@@ -45,9 +45,19 @@ export function isRefusal(answer: unknown): answer is Refusal {
   return answer instanceof Refusal;
 }
 
-/** The sentence: names the value, the limit and the remedy. */
+/** The sentence: names the value, the limit and the remedy. A value of many characters is cut short. */
 export function refusalText(refusal: Refusal): string {
-  return fillTemplate(refusal.definition.text, refusal.values);
+  const values = Object.entries(refusal.values).map(([name, value]) => [name, shortened(value)]);
+  return fillTemplate(refusal.definition.text, Object.fromEntries(values));
+}
+
+/** Characters of a value that a sentence holds: longer than any list of what is held. */
+const MOST_CHARACTERS = 400;
+
+function shortened(value: string | number): string | number {
+  return typeof value === "string" && value.length > MOST_CHARACTERS
+    ? `${value.slice(0, MOST_CHARACTERS)}...`
+    : value;
 }
 
 /** Puts values into `{name}` places; a place without a value stays visible. */

@@ -31,6 +31,14 @@ describe("barwright calc", () => {
     expect(await value("={5,,7}")).toEqual([[5, "", 7]]);
   });
 
+  it("answers an error for arithmetic beyond the numbers that there are", async () => {
+    const run = await barwright(["calc", "=2^1023*10", "--json"]);
+    expect([run.exit, JSON.parse(run.out)]).toEqual([
+      0,
+      { value: [[{ error: "#NUM!", message: expect.stringContaining("is no number") }]] },
+    ]);
+  });
+
   it("spills a column and keeps an error in its own row", async () => {
     const rows = (await value('=BAR.MASS({"H16";"H17";"H20"})')) as [unknown][];
     expect(rows[0]).toEqual([1.579]);

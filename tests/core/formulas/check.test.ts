@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CHECK } from "../../../core/formulas/check";
 import type { Block } from "../../../core/formulas/worksheet-function";
+import type { Cell } from "../../../core/schedule/sheet";
 
 const environment = { defaultStandard: "BS8666:2005" };
 const HEADER = [
@@ -69,7 +70,30 @@ describe("BAR.CHECK", () => {
         [1, 2],
       ]),
     ).toEqual([
-      [{ error: "#VALUE!", message: expect.stringContaining("no header row was found in the 2 rows") }],
+      [{ error: "#VALUE!", message: expect.stringContaining("no header row was found (rows read: 2)") }],
+    ]);
+  });
+
+  it("should give no verdict yet where only the header is written", () => {
+    const header = ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A"];
+    expect(verdicts([header])).toEqual([["verdict"]]);
+    expect(verdicts([header, [null, null], ["Total", null]])).toEqual([["verdict"], [null], [null]]);
+  });
+
+  it("should go by one standard for the whole schedule, and hand an error in its place on", () => {
+    const rows: Cell[][] = [
+      ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A"],
+      ["01", "H16", 2, 1000, "00", 1000],
+    ];
+    const check = (...standard: Cell[]) =>
+      CHECK.call([rows, standard.map((cell) => [cell])], { defaultStandard: "BS8666:2005" });
+    expect(check("bs 8666", null, null)).toEqual([["verdict"], ["ok"]]);
+    expect(check({ error: "#REF!" })).toEqual([[{ error: "#REF!" }]]);
+    expect(check("ec2", "bs 8666")).toEqual([
+      [{ error: "#VALUE!", message: expect.stringMatching(/standard holds 2 values.*give one/) }],
+    ]);
+    expect(check(true)).toEqual([
+      [{ error: "#VALUE!", message: 'standard is "TRUE": give an id such as BS8666:2005' }],
     ]);
   });
 });

@@ -77,6 +77,24 @@ describe("row by row", () => {
   });
 });
 
+describe("numbers beyond all measure", () => {
+  it("are refused, never an infinity", () => {
+    for (const answer of [
+      refused("DEVELOPED", "21", 16, [1e308, 1e308, 1e308]),
+      refused("CUTLENGTH", "21", 16, [1e308, 1e308, 1e308]),
+      refused("ROWMASS", "00", 16, [1e300], 1e15),
+    ]) {
+      expect(answer).toMatch(/^#VALUE! the result is beyond the largest number.*too many figures/);
+    }
+  });
+
+  it("are cut short in the words of a refusal", () => {
+    const answer = refused("MASS", "9".repeat(5000));
+    expect(answer).toMatch(/^#\S+ size "9{400}\.\.\."/);
+    expect(answer.length).toBeLessThan(1000);
+  });
+});
+
 describe("one bar", () => {
   it("refuses more than one row", () => {
     expect(refused("EXPLAIN", column("11", "21"), "H16", [1000, 400])).toContain(

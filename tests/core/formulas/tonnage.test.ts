@@ -65,11 +65,27 @@ describe("BAR.TONNAGE", () => {
 
   it("should refuse columns of unequal length, wide ones and unknown units", () => {
     const message = (block: Block) => (block[0]![0] as { message: string }).message;
-    expect(message(tonnage(column("P1"), column("H16", "H12"), column(1)))).toBe(
-      "pours has 1 rows and sizes has 2: give columns of as many rows",
+    expect(message(tonnage(column("P1"), column("H16", "H12"), column(1, 2, 3)))).toBe(
+      "sizes has 2 rows and masses has 3: give columns of as many rows, or one cell for all",
     );
     expect(message(tonnage([["P1", "P2"]], column("H16"), column(1)))).toContain("give one column");
     expect(message(tonnage(column("P1"), column("H16"), column(1), [["stone"]]))).toContain("stone");
+  });
+
+  it("should take one cell for every row", () => {
+    const rows = tonnage(column("P1"), column("Size", "H16", "H12"), column("kg", 1000, 500));
+    expect(rows).toEqual([
+      ["pour", "H16", "H12", "total"],
+      ["P1", 1, 0.5, 1.5],
+      ["total", 1, 0.5, 1.5],
+    ]);
+  });
+
+  it("should take a blank unit as tonnes, and hand an error in its place on", () => {
+    expect(tonnage(column("P1"), column("H16"), column(1000), column(""))[1]).toEqual(["P1", 1, 1]);
+    expect(tonnage(column("P1"), column("H16"), column(1000), column({ error: "#N/A" }))).toEqual([
+      [{ error: "#N/A" }],
+    ]);
   });
 
   it("should give blank for blank columns, and name what stands under no pour or size", () => {
