@@ -1,36 +1,43 @@
-import { type CuttingPlan, cutList, planCutting, type Stock } from "../../core/cutting";
+import {
+  type CutRow,
+  cuttingSupply,
+  planBySize,
+  type RefusedRow,
+  refusedText,
+  rowsToCut,
+  type SizePlan,
+  type Stock,
+} from "../../core/cutting";
 import type { ScheduleReading } from "../../core/schedule";
-import { isShopSheet, type Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
 import { fromMillimetres } from "../../core/units/convert-length";
-import { isRefusal, type Refusal, refusalText } from "../../core/units/refusal";
+import { parseLength } from "../../core/units/parse-length";
+import { isRefusal, refusalText } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
 import type { ScheduleHead } from "../print/print-page";
 import type { Command } from "./command";
+import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
-import { type ReadPiece, readPieceList } from "./read-piece-list";
+import { readPieceList } from "./read-piece-list";
 import { type ReadSheet, readSchedules, readSheets, sayPassedOver } from "./read-schedules";
 import { readShopSheet } from "./read-shop-sheet";
-import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
-import { stockSupply } from "./stock-supply";
 import type { Streams } from "./streams";
-import { refuseTarget } from "./write-copy";
+import { refuseTarget, writeCopy } from "./write-copy";
 import { writePage } from "./write-page";
-
-/** ms for all sizes together */
-const TIME = 2_000;
 
 /** `cutplan BOOK`: which stock bars to buy and how to cut them, size by size, with the bound. */
 export const cutplan: Command = {
   name: "cutplan",
-  usage: "cutplan BOOK [--stock 12000,9000] [--out FILE.html] [--sheet NAME] [--json]",
-  summary: "cutting plan from stock lengths, and the bound no plan can beat",
+  usage:
+    "cutplan BOOK [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--json]",
+  summary: "cutting plan and its bound; --out writes the cut list, or a copy with the remnants booked",
   options: {
     stock: { type: "string" },
     out: { type: "string" },
+    again: { type: "boolean" },
     sheet: { type: "string" },
     standard: { type: "string" },
     json: { type: "boolean" },
@@ -43,51 +50,86 @@ export const cutplan: Command = {
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const { shop } = readShopSheet(book, standard, streams);
-    const only = given.text("sheet");
-    const sheets = readSheets(book, only).filter((sheet) => only !== null || !isShopSheet(sheet.name));
+    const sheets = readSheets(book, given.text("sheet"));
     const read = readSchedules(book, sheets, standard, streams);
-    const groups = groupBySize(readPieces(read, standard, streams));
-    if (groups.size === 0) throw new InputRefused("no piece to cut was found: lengths and counts are blank");
-    const supply = stockSupply(given.text("stock"), shop, standard, streams);
-    const plans = [...groups].map(([size, pieces]): PlannedGroup => {
-      const stock = supply.stockOf(size);
-      const { endCrop, kerf } = supply;
-      const plan = planCutting({ pieces, stock, endCrop, kerf, timeLimit: TIME / groups.size });
-      if (isRefusal(plan)) throw new InputRefused(refusedPlan(size, pieces, plan));
-      return { size, pieces, stock, plan };
-    });
-    const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));
+    const asked = readRows(read, standard, streams);
+    const supply = cuttingSupply(shop, standard, stockGiven(given.text("stock"), standard));
+    const planned = planBySize(asked.rows, supply);
+    const groups = planned.groups;
+    const refused = [...planned.refused, ...asked.refused];
+    if (groups.length === 0) refuseUnread(refused);
+    for (const note of planned.notes) streams.note(note);
     if (target !== null) {
-      writePage(path, target, cutListPage(plans.map(listOf(shop)), headOf(read[0]?.reading, standard)));
+      if (/\.xls[xm]$/i.test(target)) {
+        const { leastRemnant } = supply;
+        const copied = { book, groups, leastRemnant, standard, sheets, isAgain: given.flag("again") };
+        const { bytes, said } = copyWithRemnants(copied);
+        writeCopy(target, bytes);
+        for (const line of said) streams.note(line);
+      } else writePage(path, target, cutListPage(groups, headOf(read[0]?.reading, standard), refused));
       streams.note(`written: ${target}`);
     }
+    const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));
     if (given.flag("json")) {
-      streams.result(JSON.stringify({ groups: plans.map((group) => jsonGroup(group, out)) }));
-    } else for (const { size, plan } of plans) printPlan(size, plan, out, streams);
-    return 0;
+      const json = {
+        groups: groups.map((group) => jsonGroup(group, out)),
+        refused: refused.map((row) => jsonRefused(row, out)),
+      };
+      streams.result(JSON.stringify(json));
+    } else {
+      for (const group of groups) printPlan(group, out, streams);
+      printRefused(refused, groups.length === 0, sheets.length > 1, streams);
+    }
+    return refused.length > 0 ? 1 : 0;
   },
 };
 
-interface PlannedGroup {
-  readonly size: string;
-  readonly pieces: readonly ReadPiece[];
-  readonly stock: readonly Stock[];
-  readonly plan: CuttingPlan;
+/** What the sheets ask for, whether they are schedules or plain lists. */
+function readRows(
+  sheets: readonly ReadSheet[],
+  standard: Standard,
+  streams: Streams,
+): { rows: CutRow[]; refused: RefusedRow[] } {
+  const lists = sheets.map((read) => ({
+    read,
+    // whoever corrected a column had it read as a schedule
+    list: isCorrected(read.reading) ? null : readPieceList(read.sheet, standard.unit),
+  }));
+  const rows = lists.flatMap(({ list }) => list?.rows ?? []);
+  const refused = lists.flatMap(({ list }) => list?.refused ?? []);
+  const schedules = lists.filter(({ list }) => list === null).map(({ read }) => read);
+  if (rows.length + refused.length === 0) sayPassedOver(schedules, streams);
+  for (const { sheet, reading } of schedules) {
+    const asked = rowsToCut(sheet, reading, standard);
+    rows.push(...asked.rows);
+    refused.push(...asked.refused);
+    for (const note of asked.notes) streams.note(sheets.length === 1 ? note : `${sheet.name}: ${note}`);
+  }
+  return { rows, refused };
 }
 
-/** mm from which a rest goes back to the rack where the Shop sheet names no length: common practice */
-const LEAST_REMNANT = 1000;
+function isCorrected({ tables }: ScheduleReading): boolean {
+  return tables.some(({ columns }) => [...columns.values()].some(({ corrected }) => corrected === true));
+}
 
-function listOf(shop: Shop | null) {
-  return ({ size, pieces, plan }: PlannedGroup) => ({
-    size: size === "" ? "not said" : size,
-    plan,
-    rows: cutList(
-      plan,
-      pieces.map(({ mark, length, count }) => ({ mark: mark === "" ? "no mark" : mark, length, count })),
-      shop?.limits.leastRemnant ?? LEAST_REMNANT,
-    ),
+function stockGiven(option: string | null, standard: Standard): Stock[] | null {
+  if (option === null) return null;
+  return option.split(",").map((text) => {
+    const length = parseLength(text.trim(), standard.unit);
+    if (isRefusal(length)) throw new InputRefused(`--stock: ${refusalText(length)}`);
+    return { length, count: null, remnant: false };
   });
+}
+
+/** Where not one row is a bar with a length and a count, the input could not be read. */
+function refuseUnread(refused: readonly RefusedRow[]): void {
+  const [first] = refused;
+  if (first === undefined)
+    throw new InputRefused("no piece to cut was found: lengths and counts are blank or 0");
+  const isKnown = refused.some(({ longestStock, cell }) => longestStock !== null || cell === null);
+  if (isKnown) return;
+  const more = refused.length === 1 ? "" : `; ${refused.length - 1} more rows likewise`;
+  throw new InputRefused(`nothing can be planned: ${refusedText({ ...first, sheet: null })}${more}`);
 }
 
 function headOf(reading: ScheduleReading | undefined, standard: Standard): ScheduleHead {
@@ -100,59 +142,10 @@ function headOf(reading: ScheduleReading | undefined, standard: Standard): Sched
   };
 }
 
-/** The reason with the size, and the marks that are too long. */
-function refusedPlan(size: string, pieces: readonly ReadPiece[], refusal: Refusal): string {
-  const { length } = refusal.values;
-  const marks = pieces
-    .filter((piece) => piece.length === length && piece.mark !== "")
-    .map(({ mark }) => mark);
-  const of = marks.length === 0 ? "" : ` (mark ${[...new Set(marks)].join(", ")})`;
-  return `${size === "" ? "" : `${size}: `}${refusalText(refusal)}${of}`;
-}
-
-function readPieces(sheets: readonly ReadSheet[], standard: Standard, streams: Streams): ReadPiece[] {
-  const lists = sheets.map((read) => ({
-    read,
-    // whoever corrected a column had it read as a schedule
-    pieces: isCorrected(read.reading) ? null : readPieceList(read.sheet, standard.unit),
-  }));
-  const listed = lists.flatMap(({ pieces }) => pieces ?? []);
-  const schedules = lists.filter(({ pieces }) => pieces === null).map(({ read }) => read);
-  if (listed.length > 0 && schedules.length === 0) return listed;
-  if (listed.length === 0) sayPassedOver(schedules, streams);
-  let unknown = 0;
-  for (const { sheet, reading } of schedules) {
-    rowMasses(sheet, reading, standard).forEach((row, index) => {
-      const bar = reading.bars[index]!;
-      // what the schedule says is cut, where it says a length
-      const length = bar.length ?? row?.cutLength ?? null;
-      if (row === null || length === null || row.count === null) unknown += 1;
-      else listed.push({ size: row.size, mark: bar.mark ?? "", length, count: row.count });
-    });
-  }
-  if (unknown > 0)
-    streams.note(`${unknown} bar rows without a cut length or a count: they are not in the plan`);
-  return listed;
-}
-
-function isCorrected({ tables }: ScheduleReading): boolean {
-  return tables.some(({ columns }) => [...columns.values()].some(({ corrected }) => corrected === true));
-}
-
-function groupBySize(pieces: readonly ReadPiece[]): Map<string, ReadPiece[]> {
-  const groups = new Map<string, ReadPiece[]>();
-  for (const piece of pieces) {
-    if (piece.count === 0) continue;
-    const group = groups.get(piece.size);
-    if (group === undefined) groups.set(piece.size, [piece]);
-    else group.push(piece);
-  }
-  return groups;
-}
-
-function jsonGroup({ size, stock, plan }: PlannedGroup, out: (mm: number) => number) {
+function jsonGroup({ size, grade, stock, plan }: SizePlan, out: (mm: number) => number) {
   return {
     size,
+    ...(grade === null ? {} : { grade }),
     stock: [...new Set(stock.map(({ length }) => out(length)))],
     bars: plan.bars,
     stockLength: out(plan.stockLength),
@@ -167,17 +160,51 @@ function jsonGroup({ size, stock, plan }: PlannedGroup, out: (mm: number) => num
   };
 }
 
-function printPlan(size: string, plan: CuttingPlan, out: (mm: number) => number, streams: Streams): void {
-  const got = plan.boundIn === "bars" ? plan.bars : out(plan.stockLength);
+function jsonRefused(row: RefusedRow, out: (mm: number) => number) {
+  const { size, grade, mark, sheet, cell, length, count, longestStock, reason } = row;
+  return {
+    size,
+    grade,
+    mark,
+    sheet,
+    cell,
+    length: length === null ? null : out(length),
+    count,
+    longestStock: longestStock === null ? null : out(longestStock),
+    code: reason.code,
+    message: refusalText(reason),
+  };
+}
+
+function printPlan(group: SizePlan, out: (mm: number) => number, streams: Streams): void {
+  const { size, grade, plan } = group;
+  const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
   const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
-  const proof = plan.provenLeast ? "proven least" : `no plan needs less than ${bound}`;
+  const proof = plan.provenLeast ? "proven least" : `no plan buys less than ${bound}`;
   const waste = (plan.wasteRatio * 100).toFixed(1);
-  const name = size === "" ? "all pieces" : size;
+  const name = size === "" ? "all pieces" : [size, grade].filter((part) => part !== null).join(" ");
+  const remnants = plan.bars - plan.barsBought;
+  const own = remnants === 0 ? "" : ` (${remnants} of them remnants)`;
   streams.result(
-    `${name}: ${plan.bars} bars for ${plan.pieces} pieces, ${waste} % left over; ${got}, ${proof}`,
+    `${name}: ${counted(plan.bars, "bar")}${own} for ${counted(plan.pieces, "piece")}, ${waste} % left over; ${got} to buy, ${proof}`,
   );
-  for (const { stock, cuts, times, offcut } of plan.patterns) {
+  for (const { stock, cuts, times, offcut, remnant } of plan.patterns) {
     const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
-    streams.result(`  ${times} x ${out(stock)}: ${words}, rest ${out(offcut)}`);
+    const from = remnant ? " remnant" : "";
+    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}`);
   }
+}
+
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
+
+function printRefused(
+  refused: readonly RefusedRow[],
+  isAll: boolean,
+  namesSheets: boolean,
+  streams: Streams,
+): void {
+  if (refused.length === 0) return;
+  const rows = refused.length === 1 ? "1 row is" : `${refused.length} rows are`;
+  streams.result(isAll ? `nothing can be planned: ${rows} refused` : `in no plan: ${rows} refused`);
+  for (const row of refused) streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null })}`);
 }

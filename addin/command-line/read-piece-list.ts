@@ -1,67 +1,89 @@
-import { type Cell, isCellError, type Sheet } from "../../core/schedule";
+import type { CutRow, RefusedRow } from "../../core/cutting";
+import { type Cell, cellAddress, isCellError, type Sheet } from "../../core/schedule";
 import type { LengthUnit } from "../../core/standards";
 import { parseLength } from "../../core/units/parse-length";
-import { isRefusal, refusalText } from "../../core/units/refusal";
-import { cellAddress } from "../ooxml/cell-address";
-import { InputRefused } from "./input-refused";
+import { defineRefusal, isRefusal, type Refusal } from "../../core/units/refusal";
 
-/** Pieces of one size and length to be cut. */
-export interface ReadPiece {
-  readonly size: string;
-  /** empty where the list or row names none */
-  readonly mark: string;
-  /** mm */
-  readonly length: number;
-  readonly count: number;
+const noLength = defineRefusal("listed-length-unread", "value", '"{typed}" is no length: give one above 0');
+const noCount = defineRefusal(
+  "listed-count-unread",
+  "value",
+  '"{typed}" is no number of bars: give a whole number, 0 or more',
+);
+
+/** Rows of a plain list, and those whose length or count is none. */
+export interface PieceList {
+  readonly rows: readonly CutRow[];
+  readonly refused: readonly RefusedRow[];
 }
 
 /**
- * Pieces of a plain list, whose first row names the columns length, count and perhaps size and mark;
- * null where the sheet is no such list. A cell that is no length or count is refused by its address.
+ * Pieces of a plain list, whose first row names the columns length, count and perhaps size, grade and
+ * mark; null where the sheet is no such list. A cell that is no length or count is told by its address.
  */
-export function readPieceList(sheet: Sheet, unit: LengthUnit): ReadPiece[] | null {
+export function readPieceList(sheet: Sheet, unit: LengthUnit): PieceList | null {
   if (sheet.rowCount === 0) return null;
   const words = Array.from({ length: Math.min(sheet.columnCount, 64) }, (_, column) =>
     String(sheet.cell(0, column) ?? "")
       .trim()
       .toLowerCase(),
   );
-  const lengths = words.indexOf("length");
-  const counts = words.indexOf("count");
-  const sizes = words.indexOf("size");
-  const marks = words.indexOf("mark");
+  const [lengths, counts] = [words.indexOf("length"), words.indexOf("count")];
   if (lengths < 0 || counts < 0) return null;
-  const pieces: ReadPiece[] = [];
+  const text = (row: number, word: string): string | null => {
+    const column = words.indexOf(word);
+    return column < 0 ? null : readText(sheet.cell(row, column));
+  };
+  const rows: CutRow[] = [];
+  const refused: RefusedRow[] = [];
   for (let row = 1; row < sheet.rowCount; row += 1) {
     const lengthCell = sheet.cell(row, lengths);
     const countCell = sheet.cell(row, counts);
     if (lengthCell === null && countCell === null) continue;
-    pieces.push({
-      size: readText(sizes < 0 ? null : sheet.cell(row, sizes)),
-      mark: readText(marks < 0 ? null : sheet.cell(row, marks)),
-      length: readLength(lengthCell, unit, cellAddress(sheet.top + row, sheet.left + lengths)),
-      count: readCount(countCell, cellAddress(sheet.top + row, sheet.left + counts)),
-    });
+    const named = {
+      size: text(row, "size") ?? "",
+      grade: text(row, "grade"),
+      mark: text(row, "mark"),
+      sheet: sheet.name,
+    };
+    const [length, count] = [readLength(lengthCell, unit), readCount(countCell)];
+    const refuse = (column: number, reason: Refusal): void => {
+      refused.push({
+        ...named,
+        cell: cellAddress(sheet, row, column),
+        length: isRefusal(length) ? null : length,
+        count: isRefusal(count) ? null : count,
+        longestStock: null,
+        reason,
+      });
+    };
+    if (isRefusal(length)) refuse(lengths, length);
+    else if (isRefusal(count)) refuse(counts, count);
+    else if (count > 0 || length <= 0)
+      rows.push({ ...named, cell: cellAddress(sheet, row, lengths), length, count });
   }
-  return pieces;
+  return { rows, refused };
 }
 
-function readText(cell: Cell): string {
-  return cell === null || isCellError(cell) ? "" : String(cell).trim();
+function readText(cell: Cell): string | null {
+  const text = cell === null || isCellError(cell) ? "" : String(cell).trim();
+  return text === "" ? null : text;
 }
 
-function readLength(cell: Cell, unit: LengthUnit, address: string): number {
+/** mm; what is not above 0 is left for the plan to refuse. */
+function readLength(cell: Cell, unit: LengthUnit): number | Refusal {
+  if (typeof cell === "number" && cell <= 0) return cell;
   const length = typeof cell === "string" || typeof cell === "number" ? parseLength(cell, unit) : null;
-  if (length === null) throw new InputRefused(`${address} holds no length: give one above 0`);
-  if (isRefusal(length)) throw new InputRefused(`${address}: ${refusalText(length)}`);
-  if (length <= 0) throw new InputRefused(`${address}: a length of ${cell} cannot be cut: give one above 0`);
-  return length;
+  return length === null ? noLength({ typed: typed(cell) }) : length;
 }
 
-function readCount(cell: Cell, address: string): number {
-  const count = typeof cell === "string" ? Number(cell) : cell;
+function readCount(cell: Cell): number | Refusal {
+  const count = typeof cell === "string" && cell.trim() !== "" ? Number(cell) : cell;
   if (typeof count === "number" && Number.isInteger(count) && count >= 0) return count;
-  throw new InputRefused(
-    `${address}: "${cell === null ? "" : String(cell)}" is no number of bars: give a whole number, 0 or more`,
-  );
+  return noCount({ typed: typed(cell) });
+}
+
+function typed(cell: Cell): string {
+  if (cell === null) return "";
+  return isCellError(cell) ? cell.error : String(cell);
 }

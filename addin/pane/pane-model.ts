@@ -5,7 +5,7 @@ import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
-import { EMPTY_STATE, type PaneState } from "./pane-state";
+import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
 import type { SettingsEdit } from "./settings-edits";
 import type { CellEdit, WorkbookPort } from "./workbook-port";
@@ -167,6 +167,11 @@ export class PaneModel {
   /** Writes every safe fix of a rule in one step and judges the rows again. */
   async applyKind({ findings, rule }: FixKind): Promise<void> {
     await this.#write(findings.filter(isSafeFix), rule);
+  }
+
+  /** A step written elsewhere in the pane joins those that can be taken back, the last first. */
+  keepStep(step: AppliedFix): void {
+    this.#set({ fixes: [...this.#state.fixes, step] });
   }
 
   /** Takes the last fix back, unless its cells were edited since. */

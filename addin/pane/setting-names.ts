@@ -3,4 +3,6 @@ export const SETTING_NAMES = {
   standard: "Barwright.Standard",
   /** JSON, see `core/audit/audit-settings.ts` */
   audit: "Barwright.Audit",
+  /** JSON, cut lists whose remnants stand on the Shop sheet: see `core/cutting/booked-cuts.ts` */
+  cutLists: "Barwright.CutLists",
 } as const;

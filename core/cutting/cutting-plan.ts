@@ -14,14 +14,16 @@ export interface CuttingPlan {
   readonly patterns: readonly CuttingPattern[];
   /** stock bars used, remnants among them */
   readonly bars: number;
+  /** stock bars bought; remnants on hand are not bought */
+  readonly barsBought: number;
   /** mm of stock bought; remnants on hand are not bought */
   readonly stockLength: number;
   /** mm of stock used, remnants among them */
   readonly usedLength: number;
-  /** no plan can do with less: bars where one stock length is sold, else mm bought */
+  /** no plan can do with less bought: bars where one stock length is sold, else mm bought */
   readonly lowerBound: number;
   readonly boundIn: "bars" | "mm";
-  /** bars (or mm bought) equal the bound */
+  /** bars bought (or mm bought) equal the bound */
   readonly provenLeast: boolean;
   /** pieces cut */
   readonly pieces: number;

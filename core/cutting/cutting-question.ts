@@ -54,6 +54,11 @@ const pieceTooLong = defineRefusal(
   "value",
   "a piece of {length} mm is longer than the {usable} mm that the longest stock gives: order longer stock, or ask the designer for a lap",
 );
+const pieceTooLongCropped = defineRefusal(
+  "piece-longer-than-cropped-stock",
+  "value",
+  "a piece of {length} mm is longer than the {usable} mm that the longest stock gives, {stock} mm less the end crop: order longer stock, or ask the designer for a lap",
+);
 const badLoss = defineRefusal(
   "cutting-loss-negative",
   "value",
@@ -70,25 +75,49 @@ const isCount = (value: number): boolean => Number.isInteger(value) && value >= 
 
 /** The first reason why this cannot be planned, or null. */
 export function questionRefusal(question: CuttingQuestion): Refusal | null {
-  const { pieces, stock, endCrop, kerf } = question;
-  if (!(endCrop >= 0)) return badLoss({ name: "an end crop", value: endCrop });
-  if (!(kerf >= 0)) return badLoss({ name: "a kerf", value: kerf });
-  if (stock.length === 0) return noStock({});
-  let usable = 0;
-  for (const bar of stock) {
-    if (!isLength(bar.length)) return badStockLength({ length: bar.length });
-    if (bar.count !== null && !isCount(bar.count)) return badCount({ count: bar.count });
-    if (bar.length <= endCrop && !bar.remnant) return stockTooShort({ stock: bar.length, crop: endCrop });
-    if (bar.count !== 0) usable = Math.max(usable, bar.length - endCrop);
-  }
-  for (const piece of pieces) {
-    if (!isLength(piece.length)) return badLength({ length: piece.length });
-    if (!isCount(piece.count)) return badCount({ count: piece.count });
-    if (piece.count > 0 && piece.length > usable + LENGTH_TOLERANCE)
-      return pieceTooLong({ length: piece.length, usable });
+  const refusal = stockRefusal(question);
+  if (refusal !== null) return refusal;
+  for (const piece of question.pieces) {
+    const ofPiece = pieceRefusal(piece, question);
+    if (ofPiece !== null) return ofPiece;
   }
   return null;
 }
 
+/** Why nothing can be cut from this stock, whatever the pieces; null where it can. */
+export function stockRefusal({ stock, endCrop, kerf }: Omit<CuttingQuestion, "pieces">): Refusal | null {
+  if (!(endCrop >= 0)) return badLoss({ name: "an end crop", value: endCrop });
+  if (!(kerf >= 0)) return badLoss({ name: "a kerf", value: kerf });
+  if (stock.length === 0) return noStock({});
+  for (const bar of stock) {
+    if (!isLength(bar.length)) return badStockLength({ length: bar.length });
+    if (bar.count !== null && !isCount(bar.count)) return badCount({ count: bar.count });
+    if (bar.length <= endCrop && !bar.remnant) return stockTooShort({ stock: bar.length, crop: endCrop });
+  }
+  return null;
+}
+
+/** Why a piece is no piece or no bar of the stock gives it; null where one does. It is never split. */
+export function pieceRefusal(
+  { length, count }: Piece,
+  { stock, endCrop }: Pick<CuttingQuestion, "stock" | "endCrop">,
+): Refusal | null {
+  if (!isLength(length)) return badLength({ length });
+  if (!isCount(count)) return badCount({ count });
+  const longest = longestStock(stock);
+  if (count === 0 || length <= longest - endCrop + LENGTH_TOLERANCE) return null;
+  const usable = Number((longest - endCrop).toFixed(DECIMALS));
+  const named = Number(length.toFixed(DECIMALS));
+  return endCrop > 0
+    ? pieceTooLongCropped({ length: named, usable, stock: longest })
+    : pieceTooLong({ length: named, usable });
+}
+
+/** mm of the longest bar of which there is one; 0 where there is none. */
+export function longestStock(stock: readonly Stock[]): number {
+  return stock.reduce((most, bar) => (bar.count === 0 ? most : Math.max(most, bar.length)), 0);
+}
+
 /** mm: below what any tape or stop can tell, above the noise of inch conversions. */
 const LENGTH_TOLERANCE = 1e-6;
+const DECIMALS = 3;

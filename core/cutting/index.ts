@@ -1,4 +1,11 @@
+export { type BookedCut, bookedCutsFrom, bookedCutsText, bookedTwice, cutOf } from "./booked-cuts";
 export { type CutListRow, cutList, type MarkedPiece, type StopSetting } from "./cut-list";
+export type { CutRow, RefusedRow } from "./cut-row";
 export type { CuttingPattern, CuttingPlan } from "./cutting-plan";
 export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
+export { type CuttingSupply, cuttingSupply } from "./cutting-supply";
+export { planBySize, type SizePlan, type SizePlans } from "./plan-by-size";
 export { planCutting } from "./plan-cutting";
+export { refusedText } from "./refused-text";
+export { type RemnantBooking, type RemnantChange, remnantBooking } from "./remnant-booking";
+export { type RowsToCut, rowsToCut } from "./rows-to-cut";

@@ -110,15 +110,16 @@ function printPlan(
   const stockLength = exactSum(patterns.filter((p) => !p.remnant).map((p) => [p.stock, p.times]));
   const usedLength = exactSum(patterns.map((p) => [p.stock, p.times]));
   const cut = exactSum(patterns.flatMap((p) => p.cuts.map((c) => [c.length, c.count * p.times] as const)));
-  const boughtBars = patterns.filter((p) => !p.remnant).reduce((sum, p) => sum + p.times, 0);
+  const barsBought = patterns.filter((p) => !p.remnant).reduce((sum, p) => sum + p.times, 0);
   return {
     patterns,
     bars,
+    barsBought,
     stockLength,
     usedLength,
     lowerBound: bound.lowerBound,
     boundIn: bound.boundIn,
-    provenLeast: (bound.boundIn === "bars" ? boughtBars : stockLength) <= bound.lowerBound + 1e-6,
+    provenLeast: (bound.boundIn === "bars" ? barsBought : stockLength) <= bound.lowerBound + 1e-6,
     pieces: problem.demand.reduce((sum, count) => sum + count, 0),
     wasteRatio: usedLength === 0 ? 0 : (usedLength - cut) / usedLength,
     firstFit: {
@@ -152,6 +153,7 @@ function emptyPlan(): CuttingPlan {
   return {
     patterns: [],
     bars: 0,
+    barsBought: 0,
     stockLength: 0,
     usedLength: 0,
     lowerBound: 0,

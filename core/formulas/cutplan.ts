@@ -1,12 +1,12 @@
 import type { CuttingPlan } from "../cutting/cutting-plan";
-import type { Stock } from "../cutting/cutting-question";
+import { pieceRefusal, type Stock } from "../cutting/cutting-question";
 import { planCutting } from "../cutting/plan-cutting";
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import { resolveStandard } from "../standards";
 import type { LengthUnit, Standard } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
 import { parseLength } from "../units/parse-length";
-import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { errorCell, isBlankCell } from "./lift";
 import { headerRows, lastRow, tableRefusal } from "./table-arguments";
 import type { Block, WorksheetFunction } from "./worksheet-function";
@@ -21,6 +21,7 @@ const countUnread = defineRefusal(
   "value",
   `row {row}: count "{typed}" is no whole number of bars, 0 or more`,
 );
+const rowNotCut = defineRefusal("plan-row-not-cut", "value", "row {row}: {reason}");
 const noStockHeld = defineRefusal(
   "no-stock-held",
   "not-held",
@@ -38,8 +39,10 @@ const TIME = 1600;
 
 /**
  * BAR.CUTPLAN: header, one row a cutting pattern, and for each size a closing row with the bars, the
- * waste and the bound. Lengths in the standard's unit; stock is a row or column of lengths, or rows of
- * length, count and the word remnant. Nothing is split, and no demand exceeded.
+ * waste and the bound. A row that cannot be cut stands as an error under its size, the others are planned
+ * and the closing row says that some are not in it. Lengths in the standard's unit; stock is a row or
+ * column of lengths, or rows of length, count and the word remnant. Nothing is split, and no demand
+ * exceeded.
  */
 export const CUTPLAN: WorksheetFunction = {
   name: "CUTPLAN",
@@ -80,7 +83,8 @@ export const CUTPLAN: WorksheetFunction = {
 
 interface Demand {
   readonly pieces: { length: number; count: number }[];
-  error: CellError | null;
+  /** one for each row that is in no plan */
+  readonly errors: CellError[];
 }
 
 function planBlock(
@@ -102,11 +106,11 @@ function planBlock(
     const size = isBlankCell(cells[2]) || isCellError(cells[2]) ? "" : String(cells[2]).trim();
     let demand = groups.get(size);
     if (demand === undefined) {
-      demand = { pieces: [], error: null };
+      demand = { pieces: [], errors: [] };
       groups.set(size, demand);
     }
-    const piece = readPiece(cells, row, standard.unit);
-    if ("error" in piece) demand.error ??= piece;
+    const piece = readPiece(cells, row, stock, standard.unit);
+    if ("error" in piece) demand.errors.push(piece);
     else demand.pieces.push(piece);
   }
   if (groups.size === 0) return [[null]];
@@ -120,6 +124,7 @@ function planBlock(
 function readPiece(
   cells: readonly [Cell, Cell, Cell],
   row: number,
+  stock: readonly Stock[],
   unit: LengthUnit,
 ): { length: number; count: number } | CellError {
   const error = cells.find((cell) => isCellError(cell));
@@ -131,8 +136,11 @@ function readPiece(
     return errorCell(lengthUnread({ row: row + 1, typed: String(lengthCell ?? ""), unit: unitWords(unit) }));
   }
   const count = typeof countCell === "string" ? Number(countCell) : countCell;
-  if (typeof count === "number" && Number.isInteger(count) && count >= 0) return { length, count };
-  return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
+  if (typeof count !== "number" || !Number.isInteger(count) || count < 0)
+    return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
+  const refusal = pieceRefusal({ length, count }, { stock, endCrop: 0 });
+  if (refusal === null) return { length, count };
+  return errorCell(rowNotCut({ row: row + 1, reason: refusalText(refusal) }));
 }
 
 function groupRows(
@@ -142,9 +150,11 @@ function groupRows(
   timeLimit: number,
   unit: LengthUnit,
 ): Cell[][] {
-  if (demand.error !== null) return [[size, demand.error, null, null, null, null]];
+  const errorRow = (error: CellError): Cell[] => [size, error, null, null, null, null];
+  const errors = demand.errors.map(errorRow);
+  if (demand.pieces.length === 0) return errors;
   const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit });
-  if (isRefusal(plan)) return [[size, errorCell(plan), null, null, null, null]];
+  if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan))];
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
   const patterns = plan.patterns.map((pattern): Cell[] => [
     size,
@@ -155,11 +165,16 @@ function groupRows(
     null,
   ]);
   const waste = `${plan.pieces} ${plan.pieces === 1 ? "piece" : "pieces"}, ${(plan.wasteRatio * PERCENT).toFixed(1)} % left over`;
-  return [...patterns, [size, out(plan.usedLength), plan.bars, waste, null, boundText(plan, out)]];
+  const bound = boundText(plan, out) + leftOut(errors.length);
+  return [...errors, ...patterns, [size, out(plan.usedLength), plan.bars, waste, null, bound]];
+}
+
+function leftOut(rows: number): string {
+  return rows === 0 ? "" : `; ${rows === 1 ? "1 row is" : `${rows} rows are`} not in it`;
 }
 
 function boundText(plan: CuttingPlan, out: (mm: number) => number): string {
-  const got = plan.boundIn === "bars" ? bars(plan.bars) : `${out(plan.stockLength)} bought`;
+  const got = plan.boundIn === "bars" ? bars(plan.barsBought) : `${out(plan.stockLength)} bought`;
   if (plan.provenLeast) return `${got}, proven least`;
   const bound = plan.boundIn === "bars" ? bars(plan.lowerBound) : String(out(plan.lowerBound));
   return `${got}; no plan needs less than ${bound}`;

@@ -14,6 +14,19 @@ export interface ShopSection {
   readonly lastColumn: number;
 }
 
+/** What the rows under a header are, by its words. */
+export type SectionKind = "trials" | "plates" | "stock" | "limits" | "cutters" | "benders";
+
+/** Null for a header whose words make no section. */
+export function sectionKind({ columns }: Pick<ShopSection, "columns">): SectionKind | null {
+  if (columns.has("bentTo") && columns.has("released")) return "trials";
+  if (columns.has("bars") && columns.has("size")) return "plates";
+  if (columns.has("stockLength")) return "stock";
+  if (columns.has("limit") && columns.has("value")) return "limits";
+  if (columns.has("kerf") || columns.has("endCrop")) return "cutters";
+  return columns.has("machine") ? "benders" : null;
+}
+
 const FEWEST_WORDS = 2;
 
 const KNOWN: ReadonlyMap<string, ShopColumn> = new Map(

@@ -3,9 +3,16 @@ import type { Cell, Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { parseLength } from "../units/parse-length";
 import { isRefusal } from "../units/refusal";
-import { findSections, plainWords, type ShopColumn, type ShopSection } from "./find-sections";
+import {
+  findSections,
+  plainWords,
+  type SectionKind,
+  type ShopColumn,
+  type ShopSection,
+  sectionKind,
+} from "./find-sections";
 import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock } from "./shop";
-import { SHOP_LIMITS } from "./shop-words.data";
+import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
 
 /**
  * What a `Shop` worksheet says: benders, plates, cutters, stock, limits and the trial log, each under a
@@ -36,16 +43,9 @@ class ShopReader {
   ) {}
 
   read(section: ShopSection): void {
-    const { columns } = section;
-    if (columns.has("bentTo") && columns.has("released")) this.readTrialLog(section);
-    else if (columns.has("bars") && columns.has("size"))
-      for (const row of section.rows) this.readPlate(section, row);
-    else if (columns.has("stockLength")) for (const row of section.rows) this.readStock(section, row);
-    else if (columns.has("limit") && columns.has("value"))
-      for (const row of section.rows) this.readLimit(section, row);
-    else if (columns.has("kerf") || columns.has("endCrop"))
-      for (const row of section.rows) this.readCutter(section, row);
-    else if (columns.has("machine")) for (const row of section.rows) this.readBender(section, row);
+    const kind = sectionKind(section);
+    if (kind === "trials") this.readTrialLog(section);
+    else if (kind !== null) for (const row of section.rows) this.readRow(kind, section, row);
   }
 
   shop(): Shop {
@@ -73,6 +73,14 @@ class ShopReader {
       trials: this.trials,
       problems: this.problems,
     };
+  }
+
+  private readRow(kind: Exclude<SectionKind, "trials">, section: ShopSection, row: number): void {
+    if (kind === "plates") this.readPlate(section, row);
+    else if (kind === "stock") this.readStock(section, row);
+    else if (kind === "limits") this.readLimit(section, row);
+    else if (kind === "cutters") this.readCutter(section, row);
+    else this.readBender(section, row);
   }
 
   private readBender(section: ShopSection, row: number): void {
@@ -128,13 +136,14 @@ class ShopReader {
       this.problem(section, "size", row, `a size of ${this.standard.id}, or blank for every size`);
       return;
     }
-    const remnant = plainWords(this.cell(section, "kind", row)) === "remnant";
+    const remnant = plainWords(this.cell(section, "kind", row)) === SHOP_REMNANT;
     const count = this.number(section, "count", row, "whole bars, 0 or more", true);
     this.stock.push({
       size: size === null ? null : String(size).trim(),
       length,
       count: count ?? (remnant ? 1 : null),
       remnant,
+      row,
     });
   }
 

@@ -52,9 +52,16 @@ export const SHOP_SECTIONS = [
     title:
       "Stock lengths; size blank serves every size, bars held blank is as many as needed, kind: stock or remnant",
     columns: ["size", "stockLength", "count", "kind"],
-    blankRows: 6,
+    blankRows: 16,
   },
 ] as const;
+
+/** Word under `kind` for a rest on hand. */
+export const SHOP_REMNANT = "remnant";
+
+/** Title and columns of a list of remnants that is put under what the sheet holds already. */
+export const SHOP_REMNANTS_TITLE = "Remnants on hand: rests of cut lists that went back to the rack";
+export const SHOP_REMNANT_COLUMNS = ["size", "stockLength", "count", "kind"] as const;
 
 /** Title over the limits, and over the trial log with its columns. */
 export const SHOP_LIMITS_TITLE = "Limits of this yard";

@@ -20,6 +20,8 @@ export interface ShopStock {
   /** null is as many as needed */
   readonly count: number | null;
   readonly remnant: boolean;
+  /** row within the sheet's used range, from 0 */
+  readonly row: number;
 }
 
 /** Handling and site figures of the yard; null is not written down. */

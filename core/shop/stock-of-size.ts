@@ -10,8 +10,8 @@ export function stockOfSize(size: string, shop: Shop | null, standard: Standard)
   return lines.length === 0 ? null : lines;
 }
 
-/** "16" on the Shop sheet serves H16; R16 does not. */
-function isSameSize(held: string, wanted: string, standard: Standard): boolean {
+/** True where a size as the Shop sheet writes it is the wanted one: "16" on the Shop sheet serves H16; R16 does not. */
+export function isSameSize(held: string, wanted: string, standard: Standard): boolean {
   const [one, other] = [standard.readSize(held), standard.readSize(wanted)];
   if (isRefusal(one) || isRefusal(other)) return held.trim().toLowerCase() === wanted.toLowerCase();
   const isSameLetter = one.prefix === "" || one.prefix.toUpperCase() === other.prefix.toUpperCase();

@@ -5,10 +5,9 @@ import type { Standard } from "../../../core/standards";
 import { scheduleHead, type Ticket, ticketsOfAudit, yardOf } from "../../../core/tickets";
 import { type BundleItem, makeBundles } from "../../../core/totals";
 import { bundleLabelsPage } from "../../print/bundle-labels";
-import { cutListPage } from "../../print/cut-list-page";
 import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
-import { cutGroups } from "./cut-groups";
+import { makeCutList } from "./make-cut-list";
 import type { PrintedPage } from "./printed-page";
 import { settingsNotes } from "./settings-notes";
 import type { PageKind, YardQuestion } from "./yard-desk";
@@ -40,15 +39,14 @@ interface PageQuestion {
 
 type MadePage = Omit<PrintedPage, "fileName">;
 
+const PLAIN = { refused: [], remnants: null } as const;
+
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   tickets(asked) {
     const { tickets, notes } = ticketsOf(asked);
-    return { title: "Bending tickets", html: ticketPage(tickets, asked.head), notes };
+    return { title: "Bending tickets", html: ticketPage(tickets, asked.head), notes, ...PLAIN };
   },
-  "cut list"({ sheet, reading, standard, shop, head }) {
-    const { groups, notes } = cutGroups(sheet, reading, standard, shop);
-    return { title: "Cut list", html: cutListPage(groups, head), notes };
-  },
+  "cut list": ({ question, ...asked }) => makeCutList({ ...asked, shopSheet: question.shop }),
   labels(asked) {
     const limit = asked.shop?.limits.hoist ?? null;
     if (limit === null) {
@@ -65,6 +63,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
       title: "Bundle labels",
       html: bundleLabelsPage(bundles, asked.head),
       notes: [...notes, ...leftOut],
+      ...PLAIN,
     };
   },
 };

@@ -1,11 +1,14 @@
+import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
 import { isShopSheet, SHOP_SHEET, shopTemplate } from "../../../core/shop";
 import type { PaneModel } from "../pane-model";
 import { SETTING_NAMES } from "../setting-names";
 import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../workbook-port";
 import type { PageHost } from "./page-host";
+import type { RemnantView } from "./remnant-view";
+import { sameCells } from "./same-cells";
 import { TOTALS_MARK } from "./totals-mark";
 import type { PageKind, YardDesk, YardQuestion } from "./yard-desk";
-import { EMPTY_YARD, type YardState } from "./yard-state";
+import { CLOSED, EMPTY_YARD, type YardState } from "./yard-state";
 
 const TOTALS_SHEET = "Totals";
 
@@ -15,6 +18,8 @@ export class YardModel {
   /** the sheet last seen to hold bars */
   #schedule: string | null = null;
   #sheets: PaneModel["state"]["sheets"] = [];
+  /** the sheets as they were when the page in sight was made */
+  #madeOf: YardQuestion | null = null;
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -73,23 +78,105 @@ export class YardModel {
   async openShop(): Promise<void> {
     await this.#work("Adding the Shop sheet", async () => {
       const known = this.#state.shopSheet;
-      if (known !== null) {
-        await this.workbook.goTo(known, "A1");
-        return;
-      }
-      const name = await this.workbook.addSheet(SHOP_SHEET, shopContent());
-      await this.pane.sheetsChanged();
-      this.pane.say(`Sheet ${name} was added: fill in what the yard owns, leave blank what is not known`);
+      if (known !== null) await this.workbook.goTo(known, "A1");
+      else await this.#addShop();
     });
+  }
+
+  async #addShop(): Promise<void> {
+    const name = await this.workbook.addSheet(SHOP_SHEET, shopContent());
+    await this.pane.sheetsChanged();
+    this.pane.say(`Sheet ${name} was added: fill in what the yard owns, leave blank what is not known`);
   }
 
   async makePage(kind: PageKind): Promise<void> {
     await this.#work(`Making the ${kind === "labels" ? "bundle labels" : kind}`, async (question) => {
-      this.#set({ page: null });
-      const page = await this.desk.page(kind, question);
-      this.#set({ page });
-      this.pane.say(`${page.title} of ${question.sheet.name}: ready`);
+      await this.#make(kind, question);
+      this.pane.say(`${this.#state.page?.title} of ${question.sheet.name}: ready`);
     });
+  }
+
+  async #make(kind: PageKind, question: YardQuestion): Promise<void> {
+    this.#set({ page: null, remnants: CLOSED });
+    const page = await this.desk.page(kind, question);
+    this.#madeOf = question;
+    this.#set({ page });
+  }
+
+  /** Shows what the cut list in sight would change on the Shop sheet; writes nothing. */
+  async lookAtRemnants(): Promise<void> {
+    await this.#work("Looking at the remnants", async (question) => {
+      const { cut } = this.#remnantsOf(question);
+      this.#set({ remnants: { step: "open", twice: bookedTwice(await this.#bookedCuts(), cut) } });
+    });
+  }
+
+  leaveRemnants(): void {
+    this.#set({ remnants: CLOSED });
+  }
+
+  /** Adds the Shop sheet that remnants need, and makes the cut list anew with it. */
+  async addShopForRemnants(): Promise<void> {
+    await this.#work("Adding the Shop sheet", async () => {
+      await this.#addShop();
+      await this.#make("cut list", await this.#question());
+    });
+    if (this.#state.page !== null) await this.lookAtRemnants();
+  }
+
+  /** Writes the remnants that are looked at in one step, which the pane's take back undoes. */
+  async writeRemnants(): Promise<void> {
+    if (this.#state.remnants.step !== "open") return;
+    await this.#work("Writing the remnants", async (question) => {
+      const { shopSheet, edits, cut, changes } = this.#remnantsOf(question);
+      if (shopSheet === null || edits.length === 0) return;
+      const booked = await this.#bookedCuts();
+      const before = await this.workbook.setting(SETTING_NAMES.cutLists);
+      const undoCells = await this.workbook.writeCells(shopSheet, edits);
+      try {
+        await this.workbook.saveSetting(SETTING_NAMES.cutLists, bookedCutsText(booked, cut));
+      } catch (problem) {
+        await undoCells();
+        throw problem;
+      }
+      const undo = async (): Promise<boolean> => {
+        if (!(await undoCells())) return false;
+        await this.workbook.saveSetting(SETTING_NAMES.cutLists, before);
+        if (this.#state.remnants.step === "written") this.#set({ remnants: CLOSED });
+        return true;
+      };
+      const label = `rests of ${cut.sheet}`;
+      const cells = `${edits.length} cells of ${shopSheet}`;
+      this.pane.keepStep({ sheet: shopSheet, label, cells, edits, undo });
+      this.#set({ remnants: { step: "written", twice: null } });
+      const rows = changes.length === 1 ? "1 row" : `${changes.length} rows`;
+      this.pane.say(`${rows} of remnants on sheet ${shopSheet}: the next cut list has them as stock`);
+    });
+  }
+
+  /** The remnants of the cut list in sight, where the sheets are still those that it was made of. */
+  #remnantsOf({ sheet, shop, standard, settings }: YardQuestion): RemnantView {
+    const view = this.#state.page?.remnants ?? null;
+    const made = this.#madeOf;
+    if (view === null || made === null) throw new Error("there is no cut list in sight: make it first");
+    const isSame =
+      sameCells(sheet, made.sheet) &&
+      sameCells(shop, made.shop) &&
+      standard === made.standard &&
+      settings === made.settings;
+    if (!isSame)
+      throw new Error(
+        "the schedule or the Shop sheet has changed since this cut list was made: make the cut list again",
+      );
+    return view;
+  }
+
+  async #bookedCuts() {
+    const booked = bookedCutsFrom(await this.workbook.setting(SETTING_NAMES.cutLists));
+    if (booked !== null) return booked;
+    throw new Error(
+      `what the workbook's name ${SETTING_NAMES.cutLists} keeps could not be read: delete the name, then try again`,
+    );
   }
 
   chooseOlder(older: string): void {

@@ -2,6 +2,13 @@ import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";
 
+/** How far the user has come in putting a cut list's rests on the Shop sheet. */
+export interface RemnantStage {
+  readonly step: "closed" | "open" | "written";
+  /** why writing would count steel twice; null where it would not */
+  readonly twice: string | null;
+}
+
 export interface YardState {
   /** the schedule that the yard works from; null where no sheet is chosen */
   readonly sheet: string | null;
@@ -16,8 +23,11 @@ export interface YardState {
   /** A Totals sheet of ours stands in the workbook: to be replaced, or kept beside a new one. */
   readonly asksAboutTotals: string | null;
   readonly page: PrintedPage | null;
+  readonly remnants: RemnantStage;
   readonly comparison: ComparisonView | null;
 }
+
+export const CLOSED: RemnantStage = { step: "closed", twice: null };
 
 export const EMPTY_YARD: YardState = {
   sheet: null,
@@ -28,5 +38,6 @@ export const EMPTY_YARD: YardState = {
   totals: null,
   asksAboutTotals: null,
   page: null,
+  remnants: CLOSED,
   comparison: null,
 };

@@ -125,6 +125,36 @@ export const yardStyles = css`
   .number {
     text-align: right;
   }
+  .left-out {
+    padding-top: 4px;
+    color: var(--unbendable);
+    font-weight: var(--fontWeightSemibold);
+  }
+  .left-out .icon {
+    color: inherit;
+  }
+  .scroll {
+    max-height: 180px;
+    overflow-y: auto;
+  }
+  .scroll:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+  }
+  .refused {
+    list-style: disc;
+    padding: 2px 0 2px 18px;
+    font-size: var(--fontSizeBase200);
+    overflow-wrap: anywhere;
+  }
+  .remnants {
+    margin-top: 4px;
+    border-top: 1px solid var(--colorNeutralStroke3);
+  }
+  .twice {
+    margin: 4px 0;
+    padding-left: 6px;
+    border-left: 3px solid var(--doubtful);
+  }
   .released {
     margin: 4px 0;
     padding-left: 6px;

@@ -187,6 +187,13 @@ describe("barwright cutplan with a Shop sheet", () => {
     const page = readFileSync(at("list.html"), "utf8");
     expect(page).toContain("<h1>Cut list</h1>");
     expect(page).toMatch(/02 \(\d+\)/);
-    expect(await refusal("cutplan", path, "--stock", "3000")).toContain("(mark 02)");
+    const short = await barwright(["cutplan", path, "--stock", "3000", "--out", at("short.html")]);
+    expect([short.exit, short.out], short.err).toEqual([
+      1,
+      expect.stringContaining("H16, mark 02, 30 bars, G3:"),
+    ]);
+    expect(readFileSync(at("short.html"), "utf8")).toMatch(
+      /In no plan: 1 row<.*mark 02.*a piece of 4000 mm/s,
+    );
   });
 });

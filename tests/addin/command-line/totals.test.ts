@@ -51,50 +51,6 @@ describe("barwright tonnage", () => {
   });
 });
 
-describe("barwright cutplan", () => {
-  it("plans a plain list size by size with its bound", async () => {
-    const path = file(
-      "list.csv",
-      "mark,size,length,count",
-      "01,H16,4000,30",
-      "02,H16,3500,20",
-      "03,H20,2500,7",
-    );
-    const run = await barwright(["cutplan", path, "--json", "--stock", "12000"]);
-    const { groups } = JSON.parse(run.out) as { groups: Record<string, unknown>[] };
-    // 190 m of H16 need 16 bars at least; three of either length fit a bar, so 10 + 7; 17.5 m of H20, four a bar
-    expect(
-      groups.map(({ size, bars, lowerBound, stockLength }) => [size, bars, lowerBound, stockLength]),
-    ).toEqual([
-      ["H16", 17, 17, 204_000],
-      ["H20", 2, 2, 24_000],
-    ]);
-    expect(groups[0]?.["wasteRatio"]).toBeCloseTo((204 - 190) / 204, 10);
-    for (const group of groups as {
-      patterns: { stock: number; cuts: { length: number; count: number }[] }[];
-    }[]) {
-      for (const { stock, cuts } of group.patterns) {
-        expect(cuts.reduce((sum, { length, count }) => sum + length * count, 0)).toBeLessThanOrEqual(stock);
-      }
-    }
-  });
-
-  it("exits 2 with one line for what cannot be planned", async () => {
-    const long = file("long.csv", "length,count", "13000,2");
-    const part = file("part.csv", "length,count", "1300,2.5");
-    const zero = file("zero.csv", "length,count", "0,2");
-    for (const [path, words] of [
-      [long, "longer than"],
-      [part, "B2"],
-      [zero, "A2"],
-    ] as const) {
-      const run = await barwright(["cutplan", path, "--stock", "12000"]);
-      expect([run.exit, run.err.trim().split("\n").length], run.err).toEqual([2, 1]);
-      expect(run.err).toContain(words);
-    }
-  });
-});
-
 describe("barwright compare", () => {
   const old = file(
     "old.csv",

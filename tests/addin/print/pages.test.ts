@@ -48,8 +48,10 @@ describe("cutListPage", () => {
     const pieces = [{ mark: "01", length: 5000, count: 4 }];
     const stock = [{ length: 12000, count: null, remnant: false }];
     const plan = planCutting({ pieces, stock, endCrop: 0, kerf: 0, timeLimit: 500 }) as CuttingPlan;
-    const text = textOf(cutListPage([{ size: "H16", plan, rows: cutList(plan, pieces, 1000) }], head));
-    expect(text).toContain("2 bars for 4 pieces, proven least; 16.7 % of the stock is left over");
+    const text = textOf(
+      cutListPage([{ size: "H16", grade: null, plan, list: cutList(plan, pieces, 1000) }], head),
+    );
+    expect(text).toContain("2 bars to buy for 4 pieces, proven least; 16.7 % of the stock is left over");
     expect(text).toContain("2 12000 2 × 5000 01 (4) 2000 rack");
   });
 });

@@ -58,6 +58,18 @@ describe("BAR.CUTPLAN", () => {
     expect(block[3]).toEqual(["H20", 12000, 1, "4 x 3000", 0, null]);
   });
 
+  it("should name the rows of a size that cannot be cut, plan its others, and say so beside the bound", () => {
+    const block = plan(column("Length", 4000, 14000, -5, 4000), column("Count", 30, 1, 2, 1.5));
+    expect(block[0]).toEqual(["size", "stock length", "bars", "cuts", "rest of each", "bound"]);
+    expect(message(block[1]?.[1])).toMatch(/^row 3: a piece of 14000 mm is longer than the 12000 mm .*lap$/);
+    expect(message(block[2]?.[1])).toContain('row 4: length "-5"');
+    expect(message(block[3]?.[1])).toContain('row 5: count "1.5"');
+    expect(block.slice(4)).toEqual([
+      ["", 12000, 10, "3 x 4000", 0, null],
+      ["", 120000, 10, "30 pieces, 0.0 % left over", null, "10 bars, proven least; 3 rows are not in it"],
+    ]);
+  });
+
   it("should refuse a piece longer than the stock and never split it", () => {
     expect(message(plan(column(14000), column(1))[1]?.[1])).toContain("longer than the 12000 mm");
   });

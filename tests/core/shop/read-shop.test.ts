@@ -75,9 +75,9 @@ describe("readShop", () => {
 
   it("should read stock by size, remnants one each unless counted", () => {
     expect(shop.stock).toEqual([
-      { size: null, length: 12000, count: null, remnant: false },
-      { size: "H16", length: 6000, count: 4, remnant: false },
-      { size: "H16", length: 3150, count: 1, remnant: true },
+      { size: null, length: 12000, count: null, remnant: false, row: 11 },
+      { size: "H16", length: 6000, count: 4, remnant: false, row: 12 },
+      { size: "H16", length: 3150, count: 1, remnant: true, row: 13 },
     ]);
   });
 

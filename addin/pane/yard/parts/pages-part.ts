@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { severityIcon } from "../../parts/severity-icon";
 import type { PrintedPage } from "../printed-page";
 import type { YardModel } from "../yard-model";
 import { notesList } from "./notes-list";
+import { remnantsPart } from "./remnants-part";
 import { yardButton } from "./yard-button";
 
 /** Bending tickets, the cut list and bundle labels, to be printed or kept. */
@@ -26,12 +28,25 @@ function readyPage(model: YardModel, page: PrintedPage): TemplateResult {
   return html`
     <div class="ready" role="group" aria-label=${page.title}>
       <p class="ready-title">${page.title}</p>
-      ${notesList(page.notes)}
+      ${refusedList(page.refused)} ${notesList(page.notes)}
       <div class="row">
         ${print === null ? nothing : yardButton(model, "print-page", "Print", () => print(page), true)}
         ${yardButton(model, "save-page", "Save as a page", () => host.save(page.fileName, "text/html", page.html))}
       </div>
+      ${page.remnants === null ? nothing : remnantsPart(model, page.remnants)}
       <p class="hint">The machine's plate and manual come before anything on it.</p>
+    </div>
+  `;
+}
+
+/** Bars that nobody will find made. */
+function refusedList(refused: readonly string[]): TemplateResult | typeof nothing {
+  if (refused.length === 0) return nothing;
+  const rows = refused.length === 1 ? "1 row" : `${refused.length} rows`;
+  return html`
+    <p class="left-out" data-severity="unbendable">${severityIcon("unbendable")} In no plan: ${rows}</p>
+    <div class="scroll" tabindex="0" role="region" aria-label="Rows in no plan">
+      <ul class="refused">${refused.map((words) => html`<li>${words}</li>`)}</ul>
     </div>
   `;
 }

@@ -74,10 +74,38 @@ describe("pages", () => {
   test("should name a bar longer than the stock and plan the rest", async () => {
     const rows = [...PLAIN, ["Slab", "03", "H16", 2, 13500, "00", 13500, null, null, null, "P1"]];
     const page = await desk.page("cut list", question(rows));
-    expect(page.notes.join()).toMatch(/H16, mark 03.*13500/);
+    expect(page.refused.join()).toMatch(
+      /^H16, mark 03, 2 bars, E4: a piece of 13500 mm is longer than the 12000 mm .*ask the designer for a lap$/,
+    );
+    expect(page.html).toMatch(/In no plan: 1 row<.*H16, mark 03/s);
     expect(page.html).toContain("Size H20");
     // 10 bars of 2800 from 12 m: four a bar, so three bars
-    expect(page.html).toMatch(/3 bars for 10 pieces, proven least/);
+    expect(page.html).toMatch(/3 bars to buy for 10 pieces, proven least/);
+  });
+
+  test("should show what a cut list does to the remnants on hand, and write nothing", async () => {
+    const shop = sheetFromRows("Shop", [
+      ["size", "stock length", "bars held", "kind"],
+      [null, 12000, null, "stock"],
+      ["H16", 3000, 2, "remnant"],
+      ["limit", "value"],
+      ["least remnant", 700],
+    ]);
+    const page = await desk.page("cut list", question(PLAIN, shop));
+    // ten bars of 2800: two from the remnants, eight from two bars with 800 left of each; four of 3000 of H20
+    // fill a bar. No free row under the stock: heading in row 7, heads in row 8
+    expect(page.remnants).toMatchObject({
+      shopSheet: "Shop",
+      problem: null,
+      headingRow: 7,
+      changes: [
+        { row: 3, size: "H16", length: 3000, before: 2, after: 0 },
+        { row: 9, size: "H16", length: 800, before: null, after: 2 },
+      ],
+      cut: { sheet: "Bars", pieces: 14 },
+    });
+    expect((await desk.page("cut list", question(PLAIN))).remnants).toMatchObject({ shopSheet: null });
+    expect((await desk.page("tickets", question(PLAIN))).remnants).toBeNull();
   });
 
   test("should ask for the lifting limit before it makes up bundles", async () => {
@@ -136,9 +164,9 @@ describe("columns that the user corrected", () => {
   });
 
   test("should count on every page, which says so", async () => {
-    await expect(desk.page("cut list", question(rows))).rejects.toThrow(/nothing can be cut/);
+    await expect(desk.page("cut list", question(rows))).rejects.toThrow(/nothing can be planned: .*no count/);
     const cuts = await desk.page("cut list", { ...question(rows), settings });
-    expect(cuts.html).toMatch(/3 bars for 10 pieces/);
+    expect(cuts.html).toMatch(/3 bars to buy for 10 pieces/);
     const labels = await desk.page("labels", { ...question(rows, shop), settings });
     expect(labels.html).toContain("bundle 3 of 3");
     const tickets = await desk.page("tickets", { ...question(rows), settings });

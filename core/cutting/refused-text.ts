@@ -1,0 +1,19 @@
+import { refusalText } from "../units/refusal";
+import type { RefusedRow } from "./cut-row";
+
+/**
+ * One line that names bars in no plan: size, mark, count and cell, then the reason with its remedy.
+ *
+ * @example "H16, mark 11, 2 bars, Slab!G12: a piece of 13000 mm is longer than ..."
+ */
+export function refusedText(row: RefusedRow): string {
+  const { size, grade, mark, sheet, cell, count } = row;
+  const steel = [size === "" ? "size not said" : size, grade].filter((part) => part !== null).join(" ");
+  const named = [
+    steel,
+    mark === null ? null : `mark ${mark}`,
+    count === null || !(count > 0) ? null : count === 1 ? "1 bar" : `${count} bars`,
+    cell === null ? null : sheet === null ? cell : `${sheet}!${cell}`,
+  ];
+  return `${named.filter((part) => part !== null).join(", ")}: ${refusalText(row.reason)}`;
+}
