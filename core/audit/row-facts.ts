@@ -1,3 +1,4 @@
+import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
 import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
@@ -13,7 +14,6 @@ import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../s
 import { isRefusal, Refusal } from "../units/refusal";
 import { IN_COLUMN_UNIT } from "./column-units";
 import { DIMENSION_LETTERS } from "./dimension-letters";
-import { findGrade } from "./find-grade";
 import { leastFormerOf } from "./former-question";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";

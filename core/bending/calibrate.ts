@@ -1,3 +1,4 @@
+import { plainGrade } from "../bars/plain-grade";
 import type { LengthUnit } from "../units/length-unit";
 import { printLength } from "../units/print-length";
 import { CALIBRATION_PRIOR, TRIAL_LIMITS } from "./calibration.data";
@@ -150,7 +151,7 @@ function groupTrials(trials: readonly Trial[], options: CalibrationOptions): Tri
 
 function groupKey(trial: Trial): string {
   const machine = trial.machine?.toLowerCase() ?? null;
-  const grade = trial.grade?.toLowerCase() ?? null;
+  const grade = trial.grade === null ? null : plainGrade(trial.grade);
   return JSON.stringify([machine, trial.diameter, trial.former, grade, trial.yield, trial.form]);
 }
 

@@ -1,3 +1,4 @@
+import { plainGrade } from "../bars/plain-grade";
 import type { LengthUnit } from "../units/length-unit";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { barOnFormer, type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
@@ -138,13 +139,17 @@ function ofGrade(groups: readonly TrialGroup[], question: CompensationQuestion):
     (group) => question.yieldSure === false || Math.abs(group.yield - question.yield) <= 1,
   );
   const name = question.grade ?? question.letter ?? null;
-  const ofName = name === null ? [] : ofYield.filter((group) => sameText(group.grade, name));
+  const ofName = name === null ? [] : ofYield.filter((group) => sameGrade(group.grade, name));
   if (ofName.length > 0) return ofName;
   return question.grade === null ? ofYield : ofYield.filter((group) => group.grade === null);
 }
 
 function near(a: number, b: number): boolean {
   return Math.abs(a - b) <= 0.01 * Math.max(a, b);
+}
+
+function sameGrade(a: string | null, b: string): boolean {
+  return a !== null && plainGrade(a) === plainGrade(b);
 }
 
 function sameText(a: string | null, b: string | null): boolean {

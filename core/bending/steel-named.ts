@@ -1,4 +1,5 @@
-import type { Grade, Standard } from "../standards/port";
+import { findGrade } from "../bars/find-grade";
+import type { Standard } from "../standards/port";
 
 /** MPa, where a standard lists no grade with its yield */
 const USUAL_YIELD = 500;
@@ -12,18 +13,13 @@ export function steelNamed(
   prefix: string,
   standard: Standard,
 ): { yield: number; sure: boolean } {
-  const grades = standard.grades.filter((grade) => grade.yield > 0);
-  const named = name === null ? undefined : grades.find((grade) => isCalled(grade, name));
-  const lettered = prefix === "" ? undefined : grades.find((grade) => isCalled(grade, prefix));
-  const found = named ?? (name === null ? lettered : undefined);
-  if (found !== undefined) return { yield: found.yield, sure: true };
+  const said = name ?? (prefix === "" ? null : prefix);
+  const found = said === null ? null : findGrade(standard.grades, said);
+  if (found !== null && found.yield > 0) return { yield: found.yield, sure: true };
   const digits = /(?<!\d)(\d{3})(?!\d)/.exec(name ?? "")?.[1];
   if (digits !== undefined) return { yield: Number(digits), sure: true };
-  return { yield: grades[0]?.yield ?? USUAL_YIELD, sure: false };
-}
-
-function isCalled(grade: Grade, name: string): boolean {
-  return sameText(grade.name, name) || grade.prefixes.some((prefix) => sameText(prefix, name));
+  const usual = standard.grades.find((grade) => grade.yield > 0);
+  return { yield: usual?.yield ?? USUAL_YIELD, sure: false };
 }
 
 /** Equal but for case and spaces around; nothing is equal to no text. */

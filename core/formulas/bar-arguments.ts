@@ -1,3 +1,4 @@
+import { findGrade } from "../bars/find-grade";
 import { type Cell, isCellError } from "../schedule/sheet";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { shapeNamed } from "../shapes/shape-named";
@@ -99,16 +100,14 @@ export function readFormer(cell: Cell, standard: Standard): number | null | Refu
 /** The grade that a size's letter means; undefined where it has none. */
 export function gradeOfSize(size: SizeReading, standard: Standard): string | undefined {
   if (size.prefix === "") return undefined;
-  return standard.grades.some((grade) => grade.prefixes.includes(size.prefix)) ? size.prefix : undefined;
+  return findGrade(standard.grades, size.prefix)?.name;
 }
 
-/** The grade of a cell, where the standard knows it; a trial log may name others. */
+/** The grade of a cell as typed, where the standard knows it; a trial log may name others. */
 export function gradeHeld(cell: Cell, standard: Standard): string | undefined {
   if (cell === null || typeof cell === "object") return undefined;
-  const typed = String(cell).trim().toLowerCase();
-  const isCalled = (name: string) => name.toLowerCase() === typed;
-  const grade = standard.grades.find(({ name, prefixes }) => isCalled(name) || prefixes.some(isCalled));
-  return grade?.name;
+  const typed = String(cell).trim();
+  return findGrade(standard.grades, typed) === null ? undefined : typed;
 }
 
 /** Where a function's arguments about one bar stand. */

@@ -1,5 +1,7 @@
+import { findGrade } from "../../bars/find-grade";
+import { plainGrade } from "../../bars/plain-grade";
 import { defineRefusal, type Refusal } from "../../units/refusal";
-import type { Grade, Use } from "../port";
+import type { Use } from "../port";
 import type { StandardTables } from "./standard-tables";
 
 const gradeNotHeld = defineRefusal(
@@ -8,26 +10,29 @@ const gradeNotHeld = defineRefusal(
   `grade "{typed}" is none of {standard}: it holds {held}`,
 );
 
-/** The grade's name by name or by letter; the one taken where none is said; null where no row asks. */
+/**
+ * The grade's name, by name, letter, or yield and class as the trade writes them; the one taken where none
+ * is said, also where a bare yield leaves open which of its grades is meant; null where no row asks.
+ */
 export function resolveGrade(
   typed: string | undefined,
   use: Use,
   tables: StandardTables,
 ): string | null | Refusal {
-  const wanted = typed?.trim().toUpperCase() ?? "";
-  if (wanted === "") return tables.gradeUnsaid?.[use === "link" ? "link" : "main"] ?? null;
-  const grade = tables.grades.find((held) => isCalled(held, wanted));
-  if (grade !== undefined) return grade.name;
+  const wanted = typed?.trim() ?? "";
+  const unsaid = tables.gradeUnsaid?.[use === "link" ? "link" : "main"] ?? null;
+  if (wanted === "") return unsaid;
+  const grade = findGrade(tables.grades, wanted);
+  if (grade !== null)
+    return isBareYield(wanted) && yieldOf(unsaid, tables) === grade.yield ? unsaid : grade.name;
   const held = tables.grades.map(({ name }) => name).join(", ");
   return gradeNotHeld({ typed: typed ?? "", standard: tables.id, held: held === "" ? "none" : held });
 }
 
-function isCalled(grade: Grade, wanted: string): boolean {
-  return (
-    plain(grade.name) === plain(wanted) || grade.prefixes.some((prefix) => prefix.toUpperCase() === wanted)
-  );
+function isBareYield(wanted: string): boolean {
+  return /^\d+$/.test(plainGrade(wanted));
 }
 
-function plain(name: string): string {
-  return name.toUpperCase().replace(/[^A-Z0-9]/g, "");
+function yieldOf(name: string | null, { grades }: StandardTables): number | undefined {
+  return grades.find((grade) => grade.name === name)?.yield;
 }

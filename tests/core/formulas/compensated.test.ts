@@ -44,6 +44,18 @@ describe("BAR.COMPENSATED", () => {
     expect((answers[2] as number) - 90).toBeLessThan(8.6);
   });
 
+  it("takes trials of the same grade however it is written", () => {
+    const said = one(90, "H16", none, none, "B500B", LOG);
+    for (const grade of ["b 500 b", "B-500-B"]) expect(one(90, "H16", none, none, grade, LOG)).toBe(said);
+    const written = ["B500B", "b 500 b", "B500-B"];
+    const mixed = LOG.map((row, at) =>
+      row.map((cell, column) => (at > 0 && column === 3 ? written[at % 3]! : cell)),
+    );
+    expect(one(90, "H16", none, none, "B500B", mixed)).toBe(said);
+    // trials of another grade are none of this one
+    expect(one(90, "H16", none, none, "B500C", LOG)).not.toBe(said);
+  });
+
   it("is not lifted by the rows of the log", () => {
     expect(call(90, "H16", none, none, none, LOG)).toHaveLength(1);
     // nor spoilt by an error cell in it

@@ -22,6 +22,35 @@ describe("arguments of the functions", () => {
   });
 });
 
+describe("FORMER with a grade as the trade writes it", () => {
+  it.each([
+    // EN 1992-1-1 Table 8.1N, BS 8666 Table 2: 4 d up to 16 mm
+    ["H16", "BS8666:2005", "B500B", 64],
+    ["H16", "BS8666:2005", "b 500 b", 64],
+    ["16", "DIN-EC2:2013", "BSt 500 S", 64],
+    // NZS 3109 Table 3.1: main bars 5 d up to 20 mm
+    ["16", "NZS3109:1997", "Grade 500E", 80],
+    // IS 2502 Table II: 4 d inside radius for deformed bars under 25 mm
+    ["16", "IS2502:1963", "Fe500D", 128],
+    // ACI 318-19 Table 25.3.1: 6 d for #3 to #8
+    ["#8", "ACI318:2019", "Gr 60", 6],
+    ["#8", "ACI318:2019", "A615 Grade 60", 6],
+    // CSA A23.1: 100 mm for 20M of 400W, 120 mm of 400R, and the larger where only the yield is said
+    ["20M", "CSA-A23.1:2019", "Gr. 400W", 100],
+    ["20M", "CSA-A23.1:2019", "400", 120],
+  ])("%s by %s, grade %s: %d", (size, standard, grade, former) => {
+    expect(one("FORMER", size, standard, undefined, undefined, grade)).toBe(former);
+  });
+
+  it("is #N/A with what is held where the standard holds no such grade", () => {
+    expect(one("FORMER", "16", "BS8666:2005", undefined, undefined, "Grade 500E")).toEqual({
+      error: "#N/A",
+      message: expect.stringMatching(/^grade "Grade 500E" is none of BS8666:2005: it holds B500A, B or C, /),
+    });
+    expect(one("FORMER", "16", "EC2:2004", undefined, undefined, "B600B")).toMatchObject({ error: "#N/A" });
+  });
+});
+
 describe("CUTLENGTH and DEVELOPED", () => {
   it("give the printed formula rounded, and the centre line unrounded", () => {
     // 1000 + 400 + 500 - 32 - 2 x 16 = 1836; straights 952, 304, 452 and two arcs of 20 pi

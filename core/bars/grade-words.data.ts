@@ -1,0 +1,10 @@
+/** Words before a yield that mean no more than "steel of this yield": common practice. */
+export const GRADE_WORDS: readonly string[] = ["", "GRADE", "GR", "G", "HYSD", "TMT", "TOR"];
+
+/**
+ * Older spellings and the present one: DIN 488 of 1984 and DIN 1045-1 write "BSt 500 S (B)" where EN 1992
+ * writes B500B; S is bar and M mesh, and neither says the ductility. From memory.
+ */
+export const GRADE_SPELLINGS: readonly { readonly written: string; readonly read: string }[] = [
+  { written: "^BST(\\d{3})[SM]?([ABC]?)$", read: "B$1$2" },
+];
