@@ -51,7 +51,10 @@ export const check: Command = {
     if (whole.shopSheet !== null) schedules.add(whole.shopSheet);
     const report = { ...whole, findings: whole.findings.filter(({ sheet }) => schedules.has(sheet)) };
     if (out !== null && book.workbook !== null) {
-      writeCopy(out, annotatedCopy(book.workbook, report, sheets, nativeDeflater));
+      const { bytes, kept } = annotatedCopy(book.workbook, report, sheets, nativeDeflater);
+      writeCopy(out, bytes);
+      for (const name of kept)
+        streams.note(`sheet "${name}" has been written on since an earlier check: it stays as it is`);
       streams.note(`written: ${out}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));

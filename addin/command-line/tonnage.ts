@@ -1,9 +1,8 @@
-import { type Tonnage, tonnageByPour } from "../../core/totals";
+import { reckonTonnage, type Tonnage, tonnageByPour } from "../../core/totals";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
 import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
-import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 
@@ -20,16 +19,16 @@ export const tonnage: Command = {
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const read = readSchedules(book, readSheets(book, given.text("sheet")), standard, streams);
     sayPassedOver(read, streams);
-    const masses = read.flatMap(({ sheet, reading }) => rowMasses(sheet, reading, standard));
-    const known = masses.flatMap((row) => row ?? []);
-    const count = (from: string): number => known.filter((row) => row.from === from).length;
+    const { masses, dropped, withoutMass, byTyped } = reckonTonnage(read, standard);
+    sayRest(dropped, "bar rows struck through or superseded: left out", streams);
+    sayRest(withoutMass, "bar rows without a mass that could be worked out: they are in no total", streams);
+    sayRest(byTyped["typed length"], "bar rows by their typed length: the shape gives none", streams);
     sayRest(
-      masses.length - known.length,
-      "bar rows without a mass that could be worked out: they are in no total",
+      byTyped["typed mass"],
+      "bar rows by their typed mass: size, count or length is not read",
       streams,
     );
-    sayRest(count("typed length"), "bar rows by their typed length: the shape gives none", streams);
-    sayRest(count("typed mass"), "bar rows by their typed mass: size, count or length is not read", streams);
+    const known = masses.flat().flatMap((row) => row ?? []);
     const totals = tonnageByPour(known.map(({ pour, size, mass }) => ({ pour: pour ?? "", size, mass })));
     if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(totals)));
     else printTonnage(totals, streams);

@@ -1,14 +1,16 @@
 import type { Cell } from "../../core/schedule/sheet";
 import { hasBarFunction, storedFormula } from "./bar-formula-names";
-import { cellAddress } from "./cell-address";
+import { cellAddress, LAST_COLUMN } from "./cell-address";
 import type { FlagSeverity } from "./flag-colours";
+import { ROW_PX, type StackedBars } from "./stacked-bars";
 import { filledRange, storedResult } from "./stored-result";
 import type { StylePatch } from "./style-patch";
+import { wrappedLines } from "./wrapped-lines";
 import { encodeCellText, encodeXml } from "./xml-text";
 
 /** A cell of a sheet that is added to a workbook. */
-export interface AddedCell {
-  readonly value: Cell;
+export interface AddedCell<Value extends Cell = Cell> {
+  readonly value: Value;
   /** as typed, without the equals sign; `value` is its result as stored */
   readonly formula?: string;
   /** rows and columns that the formula's result fills */
@@ -16,43 +18,74 @@ export interface AddedCell {
   readonly bold?: boolean;
   readonly wrap?: boolean;
   readonly flag?: FlagSeverity;
-  /** place in the same workbook to jump to */
-  readonly link?: { readonly sheet: string; readonly cell: string };
+  /** a heading's grey */
+  readonly shade?: boolean;
+  /** with a thin line under it */
+  readonly ruled?: boolean;
+  /** at the right edge, as a number is */
+  readonly right?: boolean;
+  /** "0.000" */
+  readonly format?: string;
+  /** place in the same workbook to jump to; a null sheet is the one that the cell stands on */
+  readonly link?: { readonly sheet: string | null; readonly cell: string };
+}
+
+/** How a sheet is printed: on its side, as wide as the paper. */
+export interface PrintSetUp {
+  /** US Letter; else A4 */
+  readonly isLetter: boolean;
+  /** rows repeated on every page */
+  readonly titleRows: number;
+  /** ranges such as "A1:G9", each on pages of its own */
+  readonly areas: readonly string[];
+  /** row that begins a page, from 0 */
+  readonly breakBefore?: number;
 }
 
 /** A sheet to be put behind a workbook's own. */
-export interface AddedSheet {
+export interface AddedSheet<Value extends Cell = Cell> {
   /** made distinct where the workbook has a sheet of that name */
   readonly name: string;
   /** characters, by column */
   readonly widths: readonly number[];
   readonly frozenRows: number;
-  readonly rows: readonly (readonly AddedCell[])[];
+  readonly rows: readonly (readonly AddedCell<Value>[])[];
+  readonly chart?: StackedBars;
+  readonly print?: PrintSetUp;
 }
 
-/** Text of the sheet's part; its texts stand in its own cells. `arrayMark` is the metadata of a dynamic array. */
-export function addedSheetXml(sheet: AddedSheet, styles: StylePatch, arrayMark: () => number): string {
+/** Points of a row of the usual height. */
+const ROW_HEIGHT = 15;
+/** points, the most that Excel gives a row */
+const HIGHEST_ROW = 409;
+
+/**
+ * Text of the sheet's part; its texts stand in its own cells. `name` is the one it got, `arrayMark` the
+ * metadata of a dynamic array, `drawing` the attribute that names the part with its chart.
+ */
+export function addedSheetXml(
+  sheet: AddedSheet,
+  name: string,
+  styles: StylePatch,
+  arrayMark: () => number,
+  drawing: string | null,
+): string {
   const links: string[] = [];
-  const rows = sheet.rows.map((cells, row) => {
-    const xml = cells.map((cell, column) => {
-      const address = cellAddress(row, column);
-      if (cell.link !== undefined) links.push(linkXml(address, cell.link));
-      const { value, bold, wrap, flag } = cell;
-      const style = styles.added({
-        ...(bold === undefined ? {} : { bold }),
-        ...(wrap === undefined ? {} : { wrap }),
-        ...(flag === undefined ? {} : { flag }),
-        ...(cell.link === undefined ? {} : { link: true }),
-      });
-      if (cell.formula !== undefined) return formulaXml(address, style, cell, cell.formula, arrayMark);
-      if (typeof value === "string") {
-        const text = `<is><t xml:space="preserve">${encodeCellText(value)}</t></is>`;
-        return `<c r="${address}" s="${style}" t="inlineStr">${text}</c>`;
-      }
-      const { type, content } = storedResult(value);
-      return content === "" ? "" : `<c r="${address}" s="${style}"${type}>${content}</c>`;
-    });
-    return `<row r="${row + 1}">${xml.join("")}</row>`;
+  const rows = sheet.rows.map((cells, row) =>
+    cells
+      .map((cell, column) => {
+        const address = cellAddress(row, column);
+        if (cell.link !== undefined) links.push(linkXml(address, cell.link, name));
+        return cellXml(address, cell, styles, arrayMark);
+      })
+      .join(""),
+  );
+  const behindChart = chartRows(sheet.chart);
+  while (rows.length < behindChart.end) rows.push("");
+  const lines = rows.map((cells, row) => {
+    const isFixed = row >= behindChart.first && row < behindChart.end;
+    const height = isFixed ? ` ht="${ROW_HEIGHT}" customHeight="1"` : heightOf(sheet, row);
+    return `<row r="${row + 1}"${height}>${cells}</row>`;
   });
   const widths = sheet.widths.map(
     (width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`,
@@ -63,9 +96,55 @@ export function addedSheetXml(sheet: AddedSheet, styles: StylePatch, arrayMark: 
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
-    `<sheetViews>${view}</sheetViews>${widths.length === 0 ? "" : `<cols>${widths.join("")}</cols>`}<sheetData>${rows.join("")}</sheetData>` +
+    (sheet.print === undefined ? "" : '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>') +
+    `<sheetViews>${view}</sheetViews>` +
+    `${widths.length === 0 ? "" : `<cols>${widths.join("")}</cols>`}<sheetData>${lines.join("")}</sheetData>` +
     (links.length === 0 ? "" : `<hyperlinks>${links.join("")}</hyperlinks>`) +
+    (sheet.print === undefined ? "" : printXml(sheet.print)) +
+    (drawing === null ? "" : `<drawing ${drawing}/>`) +
     "</worksheet>"
+  );
+}
+
+/** Rows that a chart lies over have a height of their own, so that it ends where its print area does. */
+function chartRows(chart: StackedBars | undefined): { first: number; end: number } {
+  if (chart === undefined) return { first: 0, end: 0 };
+  return { first: chart.row, end: chart.row + Math.ceil(chart.height / ROW_PX) + 1 };
+}
+
+/** Not every program makes a row as high as its wrapped words when it opens a file, so the file says it. */
+function heightOf({ rows, widths }: AddedSheet, row: number): string {
+  const lines = (rows[row] ?? []).map(({ value, wrap }, column) =>
+    wrap === true && typeof value === "string" ? wrappedLines(value, widths[column] ?? 1) : 1,
+  );
+  const most = Math.max(1, ...lines);
+  return most === 1 ? "" : ` ht="${Math.min(most * ROW_HEIGHT, HIGHEST_ROW)}"`;
+}
+
+function cellXml(address: string, cell: AddedCell, styles: StylePatch, arrayMark: () => number): string {
+  const { value, link, formula } = cell;
+  const style = styles.added({ ...cell, link: link !== undefined });
+  if (formula !== undefined) return formulaXml(address, style, cell, formula, arrayMark);
+  if (typeof value === "string") {
+    const text = `<is><t xml:space="preserve">${encodeCellText(value)}</t></is>`;
+    return `<c r="${address}" s="${style}" t="inlineStr">${text}</c>`;
+  }
+  const { type, content } = storedResult(value);
+  if (content === "" && cell.ruled !== true) return "";
+  return `<c r="${address}" s="${style}"${type}>${content}</c>`;
+}
+
+const A4 = 9;
+const LETTER = 1;
+
+function printXml({ isLetter, breakBefore }: PrintSetUp): string {
+  return (
+    '<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/>' +
+    `<pageSetup paperSize="${isLetter ? LETTER : A4}" orientation="landscape" fitToHeight="0"/>` +
+    "<headerFooter><oddFooter>&amp;L&amp;F&amp;C&amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter>" +
+    (breakBefore === undefined
+      ? ""
+      : `<rowBreaks count="1" manualBreakCount="1"><brk id="${breakBefore}" max="${LAST_COLUMN}" man="1"/></rowBreaks>`)
   );
 }
 
@@ -84,7 +163,7 @@ function formulaXml(
   return `<c r="${address}" s="${style}"${type} cm="${arrayMark()}"><f t="array" ref="${range}">${text}</f>${content}</c>`;
 }
 
-function linkXml(address: string, link: { readonly sheet: string; readonly cell: string }): string {
-  const location = `'${link.sheet.replaceAll("'", "''")}'!${link.cell}`;
-  return `<hyperlink ref="${address}" location="${encodeXml(location)}" display="${encodeXml(link.cell)}"/>`;
+function linkXml(address: string, { sheet, cell }: NonNullable<AddedCell["link"]>, own: string): string {
+  const location = `'${(sheet ?? own).replaceAll("'", "''")}'!${cell}`;
+  return `<hyperlink ref="${address}" location="${encodeXml(location)}" display="${encodeXml(cell)}"/>`;
 }

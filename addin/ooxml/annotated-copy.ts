@@ -1,39 +1,77 @@
 import type { AuditedSheet, AuditReport } from "../../core/audit/audit-report";
-import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import type { Finding } from "../../core/audit/finding";
 import type { Sheet } from "../../core/schedule/sheet";
-import { citationText } from "../../core/standards/citation";
-import type { AddedCell, AddedSheet } from "./added-sheet";
 import { parseAddress } from "./cell-address";
+import { findingsSheet, rank, unsure } from "./findings-sheet";
 import type { Workbook } from "./open-workbook";
+import { findingsSheetState } from "./own-findings-sheet";
 import { patchWorkbook } from "./patch-workbook";
 import type { CellNote, FlagBand, SheetChanges } from "./sheet-changes";
 import type { Deflater } from "./write-zip";
+import { xmlTags } from "./xml-text";
 
 /** Characters of the longest note; a row with more to say points to the findings sheet. */
 const LONGEST_NOTE = 1_500;
 
+/** A workbook's bytes with the findings marked. */
+export interface AnnotatedCopy {
+  readonly bytes: Uint8Array;
+  /** findings sheets of earlier checks that somebody has written on since: they stay as they are */
+  readonly kept: readonly string[];
+}
+
 /**
- * Bytes of a copy of the workbook with the findings marked: rows coloured by the worst finding, one note
- * a row, one sheet with all of them behind the others. Flags and notes of an earlier check are taken off
- * first. Every part that this does not concern keeps its bytes.
+ * A copy of the workbook with the findings marked: rows coloured by the worst finding, one note a row, one
+ * sheet with all of them behind the others. Flags and notes of an earlier check are taken off first, and
+ * its findings sheet is written anew where nobody has written on it. Every part that this does not concern
+ * keeps its bytes.
  */
 export function annotatedCopy(
   workbook: Workbook,
   report: AuditReport,
   sheets: readonly Sheet[],
   newDeflater?: () => Deflater,
-): Uint8Array {
+): AnnotatedCopy {
+  const earlier = earlierFindings(workbook, sheets);
   const changes = new Map<string, SheetChanges>();
   const findings = groupBy(report.findings, (finding) => finding.sheet);
   for (const audited of report.sheets) {
     const sheet = sheets.find((one) => one.name === audited.sheet);
     const listing = workbook.sheet(audited.sheet);
-    if (sheet === undefined || listing === undefined) continue;
+    if (sheet === undefined || listing === undefined || earlier.has(audited.sheet)) continue;
     const marks = marksOf(audited, sheet, findings.get(audited.sheet) ?? []);
     const clear = workbook.hasFlags(listing);
     if (marks.flags.length > 0 || clear) changes.set(audited.sheet, { ...marks, clear });
   }
-  return patchWorkbook(workbook, { sheets: changes, added: [findingsSheet(report)] }, newDeflater);
+  const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
+  const added = { ...findingsSheet(report, sheets), ...(replaces !== undefined && { replaces }) };
+  return {
+    bytes: patchWorkbook(workbook, { sheets: changes, added: [added] }, newDeflater),
+    kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),
+  };
+}
+
+/** Findings sheets by name; true where nothing but us has written on it, so that it can be written anew. */
+function earlierFindings(workbook: Workbook, sheets: readonly Sheet[]): Map<string, boolean> {
+  const found = new Map<string, boolean>();
+  for (const { name, part } of workbook.sheets) {
+    if (!/^findings\b/i.test(name)) continue;
+    const state = findingsSheetState(sheets.find((one) => one.name === name) ?? workbook.read(name));
+    if (state !== null) found.set(name, state === "untouched" && !hasOwnParts(workbook, part));
+  }
+  return found;
+}
+
+/** A remark, a table or a drawing beside our chart is the user's own. */
+function hasOwnParts({ parts }: Workbook, part: string): boolean {
+  return parts.relationships(part).some(({ type, target }) => {
+    if (type === "printerSettings") return false;
+    return type !== "drawing" || !parts.has(target) || anchors(parts.text(target)) > 1;
+  });
+}
+
+function anchors(drawing: string): number {
+  return [...xmlTags(drawing)].filter(({ name, kind }) => kind === "open" && name.endsWith("Anchor")).length;
 }
 
 function marksOf(audited: AuditedSheet, sheet: Sheet, findings: readonly Finding[]) {
@@ -74,41 +112,6 @@ function noteText(findings: readonly Finding[]): string {
     });
   const text = lines.join("\n");
   return text.length <= LONGEST_NOTE ? text : `${text.slice(0, LONGEST_NOTE)} ... see the findings sheet`;
-}
-
-function findingsSheet(report: AuditReport): AddedSheet {
-  const headings = ["Severity", "Sheet", "Cell", "Finding", "Remedy", "Source", "Rule"];
-  const rows: AddedCell[][] = [
-    [{ value: `Findings under ${report.standard.id}: ${report.findings.length}`, bold: true }],
-    headings.map((value) => ({ value, bold: true })),
-  ];
-  const ordered = [...report.findings].sort((a, b) => rank(a) - rank(b));
-  for (const finding of ordered) {
-    const { sheet, cell } = finding;
-    rows.push([
-      { value: finding.severity, flag: finding.severity },
-      { value: sheet, wrap: true },
-      cell === null ? { value: "whole sheet" } : { value: cell, link: { sheet, cell } },
-      { value: finding.message + unsure(finding), wrap: true },
-      { value: finding.fix?.label ?? "", wrap: true },
-      { value: finding.cite === null ? "" : citationText(finding.cite), wrap: true },
-      { value: `${finding.code} ${finding.name}` },
-    ]);
-  }
-  const { bars, headings: heads, totals, notes, blank, unread } = report.rows;
-  rows.push([], [{ value: "Rows read", bold: true }]);
-  for (const [name, count] of Object.entries({ bars, headings: heads, totals, notes, blank, unread })) {
-    rows.push([{ value: name }, { value: count }]);
-  }
-  return { name: "Findings", widths: [14, 18, 10, 60, 44, 40, 30], frozenRows: 2, rows };
-}
-
-function unsure(finding: Finding): string {
-  return finding.outcome === "unsure" ? " (could not be judged)" : "";
-}
-
-function rank(finding: Finding): number {
-  return SEVERITIES.indexOf(finding.severity) + (finding.outcome === "unsure" ? 0.5 : 0);
 }
 
 function groupBy<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {

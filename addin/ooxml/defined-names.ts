@@ -51,8 +51,15 @@ export function textConstant(text: string): string {
   return (parts.length === 0 ? [""] : parts).map((part) => `"${part.replaceAll('"', '""')}"`).join("&");
 }
 
-/** The workbook part with workbook-wide names set, or taken out where the text is null. */
-export function withDefinedNames(workbookXml: string, set: ReadonlyMap<string, string | null>): string {
+/**
+ * The workbook part with names set, or taken out where the text is null: names of the whole workbook, or
+ * of the sheet of that index.
+ */
+export function withDefinedNames(
+  workbookXml: string,
+  set: ReadonlyMap<string, string | null>,
+  sheetIndex: number | null = null,
+): string {
   if (set.size === 0) return workbookXml;
   const wanted = new Map([...set].map(([name, refersTo]) => [name.toLowerCase(), { name, refersTo }]));
   const list = findElement(workbookXml, "definedNames");
@@ -61,15 +68,17 @@ export function withDefinedNames(workbookXml: string, set: ReadonlyMap<string, s
   if (list !== null) {
     const inner = workbookXml.slice(list.innerStart, list.innerEnd);
     for (const element of findElements(inner, "definedName")) {
-      const isLocal = attribute(element.tag.attributes, "localSheetId") !== null;
+      const of = attribute(element.tag.attributes, "localSheetId");
+      const isOther = (of === null ? null : Number(of)) !== sheetIndex;
       const name = (attribute(element.tag.attributes, "name") ?? "").toLowerCase();
-      if (isLocal || !wanted.has(name)) kept.push(inner.slice(element.start, element.end));
+      if (isOther || !wanted.has(name)) kept.push(inner.slice(element.start, element.end));
     }
   }
   for (const { name, refersTo } of wanted.values()) {
     if (refersTo === null) continue;
+    const local = sheetIndex === null ? "" : ` localSheetId="${sheetIndex}"`;
     kept.push(
-      `<${prefix}definedName name="${encodeXml(name)}">${encodeXml(refersTo)}</${prefix}definedName>`,
+      `<${prefix}definedName name="${encodeXml(name)}"${local}>${encodeXml(refersTo)}</${prefix}definedName>`,
     );
   }
   const names = kept.length === 0 ? "" : `<${prefix}definedNames>${kept.join("")}</${prefix}definedNames>`;

@@ -3,8 +3,16 @@ import { attribute, encodeXml, findElement, xmlTags } from "./xml-text";
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const STRICT_OFFICE = "http://purl.oclc.org/ooxml/officeDocument/relationships";
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
+/** Namespaces of the usual dialect with those of the strict one: drawings keep their year out too. */
+const STRICT_SPACES: readonly (readonly [string, string])[] = [
+  [OFFICE, STRICT_OFFICE],
+  ["http://schemas.openxmlformats.org/spreadsheetml/2006/main", STRICT_MAIN],
+  ["http://schemas.openxmlformats.org/drawingml/2006/", "http://purl.oclc.org/ooxml/drawingml/"],
+];
+
+/** How content types of spreadsheet parts begin. */
+export const SPREADSHEET_KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
 /** Parts of a package that are being changed, added or left out; all others stay as they lie. */
 export class PackageEdit {
@@ -26,7 +34,7 @@ export class PackageEdit {
   }
 
   has(part: string): boolean {
-    return !this.removed.has(part) && (this.texts.has(part) || this.parts.has(part));
+    return this.texts.has(part) || (!this.removed.has(part) && this.parts.has(part));
   }
 
   set(part: string, text: string): void {
@@ -142,7 +150,9 @@ export class PackageEdit {
     return [part, xml.slice(0, close) + lines + xml.slice(close)];
   }
 
-  private inDialect(xml: string): string {
-    return this.isStrict ? xml.replaceAll(OFFICE, STRICT_OFFICE).replaceAll(MAIN, STRICT_MAIN) : xml;
+  /** A new part's text in the dialect of the file. */
+  inDialect(xml: string): string {
+    if (!this.isStrict) return xml;
+    return STRICT_SPACES.reduce((text, [usual, strict]) => text.replaceAll(usual, strict), xml);
   }
 }

@@ -1,9 +1,10 @@
-import { type AddedSheet, addedSheetXml } from "./added-sheet";
+import type { AddedSheet } from "./added-sheet";
 import { withDefinedNames } from "./defined-names";
 import { DYNAMIC_ARRAY_METADATA } from "./new-workbook";
 import type { Workbook } from "./open-workbook";
-import { PackageEdit } from "./package-edit";
+import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
+import { putSheet } from "./put-sheet";
 import type { SheetLayout } from "./read-sheet";
 import type { SheetChanges } from "./sheet-changes";
 import { SheetNotes } from "./sheet-notes";
@@ -11,7 +12,7 @@ import { sheetPieces } from "./sheet-pieces";
 import { PLAIN_STYLES, StylePatch } from "./style-patch";
 import { UnreadableWorkbook } from "./unreadable-workbook";
 import { type Deflater, ZipWriter } from "./write-zip";
-import { attribute, encodeXml, findElement, withAttribute, xmlTags } from "./xml-text";
+import { attribute, findElement, withAttribute, xmlTags } from "./xml-text";
 
 /** What is to become of a workbook. What is not named keeps its bytes. */
 export interface WorkbookChanges {
@@ -19,13 +20,11 @@ export interface WorkbookChanges {
   readonly sheets?: ReadonlyMap<string, SheetChanges>;
   /** workbook-wide names: formula without the equals sign, null takes the name out */
   readonly names?: ReadonlyMap<string, string | null>;
-  /** sheets put behind the others */
-  readonly added?: readonly AddedSheet[];
+  /** sheets put behind the others, or in the place of the sheet that `replaces` names */
+  readonly added?: readonly (AddedSheet & { readonly replaces?: string })[];
   /** The results stored in the file hold although values are written: no recalculation at opening. */
   readonly keepsResults?: boolean;
 }
-
-const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
 /**
  * Bytes of the workbook with the changes made. Parts that no change concerns are copied as they lie in
@@ -61,7 +60,8 @@ export function patchWorkbook(
     wroteValues ||= patch.wroteValues;
     removedFormula ||= patch.removedFormula;
   }
-  for (const sheet of changes.added ?? []) addSheet(edit, workbookPart, sheet, styles, arrayMark);
+  for (const sheet of changes.added ?? [])
+    putSheet(edit, workbook, sheet, styles, arrayMark, sheet.replaces ?? null);
   if (changes.names !== undefined && changes.names.size > 0) {
     edit.set(workbookPart, withDefinedNames(edit.text(workbookPart), changes.names));
   }
@@ -136,36 +136,6 @@ function withDrawing(layout: SheetLayout, relationship: string): string {
     else if (tag.kind === "close" && tag.name !== "sheetData") depth -= 1;
   }
   return `${tail.slice(0, at)}<${prefix}legacyDrawing ${relationship}/>${tail.slice(at)}`;
-}
-
-function addSheet(
-  edit: PackageEdit,
-  workbookPart: string,
-  sheet: AddedSheet,
-  styles: StylePatch,
-  arrayMark: () => number,
-): void {
-  const xml = edit.text(workbookPart);
-  const names = new Set<string>();
-  let highest = 0;
-  for (const tag of xmlTags(xml)) {
-    if (tag.name !== "sheet" || tag.kind === "close") continue;
-    names.add((attribute(tag.attributes, "name") ?? "").toLowerCase());
-    highest = Math.max(highest, Number(attribute(tag.attributes, "sheetId") ?? 0));
-  }
-  let name = sheet.name;
-  for (let number = 2; names.has(name.toLowerCase()); number += 1) name = `${sheet.name} (${number})`;
-  const part = edit.add(
-    "xl/worksheets/sheet#.xml",
-    addedSheetXml(sheet, styles, arrayMark),
-    `${KIND}.worksheet+xml`,
-  );
-  const id = edit.relate(workbookPart, "worksheet", part);
-  const list = findElement(xml, "sheets");
-  if (list === null) throw new UnreadableWorkbook("the workbook lists no sheets: it is damaged");
-  const relationship = edit.relationshipAttribute(xml, id);
-  const line = `<${list.tag.prefix}sheet name="${encodeXml(name)}" sheetId="${highest + 1}" ${relationship}/>`;
-  edit.set(workbookPart, xml.slice(0, list.innerEnd) + line + xml.slice(list.innerEnd));
 }
 
 /** Results that depend on a written value are stale: the next program to open the file recalculates. */

@@ -1,15 +1,26 @@
 import { children } from "./cell-styles";
 import { FLAG_COLOURS, type FlagSeverity } from "./flag-colours";
 import { fillBeforeFlag, NO_FILL, plainFill } from "./flag-fill";
-import { attribute, findElement, withAttribute } from "./xml-text";
+import { attribute, encodeXml, findElement, withAttribute, xmlTags } from "./xml-text";
 
 /** Look of a cell on a sheet that we add. */
 export interface AddedLook {
   readonly bold?: boolean;
   readonly link?: boolean;
   readonly wrap?: boolean;
+  readonly right?: boolean;
+  /** with a thin line under it */
+  readonly ruled?: boolean;
+  /** a heading's grey; a flag goes before it */
+  readonly shade?: boolean;
+  readonly format?: string;
   readonly flag?: FlagSeverity;
 }
+
+const SHADE = "E9ECEF";
+const RULE = "C8CDD2";
+/** Numbers below are the formats that every program knows (ECMA-376-1:2016, 18.8.30). */
+const FIRST_OWN_FORMAT = 164;
 
 /**
  * The styles part with formats appended, nothing of what stood there changed. A flagged format is its
@@ -17,19 +28,29 @@ export interface AddedLook {
  * so a flag can be taken off again however rows were moved, sorted or copied since.
  */
 export class StylePatch {
+  private readonly formats: string[];
   private readonly fills: string[];
   private readonly fonts: string[];
+  private readonly borders: string[];
   private readonly xfs: string[];
-  private readonly counts: { fills: number; fonts: number; xfs: number };
+  private readonly counts: { formats: number; fills: number; fonts: number; borders: number; xfs: number };
   private readonly flaggedOf = new Map<string, number>();
   private readonly clearedOf = new Map<number, number>();
   private readonly prefix: string;
 
   constructor(private readonly xml: string) {
+    this.formats = children(xml, "numFmts", "numFmt");
     this.fills = children(xml, "fills", "fill");
     this.fonts = children(xml, "fonts", "font");
+    this.borders = children(xml, "borders", "border");
     this.xfs = children(xml, "cellXfs", "xf");
-    this.counts = { fills: this.fills.length, fonts: this.fonts.length, xfs: this.xfs.length };
+    this.counts = {
+      formats: this.formats.length,
+      fills: this.fills.length,
+      fonts: this.fonts.length,
+      borders: this.borders.length,
+      xfs: this.xfs.length,
+    };
     this.prefix = findElement(xml, "styleSheet")?.tag.prefix ?? "";
     if (this.xfs.length === 0)
       this.xfs.push(this.element('xf numFmtId="0" fontId="0" fillId="0" borderId="0"'));
@@ -59,23 +80,26 @@ export class StylePatch {
     return cleared;
   }
 
-  /** A format for cells of a sheet of ours. */
-  added(look: AddedLook): number {
-    const fill = look.flag === undefined ? 0 : this.place(this.fills, this.flagFill(look.flag, NO_FILL));
+  /** A format for cells of a sheet of ours, in the workbook's usual face. */
+  added({ bold, link, wrap, right, ruled, shade, format, flag }: AddedLook): number {
     const p = this.prefix;
-    const marks = `${look.bold === true ? `<${p}b/>` : ""}${look.link === true ? `<${p}u/>` : ""}`;
-    const colour = look.link === true ? `<${p}color rgb="FF0B5394"/>` : "";
+    const fill =
+      flag !== undefined
+        ? this.place(this.fills, this.flagFill(flag, NO_FILL))
+        : shade === true
+          ? this.place(this.fills, this.solidFill(SHADE))
+          : 0;
+    const marks = `${bold === true ? `<${p}b/>` : ""}${link === true ? `<${p}u/>` : ""}`;
+    const colour = link === true ? `<${p}color rgb="FF0B5394"/>` : "";
     const font =
-      marks === ""
-        ? 0
-        : this.place(
-            this.fonts,
-            `<${p}font>${marks}<${p}sz val="11"/>${colour}<${p}name val="Calibri"/></${p}font>`,
-          );
-    const alignment = `<${p}alignment vertical="top"${look.wrap === true ? ' wrapText="1"' : ""}/>`;
+      marks === "" ? 0 : this.place(this.fonts, `<${p}font>${marks}${this.face(colour)}</${p}font>`);
+    const border = ruled === true ? this.place(this.borders, this.rule()) : 0;
+    const edge = right === true ? ' horizontal="right"' : "";
+    const alignment = `<${p}alignment${edge} vertical="top"${wrap === true ? ' wrapText="1"' : ""}/>`;
+    const number = format === undefined ? "0" : this.numberFormat(format);
     return this.place(
       this.xfs,
-      `<${p}xf numFmtId="0" fontId="${font}" fillId="${fill}" borderId="0" applyFont="1" applyFill="1" applyAlignment="1">${alignment}</${p}xf>`,
+      `<${p}xf numFmtId="${number}" fontId="${font}" fillId="${fill}" borderId="${border}"${border === 0 ? "" : ' applyBorder="1"'}${number === "0" ? "" : ' applyNumberFormat="1"'} applyFont="1" applyFill="1" applyAlignment="1">${alignment}</${p}xf>`,
     );
   }
 
@@ -88,7 +112,43 @@ export class StylePatch {
     let xml = this.xml;
     xml = this.appended(xml, "cellXfs", this.xfs.slice(this.counts.xfs), this.xfs.length);
     xml = this.appended(xml, "fills", this.fills.slice(this.counts.fills), this.fills.length);
-    return this.appended(xml, "fonts", this.fonts.slice(this.counts.fonts), this.fonts.length);
+    xml = this.appended(xml, "borders", this.borders.slice(this.counts.borders), this.borders.length);
+    xml = this.appended(xml, "fonts", this.fonts.slice(this.counts.fonts), this.fonts.length);
+    return this.appended(xml, "numFmts", this.formats.slice(this.counts.formats), this.formats.length);
+  }
+
+  /** Size, colour and name of the workbook's usual font. */
+  private face(colour: string): string {
+    const p = this.prefix;
+    const tags = [...xmlTags(this.fonts[0] ?? "")];
+    const said = (name: string): string | null => {
+      const tag = tags.find((one) => one.name === name);
+      return tag === undefined ? null : attribute(tag.attributes, "val");
+    };
+    const size = encodeXml(said("sz") ?? "11");
+    return `<${p}sz val="${size}"/>${colour}<${p}name val="${encodeXml(said("name") ?? "Calibri")}"/>`;
+  }
+
+  private numberFormat(code: string): string {
+    const ids = this.formats.map((one) => [
+      attribute(openingTag(one), "numFmtId"),
+      attribute(openingTag(one), "formatCode"),
+    ]);
+    const known = ids.find(([, held]) => held === code)?.[0];
+    if (known) return known;
+    const id = ids.reduce((most, [held]) => Math.max(most, Number(held) + 1), FIRST_OWN_FORMAT);
+    this.formats.push(this.element(`numFmt numFmtId="${id}" formatCode="${encodeXml(code)}"`));
+    return String(id);
+  }
+
+  private rule(): string {
+    const p = this.prefix;
+    return `<${p}border><${p}left/><${p}right/><${p}top/><${p}bottom style="thin"><${p}color rgb="FF${RULE}"/></${p}bottom><${p}diagonal/></${p}border>`;
+  }
+
+  private solidFill(colour: string): string {
+    const p = this.prefix;
+    return `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="FF${colour}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
   }
 
   private fillOf(style: number): number {

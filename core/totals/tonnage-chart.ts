@@ -14,9 +14,9 @@ const SERIES = 8;
  * Tonnes by pour as an SVG text: one row a pour, stacked by size, to one scale. Colours come from the
  * page by the classes `series-0` to `series-7`; sizes stand in the bars too, so that colour is not all
  * there is. It names itself for a screen reader; the numbers belong in a table beside it. `width` is the
- * room it is drawn for, at letters of 12 px.
+ * room it is drawn for, at letters of 12 px; `groupedBy` says what stands for the pours.
  */
-export function tonnageChart(tonnage: Tonnage, width = WIDTH): string {
+export function tonnageChart(tonnage: Tonnage, width = WIDTH, groupedBy = "pour"): string {
   const sizes = [...tonnage.bySize.keys()];
   const most = Math.max(...tonnage.pours.map((pour) => pour.total), 0);
   const scale = most > 0 ? (width - LEFT - RIGHT) / most : 0;
@@ -24,7 +24,7 @@ export function tonnageChart(tonnage: Tonnage, width = WIDTH): string {
   const top = keys.lines * LEGEND + BELOW_LEGEND;
   const height = top + tonnage.pours.length * ROW + BAR / 2;
   const rows = tonnage.pours.map((pour, index) => pourRow(pour, sizes, top + index * ROW, scale));
-  const title = `Tonnes by pour and size: ${tonnes(tonnage.total)} t in all`;
+  const title = `Tonnes by ${groupedBy} and size: ${tonnes(tonnage.total)} t in all`;
   return `<svg class="tonnage-chart" viewBox="0 0 ${width} ${height}" role="img" aria-label="${attribute(title)}" xmlns="http://www.w3.org/2000/svg"><title>${attribute(title)}</title>${keys.svg}${rows.join("")}</svg>`;
 }
 

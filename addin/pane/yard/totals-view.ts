@@ -1,8 +1,11 @@
+import type { TonnageGroup } from "../../../core/totals";
 import type { SheetContent } from "../workbook-port";
 
 /** Tonnes by pour and size, as the pane shows them and as a sheet of the workbook follows them. */
 export interface TotalsView {
   readonly sheet: string;
+  /** what stands for the pours where the schedule names none */
+  readonly groupedBy: TonnageGroup;
   readonly sizes: readonly string[];
   readonly pours: readonly {
     readonly pour: string;

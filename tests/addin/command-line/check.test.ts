@@ -142,7 +142,14 @@ describe("barwright check", () => {
         "xl/worksheets/sheet1.xml",
       ];
       expect(changed).toEqual(allowed);
-      expect(added).toEqual(["xl/worksheets/sheet4.xml"]);
+      // the findings sheet with its chart, beside the chart that the workbook had
+      expect(added).toEqual([
+        "xl/charts/chart2.xml",
+        "xl/drawings/_rels/drawing2.xml.rels",
+        "xl/drawings/drawing2.xml",
+        "xl/worksheets/_rels/sheet4.xml.rels",
+        "xl/worksheets/sheet4.xml",
+      ]);
       const workbook = openWorkbook(after);
       expect(workbook.sheets.map((sheet) => sheet.name)).toEqual([
         "Schedule",

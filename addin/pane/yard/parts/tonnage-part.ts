@@ -39,12 +39,12 @@ function totalsTable(model: YardModel, totals: TotalsView): TemplateResult {
   const fileName = `${totals.sheet} tonnage.csv`;
   return html`
     <div class="chart">${svgElement(totals.chart)}</div>
-    <div class="wide" role="region" aria-label="Tonnes by pour and size" tabindex="0">
+    <div class="wide" role="region" aria-label="Tonnes by ${totals.groupedBy} and size" tabindex="0">
       <table>
         <caption>Tonnes of ${totals.sheet}, by cut length; waste is not in it</caption>
         <thead>
           <tr>
-            <th scope="col">Pour</th>
+            <th scope="col">${capitalised(totals.groupedBy)}</th>
             ${totals.sizes.map((size) => html`<th scope="col" class="number">${size}</th>`)}
             <th scope="col" class="number">Total</th>
           </tr>
@@ -74,3 +74,5 @@ function totalsTable(model: YardModel, totals: TotalsView): TemplateResult {
     </div>
   `;
 }
+
+const capitalised = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

@@ -1,0 +1,138 @@
+import type { AuditReport } from "../../core/audit/audit-report";
+import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import type { Sheet } from "../../core/schedule/sheet";
+import { citationText } from "../../core/standards/citation";
+import { reckonTonnage } from "../../core/totals";
+import type { AddedCell, AddedSheet } from "./added-sheet";
+import { cellAddress } from "./cell-address";
+import { FINDINGS_MARK, FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
+import { type TonnageBlock, tonnageBlock } from "./tonnage-block";
+
+/** A text or a number, as every cell of the findings sheet is. */
+export type PlainValue = string | number | null;
+type FindingsCell = AddedCell<PlainValue>;
+
+const HEADINGS = ["Severity", "Sheet", "Cell", "Finding", "Remedy", "Source", "Rule"];
+const WIDTHS = [12, 14, 11, 57, 36, 36, 30];
+const GAP = 3;
+/** column of the tonnes: right of the findings, past the gap */
+const BLOCK_LEFT = HEADINGS.length + 1;
+/** rows that stay in view and are printed on every page */
+const TITLE_ROWS = 2;
+
+/**
+ * All findings of an audit, the worst first, as a sheet. Under them the rows read and, in columns of
+ * their own so that neither filter nor width of the list touches them, the tonnes with their chart.
+ */
+export function findingsSheet(report: AuditReport, sheets: readonly Sheet[]): AddedSheet<PlainValue> {
+  const ordered = [...report.findings].sort((a, b) => rank(a) - rank(b));
+  const list = ordered.map(findingRow);
+  const blockTop = TITLE_ROWS + list.length + 1;
+  const block = tonnageBlock(reckoned(report, sheets), blockTop, BLOCK_LEFT);
+  const left = rowsRead(report);
+  const withoutSeal: FindingsCell[][] = [
+    titleRow(report, block, blockTop),
+    HEADINGS.map((value) => ({ value, bold: true, shade: true })),
+    ...list,
+    [],
+    ...beside(left, block.rows),
+  ];
+  const lastRow = blockTop + left.length + 1;
+  const rows = withSeal(withoutSeal, lastRow);
+  const right = BLOCK_LEFT + block.widths.length - 1;
+  const areas = [
+    `A1:${cellAddress(lastRow, HEADINGS.length - 1)}`,
+    `${cellAddress(blockTop, BLOCK_LEFT)}:${cellAddress(block.bottom, right)}`,
+  ];
+  return {
+    name: FINDINGS_SHEET,
+    widths: [...WIDTHS, GAP, ...block.widths],
+    frozenRows: TITLE_ROWS,
+    rows,
+    print: {
+      isLetter: report.standard.unit === "in",
+      titleRows: TITLE_ROWS,
+      areas,
+      ...(block.chart !== null && block.breaksBeforeChart && { breakBefore: block.chart.row - 1 }),
+    },
+    ...(block.chart !== null && { chart: block.chart }),
+  };
+}
+
+function withSeal(rows: readonly FindingsCell[][], row: number): FindingsCell[][] {
+  const all = Array.from({ length: Math.max(rows.length, row + 1) }, (_, index) => rows[index] ?? []);
+  all[row] = [{ value: sealLine(rows) }, ...(all[row] ?? []).slice(1)];
+  return all;
+}
+
+/** In falling order of severity; one that could not be judged stands after those that were. */
+export function rank(finding: Finding): number {
+  return SEVERITIES.indexOf(finding.severity) + (finding.outcome === "unsure" ? 0.5 : 0);
+}
+
+/** Words after the message of a finding that could not be judged. */
+export function unsure(finding: Finding): string {
+  return finding.outcome === "unsure" ? " (could not be judged)" : "";
+}
+
+function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): FindingsCell[] {
+  const counts = SEVERITIES.map((severity) => ({
+    severity,
+    count: report.findings.filter((finding) => finding.severity === severity).length,
+  })).filter(({ count }) => count > 0);
+  return [
+    { value: `${FINDINGS_MARK}${report.standard.id}: ${report.findings.length}`, bold: true },
+    { value: null },
+    { value: null },
+    { value: counts.map(({ severity, count }) => `${count} ${severity}`).join(", ") },
+    { value: null },
+    { value: block.summary, link: { sheet: null, cell: cellAddress(blockTop, BLOCK_LEFT) } },
+  ];
+}
+
+function findingRow(finding: Finding): FindingsCell[] {
+  const { sheet, cell } = finding;
+  const words = (value: string | null): FindingsCell => ({ value, wrap: true, ruled: true });
+  return [
+    { value: finding.severity, flag: finding.severity, ruled: true },
+    words(sheet),
+    cell === null
+      ? { value: "whole sheet", ruled: true }
+      : { value: cell, link: { sheet, cell }, ruled: true },
+    words(finding.message + unsure(finding)),
+    words(finding.fix?.label ?? null),
+    words(finding.cite === null ? null : citationText(finding.cite)),
+    words(`${finding.code} ${finding.name}`),
+  ];
+}
+
+function rowsRead({ rows }: AuditReport): FindingsCell[][] {
+  const { bars, headings, totals, notes, blank, unread } = rows;
+  return [
+    [{ value: "Rows read", bold: true }],
+    ...Object.entries({ bars, headings, totals, notes, blank, unread }).map(
+      ([name, count]): FindingsCell[] => [{ value: name }, { value: count }],
+    ),
+  ];
+}
+
+/** Two blocks side by side, the second from its own column on. */
+function beside(
+  left: readonly FindingsCell[][],
+  right: readonly (readonly FindingsCell[])[],
+): FindingsCell[][] {
+  return Array.from({ length: Math.max(left.length, right.length) }, (_, row) => {
+    const cells = [...(left[row] ?? [])];
+    if ((right[row]?.length ?? 0) === 0) return cells;
+    while (cells.length < BLOCK_LEFT) cells.push({ value: null });
+    return [...cells, ...right[row]!];
+  });
+}
+
+function reckoned(report: AuditReport, sheets: readonly Sheet[]) {
+  const schedules = report.sheets.flatMap(({ sheet: name, reading }) => {
+    const sheet = sheets.find((one) => one.name === name);
+    return sheet === undefined || reading.bars.length === 0 ? [] : [{ sheet, reading }];
+  });
+  return { ...reckonTonnage(schedules, report.standard), names: schedules.map(({ sheet }) => sheet.name) };
+}

@@ -1,0 +1,51 @@
+import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
+
+/** Name of the sheet that findings are written to; numbered where the user has one of that name. */
+export const FINDINGS_SHEET = "Findings";
+
+/** First words of every findings sheet that we write: by them we know our own again. */
+export const FINDINGS_MARK = "Findings under ";
+
+/** Words before the seal, in a cell of the first column. */
+const SEAL = "Barwright wrote this sheet, seal ";
+const SEAL_REST = ". As long as no cell of it is changed, the next check writes it anew.";
+
+/** The line for one cell of a findings sheet: any change of another cell makes it another. */
+export function sealLine(rows: readonly (readonly { readonly value: Cell }[])[]): string {
+  return SEAL + seal(rows.map((row) => row.map(({ value }) => value))) + SEAL_REST;
+}
+
+/**
+ * Whether a sheet is a findings sheet of ours: `untouched` as it was written, `edited` where somebody
+ * has written on it since, null where it is none.
+ */
+export function findingsSheetState(sheet: Sheet): "untouched" | "edited" | null {
+  const first = sheet.rowCount > 0 && sheet.top === 0 && sheet.left === 0 ? sheet.cell(0, 0) : null;
+  if (typeof first !== "string" || !first.startsWith(FINDINGS_MARK)) return null;
+  const said: Cell[] = [];
+  const rows = Array.from({ length: sheet.rowCount }, (_, row) =>
+    Array.from({ length: sheet.columnCount }, (_, column) => {
+      const cell = sheet.cell(row, column);
+      if (column > 0 || typeof cell !== "string" || !cell.startsWith(SEAL)) return cell;
+      said.push(cell);
+      return null;
+    }),
+  );
+  return said.length === 1 && said[0] === SEAL + seal(rows) + SEAL_REST ? "untouched" : "edited";
+}
+
+/** FNV-1a over every filled cell with its place. */
+function seal(rows: readonly (readonly Cell[])[]): string {
+  let hash = 0x811c9dc5;
+  const add = (text: string): void => {
+    for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  };
+  rows.forEach((cells, row) => {
+    cells.forEach((cell, column) => {
+      if (cell === null || cell === "") return;
+      const text = isCellError(cell) ? cell.error : String(cell).replaceAll("\r\n", "\n");
+      add(`${row} ${column} ${typeof cell} ${text}\n`);
+    });
+  });
+  return (hash >>> 0).toString(16).padStart(8, "0");
+}

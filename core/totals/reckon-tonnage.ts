@@ -1,0 +1,64 @@
+import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import { type RowMass, rowMasses } from "./row-mass";
+import { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
+
+/** A sheet and what was read of it. */
+export interface ReadSheet {
+  readonly sheet: Sheet;
+  readonly reading: ScheduleReading;
+}
+
+/** What stands for the pours of a tonnage: members where no bar names a pour, sheets where none names either. */
+export type TonnageGroup = "pour" | "member" | "sheet";
+
+/** Tonnes of one or more schedules, what they are grouped by, and the rows that are not in them. */
+export interface ReckonedTonnage {
+  readonly tonnage: Tonnage;
+  readonly groupedBy: TonnageGroup;
+  /** sheet by sheet, one each bar row; null where the row is in no total */
+  readonly masses: readonly (readonly (RowMass | null)[])[];
+  /** rows struck through or superseded: in no total */
+  readonly dropped: number;
+  /** rows without a mass that could be worked out: in no total */
+  readonly withoutMass: number;
+  /** rows in the totals by what the schedule says, as the shape gives no length */
+  readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
+}
+
+/** Adds up the bars of schedules by pour and size. Bars struck through or superseded are left out. */
+export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standard): ReckonedTonnage {
+  const counted: { bar: BarRow; row: RowMass; sheet: string }[] = [];
+  const byTyped = { "typed length": 0, "typed mass": 0 };
+  let dropped = 0;
+  let withoutMass = 0;
+  const masses = schedules.map(({ sheet, reading }) =>
+    rowMasses(sheet, reading, standard).map((row, index) => {
+      const bar = reading.bars[index]!;
+      if (bar.struckThrough || bar.superseded === true) {
+        dropped += 1;
+        return null;
+      }
+      if (row === null) withoutMass += 1;
+      else {
+        counted.push({ bar, row, sheet: sheet.name });
+        if (row.from !== "cut length") byTyped[row.from] += 1;
+      }
+      return row;
+    }),
+  );
+  const groupedBy = groupOf(counted);
+  const lines = counted.map(({ bar, row: { pour, size, mass }, sheet }) => {
+    const group = { pour, member: bar.member, sheet }[groupedBy];
+    return { pour: group ?? "", size, mass };
+  });
+  return { tonnage: tonnageByPour(lines), groupedBy, masses, dropped, withoutMass, byTyped };
+}
+
+function groupOf(counted: readonly { readonly bar: BarRow; readonly row: RowMass }[]): TonnageGroup {
+  if (counted.some(({ row }) => isSaid(row.pour))) return "pour";
+  return counted.some(({ bar }) => isSaid(bar.member)) ? "member" : "sheet";
+}
+
+const isSaid = (label: string | null): boolean => label !== null && label.trim() !== "";

@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { resolveStandard, type Standard } from "../../../core/standards";
+import { reckonTonnage, tonnageNotes } from "../../../core/totals";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const HEADER = [
+  "Member",
+  "Bar mark",
+  "Size",
+  "Total no.",
+  "Length mm",
+  "Shape code",
+  "A mm",
+  "Pour",
+  "Revision",
+];
+
+function read(rows: readonly (readonly Cell[])[], name = "Bars") {
+  const sheet = sheetFromRows(name, [HEADER, ...rows]);
+  return { sheet, reading: readSchedule(sheet, standard) };
+}
+
+const bar = (mark: string, size: string, pour: string | null, member: string | null = "B1"): Cell[] => [
+  member,
+  mark,
+  size,
+  10,
+  2000,
+  "00",
+  2000,
+  pour,
+  null,
+];
+
+describe("reckonTonnage", () => {
+  it("groups by pour over several sheets, a pour of one name being one", () => {
+    const { tonnage, groupedBy } = reckonTonnage(
+      [read([bar("01", "H16", "P1")]), read([bar("02", "H16", "p1"), bar("03", "H20", null)], "More")],
+      standard,
+    );
+    expect(groupedBy).toBe("pour");
+    // 10 bars of 2 m at 1.579 and 2.466 kg/m (BS 4449:2005, table 7)
+    expect(tonnage.pours.map(({ pour, total }) => [pour, total])).toEqual([
+      ["P1", 0.06316],
+      ["", 0.04932],
+    ]);
+  });
+
+  it("groups by member where no bar names a pour, and by sheet where none names either", () => {
+    const members = reckonTonnage(
+      [read([bar("01", "H16", null, "B1"), bar("02", "H16", null, "B2")])],
+      standard,
+    );
+    expect([members.groupedBy, members.tonnage.pours.map(({ pour }) => pour)]).toEqual([
+      "member",
+      ["B1", "B2"],
+    ]);
+    const header = HEADER.slice(1, 7);
+    const rows = [header, bar("01", "H16", null).slice(1, 7)];
+    const [one, two] = ["One", "Two"].map((name) => {
+      const sheet = sheetFromRows(name, rows);
+      const reading = readSchedule(sheet, standard);
+      // a member may be taken from the sheet's own name
+      return {
+        sheet,
+        reading: { ...reading, bars: reading.bars.map((each) => ({ ...each, member: null })) },
+      };
+    });
+    const sheets = reckonTonnage([one!, two!], standard);
+    expect([sheets.groupedBy, sheets.tonnage.pours.map(({ pour }) => pour)]).toEqual([
+      "sheet",
+      ["One", "Two"],
+    ]);
+  });
+
+  it("leaves out and counts what is struck through, superseded or without a mass", () => {
+    const { sheet, reading } = read([
+      bar("01", "H16", "P1"),
+      bar("02", "H16", "P1"),
+      bar("03", "H17", "P1"),
+      bar("04", "H16", "P1"),
+    ]);
+    const bars = reading.bars.map((each, index) => ({
+      ...each,
+      ...(index === 1 && { struckThrough: true }),
+      ...(index === 3 && { superseded: true }),
+    }));
+    const reckoned = reckonTonnage([{ sheet, reading: { ...reading, bars } }], standard);
+    expect(reckoned.tonnage).toMatchObject({ rows: 1, total: 0.03158 });
+    expect([reckoned.dropped, reckoned.withoutMass]).toEqual([2, 1]);
+    expect(reckoned.masses[0]?.map((row) => row?.mass ?? null)).toEqual([31.58, null, null, null]);
+    expect(tonnageNotes(reckoned)).toEqual([
+      "2 rows struck through or superseded: left out",
+      "1 row without a mass that could be worked out: in no total",
+    ]);
+  });
+
+  it("says nothing where every bar is in the totals by its cut length", () => {
+    expect(tonnageNotes(reckonTonnage([read([bar("01", "H16", "P1")])], standard))).toEqual([]);
+  });
+});
