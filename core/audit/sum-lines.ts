@@ -1,4 +1,4 @@
-import type { BarRow, ColumnKind, TotalRow } from "../schedule/bar-row";
+import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
 import { IN_COLUMN_UNIT } from "./column-units";
 import type { RowFacts } from "./row-facts";
 import type { SheetFacts } from "./sheet-facts";
@@ -27,11 +27,15 @@ export function sumLines(sheet: SheetFacts): readonly SumLine[] {
     for (const { column, value } of line.cells) {
       const field = fieldOf(sheet, line, column);
       if (field === null) continue;
-      const stretches = stretchesOf(sheet, line, field.tableTop);
+      const stretches = stretchesOf(sheet, line, field.tableTop).map((bars) =>
+        ofItsSize(bars, line, field.table),
+      );
       const add = (struck: boolean) =>
         stretches.map((bars) => sumOf(bars, field.kind, field.inUnit, struck)).filter((sum) => sum !== null);
-      const sums = add(false);
-      if (sums.length === 0) continue;
+      const bars = add(false);
+      if (bars.length === 0) continue;
+      const added = additionsBefore(sheet, line, column);
+      const sums = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
       const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
       lines.push({
         line,
@@ -66,10 +70,38 @@ function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
         kind,
         inUnit: reading.unit === null ? 1 : IN_COLUMN_UNIT[reading.unit],
         tableTop: table.headerBottom,
+        table,
       };
     }
   }
   return null;
+}
+
+/** "Total | 16 | 1234": a line for one size stands for the bars of that size. */
+function ofItsSize(bars: readonly RowFacts[], line: TotalRow, table: TableReading): readonly RowFacts[] {
+  const column = table.columns.get("size")?.column;
+  const size = line.cells.find((cell) => cell.column === column)?.value ?? sizeInLabel(line.label);
+  if (size === null || column === undefined) return bars;
+  const same = bars.filter(({ row }) => row.size?.diameter === size);
+  return same.length > 0 && same.length < bars.length ? same : bars;
+}
+
+function sizeInLabel(label: string): number | null {
+  const named = /(?:^|\s)(?:[A-Z]{1,2}|\u00d8)(\d{1,2})$|(?:^|\s)(\d{1,2})\s*mm\b/iu.exec(label);
+  return named === null ? null : Number(named[1] ?? named[2]);
+}
+
+/** What lines such as "Add 3 % wastage" between the last sum and this line add, in the column's unit. */
+function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): number {
+  let added = 0;
+  for (let row = line.row - 1; row >= 0; row -= 1) {
+    const kind = sheet.reading.rowClasses[row];
+    if (kind === "bar" || kind === "heading" || kind === "total") break;
+    const cell = kind === "note" ? sheet.sheet.cell(row, column) : null;
+    const number = typeof cell === "string" && cell.trim() !== "" ? Number(cell.replace(/,/g, "")) : cell;
+    if (typeof number === "number" && Number.isFinite(number)) added += number;
+  }
+  return added;
 }
 
 /** Since the last line that sums, since the last heading, since the header, and over the sheet so far. */

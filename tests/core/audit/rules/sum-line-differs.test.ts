@@ -15,8 +15,40 @@ ruleCases(rule, {
       rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 }],
       foot: [{ member: "TOTAL", total: 2, mass: 3.2 }],
     },
+    // one line a size, then one for all: 6.32 of 16 mm, 1.78 of 12 mm
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 4000, length: 4000, mass: 6.32 },
+        { size: "H12", shape: "00", A: 2000, length: 2000, mass: 1.78 },
+      ],
+      foot: [
+        { member: "Total", size: "16", mass: 6.32 },
+        { member: "Total T12", mass: 1.78 },
+        { member: "TOTAL", mass: 8.1 },
+      ],
+    },
+    // 8.1 and 3 % of it
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 4000, length: 4000, mass: 6.32 },
+        { size: "H12", shape: "00", A: 2000, length: 2000, mass: 1.78 },
+      ],
+      foot: [
+        { member: "TOTAL", mass: 8.1 },
+        { member: "Add 3% wastage", mass: 0.243 },
+        { member: "GRAND TOTAL", mass: 8.343 },
+      ],
+    },
   ],
   speaks: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 4000, length: 4000, mass: 6.32 },
+        { size: "H12", shape: "00", A: 2000, length: 2000, mass: 1.78 },
+      ],
+      foot: [{ member: "Total T12", mass: 1.87 }],
+      says: [{ cell: "N4", message: "the line gives 1.87 for mass, but the bars above add up to 1.78" }],
+    },
     {
       rows: [
         { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
