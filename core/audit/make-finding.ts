@@ -58,7 +58,8 @@ function fixOf(rule: Rule, facts: RowFacts, found: RowReport): Fix | null {
   const edits: { cell: string; to: string | number | null }[] = [];
   for (const { at, to } of found.fix.edits) {
     const column = facts.row.table.columns.get(at);
-    if (column === undefined) continue;
+    // a length in two cells, feet and inches, is not mended by one number
+    if (column === undefined || column.inches !== undefined) continue;
     edits.push({
       cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column),
       to: inColumnUnit(to, column),

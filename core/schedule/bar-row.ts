@@ -41,6 +41,8 @@ export interface ColumnReading {
   /** The user's own correction, kept in the workbook, decided it. */
   readonly corrected?: boolean;
   readonly hidden?: boolean;
+  /** the column beside it that holds the inches of a length in feet */
+  readonly inches?: number;
 }
 
 /** One schedule on a sheet: a header and the bar rows under it. */

@@ -18,6 +18,8 @@ export interface TableLayout {
   readonly massFactor: number;
   readonly comma: CommaUse;
   readonly softMetric: boolean;
+  /** the sheet's own total lengths tell whether a bare "No. of bars" counts one member's bars or all */
+  readonly countIsSettled: boolean;
   /** columns whose unit is a guess that the user has to confirm */
   readonly asks: ReadonlyMap<ColumnKind, string>;
   readonly guesses: readonly SheetGuess[];
@@ -108,7 +110,9 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     guesses.push({ guess: "unit-of-column", reason, asks: false, row: header.bottom, column: mass.column });
   }
   const columns = new Map<ColumnKind, ColumnReading>();
-  for (const { kind, column, header: words, corrected } of block.columns) {
+  const counts = countOfBlock(block, rows, lengths, comma);
+  for (const { kind: named, column, header: words, corrected, inches } of block.columns) {
+    const kind = named === "total" && counts === "each" ? "each" : named;
     const decided = units.get(kind);
     columns.set(kind, {
       kind,
@@ -117,6 +121,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
       unit: kind === "mass" ? massUnit : (decided?.unit ?? null),
       guess: kind === "mass" && isTonnes ? "taken in t by count, length and size" : (decided?.guess ?? null),
       ...(corrected ? { corrected } : {}),
+      ...(inches === undefined ? {} : { inches }),
       ...(source.isHiddenColumn(column) ? { hidden: true } : {}),
     });
   }
@@ -136,12 +141,52 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     lengths,
     massFactor: KG[massUnit ?? "kg"] ?? 1,
     comma,
+    countIsSettled: counts !== null,
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     asks,
     guesses,
     ignored: new Set(block.ignored),
     headerTexts: headerTexts(source, header, block),
   };
+}
+
+const LEAST_VOTES = 2;
+const OF_VOTES = 0.8;
+
+/**
+ * "each" or "total" where members and a bare count stand beside each other and the total lengths, in a column or by
+ * size, follow from one reading of the count only.
+ */
+function countOfBlock(
+  block: HeaderBlock,
+  rows: readonly (readonly Cell[])[],
+  lengths: ReadonlyMap<ColumnKind, LengthColumn>,
+  comma: CommaUse,
+): "each" | "total" | null {
+  const at = new Map(block.columns.map((column) => [column.kind, column]));
+  const [members, total, length] = [at.get("members"), at.get("total"), at.get("length")];
+  if (members === undefined || total === undefined || length === undefined) return null;
+  if (at.has("each") || total.corrected) return null;
+  const factor = lengths.get("length")?.factor ?? 1;
+  const sums = at.get("totalLength");
+  const sumFactor = lengths.get("totalLength")?.factor ?? 1000;
+  let votes = 0;
+  let each = 0;
+  for (const cells of rows) {
+    const number = (column: number): number | null => numberIn(cells[column], comma);
+    const sized = block.bySize.map(({ column }) => number(column)).find((one) => one !== null && one > 0);
+    const whole = sums === undefined ? (sized ?? 0) * 1000 : (number(sums.column) ?? 0) * sumFactor;
+    const one = (number(total.column) ?? 0) * (number(length.column) ?? 0) * factor;
+    const many = number(members.column) ?? 0;
+    if (!(whole > 0) || !(one > 0) || many < 2) continue;
+    const ratio = whole / one;
+    const isEach = Math.abs(ratio / many - 1) < 0.02;
+    if (!isEach && Math.abs(ratio - 1) >= 0.02) continue;
+    votes += 1;
+    if (isEach) each += 1;
+  }
+  if (votes < LEAST_VOTES) return null;
+  return each >= votes * OF_VOTES ? "each" : each <= votes * (1 - OF_VOTES) ? "total" : null;
 }
 
 function order(column: HeaderColumn): number {

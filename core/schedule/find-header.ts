@@ -3,6 +3,7 @@ import { isRefusal } from "../units/refusal";
 import type { ColumnKind, ColumnUnit } from "./bar-row";
 import { cleanText } from "./clean-text";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+import { isWord, plainWords } from "./row-words";
 import type { Cell } from "./sheet";
 
 /** A column of a header as far as its words tell. */
@@ -12,6 +13,8 @@ export interface HeaderColumn {
   readonly header: string;
   readonly unit: ColumnUnit | null;
   readonly corrected: boolean;
+  /** the column beside it that holds the inches of a length in feet */
+  readonly inches?: number;
 }
 
 /** One schedule's part of a header; several stand side by side. */
@@ -80,14 +83,14 @@ export function findHeader(
   for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
     if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
     rows.push(headerRow(source, bottom));
-    const candidate = joined(source, rows, row, bottom);
+    const candidate = joined(source, rows, bottom, standard);
     if (best === null || gains(candidate, best, rows[rows.length - 1], standard)) best = candidate;
     else if (bottom > row) break;
   }
   if (best === null || best.known < least || best.core < 2) return null;
   // the top row has to give something, else it is a title
   if (best.bottom > row) {
-    const below = joined(source, rows.slice(1, best.bottom - row + 1), row + 1, best.bottom);
+    const below = joined(source, rows.slice(1, best.bottom - row + 1), best.bottom, standard);
     if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
   }
   return { top: row, bottom: best.bottom, blocks: blocksOf(best, rows, standard) };
@@ -97,7 +100,7 @@ export function findHeader(
 function stackedUnder(top: HeaderRow | undefined, { columns }: Candidate): number {
   return columns.filter(({ column, header }) => {
     const own = top?.texts.get(column);
-    return own !== undefined && own !== header && recogniseHeader(header) !== null;
+    return own !== undefined && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null;
   }).length;
 }
 
@@ -123,6 +126,7 @@ interface FoundColumn {
   readonly header: string;
   readonly meaning: HeaderMeaning | null;
   readonly corrected: boolean;
+  readonly inches?: number;
 }
 
 interface Candidate {
@@ -165,13 +169,19 @@ function headerRow(source: HeaderSource, row: number): HeaderRow {
     const spread = cell === null || cell === undefined ? source.mergedText(row, column) : null;
     const text = spread ?? (typeof cell === "string" || typeof cell === "number" ? String(cell) : "");
     if (text.trim() === "") continue;
-    texts.set(column, text.replace(/\s+/g, " ").trim());
+    // lines of one cell may be two languages: recogniseHeader tells them apart
+    texts.set(column, text.replace(/[^\S\n]+/g, " ").trim());
     if (spread !== null) merged.add(column);
   }
   return { texts, merged };
 }
 
-function joined(source: HeaderSource, rows: readonly HeaderRow[], _top: number, bottom: number): Candidate {
+function joined(
+  source: HeaderSource,
+  rows: readonly HeaderRow[],
+  bottom: number,
+  standard: Standard,
+): Candidate {
   const columns: FoundColumn[] = [];
   const all = new Set<number>();
   for (const row of rows) for (const column of row.texts.keys()) all.add(column);
@@ -182,16 +192,17 @@ function joined(source: HeaderSource, rows: readonly HeaderRow[], _top: number, 
       .filter((text): text is string => text !== undefined)
       // a cell merged over rows says its text once
       .filter((text, index, stack) => index === 0 || text !== stack[index - 1]);
-    const found = columnOf(source, parts, column);
-    columns.push(found);
-    if (found.meaning !== null) kinds.add(found.meaning.kind);
+    columns.push(columnOf(source, parts, column));
   }
+  pairFeetWithInches(columns);
+  if (rows.length > 1) sumsBySize(columns, rows[rows.length - 1] as HeaderRow, standard);
+  for (const { meaning } of columns) if (meaning !== null) kinds.add(meaning.kind);
   const core = [...kinds].filter((kind) => CORE.has(kind as ColumnKind)).length;
   return { bottom, columns, known: kinds.size, core };
 }
 
 function columnOf(source: HeaderSource, parts: readonly string[], column: number): FoundColumn {
-  const header = parts.join(" ");
+  const header = parts.join(" ").replace(/\s+/g, " ");
   const correction = source.correction(header, column);
   const meaning = meaningOf(parts);
   if (correction === null) return { column, header, meaning, corrected: false };
@@ -200,9 +211,48 @@ function columnOf(source: HeaderSource, parts: readonly string[], column: number
   return {
     column,
     header,
-    meaning: { kind, unit: correction.unit ?? meaning?.unit ?? null, weak: false, otherwise: null },
+    meaning: {
+      kind,
+      unit: correction.unit ?? meaning?.unit ?? null,
+      weak: false,
+      otherwise: null,
+      serial: false,
+    },
     corrected: true,
   };
+}
+
+/** "Length: Ft | In" is one length in two columns. */
+function pairFeetWithInches(columns: FoundColumn[]): void {
+  for (let index = 1; index < columns.length; index += 1) {
+    const feet = columns[index - 1] as FoundColumn;
+    const inches = columns[index] as FoundColumn;
+    if (inches.column !== feet.column + 1 || feet.corrected || inches.corrected) continue;
+    if (!isLengthIn(feet, "ft") || !isLengthIn(inches, "in")) continue;
+    columns[index - 1] = { ...feet, meaning: { ...A_LENGTH, unit: "ft" }, inches: inches.column };
+    columns[index] = { ...inches, meaning: { ...A_LENGTH, kind: "ignored" } };
+  }
+}
+
+/** The first of the columns by size stands under the head of them all: it is one size's, not the sum. */
+function sumsBySize(columns: FoundColumn[], last: HeaderRow, standard: Standard): void {
+  const sized = columns.filter(({ column }) => {
+    const own = last.texts.get(column);
+    return own !== undefined && sizeNamed(own, standard) !== null;
+  });
+  if (sized.length < LEAST_SIZES) return;
+  for (const one of sized) {
+    if (!SUMS.has(one.meaning?.kind ?? "") || one.corrected) continue;
+    columns[columns.indexOf(one)] = { ...one, meaning: null };
+  }
+}
+
+const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "length"]);
+const A_LENGTH: HeaderMeaning = { kind: "length", unit: null, weak: false, otherwise: null, serial: false };
+
+function isLengthIn({ header, meaning }: FoundColumn, unit: ColumnUnit): boolean {
+  const isLength = meaning === null || meaning.kind === "length";
+  return isLength && !/ft[\s-]*in/i.test(header) && (meaning?.unit ?? unitInHeader(header)) === unit;
 }
 
 /** The whole stack first, then its lower ends, then its upper ends. */
@@ -244,7 +294,7 @@ function gains(
   last: HeaderRow | undefined,
   standard: Standard,
 ): boolean {
-  if (last === undefined || last.texts.size === 0 || candidate.known < best.known) return false;
+  if (last === undefined || last.texts.size === 0 || candidate.known < best.known - 1) return false;
   const chosen = chosenColumns(best.columns);
   let units = 0;
   let sizes = 0;
@@ -254,16 +304,26 @@ function gains(
     const own = last.texts.get(column);
     if (own === undefined) continue;
     const isWord = recogniseHeader(own) !== null;
-    if (!isWord && unitInHeader(own) !== null) units += 1;
-    else if (!chosen.has(column) && sizeNamed(own, standard) !== null) sizes += 1;
-    else if (meaning !== null && own !== header && recogniseHeader(header) !== null) stacked += 1;
+    if (isUnitText(own)) units += 1;
+    else if ((!chosen.has(column) || meaning === null) && sizeNamed(own, standard) !== null) sizes += 1;
+    else if (meaning !== null && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null)
+      stacked += 1;
     else if (meaning !== null && isWord) words += 1;
   }
   const all = last.texts.size;
+  // the head of the sums by size gives way to its sizes
+  if (candidate.known < best.known && sizes < LEAST_SIZES) return false;
   if (units === all) return true;
   if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
   if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;
   return (stacked + units) * 2 > all && stacked > 0;
+}
+
+/** "mm", "(kg)", "kg/m", "Nos": all that a row of units under the words holds. */
+function isUnitText(text: string): boolean {
+  if (unitInHeader(text) !== null && recogniseHeader(text) === null) return true;
+  const bare = plainWords(text.replace(/[()[\]]/g, ""));
+  return isWord("count-unit", bare) || isWord("column-unit", bare);
 }
 
 /** The first column of each kind. */
@@ -321,7 +381,7 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
   const ignored: number[] = [];
   const taken = new Set<string>();
   const typeIsShape = isShapeType(found);
-  for (const { column, header, meaning, corrected } of byPreference(found)) {
+  for (const { column, header, meaning, corrected, inches } of byPreference(withoutSerials(found))) {
     const isType = typeIsShape && meaning?.kind === "grade" && TYPE.test(header);
     const first = isType ? "shape" : meaning?.kind;
     const isTaken = first !== undefined && taken.has(first);
@@ -331,7 +391,8 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
       spare.push({ column, header, isKnown: kind !== undefined });
     else {
       taken.add(kind);
-      columns.push({ kind, column, header, unit: meaning?.unit ?? null, corrected });
+      const beside = inches === undefined ? {} : { inches };
+      columns.push({ kind, column, header, unit: meaning?.unit ?? null, corrected, ...beside });
     }
   }
   columns.sort((one, other) => one.column - other.column);
@@ -350,6 +411,21 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
       .filter(({ column, isKnown }) => !isKnown && !sized.some((one) => one.column === column))
       .map(({ column, header }) => ({ column, header })),
   };
+}
+
+/** "No." first of all columns numbers the rows where another column counts the bars; behind them it is a mark. */
+function withoutSerials(found: readonly FoundColumn[]): readonly FoundColumn[] {
+  const first = found.find(({ meaning }) => meaning !== null);
+  const hasMark = found.some(({ meaning }) => meaning?.kind === "mark");
+  const counts = found.filter(({ meaning }) => meaning?.kind === "total" || meaning?.kind === "each");
+  const hasCount = counts.some(({ meaning }) => meaning?.serial !== true);
+  return found.map((one) => {
+    const { meaning, corrected } = one;
+    if (meaning?.serial !== true || corrected) return one;
+    const isSpare = hasCount || counts.length > 1;
+    if (one === first && isSpare) return { ...one, meaning: { ...meaning, kind: "ignored" as const } };
+    return hasCount && !hasMark ? { ...one, meaning: { ...meaning, kind: "mark" as const } } : one;
+  });
 }
 
 const TYPE = /^(?:bend(?:ing)?\s+)?type$/i;
@@ -379,7 +455,8 @@ function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard
 
 function sizeNamed(text: string, standard: Standard): string | null {
   const bare = cleanText(text)
-    .replace(/^(?:\u00d8|dia)\s*/i, "")
+    // a grade may stand before it: "A-IIIN Ø12"
+    .replace(/^(?:[^\u00d8]{0,12}\s)?(?:\u00d8|dia)\s*/i, "")
     .replace(/\s*(?:mm|\u00d8)$/i, "");
   if (!/^(?:\p{L}{0,2}|#)\s?\d+$/u.test(bare)) return null;
   const reading = standard.readSize(bare);

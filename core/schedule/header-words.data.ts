@@ -10,6 +10,8 @@ export interface HeaderWords {
   readonly weak?: true;
   /** what a weak word means where its kind is taken */
   readonly otherwise?: ColumnKind;
+  /** a word that numbers the rows where it stands first, and counts the bars where it does not */
+  readonly serial?: true;
   /** lower case, without accents, points and units */
   readonly words: readonly string[];
 }
@@ -631,13 +633,10 @@ export const HEADER_WORDS: PrintedTable<HeaderWords> = {
         "no reqd",
         "no required",
         "qty reqd",
-        "number",
         "number off",
-        "no",
         "counts",
         "no off",
         "off",
-
         "anzahl",
         "stuck",
         "stk",
@@ -657,7 +656,6 @@ export const HEADER_WORDS: PrintedTable<HeaderWords> = {
         "cantidad",
         "cant",
         "quantidade",
-        "numero",
         "العدد",
         "عدد",
         "الكمية",
@@ -733,7 +731,6 @@ export const HEADER_WORDS: PrintedTable<HeaderWords> = {
         "sr",
         "#",
         "lfd nr",
-        "nr",
         "序号",
         "no ordre",
         "क्रमांक",

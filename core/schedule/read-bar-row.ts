@@ -21,6 +21,8 @@ export interface BarRowReader {
   isPlainBar(cells: readonly Cell[]): boolean;
   /** True where the size cell is a size of the standard, a call-off or a ditto. */
   readsSize(cells: readonly Cell[]): boolean;
+  /** True where the size, a count or the length can be read at all. */
+  namesBar(cells: readonly Cell[]): boolean;
   /** How many of size, shape, count, length and dimensions the row holds. */
   fieldsFilled(cells: readonly Cell[]): number;
   read(cells: readonly Cell[], row: number, carried: Carried): BarRow;
@@ -31,6 +33,7 @@ export interface BarRowReader {
 const MOST_REMEMBERED = 50_000;
 /** Above it no number is the mass of bars, in any unit. */
 const MOST_MASS = 1e9;
+const NUMBER_OF = /^\d+(?:\s*[x*+]\s*\d+)*\s*(?:nos?|nr|off|pcs|stk|mm|m)?\.?$/i;
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_SHAPE = { shape: null, legs: null };
 
@@ -52,7 +55,7 @@ export function barRowReader(
   const readShape = shapeCellReader(standard);
   const remarks = new Map<string, { readonly reading: RemarkReading | null; readonly isVoid: boolean }>();
   const dimsInHand: (number | null)[] = [];
-  return { layout, isPlainBar, readsSize, fieldsFilled, read, resumeAfter };
+  return { layout, isPlainBar, readsSize, namesBar, fieldsFilled, read, resumeAfter };
 
   function resumeAfter(bar: BarRow | null): void {
     hand.previous = bar;
@@ -83,6 +86,16 @@ export function barRowReader(
     if (typeof cell !== "string" && typeof cell !== "number") return false;
     const { is, asks } = readSize(cell, "");
     return is === "size" || is === "ditto" || asks;
+  }
+
+  function namesBar(cells: readonly Cell[]): boolean {
+    if (readsSize(cells)) return true;
+    const length = lengthField === null ? null : cells[lengthField.column];
+    if (typeof length === "number" || (typeof length === "string" && NUMBER_OF.test(length))) return true;
+    return [columns.members, columns.each, columns.total].some((column) => {
+      const cell = column < 0 ? null : cells[column];
+      return typeof cell === "number" || (typeof cell === "string" && NUMBER_OF.test(cleanText(cell)));
+    });
   }
 
   function fieldsFilled(cells: readonly Cell[]): number {

@@ -1,5 +1,5 @@
 import { cleanText } from "./clean-text";
-import { HEADER_WORDS } from "./header-words.data";
+import { HEADER_WORD_ROWS } from "./header-word-rows";
 import { holdsWord, plainWords } from "./row-words";
 
 /** A sub-header row: the member below it and how many there are. */
@@ -12,11 +12,10 @@ const COUNT_BEHIND =
   /[\s\-–:,]*[([]?\s*(?:x\s*)?(\d+)\s*(?:nos?|numbers?|off|sets?|thus|pcs|ea|stk|stück|st|x)\b\.?\s*[)\]]?\s*$/i;
 const TIMES_BEHIND = /[\s\-–:,]*[([]?\s*[x×]\s*(\d+)\s*[)\]]?\s*$/i;
 const OFF_BEHIND =
-  /[\s\-–:,]*[([]?\s*(?:nos?|qty|number|anzahl|nombre)\.?\s*(?:of\s+members\s*)?[:=]?\s*(\d+)\s*[)\]]?\s*$/i;
+  /[\s\-–:,]*[([]?\s*(?:nos?|qty|number|anzahl|nombre)\.?\s*(?:(?:of|de|d')\s*\p{L}+\s*)?[:=]?\s*(\d+)\s*[)\]]?\s*$/iu;
 const COUNT_BEFORE = /^(\d+)\s*(?:nos?\.?|off|x)\s+(?=\p{L})/iu;
 const MEMBER_WORDS = new Set(
-  HEADER_WORDS.rows
-    .filter(({ kind }) => kind === "member")
+  HEADER_WORD_ROWS.filter(({ kind }) => kind === "member")
     .flatMap(({ words }) => words)
     .filter((word) => !word.includes(" ")),
 );

@@ -1,11 +1,11 @@
 import type { BarRow } from "./bar-row";
 import { cleanText } from "./clean-text";
 import { mayBeDate } from "./date-typed";
-import { type LengthReading, readLengthText } from "./read-length-text";
+import { type LengthReading, MM_PER_UNIT, readLengthText, shortened } from "./read-length-text";
 import { readOddNumber } from "./read-odd-number";
 import type { RowInHand } from "./row-in-hand";
 import { type Cell, isCellError, type Sheet } from "./sheet";
-import { DIM_LETTERS, type LengthField } from "./table-columns";
+import { DIM_LETTERS, isFilled, type LengthField } from "./table-columns";
 
 const MOST_REMEMBERED = 50_000;
 const ERROR_TEXT = /^#[A-Z/0!?]+$|^err:\d+$/i;
@@ -18,6 +18,39 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
   return { read, settleSlips };
 
   function read(
+    field: LengthField,
+    cells: readonly Cell[],
+    place: number,
+    above: number | null,
+  ): number | null {
+    const length = readOwn(field, cells, place, above);
+    return field.inches < 0 ? length : withInches(field, cells, length);
+  }
+
+  /** Feet and inches in two columns: either may be blank. */
+  function withInches(field: LengthField, cells: readonly Cell[], feet: number | null): number | null {
+    const cell = cells[field.inches];
+    if (cell === null || cell === undefined || cell === "") return feet;
+    if (feet === null && isFilled(cells, field.column)) return null;
+    const how = { factor: MM_PER_UNIT.in, comma: field.how.comma, feetInches: false };
+    const reading =
+      typeof cell === "object" || typeof cell === "boolean"
+        ? null
+        : readLengthText(cleanText(String(cell)), how);
+    if (reading?.is === "blank") return feet;
+    if (reading?.is !== "value" || reading.asks) {
+      hand.unread(
+        field.kind,
+        field.inches,
+        cell,
+        `"${isCellError(cell) ? cell.error : shortened(String(cell))}" is no number of inches`,
+      );
+      return null;
+    }
+    return Math.round(((feet ?? 0) + reading.value) * 1e6) / 1e6;
+  }
+
+  function readOwn(
     field: LengthField,
     cells: readonly Cell[],
     place: number,

@@ -9,27 +9,41 @@ import type {
   TableReading,
   TotalRow,
 } from "./bar-row";
+import { cleanText } from "./clean-text";
 import { decideColumns } from "./decide-columns";
-import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
+import { findHeader, type Header, type HeaderBlock, type HeaderSource, knownWords } from "./find-header";
 import { finishReading } from "./finish-reading";
 import { type BarRowReader, barRowReader } from "./read-bar-row";
 import { type Carried, isSameCarried } from "./read-count-cells";
-import { isHeadingText, readHeading } from "./read-heading";
+import { type Heading, isHeadingText, readHeading } from "./read-heading";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import { readRemark } from "./read-remark";
-import { KNOWN_HEADER_WORDS } from "./recognise-header";
+import { KNOWN_HEADER_WORDS, recogniseHeader } from "./recognise-header";
 import { type ColumnDecision, keepForRereading, type Resumable } from "./reread-rows";
 import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./row-cells";
-import { isWord, plainWords } from "./row-words";
+import { holdsWord, isWord, plainWords } from "./row-words";
 import type { Cell, Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
 import { splitPasted } from "./split-pasted";
-import { sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
+import { isFootRow, sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
 import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 const REPEATED_SHARE = 0.8;
 const LEAST_NUMBERED = 5;
+const SAMPLE_OF_SIZES = 40;
+/** 926x2040, 203x203x46 UC, 150 x 75: width by height, where a bar has one diameter */
+const SIZE_OF_OTHER_THINGS = /\d{2,}\s*x\s*\d{2,}\s*x|\d{3,}\s*x\s*\d{2,}|^\D+$/i;
+/** A table with none of these, without sizes and with a column that is not known lists other things. */
+const TELLS_OF_BARS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  "shape",
+  "A",
+  "members",
+  "each",
+  "former",
+  "grade",
+]);
+const MOST_HEADING_CELLS = 4;
 /** "1,234", "= 1,234", "1,234 kg" */
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
@@ -211,7 +225,7 @@ class SheetReader {
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
     if (least !== undefined && !allKnown(cells)) return false;
     const header = findHeader(source, row, this.standard, least);
-    if (header === null) return false;
+    if (header === null || header.blocks.some((block) => this.listsOtherThings(header, block))) return false;
     const kept = this.blocks.filter(({ reader: { layout } }) =>
       header.blocks.every(({ left, right }) => right < layout.left || left > layout.right),
     );
@@ -220,6 +234,24 @@ class SheetReader {
     );
     this.headerUntil = header.bottom;
     return true;
+  }
+
+  /** True where the cells under "Size" are of doors, sections and the like, and none could be a bar's. */
+  private listsOtherThings(header: Header, { columns, bySize, unknown }: HeaderBlock): boolean {
+    const column = columns.find(({ kind }) => kind === "size")?.column;
+    if (column === undefined) {
+      const tells = bySize.length > 0 || columns.some(({ kind }) => TELLS_OF_BARS.has(kind));
+      return !tells && unknown.length > 0;
+    }
+    let other = 0;
+    const last = Math.min(this.sheet.rowCount, header.bottom + 1 + SAMPLE_OF_SIZES);
+    for (let row = header.bottom + 1; row < last; row += 1) {
+      const cell = this.access.cells(row)[column];
+      if (cell === null || cell === undefined || cell === "") continue;
+      if (typeof cell !== "string" || !SIZE_OF_OTHER_THINGS.test(cleanText(cell))) return false;
+      other += 1;
+    }
+    return other > 1;
   }
 
   private blocksOf(header: Header): Block[] {
@@ -288,13 +320,25 @@ class SheetReader {
       const sum = this.sum(block, cells, row, all);
       if (sum !== null) return sum;
     }
+    if (!hasSize && !hasShape && isFootRow(cells, filled, table)) {
+      return this.total(block, cells, row, filled, "total");
+    }
     if (block.ended && fields < 3) return this.outside(cells, row, filled);
     if (filled.length === 1 && typeof cells[filled[0] as number] === "string") {
       return this.lone(block, cells, row, filled[0] as number);
     }
     if (!hasShape && isTitleOrFoot(cells, filled) && !reader.readsSize(cells))
       return this.note(cells, row, filled, false);
+    if (!hasSize && !hasShape && this.headsMember(block, cells, filled)) return "heading";
     const needsNoName = !table.columns.has("size") && !table.columns.has("mark");
+    if (hasSize && !hasShape && !reader.namesBar(cells)) {
+      if (filled.some((column) => holdsWord("accessory", plainWords(shownText(cells[column])))))
+        return this.note(cells, row, filled, false);
+      if (!hasMark) {
+        this.reasons.set(row, "neither its size nor its count nor its length could be read");
+        return "unread";
+      }
+    }
     if (fields >= 2 && (hasSize || hasMark || needsNoName)) return this.bar(block, cells, row);
     if (hasSize && hasMark) return this.bar(block, cells, row);
     if (fields === 0 && !hasMark) return this.note(cells, row, filled, !isTitleOrFoot(cells, filled));
@@ -393,16 +437,46 @@ class SheetReader {
     if (isTitleOrFoot(cells, [column])) return this.note(cells, row, [column], false);
     if (isWord("group", plainWords(text))) return "heading";
     if (isHeadingText(text, standsFirst)) {
-      const heading = readHeading(text);
-      if (heading.member !== null) {
-        block.carried.member = heading.member;
-        block.carried.heading = heading.member;
-      }
-      block.carried.members = heading.members;
-      block.carried.membersTyped = null;
+      this.carryHeading(block.carried, readHeading(text));
       return "heading";
     }
     return this.note(cells, row, [column], true);
+  }
+
+  /** "Unit ST2 | No. of units: | 4": a member and its number over several cells, with nothing of a bar. */
+  private headsMember(
+    { reader, carried }: Block,
+    cells: readonly Cell[],
+    filled: readonly number[],
+  ): boolean {
+    const { columns } = reader.layout.table;
+    if (filled.length < 2 || filled.length > MOST_HEADING_CELLS) return false;
+    const texts = filled.filter((column) => typeof cells[column] === "string");
+    const saysMembers = texts.some((column) => recogniseHeader(String(cells[column]))?.kind === "members");
+    const hasLength = isFilledIn(reader.layout.table, "length", filled);
+    if (!saysMembers && (hasLength || reader.fieldsFilled(cells) > 1)) return false;
+    const text = filled.map((column) => shownText(cells[column])).join(" ");
+    const heading = readHeading(text);
+    const member = columns.get("member")?.column;
+    const members = columns.get("members")?.column;
+    const count = members === undefined ? null : cells[members];
+    if (filled.length === 2 && texts.length === 1 && texts[0] === member && typeof count === "number") {
+      this.carryHeading(carried, { member: shownText(cells[texts[0] as number]), members: count });
+      return true;
+    }
+    if (heading.members === null || heading.member === null || !isHeadingText(text, texts[0] === filled[0]))
+      return false;
+    this.carryHeading(carried, heading);
+    return true;
+  }
+
+  private carryHeading(carried: Carried, { member, members }: Heading): void {
+    if (member !== null) {
+      carried.member = member;
+      carried.heading = member;
+    }
+    carried.members = members;
+    carried.membersTyped = null;
   }
 
   private note(cells: readonly Cell[], row: number, filled: readonly number[], ofBar: boolean): RowClass {

@@ -1,6 +1,7 @@
 import type { ColumnKind, ColumnUnit } from "./bar-row";
 import { cleanText } from "./clean-text";
-import { HEADER_WORDS, type HeaderWords } from "./header-words.data";
+import { HEADER_WORD_ROWS } from "./header-word-rows";
+import type { HeaderWords } from "./header-words.data";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
@@ -9,6 +10,8 @@ export interface HeaderMeaning {
   /** gives way to another word of its kind, and then means `otherwise` */
   readonly weak: boolean;
   readonly otherwise: ColumnKind | null;
+  /** numbers the rows where it stands first */
+  readonly serial: boolean;
 }
 
 const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
@@ -45,6 +48,16 @@ const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
   ["千克", "kg"],
   ["公斤", "kg"],
   ["吨", "t"],
+  ["公尺", "m"],
+  ["lfm", "m"],
+  ["ml", "m"],
+  ["kilogramos", "kg"],
+  ["to", "t"],
+  ["мм", "mm"],
+  ["см", "cm"],
+  ["м", "m"],
+  ["кг", "kg"],
+  ["т", "t"],
   ["م", "m"],
   ["مم", "mm"],
   ["كجم", "kg"],
@@ -67,13 +80,35 @@ const FILLERS = new Set([
   "approx",
 ]);
 
+/** One spelling for the many of a word: "Qty per mbr" is looked up as "qty per member". */
+const ONE_SPELLING: ReadonlyMap<string, string> = new Map(
+  [
+    ["dia", "diam", "diameter", "diametre", "ø", "phi", "φ"],
+    ["no", "nos", "nr", "num", "number", "numbers"],
+    ["qty", "quantity", "quant", "qnty", "qnt"],
+    ["member", "members", "mbr", "mbrs", "memb", "membs", "mem", "mems"],
+    ["element", "elements", "elem", "elems", "elt", "elts"],
+    ["mass", "weight", "wt", "wgt", "weights"],
+    ["length", "lengths", "len", "lg", "lgth", "lgt", "long"],
+    ["reqd", "required", "req"],
+    ["and", "&", "+"],
+    ["pcs", "pc", "pieces", "piece"],
+    ["metre", "meter", "mtr", "rmt"],
+    ["dim", "dims", "dimension", "dimensions"],
+    ["remarks", "remark"],
+  ].flatMap(([one = "", ...others]) => [one, ...others].map((other): [string, string] => [other, one])),
+);
+
 const EXACT = new Map<string, HeaderWords>();
 const LOOSE = new Map<string, HeaderWords>();
-for (const row of HEADER_WORDS.rows) {
+const RESPELT = new Map<string, HeaderWords>();
+for (const row of HEADER_WORD_ROWS) {
   for (const word of row.words) {
     if (!EXACT.has(word)) EXACT.set(word, row);
     const loose = withoutFillers(word);
     if (loose !== "" && !LOOSE.has(loose)) LOOSE.set(loose, row);
+    const respelt = oneSpelling(word);
+    if (!RESPELT.has(respelt)) RESPELT.set(respelt, row);
   }
 }
 
@@ -91,8 +126,9 @@ export const KNOWN_HEADER_WORDS: readonly string[] = [
   "C",
 ];
 
-/** No known word has a digit, and nearly every mark has one. */
+/** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
 const HOLDS_DIGIT = /\d/;
+const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 /g;
 const remembered = new Map<string, HeaderMeaning | null>();
 
 /**
@@ -101,7 +137,8 @@ const remembered = new Map<string, HeaderMeaning | null>();
  * @example recogniseHeader("Cutting Length (m)") // { kind: "length", unit: "m" }
  */
 export function recogniseHeader(typed: string): HeaderMeaning | null {
-  if (typed.length > 80 || HOLDS_DIGIT.test(typed)) return null;
+  if (typed.length > 80) return null;
+  if (HOLDS_DIGIT.test(typed) && HOLDS_DIGIT.test(typed.replace(DIGITS_OF_WORDS, " "))) return null;
   const known = remembered.get(typed);
   if (known !== undefined) return known;
   const meaning = recognise(typed);
@@ -110,6 +147,10 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
+  return recogniseWhole(typed) ?? recogniseParts(typed);
+}
+
+function recogniseWhole(typed: string): HeaderMeaning | null {
   const plain = plainHeader(typed);
   const { text, unit } = splitUnit(plain);
   const direct = lookUp(
@@ -120,40 +161,103 @@ function recognise(typed: string): HeaderMeaning | null {
   );
   if (direct?.kind === "unitMass") return meaningOf(direct, null);
   const found = lookUp(text);
+  // "Weight (kg/m)" is the mass of a metre
+  const inside = BRACKETED.exec(plain)?.[1];
+  if (found?.kind === "mass" && inside !== undefined && lookUp(inside)?.kind === "unitMass") {
+    return { ...meaningOf(found, null), kind: "unitMass" };
+  }
   // "Total (kg)" sums masses, "Total (m)" lengths
   if (found?.kind === "total" && unit !== null && unit !== "in") {
-    return { kind: MASS_UNITS.has(unit) ? "mass" : "totalLength", unit, weak: true, otherwise: null };
+    const kind = MASS_UNITS.has(unit) ? "mass" : "totalLength";
+    return { kind, unit, weak: true, otherwise: null, serial: false };
   }
   if (found !== null) return meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
   return direct === null ? null : meaningOf(direct, null);
 }
 
-function meaningOf({ kind, weak, otherwise }: HeaderWords, unit: ColumnUnit | null): HeaderMeaning {
-  return { kind, unit, weak: weak ?? false, otherwise: otherwise ?? null };
+/** Two words for one column, in two languages or as "Type / size": the one kind that they share or make up. */
+function recogniseParts(typed: string): HeaderMeaning | null {
+  for (const parts of partings(typed)) {
+    const known = parts.map(recogniseWhole).filter((one): one is HeaderMeaning => one !== null);
+    const meaning = oneOf(known);
+    if (meaning === null) continue;
+    const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
+    return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
+  }
+  return null;
+}
+
+const LATIN = /\p{Script=Latin}/u;
+const LATIN_WORDS = /[\p{Script=Latin}\p{M}'’.()]+/gu;
+
+function partings(typed: string): string[][] {
+  const partings: string[][] = [];
+  const split = typed
+    .split(/\s*[\n/|&+]\s*|\s+(?:-|and|und|et|y|e)\s+/i)
+    .filter((part) => part.trim() !== "");
+  if (split.length > 1) partings.push(split);
+  const other = typed.replace(LATIN_WORDS, " ").trim();
+  const latin = (typed.match(LATIN_WORDS) ?? []).join(" ");
+  if (/\p{L}/u.test(other) && LATIN.test(latin)) partings.push([latin, other]);
+  const inside = /^(.+)[([](.+)[)\]]\s*$/s.exec(typed);
+  if (inside !== null) partings.push([inside[1] ?? "", inside[2] ?? ""]);
+  return partings;
+}
+
+/** A bar's type goes with its size; a word that gives way gives way here too. */
+function oneOf(known: readonly HeaderMeaning[]): HeaderMeaning | null {
+  const strong = known.filter(({ weak }) => !weak);
+  const asked = strong.length > 0 ? strong : known;
+  const kinds = new Set(asked.map(({ kind }) => kind));
+  if (kinds.size > 1) kinds.delete("grade");
+  if (kinds.size > 1) kinds.delete("ignored");
+  if (kinds.size !== 1) return null;
+  return asked.find(({ kind }) => kinds.has(kind)) ?? null;
+}
+
+function meaningOf({ kind, weak, otherwise, serial }: HeaderWords, unit: ColumnUnit | null): HeaderMeaning {
+  return { kind, unit, weak: weak ?? false, otherwise: otherwise ?? null, serial: serial ?? false };
 }
 
 function lookUp(text: string): HeaderWords | null {
   const exact = EXACT.get(text);
   if (exact !== undefined) return exact;
   const loose = withoutFillers(text);
-  return (loose === text ? undefined : (EXACT.get(loose) ?? LOOSE.get(loose))) ?? LOOSE.get(text) ?? null;
+  const found = (loose === text ? undefined : (EXACT.get(loose) ?? LOOSE.get(loose))) ?? LOOSE.get(text);
+  return found ?? RESPELT.get(oneSpelling(text)) ?? RESPELT.get(oneSpelling(loose)) ?? null;
+}
+
+function oneSpelling(text: string): string {
+  return text
+    .replace(/(?<=\p{L}{2})\s*\/\s*(?=\p{L}{2})/gu, " per ")
+    .split(" ")
+    .map((word) => ONE_SPELLING.get(word) ?? word)
+    .join(" ");
 }
 
 function plainHeader(typed: string): string {
-  return cleanText(typed)
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f]/g, "")
-    .toLowerCase()
-    .replace(/\u00f8|\u00d8/g, "ø")
-    .replace(/ß/g, "ss")
-    .replace(/n[°º]\.?/g, "no ")
-    .replace(/nr\.? of /g, "no of ")
-    .replace(/['’.,:;_"*†=]/g, " ")
-    .replace(/\s*\/\s*/g, "/")
-    .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
-    .replace(/ - /g, " ")
-    .replace(/\s+/g, " ")
-    .trim();
+  return (
+    cleanText(typed)
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      // Korean and Japanese signs are put together again
+      .normalize("NFC")
+      .toLowerCase()
+      .replace(/ł/g, "l")
+      .replace(/ı/g, "i")
+      .replace(/\u00f8|\u00d8/g, "ø")
+      .replace(/ß/g, "ss")
+      .replace(/n[°º]\.?/g, "no ")
+      .replace(/\breq'?d\b/g, "reqd")
+      .replace(DIGITS_OF_WORDS, " ")
+      .replace(/nr\.? of /g, "no of ")
+      .replace(/['’.,:;_"*†=]/g, " ")
+      .replace(/\s*\/\s*/g, "/")
+      .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
+      .replace(/ - /g, " ")
+      .replace(/\s+/g, " ")
+      .trim()
+  );
 }
 
 const BRACKETED = /[([]\s*([^()[\]]*?)\s*[)\]]/;

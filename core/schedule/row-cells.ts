@@ -1,11 +1,16 @@
 import { beginsWithWord, isWord, plainWords } from "./row-words";
 import type { Cell } from "./sheet";
 
+/** "Page 2 of 3", "Schedule 9 page 2", "Blatt 4" */
+const PAGE =
+  /(?:^|\s)(?:page|pg|sheet|blatt|seite|feuille|pagina|hoja|folha|foglio|blad|strona|sayfa)\s*(?:no\s*)?\d+(?:\s*(?:of|\/|von|de|sur|di|van|z)\s*\d+)?$/;
+
 /** True where the first text of a row belongs to a title block or ends the schedule. */
 export function isTitleOrFoot(cells: readonly Cell[], filled: readonly number[]): boolean {
   const first = filled.find((column) => typeof cells[column] === "string");
   if (first === undefined) return false;
   const plain = plainWords(String(cells[first]));
+  if (PAGE.test(plain)) return true;
   return beginsWithWord("title", plain) || isWord("foot", plain);
 }
 

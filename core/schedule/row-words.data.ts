@@ -12,6 +12,8 @@ export type RowWordUse =
   | "superseded"
   | "count-unit"
   | "count-set"
+  | "column-unit"
+  | "accessory"
   | "title"
   | "group";
 
@@ -66,6 +68,22 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "soma",
         "totale",
         "tot",
+        "totaal",
+        "razem",
+        "ogolem",
+        "toplam",
+        "genel toplam",
+        "합계",
+        "총계",
+        "总重",
+        "итого",
+        "всего",
+        "summa",
+        "totalt",
+        "celkem",
+        "spolu",
+        "jumlah",
+        "osszesen",
       ],
     },
     {
@@ -219,6 +237,28 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "comme ci-dessus",
       ],
     },
+    {
+      use: "accessory",
+      words: [
+        "spacer",
+        "spacers",
+        "tying wire",
+        "tie wire",
+        "binding wire",
+        "chair",
+        "chairs",
+        "cover blocks",
+        "cover block",
+        "mesh",
+        "fabric",
+        "end caps",
+        "caps",
+        "abstandhalter",
+        "distanciers",
+        "separadores",
+        "nails",
+      ],
+    },
     { use: "blank", words: ["-", "--", "---", "n/a", "na", "nil", "none", ".", "/", "_", "x"] },
     {
       use: "group",
@@ -274,6 +314,12 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "bars",
         "stk",
         "stuck",
+        "stck",
+        "szt",
+        "шт",
+        "adet",
+        "ks",
+        "개",
         "st",
         "u",
         "un",
@@ -292,6 +338,10 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "links",
         "عدد",
       ],
+    },
+    {
+      use: "column-unit",
+      words: ["kg/m", "kgs/m", "kg/rmt", "lb/ft", "lbs/ft", "mm c/c", "kg/mtr", "公斤/米", "千克/米", "кг/м"],
     },
     {
       use: "count-set",

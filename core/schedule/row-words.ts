@@ -10,6 +10,7 @@ export function plainWords(typed: string): string {
   return cleanText(typed)
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
+    .normalize("NFC")
     .toLowerCase()
     .replace(/[.:;,]+(?=\s|$)/g, "")
     .replace(/\s+/g, " ")

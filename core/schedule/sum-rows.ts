@@ -2,6 +2,7 @@ import type { Bar, Standard } from "../standards/port";
 import type { TableReading, TotalRow } from "./bar-row";
 import { cleanText } from "./clean-text";
 import { type CommaUse, readNumberText } from "./read-number-text";
+import { recogniseHeader } from "./recognise-header";
 import { beginsWithWord, isWord } from "./row-words";
 import type { Cell } from "./sheet";
 
@@ -38,6 +39,36 @@ export function totalKind(
     if (SUM_BEHIND.test(plain)) return "subtotal";
   }
   return null;
+}
+
+const SUMMED: ReadonlySet<string> = new Set(["mass", "unitMass", "totalLength", "length"]);
+const NUMBER = /^[-+]?[\d.,'\u2019\s]*\d\s*%?$/;
+
+/**
+ * True where a row holds a label that names what columns sum ("Länge m", "Poids (kg)") and numbers, or
+ * numbers under several bar sizes at once, which no single bar has.
+ */
+export function isFootRow(
+  cells: readonly Cell[],
+  filled: readonly number[],
+  { bySize }: Pick<TableReading, "bySize">,
+): boolean {
+  let labels = 0;
+  let numbers = 0;
+  let underSizes = 0;
+  let namesSum = false;
+  for (const column of filled) {
+    const cell = cells[column];
+    if (typeof cell === "number" || (typeof cell === "string" && NUMBER.test(cleanText(cell)))) {
+      numbers += 1;
+      if (bySize?.some((one) => one.column === column) === true) underSizes += 1;
+    } else if (typeof cell === "string") {
+      labels += 1;
+      if (SUMMED.has(recogniseHeader(cell)?.kind ?? "")) namesSum = true;
+    }
+  }
+  if (labels > 2 || numbers === 0) return false;
+  return namesSum || (underSizes > 1 && underSizes >= numbers - 1);
 }
 
 /** The numbers of a sum's row, by column, as they are typed. */

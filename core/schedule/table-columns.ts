@@ -17,6 +17,8 @@ export interface LengthField {
   readonly least: number;
   readonly most: number;
   readonly texts: Map<string, LengthReading>;
+  /** where the inches of a length in feet stand; -1 where they do not stand apart */
+  readonly inches: number;
   /** the column's unit waits for the user: what is asked */
   readonly asks: string | null;
 }
@@ -72,7 +74,8 @@ export function tableColumns(layout: TableLayout) {
 }
 
 /** "No. of bars" beside members and without a number in each may count the bars of one member or of all. */
-function isTotalOpen({ table: { columns } }: TableLayout): boolean {
+function isTotalOpen({ table: { columns }, countIsSettled }: TableLayout): boolean {
+  if (countIsSettled) return false;
   const total = columns.get("total");
   if (total === undefined || total.corrected === true || !columns.has("members") || columns.has("each"))
     return false;
@@ -89,13 +92,14 @@ export function isFilled(cells: readonly Cell[], column: number): boolean {
 }
 
 function lengthField(layout: TableLayout, kind: ColumnKind): LengthField | null {
-  const column = layout.table.columns.get(kind)?.column;
+  const reading = layout.table.columns.get(kind);
   const how = layout.lengths.get(kind);
-  if (column === undefined || how === undefined) return null;
+  if (reading === undefined || how === undefined) return null;
+  const { column, inches = -1 } = reading;
   const asks = layout.asks.get(kind) ?? null;
   const isOpen = asks !== null || how.feetInches;
   const least = isOpen ? Number.POSITIVE_INFINITY : leastPlain(kind, how.factor);
-  return { kind, column, how, least, most: mostPlain(kind, how.factor), texts: new Map(), asks };
+  return { kind, column, how, least, most: mostPlain(kind, how.factor), texts: new Map(), inches, asks };
 }
 
 const LEAST_PLAIN_MM = 20;

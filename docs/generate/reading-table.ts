@@ -1,3 +1,4 @@
+import { HEADER_WORD_ROWS } from "../../core/schedule/header-word-rows";
 import { HEADER_WORDS } from "../../core/schedule/header-words.data";
 import { citationText } from "../../core/standards/citation";
 import { PATTERNS } from "../../tests/core/schedule/patterns/patterns";
@@ -35,7 +36,7 @@ export async function generate(): Promise<Map<string, string>> {
 
 function wordsByColumn(): string[] {
   const byKind = new Map<string, string[]>();
-  for (const { kind, words } of HEADER_WORDS.rows) byKind.set(kind, [...(byKind.get(kind) ?? []), ...words]);
+  for (const { kind, words } of HEADER_WORD_ROWS) byKind.set(kind, [...(byKind.get(kind) ?? []), ...words]);
   return [...byKind].map(([kind, words]) => row([kind, [...new Set(words)].join(", ")]));
 }
 

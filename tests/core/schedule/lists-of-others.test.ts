@@ -1,0 +1,193 @@
+import { describe, expect, it } from "vitest";
+import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { recogniseHeader } from "../../../core/schedule/recognise-header";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import type { Standard } from "../../../core/standards/port";
+import { resolveStandard } from "../../../core/standards/resolve-standard";
+
+// column orders and words by country are common practice; jobs and numbers are invented
+describe("header words", () => {
+  it.each([
+    ["Repère / Mark", "mark", null],
+    ["Dia. / Size", "size", null],
+    ["Nuance / Ø", "size", null],
+    ["Type & Dia", "size", null],
+    ["Type/size", "size", null],
+    ["رقم السيخ\nBar Mark", "mark", null],
+    ["Length (m)\nالطول", "length", "m"],
+    ["No. req'd", "total", null],
+    ["Bars / mbr", "each", null],
+    ["Nº por pieza", "each", null],
+    ["Nº piezas", "members", null],
+    ["Liczba w 1 elemencie", "each", null],
+    ["Długość [m]", "length", "m"],
+    ["Çap (mm)", "size", "mm"],
+    ["Birim ağırlık (kg/m)", "unitMass", null],
+    ["강종", "grade", null],
+    ["単位重量", "unitMass", null],
+    ["C.UNIT (cm)", "length", "cm"],
+    ["PESO + 10 % (kg)", "mass", "kg"],
+    ["Масса, кг", "mass", "kg"],
+    ["Weight (kg/m)", "unitMass", null],
+  ])("should take %s for %s", (header, kind, unit) => {
+    expect(recogniseHeader(header)).toMatchObject({ kind, unit });
+  });
+
+  it.each(["Location / Mark / Size", "H16-01", "A/B", "Zone 3"])(
+    "should take %s for no one column",
+    (text) => {
+      expect(recogniseHeader(text)).toBeNull();
+    },
+  );
+});
+
+describe("lists as others write them", () => {
+  it("should join a row of units to the header and take sums by size at the foot for totals", () => {
+    const reading = read("DIN-EC2:2013", [
+      ["Pos.", "Anzahl", "Ø", "Einzellänge", "Gesamtlänge", "Ø 8", "Ø 10", "Ø 12", "Bemerkung"],
+      [null, "Stck", "mm", "m", "m", "m", "m", "m", null],
+      [1, 48, 12, "5,45", "261,60", null, null, "261,60", "unten"],
+      [2, 60, 8, "1,24", "74,40", "74,40", null, null, "Bügel"],
+      [null, null, null, null, "Länge m", "74,40", "0,00", "261,60", null],
+      [null, null, null, null, "kg/m", "0,395", "0,617", "0,888", null],
+      [null, null, null, null, "Gewicht kg", "29,39", "0,00", "232,30", null],
+      [null, null, null, null, "Gesamtgewicht kg", "261,69", null, null, null],
+    ]);
+    expect(reading.rowClasses.join(" ")).toBe("heading heading bar bar total total total total");
+    expect(lines(reading)).toEqual([" 1 12 x48 5450 unten", " 2 8 x60 1240 Bügel"]);
+  });
+
+  it("should read a Polish list whose sizes stand behind their grade", () => {
+    const reading = read("EC2:2004", [
+      [
+        "Nr pręta",
+        "Średnica",
+        "Długość",
+        "Liczba w 1 elemencie",
+        "Liczba elementów",
+        "Liczba ogółem",
+        "Długość ogólna [m]",
+      ],
+      [null, "[mm]", "[m]", "[szt.]", "[szt.]", "[szt.]", "St0S Ø6", "A-IIIN Ø8", "A-IIIN Ø12"],
+      [1, 12, 6.34, 4, 3, 12, null, null, 76.08],
+      [2, 6, 1.16, 32, 3, 96, 111.36, null, null],
+      ["Długość ogólna wg średnic [m]", null, null, null, null, null, 111.36, 0, 76.08],
+      ["Masa całkowita [kg]", null, null, null, null, null, 92.3],
+    ]);
+    expect(reading.rowClasses.join(" ")).toBe("heading heading bar bar total total");
+    expect(reading.bars.map(({ members, each, total, length }) => [members, each, total, length])).toEqual([
+      [3, 4, 12, 6340],
+      [3, 32, 96, 1160],
+    ]);
+  });
+
+  it("should settle a bare count beside members by the total lengths under the sizes", () => {
+    const head = ["Poz No", "Çap (mm)", "Benzer", "Adet", "Boy (m)", "Φ8", "Φ12", "Φ16"];
+    const each = read("EC2:2004", [
+      head,
+      ["P1", 16, 4, 8, 4.2, null, null, 134.4],
+      ["P2", 8, 4, 28, 1.72, 192.64, null, null],
+      ["GENEL TOPLAM (kg)", null, null, null, null, null, null, 288.4],
+    ]);
+    expect(
+      each.bars.map(({ members, each: one, total, problems }) => [members, one, total, problems]),
+    ).toEqual([
+      [4, 8, null, null],
+      [4, 28, null, null],
+    ]);
+    const all = read("EC2:2004", [
+      head,
+      ["P1", 16, 4, 32, 4.2, null, null, 134.4],
+      ["P2", 8, 4, 112, 1.72, 192.64, null, null],
+    ]);
+    expect(all.bars.map(({ each: one, total, problems }) => [one, total, problems])).toEqual([
+      [null, 32, null],
+      [null, 112, null],
+    ]);
+  });
+
+  it("should read a length in a column of feet and one of inches", () => {
+    const reading = read("ACI318:2019", [
+      ["MARK", "NO.", "SIZE", "LENGTH", null, "LOCATION"],
+      [null, null, null, "FT", "IN", null],
+      ["501", 120, 5, 11, 6, "BOT"],
+      ["502", 60, 4, 39, 0, null],
+      ["503", 44, 6, null, 9.5, null],
+      ["504", 8, 6, 4, null, null],
+      ["505", 8, 6, 4, "see", null],
+    ]);
+    // 11 ft 6 in = 138 in = 3505.2 mm; 39 ft = 11887.2; 9.5 in = 241.3; 4 ft = 1219.2
+    expect(reading.bars.map(({ length }) => length)).toEqual([3505.2, 11887.2, 241.3, 1219.2, null]);
+    expect(reading.bars[4]?.problems?.[0]).toMatchObject({ field: "length", column: 4, outcome: "unread" });
+    expect(reading.bars.map(({ total }) => total)).toEqual([120, 60, 44, 8, 8]);
+  });
+
+  it("should take the first No. for a serial number where another column counts the bars", () => {
+    const serial = read("BS8666:2005", [
+      ["No.", "Bar mark", "Size", "Qty", "Length"],
+      [1, "A1", "H16", 24, 3000],
+      [2, "A2", "H12", 8, 2000],
+    ]);
+    expect(serial.bars.map(({ mark, total, each }) => [mark, total, each])).toEqual([
+      ["A1", 24, null],
+      ["A2", 8, null],
+    ]);
+    const counts = read("BS8666:2005", [
+      ["Item", "Element", "Bar", "Dia (mm)", "Nr", "Length (m)"],
+      [1, "Pad P1", "B1", 16, 13, 2.3],
+      [2, "Pad P1", "B2", 16, 12, 2.1],
+    ]);
+    expect(counts.bars.map(({ total }) => total)).toEqual([13, 12]);
+  });
+
+  it("should carry a unit and its number down from a row of several cells", () => {
+    const header = ["Mark", "Size", "No. per unit", "Length", "Shape", "A"];
+    const reading = read("BS8666:2005", [
+      header,
+      ["S1-1", "H12", 9, 3600, "00"],
+      [],
+      ["Unit ST2", null, "No. of units:", 4],
+      header,
+      ["ST2-1", "H12", 5, 3300, "00"],
+    ]);
+    expect(reading.rowClasses.join(" ")).toBe("heading bar blank heading heading bar");
+    expect(reading.bars[1]).toMatchObject({ member: "Unit ST2", members: 4, each: 5 });
+  });
+
+  it("should keep page titles, wire and spacers out of members and bars", () => {
+    const reading = read("BS8666:2005", [
+      ["ref", "size", "qty", "length", "sc"],
+      ["A1", 12, 30, 3000, 0],
+      ["Schedule 9 page 2"],
+      ["A2", 12, 30, 2000, 0],
+      [null, "spacers 50mm", "2 bags"],
+      [null, "something", "some"],
+    ]);
+    expect(reading.rowClasses.join(" ")).toBe("heading bar note bar note unread");
+    expect(reading.bars.map(({ member }) => member)).toEqual([null, null]);
+  });
+
+  it.each([
+    ["doors", ["Mark", "Size", "No.", "Length", "Type"], ["D01", "926x2040", 1, 2040, "FD30"]],
+    [
+      "sections",
+      ["Mark", "Section", "No", "Length (mm)", "Mass (kg)"],
+      ["B1", "203x203x46 UC", 2, 4500, 414],
+    ],
+  ])("should not take a list of %s for bars", (_what, header, row) => {
+    const reading = read("BS8666:2005", [header, row, row, row]);
+    expect(reading.bars).toEqual([]);
+    expect(reading.noHeader?.nearestRow).toBe(0);
+  });
+});
+
+function read(standard: string, rows: readonly (readonly Cell[])[]): ScheduleReading {
+  return readSchedule(sheetFromRows("Sheet1", rows), resolveStandard(standard) as Standard);
+}
+
+function lines({ bars }: ScheduleReading): string[] {
+  return bars.map(({ member, mark, size, total, length, remark }) =>
+    `${member ?? ""} ${mark ?? ""} ${size?.bar?.size ?? "?"} x${total} ${length} ${remark ?? ""}`.trimEnd(),
+  );
+}
