@@ -12,7 +12,7 @@ import { printDecisions } from "./print-decisions";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
 import { standardFor } from "./standard-for";
-import { refuseTarget, writeCopy } from "./write-copy";
+import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
@@ -33,6 +33,7 @@ export const check: Command = {
     const book = openBook(path);
     if (out !== null && book.workbook === null)
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
+    if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const sheets = withShopSheet(book, readSheets(book, given.text("sheet")));
     const settings = auditSettingsOf(book);

@@ -1,5 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule";
+import { LAST_COLUMN, LAST_ROW } from "../ooxml/cell-address";
 import { InputRefused } from "./input-refused";
 
 const DELIMITERS = [",", ";", "\t", "|"] as const;
@@ -25,6 +26,12 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
   } catch (error) {
     const reason = error instanceof Error ? error.message.replace(/\s+/g, " ") : String(error);
     throw new InputRefused(`${name} cannot be read as separated values: ${reason}`);
+  }
+  const columns = records.reduce((most, row) => Math.max(most, row.length), 0);
+  if (records.length > LAST_ROW + 1 || columns > LAST_COLUMN + 1) {
+    throw new InputRefused(
+      `${name} has ${records.length} rows and ${columns} columns, and no sheet has more than ${LAST_ROW + 1} and ${LAST_COLUMN + 1}: cut the file`,
+    );
   }
   const hasDecimalComma =
     delimiter !== "," && records.some((row) => row.some((cell) => /^-?\d+,\d{1,2}$/.test(cell)));

@@ -5,7 +5,7 @@ import { nativeDeflater } from "./native-deflater";
 import { openBook } from "./open-book";
 import { countErrors, recalculateBook } from "./recalculate-book";
 import { standardFor } from "./standard-for";
-import { refuseTarget, writeCopy } from "./write-copy";
+import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `recalc BOOK --out COPY`: BAR formulas evaluated and stored as Excel stores an add-in's. */
 export const recalc: Command = {
@@ -22,6 +22,7 @@ export const recalc: Command = {
     refuseTarget(path, out);
     const book = openBook(path);
     if (book.workbook === null) throw new InputRefused("a .csv holds no formulas: name an .xlsx file");
+    refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const { writes, formulas, left } = recalculateBook(book.workbook, standard.id);
     const sheets = new Map([...writes].map(([sheet, list]) => [sheet, { writes: list }]));

@@ -62,8 +62,12 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
     if (tag.name !== "sheet" || tag.kind === "close") continue;
     const id = attribute(tag.attributes, "id");
     const relationship = relationships.find((one) => one.id === id);
+    if (relationship !== undefined && relationship.type !== "worksheet") continue;
     const target = relationship === undefined ? null : parts.nameOf(relationship.target);
-    if (relationship?.type !== "worksheet" || target === null) continue;
+    if (target === null) {
+      const name = attribute(tag.attributes, "name") ?? "";
+      throw new UnreadableWorkbook(`not a whole workbook: the part of its sheet "${name}" is missing`);
+    }
     const state = attribute(tag.attributes, "state");
     sheets.push({
       name: attribute(tag.attributes, "name") ?? "",

@@ -169,6 +169,16 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
     rowNumbers: store.rowNumbers,
     valueAt,
     cell: (row, column) => valueAt(row + top, column + left),
+    // as far as the row is filled: one stray cell in the last column makes no row long
+    rowCells: (row) => {
+      const cells: Cell[] = [];
+      for (const { column, index } of store.cellsOfRow(row + top)) {
+        if (column < left || store.isBlank(index)) continue;
+        while (cells.length < column - left) cells.push(null);
+        cells.push(store.cell(index));
+      }
+      return cells;
+    },
     shown: (row, column) => {
       const index = at(row, column);
       const value = index < 0 ? null : store.cell(index);

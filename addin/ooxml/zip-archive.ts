@@ -1,4 +1,5 @@
 import { Inflate } from "fflate";
+import { crc32 } from "./crc32";
 import { UnreadableWorkbook } from "./unreadable-workbook";
 import { ZIP_LIMITS, type ZipLimits } from "./zip-limits";
 
@@ -60,11 +61,13 @@ export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS): ZipA
 /** The inflated bytes of one entry, piece by piece, counted as they come. */
 export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<Uint8Array> {
   if (entry.method === STORED) {
+    if (crc32(entry.compressed, 0) !== entry.crc) throw changed(entry);
     yield entry.compressed;
     return;
   }
   let pieces: Uint8Array[] = [];
   let size = 0;
+  let crc = 0;
   const inflate = new Inflate((piece) => {
     pieces.push(piece);
   });
@@ -77,6 +80,7 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
     }
     for (const piece of pieces) {
       size += piece.length;
+      crc = crc32(piece, crc);
       holdAgainstLimits(entry, size, archive.limits, end);
       if (piece.length > 0) yield piece;
     }
@@ -87,6 +91,13 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
       `the part ${entry.name} inflates to ${size} bytes, the file says ${entry.declaredSize}: it is damaged`,
     );
   }
+  if (crc !== entry.crc) throw changed(entry);
+}
+
+function changed({ name }: ZipEntry): UnreadableWorkbook {
+  return new UnreadableWorkbook(
+    `the part ${name} is damaged: its check sum is another; fetch the file again`,
+  );
 }
 
 /** All inflated bytes of one entry. */

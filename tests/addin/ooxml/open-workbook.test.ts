@@ -51,6 +51,26 @@ describe("openWorkbook", () => {
     expect(reason(longer)).toContain("damaged");
   });
 
+  it("refuses a part whose bytes are not those that the check sum was made of", async () => {
+    const stored = new JSZip();
+    const made = await JSZip.loadAsync(await buildPackage(GOOD));
+    for (const [name, file] of Object.entries(made.files)) stored.file(name, await file.async("string"));
+    for (const bytes of [await buildPackage(GOOD), await stored.generateAsync({ type: "uint8array" })]) {
+      const other = withDirectory(bytes, "xl/worksheets/sheet1.xml", (view, at) =>
+        view.setUint32(at + 16, view.getUint32(at + 16, true) ^ 1, true),
+      );
+      expect(reason(other)).toMatch(/sheet1\.xml is damaged: its check sum/);
+    }
+  });
+
+  it("passes over no sheet that the workbook names and whose part is missing", async () => {
+    const zip = await JSZip.loadAsync(await buildPackage([...GOOD, { name: "Beams", xml: "" }]));
+    zip.remove("xl/worksheets/sheet2.xml");
+    expect(reason(await zip.generateAsync({ type: "uint8array" }))).toContain(
+      'the part of its sheet "Beams" is missing',
+    );
+  });
+
   it("refuses a part that declares more than any schedule inflates to", async () => {
     const bytes = declared(await buildPackage(GOOD), 1_500_000_000);
     expect(reason(bytes)).toContain("not opened");

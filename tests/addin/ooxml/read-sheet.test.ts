@@ -24,6 +24,18 @@ describe("readSheet", () => {
     expect(sheet.formulaAt(1, 3)?.text).toBe('A1&"x"');
   });
 
+  it("gives a row's cells as far as it is filled, whatever stands in the sheet's last cell", async () => {
+    const sheet = await readRows(
+      '<row r="2"><c r="B2"><v>1</v></c><c r="D2"><v>2</v></c><c r="E2" s="0"/></row>' +
+        '<row r="1048576"><c r="XFD1048576"><v>3</v></c></row>',
+    );
+    expect([sheet.rowCount, sheet.columnCount]).toEqual([1_048_575, 16_383]);
+    expect(sheet.rowCells?.(0)).toEqual([1, null, 2]);
+    expect(sheet.rowCells?.(500_000)).toEqual([]);
+    expect(sheet.rowCells?.(1_048_574).length).toBe(16_383);
+    expect(sheet.rowCells?.(1_048_574).at(-1)).toBe(3);
+  });
+
   it("reads shared texts: rich, phonetic, escaped and struck through", async () => {
     const texts = new Map([
       [

@@ -1,0 +1,73 @@
+import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { buildPackage } from "../../_support/build-package";
+import { barwright } from "../../_support/command-line";
+
+const folder = mkdtempSync(join(tmpdir(), "barwright-bad-"));
+const ROWS = [
+  ["Member", "Bar mark", "Type and size", "Total no.", "Length (mm)", "Shape code", "A"],
+  ["B1", "01", "H16", 2, 1000, "00", 1000],
+];
+
+function file(name: string, bytes: Uint8Array | string): string {
+  const path = join(folder, name);
+  writeFileSync(path, bytes);
+  return path;
+}
+
+describe("files that are odd or damaged", () => {
+  it("are refused in one line, and nothing is written", async () => {
+    const good = writeNewWorkbook({ sheets: [{ name: "S", rows: ROWS }] });
+    const bad = [
+      [file("short.xlsx", good.subarray(0, good.length / 2)), "cut short"],
+      [file("text.xlsx", "hello"), "not a workbook"],
+      [file("wide.csv", "a,".repeat(20_000)), "1 rows and 20001 columns"],
+      [file("zeros.csv", new Uint8Array(100)), "not a text file"],
+      [folder, "is a folder"],
+      [join(folder, "none.xlsx"), "there is no file"],
+    ] as const;
+    for (const [path, words] of bad) {
+      for (const command of ["check", "recalc", "tickets"]) {
+        const out = join(folder, `out-of-${command}.xlsx`);
+        const run = await barwright([command, path, "--out", out]);
+        const told = run.err.trim().split("\n");
+        expect([run.exit, run.out, told.length, existsSync(out)], `${command} ${path}`).toEqual([
+          2,
+          "",
+          1,
+          false,
+        ]);
+        expect(told[0]).toContain(words);
+      }
+    }
+  });
+
+  it("with one stray cell in the last corner of the sheet are checked like any other", async () => {
+    const rows = ROWS.map((row, at) => {
+      const cells = row.map((cell, column) => {
+        const address = `${"ABCDEFG"[column]}${at + 1}`;
+        return typeof cell === "number"
+          ? `<c r="${address}"><v>${cell}</v></c>`
+          : `<c r="${address}" t="inlineStr"><is><t>${cell}</t></is></c>`;
+      });
+      return `<row r="${at + 1}">${cells.join("")}</row>`;
+    });
+    rows.push('<row r="1048576"><c r="XFD1048576"><v>1</v></c></row>');
+    const path = file("far.xlsx", await buildPackage([{ name: "S", xml: rows.join("") }]));
+    const run = await barwright(["check", path, "--json"]);
+    const { rows: classes } = JSON.parse(run.out) as { rows: Record<string, number> };
+    expect(classes).toMatchObject({ bars: 1, headings: 1 });
+    expect(Object.values(classes).reduce((sum, count) => sum + count, 0)).toBe(1_048_576);
+  });
+
+  it("keep their kind: a copy named otherwise is refused", async () => {
+    const path = file("book.xlsx", writeNewWorkbook({ sheets: [{ name: "S", rows: ROWS }] }));
+    for (const command of ["check", "recalc"]) {
+      const run = await barwright([command, path, "--out", join(folder, "copy.xlsm")]);
+      expect([run.exit, run.err]).toEqual([2, expect.stringContaining("so name it .xlsx")]);
+    }
+  });
+});
