@@ -1,3 +1,4 @@
+import { isShopSheet, machinesOfBook } from "../../core/shop";
 import { patchWorkbook } from "../ooxml/patch-workbook";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
@@ -24,7 +25,12 @@ export const recalc: Command = {
     if (book.workbook === null) throw new InputRefused("a .csv holds no formulas: name an .xlsx file");
     refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const { writes, formulas, left } = recalculateBook(book.workbook, standard.id);
+    const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
+    const machines = machinesOfBook(shopSheets, standard);
+    const { writes, formulas, left } = recalculateBook(book.workbook, {
+      defaultStandard: standard.id,
+      ...(machines === undefined ? {} : { machines }),
+    });
     const sheets = new Map([...writes].map(([sheet, list]) => [sheet, { writes: list }]));
     writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults: true }, nativeDeflater));
     const errors = countErrors(writes);

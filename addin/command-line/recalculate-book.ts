@@ -1,5 +1,5 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import type { Block } from "../../core/formulas";
+import type { Block, FunctionEnvironment } from "../../core/formulas";
 import { type Cell, isCellError } from "../../core/schedule";
 import { barFunctionName, hasBarFunction, typedFormula } from "../ooxml/bar-formula-names";
 import { cellAddress, LAST_COLUMN, LAST_ROW, parseRange } from "../ooxml/cell-address";
@@ -33,8 +33,8 @@ interface OwnFormula {
  * Evaluates every BAR formula of a workbook over the values that stand in it; a BAR formula that leans
  * on another is evaluated after it. Formulas with other functions are left as they are.
  */
-export function recalculateBook(workbook: Workbook, defaultStandard: string): Recalculation {
-  return new Recalculator(workbook, defaultStandard).run();
+export function recalculateBook(workbook: Workbook, environment: FunctionEnvironment): Recalculation {
+  return new Recalculator(workbook, environment).run();
 }
 
 class Recalculator {
@@ -46,7 +46,7 @@ class Recalculator {
 
   constructor(
     private readonly workbook: Workbook,
-    private readonly defaultStandard: string,
+    private readonly environment: FunctionEnvironment,
   ) {}
 
   run(): Recalculation {
@@ -125,7 +125,7 @@ class Recalculator {
   }
 
   private place(sheet: string): FormulaPlace {
-    return { defaultStandard: this.defaultStandard, cells: (reference) => this.cells(sheet, reference) };
+    return { ...this.environment, cells: (reference) => this.cells(sheet, reference) };
   }
 
   private cells(from: string, reference: string): Block {

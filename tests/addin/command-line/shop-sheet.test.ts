@@ -1,8 +1,9 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { openWorkbook } from "../../../addin/ooxml/open-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
 
@@ -59,6 +60,29 @@ describe("a Shop sheet beside a schedule", () => {
     // the trial came back by 8 degrees, and the bender turns 91 at most
     expect(findings.map(({ code, cell }) => `${code} ${cell}`)).toContain("MACHINE105 F2");
     expect(sheets.map(({ sheet }) => sheet)).toEqual(["Bars"]);
+  });
+
+  it("tells formulas which benders there are and how far they turn", async () => {
+    const asked = (machine: string) => `BAR.COMPENSATED(90,"H16",,64,500,Shop!A7:I9,"plain","${machine}")`;
+    const formulas = ["Bender A", "Bender Z"].map((name) => ({ value: 0, formula: asked(name) }));
+    const rows = formulas.map((formula) => [formula]);
+    const path = join(folder, "formulas.xlsx");
+    const copy = join(folder, "formulas-copy.xlsx");
+    const run = async (sheets: { name: string; rows: unknown[][] }[]) => {
+      writeFileSync(path, writeNewWorkbook({ sheets } as Parameters<typeof writeNewWorkbook>[0]));
+      expect((await barwright(["recalc", path, "--out", copy])).exit).toBe(0);
+      const sheet = openWorkbook(readFileSync(copy)).read("Calc");
+      return [sheet.valueAt(0, 0), sheet.valueAt(1, 0)];
+    };
+    // the trials came back by 8 degrees: 98, which a bender that turns 91 cannot; nobody owns a Bender Z
+    const turnsLess = await run([{ name: "Calc", rows }, shop]);
+    expect(turnsLess).toMatchObject([{ error: "#N/A" }, { error: "#VALUE!" }]);
+    const further = SHOP.map((row) => row.map((cell) => (cell === 91 ? 190 : cell)));
+    const turnsMore = await run([
+      { name: "Calc", rows },
+      { name: "Shop", rows: further },
+    ]);
+    expect(turnsMore).toMatchObject([98, { error: "#VALUE!" }]);
   });
 
   it("is no schedule when asked for by name", async () => {
