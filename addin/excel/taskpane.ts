@@ -1,5 +1,8 @@
 import "./taskpane.css";
+import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
+import { forgetMachines, readMachinesBy } from "../functions/machines-known";
+import { machinesOfWorkbook } from "../pane/machines-of-workbook";
 import { openPane } from "../pane/open-pane";
 import { SETTING_NAMES } from "../pane/setting-names";
 import { applyTheme } from "../pane/theme";
@@ -18,12 +21,19 @@ readDefaultStandardBy(async () => {
   return workbook.setting(SETTING_NAMES.standard);
 });
 
+readMachinesBy(async () => {
+  await Office.onReady();
+  return machinesOfWorkbook(workbook);
+});
+
 const { host } = await Office.onReady();
 if (host === Office.HostType.Excel) await openInExcel(place);
 else sayOutside(place);
 
 async function openInExcel(place: Element): Promise<void> {
-  const { element } = await openPane(place, untilClosed(withFreshStandard(workbook)), {
+  const own = untilClosed(withFreshStandard(workbook));
+  followShopSheet(own);
+  const { element } = await openPane(place, own, {
     // the pane of Excel on the desktop has no print dialogue
     print: null,
     save: saveText,
@@ -40,6 +50,16 @@ function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
       forgetDefaultStandard();
     },
   };
+}
+
+/** Formulas that name a machine do not lean on the cells of the Shop sheet: they are told when it changes. */
+function followShopSheet(workbook: WorkbookPort): void {
+  workbook.onChange(({ sheet }) => {
+    if (!isShopSheet(sheet) || !forgetMachines()) return;
+    workbook
+      .recalculate()
+      .catch((error: unknown) => console.error("BAR formulas were not recalculated", error));
+  });
 }
 
 /** Takes every listener off the workbook when the page goes. */

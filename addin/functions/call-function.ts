@@ -1,9 +1,10 @@
 import { FUNCTIONS_AT_HAND } from "../../core/formulas/at-hand";
-import type { Block, WorksheetFunction } from "../../core/formulas/worksheet-function";
+import type { Block, FunctionEnvironment, WorksheetFunction } from "../../core/formulas/worksheet-function";
 import { isCellError } from "../../core/schedule/sheet";
 import { blockOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
-import { defaultStandard } from "./default-standard";
+import { defaultStandard as standardOfWorkbook } from "./default-standard";
+import { machinesKnown } from "./machines-known";
 
 /** Results kept for calls of the same content; Excel calls again for every cell it opens. */
 const KEPT_RESULTS = 500;
@@ -15,8 +16,13 @@ const results = new Map<string, Block>();
  */
 export async function callFunction(name: string, given: readonly Given[]): Promise<unknown[][]> {
   const blocks = given.map(blockOf);
-  const standard = await standardInForce();
-  const result = calculate(await functionNamed(name), standard, blocks);
+  const defaultStandard = await inWords(standardOfWorkbook);
+  const definition = await functionNamed(name);
+  const machines = namesMachine(definition, blocks) ? await inWords(machinesKnown) : undefined;
+  const result = calculate(definition, blocks, {
+    defaultStandard,
+    ...(machines === undefined ? {} : { machines }),
+  });
   const only = result.length === 1 && result[0]?.length === 1 ? result[0][0] : null;
   if (only !== null && only !== undefined && isCellError(only)) throw excelError(only);
   return excelRows(result);
@@ -39,15 +45,21 @@ async function fetchCheck(): Promise<WorksheetFunction> {
   }
 }
 
+/** Only these need the Shop sheet, so only they wait for it. */
+function namesMachine({ args }: WorksheetFunction, blocks: readonly (Block | undefined)[]): boolean {
+  const place = args.findIndex(({ name }) => name === "machine");
+  return blocks[place]?.flat().some((cell) => cell !== null && cell !== "") === true;
+}
+
 function calculate(
   definition: WorksheetFunction,
-  standard: string,
   blocks: readonly (Block | undefined)[],
+  environment: FunctionEnvironment,
 ): Block {
-  const key = contentKey(definition.name, standard, blocks);
+  const key = contentKey(definition.name, JSON.stringify(environment), blocks);
   const kept = results.get(key);
   if (kept !== undefined) return kept;
-  const result = callCore(definition, blocks, standard);
+  const result = callCore(definition, blocks, environment);
   if (results.size >= KEPT_RESULTS) results.delete(results.keys().next().value as string);
   results.set(key, result);
   return result;
@@ -57,19 +69,20 @@ function calculate(
 function callCore(
   definition: WorksheetFunction,
   blocks: readonly (Block | undefined)[],
-  defaultStandard: string,
+  environment: FunctionEnvironment,
 ): Block {
   try {
-    return definition.call(blocks, { defaultStandard });
+    return definition.call(blocks, environment);
   } catch (problem) {
     const message = `BAR.${definition.name} failed, which is a fault of the add-in: report it with its arguments (${String(problem)})`;
     throw excelError({ error: "#VALUE!", message });
   }
 }
 
-async function standardInForce(): Promise<string> {
+/** What the workbook says; why it cannot be read is told in the cell. */
+async function inWords<Answer>(ask: () => Promise<Answer>): Promise<Answer> {
   try {
-    return await defaultStandard();
+    return await ask();
   } catch (problem) {
     const message = problem instanceof Error ? problem.message : String(problem);
     throw excelError({ error: "#VALUE!", message });

@@ -1,10 +1,10 @@
 import type { Block } from "../../core/formulas";
 import { type Cell, isCellError } from "../../core/schedule/sheet";
 
-/** Key of a call: equal for equal content, of fixed length however long its ranges are. */
-export function contentKey(name: string, standard: string, blocks: readonly (Block | undefined)[]): string {
+/** Key of a call: equal for equal content in the same place, of fixed length however long its ranges are. */
+export function contentKey(name: string, place: string, blocks: readonly (Block | undefined)[]): string {
   const digest = new Digest();
-  digest.add(`${name}\u0001${standard}`);
+  digest.add(`${name}\u0001${place}`);
   for (const block of blocks) {
     digest.add(block === undefined ? "\u0002-" : `\u0002${block.length}x${block[0]?.length ?? 0}`);
     for (const row of block ?? []) for (const cell of row) digest.add(cellText(cell));

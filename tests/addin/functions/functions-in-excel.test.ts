@@ -2,6 +2,8 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../../../addin/functions/default-standard";
 import { functionsMetadata } from "../../../addin/functions/functions-metadata";
+import { forgetMachines, readMachinesBy } from "../../../addin/functions/machines-known";
+import { machinesOfWorkbook } from "../../../addin/pane/machines-of-workbook";
 import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
 import { errorArgument } from "../../_support/office-host/function-calls";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
@@ -202,6 +204,39 @@ describe("the standard in force", () => {
     await excelWorkbook().saveSetting("Barwright.Standard", null);
     forgetDefaultStandard();
     expect(await massOfN16()).toMatchObject({ ok: true });
+  });
+});
+
+describe("a machine that is named", () => {
+  const trials = [
+    ["size", "former", "grade", "bent to", "released"],
+    [16, 64, 500, 90, 82],
+  ];
+  const bentTo = (machine: string) =>
+    bar("COMPENSATED", one(90), one("H16"), null, one(64), one(500), trials, one("plain"), one(machine));
+
+  test("is any where the workbook has no Shop sheet, else one of its benders, up to what it turns", async () => {
+    readMachinesBy(() => machinesOfWorkbook(excelWorkbook()));
+    // bent to 90 came back to 82: 98, by the plain rule (common practice)
+    expect(await bentTo("Bender A")).toMatchObject({ ok: true, value: [[98]] });
+    const rows = [
+      ["machine", "largest angle"],
+      ["Bender A", 91],
+    ].map((row) => row.map((value) => ({ value })));
+    await excelWorkbook().addSheet("Shop", { rows });
+    expect(forgetMachines()).toBe(true);
+    const before = open.excel.requests.length;
+    expect(await bentTo("Bender A")).toMatchObject({
+      ok: false,
+      value: expect.stringContaining("beyond the 91 degrees that Bender A turns"),
+    });
+    const asked = open.excel.requests.length - before;
+    expect(await bentTo("Bender Z")).toMatchObject({
+      ok: false,
+      value: expect.stringMatching(/machine "Bender Z" is none of the Shop sheet.*Bender A/),
+    });
+    expect(open.excel.requests.length - before - asked).toBeLessThanOrEqual(1);
+    readMachinesBy(async () => undefined);
   });
 });
 
