@@ -1,4 +1,3 @@
-import type { Point } from "../geometry/point";
 import type { BarPath, PlanarPath } from "../shapes/path";
 
 const DEGREE = Math.PI / 180;
@@ -32,42 +31,57 @@ function planarWidth(path: PlanarPath, diameter: number, limit: number): number 
   }
   // laid along its longest leg a bar is never wider than its other legs together
   if (sum - longest + diameter <= limit) return null;
-  const corners = cornersOf(path);
+  const corners = layCorners(path);
   let narrowest = Infinity;
-  for (let a = 0; a < corners.length; a += 1) {
-    for (let b = a + 1; b < corners.length; b += 1) {
-      narrowest = Math.min(narrowest, widthAcross(corners, corners[a] as Point, corners[b] as Point));
+  // a side runs along a line through two corners; the narrowest is most often along a leg, so legs come first
+  for (let apart = 1; apart < corners; apart += 1) {
+    for (let from = 0; from + apart < corners; from += 1) {
+      const width = widthAcross(corners, from, from + apart);
+      if (width <= limit) return null;
+      if (width < narrowest) narrowest = width;
     }
   }
   return Number.isFinite(narrowest) ? narrowest : null;
 }
 
-function cornersOf(path: PlanarPath): readonly Point[] {
+/** Where the corners of the bar in hand lie: one place for all bars, since an audit lays each of them. */
+const across: number[] = [];
+const up: number[] = [];
+
+/** Lays the corners out and says how many there are. */
+function layCorners({ legs, turns }: PlanarPath): number {
   let heading = 0;
-  let at: Point = { x: 0, y: 0 };
-  const corners = [at];
-  path.legs.forEach((leg, index) => {
-    at = { x: at.x + leg.length * Math.cos(heading), y: at.y + leg.length * Math.sin(heading) };
-    corners.push(at);
-    heading += (path.turns[index]?.angle ?? 0) * DEGREE;
-  });
-  return corners;
+  let x = 0;
+  let y = 0;
+  across[0] = 0;
+  up[0] = 0;
+  for (let at = 0; at < legs.length; at += 1) {
+    const length = legs[at]?.length ?? 0;
+    x += length * Math.cos(heading);
+    y += length * Math.sin(heading);
+    across[at + 1] = x;
+    up[at + 1] = y;
+    heading += (turns[at]?.angle ?? 0) * DEGREE;
+  }
+  return legs.length + 1;
 }
 
-/** The narrowest rectangle has a side along a line through two corners. */
-function widthAcross(corners: readonly Point[], from: Point, to: Point): number {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+/** The shorter side of the rectangle that has a side along the line through two corners. */
+function widthAcross(corners: number, from: number, to: number): number {
+  const runX = (across[to] as number) - (across[from] as number);
+  const runY = (up[to] as number) - (up[from] as number);
+  const length = Math.sqrt(runX * runX + runY * runY);
   if (length < 1e-9) return Infinity;
-  const normal = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
-  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
-  return Math.min(extent(corners, normal), extent(corners, along));
+  const alongX = runX / length;
+  const alongY = runY / length;
+  return Math.min(extent(corners, alongX, alongY), extent(corners, -alongY, alongX));
 }
 
-function extent(corners: readonly Point[], axis: Point): number {
+function extent(corners: number, axisX: number, axisY: number): number {
   let low = Infinity;
   let high = -Infinity;
-  for (const { x, y } of corners) {
-    const place = x * axis.x + y * axis.y;
+  for (let at = 0; at < corners; at += 1) {
+    const place = (across[at] as number) * axisX + (up[at] as number) * axisY;
     if (place < low) low = place;
     if (place > high) high = place;
   }

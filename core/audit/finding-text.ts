@@ -1,14 +1,15 @@
 import type { LengthUnit } from "../units/length-unit";
 import { printLength } from "../units/print-length";
-import { fillTemplate } from "../units/refusal";
+import { fillPlaces } from "../units/refusal";
 import type { MessageValue, MessageValues } from "./rule";
 
 /** A message's sentence: its template with every value in the unit of the standard's users. */
 export function findingText(template: string, values: MessageValues | undefined, unit: LengthUnit): string {
   if (values === undefined) return template;
-  const texts: Record<string, string> = {};
-  for (const name of Object.keys(values)) texts[name] = valueText(values[name] as MessageValue, unit);
-  return fillTemplate(template, texts);
+  return fillPlaces(template, (name) => {
+    const value = values[name];
+    return value === undefined ? null : valueText(value, unit);
+  });
 }
 
 function valueText(value: MessageValue, unit: LengthUnit): string {

@@ -17,6 +17,7 @@ import { DIMENSION_LETTERS } from "./dimension-letters";
 import { leastFormerOf } from "./former-question";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
+import type { SaidWords } from "./said-words";
 import type { SheetOfRow } from "./sheet-habits";
 
 const NO_DIMS: readonly (number | null)[] = [];
@@ -29,18 +30,11 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  */
 export class RowFacts {
   #named: NamedShape | null | undefined;
-  #resolved: ResolvedShape | Refusal | null | undefined;
-  #developed: DevelopedLength | Refusal | null | undefined;
-  #cut: CutLength | Refusal | null | undefined;
-  #exact: number | undefined;
-  #broken: readonly LimitJudgement[] | undefined;
   #leastFormer: Cited<number> | null | undefined;
   #grade: Grade | null | undefined;
-  #words: string | undefined;
+  #said: SaidWords | undefined;
   #coating: string | null | undefined;
   #markKey: string | null | undefined;
-
-  #judgement: LengthJudgement | undefined;
 
   constructor(
     public row: BarRow,
@@ -48,14 +42,11 @@ export class RowFacts {
     readonly standard: Standard,
   ) {}
 
-  /** Forgets what is large and quickly worked out again, once the row is judged. */
-  release(): void {
-    this.#resolved = undefined;
-    this.#developed = undefined;
-    this.#cut = undefined;
-    this.#exact = undefined;
-    this.#broken = undefined;
-    this.#judgement = undefined;
+  /** What is large and quickly worked out again is kept for the one row of the sheet that is in hand. */
+  get #inHand(): RowInHand {
+    const { inHand } = this.sheet;
+    if (inHand.owner !== this) inHand.take(this);
+    return inHand;
   }
 
   /** The same facts under a new reading of the sheet, where the row itself reads as before. */
@@ -98,12 +89,17 @@ export class RowFacts {
 
   /** Member and remark in lower case, for what the sheet says only in words. */
   get words(): string {
-    if (this.#words === undefined) {
-      const { member, remark } = this.row;
-      this.#words =
-        remark === null ? (member ?? "").toLowerCase() : `${member ?? ""} ${remark}`.toLowerCase();
-    }
-    return this.#words;
+    return this.#wordsSaid.text;
+  }
+
+  /** What `read` makes of `words`: it is asked once for all bars of the same words. */
+  inWords<Answer>(read: (words: string) => Answer): Answer {
+    return this.#wordsSaid.ask(read);
+  }
+
+  get #wordsSaid(): SaidWords {
+    this.#said ??= this.sheet.words.of(this.row.member, this.row.remark);
+    return this.#said;
   }
 
   /** The size as it is named in messages. */
@@ -176,14 +172,15 @@ export class RowFacts {
 
   /** A coating said in its own column, else in the remark. */
   get coating(): string | null {
-    if (this.#coating === undefined) this.#coating = this.row.coating ?? coatingIn(this.words);
+    if (this.#coating === undefined) this.#coating = this.row.coating ?? this.inWords(coatingIn);
     return this.#coating;
   }
 
   /** The shape as resolved, or why it could not be; null where shape or size is not read. */
   get resolved(): ResolvedShape | Refusal | null {
-    if (this.#resolved === undefined) this.#resolved = this.#resolve();
-    return this.#resolved;
+    const inHand = this.#inHand;
+    if (inHand.resolved === undefined) inHand.resolved = this.#resolve();
+    return inHand.resolved;
   }
 
   get shape(): ResolvedShape | null {
@@ -216,15 +213,17 @@ export class RowFacts {
   }
 
   get developed(): DevelopedLength | Refusal | null {
-    if (this.#developed === undefined)
-      this.#developed = this.shape === null ? null : developedLength(this.shape);
-    return this.#developed;
+    const inHand = this.#inHand;
+    if (inHand.developed === undefined)
+      inHand.developed = this.shape === null ? null : developedLength(this.shape);
+    return inHand.developed;
   }
 
   /** The exact length; null where it cannot be had. */
   get exactLength(): number | null {
-    this.#exact ??= this.shape === null ? NaN : exactLengthOf(this.shape);
-    return Number.isNaN(this.#exact) ? null : this.#exact;
+    const inHand = this.#inHand;
+    inHand.exact ??= this.shape === null ? NaN : exactLengthOf(this.shape);
+    return Number.isNaN(inHand.exact) ? null : inHand.exact;
   }
 
   /** The shortest straight with a bend at both ends; null where there is none or bends overlap. */
@@ -241,14 +240,19 @@ export class RowFacts {
   }
 
   get cut(): CutLength | null {
-    if (this.#cut === undefined) this.#cut = this.shape === null ? null : cutLength(this.shape);
-    return this.#cut instanceof Refusal ? null : this.#cut;
+    const inHand = this.#inHand;
+    if (inHand.cut === undefined) {
+      const cut = this.shape === null ? null : cutLength(this.shape);
+      inHand.cut = cut instanceof Refusal ? null : cut;
+    }
+    return inHand.cut;
   }
 
   /** Limits of the shape that the dims do not meet. */
   get brokenLimits(): readonly LimitJudgement[] {
-    this.#broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
-    return this.#broken;
+    const inHand = this.#inHand;
+    inHand.broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
+    return inHand.broken;
   }
 
   /** The length that is cut: as typed, else as computed. */
@@ -258,8 +262,9 @@ export class RowFacts {
 
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
   get lengthJudgement(): LengthJudgement {
-    this.#judgement ??= judgeLength(this);
-    return this.#judgement;
+    const inHand = this.#inHand;
+    inHand.judgement ??= judgeLength(this);
+    return inHand.judgement;
   }
 
   /** Bars in all. */
@@ -334,6 +339,27 @@ export class RowFacts {
 function coatingIn(words: string): string | null {
   const said = /galvani[sz]ed|epoxy/.exec(words);
   return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
+}
+
+/** What is worked out of the row that is judged now; another row takes its place. */
+export class RowInHand {
+  owner: RowFacts | null = null;
+  resolved: ResolvedShape | Refusal | null | undefined;
+  developed: DevelopedLength | Refusal | null | undefined;
+  cut: CutLength | null | undefined;
+  exact: number | undefined;
+  broken: readonly LimitJudgement[] | undefined;
+  judgement: LengthJudgement | undefined;
+
+  take(owner: RowFacts): void {
+    this.owner = owner;
+    this.resolved = undefined;
+    this.developed = undefined;
+    this.cut = undefined;
+    this.exact = undefined;
+    this.broken = undefined;
+    this.judgement = undefined;
+  }
 }
 
 /** What a silence is kept under: it holds when rows move. */

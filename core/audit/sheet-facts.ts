@@ -1,7 +1,8 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import { MarkIndex } from "./mark-index";
-import type { RowFacts } from "./row-facts";
+import { type RowFacts, RowInHand } from "./row-facts";
+import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 
 /** All sheets of a workbook, for what only several show. */
@@ -14,6 +15,8 @@ export class SheetFacts implements SheetOfRow {
   /** set by the audit once every row has its facts */
   bars: readonly RowFacts[] = [];
   book: BookFacts = { sheets: [this] };
+  readonly words = new WordsOfBars();
+  readonly inHand = new RowInHand();
   #habits: SheetHabits | undefined;
   #byRow: ReadonlyMap<number, RowFacts> | undefined;
   #repeated: Iterable<readonly RowFacts[]> | undefined;

@@ -1,5 +1,7 @@
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import type { RowInHand } from "./row-facts";
+import type { WordsOfBars } from "./said-words";
 
 /** What a rule for one row must know of its sheet's habits. */
 export interface SheetHabits {
@@ -20,6 +22,8 @@ export interface SheetOfRow {
   readonly sheet: Sheet;
   readonly reading: ScheduleReading;
   readonly habits: SheetHabits;
+  readonly words: WordsOfBars;
+  readonly inHand: RowInHand;
 }
 
 /** True where no rule for a row would judge otherwise. */

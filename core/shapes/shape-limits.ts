@@ -4,7 +4,7 @@ import type { CompiledShape } from "./compiled-shape";
 import { leastEndLeg, printedRadius } from "./least-former";
 import type { ResolvedShape } from "./resolve-shape";
 import type { CompiledLimit } from "./shape-limit-text";
-import { placeOf, type ShapeValues } from "./shape-values";
+import { noValues, placeOf, type ShapeValues } from "./shape-values";
 
 /** One dim against one bound of its code. */
 export interface LimitJudgement {
@@ -64,8 +64,16 @@ export function brokenShapeLimits(shape: ResolvedShape): readonly LimitJudgement
 
 const NONE: readonly LimitJudgement[] = [];
 
+const copied = noValues();
+
+/** A copy that stands until the next one is taken: limits are judged one bar after another. */
+function copyOf(values: ShapeValues): number[] {
+  for (let place = 0; place < copied.length; place += 1) copied[place] = values[place] as number;
+  return copied;
+}
+
 function valuesOfLimits(shape: ResolvedShape, { limitsNeed }: CompiledShape): ShapeValues {
-  const values = shape.values.slice();
+  const values = copyOf(shape.values);
   const { standard, diameter, use, grade } = shape;
   const printed = printedRadius(standard, diameter, use, grade);
   if (!isRefusal(printed)) values[r] = printed.value;

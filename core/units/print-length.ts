@@ -40,5 +40,7 @@ function fractionText(inches: number): string {
 }
 
 function decimals(value: number, places: number): string {
+  // a whole number prints as itself: nearly every length of a schedule is one
+  if (Number.isSafeInteger(value)) return String(value);
   return new Decimal(value).toDecimalPlaces(places).toString();
 }

@@ -62,5 +62,23 @@ function shortened(value: string | number): string | number {
 
 /** Puts values into `{name}` places; a place without a value stays visible. */
 export function fillTemplate(text: string, values: RefusalValues): string {
-  return text.replace(/\{(\w+)\}/g, (place, name: string) => (name in values ? String(values[name]) : place));
+  return fillPlaces(text, (name) => (name in values ? String(values[name]) : null));
+}
+
+/** A template's text and the names of its places in turn: texts at even places, names at odd ones. */
+const parted = new Map<string, readonly string[]>();
+
+/** `fillTemplate` with each value asked for by its name; null leaves the place visible. */
+export function fillPlaces(text: string, valueOf: (name: string) => string | null): string {
+  let parts = parted.get(text);
+  if (parts === undefined) {
+    parts = text.split(/\{(\w+)\}/);
+    parted.set(text, parts);
+  }
+  let filled = parts[0] as string;
+  for (let at = 1; at < parts.length; at += 2) {
+    const name = parts[at] as string;
+    filled += (valueOf(name) ?? `{${name}}`) + (parts[at + 1] as string);
+  }
+  return filled;
 }

@@ -12,7 +12,8 @@ export default defineRule({
   },
   messages: { other: "the remark names {angle} degrees, but every bend of shape {code} is 90" },
   checkRow(facts, _context, report) {
-    const said = /\b(\d{2,3})\s*(?:°|deg\b|degrees?\b)/.exec(facts.row.remark?.toLowerCase() ?? "");
+    const { remark } = facts.row;
+    const said = remark === null ? null : /\b(\d{2,3})\s*(?:°|deg\b|degrees?\b)/i.exec(remark);
     if (said === null) return;
     const { planarPath, definition } = facts;
     if (planarPath === null || definition === null || planarPath.turns.length === 0) return;

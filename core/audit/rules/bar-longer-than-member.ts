@@ -26,11 +26,11 @@ export default defineRule({
   },
   messages: { longer: "straight bar of {length} is over the {limit} that the member of {member} leaves" },
   checkRow(facts, _context, report) {
-    if (!facts.isStraight || facts.words === "") return;
+    if (!facts.isStraight) return;
     const length = facts.dim("A") ?? facts.row.length;
-    const member = memberLength(facts.words);
+    const member = facts.inWords(memberLength);
     if (length === null || member === null) return;
-    const limit = member - 2 * (coverIn(facts.words) ?? 0);
+    const limit = member - 2 * (facts.inWords(coverIn) ?? 0);
     if (length <= limit) return;
     report({
       messageId: "longer",

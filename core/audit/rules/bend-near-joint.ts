@@ -22,7 +22,7 @@ export default defineRule({
     near: "an end straight of {straight} is below {least} (10 diameters) on a bar noted as {joint}: ask the designer",
   },
   checkRow(facts, _context, report) {
-    const joint = facts.row.remark === null ? null : /\bweld\w*|\bcoupl\w*/.exec(facts.words);
+    const joint = facts.row.remark === null ? null : facts.inWords(jointSaid);
     if (joint === null) return;
     const { developed, diameter, planarPath } = facts;
     if (diameter === null || planarPath === null || planarPath.turns.length === 0) return;
@@ -34,8 +34,12 @@ export default defineRule({
       messageId: "near",
       outcome: "unsure",
       at: "remark",
-      values: { straight: { mm: straight }, least: { mm: least }, joint: joint[0] },
+      values: { straight: { mm: straight }, least: { mm: least }, joint },
       cite: WELD_DISTANCE,
     });
   },
 });
+
+function jointSaid(words: string): string | null {
+  return /\bweld\w*|\bcoupl\w*/.exec(words)?.[0] ?? null;
+}

@@ -1,5 +1,10 @@
 import { SITE_REBENDING } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysBentAgain = saying(
+  /\bre-?bend|\bre-?bent|\bben[dt] (?:out|back|on site|down on site)|\bsite ben[dt]|straighten/,
+);
 
 export default defineRule({
   code: "SITE104",
@@ -20,12 +25,7 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     if (facts.row.remark === null) return;
-    if (
-      !/\bre-?bend|\bre-?bent|\bben[dt] (?:out|back|on site|down on site)|\bsite ben[dt]|straighten/.test(
-        facts.words,
-      )
-    )
-      return;
+    if (!facts.inWords(saysBentAgain)) return;
     report({ messageId: "again", at: "remark", cite: context.standard.rebending?.cite ?? SITE_REBENDING });
   },
 });

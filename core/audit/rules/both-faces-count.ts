@@ -1,4 +1,7 @@
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysBothFaces = saying(/\bef\b|each face|both faces|\bb\.?f\.?\b/);
 
 export default defineRule({
   code: "SUM105",
@@ -26,11 +29,7 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const each = facts.row.each ?? facts.row.total;
     if (each === null || each % 2 !== 1) return;
-    if (
-      !facts.row.remarks?.layers.includes("EF") &&
-      !/\bef\b|each face|both faces|\bb\.?f\.?\b/.test(facts.words)
-    )
-      return;
+    if (!facts.row.remarks?.layers.includes("EF") && !facts.inWords(saysBothFaces)) return;
     report({ messageId: "odd", at: facts.row.each === null ? "total" : "each", values: { each } });
   },
 });

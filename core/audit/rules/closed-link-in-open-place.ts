@@ -1,4 +1,9 @@
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysOpen = saying(
+  /\bopen(?:[- ]top(?:ped)?)? (?:link|tie|stirrup)|\bu[- ]?(?:bar)?\s*(?:\+|and|with)\s*cap|\bcapping (?:bar|link)/,
+);
 
 export default defineRule({
   code: "SHAPE116",
@@ -22,12 +27,7 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.remark === null || definition?.closed !== true) return;
-    if (
-      !/\bopen(?:[- ]top(?:ped)?)? (?:link|tie|stirrup)|\bu[- ]?(?:bar)?\s*(?:\+|and|with)\s*cap|\bcapping (?:bar|link)/.test(
-        facts.words,
-      )
-    )
-      return;
+    if (!facts.inWords(saysOpen)) return;
     report({ messageId: "closed", outcome: "unsure", at: "shape", values: { code: definition.code } });
   },
 });

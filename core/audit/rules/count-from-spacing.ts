@@ -49,18 +49,24 @@ export default defineRule({
     const { each, total, spacing } = facts.row;
     const count = each ?? total;
     if (count === null || !spacing || facts.row.remark === null) return;
-    const width = /\b(?:over|across|in a width of|width)\s*=?\s*(\d{3,6})\b/.exec(facts.words)?.[1];
-    if (width === undefined) return;
-    const expected = Math.floor(Number(width) / spacing + 1e-9) + 1;
+    const width = facts.inWords(widthSaid);
+    if (width === null) return;
+    const expected = Math.floor(width / spacing + 1e-9) + 1;
     // one in each face doubles it
     if (count === expected || count === 2 * expected) return;
     const at = each === null ? "total" : "each";
     report({
       messageId: "differs",
       at,
-      values: { each: count, spacing: { mm: spacing }, width: { mm: Number(width) }, expected },
+      values: { each: count, spacing: { mm: spacing }, width: { mm: width }, expected },
       cite: COUNT_FROM_SPACING,
       fix: { id: "expected", edits: [{ at, to: expected }] },
     });
   },
 });
+
+/** mm */
+function widthSaid(words: string): number | null {
+  const said = /\b(?:over|across|in a width of|width)\s*=?\s*(\d{3,6})\b/.exec(words)?.[1];
+  return said === undefined ? null : Number(said);
+}

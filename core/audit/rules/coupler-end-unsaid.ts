@@ -1,5 +1,9 @@
 import { COUPLER_ENDS } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysCoupler = saying(/\bcoupl/);
+const saysEnds = saying(/\bsaw|thread|upset|forged|swag|end prep/);
 
 export default defineRule({
   code: "SITE103",
@@ -28,8 +32,8 @@ export default defineRule({
       "the bar takes a coupler, but no end preparation is named: sawn, threaded or as the coupler's maker says",
   },
   checkRow(facts, _context, report) {
-    if (facts.row.remark === null || !/\bcoupl/.test(facts.words)) return;
-    if (/\bsaw|thread|upset|forged|swag|end prep/.test(facts.words)) return;
+    if (facts.row.remark === null || !facts.inWords(saysCoupler)) return;
+    if (facts.inWords(saysEnds)) return;
     report({ messageId: "unsaid", outcome: "unsure", at: "remark", cite: COUPLER_ENDS });
   },
 });

@@ -1,10 +1,13 @@
 import { crankOf } from "../crank";
 import { CRANK_SLOPE } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
 
 /** run over rise of the steepest crank in a column bar */
 const STEEPEST_RUN = 6;
 const CLOSE = 0.02;
+
+const saysColumn = saying(/\bcol(?:umn)?s?\b/);
 
 export default defineRule({
   code: "SHAPE112",
@@ -32,7 +35,7 @@ export default defineRule({
     steep: "the crank slopes 1 in {run}, steeper than 1 in {limit} for a column bar: ask the designer",
   },
   checkRow(facts, _context, report) {
-    if (!/\bcol(?:umn)?s?\b/.test(facts.words)) return;
+    if (!facts.inWords(saysColumn)) return;
     const crank = crankOf(facts);
     if (crank === null || crank.slope === null || crank.slope <= 0) return;
     const run = 1 / Math.tan((crank.slope * Math.PI) / 180);

@@ -1,5 +1,8 @@
 import { DUCTILITY_CLASS } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysSeismic = saying(/seismic|earthquake|ductile|\bdc[mh]\b/);
 
 export default defineRule({
   code: "GRADE104",
@@ -16,7 +19,7 @@ export default defineRule({
   },
   checkRow(facts, _context, report) {
     const grade = facts.gradeName;
-    if (grade === null || !/seismic|earthquake|ductile|\bdc[mh]\b/.test(facts.words)) return;
+    if (grade === null || !facts.inWords(saysSeismic)) return;
     if (!/^(?:A|B\d{3}A|.*\bclass A)$/i.test(grade.trim()) && !/500A$/.test(facts.grade?.name ?? "")) return;
     report({
       messageId: "low",

@@ -29,7 +29,7 @@ export default defineRule({
     if (facts.pathKind !== "helix" || facts.row.remark === null) return;
     const { path } = facts;
     if (path?.kind !== "helix") return;
-    const length = memberLength(facts.words);
+    const length = facts.inWords(memberLength);
     if (length === null || path.pitch <= 0) return;
     const needed = length / path.pitch;
     if (path.turns >= needed + END_TURNS - 1e-6) return;

@@ -14,10 +14,14 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { lap } = facts.row;
     if (!lap) return;
-    const said = /\blap(?:s|ped)?\s*(?:length)?\s*(?:=|:|of)?\s*(\d+)\s*(d\b)?/.exec(facts.words);
+    const said = facts.inWords(lapSaid);
     if (said === null) return;
     const given = Number(said[1]) * (said[2] === undefined ? 1 : (facts.diameter ?? 0));
     if (lap < given)
       report({ messageId: "short", at: "length", values: { lap: { mm: lap }, given: { mm: given } } });
   },
 });
+
+function lapSaid(words: string): RegExpExecArray | null {
+  return /\blap(?:s|ped)?\s*(?:length)?\s*(?:=|:|of)?\s*(\d+)\s*(d\b)?/.exec(words);
+}

@@ -32,7 +32,7 @@ export default defineRule({
   },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
-    const member = sides === null ? null : memberSize(facts.words);
+    const member = sides === null ? null : facts.inWords(memberSize);
     const { diameter } = facts;
     if (sides === null || member === null || member.cover === null || diameter === null) return;
     const lost = 2 * member.cover + 2 * diameter;

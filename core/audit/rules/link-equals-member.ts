@@ -20,7 +20,7 @@ export default defineRule({
   messages: { equal: "{letter} {side} is the member's own size: no cover is left" },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
-    const member = sides === null ? null : memberSize(facts.words);
+    const member = sides === null ? null : facts.inWords(memberSize);
     if (sides === null || member === null) return;
     const side = sides.long === member.wide ? sides.long : sides.short === member.narrow ? sides.short : null;
     if (side === null) return;

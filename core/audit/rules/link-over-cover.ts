@@ -28,7 +28,7 @@ export default defineRule({
   messages: { over: "{letter} {side} is over the {limit} that the section leaves with {cover} cover" },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
-    const member = sides === null ? null : memberSize(facts.words);
+    const member = sides === null ? null : facts.inWords(memberSize);
     if (sides === null || member === null) return;
     const cover = member.cover ?? 0;
     for (const [side, size] of [

@@ -1,6 +1,9 @@
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
 
 const CLOSE = 1e-6;
+
+const saysJoined = saying(/\blap|coupl|splic/);
 
 export default defineRule({
   code: "SUPPLY101",
@@ -22,7 +25,7 @@ export default defineRule({
     const stockLength = context.limits.stockLengthOf(diameter);
     if (stockLength === null || length <= stockLength.value + CLOSE) return;
     if (facts.pathKind === "helix" || facts.lengthJudgement.kind === "slip") return;
-    if (facts.row.lap || /\blap|coupl|splic/.test(facts.words)) return;
+    if (facts.row.lap || facts.inWords(saysJoined)) return;
     report({
       messageId: "longer",
       at: "length",

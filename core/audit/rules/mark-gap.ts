@@ -23,48 +23,57 @@ export default defineRule({
     some: "marks {missing} to {last} are missing before {mark}",
   },
   checkSheet(sheet, _context, report) {
-    for (const run of markRuns(sheet.bars)) {
-      let steps = 0;
-      let byOne = 0;
-      for (let at = 1; at < run.length; at += 1) {
-        const step = numberOf(run[at]) - numberOf(run[at - 1]);
-        if (step !== 0) steps += 1;
-        if (step === 1) byOne += 1;
-      }
-      if (run.length < FEWEST_MARKS || byOne < steps * MOSTLY_BY_ONE) continue;
-      const used = new Set(run.map(({ number }) => number));
-      for (let at = 1; at < run.length; at += 1) {
-        const here = run[at];
-        if (here === undefined) continue;
-        const from = numberOf(run[at - 1]) + 1;
-        const to = here.number - 1;
-        if (to < from || to - from >= LONGEST_GAP_NAMED || used.has(from) || used.has(to)) continue;
-        const values = { missing: named(here, from), last: named(here, to), mark: here.facts.row.mark ?? "" };
-        report({ messageId: from === to ? "one" : "some", row: here.facts, at: "mark", values });
+    for (const { bars, numbers, steps, byOne } of markRuns(sheet.bars)) {
+      if (bars.length < FEWEST_MARKS || byOne < steps * MOSTLY_BY_ONE) continue;
+      let used: Set<number> | undefined;
+      for (let at = 1; at < bars.length; at += 1) {
+        const from = (numbers[at - 1] as number) + 1;
+        const to = (numbers[at] as number) - 1;
+        if (to < from || to - from >= LONGEST_GAP_NAMED) continue;
+        used ??= new Set(numbers);
+        if (used.has(from) || used.has(to)) continue;
+        const facts = bars[at] as RowFacts;
+        const mark = facts.row.mark ?? "";
+        const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
+        report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });
       }
     }
   },
 });
 
-interface Marked {
-  readonly facts: RowFacts;
-  readonly number: number;
-  /** digits that the number is written with */
-  readonly digits: number;
+/** Bars whose marks share what stands before their numbers. */
+interface Run {
+  readonly bars: RowFacts[];
+  /** of the marks, by place */
+  readonly numbers: number[];
+  /** places where the number changes */
+  steps: number;
+  /** those where it grows by one */
+  byOne: number;
 }
 
 /** Bars in order, by what stands before the number of their mark, and by member where marks start again. */
-function markRuns(bars: readonly RowFacts[]): readonly (readonly Marked[])[] {
-  const runs = new MarkIndex<Marked[]>();
-  const all: Marked[][] = [];
+function markRuns(bars: readonly RowFacts[]): readonly Run[] {
+  const runs = new MarkIndex<Run>();
+  const all: Run[] = [];
   for (const facts of bars) {
     const { mark, member } = facts.row;
     const start = mark === null ? 0 : numberStart(mark);
     if (mark === null || start === mark.length || mark.length - start > MOST_DIGITS) continue;
-    const fresh: Marked[] = [];
-    const run = runs.keep(facts.sheet.habits.marksRestart ? member : null, mark.slice(0, start), fresh);
-    if (run === fresh) all.push(run);
-    run.push({ facts, number: Number(mark.slice(start)), digits: mark.length - start });
+    const inMember = facts.sheet.habits.marksRestart ? member : null;
+    const before = mark.slice(0, start);
+    let run = runs.get(inMember, before);
+    if (run === undefined) {
+      run = { bars: [], numbers: [], steps: 0, byOne: 0 };
+      runs.keep(inMember, before, run);
+      all.push(run);
+    }
+    const number = Number(mark.slice(start));
+    const last = run.numbers[run.numbers.length - 1];
+    if (last !== undefined && number !== last) run.steps += 1;
+    if (last !== undefined && number === last + 1) run.byOne += 1;
+    run.bars.push(facts);
+    run.numbers.push(number);
   }
   return all;
 }
@@ -76,14 +85,10 @@ function numberStart(mark: string): number {
   return start;
 }
 
-/** The mark that would bear another number. */
-function named({ facts, digits }: Marked, number: number): string {
-  const mark = facts.row.mark ?? "";
-  return `${mark.slice(0, mark.length - digits)}${String(number).padStart(digits, "0")}`;
-}
-
-function numberOf(marked: Marked | undefined): number {
-  return marked?.number ?? 0;
+/** The mark that would bear another number, with as many digits. */
+function renumbered(mark: string, number: number): string {
+  const start = numberStart(mark);
+  return mark.slice(0, start) + String(number).padStart(mark.length - start, "0");
 }
 
 function rowsMarked(marks: readonly string[]) {

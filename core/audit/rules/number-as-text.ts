@@ -1,4 +1,4 @@
-import type { ColumnKind } from "../../schedule/bar-row";
+import type { ColumnKind, TableReading } from "../../schedule/bar-row";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
@@ -40,7 +40,15 @@ export default defineRule({
   checkSheet(sheet, _context, report) {
     const found: { readonly facts: RowFacts; readonly edits: readonly { at: ColumnKind; to: number }[] }[] =
       [];
+    let table: TableReading | undefined;
+    let columns: readonly number[] = [];
     for (const facts of sheet.bars) {
+      const { row } = facts;
+      if (row.table !== table) {
+        table = row.table;
+        columns = numberColumns(table);
+      }
+      if (!columns.some((column) => typeof sheet.sheet.cell(row.row, column) === "string")) continue;
       const edits = textNumbers(facts);
       if (edits.length > 0) found.push({ facts, edits });
     }
@@ -58,13 +66,16 @@ export default defineRule({
   },
 });
 
+function numberColumns({ columns }: TableReading): readonly number[] {
+  return NUMBER_COLUMNS.flatMap((kind) => columns.get(kind)?.column ?? []);
+}
+
 function textNumbers(facts: RowFacts): readonly { at: ColumnKind; to: number }[] {
-  let edits: { at: ColumnKind; to: number }[] | undefined;
+  const edits: { at: ColumnKind; to: number }[] = [];
   for (const at of NUMBER_COLUMNS) {
     const typed = facts.typed(at);
     if (typeof typed !== "string" || !PLAIN_NUMBER.test(typed)) continue;
-    edits ??= [];
     edits.push({ at, to: facts.inMillimetres(at, Number(typed)) });
   }
-  return edits ?? [];
+  return edits;
 }

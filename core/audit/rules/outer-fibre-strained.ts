@@ -4,6 +4,7 @@ import { exampleShop } from "../example-shop";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import type { RuleContext } from "../rule-context";
+import { saying } from "../said-words";
 
 export default defineRule({
   code: "STEEL102",
@@ -31,10 +32,11 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     const isCold = coldIn(context);
+    const classes: Classes = new Map();
     const groups = new Map<string, { readonly first: RowFacts; readonly bend: StrainedBend; rows: number }>();
     for (const facts of sheet.bars) {
-      const bend = bendOf(facts, isCold);
-      if (bend === null) continue;
+      const bend = bendOf(facts, isCold, classes);
+      if (bend === null || bend.fibre.judgement === "normal") continue;
       const key = `${facts.sizeName}|${bend.former}|${bend.ductility}|${bend.circumstances.join()}`;
       const group = groups.get(key);
       if (group === undefined) groups.set(key, { first: facts, bend, rows: 1 });
@@ -42,7 +44,6 @@ export default defineRule({
     }
     for (const { first, bend, rows } of groups.values()) {
       const { judgement, strain, index } = bend.fibre;
-      if (judgement === "normal") continue;
       const raised = bend.circumstances.map((circumstance) => `, ${circumstance}`).join("");
       report({
         messageId: judgement === "watch" ? "watch" : "stop",
@@ -64,41 +65,61 @@ export default defineRule({
   },
 });
 
+type Ductility = "A" | "B" | "C";
+
+/** Classes found so far, by the name of the grade. */
+type Classes = Map<string, Ductility | null>;
+
 interface StrainedBend {
   readonly former: number;
-  readonly ductility: "A" | "B" | "C";
+  readonly ductility: Ductility;
   readonly circumstances: readonly FibreCircumstance[];
   readonly fibre: OuterFibre;
 }
 
 /** Null where nothing is bent, no class is said, or the former is one that another rule stops. */
-function bendOf(facts: RowFacts, isCold: boolean): StrainedBend | null {
+function bendOf(facts: RowFacts, isCold: boolean, classes: Classes): StrainedBend | null {
   const { row, diameter, leastFormer } = facts;
   if (diameter === null || row.shape === null || facts.isStraight) return null;
   const kind = facts.definition?.kind ?? "planar";
   if (kind !== "planar" && kind !== "isometric") return null;
-  const ductility = classOf(facts);
+  const ductility = classOf(facts, classes);
   if (ductility === null) return null;
   const former = row.radius === null ? facts.former : 2 * row.radius;
   if (former === null || former < (leastFormer?.value ?? 0)) return null;
-  const circumstances: FibreCircumstance[] = isCold ? ["cold"] : [];
-  if (/\bre-?ben[dt]|straighten/.test(facts.words)) circumstances.push("bent back");
-  if (facts.coating !== null) circumstances.push("coated");
-  if (/\bweld/.test(facts.words)) circumstances.push("near a weld");
-  if (/corro|rust|nick/.test(facts.words)) circumstances.push("corroded or nicked");
+  const said = facts.inWords(circumstancesSaid);
+  const coated: readonly FibreCircumstance[] = facts.coating === null ? said : ["coated", ...said];
+  const circumstances: readonly FibreCircumstance[] = isCold ? ["cold", ...coated] : coated;
   const fibre = outerFibre({ diameter, former, ductility, circumstances });
   return { former, ductility, circumstances, fibre };
 }
-
 /** The lowest class that the grade's name allows; null where it names none, or all. */
-function classOf({ gradeName, grade }: RowFacts): "A" | "B" | "C" | null {
+function classOf({ gradeName, grade }: RowFacts, classes: Classes): Ductility | null {
   if (gradeName === null) return null;
-  const named =
-    /\d{3}\s*([ABC])(?![A-Z,])/i.exec(gradeName) ?? /\d{3}([ABC])(?![A-Z,])/.exec(grade?.name ?? "");
-  return (named?.[1]?.toUpperCase() as "A" | "B" | "C" | undefined) ?? null;
+  let ductility = classes.get(gradeName);
+  if (ductility === undefined) {
+    const named =
+      /\d{3}\s*([ABC])(?![A-Z,])/i.exec(gradeName) ?? /\d{3}([ABC])(?![A-Z,])/.exec(grade?.name ?? "");
+    ductility = (named?.[1]?.toUpperCase() as Ductility | undefined) ?? null;
+    classes.set(gradeName, ductility);
+  }
+  return ductility;
 }
 
 function coldIn({ standard, shop }: RuleContext): boolean {
   const temperature = shop?.shop.limits.temperature ?? null;
   return temperature !== null && standard.coldBending !== null && temperature < standard.coldBending.value;
+}
+
+const NOTHING: readonly FibreCircumstance[] = [];
+const saysBentBack = saying(/\bre-?ben[dt]|straighten/);
+const saysWeld = saying(/\bweld/);
+const saysCorroded = saying(/corro|rust|nick/);
+
+function circumstancesSaid(words: string): readonly FibreCircumstance[] {
+  const said: FibreCircumstance[] = [];
+  if (saysBentBack(words)) said.push("bent back");
+  if (saysWeld(words)) said.push("near a weld");
+  if (saysCorroded(words)) said.push("corroded or nicked");
+  return said.length === 0 ? NOTHING : said;
 }

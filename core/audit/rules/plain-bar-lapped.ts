@@ -1,5 +1,8 @@
 import { PLAIN_BAR_PRACTICE } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysLapped = saying(/\blap|anchor/);
 
 export default defineRule({
   code: "GRADE103",
@@ -17,7 +20,7 @@ export default defineRule({
       "{size} is a plain bar with a lap or anchorage noted: ask the designer for the length a plain bar needs",
   },
   checkRow(facts, _context, report) {
-    if (!facts.isPlain || !/\blap|anchor/.test(facts.words)) return;
+    if (!facts.isPlain || !facts.inWords(saysLapped)) return;
     report({
       messageId: "lapped",
       outcome: "unsure",

@@ -1,5 +1,8 @@
 import { PLAIN_BAR_PRACTICE } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysDowel = saying(/dowel|tie bar|spacer|chair/);
 
 export default defineRule({
   code: "GRADE102",
@@ -15,7 +18,7 @@ export default defineRule({
     straight: "{size} is a plain bar scheduled straight, without hooks: ask the designer how it is anchored",
   },
   checkRow(facts, _context, report) {
-    if (!facts.isStraight || !facts.isPlain || /dowel|tie bar|spacer|chair/.test(facts.words)) return;
+    if (!facts.isStraight || !facts.isPlain || facts.inWords(saysDowel)) return;
     report({
       messageId: "straight",
       at: "shape",

@@ -1,4 +1,7 @@
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
+
+const saysOutOfPlane = saying(/\b3-?d\b|isometric|\biso\b|out of plane|two planes|2 planes/);
 
 export default defineRule({
   code: "SHAPE110",
@@ -20,11 +23,7 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.remark === null || definition === null || (definition.kind ?? "planar") !== "planar") return;
-    if (
-      definition.path === null ||
-      !/\b3-?d\b|isometric|\biso\b|out of plane|two planes|2 planes/.test(facts.words)
-    )
-      return;
+    if (definition.path === null || !facts.inWords(saysOutOfPlane)) return;
     report({
       messageId: "flat",
       outcome: "unsure",

@@ -1,8 +1,11 @@
 import { BAR_PROTECTION } from "../practice.data";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
 
 /** mm above which a projecting end is at the height of a body */
 const HIGH_PROJECTION = 1200;
+
+const saysProtected = saying(/\bcaps?\b|protect|mushroom/);
 
 export default defineRule({
   code: "SITE101",
@@ -27,10 +30,8 @@ export default defineRule({
   messages: { open: "starters projecting {projection} (over {limit}) name no caps or other protection" },
   checkRow(facts, _context, report) {
     if (facts.row.remark === null) return;
-    const said = /\bproj\w*\D{0,10}?(\d{3,5})\b/.exec(facts.words)?.[1];
-    const projection = Number(said);
-    if (said === undefined || projection <= HIGH_PROJECTION || /\bcaps?\b|protect|mushroom/.test(facts.words))
-      return;
+    const projection = facts.inWords(projectionSaid);
+    if (projection === null || projection <= HIGH_PROJECTION || facts.inWords(saysProtected)) return;
     report({
       messageId: "open",
       at: "remark",
@@ -39,3 +40,9 @@ export default defineRule({
     });
   },
 });
+
+/** mm */
+function projectionSaid(words: string): number | null {
+  const said = /\bproj\w*\D{0,10}?(\d{3,5})\b/.exec(words)?.[1];
+  return said === undefined ? null : Number(said);
+}

@@ -2,7 +2,10 @@ import { MarkIndex } from "../mark-index";
 import { isLaterRevision } from "../revision-order";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
+import { saying } from "../said-words";
 import type { BookFacts } from "../sheet-facts";
+
+const saysWithdrawn = saying(/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/);
 
 export default defineRule({
   code: "REV101",
@@ -44,10 +47,7 @@ export default defineRule({
         const where = `${later.sheet === facts.sheet ? "" : `sheet ${later.sheet.sheet.name}, `}row ${later.sheet.sheet.top + later.row.row + 1}`;
         const values = { revision: row.revision ?? "-", mark, later: later.row.revision ?? "", where };
         report({ messageId: "later", row: facts, at: "revision", values });
-      } else if (
-        row.remark !== null &&
-        /\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/.test(facts.words)
-      ) {
+      } else if (row.remark !== null && facts.inWords(saysWithdrawn)) {
         report({ messageId: "said", row: facts, at: "remark", values: { mark } });
       }
     }
