@@ -2,40 +2,45 @@ import type { Cited } from "../standards/citation";
 import type { Standard, Use } from "../standards/port";
 import { isRefusal } from "../units/refusal";
 
-export interface BarOfFormer {
-  /** mm */
-  readonly diameter: number;
-  readonly use: Use;
-  readonly coating: string | null;
-  /** a name of the standard's own; null where none is said or known */
-  readonly grade: string | null;
-}
-
 /** Answers kept by what is asked, innermost by diameter. */
 type Answers = Map<string | null, Map<string | null, Map<Use, Map<number, Cited<number> | null>>>>;
 
 const MOST_REMEMBERED = 1000;
 const remembered = new WeakMap<Standard, Answers>();
 
-/** Least former, mm; null where the standard holds none for such a bar. Each question is asked once. */
-export function leastFormerOf(standard: Standard, bar: BarOfFormer): Cited<number> | null {
+/**
+ * Least former, mm, of a bar of `diameter` mm; null where the standard holds none for it. `grade` is a name
+ * of the standard's own. Each question is asked once.
+ */
+export function leastFormerOf(
+  standard: Standard,
+  diameter: number,
+  use: Use,
+  coating: string | null,
+  grade: string | null,
+): Cited<number> | null {
   let answers = remembered.get(standard);
-  if (answers === undefined || answers.size >= MOST_REMEMBERED) {
+  if (answers === undefined) {
     answers = new Map();
     remembered.set(standard, answers);
   }
-  const byUse = inner(inner(answers, bar.coating), bar.grade);
-  const byDiameter = inner(byUse, bar.use);
-  let answer = byDiameter.get(bar.diameter);
+  const byDiameter = inner(inner(inner(answers, coating), grade), use);
+  let answer = byDiameter.get(diameter);
   if (answer === undefined) {
     if (byDiameter.size >= MOST_REMEMBERED) byDiameter.clear();
-    answer = ask(standard, bar);
-    byDiameter.set(bar.diameter, answer);
+    answer = ask(standard, diameter, use, coating, grade);
+    byDiameter.set(diameter, answer);
   }
   return answer;
 }
 
-function ask(standard: Standard, { diameter, use, coating, grade }: BarOfFormer): Cited<number> | null {
+function ask(
+  standard: Standard,
+  diameter: number,
+  use: Use,
+  coating: string | null,
+  grade: string | null,
+): Cited<number> | null {
   const answer = standard.former({
     diameter,
     use,

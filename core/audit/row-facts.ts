@@ -300,11 +300,11 @@ export class RowFacts {
   #askFormer(): Cited<number> | null {
     const { diameter, use, coating } = this;
     if (diameter === null) return null;
-    const bar = { diameter, use, coating, grade: this.grade?.name ?? null };
-    const own = leastFormerOf(this.standard, bar);
+    const grade = this.grade?.name ?? null;
+    const own = leastFormerOf(this.standard, diameter, use, coating, grade);
     if (own !== null || coating === null) return own;
     this.isCoatingHeld = false;
-    return leastFormerOf(this.standard, { ...bar, coating: null });
+    return leastFormerOf(this.standard, diameter, use, null, grade);
   }
 
   #resolve(): ResolvedShape | Refusal | null {

@@ -78,9 +78,22 @@ interface RuleBase<MessageId extends string, FixId extends string> {
   readonly fixes?: Readonly<Record<FixId, { readonly label: string; readonly safety: FixSafety }>>;
 }
 
+/** What a bar must have for some rule to say anything of it. */
+export type RowNeed =
+  | "remark"
+  | "problem"
+  | "varying"
+  | "lap"
+  | "spacing"
+  | "refused shape"
+  | "broken limit"
+  | "shop";
+
 /** Judges one bar by itself, so that an edit re-judges one row. */
 export interface RowRule<MessageId extends string = string, FixId extends string = string>
   extends RuleBase<MessageId, FixId> {
+  /** the rule is not asked of a bar without it; a bar without it is none of the rule's failing examples */
+  readonly needs?: RowNeed;
   checkRow(facts: RowFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
 }
 

@@ -24,6 +24,7 @@ import {
 } from "./rule";
 import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
+import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
 import { type BookFacts, SheetFacts } from "./sheet-facts";
 import { sameHabits } from "./sheet-habits";
@@ -59,6 +60,7 @@ interface AuditState {
   readonly shopFindings: readonly Finding[];
 }
 
+const NO_RULES: RulesOfBar = { rules: [], checks: [] };
 const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
 const states = new WeakMap<AuditReport, AuditState>();
 
@@ -144,14 +146,14 @@ function judgeRows(
   facts.bars = bars;
   const reuse = kept !== null && change !== undefined && sameHabits(facts.habits, change.before.facts.habits);
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
-  // a method looked up on rule objects of many forms costs more than most rules do
-  const checks = rules.map((rule) => rule.checkRow);
+  const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
+  let asked = NO_RULES;
   let at = 0;
   let row = bars[0] as RowFacts;
   let found: Finding[] | undefined;
   const report = (said: RowReport): void => {
     found ??= [];
-    found.push(rowFinding(rules[at] as RowRule, row, said));
+    found.push(rowFinding(asked.rules[at] as RowRule, row, said));
   };
   for (let index = 0; index < bars.length; index += 1) {
     const old = reuse ? kept[index] : undefined;
@@ -161,6 +163,8 @@ function judgeRows(
     }
     row = bars[index] as RowFacts;
     found = undefined;
+    asked = rulesOfRow.of(row);
+    const { checks } = asked;
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     rowFindings[index] = found;
   }

@@ -23,13 +23,11 @@ const MOST_KEPT = 10_000;
 export class WordsOfBars {
   readonly #kept = new Map<string | null, Map<string | null, SaidWords>>();
   #count = 0;
+  #lastMember: string | null = null;
+  #last: Map<string | null, SaidWords> | undefined;
 
   of(member: string | null, remark: string | null): SaidWords {
-    let byRemark = this.#kept.get(member);
-    if (byRemark === undefined) {
-      byRemark = new Map();
-      this.#kept.set(member, byRemark);
-    }
+    const byRemark = this.#ofMember(member);
     let words = byRemark.get(remark);
     if (words === undefined) {
       words = new SaidWords((remark === null ? (member ?? "") : `${member ?? ""} ${remark}`).toLowerCase());
@@ -38,9 +36,23 @@ export class WordsOfBars {
       if (this.#count >= MOST_KEPT) {
         this.#kept.clear();
         this.#count = 0;
+        this.#last = undefined;
       }
     }
     return words;
+  }
+
+  /** The bars of a member mostly follow one another. */
+  #ofMember(member: string | null): Map<string | null, SaidWords> {
+    if (this.#last !== undefined && member === this.#lastMember) return this.#last;
+    let byRemark = this.#kept.get(member);
+    if (byRemark === undefined) {
+      byRemark = new Map();
+      this.#kept.set(member, byRemark);
+    }
+    this.#lastMember = member;
+    this.#last = byRemark;
+    return byRemark;
   }
 }
 

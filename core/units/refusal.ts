@@ -69,7 +69,7 @@ export function fillTemplate(text: string, values: RefusalValues): string {
 const parted = new Map<string, readonly string[]>();
 
 /** `fillTemplate` with each value asked for by its name; null leaves the place visible. */
-export function fillPlaces(text: string, valueOf: (name: string) => string | null): string {
+export function fillPlaces(text: string, textOf: (name: string) => string | null): string {
   let parts = parted.get(text);
   if (parts === undefined) {
     parts = text.split(/\{(\w+)\}/);
@@ -78,7 +78,7 @@ export function fillPlaces(text: string, valueOf: (name: string) => string | nul
   let filled = parts[0] as string;
   for (let at = 1; at < parts.length; at += 2) {
     const name = parts[at] as string;
-    filled += (valueOf(name) ?? `{${name}}`) + (parts[at + 1] as string);
+    filled += (textOf(name) ?? `{${name}}`) + (parts[at + 1] as string);
   }
   return filled;
 }

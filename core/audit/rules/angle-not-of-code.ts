@@ -4,6 +4,7 @@ export default defineRule({
   code: "SHAPE109",
   name: "angle-not-of-code",
   severity: "off-standard",
+  needs: "remark",
   docs: {
     summary: "The remark names a bend angle that the shape code does not have.",
     why: "The bender goes by the code: a right angle is what comes out.",

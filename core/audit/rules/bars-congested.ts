@@ -8,6 +8,7 @@ export default defineRule({
   code: "SITE102",
   name: "bars-congested",
   severity: "unsafe",
+  needs: "spacing",
   docs: {
     summary: "The clear distance between bars at the spacing given is below the bar's diameter or 20 mm.",
     why: "Concrete does not pass between them, and the bars do not bond. Ask the designer.",

@@ -8,6 +8,7 @@ export default defineRule({
   code: "BEND107",
   name: "bend-near-joint",
   severity: "unsafe",
+  needs: "remark",
   docs: {
     summary: "A bar noted as welded or coupled has a bend within ten diameters of an end.",
     why: "Steel near a weld cracks when it is bent, and a coupler needs a straight end. Ask the designer.",

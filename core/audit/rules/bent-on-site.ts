@@ -10,6 +10,7 @@ export default defineRule({
   code: "SITE104",
   name: "bent-on-site",
   severity: "doubtful",
+  needs: "remark",
   docs: {
     summary: "The remark has a bar bent or straightened again on site.",
     why: "Steel that is bent twice, or in the cold, may crack; it needs the specification's leave. Ask the designer.",

@@ -9,6 +9,7 @@ export default defineRule({
   code: "MACHINE105",
   name: "beyond-largest-angle",
   severity: "unbendable",
+  needs: "shop",
   docs: {
     summary: "The compensated angle of a bend is beyond the largest angle that the machine turns.",
     why: "The bend stays open by what is missing: squeeze it shut in a second stroke, or take a smaller former not below the standard's least.",

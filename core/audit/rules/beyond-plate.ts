@@ -12,6 +12,7 @@ export default defineRule({
   code: "MACHINE102",
   name: "beyond-plate",
   severity: "unsafe",
+  needs: "shop",
   docs: {
     summary: "No bender's or cutter's plate allows even one bar of this size and grade.",
     why: "Beyond its plate a machine may break, and the bar or a tool flies. The plate and the manual govern; what is scaled from another row of the plate is only an estimate: ask the maker.",

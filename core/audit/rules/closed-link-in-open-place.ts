@@ -9,6 +9,7 @@ export default defineRule({
   code: "SHAPE116",
   name: "closed-link-in-open-place",
   severity: "doubtful",
+  needs: "remark",
   docs: {
     summary: "A closed link is scheduled where the remark asks for an open one with a cap.",
     why: "A closed link cannot be put over a cage that is already in place.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "SUM106",
   name: "count-from-spacing",
   severity: "doubtful",
+  needs: "remark",
   docs: {
     summary: "The number of bars is not floor(width / spacing) + 1 for the spacing and width given.",
     why: "There is one bar more than there are gaps: the last bar is the one that is forgotten.",

@@ -9,6 +9,7 @@ export default defineRule({
   code: "SITE103",
   name: "coupler-end-unsaid",
   severity: "off-standard",
+  needs: "remark",
   docs: {
     summary: "A bar for couplers names no end preparation.",
     why: "A sheared end is crushed and burred and does not go into a coupler.",

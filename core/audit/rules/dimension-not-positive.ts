@@ -6,6 +6,7 @@ export default defineRule({
   code: "DIM102",
   name: "dimension-not-positive",
   severity: "unbendable",
+  needs: "refused shape",
   docs: {
     summary: "A dimension that the shape needs is zero or below.",
     why: "A leg of nothing cannot be bent; a nought often stands for a figure that was to be filled in.",

@@ -9,6 +9,7 @@ export default defineRule({
   code: "MACHINE101",
   name: "former-not-in-rack",
   severity: "unbendable",
+  needs: "shop",
   docs: {
     summary: "No bender of the Shop sheet has a former of the diameter that the bar is bent round.",
     why: "Without the former the bar cannot be bent as scheduled; on a larger one every length and inside width changes.",

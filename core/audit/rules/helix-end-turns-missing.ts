@@ -8,6 +8,7 @@ export default defineRule({
   code: "SHAPE118",
   name: "helix-end-turns-missing",
   severity: "doubtful",
+  needs: "remark",
   docs: {
     summary: "A helix has just the turns that its pitch needs for the length, and none for its ends.",
     why: "The extra turns at the ends anchor it; without them the helix unwinds.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "MACHINE108",
   name: "hook-closes",
   severity: "doubtful",
+  needs: "shop",
   docs: {
     summary:
       "The tail of a 180 degree hook meets the held leg before it is bent far enough to come back to 180.",

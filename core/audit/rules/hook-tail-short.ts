@@ -6,6 +6,7 @@ export default defineRule({
   code: "BEND103",
   name: "hook-tail-short",
   severity: "unsafe",
+  needs: "broken limit",
   docs: {
     summary: "The end of a link is shorter than the standard's least.",
     why: "A link holds by its ends alone: a short tail lets it open when the concrete cover goes.",

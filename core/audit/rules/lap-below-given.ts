@@ -4,6 +4,7 @@ export default defineRule({
   code: "LEN105",
   name: "lap-below-given",
   severity: "unsafe",
+  needs: "lap",
   docs: {
     summary: "The lap in the length is shorter than the lap the remark asks for.",
     why: "A lap that is too short pulls out. The lap is the designer's figure: ask the designer.",

@@ -4,6 +4,7 @@ export default defineRule({
   code: "LEN104",
   name: "lap-inside-length",
   severity: "doubtful",
+  needs: "lap",
   docs: {
     summary: "A lap is written into the length of one bar.",
     why: "Two bars and a lap are not one bar: the cutting list must know both pieces.",

@@ -8,6 +8,7 @@ export default defineRule({
   code: "MACHINE103",
   name: "leg-short-for-pin",
   severity: "unbendable",
+  needs: "shop",
   docs: {
     summary:
       "An end leg is too short for the pin to bear on while it swings, and for the back-rest while it is held.",

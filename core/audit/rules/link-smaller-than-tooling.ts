@@ -7,6 +7,7 @@ export default defineRule({
   code: "MACHINE104",
   name: "link-smaller-than-tooling",
   severity: "unbendable",
+  needs: "shop",
   docs: {
     summary: "The clear inside width of a closed link does not take former, pin and two bars.",
     why: "The last bend cannot close: the bar is wrapped round the tools and does not come off them.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "MACHINE106",
   name: "no-bending-order",
   severity: "unbendable",
+  needs: "shop",
   docs: {
     summary: "In no order can all bends be made without the bar meeting former, pin, back-rest or itself.",
     why: "The bar is cut and half bent before it shows. Another machine, another former or a lap may help: ask the designer before the shape is changed.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "SHAPE114",
   name: "path-unread",
   severity: "doubtful",
+  needs: "refused shape",
   docs: {
     summary: "The shape is written as a path that could not be read.",
     why: "What is not read is not checked: no rule on bends or lengths speaks of this bar.",

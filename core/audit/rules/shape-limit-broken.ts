@@ -6,6 +6,7 @@ export default defineRule({
   code: "SHAPE107",
   name: "shape-limit-broken",
   severity: "off-standard",
+  needs: "broken limit",
   docs: {
     summary: "A dimension breaks a limit that the standard prints beside the shape.",
     why: "Outside its limits the shape's formula does not hold, and the bar may not be made as drawn.",

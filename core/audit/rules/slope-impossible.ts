@@ -6,6 +6,7 @@ export default defineRule({
   code: "SHAPE113",
   name: "slope-impossible",
   severity: "off-standard",
+  needs: "refused shape",
   docs: {
     summary: "The sloping leg is too short for the height or offset given: no angle fits.",
     why: "The three dimensions contradict each other, so at least one of them is wrong.",

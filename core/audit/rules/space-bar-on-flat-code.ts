@@ -7,6 +7,7 @@ export default defineRule({
   code: "SHAPE110",
   name: "space-bar-on-flat-code",
   severity: "off-standard",
+  needs: "remark",
   docs: {
     summary: "The remark says that the bar bends in two planes, but the code is flat.",
     why: "The bender makes a flat bar; nothing on the schedule tells of the second plane.",

@@ -11,6 +11,7 @@ export default defineRule({
   code: "SITE101",
   name: "starter-unprotected",
   severity: "doubtful",
+  needs: "remark",
   docs: {
     summary: "Starter bars are noted to project far, and no caps or bend-over are named.",
     why: "People fall on open bar ends; long starters also sway and are bent by hand.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "MACHINE107",
   name: "swing-beyond-guard",
   severity: "unsafe",
+  needs: "shop",
   docs: {
     summary: "In every order of bends some part of the bar swings beyond the guard.",
     why: "The end of a swinging bar strikes whoever or whatever stands there: mark the circle and keep it clear, or bend on a machine with more room.",

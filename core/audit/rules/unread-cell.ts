@@ -6,6 +6,7 @@ export default defineRule({
   code: "READ101",
   name: "unread-cell",
   severity: "doubtful",
+  needs: "problem",
   docs: {
     summary: "A cell of a bar row could not be read.",
     why: "What is not read is not checked: the rules that need this cell stay silent on the row.",

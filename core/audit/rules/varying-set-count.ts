@@ -4,6 +4,7 @@ export default defineRule({
   code: "SUM107",
   name: "varying-set-count",
   severity: "off-standard",
+  needs: "varying",
   docs: {
     summary: "A set of varying bars has another number of lengths than bars.",
     why: "From 1200 to 1800 in steps of 50 there are 13 lengths; with 12 bars one of them is not made.",

@@ -4,6 +4,7 @@ export default defineRule({
   code: "LEN103",
   name: "varying-set-one-length",
   severity: "doubtful",
+  needs: "varying",
   docs: {
     summary: "A dimension varies over the set, but one length is given for all bars.",
     why: "One length is the mean at best: half of the bars come out too short.",

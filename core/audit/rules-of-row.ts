@@ -1,0 +1,63 @@
+import { isRefusal } from "../units/refusal";
+import type { RowFacts } from "./row-facts";
+import type { RowNeed, RowRule } from "./rule";
+
+const BIT: Readonly<Record<RowNeed, number>> = {
+  remark: 1,
+  problem: 2,
+  varying: 4,
+  lap: 8,
+  spacing: 16,
+  "refused shape": 32,
+  "broken limit": 64,
+  shop: 128,
+};
+
+/** Which needs of rules a bar meets, as bits. */
+function needsMet(facts: RowFacts, hasShop: boolean): number {
+  const { row } = facts;
+  let met = hasShop ? BIT.shop : 0;
+  if (row.remark !== null) met |= BIT.remark;
+  if (row.problems !== null) met |= BIT.problem;
+  if (row.varying) met |= BIT.varying;
+  if (row.lap) met |= BIT.lap;
+  if (row.spacing) met |= BIT.spacing;
+  if (isRefusal(facts.resolved)) met |= BIT["refused shape"];
+  if (facts.brokenLimits.length > 0) met |= BIT["broken limit"];
+  return met;
+}
+
+/** The rules that can speak of a bar, and their checks in the same order. */
+export interface RulesOfBar {
+  readonly rules: readonly RowRule[];
+  /** a method looked up on rule objects of many forms costs more than most rules do */
+  readonly checks: readonly RowRule["checkRow"][];
+}
+
+/**
+ * Picks for each bar the rules that can speak of it: most bars have neither a remark nor a fault, and then a
+ * third of the rules need not be asked.
+ */
+export class RulesOfRow {
+  readonly #picked: (RulesOfBar | undefined)[] = [];
+
+  constructor(
+    private readonly rules: readonly RowRule[],
+    private readonly hasShop: boolean,
+  ) {}
+
+  of(facts: RowFacts): RulesOfBar {
+    const met = needsMet(facts, this.hasShop);
+    let picked = this.#picked[met];
+    if (picked === undefined) {
+      picked = this.#pick(met);
+      this.#picked[met] = picked;
+    }
+    return picked;
+  }
+
+  #pick(met: number): RulesOfBar {
+    const rules = this.rules.filter(({ needs }) => needs === undefined || (met & BIT[needs]) !== 0);
+    return { rules, checks: rules.map(({ checkRow }) => checkRow) };
+  }
+}
