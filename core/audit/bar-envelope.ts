@@ -1,4 +1,7 @@
-import type { BarPath, PlanarPath } from "../shapes/path";
+import type { PlanarPath } from "../shapes/path";
+import { type PathTemplate, templateAngle, templateLegLength } from "../shapes/path-template";
+import type { ResolvedShape } from "../shapes/resolve-shape";
+import type { ShapeValues } from "../shapes/shape-values";
 
 const DEGREE = Math.PI / 180;
 
@@ -7,12 +10,15 @@ const DEGREE = Math.PI / 180;
  * where the bar fits. Corners are taken as sharp, which is right to the outside of each bend up to 90
  * degrees (derived).
  */
-export function widthIfOver(path: BarPath, diameter: number, limit: number): number | null {
-  const width = path.kind === "planar" ? planarWidth(path, diameter, limit) : curvedWidth(path, diameter);
+export function widthIfOver(shape: ResolvedShape, limit: number): number | null {
+  const legs = measureLegs(shape);
+  const width = legs > 0 ? narrowest(legs, shape.diameter, limit) : curvedWidth(shape);
   return width !== null && width > limit + 1e-6 ? width : null;
 }
 
-function curvedWidth(path: Exclude<BarPath, PlanarPath>, diameter: number): number {
+/** Null for a shape that is held without a path. */
+function curvedWidth({ path, diameter }: ResolvedShape): number | null {
+  if (path === null || path.kind === "planar") return null;
   if (path.kind !== "arc") return path.outsideDiameter;
   const radius = path.radius + diameter / 2;
   const half = path.length / radius / 2;
@@ -22,48 +28,77 @@ function curvedWidth(path: Exclude<BarPath, PlanarPath>, diameter: number): numb
   return Math.min(rise, chord);
 }
 
-function planarWidth(path: PlanarPath, diameter: number, limit: number): number | null {
+/** Legs and corners of the bar in hand: one place for all bars, since an audit measures each of them. */
+const lengths: number[] = [];
+const angles: number[] = [];
+const across: number[] = [];
+const up: number[] = [];
+
+/** Notes lengths (mm) and signed turns (degrees) of a bar of legs; 0 where it has none. A coded shape needs no path for it. */
+function measureLegs({ compiled, path, values }: ResolvedShape): number {
+  const template = compiled?.template;
+  if (template?.kind === "planar") return legsOfTemplate(template, values);
+  return path?.kind === "planar" ? legsOfPath(path) : 0;
+}
+
+function legsOfTemplate(
+  { legs, turns }: Extract<PathTemplate, { kind: "planar" }>,
+  values: ShapeValues,
+): number {
+  for (let at = 0; at < legs.length; at += 1) {
+    const turn = turns[at];
+    lengths[at] = templateLegLength(legs[at]!, values);
+    angles[at] = turn === undefined ? 0 : turn.sign * templateAngle(turn, values);
+  }
+  return legs.length;
+}
+
+function legsOfPath({ legs, turns }: PlanarPath): number {
+  for (let at = 0; at < legs.length; at += 1) {
+    lengths[at] = legs[at]!.length;
+    angles[at] = turns[at]?.angle ?? 0;
+  }
+  return legs.length;
+}
+
+/** Null where the bar is no wider than `limit`. */
+function narrowest(legs: number, diameter: number, limit: number): number | null {
   let sum = 0;
   let longest = 0;
-  for (const { length } of path.legs) {
+  for (let at = 0; at < legs; at += 1) {
+    const length = lengths[at] as number;
     sum += length;
     if (length > longest) longest = length;
   }
   // laid along its longest leg a bar is never wider than its other legs together
   if (sum - longest + diameter <= limit) return null;
-  const corners = layCorners(path);
-  let narrowest = Infinity;
+  layCorners(legs);
+  let least = Infinity;
   // a side runs along a line through two corners; the narrowest is most often along a leg, so legs come first
-  for (let apart = 1; apart < corners; apart += 1) {
-    for (let from = 0; from + apart < corners; from += 1) {
-      const width = widthAcross(corners, from, from + apart);
+  for (let apart = 1; apart <= legs; apart += 1) {
+    for (let from = 0; from + apart <= legs; from += 1) {
+      const width = widthAcross(legs + 1, from, from + apart);
       if (width <= limit) return null;
-      if (width < narrowest) narrowest = width;
+      if (width < least) least = width;
     }
   }
-  return Number.isFinite(narrowest) ? narrowest : null;
+  return Number.isFinite(least) ? least : null;
 }
 
-/** Where the corners of the bar in hand lie: one place for all bars, since an audit lays each of them. */
-const across: number[] = [];
-const up: number[] = [];
-
-/** Lays the corners out and says how many there are. */
-function layCorners({ legs, turns }: PlanarPath): number {
+function layCorners(legs: number): void {
   let heading = 0;
   let x = 0;
   let y = 0;
   across[0] = 0;
   up[0] = 0;
-  for (let at = 0; at < legs.length; at += 1) {
-    const length = legs[at]?.length ?? 0;
+  for (let at = 0; at < legs; at += 1) {
+    const length = lengths[at] as number;
     x += length * Math.cos(heading);
     y += length * Math.sin(heading);
     across[at + 1] = x;
     up[at + 1] = y;
-    heading += (turns[at]?.angle ?? 0) * DEGREE;
+    heading += (angles[at] as number) * DEGREE;
   }
-  return legs.length + 1;
 }
 
 /** The shorter side of the rectangle that has a side along the line through two corners. */

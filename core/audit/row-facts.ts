@@ -4,7 +4,7 @@ import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
-import { exactLengthOf, legsBesideLongest, shortestBetweenBends } from "../shapes/exact-length";
+import { exactLengthOf, shortestBetweenBends } from "../shapes/exact-length";
 import type { BarPath, PlanarPath } from "../shapes/path";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { brokenShapeLimits, type LimitJudgement } from "../shapes/shape-limits";
@@ -230,13 +230,6 @@ export class RowFacts {
   get shortestBetweenBends(): number | null {
     const shortest = this.shape === null ? Infinity : shortestBetweenBends(this.shape);
     return Number.isFinite(shortest) ? shortest : null;
-  }
-
-  /** Wider than this no bar of legs and turns is; null for a curve. */
-  get widthAtMost(): number | null {
-    const { shape } = this;
-    const width = shape === null ? NaN : legsBesideLongest(shape) + shape.diameter;
-    return Number.isNaN(width) ? null : width;
   }
 
   get cut(): CutLength | null {

@@ -87,7 +87,12 @@ export type RowNeed =
   | "spacing"
   | "refused shape"
   | "broken limit"
-  | "shop";
+  | "shop"
+  | "closed link"
+  | "plain bar"
+  | "unknown size"
+  | "slip of unit"
+  | "other length";
 
 /** Judges one bar by itself, so that an edit re-judges one row. */
 export interface RowRule<MessageId extends string = string, FixId extends string = string>

@@ -11,6 +11,11 @@ const BIT: Readonly<Record<RowNeed, number>> = {
   "refused shape": 32,
   "broken limit": 64,
   shop: 128,
+  "closed link": 256,
+  "plain bar": 512,
+  "unknown size": 1024,
+  "slip of unit": 2048,
+  "other length": 4096,
 };
 
 /** Which needs of rules a bar meets, as bits. */
@@ -24,6 +29,12 @@ function needsMet(facts: RowFacts, hasShop: boolean): number {
   if (row.spacing) met |= BIT.spacing;
   if (isRefusal(facts.resolved)) met |= BIT["refused shape"];
   if (facts.brokenLimits.length > 0) met |= BIT["broken limit"];
+  if (facts.definition?.closed === true) met |= BIT["closed link"];
+  if (facts.isPlain) met |= BIT["plain bar"];
+  if (facts.bar === null) met |= BIT["unknown size"];
+  const length = facts.lengthJudgement.kind;
+  if (length === "slip" || row.problems !== null) met |= BIT["slip of unit"];
+  if (length === "differs") met |= BIT["other length"];
   return met;
 }
 
@@ -39,7 +50,7 @@ export interface RulesOfBar {
  * third of the rules need not be asked.
  */
 export class RulesOfRow {
-  readonly #picked: (RulesOfBar | undefined)[] = [];
+  readonly #picked = new Map<number, RulesOfBar>();
 
   constructor(
     private readonly rules: readonly RowRule[],
@@ -48,10 +59,10 @@ export class RulesOfRow {
 
   of(facts: RowFacts): RulesOfBar {
     const met = needsMet(facts, this.hasShop);
-    let picked = this.#picked[met];
+    let picked = this.#picked.get(met);
     if (picked === undefined) {
       picked = this.#pick(met);
-      this.#picked[met] = picked;
+      this.#picked.set(met, picked);
     }
     return picked;
   }

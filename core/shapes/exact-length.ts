@@ -60,20 +60,6 @@ export function shortestBetweenBends(shape: ResolvedShape): number {
   return shortest < -NOISE ? NaN : shortest;
 }
 
-/** mm: all legs together less the longest one; no bar is wider than that and its diameter. NaN for a curve. */
-export function legsBesideLongest(shape: ResolvedShape): number {
-  const template = planarTemplate(shape);
-  if (template === null) return NaN;
-  let sum = 0;
-  let longest = 0;
-  for (let at = 0; at < template.legs.length; at += 1) {
-    const length = legLength(template, at, shape.values);
-    sum += length;
-    if (length > longest) longest = length;
-  }
-  return sum - longest;
-}
-
 function planarTemplate({ compiled }: ResolvedShape): PlanarTemplate | null {
   const template = compiled?.template;
   return template?.kind === "planar" ? template : null;

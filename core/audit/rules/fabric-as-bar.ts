@@ -5,6 +5,7 @@ export default defineRule({
   code: "SIZE104",
   name: "fabric-as-bar",
   severity: "off-standard",
+  needs: "unknown size",
   docs: {
     summary: "Welded fabric stands among the bars.",
     why: "Fabric is scheduled by sheet and area; as a bar it gets a length and a mass that mean nothing.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "LEN106",
   name: "length-by-site-deduction",
   severity: "doubtful",
+  needs: "other length",
   docs: {
     summary:
       "The length is the sum of the legs less one, two or three diameters a bend, which is too much here.",

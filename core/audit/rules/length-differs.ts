@@ -5,6 +5,7 @@ export default defineRule({
   code: "LEN102",
   name: "length-differs",
   severity: "off-standard",
+  needs: "other length",
   docs: {
     summary: "The typed length does not follow from the dimensions.",
     why: "The bar is cut to its length and bent to its dimensions: one of the two will not come out.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "MEMBER103",
   name: "link-dimensions-inside",
   severity: "unsafe",
+  needs: "closed link",
   docs: {
     summary:
       "The link's dimensions are two bar diameters short of the section less cover: inside instead of outside.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "MEMBER101",
   name: "link-equals-member",
   severity: "unsafe",
+  needs: "closed link",
   docs: {
     summary: "A side of the link is as long as the member is wide or deep: no cover is left.",
     why: "Without cover the steel rusts and the member loses its fire resistance.",

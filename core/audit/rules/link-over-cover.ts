@@ -7,6 +7,7 @@ export default defineRule({
   code: "MEMBER102",
   name: "link-over-cover",
   severity: "unsafe",
+  needs: "closed link",
   docs: {
     summary: "The link is larger than the member's section less the cover.",
     why: "It stands in the cover or does not go into the formwork at all.",

@@ -36,7 +36,7 @@ export default defineRule({
     const groups = new Map<string, { readonly first: RowFacts; readonly bend: StrainedBend; rows: number }>();
     for (const facts of sheet.bars) {
       const bend = bendOf(facts, isCold, classes);
-      if (bend === null || bend.fibre.judgement === "normal") continue;
+      if (bend === null) continue;
       const key = `${facts.sizeName}|${bend.former}|${bend.ductility}|${bend.circumstances.join()}`;
       const group = groups.get(key);
       if (group === undefined) groups.set(key, { first: facts, bend, rows: 1 });
@@ -77,7 +77,7 @@ interface StrainedBend {
   readonly fibre: OuterFibre;
 }
 
-/** Null where nothing is bent, no class is said, or the former is one that another rule stops. */
+/** Null where nothing is bent, no class is said, the former is one that another rule stops, or the strain is usual. */
 function bendOf(facts: RowFacts, isCold: boolean, classes: Classes): StrainedBend | null {
   const { row, diameter, leastFormer } = facts;
   if (diameter === null || row.shape === null || facts.isStraight) return null;
@@ -91,6 +91,7 @@ function bendOf(facts: RowFacts, isCold: boolean, classes: Classes): StrainedBen
   const coated: readonly FibreCircumstance[] = facts.coating === null ? said : ["coated", ...said];
   const circumstances: readonly FibreCircumstance[] = isCold ? ["cold", ...coated] : coated;
   const fibre = outerFibre({ diameter, former, ductility, circumstances });
+  if (fibre.judgement === "normal") return null;
   return { former, ductility, circumstances, fibre };
 }
 /** The lowest class that the grade's name allows; null where it names none, or all. */

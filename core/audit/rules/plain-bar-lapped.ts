@@ -8,6 +8,7 @@ export default defineRule({
   code: "GRADE103",
   name: "plain-bar-lapped",
   severity: "unsafe",
+  needs: "plain bar",
   docs: {
     summary:
       "A plain round bar has a lap or anchorage noted, which for ribbed bars would be shorter than it needs.",

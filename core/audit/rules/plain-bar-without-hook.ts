@@ -8,6 +8,7 @@ export default defineRule({
   code: "GRADE102",
   name: "plain-bar-without-hook",
   severity: "doubtful",
+  needs: "plain bar",
   docs: {
     summary: "A plain round bar is scheduled straight, without hooks.",
     why: "A smooth bar hardly bonds: in tension it is anchored by its hooks. Only the designer knows where it pulls: ask the designer.",

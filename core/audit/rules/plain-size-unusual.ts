@@ -12,6 +12,7 @@ export default defineRule({
   code: "SIZE103",
   name: "plain-size-unusual",
   severity: "doubtful",
+  needs: "plain bar",
   docs: {
     summary: "The type letter and the size do not go together: a thick plain round bar.",
     why: "Plain rounds are rolled thin, for links; a thick one is more often a wrong letter than a real bar.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "SIZE102",
   name: "size-digits-swapped",
   severity: "off-standard",
+  needs: "unknown size",
   docs: {
     summary: "The size is no bar of the standard, but is one with its two digits the other way round.",
     why: "21 for 12 or 61 for 16 is the commonest slip of a hand that types sizes all day.",

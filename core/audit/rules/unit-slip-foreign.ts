@@ -5,6 +5,7 @@ export default defineRule({
   code: "UNIT103",
   name: "unit-slip-foreign",
   severity: "off-standard",
+  needs: "slip of unit",
   docs: {
     summary: "A figure was typed in another unit: centimetres for metres, inches or feet for millimetres.",
     why: "A drawing in one unit and a list in another meet in the yard, where nobody can tell them apart.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "UNIT101",
   name: "unit-slip-ten",
   severity: "off-standard",
+  needs: "slip of unit",
   docs: {
     summary: "A figure is ten times too large or too small.",
     why: "Centimetres typed among millimetres, or a nought too many, cut a bar that fits nothing.",

@@ -5,6 +5,7 @@ export default defineRule({
   code: "UNIT102",
   name: "unit-slip-thousand",
   severity: "off-standard",
+  needs: "slip of unit",
   docs: {
     summary: "A figure is a thousand times too large or too small.",
     why: "Metres typed among millimetres look right in the cell, and every sum under them is wrong.",

@@ -6,6 +6,7 @@ export default defineRule({
   code: "SIZE101",
   name: "unknown-size",
   severity: "off-standard",
+  needs: "unknown size",
   docs: {
     summary: "The size is no bar of the standard in force.",
     why: "A size that is not rolled cannot be bought, and its mass, former and end legs are not known.",

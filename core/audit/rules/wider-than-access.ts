@@ -19,10 +19,9 @@ export default defineRule({
   messages: { wide: "the bent bar is {width} across its shorter side, over the opening of {limit}" },
   checkRow(facts, context, report) {
     const { accessWidth } = context.limits;
-    if (accessWidth === null || (facts.widthAtMost ?? Infinity) <= accessWidth.value) return;
-    const { path, diameter } = facts;
-    if (path === null || diameter === null) return;
-    const width = widthIfOver(path, diameter, accessWidth.value);
+    const { shape } = facts;
+    if (accessWidth === null || shape === null) return;
+    const width = widthIfOver(shape, accessWidth.value);
     if (width === null) return;
     const values = { width: { mm: width }, limit: { mm: accessWidth.value } };
     report({ messageId: "wide", at: "shape", values, cite: accessWidth.cite });

@@ -16,10 +16,9 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     const { transportWidth } = context.limits;
-    if (transportWidth === null || (facts.widthAtMost ?? Infinity) <= transportWidth.value) return;
-    const { path, diameter } = facts;
-    if (path === null || diameter === null) return;
-    const width = widthIfOver(path, diameter, transportWidth.value);
+    const { shape } = facts;
+    if (transportWidth === null || shape === null) return;
+    const width = widthIfOver(shape, transportWidth.value);
     if (width === null) return;
     report({
       messageId: "wide",
