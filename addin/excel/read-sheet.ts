@@ -30,7 +30,7 @@ interface Geometry {
 
 /**
  * A frozen copy of a sheet's used range. One request; a sheet over the limits of Excel on the web is
- * read again in blocks of rows. Strike-through of part of a row costs one request more.
+ * read again in blocks of rows. Strike-through of part of a row costs one request more, and so do dates.
  */
 export async function readSheet(name: string, settings: Settings): Promise<Sheet> {
   return runBatch(
@@ -44,9 +44,36 @@ export async function readSheet(name: string, settings: Settings): Promise<Sheet
       const { geometry, blocks } = whole ?? (await readByRows(context, name));
       const rows = blocks.flatMap((block) => block.rows);
       const struck = await struckCells(context, name, geometry, rows);
-      return frozenSheet(name, geometry, blocks, rows, struck);
+      const datesFrom1904 = blocks.some(holdsDate) && (await countsFrom1904());
+      return { ...frozenSheet(name, geometry, blocks, rows, struck), datesFrom1904 };
     },
     { sheet: name },
+  );
+}
+
+/** Excel has no word for its date system, but its DATE counts in it: 2 January 1904 is 1 there. */
+async function countsFrom1904(): Promise<boolean> {
+  try {
+    return await Excel.run(async (context) => {
+      const serial = context.workbook.functions.date(1904, 1, 2).load("value");
+      await context.sync();
+      return serial.value === 1;
+    });
+  } catch {
+    // an Excel without worksheet functions for add-ins: nearly every workbook counts from 1900
+    return false;
+  }
+}
+
+function holdsDate({ values, formats }: Block): boolean {
+  const plain = new Set<string>();
+  return formats.some((line, row) =>
+    line.some((format, column) => {
+      if (typeof values[row]?.[column] !== "number" || plain.has(format)) return false;
+      if (isDateFormat(format)) return true;
+      plain.add(format);
+      return false;
+    }),
   );
 }
 

@@ -100,6 +100,7 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
         strings,
         formats,
         formulas: options.formulas ?? false,
+        from1904,
       });
       layouts.set(listing.part, reading.layout);
       return reading;

@@ -62,7 +62,13 @@ export interface SheetSource {
   readonly formats: readonly CellFormat[];
   /** keeps formulas as well */
   readonly formulas: boolean;
+  /** dates count from 1904 */
+  readonly from1904: boolean;
 }
+
+/** Serial number of 1 January 1970 by date system. */
+const FIRST_1970 = 25_569;
+const FIRST_1970_OF_1904 = 24_107;
 
 const UNCALCULATED = {
   error: "#N/A",
@@ -87,7 +93,7 @@ export function readSheet(source: SheetSource): SheetReading {
     else if (piece.kind === "tail") tail = piece.text;
     else {
       const { text } = piece;
-      const reader = new ValueReader(text, piece.prefix, source.strings);
+      const reader = new ValueReader(text, piece.prefix, source);
       last = scanRows(text, piece.prefix, last, {
         row: (row) => {
           store.startRow(row.row);
@@ -190,6 +196,7 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
       if (index < 0 || typeof store.cell(index) !== "number") return false;
       return scanned.dates.has(index) || format(index)?.isDate === true;
     },
+    datesFrom1904: source.from1904,
     isHiddenRow: (row) => scanned.hiddenRows.has(row + top) || (restHidden && !scanned.listed.has(row + top)),
     isHiddenColumn: (column) => columnAt(column + left)?.hidden === true,
     isStruckThrough: (row, column) => {
@@ -223,7 +230,7 @@ class ValueReader {
   constructor(
     private readonly text: string,
     prefix: string,
-    private readonly strings: SharedStrings,
+    private readonly source: Pick<SheetSource, "strings" | "from1904">,
   ) {
     this.openValue = `<${prefix}v`;
     this.openFormula = `<${prefix}f`;
@@ -283,9 +290,9 @@ class ValueReader {
   }
 
   private shared(index: number): Cell {
-    const text = this.strings.texts[index];
+    const text = this.source.strings.texts[index];
     if (text === undefined) return { error: "#REF!", message: `the file holds no text number ${index}` };
-    this.wasStruck = this.strings.struck.has(index);
+    this.wasStruck = this.source.strings.struck.has(index);
     return textOrBlank(text);
   }
 
@@ -307,7 +314,7 @@ class ValueReader {
     );
     if (Number.isNaN(moment)) return text;
     this.wasDate = true;
-    return moment / 86_400_000 + 25_569;
+    return moment / 86_400_000 + (this.source.from1904 ? FIRST_1970_OF_1904 : FIRST_1970);
   }
 }
 

@@ -22,7 +22,12 @@ const part = (id: string): HTMLElement => {
 const grid = createGrid("grid");
 const overlay = createFlagOverlay(grid);
 const session = new Session(grid, overlay);
-const workbook = new GridWorkbook(grid, overlay, () => session.protectedSheets);
+const workbook = new GridWorkbook(
+  grid,
+  overlay,
+  () => session.protectedSheets,
+  () => session.datesFrom1904,
+);
 watchCellMessages(grid, part("cell-message"));
 watchDivider(part("divider"), part("pane"));
 await session.open(demoWorkbook(), DEMO_NAME);

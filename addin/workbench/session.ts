@@ -77,6 +77,11 @@ export class Session {
     return this.#file?.name ?? "";
   }
 
+  /** True where the file counts dates from 1904: the numbers in its cells stay as they are. */
+  get datesFrom1904(): boolean {
+    return this.#file?.workbook.from1904 === true;
+  }
+
   get protectedSheets(): ReadonlySet<string> {
     const readings = this.#file?.readings ?? [];
     return new Set(readings.filter(({ isProtected }) => isProtected).map(({ name }) => name));

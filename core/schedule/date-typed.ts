@@ -9,8 +9,13 @@ export function mayBeDate(serial: number): boolean {
   return serial >= FIRST && serial < LAST + 1;
 }
 
-/** Month and day of a date's serial number in the 1900 date system, as somebody typed "3-4". */
-export function dateTyped(serial: number): { readonly month: number; readonly day: number } {
-  const date = new Date(Date.UTC(1899, 11, 30) + Math.floor(serial) * DAY);
+/** Month and day of a date's serial number, as somebody typed "3-4"; `from1904` is the workbook's date system. */
+export function dateTyped(
+  serial: number,
+  from1904: boolean,
+): { readonly month: number; readonly day: number } {
+  // 1900 is counted as a leap year, which it was not: hence a day before its first
+  const first = from1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
+  const date = new Date(first + Math.floor(serial) * DAY);
   return { month: date.getUTCMonth() + 1, day: date.getUTCDate() };
 }

@@ -156,6 +156,7 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
     const reading = readOddNumber(number, {
       column: how,
       isDate: typeof typed === "number" && mayBeDate(number) && sheet.isDate?.(hand.row, column) === true,
+      datesFrom1904: sheet.datesFrom1904 === true,
       shown: number < 0 ? sheet.shown?.(hand.row, column) : undefined,
       isDim: place >= 0,
       inInches,

@@ -5,6 +5,7 @@ import { type LengthColumn, MM_PER_UNIT, MOST_MM } from "./read-length-text";
 export interface OddNumberPlace {
   readonly column: LengthColumn;
   readonly isDate: boolean;
+  readonly datesFrom1904: boolean;
   readonly shown: string | undefined;
   readonly isDim: boolean;
   readonly inInches: boolean;
@@ -61,8 +62,8 @@ function negative(number: number, { column, shown }: OddNumberPlace): OddNumber 
   });
 }
 
-function dateAsLength(serial: number, { column, inInches }: OddNumberPlace): OddNumber {
-  const { month, day } = dateTyped(serial);
+function dateAsLength(serial: number, { column, inInches, datesFrom1904 }: OddNumberPlace): OddNumber {
+  const { month, day } = dateTyped(serial, datesFrom1904);
   if (!inInches && !column.feetInches) {
     const reason = `a date stands here: ${month}-${day} or ${month}/${day} was typed and turned into a date; type it as text`;
     return { is: "unread", reason };

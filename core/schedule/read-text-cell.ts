@@ -47,7 +47,7 @@ export function textCellReader(hand: RowInHand, sheet: Sheet) {
     const cell = column < 0 ? null : cells[column];
     if (typeof cell !== "number") return text("mark", column, cells, above);
     if (mayBeDate(cell) && sheet.isDate?.(hand.row, column) === true) {
-      const { month, day } = dateTyped(cell);
+      const { month, day } = dateTyped(cell, sheet.datesFrom1904 === true);
       const reading = `${month}-${day}`;
       const reason = `a date stands where the mark belongs: ${reading} was typed and turned into a date`;
       hand.mayUse("mark", column, cell, { guess: "date-was-mark", asks: false, reason });

@@ -27,6 +27,8 @@ export interface Sheet {
   /** What the user sees, where it differs from the value: number formats, parentheses. */
   shown?(row: number, column: number): string | undefined;
   isDate?(row: number, column: number): boolean;
+  /** Serial numbers of dates count from 1904, as files of old Macs have it, and not from 1900. */
+  readonly datesFrom1904?: boolean;
   isHiddenRow?(row: number): boolean;
   isHiddenColumn?(column: number): boolean;
   isStruckThrough?(row: number, column: number): boolean;

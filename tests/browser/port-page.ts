@@ -16,7 +16,12 @@ import { Session } from "../../addin/workbench/session";
 const grid = createGrid("grid");
 const overlay = createFlagOverlay(grid);
 const session = new Session(grid, overlay);
-const workbook = new GridWorkbook(grid, overlay, () => session.protectedSheets);
+const workbook = new GridWorkbook(
+  grid,
+  overlay,
+  () => session.protectedSheets,
+  () => session.datesFrom1904,
+);
 const undoSteps: UndoStep[] = [];
 const listening: Unsubscribe[] = [];
 const heard: { selections: unknown[]; changes: unknown[] } = { selections: [], changes: [] };

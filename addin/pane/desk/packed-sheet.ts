@@ -10,6 +10,7 @@ export interface PackedSheet {
   /** by row * columnCount + column */
   readonly shown: ReadonlyMap<number, string>;
   readonly dates: ReadonlySet<number>;
+  readonly datesFrom1904: boolean;
   readonly struck: ReadonlySet<number>;
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenColumns: ReadonlySet<number>;
@@ -39,8 +40,9 @@ export function packSheet(sheet: Sheet): PackedSheet {
   for (let column = 0; column < sheet.columnCount; column += 1) {
     if (sheet.isHiddenColumn?.(column)) hiddenColumns.add(column);
   }
-  const { name, top, left, columnCount, merges = [] } = sheet;
-  return { name, top, left, columnCount, rows, shown, dates, struck, hiddenRows, hiddenColumns, merges };
+  const { name, top, left, columnCount, merges = [], datesFrom1904 = false } = sheet;
+  const marks = { shown, dates, struck, hiddenRows, hiddenColumns };
+  return { name, top, left, columnCount, rows, ...marks, datesFrom1904, merges };
 }
 
 export function unpackSheet(packed: PackedSheet): Sheet {
@@ -56,6 +58,7 @@ export function unpackSheet(packed: PackedSheet): Sheet {
     rowCells: (row) => rows[row] ?? [],
     shown: (row, column) => packed.shown.get(key(row, column)),
     isDate: (row, column) => packed.dates.has(key(row, column)),
+    datesFrom1904: packed.datesFrom1904,
     isStruckThrough: (row, column) => packed.struck.has(key(row, column)),
     isHiddenRow: (row) => packed.hiddenRows.has(row),
     isHiddenColumn: (column) => packed.hiddenColumns.has(column),

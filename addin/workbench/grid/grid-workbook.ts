@@ -47,11 +47,15 @@ const PATIENCE = 60_000;
 
 /** The task pane's port over the workbook that is open in the grid. */
 export class GridWorkbook implements WorkbookPort {
-  /** @param protectedSheets names of sheets that the opened file protects */
+  /**
+   * @param protectedSheets names of sheets that the opened file protects
+   * @param datesFrom1904 whether the opened file counts dates from 1904
+   */
   constructor(
     private readonly grid: Grid,
     private readonly overlay: FlagOverlay,
     private readonly protectedSheets: () => ReadonlySet<string> = () => new Set(),
+    private readonly datesFrom1904: () => boolean = () => false,
   ) {}
 
   async sheets(): Promise<readonly SheetSummary[]> {
@@ -70,7 +74,7 @@ export class GridWorkbook implements WorkbookPort {
 
   async read(name: string): Promise<Sheet> {
     const sheet = this.sheet(name);
-    return readSheet(sheet.getWorkbook(), sheet.getSheet(), this.spilled(sheet));
+    return readSheet(sheet.getWorkbook(), sheet.getSheet(), this.spilled(sheet), this.datesFrom1904());
   }
 
   async showFlags(name: string, flags: readonly RowFlag[], progress?: (done: number) => void): Promise<void> {

@@ -26,7 +26,12 @@ export type SpilledCells = Readonly<
 >;
 
 /** A copy of a grid sheet's used range that later edits do not reach. */
-export function readSheet(workbook: Workbook, worksheet: Worksheet, spilled: SpilledCells): Sheet {
+export function readSheet(
+  workbook: Workbook,
+  worksheet: Worksheet,
+  spilled: SpilledCells,
+  datesFrom1904 = false,
+): Sheet {
   const box = usedRange(worksheet, spilled);
   const values: Cell[][] = [];
   const shown = new Map<number, string>();
@@ -69,6 +74,7 @@ export function readSheet(workbook: Workbook, worksheet: Worksheet, spilled: Spi
     cell: (row, column) => values[row]?.[column] ?? null,
     shown: (row, column) => shown.get(key(row, column)),
     isDate: (row, column) => dates.has(key(row, column)),
+    datesFrom1904,
     isStruckThrough: (row, column) => struck.has(key(row, column)),
     isHiddenRow: (row) => hiddenRows.has(row),
     isHiddenColumn: (column) => hiddenColumns.has(column),

@@ -43,6 +43,8 @@ export class Workbook implements BookHome {
   active: Worksheet;
   changedBy: "ThisLocalAddin" | "Unknown" = "Unknown";
   calculationMode = "Automatic";
+  /** dates count from 1904 */
+  from1904 = false;
   /** how often a batch asked for it */
   readonly suspended = { calculation: 0, screen: 0 };
   readonly calculated: { readonly sheet: string; readonly markAllDirty: boolean }[] = [];
@@ -160,6 +162,17 @@ export class Workbook implements BookHome {
     const sheet = new Worksheet(this, name);
     this.sheets.push(sheet);
     return sheet;
+  }
+
+  /** Worksheet functions that an add-in may ask for. */
+  get Functions() {
+    const first = this.from1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
+    return {
+      Date: (year: number, month: number, day: number) => ({
+        Value: Math.round((Date.UTC(year, month - 1, day) - first) / 86_400_000),
+        Error: "",
+      }),
+    };
   }
 
   get Tables(): Collection<Table> {

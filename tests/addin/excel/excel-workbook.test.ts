@@ -34,7 +34,7 @@ const flag = (row: number, colour: RowFlag["colour"] = "unsafe"): RowFlag => ({
 const settled = () => new Promise((resolve) => setTimeout(resolve, 20));
 
 describe("reading a sheet", () => {
-  test("gives its cells, errors, dates, hidden rows, strike-through and merges in one request", async () => {
+  test("gives its cells, errors, dates, hidden rows, strike-through and merges; dates cost a second request", async () => {
     put("B2:D4", [
       ["Mark", "Size", "Length"],
       ["'01", "H16", 1250],
@@ -46,7 +46,7 @@ describe("reading a sheet", () => {
     sheet().GetRange("B2:C2").Merge();
     const before = open.excel.requests.length;
     const read = await port.read("Sheet1");
-    expect(open.excel.requests.length - before).toBe(1);
+    expect(open.excel.requests.length - before).toBe(2);
     expect([read.top, read.left, read.rowCount, read.columnCount]).toEqual([1, 1, 3, 3]);
     expect(read.cell(1, 0)).toBe("01");
     expect(read.cell(1, 2)).toBe(1250);
@@ -58,6 +58,9 @@ describe("reading a sheet", () => {
     expect([0, 1, 2].map((row) => read.isHiddenRow?.(row))).toEqual([false, false, true]);
     expect([0, 1, 2].map((column) => read.isHiddenColumn?.(column))).toEqual([false, true, false]);
     expect(read.isStruckThrough?.(1, 2)).toBe(true);
+    expect(read.datesFrom1904).toBe(false);
+    book.from1904 = true;
+    expect((await port.read("Sheet1")).datesFrom1904).toBe(true);
     expect(read.isStruckThrough?.(2, 2)).toBe(false);
     expect(read.merges).toEqual([{ top: 0, left: 0, bottom: 0, right: 1 }]);
   });

@@ -26,6 +26,7 @@ describe("packSheet", () => {
             left: 1,
             shown: (row, column) => (isMarked(row, column) ? "(250)" : undefined),
             isDate: isMarked,
+            datesFrom1904: markedRow % 2 === 0,
             isStruckThrough: isMarked,
             isHiddenRow: (row) => row === markedRow,
             isHiddenColumn: (column) => column === markedColumn,
@@ -39,7 +40,8 @@ describe("packSheet", () => {
             again.rowCount,
             again.columnCount,
             again.merges,
-          ]).toEqual(["Bars", 4, 1, rows.length, 3, sheet.merges]);
+            again.datesFrom1904,
+          ]).toEqual(["Bars", 4, 1, rows.length, 3, sheet.merges, sheet.datesFrom1904]);
           for (let row = 0; row < rows.length; row += 1) {
             expect(again.isHiddenRow?.(row)).toBe(row === markedRow);
             for (let column = 0; column < 3; column += 1) {
