@@ -56,13 +56,29 @@ function boundOf(problem: SolverProblem, question: CuttingQuestion, fractional: 
     .reduce((sum, bar) => sum + bar.cost * bar.limit, 0);
   const byLength = pieceLength(problem) * Math.min(...problem.stock.map((bar) => bar.cost / bar.capacity));
   const cost = Math.max(fractional, byLength * (1 - 1e-12));
-  const bought = Math.max(0, cost - (Number.isFinite(remnantGrains) ? remnantGrains : cost));
+  const bought = Math.max(
+    0,
+    cost - (Number.isFinite(remnantGrains) ? remnantGrains : cost),
+    beyondRemnants(problem, question),
+  );
   const step = commonMeasure(sold.map((bar) => bar.cost));
   const steps = step === 0 ? 0 : Math.ceil(bought / step - 1e-6);
   const goal = remnantGrains === 0 ? steps * step : 0;
   const isOneLength = new Set(sold.map((bar) => bar.cost)).size === 1;
   if (isOneLength) return { goal, lowerBound: steps, boundIn: "bars" };
   return { goal, lowerBound: (steps * step) / TICKS_PER_MM, boundIn: "mm" };
+}
+
+/** ticks of cost of the pieces that no remnant can hold even if all were filled to the end */
+function beyondRemnants(problem: SolverProblem, question: CuttingQuestion): number {
+  const isRemnant = (bar: { readonly index: number }): boolean => question.stock[bar.index]!.remnant;
+  const own = problem.stock
+    .filter(isRemnant)
+    .reduce((sum, bar) => sum + (Number.isFinite(bar.limit) ? bar.capacity * bar.limit : Infinity), 0);
+  const sold = problem.stock.filter((bar) => !isRemnant(bar));
+  if (sold.length === 0) return 0;
+  const rest = Math.max(0, pieceLength(problem) - own);
+  return rest * Math.min(...sold.map((bar) => bar.cost / bar.capacity)) * (1 - 1e-12);
 }
 
 /** ticks of all pieces with their kerfs */

@@ -43,12 +43,12 @@ export function relax(problem: SolverProblem, deadline: number): Relaxation {
     const column = surplusColumn(duals, items, right.length) ?? pricing.improving(duals, limitRow, measure);
     if (column === null) {
       complete = true;
-      bound = Math.max(bound, dualBound(duals, right, items, pricing.overpriced));
+      bound = Math.max(bound, dualBound(duals, problem, pricing.worth));
       break;
     }
     if (Date.now() > deadline) {
       pricing.improving(duals, limitRow, measure, true);
-      bound = Math.max(bound, dualBound(duals, right, items, pricing.overpriced));
+      bound = Math.max(bound, dualBound(duals, problem, pricing.worth));
       break;
     }
     if (!basis.enter(column)) break;
@@ -99,19 +99,29 @@ function surplusColumn(duals: Float64Array, items: number, rows: number): Patter
   return null;
 }
 
-/** Scales prices until no bar is worth more than its cost; their total is then a bound. */
-function dualBound(duals: Float64Array, right: readonly number[], items: number, overpriced: number): number {
+/**
+ * A bound from any prices: they are scaled until no bar that there is without limit is worth more than it
+ * costs; a limited bar that still is takes what it is worth too much off, once for each. Their total is a
+ * bound, for these are prices that the dual of the relaxation allows.
+ */
+function dualBound(duals: Float64Array, { demand, stock }: SolverProblem, worth: readonly number[]): number {
+  let scale = 1;
+  stock.forEach((bar, at) => {
+    if (!Number.isFinite(bar.limit)) scale = Math.max(scale, worth[at]! / Math.max(bar.cost, 1e-12));
+  });
   let total = 0;
-  for (let row = 0; row < right.length; row += 1) {
-    const price = row < items ? Math.max(0, duals[row]!) : Math.min(0, duals[row]!);
-    total += price * right[row]!;
-  }
-  return (total / Math.max(1, overpriced)) * (1 - 1e-10);
+  demand.forEach((count, item) => {
+    total += (Math.max(0, duals[item]!) / scale) * count;
+  });
+  stock.forEach((bar, at) => {
+    if (Number.isFinite(bar.limit)) total -= bar.limit * Math.max(0, worth[at]! / scale - bar.cost);
+  });
+  return total * (1 - 1e-10);
 }
 
 class Pricing {
-  /** how far the worst bar is worth more than it costs; 1 is not at all */
-  overpriced = 1;
+  /** what the pieces of each bar can be worth at most at the prices last asked for */
+  worth: number[] = [];
 
   constructor(private readonly problem: SolverProblem) {}
 
@@ -125,7 +135,7 @@ class Pricing {
     const { lengths, demand, stock } = this.problem;
     const values = lengths.map((_, item) => Math.max(0, duals[item]!));
     let best: { filling: Filling; bar: SolverStock; gain: number } | null = null;
-    this.overpriced = 1;
+    this.worth = [];
     for (const bar of stock) {
       const row = limitRow.get(bar.index);
       const price = bar.cost - (row === undefined ? 0 : Math.min(0, duals[row]!));
@@ -138,8 +148,7 @@ class Pricing {
         const table = fillByTable(values, lengths, demand, bar.capacity, measure);
         filling = table.exact ? table : { ...filling, upperBound: table.upperBound };
       }
-      const reach = (filling.upperBound - (price - bar.cost)) / Math.max(bar.cost, 1e-12);
-      this.overpriced = Math.max(this.overpriced, reach);
+      this.worth.push(filling.upperBound);
       const gain = (filling.value - price) / Math.max(bar.cost, 1);
       if (filling.value > enough && (best === null || gain > best.gain)) best = { filling, bar, gain };
     }

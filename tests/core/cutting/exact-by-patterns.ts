@@ -33,7 +33,7 @@ function allPatterns(
 }
 
 /**
- * Least stock length bought, mm, over every pattern there is, and the bound of the linear relaxation;
+ * Least stock length bought (remnants cost nothing), mm, over every pattern there is, and the bound of the linear relaxation;
  * both by HiGHS (general-purpose solver), which knows nothing of our planner.
  */
 export async function exactByPatterns(
@@ -45,7 +45,9 @@ export async function exactByPatterns(
   const lengths = [...byLength.keys()];
   const demand = [...byLength.values()];
   const patterns = allPatterns(question, lengths, demand);
-  const objective = patterns.map((p, j) => `${question.stock[p.stock]!.length} x${j}`).join(" + ");
+  const objective = patterns
+    .map((p, j) => `${question.stock[p.stock]!.remnant ? 0 : question.stock[p.stock]!.length} x${j}`)
+    .join(" + ");
   const rows = lengths.map((_, item) => {
     const terms = patterns.flatMap((p, j) => (p.counts[item]! > 0 ? [`${p.counts[item]} x${j}`] : []));
     return `d${item}: ${terms.join(" + ")} >= ${demand[item]}`;

@@ -64,3 +64,18 @@ const SAWN = [61, 67, 71].map(
 );
 
 export const INSTANCES: readonly Instance[] = [...ONE_STOCK, ...SEVERAL_STOCKS, ...SAWN];
+
+/** Bought in 12 m, with remnants on hand that cost nothing. */
+export const WITH_REMNANTS: readonly Instance[] = [73, 79, 83, 89, 97, 101].map(
+  (seed): Instance => ({
+    name: `12 m stock and remnants on hand, seed ${seed}`,
+    question: {
+      ...plain,
+      pieces: pieces(seed, 6, 1800, 5800, 12),
+      stock: [
+        ...unlimited(12000),
+        ...pieces(seed + 1, 3, 2000, 8000, 5).map((rest) => ({ ...rest, remnant: true })),
+      ],
+    },
+  }),
+);

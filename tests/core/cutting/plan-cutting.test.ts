@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type CuttingPlan, type CuttingQuestion, planCutting } from "../../../core/cutting";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { exactByPatterns } from "./exact-by-patterns";
-import { INSTANCES } from "./instances";
+import { INSTANCES, WITH_REMNANTS } from "./instances";
 
 const stock12 = [{ length: 12000, count: null, remnant: false }];
 const plain = { stock: stock12, endCrop: 0, kerf: 0, timeLimit: 1000 };
@@ -52,6 +52,28 @@ describe("planCutting", () => {
     expect(bound).toBeLessThanOrEqual(least + 1e-6);
     expect(bound).toBeGreaterThanOrEqual(relaxed - 1e-3);
     expect(plan.stockLength).toBeLessThanOrEqual(plan.firstFit.stockLength);
+  });
+
+  // Optimum and relaxation: HiGHS over every pattern there is, remnants at no cost.
+  it.each(WITH_REMNANTS)("should bound what is bought beside remnants: $name", async ({ question }) => {
+    const { least, relaxed } = await exactByPatterns(question);
+    const sum = (list: readonly { length: number; count: number | null }[]): number =>
+      list.reduce((total, { length, count }) => total + length * count!, 0);
+    // what no remnant can hold, by plain addition
+    const beyond = sum(question.pieces) - sum(question.stock.filter(({ remnant }) => remnant));
+    for (const timeLimit of [2000, 0]) {
+      const plan = planned({ ...question, timeLimit });
+      expectSound(question, plan);
+      const bound = plan.lowerBound * 12000;
+      expect(bound).toBeLessThanOrEqual(least + 1e-6);
+      expect(bound).toBeGreaterThanOrEqual(beyond - 1e-3);
+      expect(plan.stockLength).toBeGreaterThanOrEqual(least - 1e-6);
+      if (timeLimit > 0) {
+        expect(plan.stockLength).toBe(Math.round(least));
+        expect(bound).toBeGreaterThanOrEqual(relaxed - 1);
+      }
+      expect(plan.barsBought * 12000).toBe(plan.stockLength);
+    }
   });
 
   it("should cut three 4 m pieces from each 12 m bar and prove it least", () => {
