@@ -7,6 +7,7 @@ import {
   rowsToCut,
   type SizePlan,
   type Stock,
+  stockToBuy,
 } from "../../core/cutting";
 import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
@@ -66,7 +67,12 @@ export const cutplan: Command = {
         const { bytes, said } = copyWithRemnants(copied);
         writeCopy(target, bytes);
         for (const line of said) streams.note(line);
-      } else writePage(path, target, cutListPage(groups, headOf(read[0]?.reading, standard), refused));
+      } else {
+        const { endCrop, kerf } = supply;
+        const toBuy = stockToBuy(groups, standard);
+        const facts = { refused, toBuy, endCrop, kerf, unit: standard.unit };
+        writePage(path, target, cutListPage(groups, headOf(read[0]?.reading, standard), facts));
+      }
       streams.note(`written: ${target}`);
     }
     const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));

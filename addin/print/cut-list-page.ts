@@ -1,20 +1,42 @@
-import { type CutListRow, type RefusedRow, refusedText, type SizePlan } from "../../core/cutting";
+import {
+  type CutListRow,
+  type RefusedRow,
+  refusedText,
+  type SizePlan,
+  type StockToBuy,
+} from "../../core/cutting";
+import type { LengthUnit } from "../../core/standards";
+import { cutLengthWords } from "./cut-length-words";
 import { html, type Markup } from "./html";
 import { printPage, type ScheduleHead } from "./print-page";
 
 /** One size's plan and what the person at the shear does with it. */
 export type CutListGroup = Pick<SizePlan, "size" | "grade" | "plan" | "list">;
 
-/** The cut list of every size: stops in order, marks served, rests with their destination; bars in no plan first. */
+/** What a cut list rests on besides its plans. */
+export interface CutListFacts {
+  /** bars in no plan */
+  readonly refused: readonly RefusedRow[];
+  readonly toBuy: readonly StockToBuy[];
+  /** mm taken off each bar before the first piece */
+  readonly endCrop: number;
+  /** mm lost in each cut */
+  readonly kerf: number;
+  readonly unit: LengthUnit;
+}
+
+/** The cut list of every size: bars in no plan and stock to buy first, then stops in order, marks served and where rests go. */
 export function cutListPage(
   groups: readonly CutListGroup[],
   head: ScheduleHead,
-  refused: readonly RefusedRow[] = [],
+  facts: CutListFacts,
 ): string {
+  const { refused, toBuy, unit } = facts;
   return printPage("Cut list", head, [
     html`<p class="warning">Guard closed, hands away from the blade, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
     refusedSection(refused),
-    ...groups.map(groupSection),
+    toBuySection(toBuy, unit),
+    ...groups.map((group) => groupSection(group, facts)),
   ]);
 }
 
@@ -22,38 +44,63 @@ export function cutListPage(
 function refusedSection(refused: readonly RefusedRow[]): Markup {
   if (refused.length === 0) return html``;
   return html`<section class="refused">
-<h2>In no plan: ${refused.length === 1 ? "1 row" : `${refused.length} rows`}</h2>
+<h2>In no plan: ${counted(refused.length, "row")}</h2>
 <ul>${refused.map((row) => html`<li>${refusedText(row)}</li>`)}</ul>
 </section>
 `;
 }
 
-function groupSection({ size, grade, plan, list }: CutListGroup): Markup {
+function toBuySection(toBuy: readonly StockToBuy[], unit: LengthUnit): Markup {
+  if (toBuy.length === 0) return html``;
+  const known = toBuy.flatMap(({ kilograms }) => kilograms ?? []);
+  const total = known.reduce((sum, kilograms) => sum + kilograms, 0);
+  const sum = html`<tfoot><tr><th colspan="3">Together</th><td class="number">${tonnes(total)}</td></tr></tfoot>`;
+  return html`<section>
+<h2>Stock to buy</h2>
+<table class="to-buy"><thead><tr><th>Size</th><th class="number">Stock ${unit === "mm" ? "mm" : "length"}</th><th class="number">Bars</th><th class="number">Tonnes</th></tr></thead>
+<tbody>${toBuy.map(
+    ({ size, grade, length, bars, kilograms }) =>
+      html`<tr><td>${nameOf({ size, grade })}</td><td class="number">${cutLengthWords(length, unit)}</td><td class="number">${bars}</td><td class="number">${kilograms === null ? "?" : tonnes(kilograms)}</td></tr>`,
+  )}</tbody>
+${known.length === toBuy.length ? sum : html``}</table>
+</section>
+`;
+}
+
+function groupSection(group: CutListGroup, { endCrop, kerf, unit }: CutListFacts): Markup {
+  const { plan, list } = group;
   const isBars = plan.boundIn === "bars";
   const bought = isBars ? counted(plan.barsBought, "bar") : `${metres(plan.stockLength)} m`;
   const bound = isBars ? counted(plan.lowerBound, "bar") : `${metres(plan.lowerBound)} m`;
   const proof = plan.provenLeast ? "proven least" : `no plan buys less than ${bound}`;
   const remnants = plan.bars - plan.barsBought;
   const own = remnants === 0 ? "" : ` and ${counted(remnants, "remnant")} on hand`;
+  const crop = endCrop > 0 ? ` Crop ${cutLengthWords(endCrop, unit)}${mm(unit)} off each bar first.` : "";
+  const saw = kerf > 0 ? ` Each cut takes ${cutLengthWords(kerf, unit)}${mm(unit)}.` : "";
   return html`<section>
-<h2>Size ${[size === "" ? "not said" : size, grade].filter((part) => part !== null).join(" ")}</h2>
-<p>${bought} to buy${own} for ${counted(plan.pieces, "piece")}, ${proof}; ${(plan.wasteRatio * 100).toFixed(1)} % of the stock is left over.</p>
-<table><thead><tr><th class="number">Bars</th><th class="number">Stock mm</th><th>Stops, in order</th><th class="number">Rest mm</th><th>Rest goes to</th></tr></thead>
-<tbody>${list.map(listRow)}</tbody></table>
+<h2>Size ${nameOf(group)}</h2>
+<p>${bought} to buy${own} for ${counted(plan.pieces, "piece")}, ${proof}; ${(plan.wasteRatio * 100).toFixed(1)} % of the stock is left over.${crop}${saw}</p>
+<table><thead><tr><th class="number">Bars</th><th class="number">Stock${mm(unit)}</th><th>Stops, in order: pieces of each bar, marks (pieces in all)</th><th class="number">Rest${mm(unit)}</th><th>Rest goes to</th><th>Done</th></tr></thead>
+<tbody>${list.map((row) => listRow(row, unit))}</tbody></table>
 </section>
 `;
 }
 
-function listRow(row: CutListRow): Markup {
+function listRow(row: CutListRow, unit: LengthUnit): Markup {
   const stops = row.stops.map(
     ({ length, perBar, marks }) =>
-      html`<div><strong>${perBar} × ${millimetres(length)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})`).join(", ")}</div>`,
+      html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})`).join(", ")}</div>`,
   );
-  const from = row.fromRemnant ? html` remnant` : html``;
-  return html`<tr><td class="number">${row.bars}</td><td class="number">${millimetres(row.stock)}${from}</td><td>${stops}</td><td class="number">${millimetres(row.offcut)}</td><td>${row.destination === "none" ? "-" : row.destination}</td></tr>
+  const from = row.fromRemnant ? html` <b>remnant</b>` : html``;
+  return html`<tr><td class="number">${row.bars}</td><td class="number">${cutLengthWords(row.stock, unit)}${from}</td><td class="stops">${stops}</td><td class="number">${cutLengthWords(row.offcut, unit)}</td><td>${row.destination === "none" ? "-" : row.destination}</td><td></td></tr>
 `;
 }
 
+function nameOf({ size, grade }: Pick<CutListGroup, "size" | "grade">): string {
+  return [size === "" ? "not said" : size, grade].filter((part) => part !== null).join(" ");
+}
+
+const mm = (unit: LengthUnit): string => (unit === "mm" ? " mm" : "");
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
-const millimetres = (length: number): string => String(Math.round(length * 10) / 10);
+const tonnes = (kilograms: number): string => (kilograms / 1000).toFixed(3);
 const metres = (length: number): string => (length / 1000).toFixed(3);

@@ -28,6 +28,11 @@ tr { break-inside: avoid; }
 .label .reference, .label .warning { grid-column: 1 / -1; margin: 0; }
 .warning { font-weight: 700; border: 0.4mm solid #000; padding: 1mm 2mm; }
 .note { color: #222; }
+.refused { border: 0.9mm solid #000; padding: 1mm 3mm 2mm; }
+.refused h2 { margin-top: 1mm; }
+.refused ul { margin: 0; padding-left: 5mm; }
+.refused li, .stops { overflow-wrap: anywhere; }
+.to-buy { width: auto; min-width: 60%; }
 .ticket { border: 0.5mm solid #000; padding: 2mm 3mm; margin: 0 0 3mm; break-inside: avoid; }
 .ticket .strip { display: grid; grid-template-columns: auto 1fr auto; gap: 0 5mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
 .ticket .mark { font-size: 24pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }

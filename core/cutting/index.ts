@@ -9,3 +9,4 @@ export { planCutting } from "./plan-cutting";
 export { refusedText } from "./refused-text";
 export { type RemnantBooking, type RemnantChange, remnantBooking } from "./remnant-booking";
 export { type RowsToCut, rowsToCut } from "./rows-to-cut";
+export { type StockToBuy, stockToBuy } from "./stock-to-buy";

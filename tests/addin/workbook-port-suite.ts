@@ -156,6 +156,20 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
       await expect.poll(() => valueAt(3, 3), { timeout: 10_000 }).toBe(200);
     });
 
+    test("should write rows under everything else in one step and take them back", async () => {
+      const { rowCount } = await port.read("Bars");
+      const last = rowCount + 200;
+      const undo = await port.writeCells("Bars", [
+        { cell: `A${last}`, to: "H16" },
+        { cell: `B${last}`, to: 2140 },
+        { cell: "C4", to: 3650 },
+      ]);
+      expect([await valueAt(last - 1, 0), await valueAt(last - 1, 1)]).toEqual(["H16", 2140]);
+      expect(await undo()).toBe(true);
+      expect(await valueAt(last - 1, 1)).toBeNull();
+      expect((await port.read("Bars")).rowCount).toBe(rowCount);
+    });
+
     test("should take nothing back where the user wrote since", async () => {
       const undo = await port.writeCells("Bars", [
         { cell: "A2", to: "99" },

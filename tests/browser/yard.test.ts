@@ -164,9 +164,58 @@ describe("the yard's side of the workbench", () => {
     await part("pages").locator(".make-cut-list").click();
     await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Cut list");
     // mark 0106 is 13.5 m, the yard's longest stock 12 m
-    expect(await part("pages").locator(".notes").textContent()).toContain("0106");
+    expect(await part("pages").locator(".refused").textContent()).toMatch(
+      /H16, mark 0106, 54 bars, \w+: a piece of 13500 mm is longer than the 11990 mm.*ask the designer for a lap/,
+    );
+    await shot("5a-cut-list");
+    expect(await violations()).toEqual([]);
     await part("pages").locator(".make-labels").click();
     await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Bundle labels");
+  });
+
+  test("should show what a cut list does to the Shop sheet, write it when told to, and take it back", async () => {
+    const onHand = async (): Promise<Map<string, number>> => {
+      const cells = await storedCells(await bench.save(), "Shop");
+      const held = new Map<string, number>();
+      for (const [address, kind] of cells) {
+        const row = /^D(\d+)$/.exec(address)?.[1];
+        if (kind !== "remnant" || row === undefined) continue;
+        held.set(`${cells.get(`A${row}`)} ${cells.get(`B${row}`)}`, Number(cells.get(`C${row}`)));
+      }
+      return held;
+    };
+    const remnants = part("pages").locator(".remnants");
+    await part("pages").locator(".make-cut-list").click();
+    await remnants.locator(".look-at-remnants").click();
+    await remnants.locator("table").waitFor(WAIT);
+    const before = await onHand();
+    expect([...before.keys()].sort()).toEqual(["H12 3100", "H16 4200"]);
+    await remnants.scrollIntoViewIfNeeded();
+    await shot("5b-remnants");
+    expect(await violations()).toEqual([]);
+    const shown = new Map<string, number>();
+    for (const row of await remnants.locator("tbody tr").all()) {
+      const [size, length, now, then] = await row.locator("td").allTextContents();
+      expect(now).toBe(before.has(`${size} ${length}`) ? String(before.get(`${size} ${length}`)) : "new row");
+      shown.set(`${size} ${length}`, Number(then));
+    }
+    expect(shown.size).toBeGreaterThan(10);
+    await remnants.locator(".write-remnants").click();
+    await expect.poll(() => status().textContent(), WAIT).toContain("of remnants on sheet Shop");
+    const after = await onHand();
+    expect(Object.fromEntries(after)).toEqual({
+      ...Object.fromEntries(before),
+      ...Object.fromEntries(shown),
+    });
+    // the same bars once more: the pane says so before it would take their steel twice
+    await part("pages").locator(".make-cut-list").click();
+    await remnants.locator(".look-at-remnants").click();
+    await remnants.locator(".twice").waitFor(WAIT);
+    expect(await violations()).toEqual([]);
+    await remnants.locator(".leave-remnants").click();
+    await page.locator("barwright-pane .undo").click();
+    await expect.poll(() => status().textContent(), WAIT).toContain("Taken back");
+    expect(Object.fromEntries(await onHand())).toEqual(Object.fromEntries(before));
   });
 
   test("should say what a revision changes, released bars first", async () => {

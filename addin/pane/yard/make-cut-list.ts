@@ -6,11 +6,13 @@ import {
   remnantBooking,
   rowsToCut,
   type SizePlan,
+  stockToBuy,
 } from "../../../core/cutting";
 import type { ScheduleReading, Sheet } from "../../../core/schedule";
 import type { Shop } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { cutLengthWords } from "../../print/cut-length-words";
 import { cutListPage } from "../../print/cut-list-page";
 import type { ScheduleHead } from "../../print/print-page";
 import type { PrintedPage } from "./printed-page";
@@ -36,19 +38,30 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   const words = refused.map((row) => refusedText({ ...row, sheet: null }));
   if (planned.groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);
+  const toBuy = stockToBuy(planned.groups, standard);
   return {
     title: "Cut list",
-    html: cutListPage(
-      planned.groups,
-      head,
-      refused.map((row) => ({ ...row, sheet: null })),
-    ),
+    html: cutListPage(planned.groups, head, {
+      refused: refused.map((row) => ({ ...row, sheet: null })),
+      toBuy,
+      endCrop: supply.endCrop,
+      kerf: supply.kerf,
+      unit: standard.unit,
+    }),
     refused: words,
+    toBuy: toBuy.map(({ size, grade, length, bars, kilograms, provenLeast }) => ({
+      size: [size, grade].filter((part) => part !== null).join(" "),
+      stock: cutLengthWords(length, standard.unit) + (standard.unit === "mm" ? " mm" : ""),
+      bars: String(bars),
+      tonnes: kilograms === null ? "?" : (kilograms / KILOGRAMS_PER_TONNE).toFixed(3),
+      provenLeast,
+    })),
     notes: [...planned.notes, ...notes],
     remnants: remnantView(asked, planned.groups, supply.leastRemnant),
   };
 }
 
+const KILOGRAMS_PER_TONNE = 1000;
 const NO_BARS = "nothing is to be cut: every count is 0";
 
 function remnantView(

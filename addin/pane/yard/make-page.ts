@@ -39,7 +39,7 @@ interface PageQuestion {
 
 type MadePage = Omit<PrintedPage, "fileName">;
 
-const PLAIN = { refused: [], remnants: null } as const;
+const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   tickets(asked) {

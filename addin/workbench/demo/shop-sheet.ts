@@ -52,6 +52,9 @@ const TRIALS: DemoValue[][] = [
   ["2026-03-05", "The Ox", "H32", 224, "B500B", "bar", "K590", 96, 90.3],
 ];
 
+/** blank rows under the stock, for the rests of cut lists */
+const ROOM = 30;
+
 const SECTIONS = [BENDERS, PLATES, CUTTERS, STOCK];
 
 /** The demonstration's yard: machines, stock, limits and trial bends, all invented. */
@@ -84,6 +87,7 @@ function filled(): { kind: string; cells: DemoValue[] }[] {
       section += 1;
       const written = SECTIONS[section] ?? (section > SECTIONS.length ? TRIALS : []);
       rows.push(...written.map((line) => ({ kind: "blank", cells: line })));
+      if (written === STOCK) rows.push(...Array.from({ length: ROOM }, () => ({ kind: "blank", cells: [] })));
     }
   }
   return rows;

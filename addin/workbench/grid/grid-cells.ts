@@ -2,7 +2,8 @@ import { BooleanNumber, type ICellData } from "@univerjs/core";
 import type { SheetContent } from "../../pane/workbook-port";
 import { gridValue } from "../book/to-grid-data";
 
-const SPARE_ROWS = 60;
+/** blank rows kept under what a sheet holds */
+export const SPARE_ROWS = 60;
 const FEWEST_COLUMNS = 20;
 const PX_PER_CHARACTER = 7;
 const PADDING = 5;

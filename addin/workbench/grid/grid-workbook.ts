@@ -26,7 +26,7 @@ import {
 import { gridValue } from "../book/to-grid-data";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
-import { gridCells } from "./grid-cells";
+import { gridCells, SPARE_ROWS } from "./grid-cells";
 import { readSheet, type SpilledCells } from "./read-sheet";
 
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
@@ -104,6 +104,8 @@ export class GridWorkbook implements WorkbookPort {
       const place = cellPlace(cell);
       return { ...place, to, was: contentOf(sheet.getSheet(), place.row, place.column) };
     });
+    const rows = Math.max(0, ...before.map(({ row }) => row + 1));
+    if (rows > sheet.getMaxRows()) sheet.setRowCount(rows + SPARE_ROWS);
     for (const { row, column, to } of before) write(sheet, row, column, { ...BLANK, ...gridValue(to) });
     return async () => {
       const now = this.workbook().getSheetBySheetId(sheet.getSheetId());

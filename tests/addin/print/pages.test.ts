@@ -3,7 +3,9 @@ import { bundleLabelsPage } from "../../../addin/print/bundle-labels";
 import { cutListPage } from "../../../addin/print/cut-list-page";
 import { type CuttingPlan, cutList, planCutting } from "../../../core/cutting";
 import { makeBundles } from "../../../core/totals";
+import { defineRefusal } from "../../../core/units/refusal";
 
+const isTooLong = defineRefusal("too-long", "value", "too long");
 const head = { job: "Harbour sheds", schedule: "HS-04", revision: "B", standard: "BS8666:2005" };
 const textOf = (page: string): string =>
   page
@@ -44,14 +46,47 @@ describe("bundleLabelsPage", () => {
 });
 
 describe("cutListPage", () => {
-  it("should print stops with their marks, the bound and where the rest goes", () => {
-    const pieces = [{ mark: "01", length: 5000, count: 4 }];
-    const stock = [{ length: 12000, count: null, remnant: false }];
-    const plan = planCutting({ pieces, stock, endCrop: 0, kerf: 0, timeLimit: 500 }) as CuttingPlan;
-    const text = textOf(
-      cutListPage([{ size: "H16", grade: null, plan, list: cutList(plan, pieces, 1000) }], head),
+  const pieces = [{ mark: "01", length: 5000, count: 4 }];
+  const stock = [{ length: 12000, count: null, remnant: false }];
+  const plan = planCutting({ pieces, stock, endCrop: 10, kerf: 3, timeLimit: 500 }) as CuttingPlan;
+  const groups = [{ size: "H16", grade: null, plan, list: cutList(plan, pieces, 1000) }];
+  const facts = { refused: [], toBuy: [], endCrop: 10, kerf: 3, unit: "mm" } as const;
+
+  it("should print stops with their marks, the bound, what is lost and where the rest goes", () => {
+    const text = textOf(cutListPage(groups, head, facts));
+    expect(text).toContain(
+      "2 bars to buy for 4 pieces, proven least; 16.7 % of the stock is left over. Crop 10 mm off each bar first. Each cut takes 3 mm.",
     );
-    expect(text).toContain("2 bars to buy for 4 pieces, proven least; 16.7 % of the stock is left over");
-    expect(text).toContain("2 12000 2 × 5000 01 (4) 2000 rack");
+    // 12000 less the crop, two pieces and two cuts: 12000 - 10 - 10000 - 6
+    expect(text).toContain("2 12000 2 × 5000 01 (4) 1984 rack");
+  });
+
+  it("should name bars in no plan before all else, and what is to be bought", () => {
+    const refused = {
+      ...{ size: "H16", grade: null, mark: "<02>", sheet: null, cell: "G12", length: 13000, count: 2 },
+      ...{ longestStock: 12000, reason: isTooLong({}) },
+    };
+    const toBuy = [
+      { size: "H16", grade: null, length: 12000, bars: 2, kilograms: 37.896, provenLeast: true },
+    ];
+    const page = cutListPage(groups, head, { ...facts, refused: [refused], toBuy });
+    expect(textOf(page)).toMatch(
+      /In no plan: 1 row H16, mark &lt;02&gt;, 2 bars, G12: too long Stock to buy .*H16 12000 2 0\.038 Together 0\.038 Size H16/,
+    );
+  });
+
+  it("should set stops in feet and inches where the standard does", () => {
+    const inches = [{ mark: "A1", length: 60 * 25.4, count: 4 }];
+    const bars = [{ length: 240 * 25.4, count: null, remnant: false }];
+    const cut = planCutting({
+      pieces: inches,
+      stock: bars,
+      endCrop: 0,
+      kerf: 0,
+      timeLimit: 500,
+    }) as CuttingPlan;
+    const group = { size: "#5", grade: null, plan: cut, list: cutList(cut, inches, 1000) };
+    const page = cutListPage([group], head, { ...facts, endCrop: 0, kerf: 0, unit: "in" });
+    expect(textOf(page)).toContain("1 20&#39;-0&quot; 4 × 5&#39;-0&quot; A1 (4)");
   });
 });

@@ -6,6 +6,7 @@ import {
   refusedText,
   type SizePlans,
   type Stock,
+  stockToBuy,
 } from "../../../core/cutting";
 import { sheetFromRows } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
@@ -109,6 +110,26 @@ describe("planBySize", () => {
       notes: [],
     });
     expect(refusedText(plans.refused[0]!)).toMatch(/^H16, 3 bars: no stock length is named/);
+  });
+});
+
+describe("stockToBuy", () => {
+  it("should sum the bars bought by size and length with their mass, and no remnant", () => {
+    const rows = [row("H16", 6000, 4), row("H16", 8500, 1), row("odd", 12000, 1), row("H16", 3900, 2)];
+    const plans = planned(rows, [bought(12000), bought(9000), remnants(4000, 2)]);
+    // kg/m of BS 4449:2005 for 16 mm: 1.579; 24 m and 9 m
+    expect(
+      stockToBuy(plans.groups, standard).map(({ size, length, bars, kilograms }) => [
+        size,
+        length,
+        bars,
+        kilograms,
+      ]),
+    ).toEqual([
+      ["H16", 12000, 2, 37.896],
+      ["H16", 9000, 1, 14.211],
+      ["odd", 12000, 1, null],
+    ]);
   });
 });
 

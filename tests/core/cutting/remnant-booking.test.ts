@@ -84,6 +84,13 @@ describe("remnantBooking", () => {
     ]);
   });
 
+  it("should round a rest down to whole millimetres", () => {
+    const rows = [HEAD, STOCK, [], []];
+    const { groups } = plansOf(shopOf(rows), [["H16", 4999.7, 2]]);
+    // 12000 - 2 x 4999.7 = 2000.6
+    expect(booked(shopOf(rows), groups).changes).toMatchObject([{ length: 2000, after: 1 }]);
+  });
+
   it("should leave a used-up line with 0 bars, so that the lines under it are still read", () => {
     const rows = [HEAD, STOCK, ["H16", 3900, null, "remnant"], ["H16", 2500, 3, "remnant"], []];
     const { groups } = plansOf(shopOf(rows), [["H16", 3890, 1]]);

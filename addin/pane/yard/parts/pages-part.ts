@@ -28,7 +28,7 @@ function readyPage(model: YardModel, page: PrintedPage): TemplateResult {
   return html`
     <div class="ready" role="group" aria-label=${page.title}>
       <p class="ready-title">${page.title}</p>
-      ${refusedList(page.refused)} ${notesList(page.notes)}
+      ${refusedList(page.refused)} ${toBuyTable(page)} ${notesList(page.notes)}
       <div class="row">
         ${print === null ? nothing : yardButton(model, "print-page", "Print", () => print(page), true)}
         ${yardButton(model, "save-page", "Save as a page", () => host.save(page.fileName, "text/html", page.html))}
@@ -47,6 +47,38 @@ function refusedList(refused: readonly string[]): TemplateResult | typeof nothin
     <p class="left-out" data-severity="unbendable">${severityIcon("unbendable")} In no plan: ${rows}</p>
     <div class="scroll" tabindex="0" role="region" aria-label="Rows in no plan">
       <ul class="refused">${refused.map((words) => html`<li>${words}</li>`)}</ul>
+    </div>
+  `;
+}
+
+/** What a buyer orders for a cut list. */
+function toBuyTable({ toBuy }: PrintedPage): TemplateResult | typeof nothing {
+  if (toBuy.length === 0) return nothing;
+  return html`
+    <div class="wide" role="region" aria-label="Stock to buy" tabindex="0">
+      <table class="to-buy">
+        <caption>Stock to buy; remnants on hand are not in it</caption>
+        <thead>
+          <tr>
+            <th scope="col">Size</th>
+            <th scope="col" class="number">Stock</th>
+            <th scope="col" class="number">Bars</th>
+            <th scope="col" class="number">Tonnes</th>
+            <th scope="col">Proven least</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${toBuy.map(
+            ({ size, stock, bars, tonnes, provenLeast }) => html`<tr>
+              <th scope="row">${size}</th>
+              <td class="number">${stock}</td>
+              <td class="number">${bars}</td>
+              <td class="number">${tonnes}</td>
+              <td>${provenLeast ? "yes" : "no"}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
     </div>
   `;
 }
