@@ -1,27 +1,40 @@
-/** True where `a` is a later revision than `b`: none, "-" or 0 come first, then numbers and letters in order; C1 follows P5. */
+/**
+ * True where `a` is a later revision than `b`: none, "-" or 0 come first, then numbers and letters in order;
+ * C1 follows P5. A letter and a number are two ways of counting, of which nobody can say which is later.
+ */
 export function isLaterRevision(a: string | null, b: string | null): boolean {
-  const [stageA, numberA, letterA] = rank(a);
-  const [stageB, numberB, letterB] = rank(b);
-  // a letter and a number are two ways of counting, and nobody can say which is later
-  if (stageA > 0 && stageB > 0 && letterA === "" && letterB === "" && numberA >= 0 !== numberB >= 0)
-    return false;
-  if (stageA !== stageB) return stageA > stageB;
-  if (letterA !== letterB)
-    return letterA.length - letterB.length > 0 || (letterA.length === letterB.length && letterA > letterB);
-  return numberA > numberB;
+  const one = rank(a);
+  const other = rank(b);
+  if (one.stage > 0 && other.stage > 0 && one.counts !== other.counts) return false;
+  if (one.stage !== other.stage) return one.stage > other.stage;
+  if (one.letters.length !== other.letters.length) return one.letters.length > other.letters.length;
+  if (one.letters !== other.letters) return one.letters > other.letters;
+  return one.number > other.number;
 }
 
-function rank(revision: string | null): [stage: number, number: number, letters: string] {
+interface Rank {
+  /** 0 before the first revision, 2 for construction, else 1 */
+  readonly stage: number;
+  readonly counts: "" | "letters" | "numbers" | "stages";
+  readonly letters: string;
+  readonly number: number;
+}
+
+const FIRST: Rank = { stage: 0, counts: "", letters: "", number: 0 };
+
+function rank(revision: string | null): Rank {
   const text = (revision ?? "")
     .trim()
     .toUpperCase()
     .replace(/^REV\.?\s*/, "");
-  if (text === "" || text === "-" || text === "0" || text === "00") return [0, 0, ""];
+  if (text === "" || text === "-" || text === "0" || text === "00") return FIRST;
   const parts = /^([A-Z]*)\s*(\d*)$/.exec(text);
-  if (parts === null) return [0, 0, ""];
-  const letters = parts[1] ?? "";
-  const number = parts[2] === "" || parts[2] === undefined ? 0 : Number(parts[2]);
+  if (parts === null) return FIRST;
+  const [, letters = "", digits = ""] = parts;
+  const number = digits === "" ? 0 : Number(digits);
   // P is preliminary and C for construction, where a number follows
-  if ((letters === "P" || letters === "C") && parts[2] !== "") return [letters === "P" ? 1 : 2, number, ""];
-  return [1, number, letters];
+  if ((letters === "P" || letters === "C") && digits !== "") {
+    return { stage: letters === "P" ? 1 : 2, counts: "stages", letters: "", number };
+  }
+  return { stage: 1, counts: letters === "" ? "numbers" : "letters", letters, number };
 }

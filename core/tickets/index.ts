@@ -1,7 +1,7 @@
+export { type ScheduleHead, scheduleHead } from "../schedule/schedule-head";
 export type { Caution } from "./cautions";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { makeTicket, type TicketQuestion } from "./make-ticket";
-export { type ScheduleHead, scheduleHead } from "./schedule-head";
 export type {
   Deviation,
   Ticket,

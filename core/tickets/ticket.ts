@@ -1,11 +1,11 @@
 import type { Severity } from "../audit/finding";
 import type { BarEnd, StopDistance } from "../bending/bend-marks";
 import type { SweepNote } from "../bending/bend-sweep";
+import type { ScheduleHead } from "../schedule/schedule-head";
 import type { BarPath } from "../shapes/path";
 import type { Citation } from "../standards/citation";
 import type { LengthUnit } from "../standards/port";
 import type { Caution } from "./cautions";
-import type { ScheduleHead } from "./schedule-head";
 
 /** Everything the person at shear and bender needs for one bar mark. Lengths mm, masses kg, angles degrees. */
 export interface Ticket {

@@ -2,9 +2,9 @@ import type { AuditReport } from "../audit/audit-report";
 import type { Finding } from "../audit/finding";
 import { RowFacts } from "../audit/row-facts";
 import { SheetFacts } from "../audit/sheet-facts";
+import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import { makeTicket } from "./make-ticket";
-import { scheduleHead } from "./schedule-head";
 import type { Ticket } from "./ticket";
 import type { Yard } from "./yard";
 

@@ -1,7 +1,9 @@
+import { BookRevisions } from "../book-revisions";
 import { MarkIndex } from "../mark-index";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { firstDifference } from "../same-bar";
+import type { SheetFacts } from "../sheet-facts";
 
 export default defineRule({
   code: "MARK104",
@@ -32,7 +34,11 @@ export default defineRule({
     const { sheets } = sheet.book;
     if (sheets.length === 1 && sheet.reading.tables.length < 2) return;
     const seen = new MarkIndex<RowFacts>();
-    for (const other of sheets.slice(0, sheets.indexOf(sheet))) {
+    const revisions = sheets.length === 1 ? null : BookRevisions.of(sheet.book);
+    const isOld = (one: SheetFacts): boolean => revisions !== null && revisions.laterSheets(one) !== null;
+    // an older revision of a sheet is no other list
+    const others = isOld(sheet) ? [] : sheets.slice(0, sheets.indexOf(sheet)).filter((one) => !isOld(one));
+    for (const other of others) {
       for (const facts of other.bars) keepFirst(seen, facts);
     }
     for (const facts of sheet.bars) {

@@ -1,9 +1,8 @@
-import { MarkIndex } from "../mark-index";
+import { BookRevisions } from "../book-revisions";
 import { isLaterRevision } from "../revision-order";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { saying } from "../said-words";
-import type { BookFacts } from "../sheet-facts";
 
 const saysWithdrawn = saying(/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/);
 
@@ -12,8 +11,9 @@ export default defineRule({
   name: "superseded-revision",
   severity: "unsafe",
   docs: {
-    summary: "A later revision of the same mark stands in the workbook, or the row calls itself superseded.",
-    why: "Old and new bars both get cut, and the member may be built with the old ones.",
+    summary:
+      "A later revision of the mark, or of the sheet, stands in the workbook, or the row calls itself superseded.",
+    why: "Old and new bars both get cut, and the member may be built with the old ones. A sheet is a revision of another by the schedule reference and revision of its title block, or by its name (Culvert rev A, Culvert rev B); rows by their own revision letter.",
     failing: [
       {
         rows: [
@@ -21,8 +21,20 @@ export default defineRule({
           { mark: "04", size: "H16", shape: "00", A: 1500, length: 1500, revision: "B" },
         ],
       },
+      {
+        sheets: {
+          "Culvert rev A": [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000 }],
+          "Culvert rev B": [{ mark: "04", size: "H16", shape: "00", A: 1500, length: 1500 }],
+        },
+      },
     ],
     passing: [
+      {
+        sheets: {
+          "Culvert rev A": [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000 }],
+          "Pump house rev B": [{ mark: "04", size: "H16", shape: "00", A: 1500, length: 1500 }],
+        },
+      },
       {
         rows: [
           { mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, revision: "A" },
@@ -33,19 +45,36 @@ export default defineRule({
   },
   messages: {
     later: "revision {revision} of mark {mark} is superseded by revision {later} in {where}",
+    gone: "revision {revision} of mark {mark} is superseded: revision {later} in {where} has no such mark",
+    unmarked: "this bar is of revision {revision}, superseded by revision {later} in {where}",
     said: "mark {mark} is noted as superseded, but still counts",
   },
   checkSheet(sheet, _context, report) {
-    const latest = latestByMark(sheet.book);
+    const revisions = BookRevisions.of(sheet.book);
+    const laterSheets = revisions.laterSheets(sheet);
     for (const facts of sheet.bars) {
       const { row } = facts;
       if (row.struckThrough) continue;
       const mark = row.mark ?? "";
-      const { markKey } = facts;
-      const later = latest === null || markKey === null ? undefined : latest.get(row.member, markKey);
-      if (later !== undefined && later !== facts && isLaterRevision(later.row.revision, row.revision)) {
-        const where = `${later.sheet === facts.sheet ? "" : `sheet ${later.sheet.sheet.name}, `}row ${later.sheet.sheet.top + later.row.row + 1}`;
-        const values = { revision: row.revision ?? "-", mark, later: later.row.revision ?? "", where };
+      const onLater = laterSheets?.barOf(facts);
+      const later = revisions.latestRow(facts);
+      if (laterSheets !== null && (onLater !== undefined || laterSheets.isReissue)) {
+        const { revision, later: by, name } = laterSheets;
+        const where = onLater === undefined ? `sheet ${name}` : placeOf(onLater, facts);
+        const messageId = onLater !== undefined ? "later" : row.mark === null ? "unmarked" : "gone";
+        const at = facts.has("revision") ? "revision" : "mark";
+        report({ messageId, row: facts, at, values: { revision, mark, later: by, where } });
+      } else if (
+        later !== undefined &&
+        later !== facts &&
+        isLaterRevision(later.row.revision, row.revision)
+      ) {
+        const values = {
+          revision: row.revision ?? "-",
+          mark,
+          later: later.row.revision ?? "",
+          where: placeOf(later, facts),
+        };
         report({ messageId: "later", row: facts, at: "revision", values });
       } else if (row.remark !== null && facts.inWords(saysWithdrawn)) {
         report({ messageId: "said", row: facts, at: "remark", values: { mark } });
@@ -54,24 +83,7 @@ export default defineRule({
   },
 });
 
-const indexes = new WeakMap<BookFacts, MarkIndex<RowFacts> | null>();
-
-/** The latest revision of each mark over the book, worked out once; null where all revisions are one. */
-function latestByMark(book: BookFacts): MarkIndex<RowFacts> | null {
-  const known = indexes.get(book);
-  if (known !== undefined) return known;
-  const first = book.sheets[0]?.bars[0]?.row.revision ?? null;
-  const alike = book.sheets.every(({ bars }) => bars.every(({ row }) => row.revision === first));
-  const index = alike ? null : new MarkIndex<RowFacts>();
-  if (index !== null) for (const { bars } of book.sheets) for (const facts of bars) keepLatest(index, facts);
-  indexes.set(book, index);
-  return index;
-}
-
-function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts): void {
-  const { markKey, row } = facts;
-  if (markKey === null || row.struckThrough) return;
-  const known = latest.keep(row.member, markKey, facts);
-  if (known !== facts && isLaterRevision(row.revision, known.row.revision))
-    latest.replace(row.member, markKey, facts);
+function placeOf(later: RowFacts, facts: RowFacts): string {
+  const { sheet } = later.sheet;
+  return `${later.sheet === facts.sheet ? "" : `sheet ${sheet.name}, `}row ${sheet.top + later.row.row + 1}`;
 }

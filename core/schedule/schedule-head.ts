@@ -1,4 +1,4 @@
-import type { ScheduleReading } from "../schedule/bar-row";
+import type { ScheduleReading } from "./bar-row";
 
 /** What a schedule calls itself, as far as its sheet says. */
 export interface ScheduleHead {

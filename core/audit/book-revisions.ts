@@ -1,0 +1,147 @@
+import { MarkIndex } from "./mark-index";
+import { isLaterRevision } from "./revision-order";
+import type { RowFacts } from "./row-facts";
+import type { BookFacts, SheetFacts } from "./sheet-facts";
+import { type SheetRevision, sheetRevision } from "./sheet-revision";
+
+/** Of the bars of one sheet, how many must stand on the other for one to be a copy of the other. */
+const MOST = 0.5;
+
+/** The sheets that a later revision of the same schedule stands on. */
+export interface LaterSheets {
+  readonly revision: string;
+  readonly later: string;
+  /** the first of them */
+  readonly name: string;
+  /** They hold most of this sheet's marks, so a mark that they lack was taken out. */
+  readonly isReissue: boolean;
+  /** The bar of the same member and mark on one of them. */
+  barOf(facts: RowFacts): RowFacts | undefined;
+}
+
+/** Which sheets and rows of a workbook are revisions of one another, worked out once. */
+export class BookRevisions {
+  readonly #marks = new Map<SheetFacts, MarkIndex<RowFacts>>();
+  readonly #known: ReadonlyMap<SheetFacts, SheetRevision>;
+  readonly #later: ReadonlyMap<SheetFacts, LaterSheets>;
+  readonly #rows: ReadonlyMap<SheetFacts, MarkIndex<RowFacts>>;
+
+  private constructor({ sheets }: BookFacts) {
+    this.#known = new Map(sheets.map((sheet) => [sheet, sheetRevision(sheet)]));
+    const later = new Map<SheetFacts, LaterSheets>();
+    for (const sheet of sheets) {
+      const found = this.#laterThan(sheet, sheets);
+      if (found !== null) later.set(sheet, found);
+    }
+    this.#later = later;
+    this.#rows = this.#latestRows(sheets.filter((sheet) => !later.has(sheet)));
+  }
+
+  static of(book: BookFacts): BookRevisions {
+    let revisions = remembered.get(book);
+    if (revisions === undefined) {
+      revisions = new BookRevisions(book);
+      remembered.set(book, revisions);
+    }
+    return revisions;
+  }
+
+  /** Null where no sheet of the book is a later revision of this one. */
+  laterSheets(sheet: SheetFacts): LaterSheets | null {
+    return this.#later.get(sheet) ?? null;
+  }
+
+  /** The bar of the same member and mark with the latest revision of its own row, where rows say any. */
+  latestRow({ sheet, row, markKey }: RowFacts): RowFacts | undefined {
+    return markKey === null ? undefined : this.#rows.get(sheet as SheetFacts)?.get(row.member, markKey);
+  }
+
+  #laterThan(sheet: SheetFacts, sheets: readonly SheetFacts[]): LaterSheets | null {
+    const { schedule, revision } = this.#known.get(sheet) as SheetRevision;
+    if (schedule === null || revision === null || sheet.bars.length === 0) return null;
+    const later = sheets.filter((other) => {
+      const known = this.#known.get(other) as SheetRevision;
+      return (
+        known.schedule === schedule && known.revision !== null && isLaterRevision(known.revision, revision)
+      );
+    });
+    const latest = later.sort((a, b) => this.#order(b, a));
+    const barOf = ({ row, markKey }: RowFacts): RowFacts | undefined => {
+      if (markKey === null) return undefined;
+      for (const other of latest) {
+        const bar = this.#marksOf(other).get(row.member, markKey);
+        if (bar !== undefined) return bar;
+      }
+      return undefined;
+    };
+    const shared = sheet.bars.filter((facts) => barOf(facts) !== undefined).length;
+    const [first] = latest;
+    if (first === undefined || shared === 0) return null;
+    return {
+      revision,
+      later: (this.#known.get(first) as SheetRevision).revision ?? "",
+      name: first.name,
+      isReissue: shared >= sheet.bars.length * MOST,
+      barOf,
+    };
+  }
+
+  #order(a: SheetFacts, b: SheetFacts): number {
+    const [one, other] = [this.#known.get(a)?.revision ?? null, this.#known.get(b)?.revision ?? null];
+    return isLaterRevision(one, other) ? 1 : isLaterRevision(other, one) ? -1 : 0;
+  }
+
+  /** By sheet, the latest row of each mark over all sheets that are one list; none where all rows are of one revision. */
+  #latestRows(sheets: readonly SheetFacts[]): ReadonlyMap<SheetFacts, MarkIndex<RowFacts>> {
+    const first = sheets.find(({ bars }) => bars.length > 0)?.bars[0]?.row.revision ?? null;
+    const alike = sheets.every(({ bars }) => bars.every(({ row }) => row.revision === first));
+    const rows = new Map<SheetFacts, MarkIndex<RowFacts>>();
+    if (alike) return rows;
+    for (const sheet of sheets) {
+      const latest = new MarkIndex<RowFacts>();
+      for (const facts of sheet.bars) keepLatest(latest, facts);
+      for (const other of sheets) {
+        if (other !== sheet && this.#isSameList(sheet, other))
+          for (const facts of other.bars) keepLatest(latest, facts);
+      }
+      rows.set(sheet, latest);
+    }
+    return rows;
+  }
+
+  /** One schedule by its reference or name; where a sheet says neither, by the bars that both hold. */
+  #isSameList(sheet: SheetFacts, other: SheetFacts): boolean {
+    const [one, two] = [this.#known.get(sheet)?.schedule, this.#known.get(other)?.schedule];
+    if (one != null && two != null) return one === two;
+    const [few, many] = sheet.bars.length <= other.bars.length ? [sheet, other] : [other, sheet];
+    const marks = this.#marksOf(many);
+    const shared = few.bars.filter(({ row, markKey }) => {
+      const same = markKey === null ? undefined : marks.get(row.member, markKey);
+      return same?.row.size?.diameter === row.size?.diameter && same?.row.shape === row.shape;
+    }).length;
+    return shared > 0 && shared >= few.bars.length * MOST;
+  }
+
+  #marksOf(sheet: SheetFacts): MarkIndex<RowFacts> {
+    let marks = this.#marks.get(sheet);
+    if (marks === undefined) {
+      marks = new MarkIndex();
+      for (const facts of sheet.bars) {
+        const { markKey, row } = facts;
+        if (markKey !== null && !row.struckThrough) marks.keep(row.member, markKey, facts);
+      }
+      this.#marks.set(sheet, marks);
+    }
+    return marks;
+  }
+}
+
+const remembered = new WeakMap<BookFacts, BookRevisions>();
+
+function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts): void {
+  const { markKey, row } = facts;
+  if (markKey === null || row.struckThrough) return;
+  const known = latest.keep(row.member, markKey, facts);
+  if (known !== facts && isLaterRevision(row.revision, known.row.revision))
+    latest.replace(row.member, markKey, facts);
+}
