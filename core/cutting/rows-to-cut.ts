@@ -7,7 +7,7 @@ import type { Standard } from "../standards/port";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import type { CutRow, RefusedRow } from "./cut-row";
 
-const cellUnread = defineRefusal("cut-cell-unread", "value", "{reason}");
+const cellUnread = defineRefusal("cut-cell-unread", "value", "{reason}; correct the cell");
 const sizeNotMade = defineRefusal(
   "cut-size-not-made",
   "not-held",

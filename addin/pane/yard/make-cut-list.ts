@@ -29,7 +29,7 @@ export interface CutListQuestion {
 }
 
 /** The cut list of a schedule with what it would change on the Shop sheet. Throws where nothing can be cut. */
-export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName"> {
+export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName" | "sheet"> {
   const { sheet, reading, shop, standard, head } = asked;
   const { rows, refused: unread, notes } = rowsToCut(sheet, reading, standard);
   const supply = cuttingSupply(shop, standard);

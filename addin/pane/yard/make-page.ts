@@ -24,7 +24,7 @@ export function makePage(kind: PageKind, question: YardQuestion, standard: Stand
   const head: ScheduleHead = { ...scheduleHead(reading), standard: standard.id };
   const made = PAGES[kind]({ question, standard, shop, head, sheet, reading, settings });
   const notes = [...settingsNotes(settings, sheet.name), ...made.notes];
-  return { ...made, notes, fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html` };
+  return { ...made, notes, sheet: sheet.name, fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html` };
 }
 
 interface PageQuestion {
@@ -37,7 +37,7 @@ interface PageQuestion {
   readonly settings: AuditSettings;
 }
 
-type MadePage = Omit<PrintedPage, "fileName">;
+type MadePage = Omit<PrintedPage, "fileName" | "sheet">;
 
 const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 

@@ -13,6 +13,8 @@ export interface BoughtLine {
 /** A whole page of its own, to be printed or kept. */
 export interface PrintedPage {
   readonly title: string;
+  /** sheet of the schedule that it is of */
+  readonly sheet: string;
   readonly fileName: string;
   readonly html: string;
   /** bars that the page leaves out although they must be made, each with the reason and the remedy */

@@ -38,7 +38,11 @@ describe("rowsToCut", () => {
   });
 
   it.each<[string, Cell[], RegExp]>([
-    ["a length that is none", but(4, "abc"), /^H16, mark 01, 10 bars, Bars!E2: "abc" is no length$/],
+    [
+      "a length that is none",
+      but(4, "abc"),
+      /^H16, mark 01, 10 bars, Bars!E2: "abc" is no length; correct the cell$/,
+    ],
     ["a count with a fraction", but(3, 2.5), /^H16, mark 01, Bars!D2: "2.5" is no whole number/],
     ["a count below 0", but(3, -4), /^H16, mark 01, Bars!D2: "-4" is negative/],
     ["a count left blank", but(3, null), /^H16, mark 01, Bars!D2: no count/],

@@ -27,7 +27,7 @@ function readyPage(model: YardModel, page: PrintedPage): TemplateResult {
   const { print } = host;
   return html`
     <div class="ready" role="group" aria-label=${page.title}>
-      <p class="ready-title">${page.title}</p>
+      <p class="ready-title">${page.title} of ${page.sheet}</p>
       ${refusedList(page.refused)} ${toBuyTable(page)} ${notesList(page.notes)}
       <div class="row">
         ${print === null ? nothing : yardButton(model, "print-page", "Print", () => print(page), true)}
