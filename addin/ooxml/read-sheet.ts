@@ -73,7 +73,8 @@ const FIRST_1970_OF_1904 = 24_107;
 const UNCALCULATED = {
   error: "#N/A",
   message: "the formula has no stored result: open the workbook in a spreadsheet program and save it",
-};
+  uncalculated: true,
+} as const;
 
 /** Reads one worksheet's cells, what hides or strikes them, and its layout. */
 export function readSheet(source: SheetSource): SheetReading {
@@ -249,7 +250,7 @@ class ValueReader {
     const end = hasValue && text[start - 2] !== "/" ? text.indexOf("<", start) : start;
     if (!hasValue || start === end) {
       const isFormula = text.startsWith(this.openFormula, cell.innerStart);
-      return isFormula && !hasValue && cell.type === "n" ? UNCALCULATED : null;
+      return isFormula && cell.type === "n" ? UNCALCULATED : null;
     }
     switch (cell.type) {
       case "n":

@@ -4,6 +4,7 @@ import { MarkIndex } from "./mark-index";
 import { type RowFacts, RowInHand } from "./row-facts";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
+import { standardMeant } from "./standard-meant";
 
 /** All sheets of a workbook, for what only several show. */
 export interface BookFacts {
@@ -71,6 +72,7 @@ function sheetHabits(bars: readonly RowFacts[]): SheetHabits {
     usesBrackets,
     marksRestart: marksRestart(bars),
     massFactor: commonMassFactor(bars),
+    standardMeant: standardMeant(bars, bars[0]?.standard),
   };
 }
 

@@ -2,6 +2,7 @@ import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { RowInHand } from "./row-facts";
 import type { WordsOfBars } from "./said-words";
+import type { StandardMeant } from "./standard-meant";
 
 /** What a rule for one row must know of its sheet's habits. */
 export interface SheetHabits {
@@ -15,6 +16,8 @@ export interface SheetHabits {
   readonly marksRestart: boolean;
   /** typed mass over computed mass, where nearly all rows share one factor away from 1 */
   readonly massFactor: number | null;
+  /** another standard than the one in force, that the sizes and grades are of */
+  readonly standardMeant: StandardMeant | null;
 }
 
 /** The sheet as one of its rows sees it. */
@@ -33,7 +36,8 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     isMost(a.shapeShare) === isMost(b.shapeShare) &&
     a.usesBrackets === b.usesBrackets &&
     a.marksRestart === b.marksRestart &&
-    a.massFactor === b.massFactor
+    a.massFactor === b.massFactor &&
+    a.standardMeant?.id === b.standardMeant?.id
   );
 }
 

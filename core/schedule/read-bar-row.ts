@@ -12,7 +12,7 @@ import { type SizeCell, sizeCellReader } from "./read-size-cell";
 import { textCellReader } from "./read-text-cell";
 import { RowInHand, type RowSource } from "./row-in-hand";
 import { beginsWithWord, isWord, plainWords } from "./row-words";
-import { type Cell, isCellError, type Sheet } from "./sheet";
+import { type Cell, cellErrorReason, isCellError, type Sheet } from "./sheet";
 import { type DimColumn, isFilled, tableColumns } from "./table-columns";
 
 export interface BarRowReader {
@@ -387,9 +387,7 @@ function typedText(cell: Cell | undefined): string | null {
 }
 
 function otherReason(cell: Cell, isWhat: string): string {
-  return isCellError(cell)
-    ? `the cell holds the error ${cell.error}`
-    : `"${shortened(String(cell))}" is ${isWhat}`;
+  return isCellError(cell) ? cellErrorReason(cell) : `"${shortened(String(cell))}" is ${isWhat}`;
 }
 
 function isAbove0(cell: Cell | undefined): boolean {

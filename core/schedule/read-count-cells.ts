@@ -4,7 +4,7 @@ import { type CountReading, readCountText } from "./read-count-text";
 import { shortened } from "./read-length-text";
 import type { SizeCell } from "./read-size-cell";
 import type { RowInHand } from "./row-in-hand";
-import { type Cell, isCellError } from "./sheet";
+import { type Cell, cellErrorReason, isCellError } from "./sheet";
 import { isFilled, type TableColumns } from "./table-columns";
 
 /** What carries over from the rows above. */
@@ -137,7 +137,7 @@ export function countCellsReader(hand: RowInHand, columns: TableColumns) {
 }
 
 function reasonNoCount(cell: Cell): string {
-  if (isCellError(cell)) return `the cell holds the error ${cell.error}`;
+  if (isCellError(cell)) return cellErrorReason(cell);
   const what = typeof cell === "number" && cell < 0 ? "is negative" : "is no whole number";
   return `"${shortened(String(cell))}" ${what}, so it is no count of bars`;
 }

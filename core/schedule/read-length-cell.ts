@@ -4,7 +4,7 @@ import { mayBeDate } from "./date-typed";
 import { type LengthReading, MM_PER_UNIT, readLengthText, shortened } from "./read-length-text";
 import { readOddNumber } from "./read-odd-number";
 import type { RowInHand } from "./row-in-hand";
-import { type Cell, isCellError, type Sheet } from "./sheet";
+import { type Cell, cellErrorReason, isCellError, type Sheet } from "./sheet";
 import { DIM_LETTERS, isFilled, type LengthField } from "./table-columns";
 
 const MOST_REMEMBERED = 50_000;
@@ -65,9 +65,7 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
         : odd(field, cell, place, cell);
     }
     if (typeof cell !== "string") {
-      const reason = isCellError(cell)
-        ? `the cell holds the error ${cell.error}`
-        : `${String(cell)} is no length`;
+      const reason = isCellError(cell) ? cellErrorReason(cell) : `${String(cell)} is no length`;
       hand.unread(kind, column, cell, reason);
       return null;
     }

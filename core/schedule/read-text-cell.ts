@@ -3,7 +3,7 @@ import { cleanText } from "./clean-text";
 import { dateTyped, mayBeDate } from "./date-typed";
 import type { RowInHand } from "./row-in-hand";
 import { isWord, plainWords } from "./row-words";
-import { type Cell, isCellError, type Sheet } from "./sheet";
+import { type Cell, cellErrorReason, isCellError, type Sheet } from "./sheet";
 
 const MOST_REMEMBERED = 50_000;
 
@@ -28,7 +28,7 @@ export function textCellReader(hand: RowInHand, sheet: Sheet) {
       return known.ditto ? above : known.text;
     }
     if (!isCellError(cell)) return String(cell);
-    hand.unread(field, column, cell, `the cell holds the error ${cell.error}`);
+    hand.unread(field, column, cell, cellErrorReason(cell));
     return null;
   }
 

@@ -2,6 +2,8 @@
 export interface CellError {
   readonly error: string;
   readonly message?: string;
+  /** a formula that no program has calculated yet */
+  readonly uncalculated?: true;
 }
 
 /** What a cell holds. Blank is null. Dates are serial numbers with `isDate` of the sheet. */
@@ -9,6 +11,11 @@ export type Cell = string | number | boolean | null | CellError;
 
 export function isCellError(cell: Cell): cell is CellError {
   return typeof cell === "object" && cell !== null;
+}
+
+/** Why an error cell was not read, in words; a host may give a better reason than the error's name. */
+export function cellErrorReason({ error, message }: CellError): string {
+  return message ?? `the cell holds the error ${error}`;
 }
 
 /**

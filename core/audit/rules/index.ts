@@ -2,6 +2,7 @@
 import type { Rule } from "../rule";
 import angleNotOfCode from "./angle-not-of-code";
 import angleWithoutTrials from "./angle-without-trials";
+import anotherStandard from "./another-standard";
 import barLongerThanMember from "./bar-longer-than-member";
 import barsAtOnceEstimated from "./bars-at-once-estimated";
 import barsCongested from "./bars-congested";
@@ -29,6 +30,7 @@ import factsNotHeld from "./facts-not-held";
 import formerNotInRack from "./former-not-in-rack";
 import formerTooSmall from "./former-too-small";
 import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
+import formulasUncalculated from "./formulas-uncalculated";
 import freeDimensionOther from "./free-dimension-other";
 import guessedCell from "./guessed-cell";
 import heavierThanLift from "./heavier-than-lift";
@@ -70,6 +72,7 @@ import shapeCodeUnpadded from "./shape-code-unpadded";
 import shapeLimitBroken from "./shape-limit-broken";
 import shopCellUnread from "./shop-cell-unread";
 import shopFactsNotHeld from "./shop-facts-not-held";
+import sizeColumnDiffers from "./size-column-differs";
 import sizeDigitsSwapped from "./size-digits-swapped";
 import sketchWithoutLength from "./sketch-without-length";
 import slopeImpossible from "./slope-impossible";
@@ -81,6 +84,7 @@ import sumLineDiffers from "./sum-line-differs";
 import supersededRevision from "./superseded-revision";
 import swingBeyondGuard from "./swing-beyond-guard";
 import totalDiffers from "./total-differs";
+import totalLengthDiffers from "./total-length-differs";
 import trialDoubtful from "./trial-doubtful";
 import unitSlipForeign from "./unit-slip-foreign";
 import unitSlipTen from "./unit-slip-ten";
@@ -143,6 +147,7 @@ export const RULES: readonly Rule[] = [
   unreadRow,
   factsNotHeld,
   numberAsText,
+  formulasUncalculated,
   supersededRevision,
   outdatedSilence,
   settingsUnread,
@@ -175,6 +180,8 @@ export const RULES: readonly Rule[] = [
   sizeDigitsSwapped,
   plainSizeUnusual,
   fabricAsBar,
+  anotherStandard,
+  sizeColumnDiffers,
   coldBending,
   outerFibreStrained,
   totalDiffers,
@@ -184,6 +191,7 @@ export const RULES: readonly Rule[] = [
   bothFacesCount,
   countFromSpacing,
   varyingSetCount,
+  totalLengthDiffers,
   longerThanStock,
   widerThanTransport,
   radiusSuppliedStraight,

@@ -17,7 +17,7 @@ export default defineRule({
     const { length } = facts.row;
     const { step, cite } = context.standard.lengthRounding;
     if (length === null || cite.provenance === "common practice" || !offStep(length, step)) return;
-    if (facts.lengthJudgement.kind === "slip") return;
+    if (facts.lengthJudgement.kind === "slip" || facts.sheet.habits.standardMeant !== null) return;
     const up = roundedUp(length, step);
     report({
       messageId: "off",

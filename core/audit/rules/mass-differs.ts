@@ -42,6 +42,7 @@ export default defineRule({
     const expected = mass / massRatio;
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
+    if (followsTotalLength(facts, mass, factor)) return;
     report({
       messageId: "differs",
       at: "mass",
@@ -63,6 +64,12 @@ function halfLastDigit(facts: RowFacts): number {
   const typed = facts.typed("mass");
   const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
   return 0.5000001 * facts.inMillimetres("mass", 10 ** -decimals);
+}
+
+/** Where the mass follows from the typed total length, that is what is wrong. */
+function followsTotalLength({ row, bar }: RowFacts, mass: number, factor: number): boolean {
+  const whole = ((row.totalLength ?? 0) / 1000) * (bar?.massPerMetre ?? 0) * factor;
+  return whole > 0 && Math.abs(mass / whole - 1) <= ALLOWED;
 }
 
 /** Where the typed length is wrong the mass may still follow from the right one. */

@@ -28,7 +28,7 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     const { standard } = context;
-    if (standard.grades.length === 0) return;
+    if (standard.grades.length === 0 || facts.sheet.habits.standardMeant !== null) return;
     const grade = unknownGrade(facts);
     const cite = standard.grades[0]?.cite ?? null;
     if (grade !== null) {

@@ -2,6 +2,7 @@ import { standardsWithShape } from "../../shapes/standards-with-shape";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
 import { isMost } from "../sheet-habits";
+import { isFabricName } from "../size-slips";
 
 export default defineRule({
   code: "SHAPE101",
@@ -20,8 +21,9 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
-    if (!holdsShapeCodes(context.standard)) return;
-    const { shape, problems } = facts.row;
+    if (!holdsShapeCodes(context.standard) || facts.sheet.habits.standardMeant !== null) return;
+    const { shape, problems, sizeTyped } = facts.row;
+    if (sizeTyped !== null && isFabricName(sizeTyped)) return;
     if (shape === null) {
       if (!facts.has("shape") || !isMost(facts.sheet.habits.shapeShare)) return;
       if (problems?.some(({ field }) => field === "shape")) return;

@@ -1,5 +1,7 @@
+import { isCellError } from "../../schedule/sheet";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
+import { isFabricName } from "../size-slips";
 import { typedText } from "../typed-text";
 
 export default defineRule({
@@ -19,10 +21,16 @@ export default defineRule({
     blank: "{reason}",
   },
   checkRow(facts, context, report) {
-    const { problems } = facts.row;
+    const { problems, sizeTyped, size } = facts.row;
     if (problems === null) return;
+    const isFabric = size === null && sizeTyped !== null && isFabricName(sizeTyped);
+    const isOfAnother = facts.sheet.habits.standardMeant !== null;
     for (const { field, typed, outcome, reason } of problems) {
       if (outcome !== "unread") continue;
+      // one finding says that the sheet is of another standard, one that a row is fabric
+      if ((isOfAnother && (field === "size" || field === "shape")) || isFabric) continue;
+      // one finding of the sheet tells of them all
+      if (isCellError(typed) && typed.uncalculated === true) continue;
       // words for a shape are as good as any where no list of codes is held: the sheet's note says so
       if (field === "shape" && !holdsShapeCodes(context.standard)) continue;
       if (field === facts.row.varying?.field) {

@@ -1,0 +1,41 @@
+import type { Cell } from "../../schedule/sheet";
+import { defineRule } from "../rule";
+import { typedText } from "../typed-text";
+
+export default defineRule({
+  code: "SIZE106",
+  name: "size-column-differs",
+  severity: "off-standard",
+  docs: {
+    summary: "The length or mass of a row stands under another bar size than the row's own.",
+    why: "The columns by size are added up and bought by; in the wrong one the steel is ordered in the wrong size.",
+    failing: [],
+    passing: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] }],
+  },
+  messages: {
+    differs:
+      "{typed} stands under {column}, but the bar of this row is {size}: it is added to the wrong size",
+  },
+  checkSheet(sheet, context, report) {
+    for (const { row } of sheet.bars) {
+      const { bySize } = row.table;
+      if (bySize === undefined || bySize.length === 0 || row.size === null || row.size.bar === null) continue;
+      const filled = bySize.filter(({ column }) => isAboveZero(sheet.sheet.cell(row.row, column)));
+      const [one, another] = filled;
+      if (one === undefined || another !== undefined) continue;
+      const reading = context.standard.bars.find(({ size }) => size === one.size);
+      if (reading === undefined || reading.diameter === row.size.diameter) continue;
+      const typed = typedText(sheet.sheet.cell(row.row, one.column));
+      report({
+        messageId: "differs",
+        place: { row: row.row, column: one.column },
+        values: { typed, column: one.size, size: row.size.typed },
+      });
+    }
+  },
+});
+
+function isAboveZero(cell: Cell): boolean {
+  if (typeof cell === "number") return cell > 0;
+  return typeof cell === "string" && Number.parseFloat(cell.replace(",", ".")) > 0;
+}

@@ -1,0 +1,76 @@
+import type { RowFacts } from "../row-facts";
+import { defineRule } from "../rule";
+
+const ALLOWED = 0.002;
+/** Above it no number is the length of a row's bars. */
+const MOST_MM = 1e12;
+
+export default defineRule({
+  code: "SUM108",
+  name: "total-length-differs",
+  severity: "off-standard",
+  docs: {
+    summary: "The total length is not the number of bars times the length of one.",
+    why: "Where masses are worked out from total lengths, this is the number that is bought and paid for.",
+    failing: [
+      {
+        rows: [
+          { size: "H16", length: 2000, members: 1, each: 10, total: 10, totalLength: 20 },
+          { size: "H16", length: 3000, members: 1, each: 10, total: 10, totalLength: 30 },
+          { size: "H16", length: 4000, members: 1, each: 10, total: 10, totalLength: 44 },
+        ],
+      },
+    ],
+    passing: [{ rows: [{ size: "H16", length: 2000, members: 1, each: 10, total: 10, totalLength: 20 }] }],
+  },
+  messages: { differs: "total length {typed} is not {count} x {length} = {computed}" },
+  fixes: { computed: { label: "change the total length to {computed}", safety: "needs-review" } },
+  checkSheet(sheet, _context, report) {
+    const judged = sheet.bars.filter(
+      (facts) => productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM,
+    );
+    const wrong = judged.filter((facts) => !follows(facts));
+    // where most rows differ, the column means something else
+    if (wrong.length * 2 > judged.length) return;
+    for (const facts of wrong) {
+      const computed = productOf(facts) ?? 0;
+      report({
+        messageId: "differs",
+        row: facts,
+        at: "totalLength",
+        values: {
+          typed: { mm: facts.row.totalLength ?? 0 },
+          count: facts.count ?? 0,
+          length: { mm: facts.row.length ?? 0 },
+          computed: { mm: computed },
+        },
+        fix: { id: "computed", edits: [{ at: "totalLength", to: computed }] },
+      });
+    }
+  },
+});
+
+function productOf({ row, count }: RowFacts): number | null {
+  return row.length === null || row.length <= 0 || count === null || count <= 0 ? null : row.length * count;
+}
+
+/** The total length may be that of one member's bars or of all. */
+function follows(facts: RowFacts): boolean {
+  const { row, count } = facts;
+  const typed = row.totalLength ?? 0;
+  const length = row.length ?? 0;
+  const slack = 0.5000001 * facts.inMillimetres("totalLength", lastDigit(facts.typed("totalLength")));
+  const counts = [count, row.each, row.members !== null && row.each !== null ? row.members * row.each : null];
+  // a whole number of metres is no rounded one
+  const ofLength = lastDigit(facts.typed("length"));
+  const lastOfLength = ofLength === 1 ? 0 : 0.5000001 * facts.inMillimetres("length", ofLength);
+  return counts.some((many) => {
+    if (many === null) return false;
+    const product = many * length;
+    return Math.abs(typed - product) <= Math.max(product * ALLOWED, slack + lastOfLength * many);
+  });
+}
+
+function lastDigit(typed: unknown): number {
+  return 10 ** -(/[.,](\d+)\s*\D*$/.exec(String(typed))?.[1]?.length ?? 0);
+}

@@ -1,0 +1,46 @@
+import { findGrade } from "../bars/find-grade";
+import type { BarRow } from "../schedule/bar-row";
+import { resolveStandard, STANDARD_IDS } from "../standards/index";
+import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
+
+/** What most of a sheet's sizes and grades are, where the standard in force does not hold them. */
+export interface StandardMeant {
+  readonly id: string;
+  readonly first: BarRow;
+  readonly misfits: number;
+  readonly fitting: number;
+}
+
+const FEWEST_ROWS = 3;
+const NEARLY_ALL = 0.9;
+
+/**
+ * Another standard held that nearly all of the bars' sizes and grades are of, where most of them are none of
+ * the standard in force; null where the standard in force fits or none fits better.
+ */
+export function standardMeant(
+  bars: readonly { readonly row: BarRow }[],
+  inForce: Standard | undefined,
+): StandardMeant | null {
+  if (inForce === undefined || bars.length < FEWEST_ROWS) return null;
+  const misfits = bars.filter(({ row }) => !fits(row, inForce));
+  const first = misfits[0];
+  if (first === undefined || misfits.length * 2 <= bars.length) return null;
+  let best: { id: string; fitting: number } | null = null;
+  for (const id of STANDARD_IDS) {
+    const other = id === inForce.id ? null : resolveStandard(id);
+    if (other === null || isRefusal(other)) continue;
+    const fitting = bars.filter(({ row }) => fits(row, other)).length;
+    if (fitting >= bars.length * NEARLY_ALL && fitting > (best?.fitting ?? 0)) best = { id, fitting };
+  }
+  return best === null ? null : { ...best, first: first.row, misfits: misfits.length };
+}
+
+function fits(row: BarRow, standard: Standard): boolean {
+  if (row.sizeTyped === null) return false;
+  const size = standard.readSize(row.sizeTyped);
+  if (isRefusal(size) || size.bar === null) return false;
+  const holds = (grade: string) => standard.grades.length === 0 || findGrade(standard.grades, grade) !== null;
+  return (size.prefix === "" || holds(size.prefix)) && (row.grade === null || holds(row.grade));
+}

@@ -1,0 +1,27 @@
+import { expect, it } from "vitest";
+import rule from "../../../../core/audit/rules/size-column-differs";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { standardNamed } from "../rule-cases";
+
+const HEADER = ["Bar mark", "Dia (mm)", "No. of bars", "Cutting length (m)", "8", "12", "16", "20"];
+
+function said(...rows: (readonly Cell[])[]): string[] {
+  const sheets = [sheetFromRows("BBS", [HEADER, ...rows])];
+  const { findings } = runAudit({ sheets, standard: standardNamed("INDIA-SITE"), rules: [rule] });
+  return findings.map(({ cell, message }) => `${cell}: ${message}`);
+}
+
+it("should be silent where the length stands under the bar's own size", () => {
+  expect(said(["a", 12, 10, 2, null, 20, null, null], ["b", 16, 4, 3, 0, 0, 12, 0])).toEqual([]);
+});
+
+it("should name the length under another size", () => {
+  expect(said(["a", 12, 61, 5.1, null, null, 311.1, null])).toEqual([
+    "G2: 311.1 stands under 16, but the bar of this row is 12: it is added to the wrong size",
+  ]);
+});
+
+it("should leave rows under several sizes to the totals", () => {
+  expect(said(["a", 12, 10, 2, 20, null, 20, null])).toEqual([]);
+});

@@ -1,0 +1,31 @@
+import rule from "../../../../core/audit/rules/total-length-differs";
+import { ruleCases } from "../rule-cases";
+
+const bar = (length: number, totalLength: number, total = 10) => ({
+  ...{ size: "H16", length, members: 1, each: total, total, totalLength },
+});
+
+// 24 x 5.1 m = 122.4 m
+ruleCases(rule, {
+  silent: [
+    { rows: [bar(2000, 20), bar(5100, 122.4, 24)] },
+    // metres to one decimal
+    { rows: [bar(1365, 27.3, 20), bar(1365, 13.7, 10)] },
+    // the total length of one member's bars
+    { rows: [{ size: "H16", length: 2000, members: 3, each: 10, total: 30, totalLength: 20 }] },
+    // every row: the column means something else
+    { rows: [bar(2000, 2), bar(3000, 3), bar(5100, 5.1)] },
+  ],
+  speaks: [
+    {
+      rows: [bar(2000, 20), bar(3000, 30), bar(5100, 124.4, 24)],
+      says: [
+        {
+          cell: "N4",
+          message: "total length 124400 mm is not 24 x 5100 mm = 122400 mm",
+          after: { N4: 122.4 },
+        },
+      ],
+    },
+  ],
+});
