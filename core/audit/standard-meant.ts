@@ -1,7 +1,7 @@
 import { findGrade } from "../bars/find-grade";
 import type { BarRow } from "../schedule/bar-row";
 import { resolveStandard, STANDARD_IDS } from "../standards/index";
-import type { Standard } from "../standards/port";
+import type { SizeReading, Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
 
 /** What most of a sheet's sizes and grades are, where the standard in force does not hold them. */
@@ -24,7 +24,7 @@ export function standardMeant(
   inForce: Standard | undefined,
 ): StandardMeant | null {
   if (inForce === undefined || bars.length < FEWEST_ROWS) return null;
-  const misfits = bars.filter(({ row }) => !fits(row, inForce));
+  const misfits = bars.filter(({ row }) => !isHeld(row.size, row, inForce));
   const first = misfits[0];
   if (first === undefined || misfits.length * 2 <= bars.length) return null;
   let best: { id: string; fitting: number } | null = null;
@@ -40,7 +40,11 @@ export function standardMeant(
 function fits(row: BarRow, standard: Standard): boolean {
   if (row.sizeTyped === null) return false;
   const size = standard.readSize(row.sizeTyped);
-  if (isRefusal(size) || size.bar === null) return false;
+  return !isRefusal(size) && isHeld(size, row, standard);
+}
+
+function isHeld(size: SizeReading | null, row: BarRow, standard: Standard): boolean {
+  if (size === null || size.bar === null) return false;
   const holds = (grade: string) => standard.grades.length === 0 || findGrade(standard.grades, grade) !== null;
   return (size.prefix === "" || holds(size.prefix)) && (row.grade === null || holds(row.grade));
 }

@@ -17,6 +17,7 @@ export default defineRule({
       "{typed} stands under {column}, but the bar of this row is {size}: it is added to the wrong size",
   },
   checkSheet(sheet, context, report) {
+    if (sheet.reading.tables.every(({ bySize }) => bySize === undefined || bySize.length === 0)) return;
     for (const { row } of sheet.bars) {
       const { bySize } = row.table;
       if (bySize === undefined || bySize.length === 0 || row.size === null || row.size.bar === null) continue;

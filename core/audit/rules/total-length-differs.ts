@@ -26,6 +26,7 @@ export default defineRule({
   messages: { differs: "total length {typed} is not {count} x {length} = {computed}" },
   fixes: { computed: { label: "change the total length to {computed}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
+    if (!sheet.has("totalLength")) return;
     const judged = sheet.bars.filter(
       (facts) => productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM,
     );
