@@ -1,3 +1,5 @@
+import type { LengthUnit } from "../units/length-unit";
+import { printLength } from "../units/print-length";
 import { defineRefusal, type Refusal } from "../units/refusal";
 
 /** Pieces of one length. */
@@ -32,7 +34,7 @@ export interface CuttingQuestion {
 const badLength = defineRefusal(
   "cut-length-not-positive",
   "value",
-  "a length of {length} mm cannot be cut: give a length above 0",
+  "a length of {length} cannot be cut: give a length above 0",
 );
 const badCount = defineRefusal(
   "cut-count-not-whole",
@@ -52,12 +54,12 @@ const stockTooShort = defineRefusal(
 const pieceTooLong = defineRefusal(
   "piece-longer-than-stock",
   "value",
-  "a piece of {length} mm is longer than the {usable} mm that the longest stock gives: order longer stock, or ask the designer for a lap",
+  "a piece of {length} is longer than the {usable} that the longest stock gives: order longer stock, or ask the designer for a lap",
 );
 const pieceTooLongCropped = defineRefusal(
   "piece-longer-than-cropped-stock",
   "value",
-  "a piece of {length} mm is longer than the {usable} mm that the longest stock gives, {stock} mm less the end crop: order longer stock, or ask the designer for a lap",
+  "a piece of {length} is longer than the {usable} that the longest stock gives, {stock} less the end crop: order longer stock, or ask the designer for a lap",
 );
 const badLoss = defineRefusal(
   "cutting-loss-negative",
@@ -97,20 +99,24 @@ export function stockRefusal({ stock, endCrop, kerf }: Omit<CuttingQuestion, "pi
   return null;
 }
 
-/** Why a piece is no piece or no bar of the stock gives it; null where one does. It is never split. */
+/**
+ * Why a piece is no piece or no bar of the stock gives it, in words of `unit`; null where one does. It is
+ * never split.
+ */
 export function pieceRefusal(
   { length, count }: Piece,
   { stock, endCrop }: Pick<CuttingQuestion, "stock" | "endCrop">,
+  unit: LengthUnit = "mm",
 ): Refusal | null {
-  if (!isLength(length)) return badLength({ length });
+  const words = (mm: number): string => (Number.isFinite(mm) ? printLength(mm, unit) : `${mm} mm`);
+  if (!isLength(length)) return badLength({ length: words(length) });
   if (!isCount(count)) return badCount({ count });
   const longest = longestStock(stock);
   if (count === 0 || length <= longest - endCrop + LENGTH_TOLERANCE) return null;
-  const usable = Number((longest - endCrop).toFixed(DECIMALS));
-  const named = Number(length.toFixed(DECIMALS));
+  const usable = words(longest - endCrop);
   return endCrop > 0
-    ? pieceTooLongCropped({ length: named, usable, stock: longest })
-    : pieceTooLong({ length: named, usable });
+    ? pieceTooLongCropped({ length: words(length), usable, stock: words(longest) })
+    : pieceTooLong({ length: words(length), usable });
 }
 
 /** mm of the longest bar of which there is one; 0 where there is none. */
@@ -120,4 +126,3 @@ export function longestStock(stock: readonly Stock[]): number {
 
 /** mm: below what any tape or stop can tell, above the noise of inch conversions. */
 const LENGTH_TOLERANCE = 1e-6;
-const DECIMALS = 3;

@@ -1,6 +1,6 @@
 import type { Shop } from "../shop/shop";
 import { stockOfSize } from "../shop/stock-of-size";
-import type { Standard } from "../standards/port";
+import type { LengthUnit, Standard } from "../standards/port";
 import type { Stock } from "./cutting-question";
 import { LEAST_REMNANT } from "./least-remnant.data";
 
@@ -15,6 +15,8 @@ export interface CuttingSupply {
   readonly kerf: number;
   /** the shortest rest that goes back to the rack */
   readonly leastRemnant: number;
+  /** unit that refusals name lengths in */
+  readonly unit: LengthUnit;
   readonly notes: readonly string[];
 }
 
@@ -51,6 +53,7 @@ export function cuttingSupply(
     endCrop: cutter?.endCrop ?? 0,
     kerf: cutter?.kerf ?? 0,
     leastRemnant: shop?.limits.leastRemnant ?? LEAST_REMNANT.value,
+    unit: standard.unit,
     notes,
   };
 }

@@ -1,3 +1,5 @@
+import type { LengthUnit } from "../units/length-unit";
+import { printLength } from "../units/print-length";
 import { defineRefusal, isRefusal } from "../units/refusal";
 import { type CutListRow, cutList } from "./cut-list";
 import type { CutRow, RefusedRow } from "./cut-row";
@@ -23,7 +25,7 @@ const noStockNamed = defineRefusal(
 const longBarsRunOut = defineRefusal(
   "long-stock-runs-out",
   "value",
-  "too few bars longer than {usual} mm are held for the pieces that need them, {length} mm among them: order more, or ask the designer for a lap",
+  "too few bars longer than {usual} are held for the pieces that need them, {length} among them: order more, or ask the designer for a lap",
 );
 
 /** One size, and grade where the schedule tells several apart, planned. */
@@ -70,7 +72,7 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
       );
     const stock = usable.map((line) => ({ ...line, count: held.get(line) ?? line.count }));
     const { endCrop, kerf } = supply;
-    const planned = planSteel(named, ofSteel, { stock, endCrop, kerf, timeLimit });
+    const planned = planSteel(named, ofSteel, { stock, endCrop, kerf, timeLimit }, supply.unit);
     refused.push(...planned.refused);
     if (planned.plan === null || planned.plan.pieces === 0) continue;
     takeFrom(usable, planned.plan, held);
@@ -120,13 +122,14 @@ function planSteel(
   steel: Steel,
   rows: readonly CutRow[],
   question: Omit<CuttingQuestion, "pieces">,
+  unit: LengthUnit,
 ): PlannedSteel {
   const ofStock = stockRefusal(question);
   if (ofStock !== null)
     return { plan: null, rows: [], refused: [{ ...wholeSize(steel, rows), reason: ofStock }] };
   const refused: RefusedRow[] = [];
   const sound = rows.filter((row) => {
-    const reason = pieceRefusal(row, question);
+    const reason = pieceRefusal(row, question, unit);
     if (reason === null) return true;
     const isTooLong = reason.values["usable"] !== undefined;
     refused.push({ ...row, longestStock: isTooLong ? longestStock(question.stock) : null, reason });
@@ -143,7 +146,7 @@ function planSteel(
     return { plan: null, rows: [], refused: [...refused, { ...wholeSize(steel, sound), reason: plan }] };
   for (const row of sound) {
     if (isUsual(row)) continue;
-    const reason = longBarsRunOut({ usual, length: row.length });
+    const reason = longBarsRunOut({ usual: printLength(usual, unit), length: printLength(row.length, unit) });
     refused.push({ ...row, longestStock: longestStock(question.stock), reason });
   }
   return { plan: rest, rows: fits, refused };

@@ -138,7 +138,7 @@ function readPiece(
   const count = typeof countCell === "string" ? Number(countCell) : countCell;
   if (typeof count !== "number" || !Number.isInteger(count) || count < 0)
     return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
-  const refusal = pieceRefusal({ length, count }, { stock, endCrop: 0 });
+  const refusal = pieceRefusal({ length, count }, { stock, endCrop: 0 }, unit);
   if (refusal === null) return { length, count };
   return errorCell(rowNotCut({ row: row + 1, reason: refusalText(refusal) }));
 }

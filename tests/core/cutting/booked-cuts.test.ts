@@ -13,6 +13,7 @@ const supply = {
   endCrop: 0,
   kerf: 0,
   leastRemnant: 1000,
+  unit: "mm" as const,
   notes: [],
 };
 

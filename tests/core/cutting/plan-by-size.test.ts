@@ -24,7 +24,14 @@ const bought = (length: number, count: number | null = null): Stock => ({ length
 const remnants = (length: number, count: number): Stock => ({ length, count, remnant: true });
 
 function planned(rows: readonly CutRow[], stock: readonly Stock[], endCrop = 0): SizePlans {
-  return planBySize(rows, { linesOf: () => stock, endCrop, kerf: 0, leastRemnant: 1000, notes: [] });
+  return planBySize(rows, {
+    linesOf: () => stock,
+    endCrop,
+    kerf: 0,
+    leastRemnant: 1000,
+    unit: "mm",
+    notes: [],
+  });
 }
 
 const cutPieces = ({ groups }: SizePlans): number => groups.reduce((sum, { plan }) => sum + plan.pieces, 0);
@@ -49,6 +56,17 @@ describe("planBySize", () => {
     expect(plans.groups).toEqual([]);
     expect(refusedText(plans.refused[0]!)).toContain(
       "longer than the 11990 mm that the longest stock gives, 12000 mm less the end crop",
+    );
+  });
+
+  it("should name lengths in feet and inches where the standard works in them", () => {
+    const foot = 304.8;
+    const plans = planBySize([row("#5", 65 * foot, 1)], {
+      ...{ linesOf: () => [bought(60 * foot)], endCrop: 0, kerf: 0, leastRemnant: 1000, notes: [] },
+      unit: "in",
+    });
+    expect(refusedText(plans.refused[0]!)).toContain(
+      `a piece of 65'-0" is longer than the 60'-0" that the longest stock gives`,
     );
   });
 
@@ -107,6 +125,7 @@ describe("planBySize", () => {
       endCrop: 0,
       kerf: 0,
       leastRemnant: 1000,
+      unit: "mm",
       notes: [],
     });
     expect(refusedText(plans.refused[0]!)).toMatch(/^H16, 3 bars: no stock length is named/);
