@@ -1,6 +1,9 @@
 import { freeSheetName } from "../pane/free-sheet-name";
 import type { IfSheetIsThere, SheetCell, SheetContent } from "../pane/workbook-port";
+import { CHART_NAME, drawChart } from "./draw-chart";
+import { setUpPrint } from "./print-set-up";
 import { runBatch } from "./run-batch";
+import { applyLooks } from "./sheet-looks";
 import { changesWhenTyped } from "./text-as-typed";
 
 const TEXT_FORMAT = "@";
@@ -13,7 +16,7 @@ export async function addSheet(
   content: SheetContent,
   ifThere: IfSheetIsThere = "number",
 ): Promise<string> {
-  return runBatch(
+  const added = await runBatch(
     async (context) => {
       const { worksheets } = context.workbook;
       worksheets.load("items/name");
@@ -22,39 +25,52 @@ export async function addSheet(
       const known = held.find((name) => name.toLowerCase() === wanted.toLowerCase());
       const name = known !== undefined && ifThere === "replace" ? known : freeSheetName(wanted, held);
       const sheet = name === known ? worksheets.getItem(name) : worksheets.add(name);
-      if (name === known) sheet.getRange().clear();
-      write(sheet, content);
+      if (name === known) {
+        sheet.getRange().clear();
+        sheet.charts.getItemOrNullObject(CHART_NAME).delete();
+      }
+      write(sheet, name, content);
+      if (content.frozenRows !== undefined) sheet.freezePanes.freezeRows(content.frozenRows);
+      if (content.chart !== undefined) drawChart(sheet, content.chart);
       sheet.activate();
       await context.sync();
       return name;
     },
     { oneUndoStep: true, sheet: wanted },
   );
+  if (content.print !== undefined) await setUpPrint(added, content.print);
+  return added;
 }
 
-function write(sheet: Excel.Worksheet, { rows, widths = [] }: SheetContent): void {
+function write(sheet: Excel.Worksheet, name: string, { rows, widths = [] }: SheetContent): void {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   if (columns === 0) return;
   const cells = rows.map((row) => Array.from({ length: columns }, (_, column) => row[column] ?? BLANK));
   const range = sheet.getRangeByIndexes(0, 0, rows.length, columns).untrack();
   // null leaves a format as it is
-  const formats = cells.map((row) => row.map(({ value, formula }) => textFormat(value, formula)));
+  const formats = cells.map((row) => row.map(formatOf));
   if (formats.flat().some((format) => format !== null)) range.numberFormat = formats;
-  range.formulas = cells.map((row) =>
-    row.map(({ value, formula }) => (formula === undefined ? (value ?? "") : `=${formula}`)),
-  );
-  for (const [row, line] of cells.entries()) {
-    const end = line.reduce((last, { bold }, column) => (bold === true ? column + 1 : last), 0);
-    if (end > 0) sheet.getRangeByIndexes(row, 0, 1, end).untrack().format.font.bold = true;
-  }
+  range.formulas = cells.map((row) => row.map((cell) => entry(cell, name)));
   for (const [column, width] of widths.entries()) {
     sheet.getRangeByIndexes(0, column, 1, 1).untrack().format.columnWidth = width * POINTS_PER_CHARACTER;
   }
+  applyLooks(sheet, cells);
 }
 
 const BLANK: SheetCell = { value: null };
 
-function textFormat(value: SheetCell["value"], formula: string | undefined): string | null {
-  const isText = typeof value === "string" && formula === undefined;
+/** What is typed into a cell. A link is a formula, so that thousands of them still go in one write. */
+function entry({ value, formula, link }: SheetCell, own: string): string | number {
+  if (formula !== undefined) return `=${formula}`;
+  if (link === undefined || value === null) return value ?? "";
+  const place = `#'${(link.sheet ?? own).replaceAll("'", "''")}'!${link.cell}`;
+  return `=HYPERLINK(${quoted(place)},${typeof value === "number" ? value : quoted(value)})`;
+}
+
+const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+
+function formatOf({ value, formula, link, format }: SheetCell): string | null {
+  if (format !== undefined) return format;
+  const isText = typeof value === "string" && formula === undefined && link === undefined;
   return isText && changesWhenTyped(value) ? TEXT_FORMAT : null;
 }

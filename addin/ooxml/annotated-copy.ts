@@ -4,7 +4,7 @@ import type { Sheet } from "../../core/schedule/sheet";
 import { parseAddress } from "./cell-address";
 import { findingsSheet, rank, unsure } from "./findings-sheet";
 import type { Workbook } from "./open-workbook";
-import { findingsSheetState } from "./own-findings-sheet";
+import { findingsSheetState, hasFindingsName } from "./own-findings-sheet";
 import { patchWorkbook } from "./patch-workbook";
 import type { CellNote, FlagBand, SheetChanges } from "./sheet-changes";
 import type { Deflater } from "./write-zip";
@@ -55,7 +55,7 @@ export function annotatedCopy(
 function earlierFindings(workbook: Workbook, sheets: readonly Sheet[]): Map<string, boolean> {
   const found = new Map<string, boolean>();
   for (const { name, part } of workbook.sheets) {
-    if (!/^findings\b/i.test(name)) continue;
+    if (!hasFindingsName(name)) continue;
     const state = findingsSheetState(sheets.find((one) => one.name === name) ?? workbook.read(name));
     if (state !== null) found.set(name, state === "untouched" && !hasOwnParts(workbook, part));
   }

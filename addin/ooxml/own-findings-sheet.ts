@@ -1,7 +1,13 @@
 import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
+import { CHART_WORDS } from "./stacked-bars";
 
 /** Name of the sheet that findings are written to; numbered where the user has one of that name. */
 export const FINDINGS_SHEET = "Findings";
+
+/** Whether a sheet has the name of a findings sheet, numbered or not; what stands on it is another matter. */
+export function hasFindingsName(sheet: string): boolean {
+  return /^findings( \(\d+\))?$/i.test(sheet);
+}
 
 /** First words of every findings sheet that we write: by them we know our own again. */
 export const FINDINGS_MARK = "Findings under ";
@@ -34,7 +40,7 @@ export function findingsSheetState(sheet: Sheet): "untouched" | "edited" | null 
   return said.length === 1 && said[0] === SEAL + seal(rows) + SEAL_REST ? "untouched" : "edited";
 }
 
-/** FNV-1a over every filled cell with its place. */
+/** FNV-1a over every filled cell with its place, but for what stands for a chart. */
 function seal(rows: readonly (readonly Cell[])[]): string {
   let hash = 0x811c9dc5;
   const add = (text: string): void => {
@@ -42,7 +48,7 @@ function seal(rows: readonly (readonly Cell[])[]): string {
   };
   rows.forEach((cells, row) => {
     cells.forEach((cell, column) => {
-      if (cell === null || cell === "") return;
+      if (cell === null || cell === "" || cell === CHART_WORDS) return;
       const text = isCellError(cell) ? cell.error : String(cell).replaceAll("\r\n", "\n");
       add(`${row} ${column} ${typeof cell} ${text}\n`);
     });

@@ -60,8 +60,10 @@ export function patchWorkbook(
     wroteValues ||= patch.wroteValues;
     removedFormula ||= patch.removedFormula;
   }
-  for (const sheet of changes.added ?? [])
+  for (const sheet of changes.added ?? []) {
+    removedFormula ||= sheet.replaces !== undefined && holdsFormula(workbook, sheet.replaces);
     putSheet(edit, workbook, sheet, styles, arrayMark, sheet.replaces ?? null);
+  }
   if (changes.names !== undefined && changes.names.size > 0) {
     edit.set(workbookPart, withDefinedNames(edit.text(workbookPart), changes.names));
   }
@@ -76,6 +78,11 @@ export function patchWorkbook(
   }
   for (const [name, text] of texts) zip.add(name, new TextEncoder().encode(text));
   return zip.finish(parts.archive.entries.keys());
+}
+
+function holdsFormula({ parts, sheet }: Workbook, name: string): boolean {
+  const listing = sheet(name);
+  return listing !== undefined && /<(?:[\w.-]+:)?f[\s>]/.test(parts.text(listing.part));
 }
 
 /** Style of a column that has no cell in a row. */

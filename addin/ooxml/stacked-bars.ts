@@ -28,6 +28,10 @@ export interface StackedBars {
   readonly named: readonly (readonly boolean[])[];
 }
 
+/** Stands where the saved file has a sheet's chart, on a grid that draws none. */
+export const CHART_WORDS =
+  "Here the saved file has a chart of the table above. This grid draws none; the pane does, under Tonnage per pour.";
+
 /** px of a row of the usual height, 15 points */
 export const ROW_PX = 20;
 

@@ -1,6 +1,7 @@
 import type { Severity } from "../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
+import { hasFindingsName } from "../ooxml/own-findings-sheet";
 import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
@@ -348,8 +349,8 @@ export class PaneModel {
   /** The pane shows the sheet that the user works on. */
   async #follow(sheet: string, row: number): Promise<void> {
     const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
-    // the Shop sheet is looked up beside a schedule, whose list stays
-    const isAside = isShopSheet(sheet) && this.#state.view !== null;
+    // the Shop sheet and the findings are looked up beside a schedule, whose list stays
+    const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.#state.view !== null;
     if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
     await this.#showBar(sheet, row);
   }

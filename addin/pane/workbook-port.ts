@@ -1,4 +1,6 @@
 import type { Sheet } from "../../core/schedule/sheet";
+import type { PrintSetUp } from "../ooxml/added-sheet";
+import type { StackedBars } from "../ooxml/stacked-bars";
 
 /** Undoes one step of ours; true where the cells still held what we wrote. */
 export type UndoStep = () => Promise<boolean>;
@@ -26,6 +28,18 @@ export interface SheetCell {
   /** as typed, without the equals sign; then `value` is not read */
   readonly formula?: string;
   readonly bold?: boolean;
+  readonly wrap?: boolean;
+  /** at the right edge, as a number is */
+  readonly right?: boolean;
+  /** with a thin line under it */
+  readonly ruled?: boolean;
+  /** a heading's grey */
+  readonly shade?: boolean;
+  readonly flag?: FlagColour;
+  /** "0.000" */
+  readonly format?: string;
+  /** place to jump to, where the workbook can; a null sheet is the one that the cell stands on */
+  readonly link?: { readonly sheet: string | null; readonly cell: string };
 }
 
 /** The whole content of a sheet that is written anew, its first cell at A1. */
@@ -33,6 +47,10 @@ export interface SheetContent {
   readonly rows: readonly (readonly SheetCell[])[];
   /** characters, by column */
   readonly widths?: readonly number[];
+  readonly frozenRows?: number;
+  readonly print?: PrintSetUp;
+  /** drawn where the workbook can draw, else said in words in its place */
+  readonly chart?: StackedBars;
 }
 
 /** What becomes of a sheet that has the name already: the new one is numbered, or takes its place. */

@@ -19,6 +19,7 @@ import type { SheetReading } from "../ooxml/read-sheet";
 import type { SheetChanges } from "../ooxml/sheet-changes";
 import { SETTING_NAMES } from "../pane/setting-names";
 import { type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
+import { addedContent } from "./book/added-content";
 import { addedSheet } from "./book/added-sheet";
 import { changedCells, type GridSheetNow } from "./book/book-changes";
 import { fileFlags } from "./book/file-flags";
@@ -121,19 +122,25 @@ export class Session {
       );
     }
     const sheets = new Map<string, SheetChanges>();
+    const replaced: (AddedSheet & { replaces: string })[] = [];
     for (const [index, listing] of file.workbook.sheets.entries()) {
       const reading = file.readings[index];
       const sheetId = file.opened.sheetOrder[index] ?? "";
       const cellData = file.opened.sheets[sheetId]?.cellData ?? {};
       const now = this.#sheetNow(open, sheetId);
       if (reading === undefined || now === null) continue;
+      const worksheet = open.getSheetBySheetId(sheetId)?.getSheet();
+      if (worksheet !== undefined && addedContent(worksheet) !== null) {
+        replaced.push({ ...addedSheet(listing.name, now, worksheet), replaces: listing.name });
+        continue;
+      }
       const change: SheetChanges = {
         ...writesOf(changedCells(cellData as Record<number, Record<number, ICellData>>, reading, now)),
         ...flagChange(file.flags.get(listing.name) ?? [], this.overlay.flags(sheetId)),
       };
       if (Object.keys(change).length > 0) sheets.set(listing.name, change);
     }
-    const added = this.#addedSheets(open);
+    const added = [...replaced, ...this.#addedSheets(open)];
     return patchWorkbook(file.workbook, { sheets, names: this.#changedNames(file, open), added });
   }
 

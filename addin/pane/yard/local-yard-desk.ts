@@ -4,6 +4,7 @@ import { workbookSetting } from "../../ooxml/workbook-setting";
 import { standardAsked } from "../desk/standard-asked";
 import { SETTING_NAMES } from "../setting-names";
 import { comparisonView } from "./make-comparison-view";
+import { findingsContent } from "./make-findings-content";
 import { makePage } from "./make-page";
 import { totalsView } from "./make-totals-view";
 import type { YardDesk } from "./yard-desk";
@@ -13,6 +14,7 @@ export function createLocalYardDesk(): YardDesk {
   return {
     totals: async ({ sheet, standard, settings }) =>
       totalsView(sheet, standardAsked(standard), settingsFromText(settings)),
+    findings: async (question) => findingsContent(question, standardAsked(question.standard)),
     page: async (kind, question) => makePage(kind, question, standardAsked(question.standard)),
     async compare({ sheet, standard, settings: kept }, older) {
       const asked = standardAsked(standard);

@@ -1,4 +1,5 @@
 import type { Sheet } from "../../../core/schedule/sheet";
+import type { SheetContent } from "../workbook-port";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";
@@ -22,6 +23,8 @@ export type OlderRevision = Sheet | Uint8Array;
 /** Where the yard's side of the pane has its work done. Throws an Error with words for the user. */
 export interface YardDesk {
   totals(question: YardQuestion): Promise<TotalsView>;
+  /** the findings sheet, with the tonnes and their chart */
+  findings(question: YardQuestion): Promise<SheetContent>;
   page(kind: PageKind, question: YardQuestion): Promise<PrintedPage>;
   compare(question: YardQuestion, older: OlderRevision): Promise<ComparisonView>;
 }

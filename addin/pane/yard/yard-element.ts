@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from "lit";
 import { comparisonPart } from "./parts/comparison-part";
+import { findingsPart } from "./parts/findings-part";
 import { pagesPart } from "./parts/pages-part";
 import { shopPart } from "./parts/shop-part";
 import { tonnagePart } from "./parts/tonnage-part";
@@ -35,7 +36,7 @@ export class YardElement extends LitElement {
         <h2 id="yard-heading">For the yard${sheet === null ? "" : `: ${sheet}`}</h2>
         <p class="doing" aria-live="polite">${doing === null ? nothing : `${doing} ...`}</p>
         <fluent-accordion expand-mode="multi">
-          ${tonnagePart(model)} ${pagesPart(model)} ${comparisonPart(model)} ${shopPart(model)}
+          ${tonnagePart(model)} ${findingsPart(model)} ${pagesPart(model)} ${comparisonPart(model)} ${shopPart(model)}
         </fluent-accordion>
       </section>
     `;

@@ -1,5 +1,6 @@
 import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
 import { isShopSheet, SHOP_SHEET, shopTemplate } from "../../../core/shop";
+import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../ooxml/own-findings-sheet";
 import type { PaneModel } from "../pane-model";
 import { SETTING_NAMES } from "../setting-names";
 import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../workbook-port";
@@ -68,6 +69,30 @@ export class YardModel {
       await this.pane.sheetsChanged();
       this.pane.say(`Sheet ${name} follows ${totals.sheet} with live BAR.TONNAGE formulas`);
     });
+  }
+
+  /**
+   * Writes the findings sheet, in the place of an earlier one that nobody has written on; asks first where
+   * somebody has, and never writes over a sheet that is not ours.
+   */
+  async writeFindings(answer: IfSheetIsThere | null = null): Promise<void> {
+    await this.#work("Writing the findings sheet", async (question) => {
+      const earlier = await this.#earlierFindings();
+      if (earlier === "edited" && answer === null) {
+        this.#set({ asksAboutFindings: FINDINGS_SHEET });
+        return;
+      }
+      const content = await this.desk.findings(question);
+      const isReplaced = earlier === "untouched" || (earlier === "edited" && answer === "replace");
+      const name = await this.workbook.addSheet(FINDINGS_SHEET, content, isReplaced ? "replace" : "number");
+      this.#set({ asksAboutFindings: null });
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} lists what was found in ${question.sheet.name}`);
+    });
+  }
+
+  keepFindings(): void {
+    this.#set({ asksAboutFindings: null });
   }
 
   keepTotals(): void {
@@ -249,6 +274,13 @@ export class YardModel {
     };
   }
 
+  /** What stands under the findings sheet's name; null where no sheet does, or one that is not ours. */
+  async #earlierFindings(): Promise<ReturnType<typeof findingsSheetState>> {
+    const sheets = await this.workbook.sheets();
+    const known = sheets.find(({ name }) => name.toLowerCase() === FINDINGS_SHEET.toLowerCase());
+    return known === undefined ? null : findingsSheetState(await this.workbook.read(known.name));
+  }
+
   /** Name of the Totals sheet where it is one that we wrote. */
   async #ourTotals(): Promise<string | null> {
     const sheets = await this.workbook.sheets();
@@ -273,7 +305,9 @@ export class YardModel {
     const isKept = this.#schedule !== null && names.includes(this.#schedule);
     const schedule = isKept ? this.#schedule : sheet;
     const shopSheet = names.find(isShopSheet) ?? null;
-    const others = names.filter((name) => name !== schedule && name !== shopSheet && name !== TOTALS_SHEET);
+    const others = names.filter(
+      (name) => name !== schedule && name !== shopSheet && name !== TOTALS_SHEET && !hasFindingsName(name),
+    );
     const { older } = this.#state;
     this.#set({
       sheet: schedule,

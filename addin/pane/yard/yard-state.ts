@@ -22,6 +22,8 @@ export interface YardState {
   readonly totals: TotalsView | null;
   /** A Totals sheet of ours stands in the workbook: to be replaced, or kept beside a new one. */
   readonly asksAboutTotals: string | null;
+  /** A findings sheet of ours that somebody has written on stands in the workbook. */
+  readonly asksAboutFindings: string | null;
   readonly page: PrintedPage | null;
   readonly remnants: RemnantStage;
   readonly comparison: ComparisonView | null;
@@ -37,6 +39,7 @@ export const EMPTY_YARD: YardState = {
   doing: null,
   totals: null,
   asksAboutTotals: null,
+  asksAboutFindings: null,
   page: null,
   remnants: CLOSED,
   comparison: null,

@@ -26,6 +26,7 @@ async function answer(packed: PackedQuestion) {
     settings,
   };
   if (packed.kind === "totals") return desk.totals(question);
+  if (packed.kind === "findings") return desk.findings(question);
   if (packed.kind === "page") return desk.page(packed.page, question);
   const { older } = packed;
   return desk.compare(question, older instanceof Uint8Array ? older : unpackSheet(older));

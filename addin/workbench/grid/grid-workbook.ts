@@ -23,6 +23,7 @@ import {
   type WorkbookPort,
   WorkbookRefusal,
 } from "../../pane/workbook-port";
+import { addedMark } from "../book/added-content";
 import { gridValue } from "../book/to-grid-data";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
@@ -141,11 +142,17 @@ export class GridWorkbook implements WorkbookPort {
       ? known
       : workbook.insertSheet(name, {
           index: sheets.length,
-          sheet: { rowCount, columnCount, columnData, custom: ADDED },
+          sheet: { rowCount, columnCount, columnData, custom: addedMark(content) },
         });
-    if (isReplaced) sheet.getRange(0, 0, sheet.getMaxRows(), sheet.getMaxColumns()).clear();
+    if (isReplaced) {
+      sheet.getRange(0, 0, sheet.getMaxRows(), sheet.getMaxColumns()).clear();
+      if (sheet.getMaxRows() < rowCount) sheet.setRowCount(rowCount);
+      if (sheet.getMaxColumns() < columnCount) sheet.setColumnCount(columnCount);
+      sheet.getSheet().getConfig().custom = { ...addedMark(content) };
+    }
     const calculated = hasFormula ? this.nextCalculation() : Promise.resolve();
     if (cells.length > 0) sheet.getRange(0, 0, cells.length, cells[0]?.length ?? 1).setValues(cells);
+    if (content.frozenRows !== undefined) sheet.setFrozenRows(content.frozenRows);
     if (this.workbook().getActiveSheet().getSheetId() !== sheet.getSheetId()) sheet.activate();
     await calculated;
     return name;
@@ -299,9 +306,6 @@ export class GridWorkbook implements WorkbookPort {
     throw new WorkbookRefusal(`the workbook has no sheet ${name}: it has ${held}`);
   }
 }
-
-/** Marks a sheet of the grid that we made and can write whole into the file. */
-const ADDED = { barwright: "added" } as const;
 
 const EDITS: ReadonlySet<string> = new Set([
   SetRangeValuesMutation.id,

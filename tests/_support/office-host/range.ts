@@ -288,10 +288,16 @@ export class RangeAreas {
 
 class RangeFormat {
   readonly Fill: { Color: string | null; Clear(): void };
-  readonly Font: { Bold: boolean | null; Strikethrough: boolean | null };
+  readonly Font: { Bold: boolean | null; Strikethrough: boolean | null; Color: string; Underline: string };
+  /** kept nowhere: nothing reads them back */
+  readonly Borders = { Indexer: () => ({ Style: "", Color: "" }) };
+  WrapText: boolean | null = null;
+  VerticalAlignment = "";
+  HorizontalAlignment = "";
   readonly Protection: { Locked: boolean | null };
   /** points; kept nowhere, since nothing reads it back */
   ColumnWidth: number | null = null;
+  RowHeight: number | null = null;
 
   constructor(range: Range) {
     const same = <T>(read: (cell: StoredCell) => T): T | null => {
@@ -310,6 +316,8 @@ class RangeFormat {
       Clear: () => set({ fill: "" }),
     };
     this.Font = {
+      Color: "",
+      Underline: "",
       get Bold() {
         return same((cell) => cell.bold);
       },
@@ -332,4 +340,6 @@ class RangeFormat {
       },
     };
   }
+
+  AutofitRows(): void {}
 }

@@ -1,5 +1,6 @@
 import { type Area, areaName, MAX_COLUMNS, MAX_ROWS, parseArea } from "./area";
 import { CellStore } from "./cell-store";
+import { Chart } from "./chart";
 import { Collection, NULL_OBJECT } from "./collection";
 import type { BookHome, SheetHome, StoredConditionalFormat } from "./homes";
 import { HostError } from "./host-error";
@@ -16,6 +17,9 @@ export class Worksheet implements SheetHome {
   readonly cells: CellStore;
   conditional: StoredConditionalFormat[] = [];
   tables: Table[] = [];
+  charts: Chart[] = [];
+  frozenRows = 0;
+  readonly PageLayout = new PageLayout();
   merges: Area[] = [];
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
@@ -68,6 +72,25 @@ export class Worksheet implements SheetHome {
         return table;
       },
     });
+  }
+
+  get Charts(): Collection<Chart> {
+    return new Collection(this.charts, (chart) => [chart.Name, chart.Id], {
+      Add: (type: string, source: Range, seriesBy: string) => {
+        const chart = new Chart(this, type, source.area, seriesBy);
+        this.charts.push(chart);
+        return chart;
+      },
+    });
+  }
+
+  get FreezePanes() {
+    const sheet = this;
+    return {
+      FreezeRows(count: number) {
+        sheet.frozenRows = count;
+      },
+    };
   }
 
   GetRange(address?: string | null): Range {
@@ -135,5 +158,54 @@ export class Worksheet implements SheetHome {
       source: "Local",
       triggerSource: this.book.changedBy,
     });
+  }
+}
+
+/** What is set of a page; the host has a printer unless told otherwise. */
+class PageLayout {
+  hasPrinter = true;
+  areas = "";
+  titleRows = "";
+  zoom: unknown = null;
+  orientation = "Portrait";
+  paperSize = "";
+
+  get Orientation(): string {
+    return this.orientation;
+  }
+
+  set Orientation(value: string) {
+    this.needPrinter();
+    this.orientation = value;
+  }
+
+  get Zoom(): unknown {
+    return this.zoom;
+  }
+
+  set Zoom(value: unknown) {
+    this.needPrinter();
+    this.zoom = value;
+  }
+
+  get PaperSize(): string {
+    return this.paperSize;
+  }
+
+  set PaperSize(value: string) {
+    this.needPrinter();
+    this.paperSize = value;
+  }
+
+  SetPrintArea(area: Range | RangeAreas): void {
+    this.areas = area.Address;
+  }
+
+  SetPrintTitleRows(rows: string): void {
+    this.titleRows = rows;
+  }
+
+  private needPrinter(): void {
+    if (!this.hasPrinter) throw new HostError("GeneralException", "There is no printer.");
   }
 }

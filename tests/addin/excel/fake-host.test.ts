@@ -54,12 +54,12 @@ describe("the library takes the fake host for Excel", () => {
 
   test("refuses by name what it does not emulate", async () => {
     const asked = Excel.run(async (context) => {
-      context.workbook.worksheets.getActiveWorksheet().charts.load("items");
+      context.workbook.worksheets.getActiveWorksheet().pivotTables.load("items");
       await context.sync();
     });
     await expect(asked).rejects.toMatchObject({
       code: "ApiNotFound",
-      message: expect.stringContaining("Charts"),
+      message: expect.stringContaining("PivotTables"),
     });
   });
 
