@@ -10,7 +10,7 @@ import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
 import { printDecisions } from "./print-decisions";
 import { printFindings } from "./print-findings";
-import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
+import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./read-schedules";
 import { standardFor } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
@@ -35,10 +35,11 @@ export const check: Command = {
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const sheets = withShopSheet(book, readSheets(book, given.text("sheet")));
+    const only = given.text("sheet");
+    const sheets = withShopSheet(book, readSheets(book, only));
     const settings = auditSettingsOf(book);
     saySettingsUsed(sheets, settings, streams);
-    const whole = runAudit({ sheets, standard, settings });
+    const whole = runAudit({ sheets: withOtherSheets(book, sheets), only, standard, settings });
     if (whole.shopSheet !== null)
       streams.note(`sheet "${whole.shopSheet}": read for machines, stock and limits`);
     sayPassedOver(

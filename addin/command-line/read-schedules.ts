@@ -20,6 +20,14 @@ export function readSheets(book: Book, only: string | null): Sheet[] {
   return names.map((name) => book.read(name));
 }
 
+/**
+ * Every sheet of the book in its order: the Shop sheet tells what the yard owns, and another sheet whether
+ * one that is asked for is superseded.
+ */
+export function withOtherSheets(book: Book, sheets: readonly Sheet[]): readonly Sheet[] {
+  return book.sheetNames.map((name) => sheets.find((sheet) => sheet.name === name) ?? book.read(name));
+}
+
 /** A sheet beside what was read of it. */
 export interface ReadSheet {
   readonly sheet: Sheet;

@@ -1,5 +1,4 @@
 import { runAudit } from "../../core/audit/run-audit";
-import { isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { type Ticket, ticketsOfAudit, type Yard, yardOf } from "../../core/tickets";
 import { type Bundles, makeBundles } from "../../core/totals";
@@ -11,7 +10,7 @@ import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { type Book, openBook } from "./open-book";
-import { readSheets, sayPassedOver, saySettingsUsed } from "./read-schedules";
+import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./read-schedules";
 import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
@@ -72,10 +71,9 @@ function makeAll(
   streams: Streams,
 ): readonly Ticket[] {
   const sheets = readSheets(book, only);
-  const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
   const settings = auditSettingsOf(book);
   saySettingsUsed(sheets, settings, streams);
-  const report = runAudit({ sheets: [...sheets, ...shopSheets], standard, settings });
+  const report = runAudit({ sheets: withOtherSheets(book, sheets), only, standard, settings });
   const read = report.sheets.map(({ sheet, reading }) => ({
     sheet: sheets.find(({ name }) => name === sheet)!,
     reading,

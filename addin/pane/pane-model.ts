@@ -1,5 +1,6 @@
 import type { Severity } from "../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
+import type { Sheet } from "../../core/schedule/sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { hasFindingsName } from "../ooxml/own-findings-sheet";
 import type { Arrangement } from "./arrange-findings";
@@ -13,6 +14,8 @@ import type { CellEdit, WorkbookPort } from "./workbook-port";
 
 /** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
 const QUIET = 150;
+/** other sheets that are read beside the one that is checked, each a request of its own */
+const MOST_BESIDES = 12;
 
 interface EditedRows {
   readonly firstRow: number;
@@ -27,6 +30,8 @@ export class PaneModel {
   readonly #outdated = new Set<string>();
   /** rows edited since the last judgement, by sheet */
   readonly #edits = new Map<string, EditedRows>();
+  /** sheets read for what stands on several, as they were when last read */
+  readonly #besideCopies = new Map<string, Sheet>();
   #quiet: ReturnType<typeof setTimeout> | undefined;
   /** one judgement at a time */
   #turn: Promise<unknown> = Promise.resolve();
@@ -58,6 +63,7 @@ export class PaneModel {
     this.#views.clear();
     this.#outdated.clear();
     this.#edits.clear();
+    this.#besideCopies.clear();
     await this.desk.forget();
     this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
     await this.#guard(() => this.#readWorkbook());
@@ -65,6 +71,7 @@ export class PaneModel {
 
   /** Sheets came or went: the list follows, and nothing else changes. */
   async sheetsChanged(): Promise<void> {
+    this.#besideCopies.clear();
     this.#set({ sheets: (await this.workbook.sheets()).filter(({ visible }) => visible) });
   }
 
@@ -267,12 +274,29 @@ export class PaneModel {
     const settings = await this.workbook.setting(SETTING_NAMES.audit);
     const shopSheet = this.#state.sheets.find(({ name }) => isShopSheet(name) && name !== sheet);
     const shop = shopSheet === undefined ? null : await this.workbook.read(shopSheet.name);
-    const view = await this.desk.audit({ sheet: copy, shop, standard: this.#state.standard, settings });
+    const { before, behind } = await this.#besides(sheet);
+    const { standard } = this.#state;
+    const view = await this.desk.audit({ sheet: copy, shop, before, behind, standard, settings });
     this.#outdated.delete(sheet);
     this.#show(view);
   }
 
+  /** The other sheets, read once until they are edited; a workbook of very many is not read through. */
+  async #besides(sheet: string): Promise<{ before: readonly Sheet[]; behind: readonly Sheet[] }> {
+    const names = this.#state.sheets.map(({ name }) => name);
+    const others = names.filter((name) => name !== sheet && !isShopSheet(name));
+    if (others.length > MOST_BESIDES) return { before: [], behind: [] };
+    for (const name of others) {
+      if (!this.#besideCopies.has(name)) this.#besideCopies.set(name, await this.workbook.read(name));
+    }
+    const place = names.indexOf(sheet);
+    const copies = (list: readonly string[]): Sheet[] =>
+      list.flatMap((name) => (others.includes(name) ? (this.#besideCopies.get(name) ?? []) : []));
+    return { before: copies(names.slice(0, place)), behind: copies(names.slice(place + 1)) };
+  }
+
   #noteEdit({ sheet, firstRow, lastRow }: EditedRows & { readonly sheet: string }): void {
+    this.#besideCopies.delete(sheet);
     if (isShopSheet(sheet)) {
       // what the yard owns can alter the judgement of any row
       for (const known of this.#views.keys()) this.#outdated.add(known);

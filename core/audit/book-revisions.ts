@@ -21,7 +21,10 @@ export interface LaterSheets {
 
 /** Which sheets and rows of a workbook are revisions of one another, worked out once. */
 export class BookRevisions {
+  /** by member and mark as they are read */
   readonly #marks = new Map<SheetFacts, MarkIndex<RowFacts>>();
+  /** by mark and by the member where one is written */
+  readonly #writtenMarks = new Map<SheetFacts, MarkIndex<RowFacts>>();
   readonly #known: ReadonlyMap<SheetFacts, SheetRevision>;
   readonly #later: ReadonlyMap<SheetFacts, LaterSheets>;
   readonly #rows: ReadonlyMap<SheetFacts, MarkIndex<RowFacts>>;
@@ -52,8 +55,11 @@ export class BookRevisions {
   }
 
   /** The bar of the same member and mark with the latest revision of its own row, where rows say any. */
-  latestRow({ sheet, row, markKey }: RowFacts): RowFacts | undefined {
-    return markKey === null ? undefined : this.#rows.get(sheet as SheetFacts)?.get(row.member, markKey);
+  latestRow(facts: RowFacts): RowFacts | undefined {
+    const { sheet, markKey } = facts;
+    const rows = this.#rows.get(sheet as SheetFacts);
+    if (markKey === null || rows === undefined) return undefined;
+    return rows.get(this.#memberIn(sheet as SheetFacts)(facts), markKey);
   }
 
   #laterThan(sheet: SheetFacts, sheets: readonly SheetFacts[]): LaterSheets | null {
@@ -66,10 +72,13 @@ export class BookRevisions {
       );
     });
     const latest = later.sort((a, b) => this.#order(b, a));
-    const barOf = ({ row, markKey }: RowFacts): RowFacts | undefined => {
-      if (markKey === null) return undefined;
+    const barOf = (facts: RowFacts): RowFacts | undefined => {
+      if (facts.markKey === null) return undefined;
       for (const other of latest) {
-        const bar = this.#marksOf(other).get(row.member, markKey);
+        const bar = marksOf(other, this.#writtenMarks, writtenMember).get(
+          writtenMember(facts),
+          facts.markKey,
+        );
         if (bar !== undefined) return bar;
       }
       return undefined;
@@ -99,10 +108,11 @@ export class BookRevisions {
     if (alike) return rows;
     for (const sheet of sheets) {
       const latest = new MarkIndex<RowFacts>();
-      for (const facts of sheet.bars) keepLatest(latest, facts);
+      const member = this.#memberIn(sheet);
+      for (const facts of sheet.bars) keepLatest(latest, facts, member(facts));
       for (const other of sheets) {
         if (other !== sheet && this.#isSameList(sheet, other))
-          for (const facts of other.bars) keepLatest(latest, facts);
+          for (const facts of other.bars) keepLatest(latest, facts, member(facts));
       }
       rows.set(sheet, latest);
     }
@@ -114,7 +124,7 @@ export class BookRevisions {
     const [one, two] = [this.#known.get(sheet)?.schedule, this.#known.get(other)?.schedule];
     if (one != null && two != null) return one === two;
     const [few, many] = sheet.bars.length <= other.bars.length ? [sheet, other] : [other, sheet];
-    const marks = this.#marksOf(many);
+    const marks = marksOf(many, this.#marks, readMember);
     const shared = few.bars.filter(({ row, markKey }) => {
       const same = markKey === null ? undefined : marks.get(row.member, markKey);
       return same?.row.size?.diameter === row.size?.diameter && same?.row.shape === row.shape;
@@ -122,26 +132,42 @@ export class BookRevisions {
     return shared > 0 && shared >= few.bars.length * MOST;
   }
 
-  #marksOf(sheet: SheetFacts): MarkIndex<RowFacts> {
-    let marks = this.#marks.get(sheet);
-    if (marks === undefined) {
-      marks = new MarkIndex();
-      for (const facts of sheet.bars) {
-        const { markKey, row } = facts;
-        if (markKey !== null && !row.struckThrough) marks.keep(row.member, markKey, facts);
-      }
-      this.#marks.set(sheet, marks);
-    }
-    return marks;
+  /** Where a sheet's name says its schedule, a member taken from that name is none. */
+  #memberIn(sheet: SheetFacts): (facts: RowFacts) => string | null {
+    return this.#known.get(sheet)?.schedule == null ? readMember : writtenMember;
   }
 }
 
 const remembered = new WeakMap<BookFacts, BookRevisions>();
 
-function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts): void {
+const readMember = ({ row }: RowFacts): string | null => row.member;
+
+/** Null where no member is written, so that the sheet's name was taken for one. */
+function writtenMember({ row, sheet }: RowFacts): string | null {
+  return row.member === sheet.sheet.name.trim() ? null : row.member;
+}
+
+function marksOf(
+  sheet: SheetFacts,
+  known: Map<SheetFacts, MarkIndex<RowFacts>>,
+  member: (facts: RowFacts) => string | null,
+): MarkIndex<RowFacts> {
+  let marks = known.get(sheet);
+  if (marks === undefined) {
+    marks = new MarkIndex();
+    for (const facts of sheet.bars) {
+      const { markKey, row } = facts;
+      if (markKey !== null && !row.struckThrough) marks.keep(member(facts), markKey, facts);
+    }
+    known.set(sheet, marks);
+  }
+  return marks;
+}
+
+function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts, member: string | null): void {
   const { markKey, row } = facts;
   if (markKey === null || row.struckThrough) return;
-  const known = latest.keep(row.member, markKey, facts);
+  const known = latest.keep(member, markKey, facts);
   if (known !== facts && isLaterRevision(row.revision, known.row.revision))
-    latest.replace(row.member, markKey, facts);
+    latest.replace(member, markKey, facts);
 }

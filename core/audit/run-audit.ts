@@ -35,6 +35,8 @@ export interface AuditQuestion {
   /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
   readonly sheets: readonly Sheet[];
   readonly standard: Standard;
+  /** the one sheet to be judged and reported on; the others are read for what only several show */
+  readonly only?: string | null;
   readonly settings?: AuditSettings;
   /** all rules unless given */
   readonly rules?: readonly Rule[];
@@ -46,6 +48,8 @@ interface SheetState {
   /** by place in `facts.bars`; undefined where a bar has none */
   readonly rowFindings: readonly (readonly Finding[] | undefined)[];
   sheetFindings: readonly Finding[];
+  /** false where it is only read beside the sheet that is */
+  readonly isJudged: boolean;
 }
 
 interface AuditState {
@@ -71,8 +75,8 @@ const states = new WeakMap<AuditReport, AuditState>();
  * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
  */
 export function runAudit(asked: AuditQuestion): AuditReport {
-  const question = { settings: DEFAULT_SETTINGS, rules: RULES, ...asked };
-  const { standard, settings } = question;
+  const question = { settings: DEFAULT_SETTINGS, rules: RULES, only: null, ...asked };
+  const { standard, settings, only } = question;
   const off = new Set(settings.rulesOff);
   const rules = question.rules.filter((rule) => !off.has(rule.code));
   const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
@@ -83,7 +87,11 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const sheetRules = rules.filter(isSheetRule);
   const sheets = question.sheets
     .filter(({ name }) => !isShopSheet(name))
-    .map((sheet) => judgeRows(sheet, readAsCorrected(sheet, standard, settings), context, rowRules));
+    .map((sheet) => {
+      const isJudged = only === null || sheet.name === only;
+      const reading = readAsCorrected(sheet, standard, settings);
+      return { ...judgeRows(sheet, reading, context, isJudged ? rowRules : []), isJudged };
+    });
   const shopFindings = judgeShop(context, rules);
   const state = { question, context, rules, rowRules, sheetRules, sheets, shopFindings };
   judgeBook(state);
@@ -100,7 +108,8 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     // what the yard owns can alter the judgement of any row
     return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
   }
-  const place = state?.sheets.findIndex(({ facts }) => facts.name === changed.name) ?? -1;
+  const place =
+    state?.sheets.findIndex(({ facts, isJudged }) => isJudged && facts.name === changed.name) ?? -1;
   if (state === undefined || place < 0) {
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
   }
@@ -168,7 +177,7 @@ function judgeRows(
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     rowFindings[index] = found;
   }
-  return { facts, rowFindings, sheetFindings: [] };
+  return { facts, rowFindings, sheetFindings: [], isJudged: true };
 }
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
@@ -187,7 +196,7 @@ function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Findi
 function judgeBook(state: AuditState): void {
   const book: BookFacts = { sheets: state.sheets.map(({ facts }) => facts) };
   for (const { facts } of state.sheets) facts.book = book;
-  for (const sheet of state.sheets) {
+  for (const sheet of state.sheets.filter(({ isJudged }) => isJudged)) {
     const found: Finding[] = [];
     for (const rule of state.sheetRules) {
       rule.checkSheet(sheet.facts, state.context, (said: SheetReport) => {
@@ -260,7 +269,8 @@ function sameReading(a: BarRow, b: BarRow): boolean {
 }
 
 function reportOf(state: AuditState): AuditReport {
-  const { question, context, sheets, shopFindings } = state;
+  const { question, context, shopFindings } = state;
+  const sheets = state.sheets.filter(({ isJudged }) => isJudged);
   const silences = new Silences(question.settings);
   const silenced: AuditReport["silenced"][number][] = [];
   const heard = (finding: Finding, facts: SheetFacts | null): boolean => {
@@ -306,10 +316,11 @@ function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedS
 }
 
 function judgeSettings(
-  { question, rules, sheets }: AuditState,
+  { question, rules, sheets: all }: AuditState,
   outdated: SettingsFacts["outdated"],
 ): readonly Finding[] {
   const { settings, standard } = question;
+  const sheets = all.filter(({ isJudged }) => isJudged);
   const firstSheet = (sheets.find(({ facts }) => facts.reading.tables.length > 0) ?? sheets[0])?.facts.sheet;
   if (firstSheet === undefined) return [];
   const found: Finding[] = [];

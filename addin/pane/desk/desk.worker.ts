@@ -23,10 +23,12 @@ async function answer(question: DeskQuestion) {
     const { sheet, firstRow, lastRow } = question;
     return desk.recheck({ sheet: unpackSheet(sheet), firstRow, lastRow });
   }
-  const { sheet, shop, standard, settings } = question;
+  const { sheet, shop, before, behind, standard, settings } = question;
   return desk.audit({
     sheet: unpackSheet(sheet),
     shop: shop === null ? null : unpackSheet(shop),
+    before: before.map(unpackSheet),
+    behind: behind.map(unpackSheet),
     standard,
     settings,
   });

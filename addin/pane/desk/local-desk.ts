@@ -27,9 +27,14 @@ export function createLocalDesk(): AuditDesk {
     async audit(question) {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      const { sheet, shop } = question;
-      const sheets = shop === null ? [sheet] : [sheet, shop];
-      return keep({ sheet, shop, settings, report: runAudit({ sheets, standard, settings }) });
+      const { sheet, shop, before, behind } = question;
+      const sheets = [...before, sheet, ...behind, ...(shop === null ? [] : [shop])];
+      return keep({
+        sheet,
+        shop,
+        settings,
+        report: runAudit({ sheets, only: sheet.name, standard, settings }),
+      });
     },
     async recheck({ sheet, firstRow, lastRow }) {
       const last = audits.get(sheet.name);

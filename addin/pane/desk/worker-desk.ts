@@ -8,6 +8,8 @@ export type DeskQuestion =
       readonly kind: "audit";
       readonly sheet: PackedSheet;
       readonly shop: PackedSheet | null;
+      readonly before: readonly PackedSheet[];
+      readonly behind: readonly PackedSheet[];
       readonly standard: string;
       readonly settings: string | null;
     }
@@ -28,11 +30,13 @@ export type DeskAnswer = WorkerAnswer<AuditView | BarView | null>;
 export function createWorkerDesk(makeWorker: () => Worker): AuditDesk {
   const ask = workerAsker<DeskQuestion, unknown>(makeWorker);
   return {
-    audit: ({ sheet, shop, standard, settings }) =>
+    audit: ({ sheet, shop, before, behind, standard, settings }) =>
       ask({
         kind: "audit",
         sheet: packSheet(sheet),
         shop: shop === null ? null : packSheet(shop),
+        before: before.map(packSheet),
+        behind: behind.map(packSheet),
         standard,
         settings,
       }) as Promise<AuditView>,

@@ -41,6 +41,9 @@ class BookInMemory implements WorkbookPort {
   went: string[] = [];
   refuses = false;
   shop: Cell[][] | null = null;
+  /** further sheets by name */
+  readonly others = new Map<string, Cell[][]>();
+  readonly reads: string[] = [];
   tellChange: (place: { sheet: string; firstRow: number; lastRow: number }) => void = () => {};
   tellSelection: (place: { sheet: string; row: number; column: number }) => void = () => {};
 
@@ -49,6 +52,7 @@ class BookInMemory implements WorkbookPort {
       { name: "Bars", visible: true, isProtected: false },
       { name: "Empty", visible: true, isProtected: false },
       { name: "Secret", visible: false, isProtected: false },
+      ...[...this.others.keys()].map((name) => ({ name, visible: true, isProtected: false })),
       ...(this.shop === null ? [] : [{ name: "Shop", visible: true, isProtected: false }]),
     ];
   }
@@ -57,7 +61,10 @@ class BookInMemory implements WorkbookPort {
   }
   async read(sheet: string) {
     if (this.refuses) throw new Error("the workbook is being edited: press Enter, then check again");
+    this.reads.push(sheet);
     if (sheet === "Shop") return sheetFromRows(sheet, this.shop ?? []);
+    const other = this.others.get(sheet);
+    if (other !== undefined) return sheetFromRows(sheet, other);
     return sheetFromRows(sheet, sheet === "Bars" ? this.rows.map((row) => [...row]) : []);
   }
   async showFlags(_sheet: string, flags: readonly RowFlag[]) {
@@ -138,6 +145,39 @@ describe("PaneModel", () => {
     });
     expect(model.state).toMatchObject({ isColoured: true, isStale: false, work: null, notice: null });
     expect(model.state.view?.rows.bars).toBe(3);
+  });
+
+  test("should find that another sheet holds a later revision, and read that sheet again once it is edited", async () => {
+    const revision = (length: number): Cell[][] => [
+      [...HEADER],
+      ["01", "H16", 1, 10, 10, length, "00", length, null, null, null],
+    ];
+    book.others.set("Deck rev A", revision(1000)).set("Deck rev B", revision(1200));
+    await model.sheetsChanged();
+    await model.chooseSheet("Deck rev A");
+    await model.check();
+    const superseded = () =>
+      model.state.view?.findings.filter(({ code }) => code === "REV101").map(({ message }) => message);
+    expect(superseded()).toEqual([
+      "revision A of mark 01 is superseded by revision B in sheet Deck rev B, row 2",
+    ]);
+    expect(model.state.view?.rows.bars).toBe(1);
+    await model.check();
+    expect(book.reads.filter((name) => name === "Deck rev B")).toHaveLength(1);
+    book.others.set("Deck rev B", [[...HEADER]]);
+    book.tellChange({ sheet: "Deck rev B", firstRow: 1, lastRow: 1 });
+    await model.check();
+    expect(superseded()).toEqual([]);
+    await model.chooseSheet("Deck rev B");
+    await model.check();
+    expect(superseded()).toEqual([]);
+  });
+
+  test("should not read a workbook of very many sheets through", async () => {
+    for (let page = 1; page <= 13; page += 1) book.others.set(`Page ${page}`, [[...HEADER]]);
+    await model.sheetsChanged();
+    await model.check();
+    expect(new Set(book.reads)).toEqual(new Set(["Bars"]));
   });
 
   test("should reckon the tonnes and those affected from cut lengths", async () => {
