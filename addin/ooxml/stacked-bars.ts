@@ -47,8 +47,11 @@ const LEGEND_LINE = 22;
 const AXIS = 64;
 const KEY = 34;
 const LETTER = 7;
-/** share of the chart's width that the longest bar takes, beside names and the axis' round end */
-const LONGEST_BAR = 0.7;
+/** share of the room beside the names that the longest bar takes: the axis ends at a round number */
+const LONGEST_BAR = 0.8;
+/** share of the chart's width that names take at the most */
+const WIDEST_NAMES = 0.4;
+const NAME_LETTER = 6;
 const LEAST_HEIGHT = 200;
 
 /** Height in px that keeps each bar as thick as its name, with the keys in as many lines as they need. */
@@ -61,15 +64,18 @@ export function stackedBarsHeight(categories: number, series: readonly string[],
   );
 }
 
-/** By series and category: whether a bar's part has room for its series' name. */
+/** By series and category: whether a bar's part has room for its series' name beside the categories' names. */
 export function namedParts(
   values: readonly (readonly number[])[],
   series: readonly string[],
+  categories: readonly string[],
   width: number,
 ): boolean[][] {
   const totals = values.map((row) => row.reduce((sum, value) => sum + value, 0));
   const most = Math.max(0, ...totals);
+  const longest = Math.max(0, ...categories.map((name) => name.length));
+  const room = width - Math.min(longest * NAME_LETTER, width * WIDEST_NAMES);
   return series.map((name, column) =>
-    values.map((row) => (row[column]! / most) * width * LONGEST_BAR > (name.length + 1) * LETTER),
+    values.map((row) => (row[column]! / most) * room * LONGEST_BAR > (name.length + 1) * LETTER),
   );
 }

@@ -46,6 +46,7 @@ export function tonnageBlock(
   const heading: BlockCell[] = [{ value: name, bold: true }];
   if (tonnage.total === 0) return withoutTonnes(reckoned, heading, top);
   const sizes = [...tonnage.bySize.keys()];
+  const names = tonnage.pours.map(({ pour }) => pour);
   const drawn = Math.min(tonnage.pours.length, MOST_BARS);
   const sentences = [
     ...basis(reckoned),
@@ -80,7 +81,7 @@ export function tonnageBlock(
       column: left,
       width,
       height,
-      named: namedParts(values, sizes, width),
+      named: namedParts(values, sizes, names.slice(0, drawn), width),
     },
     summary: `${name}: ${total}, table and chart at ${cellAddress(top, left)}`,
   };
@@ -137,10 +138,10 @@ function withoutTonnes(
 function basis(reckoned: ReckonedTonnage & { readonly names: readonly string[] }): string[] {
   const { tonnage, names, dropped, withoutMass } = reckoned;
   const all = tonnage.rows + dropped + withoutMass;
-  const counted = tonnage.rows === all ? `all ${all}` : `${tonnage.rows} of ${all}`;
+  const counted = tonnage.rows === all ? (all === 1 ? "the one" : `all ${all}`) : `${tonnage.rows} of ${all}`;
   const where = names.length === 1 ? `sheet ${names[0]}` : `the sheets ${names.join(", ")}`;
   return [
-    `Tonnes (t) of ${counted} bar rows on ${where}.`,
+    `Tonnes (t) of ${counted} bar ${all === 1 ? "row" : "rows"} on ${where}.`,
     "By cut length and the standard's mass per metre; waste is not in it.",
     "Bars found unsafe or unbendable are in it, as they are scheduled.",
     ...tonnageNotes(reckoned).map(sentence),

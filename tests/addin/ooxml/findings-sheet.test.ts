@@ -30,6 +30,19 @@ describe("a schedule that is out of the common", () => {
     expect(all).toContain("1 row without a mass that could be worked out: in no total.");
   });
 
+  it("leaves no name on a part that long names of pours leave no room for", async () => {
+    const long = "Transfer slab, gridlines A to F, east half of the building";
+    const named = async (pour: string) => {
+      // 188 m at 1.579 and 34 m at 0.617 kg/m (BS 4449:2005, table 7): H10 is 6.6 % of the bar
+      const rows = [HEADER, bar("01", "H16", 94, 2000, pour), bar("02", "H10", 17, 2000, pour)];
+      const chart = xmlTree(await partText(checked(bookOf(rows)).bytes, "xl/charts/chart1.xml"));
+      return elementsOf(chart, "c:ser").map((node) => valOf(node, "c:showSerName"));
+    };
+    // "H10" takes some 28 px: the bar is about 550 px long beside "P1", 340 px beside the long name
+    expect(await named("P1")).toEqual(["1", "1"]);
+    expect(await named(long)).toEqual(["1", undefined]);
+  });
+
   it("says how many rows are in no total", () => {
     const { all } = findingsCells(checked(bookOf([...TWO_POURS, bar("04", "H17", 2, 2000, "P1")])).bytes);
     expect(all).toContain("Tonnes (t) of 3 of 4 bar rows on sheet Bars.");
