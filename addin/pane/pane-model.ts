@@ -6,6 +6,7 @@ import { hasFindingsName } from "../ooxml/own-findings-sheet";
 import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
+import { type Besides, NO_BESIDES } from "./desk/besides";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
 import { SETTING_NAMES } from "./setting-names";
@@ -274,18 +275,18 @@ export class PaneModel {
     const settings = await this.workbook.setting(SETTING_NAMES.audit);
     const shopSheet = this.#state.sheets.find(({ name }) => isShopSheet(name) && name !== sheet);
     const shop = shopSheet === undefined ? null : await this.workbook.read(shopSheet.name);
-    const { before, behind } = await this.#besides(sheet);
+    const besides = await this.besides(sheet);
     const { standard } = this.#state;
-    const view = await this.desk.audit({ sheet: copy, shop, before, behind, standard, settings });
+    const view = await this.desk.audit({ sheet: copy, shop, besides, standard, settings });
     this.#outdated.delete(sheet);
     this.#show(view);
   }
 
   /** The other sheets, read once until they are edited; a workbook of very many is not read through. */
-  async #besides(sheet: string): Promise<{ before: readonly Sheet[]; behind: readonly Sheet[] }> {
+  async besides(sheet: string): Promise<Besides> {
     const names = this.#state.sheets.map(({ name }) => name);
     const others = names.filter((name) => name !== sheet && !isShopSheet(name));
-    if (others.length > MOST_BESIDES) return { before: [], behind: [] };
+    if (others.length > MOST_BESIDES) return NO_BESIDES;
     for (const name of others) {
       if (!this.#besideCopies.has(name)) this.#besideCopies.set(name, await this.workbook.read(name));
     }

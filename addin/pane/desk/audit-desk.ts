@@ -1,13 +1,12 @@
 import type { Sheet } from "../../../core/schedule/sheet";
 import type { AuditView, BarView } from "./audit-view";
+import type { Besides } from "./besides";
 
 export interface AuditQuestionText {
   readonly sheet: Sheet;
   /** the workbook's Shop sheet; null where it has none */
   readonly shop: Sheet | null;
-  /** other sheets of the workbook that stand before it and behind it: `sheet` may be superseded by one of them */
-  readonly before: readonly Sheet[];
-  readonly behind: readonly Sheet[];
+  readonly besides: Besides;
   /** an id as the user or the workbook wrote it; blank is the default */
   readonly standard: string;
   /** JSON of the workbook's audit settings; null where it keeps none */

@@ -1,6 +1,6 @@
 import "../zod-without-eval";
 import { createLocalDesk } from "./local-desk";
-import { unpackSheet } from "./packed-sheet";
+import { unpackBesides, unpackSheet } from "./packed-sheet";
 import type { DeskAnswer, DeskQuestion, DeskRequest } from "./worker-desk";
 
 const desk = createLocalDesk();
@@ -23,12 +23,11 @@ async function answer(question: DeskQuestion) {
     const { sheet, firstRow, lastRow } = question;
     return desk.recheck({ sheet: unpackSheet(sheet), firstRow, lastRow });
   }
-  const { sheet, shop, before, behind, standard, settings } = question;
+  const { sheet, shop, besides, standard, settings } = question;
   return desk.audit({
     sheet: unpackSheet(sheet),
     shop: shop === null ? null : unpackSheet(shop),
-    before: before.map(unpackSheet),
-    behind: behind.map(unpackSheet),
+    besides: unpackBesides(besides),
     standard,
     settings,
   });

@@ -5,6 +5,7 @@ import { settingsFromText } from "../../../core/audit/settings-text";
 import type { Sheet } from "../../../core/schedule/sheet";
 import type { AuditDesk } from "./audit-desk";
 import type { AuditView } from "./audit-view";
+import { sheetsToRead } from "./besides";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
 import { standardAsked } from "./standard-asked";
@@ -27,8 +28,8 @@ export function createLocalDesk(): AuditDesk {
     async audit(question) {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      const { sheet, shop, before, behind } = question;
-      const sheets = [...before, sheet, ...behind, ...(shop === null ? [] : [shop])];
+      const { sheet, shop, besides } = question;
+      const sheets = sheetsToRead(sheet, shop, besides);
       return keep({
         sheet,
         shop,

@@ -1,4 +1,5 @@
 import type { Cell, Sheet } from "../../../core/schedule/sheet";
+import type { Besides } from "./besides";
 
 /** A sheet as plain data, to be sent to a worker. */
 export interface PackedSheet {
@@ -64,4 +65,17 @@ export function unpackSheet(packed: PackedSheet): Sheet {
     isHiddenColumn: (column) => packed.hiddenColumns.has(column),
     merges: packed.merges,
   };
+}
+
+export interface PackedBesides {
+  readonly before: readonly PackedSheet[];
+  readonly behind: readonly PackedSheet[];
+}
+
+export function packBesides({ before, behind }: Besides): PackedBesides {
+  return { before: before.map(packSheet), behind: behind.map(packSheet) };
+}
+
+export function unpackBesides({ before, behind }: PackedBesides): Besides {
+  return { before: before.map(unpackSheet), behind: behind.map(unpackSheet) };
 }

@@ -1,15 +1,14 @@
 import { type WorkerAnswer, type WorkerRequest, workerAsker } from "../ask-worker";
 import type { AuditDesk } from "./audit-desk";
 import type { AuditView, BarView } from "./audit-view";
-import { type PackedSheet, packSheet } from "./packed-sheet";
+import { type PackedBesides, type PackedSheet, packBesides, packSheet } from "./packed-sheet";
 
 export type DeskQuestion =
   | {
       readonly kind: "audit";
       readonly sheet: PackedSheet;
       readonly shop: PackedSheet | null;
-      readonly before: readonly PackedSheet[];
-      readonly behind: readonly PackedSheet[];
+      readonly besides: PackedBesides;
       readonly standard: string;
       readonly settings: string | null;
     }
@@ -30,13 +29,12 @@ export type DeskAnswer = WorkerAnswer<AuditView | BarView | null>;
 export function createWorkerDesk(makeWorker: () => Worker): AuditDesk {
   const ask = workerAsker<DeskQuestion, unknown>(makeWorker);
   return {
-    audit: ({ sheet, shop, before, behind, standard, settings }) =>
+    audit: ({ sheet, shop, besides, standard, settings }) =>
       ask({
         kind: "audit",
         sheet: packSheet(sheet),
         shop: shop === null ? null : packSheet(shop),
-        before: before.map(packSheet),
-        behind: behind.map(packSheet),
+        besides: packBesides(besides),
         standard,
         settings,
       }) as Promise<AuditView>,

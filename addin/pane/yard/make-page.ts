@@ -7,6 +7,7 @@ import { type BundleItem, makeBundles } from "../../../core/totals";
 import { bundleLabelsPage } from "../../print/bundle-labels";
 import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
+import { NO_BESIDES, sheetsToRead } from "../desk/besides";
 import { makeCutList } from "./make-cut-list";
 import type { PrintedPage } from "./printed-page";
 import { settingsNotes } from "./settings-notes";
@@ -69,8 +70,8 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
 };
 
 function ticketsOf({ question, standard, shop, sheet, settings }: PageQuestion) {
-  const sheets = question.shop === null ? [sheet] : [sheet, question.shop];
-  const report = runAudit({ sheets, standard, settings });
+  const sheets = sheetsToRead(sheet, question.shop, question.besides ?? NO_BESIDES);
+  const report = runAudit({ sheets, only: sheet.name, standard, settings });
   const { tickets, dropped } = ticketsOfAudit(report, [sheet], yardOf(shop, standard));
   const rows = dropped.map(({ row }) => row).join(", ");
   const notes = [

@@ -1,5 +1,6 @@
 import { type WorkerAnswer, type WorkerRequest, workerAsker } from "../ask-worker";
-import { type PackedSheet, packSheet } from "../desk/packed-sheet";
+import { NO_BESIDES } from "../desk/besides";
+import { type PackedBesides, type PackedSheet, packBesides, packSheet } from "../desk/packed-sheet";
 import type { SheetContent } from "../workbook-port";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
@@ -9,6 +10,7 @@ import type { PageKind, YardDesk, YardQuestion } from "./yard-desk";
 interface PackedAbout {
   readonly sheet: PackedSheet;
   readonly shop: PackedSheet | null;
+  readonly besides: PackedBesides;
   readonly standard: string;
   readonly settings: string | null;
 }
@@ -39,6 +41,12 @@ export function createWorkerYardDesk(makeWorker: () => Worker): YardDesk {
   };
 }
 
-function packed({ sheet, shop, standard, settings }: YardQuestion): PackedAbout {
-  return { sheet: packSheet(sheet), shop: shop === null ? null : packSheet(shop), standard, settings };
+function packed({ sheet, shop, besides = NO_BESIDES, standard, settings }: YardQuestion): PackedAbout {
+  return {
+    sheet: packSheet(sheet),
+    shop: shop === null ? null : packSheet(shop),
+    besides: packBesides(besides),
+    standard,
+    settings,
+  };
 }

@@ -1,4 +1,5 @@
 import type { Sheet } from "../../../core/schedule/sheet";
+import type { Besides } from "../desk/besides";
 import type { SheetContent } from "../workbook-port";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
@@ -9,6 +10,8 @@ export interface YardQuestion {
   readonly sheet: Sheet;
   /** the workbook's Shop sheet; null where it has none */
   readonly shop: Sheet | null;
+  /** none where it is left out */
+  readonly besides?: Besides;
   /** an id as the workbook wrote it; blank is the default */
   readonly standard: string;
   /** JSON of the workbook's audit settings; null where it keeps none */

@@ -269,6 +269,7 @@ export class YardModel {
     return {
       sheet: await this.workbook.read(sheet),
       shop: shopSheet === null ? null : await this.workbook.read(shopSheet),
+      besides: await this.pane.besides(sheet),
       standard: this.pane.state.standard,
       settings: await this.workbook.setting(SETTING_NAMES.audit),
     };

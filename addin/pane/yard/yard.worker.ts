@@ -1,5 +1,5 @@
 import "../zod-without-eval";
-import { unpackSheet } from "../desk/packed-sheet";
+import { unpackBesides, unpackSheet } from "../desk/packed-sheet";
 import { createLocalYardDesk } from "./local-yard-desk";
 import type { PackedQuestion, YardAnswer, YardRequest } from "./worker-yard-desk";
 import type { YardQuestion } from "./yard-desk";
@@ -18,10 +18,11 @@ addEventListener("message", ({ data }: MessageEvent<YardRequest>) => {
 });
 
 async function answer(packed: PackedQuestion) {
-  const { sheet, shop, standard, settings } = packed.about;
+  const { sheet, shop, besides, standard, settings } = packed.about;
   const question: YardQuestion = {
     sheet: unpackSheet(sheet),
     shop: shop === null ? null : unpackSheet(shop),
+    besides: unpackBesides(besides),
     standard,
     settings,
   };

@@ -128,6 +128,19 @@ describe("pages", () => {
   });
 });
 
+describe("a schedule that another sheet supersedes", () => {
+  test("should have tickets that say so", async () => {
+    const older = { ...question(PLAIN), sheet: sheetFromRows("Slab rev A", PLAIN) };
+    const newer = sheetFromRows("Slab rev B", PLAIN);
+    const page = await desk.page("tickets", { ...older, besides: { before: [], behind: [newer] } });
+    expect(page.html).toContain(
+      "revision A of mark 01 is superseded by revision B in sheet Slab rev B, row 2",
+    );
+    expect(page.html).toMatch(/2 tickets/);
+    expect((await desk.page("tickets", older)).html).not.toContain("superseded");
+  });
+});
+
 describe("columns that the user corrected", () => {
   /** "Heap" is no word for a number of bars */
   const rows = PLAIN.map((row, at) =>
