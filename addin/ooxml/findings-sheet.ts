@@ -17,6 +17,8 @@ const WIDTHS = [12, 14, 11, 57, 36, 36, 30];
 const GAP = 3;
 /** column of the tonnes: right of the findings, past the gap */
 const BLOCK_LEFT = HEADINGS.length + 1;
+/** the rule that finds bars of which a later revision stands in the workbook */
+const SUPERSEDED = "superseded-revision";
 /** rows that stay in view and are printed on every page */
 const TITLE_ROWS = 2;
 
@@ -134,5 +136,15 @@ function reckoned(report: AuditReport, sheets: readonly Sheet[]) {
     const sheet = sheets.find((one) => one.name === name);
     return sheet === undefined || reading.bars.length === 0 ? [] : [{ sheet, reading }];
   });
-  return { ...reckonTonnage(schedules, report.standard), names: schedules.map(({ sheet }) => sheet.name) };
+  const tonnes = reckonTonnage(schedules, report.standard);
+  const older = new Set(
+    report.findings.flatMap(({ name, sheet, row }) => (name === SUPERSEDED ? `${row} ${sheet}` : [])),
+  );
+  const olderCounted = schedules.flatMap(({ sheet, reading }, index) =>
+    reading.bars.filter(
+      ({ row }, bar) =>
+        tonnes.masses[index]?.[bar] != null && older.has(`${sheet.top + row + 1} ${sheet.name}`),
+    ),
+  ).length;
+  return { ...tonnes, olderCounted, names: schedules.map(({ sheet }) => sheet.name) };
 }

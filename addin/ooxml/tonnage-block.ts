@@ -7,6 +7,14 @@ import { MOST_BARS, namedParts, ROW_PX, type StackedBars, stackedBarsHeight } fr
 type Value = string | number | null;
 type BlockCell = AddedCell<Value>;
 
+/** Tonnes with what the words under them need. */
+interface BlockQuestion extends ReckonedTonnage {
+  /** sheets that the bars stand on */
+  readonly names: readonly string[];
+  /** rows in the tonnes although a later revision of them stands in the workbook */
+  readonly olderCounted: number;
+}
+
 /** Tonnes as a table, in words and as a chart, to be put into a sheet. */
 export interface TonnageBlock {
   readonly rows: readonly (readonly BlockCell[])[];
@@ -35,11 +43,7 @@ const MOST_WIDTH = 1040;
 const ROWS_OF_PAGE = 36;
 
 /** The block whose first cell stands at a row and column of the sheet, from 0. */
-export function tonnageBlock(
-  reckoned: ReckonedTonnage & { readonly names: readonly string[] },
-  top: number,
-  left: number,
-): TonnageBlock {
+export function tonnageBlock(reckoned: BlockQuestion, top: number, left: number): TonnageBlock {
   const { groupedBy } = reckoned;
   const tonnage = namedGroups(reckoned);
   const name = `Tonnes by ${groupedBy} and size`;
@@ -116,11 +120,7 @@ function table({ pours, bySize, total }: Tonnage, groupedBy: string): BlockCell[
   ];
 }
 
-function withoutTonnes(
-  reckoned: ReckonedTonnage & { readonly names: readonly string[] },
-  heading: BlockCell[],
-  top: number,
-): TonnageBlock {
+function withoutTonnes(reckoned: BlockQuestion, heading: BlockCell[], top: number): TonnageBlock {
   const summary = "No tonnes: no bar row has a mass that could be worked out, so there is no chart";
   const sentences = [`${summary}.`, ...tonnageNotes(reckoned).map(sentence)];
   const rows = [heading, ...sentences.map((value): BlockCell[] => [{ value }])];
@@ -135,8 +135,8 @@ function withoutTonnes(
 }
 
 /** What the tonnes are, a sentence each. */
-function basis(reckoned: ReckonedTonnage & { readonly names: readonly string[] }): string[] {
-  const { tonnage, names, dropped, withoutMass } = reckoned;
+function basis(reckoned: BlockQuestion): string[] {
+  const { tonnage, names, olderCounted, dropped, withoutMass } = reckoned;
   const all = tonnage.rows + dropped + withoutMass;
   const counted = tonnage.rows === all ? (all === 1 ? "the one" : `all ${all}`) : `${tonnage.rows} of ${all}`;
   const where = names.length === 1 ? `sheet ${names[0]}` : `the sheets ${names.join(", ")}`;
@@ -144,6 +144,11 @@ function basis(reckoned: ReckonedTonnage & { readonly names: readonly string[] }
     `Tonnes (t) of ${counted} bar ${all === 1 ? "row" : "rows"} on ${where}.`,
     "By cut length and the standard's mass per metre; waste is not in it.",
     "Bars found unsafe or unbendable are in it, as they are scheduled.",
+    ...(olderCounted === 0
+      ? []
+      : [
+          `${olderCounted} ${olderCounted === 1 ? "row of which a later revision stands" : "rows of which later revisions stand"} in the workbook: in it too, so that steel may be counted twice.`,
+        ]),
     ...tonnageNotes(reckoned).map(sentence),
   ];
 }

@@ -43,6 +43,19 @@ describe("a schedule that is out of the common", () => {
     expect(await named(long)).toEqual(["1", undefined]);
   });
 
+  it("says that bars of an older revision are in the tonnes too", () => {
+    const header = [...HEADER, "Revision"];
+    const sheets = ["A", "B"].map((revision) => ({
+      name: `Slab rev ${revision}`,
+      rows: [header, ...["01", "02"].map((mark) => [...bar(mark, "H16", 2, 2000, "P1"), revision])],
+    }));
+    const { all } = findingsCells(checked(writeNewWorkbook({ sheets })).bytes);
+    expect(all).toContain("Tonnes (t) of all 4 bar rows on the sheets Slab rev A, Slab rev B.");
+    expect(all).toContain(
+      "2 rows of which later revisions stand in the workbook: in it too, so that steel may be counted twice.",
+    );
+  });
+
   it("says how many rows are in no total", () => {
     const { all } = findingsCells(checked(bookOf([...TWO_POURS, bar("04", "H17", 2, 2000, "P1")])).bytes);
     expect(all).toContain("Tonnes (t) of 3 of 4 bar rows on sheet Bars.");
@@ -193,6 +206,32 @@ describe("a check of a checked workbook", () => {
     expect(kept).toEqual([]);
     expect(openWorkbook(bytes).sheets.map(({ name }) => name)).toEqual(["Bars", "Findings", "Findings (2)"]);
     expect(findingsCells(bytes).all).toContain("mark 03 is short");
+  });
+
+  it("takes the order of calculation away with the links that the pane wrote as formulas", async () => {
+    const first = checked(bookOf(TWO_POURS)).bytes;
+    const link = { row: 0, column: 5, formula: `HYPERLINK("#'Findings'!I8","x")` };
+    const value = openWorkbook(first).read("Findings").cell(0, 5);
+    const linked = patchWorkbook(openWorkbook(first), {
+      sheets: new Map([["Findings", { writes: [{ ...link, value }] }]]),
+    });
+    const zip = await JSZip.loadAsync(linked);
+    const put = async (part: string, change: (xml: string) => string) =>
+      zip.file(part, change(await zip.file(part)!.async("string")));
+    const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    zip.file("xl/calcChain.xml", `<calcChain xmlns="${main}"><c r="F1" i="2"/></calcChain>`);
+    await put("xl/_rels/workbook.xml.rels", (xml) =>
+      xml.replace(
+        "</Relationships>",
+        `<Relationship Id="rId77" Type="${office}/calcChain" Target="calcChain.xml"/></Relationships>`,
+      ),
+    );
+    const saved = await zip.generateAsync({ type: "uint8array" });
+    const { bytes, kept } = checked(saved);
+    expect(kept).toEqual([]);
+    expect((await comparePackages(saved, bytes)).removed).toEqual(["xl/calcChain.xml"]);
+    expect(await partText(bytes, "xl/_rels/workbook.xml.rels")).not.toContain("calcChain");
   });
 
   it("keeps a workbook whole that Excel's own parts hang on", async () => {
