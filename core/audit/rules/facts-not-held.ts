@@ -2,6 +2,8 @@ import type { ColumnKind } from "../../schedule/bar-row";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
+import type { SheetFacts } from "../sheet-facts";
+import { sheetRevision } from "../sheet-revision";
 import { typedText } from "../typed-text";
 
 /** What is not checked on a sheet without the column. */
@@ -40,11 +42,20 @@ export default defineRule({
         report({ messageId: "shapes", outcome: "unsure", values });
       }
     }
-    const missing = NEEDED.filter(([field]) => !sheet.has(field)).map(([, words]) => words);
+    const missing = NEEDED.filter(([field]) => !sheet.has(field) && !isHeldElsewhere(field, sheet)).map(
+      ([, words]) => words,
+    );
     if (missing.length === 0) return;
     report({ messageId: "missing", outcome: "unsure", values: { facts: missing.join(", ") } });
   },
 });
+
+/** Title block or name of a sheet can say its revision for all rows. */
+function isHeldElsewhere(field: ColumnKind, sheet: SheetFacts): boolean {
+  if (field !== "revision") return false;
+  const { schedule, revision } = sheetRevision(sheet);
+  return schedule !== null && revision !== null;
+}
 
 function namesUnknownShape(facts: RowFacts): boolean {
   const typed = facts.typed("shape");

@@ -4,6 +4,10 @@ import { ruleCases } from "../rule-cases";
 // one note for the sheet names what it does not hold
 ruleCases(rule, {
   silent: [
+    {
+      // the sheet's name says the revision of all its rows
+      sheets: { "Deck rev A": [{ size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16, former: 64 }] },
+    },
     { rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16, former: 64, revision: "A" }] },
   ],
   speaks: [
