@@ -1,4 +1,4 @@
-import { isShopSheet, machinesOfBook } from "../../core/shop";
+import { functionEnvironment } from "../ooxml/function-environment";
 import { patchWorkbook } from "../ooxml/patch-workbook";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
@@ -25,12 +25,8 @@ export const recalc: Command = {
     if (book.workbook === null) throw new InputRefused("a .csv holds no formulas: name an .xlsx file");
     refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const shopSheets = book.sheetNames.filter(isShopSheet).map((name) => book.read(name));
-    const machines = machinesOfBook(shopSheets, standard);
-    const { writes, formulas, left } = recalculateBook(book.workbook, {
-      defaultStandard: standard.id,
-      ...(machines === undefined ? {} : { machines }),
-    });
+    const environment = functionEnvironment(book.workbook, standard.id);
+    const { writes, formulas, left } = recalculateBook(book.workbook, environment);
     const sheets = new Map([...writes].map(([sheet, list]) => [sheet, { writes: list }]));
     writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults: true }, nativeDeflater));
     const errors = countErrors(writes);

@@ -1,5 +1,6 @@
 import "../pane/zod-without-eval";
 import "./workbench.css";
+import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { openPane } from "../pane/open-pane";
 import { applyTheme, followSystemTheme } from "../pane/theme";
 import { printInFrame } from "../pane/yard/print-in-frame";
@@ -35,6 +36,10 @@ const { model, element } = await openPane(part("pane"), workbook, { print: print
 followSystemTheme((dark) => {
   applyTheme(element, dark);
   grid.setDark(dark);
+});
+// formulas that name a machine do not lean on the cells of the Shop sheet
+workbook.onChange(({ sheet }) => {
+  if (isShopSheet(sheet)) workbook.recalculate().catch((problem) => model.report(problem));
 });
 showName();
 await model.check();

@@ -12,11 +12,13 @@ import {
   SetWorksheetNameMutation,
 } from "@univerjs/preset-sheets-core";
 import type { AddedSheet } from "../ooxml/added-sheet";
-import { constantText } from "../ooxml/defined-names";
+import { functionEnvironment } from "../ooxml/function-environment";
 import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
 import { patchWorkbook } from "../ooxml/patch-workbook";
 import type { SheetReading } from "../ooxml/read-sheet";
 import type { SheetChanges } from "../ooxml/sheet-changes";
+import { UnreadableWorkbook } from "../ooxml/unreadable-workbook";
+import { workbookSetting } from "../ooxml/workbook-setting";
 import { SETTING_NAMES } from "../pane/setting-names";
 import { type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
 import { addedContent } from "./book/added-content";
@@ -94,8 +96,7 @@ export class Session {
     const flags = new Map(
       workbook.sheets.map(({ name: sheet }) => [sheet, fileFlags(workbook, workbook.read(sheet))]),
     );
-    const standard = workbook.names.find((each) => each.name === SETTING_NAMES.standard)?.refersTo ?? "";
-    await this.grid.setDefaultStandard(constantText(standard) ?? "");
+    await this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
     const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
     const opened = structuredClone(data);
@@ -227,6 +228,17 @@ export class Session {
     if (this.#added.has(params?.sheet?.id ?? params?.subUnitId ?? "")) return;
     if (this.#moves.at(-1) === opposite) this.#moves.pop();
     else this.#moves.push(id);
+  }
+}
+
+/** What the workbook's name says; a name that is no text is handed on, so that formulas refuse it in words. */
+function standardOf(workbook: Workbook): string {
+  try {
+    return workbookSetting(workbook, SETTING_NAMES.standard) ?? "";
+  } catch (problem) {
+    if (!(problem instanceof UnreadableWorkbook)) throw problem;
+    const named = SETTING_NAMES.standard.toLowerCase();
+    return workbook.names.find(({ name }) => name.toLowerCase() === named)?.refersTo ?? "";
   }
 }
 

@@ -162,6 +162,19 @@ describe("the workbench", () => {
     expect(await bench.page.locator("#file-name").textContent()).toContain("Marrow Fen");
   });
 
+  test("should know the benders of the Shop sheet in formulas", async () => {
+    await bench.page.locator("#grid").getByText("Estimate", { exact: true }).click();
+    await bench.typeAt("L40", '=BAR.COMPENSATED(90,"H16",,64,,,,"Idle Jane")');
+    await bench.typeAt("L39", "asked");
+    await bench.page.keyboard.press("ArrowUp");
+    await bench.page.keyboard.press("ArrowDown");
+    await expect
+      .poll(() => bench.page.locator("#cell-message").textContent(), { timeout: 30_000 })
+      .toMatch(/^L40: machine "Idle Jane" is none of the Shop sheet.*Old Maud, The Ox/);
+    await bench.page.locator("#open-demo").click();
+    await bench.page.locator("#file-name", { hasText: "Marrow Fen" }).waitFor();
+  });
+
   test("should recalculate every BAR formula for another standard and say how many", async () => {
     await pane().locator("fluent-dropdown").nth(1).click();
     await pane().locator('fluent-option[value="EC2:2004"]').click();

@@ -14,14 +14,18 @@ import {
   StringValueObject,
 } from "@univerjs/engine-formula";
 import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
-import type { Block, WorksheetFunction } from "../../../core/formulas/worksheet-function";
+import type {
+  Block,
+  FunctionEnvironment,
+  WorksheetFunction,
+} from "../../../core/formulas/worksheet-function";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 
 const NAMESPACE = "BAR.";
 
-/** What the functions share in the thread they run in: the standard in force, and where messages go. */
+/** What the functions share in the thread they run in: what they ask of the workbook, and where messages go. */
 export const surroundings = {
-  defaultStandard: "",
+  environment: { defaultStandard: "" } as FunctionEnvironment,
   /** Told of each refusal, by the cell it stands in: the grid's errors carry no text of their own. */
   onResult: (_place: ResultPlace, _refusals: readonly CellMessage[]): void => {},
 };
@@ -70,7 +74,7 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
 
     override calculate(...args: BaseValueObject[]) {
       const blocks = args.map(blockOf);
-      const result = definition.call(blocks, { defaultStandard: surroundings.defaultStandard });
+      const result = definition.call(blocks, surroundings.environment);
       const place = { sheet: this.subUnitId ?? "", row: this.row, column: this.column };
       surroundings.onResult(place, messagesOf(result, place));
       return resultOf(result, this.unitId ?? "", place);

@@ -3,6 +3,7 @@ import { FUniver } from "@univerjs/core/facade";
 import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
+import type { FunctionEnvironment } from "../../../core/formulas";
 import { barFunctionHelp, barFunctions } from "./bar-functions";
 import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
 
@@ -10,8 +11,8 @@ import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-li
 export interface Grid {
   readonly univer: Univer;
   readonly api: FUniver;
-  /** The standard that BAR functions take where none is given; resolves once the worker has it. */
-  setDefaultStandard(id: string): Promise<void>;
+  /** What BAR functions ask of the workbook: its standard, its benders; resolves once the worker has it. */
+  setEnvironment(environment: FunctionEnvironment): Promise<void>;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
   setDark(dark: boolean): void;
 }
@@ -51,10 +52,10 @@ export function createGrid(container: string): Grid {
   return {
     univer,
     api: FUniver.newAPI(univer),
-    setDefaultStandard: (id) =>
+    setEnvironment: (environment) =>
       new Promise((resolve) => {
         taken = [...taken, resolve];
-        link.postMessage({ kind: "standard", id } satisfies ToEngine);
+        link.postMessage({ kind: "environment", environment } satisfies ToEngine);
       }),
     onResults: (listener) => {
       tellResults = listener;

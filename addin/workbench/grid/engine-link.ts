@@ -1,7 +1,11 @@
+import type { FunctionEnvironment } from "../../../core/formulas";
 import type { CellMessage, ResultPlace } from "./bar-functions";
 
 /** What the page and its calculating worker say to each other, beside the grid's own traffic. */
-export type ToEngine = { readonly kind: "standard"; readonly id: string };
+export interface ToEngine {
+  readonly kind: "environment";
+  readonly environment: FunctionEnvironment;
+}
 
 export interface FormulaResult {
   readonly place: ResultPlace;
@@ -10,7 +14,7 @@ export interface FormulaResult {
 
 export type FromEngine =
   | { readonly kind: "results"; readonly results: readonly FormulaResult[] }
-  | { readonly kind: "standard-taken" };
+  | { readonly kind: "environment-taken" };
 
 /** The worker's first message: its end of a channel of our own. */
 export interface LinkOffer {

@@ -32,7 +32,7 @@ function open(link: MessagePort): void {
     waiting.push({ place, messages });
   };
   link.onmessage = ({ data }: MessageEvent<ToEngine>) => {
-    surroundings.defaultStandard = data.id;
-    link.postMessage({ kind: "standard-taken" } satisfies FromEngine);
+    surroundings.environment = data.environment;
+    link.postMessage({ kind: "environment-taken" } satisfies FromEngine);
   };
 }

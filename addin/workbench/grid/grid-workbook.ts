@@ -11,6 +11,7 @@ import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-addr
 import { constantText, textConstant } from "../../ooxml/defined-names";
 import { isSparePiece, settingOfPieces, settingPieces } from "../../ooxml/setting-pieces";
 import { freeSheetName } from "../../pane/free-sheet-name";
+import { machinesOfWorkbook } from "../../pane/machines-of-workbook";
 import { SETTING_NAMES } from "../../pane/setting-names";
 import {
   type CellEdit,
@@ -242,7 +243,11 @@ export class GridWorkbook implements WorkbookPort {
   async recalculate(): Promise<number> {
     const count = this.barFormulas();
     if (count === 0) return 0;
-    await this.grid.setDefaultStandard((await this.setting(SETTING_NAMES.standard)) ?? "");
+    const machines = await machinesOfWorkbook(this);
+    await this.grid.setEnvironment({
+      defaultStandard: (await this.setting(SETTING_NAMES.standard)) ?? "",
+      ...(machines === undefined ? {} : { machines }),
+    });
     const applied = this.nextCalculation();
     await this.grid.univer
       .__getInjector()
