@@ -8,11 +8,16 @@ export interface ShopSection {
   readonly headerRow: number;
   /** column within the used range, by what it holds */
   readonly columns: ReadonlyMap<ShopColumn, number>;
+  /** unit that a head names behind its word */
+  readonly units: ReadonlyMap<ShopColumn, ShopUnit>;
   /** rows that hold something, in order */
   readonly rows: readonly number[];
   readonly firstColumn: number;
   readonly lastColumn: number;
 }
+
+/** A unit that may stand behind a word of the Shop sheet. */
+export type ShopUnit = "mm" | "in" | "kg" | "lb" | "c" | "f" | "mpa";
 
 /** What the rows under a header are, by its words. */
 export type SectionKind = "trials" | "plates" | "stock" | "limits" | "cutters" | "benders";
@@ -39,16 +44,27 @@ const KNOWN: ReadonlyMap<string, ShopColumn> = new Map(
 export function findSections(sheet: Sheet): ShopSection[] {
   const sections: ShopSection[] = [];
   for (let row = 0; row < sheet.rowCount; row += 1) {
-    const columns = headsOf(sheet, row);
+    const { columns, units } = headsOf(sheet, row);
     if (columns.size < FEWEST_WORDS) continue;
     const rows: number[] = [];
     let next = row + 1;
-    while (next < sheet.rowCount && !isBlankRow(sheet, next) && headsOf(sheet, next).size < FEWEST_WORDS) {
+    while (
+      next < sheet.rowCount &&
+      !isBlankRow(sheet, next) &&
+      headsOf(sheet, next).columns.size < FEWEST_WORDS
+    ) {
       rows.push(next);
       next += 1;
     }
     const places = filledColumns(sheet, row);
-    sections.push({ headerRow: row, columns, rows, firstColumn: places[0]!, lastColumn: places.at(-1)! });
+    sections.push({
+      headerRow: row,
+      columns,
+      units,
+      rows,
+      firstColumn: places[0]!,
+      lastColumn: places.at(-1)!,
+    });
     row = next - 1;
   }
   return sections;
@@ -65,13 +81,31 @@ export function plainWords(cell: Cell): string {
     : "";
 }
 
-function headsOf(sheet: Sheet, row: number): Map<ShopColumn, number> {
-  const heads = new Map<ShopColumn, number>();
+/** Words apart from the unit behind them: "orbit radius in" is an orbit radius in inches. */
+export function wordsAndUnit(cell: Cell): { readonly words: string; readonly unit: ShopUnit | null } {
+  const all = plainWords(cell);
+  const found = /^(.+) (mm|in|inch|inches|kg|lb|lbs|c|f|mpa)$/.exec(all);
+  if (found === null) return { words: all, unit: null };
+  return { words: found[1]!, unit: (UNIT_SPELLED.get(found[2]!) ?? found[2]!) as ShopUnit };
+}
+
+const UNIT_SPELLED: ReadonlyMap<string, ShopUnit> = new Map([
+  ["inch", "in"],
+  ["inches", "in"],
+  ["lbs", "lb"],
+]);
+
+function headsOf(sheet: Sheet, row: number): Pick<ShopSection, "columns" | "units"> {
+  const columns = new Map<ShopColumn, number>();
+  const units = new Map<ShopColumn, ShopUnit>();
   for (let column = 0; column < sheet.columnCount; column += 1) {
-    const kind = KNOWN.get(plainWords(sheet.cell(row, column)));
-    if (kind !== undefined && !heads.has(kind)) heads.set(kind, column);
+    const { words, unit } = wordsAndUnit(sheet.cell(row, column));
+    const kind = KNOWN.get(words) ?? KNOWN.get(plainWords(sheet.cell(row, column)));
+    if (kind === undefined || columns.has(kind)) continue;
+    columns.set(kind, column);
+    if (unit !== null) units.set(kind, unit);
   }
-  return heads;
+  return { columns, units };
 }
 
 function filledColumns(sheet: Sheet, row: number): number[] {

@@ -1,6 +1,9 @@
 import type { Machine, RatedBars } from "../bending/machine";
+import { steelNamed } from "../bending/steel-named";
 import type { Cell, Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
+import type { LengthUnit } from "../units/length-unit";
+import { kilogramsIn } from "../units/mass-unit";
 import { parseLength } from "../units/parse-length";
 import { isRefusal } from "../units/refusal";
 import {
@@ -9,7 +12,9 @@ import {
   type SectionKind,
   type ShopColumn,
   type ShopSection,
+  type ShopUnit,
   sectionKind,
+  wordsAndUnit,
 } from "./find-sections";
 import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock } from "./shop";
 import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
@@ -17,8 +22,8 @@ import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
 /**
  * What a `Shop` worksheet says: benders, plates, cutters, stock, limits and the trial log, each under a
  * header row known by its words, in any order. A blank cell is not known and stays null. A cell that
- * cannot be read is told as a problem, and what it should say is not known either. Lengths without a
- * unit are mm here, whatever the standard's unit.
+ * cannot be read is told as a problem, and what it should say is not known either. A length goes by the
+ * unit written with it, else by that of its head ("orbit radius mm"), else by the standard's.
  */
 export function readShop(sheet: Sheet, standard: Standard): Shop {
   const reader = new ShopReader(sheet, standard);
@@ -117,7 +122,7 @@ class ShopReader {
       return;
     }
     const work = /^cut/.test(plainWords(this.cell(section, "work", row))) ? "cut" : "bend";
-    const grade = this.number(section, "yield", row, "the yield of the grade in MPa");
+    const grade = this.yieldOf(section, row);
     this.plates.push({
       machine,
       work,
@@ -148,13 +153,24 @@ class ShopReader {
   }
 
   private readLimit(section: ShopSection, row: number): void {
-    const words = plainWords(this.cell(section, "limit", row));
+    const { words, unit } = wordsAndUnit(this.cell(section, "limit", row));
     const name = (Object.keys(SHOP_LIMITS) as LimitName[]).find((key) =>
-      (SHOP_LIMITS[key] as readonly string[]).includes(words),
+      SHOP_LIMITS[key].some((known) => wordsAndUnit(known).words === words),
     );
     if (name === undefined) return;
+    if (name === "transportWidth" || name === "leastRemnant") {
+      const length = this.length(section, "value", row, false, unit);
+      if (length !== null) this.limits.set(name, length);
+      return;
+    }
     const value = this.number(section, "value", row, "a number", name === "temperature" ? "any" : false);
-    if (value !== null) this.limits.set(name, value);
+    if (value === null) return;
+    if (name === "temperature") this.limits.set(name, unit === "f" ? (value - 32) / 1.8 : value);
+    else {
+      const isPounds = (unit ?? (this.standard.unit === "in" ? "lb" : "kg")) === "lb";
+      const kilograms = kilogramsIn(isPounds ? "lb" : "kg");
+      if (!isRefusal(kilograms)) this.limits.set(name, value * kilograms);
+    }
   }
 
   private readTrialLog(section: ShopSection): void {
@@ -191,12 +207,35 @@ class ShopReader {
     return cell === null || typeof cell === "object" ? null : String(cell).trim();
   }
 
-  private length(section: ShopSection, column: ShopColumn, row: number, zero = false): number | null {
+  private length(
+    section: ShopSection,
+    column: ShopColumn,
+    row: number,
+    zero = false,
+    named: ShopUnit | null = section.units.get(column) ?? null,
+  ): number | null {
     const cell = this.cell(section, column, row);
     if (cell === null) return null;
-    const length = lengthOf(cell, zero);
-    if (length === null) this.problem(section, column, row, "a length in mm");
+    const unit = this.lengthUnit(named);
+    const length = lengthOf(cell, zero, unit);
+    if (length === null) this.problem(section, column, row, `a length in ${unit}`);
     return length;
+  }
+
+  private lengthUnit(named: ShopUnit | null): LengthUnit {
+    return named === "mm" || named === "in" ? named : this.standard.unit;
+  }
+
+  /** MPa; a number too low for one is a grade that the standard names, such as Grade 60. */
+  private yieldOf(section: ShopSection, row: number): number | null {
+    const cell = this.cell(section, "yield", row);
+    if (typeof cell !== "number" && typeof cell !== "string") return null;
+    const value = Number(cell);
+    if (value >= LEAST_YIELD) return value;
+    const steel = value <= 0 ? null : steelNamed(String(cell), "", this.standard);
+    if (steel?.sure === true) return steel.yield;
+    this.problem(section, "yield", row, `the yield of the grade in MPa, or a grade of ${this.standard.id}`);
+    return null;
   }
 
   private lengths(section: ShopSection, column: ShopColumn, row: number): number[] | null {
@@ -204,11 +243,12 @@ class ShopReader {
     if (cell === null) return null;
     const parts =
       typeof cell === "string"
-        ? cell.split(/[,;/]|\s+and\s+|\s{1,}(?=\d)/).filter((part) => part.trim() !== "")
+        ? cell.split(FRACTION.test(cell) ? BETWEEN_FRACTIONS : BETWEEN).filter((part) => part.trim() !== "")
         : [cell];
-    const lengths = parts.map((part) => lengthOf(part, false));
+    const unit = this.lengthUnit(section.units.get(column) ?? null);
+    const lengths = parts.map((part) => lengthOf(part, false, unit));
     if (lengths.every((length) => length !== null)) return lengths as number[];
-    this.problem(section, column, row, "diameters in mm with commas between");
+    this.problem(section, column, row, `diameters in ${unit} with commas between`);
     return null;
   }
 
@@ -235,10 +275,18 @@ class ShopReader {
   }
 }
 
-function lengthOf(cell: Cell | string, zero: boolean): number | null {
+const BETWEEN = /[,;/]|\s+and\s+|\s{1,}(?=\d)/;
+/** 3 3/4: neither the blank nor the stroke parts two diameters. */
+const FRACTION = /\d\/\d/;
+const BETWEEN_FRACTIONS = /[,;]|\s+and\s+/;
+
+/** MPa: no reinforcing steel yields below it. */
+const LEAST_YIELD = 200;
+
+function lengthOf(cell: Cell | string, zero: boolean, unit: LengthUnit): number | null {
   if (typeof cell !== "number" && typeof cell !== "string") return null;
   if (cell === 0 || cell === "0") return zero ? 0 : null;
-  const length = parseLength(cell, "mm");
+  const length = parseLength(cell, unit);
   return isRefusal(length) || length <= 0 ? null : length;
 }
 

@@ -1,4 +1,5 @@
 import type { Cell } from "../schedule/sheet";
+import type { LengthUnit } from "../units/length-unit";
 import {
   SHOP_COLUMNS,
   SHOP_LIMITS,
@@ -14,8 +15,25 @@ export interface TemplateRow {
   readonly cells: readonly Cell[];
 }
 
-/** The rows of an empty Shop sheet: titles, heads, and room to write; nothing is filled in for the yard. */
-export function shopTemplate(): TemplateRow[] {
+/**
+ * The rows of an empty Shop sheet: titles, heads, and room to write; nothing is filled in for the yard.
+ * Heads name the units of a yard that works in mm, or in inches and pounds.
+ */
+export function shopTemplate(unit: LengthUnit = "mm"): TemplateRow[] {
+  const rows = templateRows();
+  return unit === "mm" ? rows : rows.map(({ kind, cells }) => ({ kind, cells: cells.map(inInches) }));
+}
+
+function inInches(cell: Cell): Cell {
+  if (typeof cell !== "string") return cell;
+  return cell
+    .replace(/ mm$/, " in")
+    .replace(/ kg$/, " lb")
+    .replace(/^(temperature) c$/, "$1 f")
+    .replace(/ mpa$/, "");
+}
+
+function templateRows(): TemplateRow[] {
   const rows: TemplateRow[] = [];
   const blank = (count: number): void => {
     for (let i = 0; i < count; i += 1) rows.push({ kind: "blank", cells: [] });

@@ -1,5 +1,7 @@
 import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
 import { isShopSheet, SHOP_SHEET, shopTemplate } from "../../../core/shop";
+import { resolveStandard } from "../../../core/standards";
+import { isRefusal } from "../../../core/units/refusal";
 import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../ooxml/own-findings-sheet";
 import type { PaneModel } from "../pane-model";
 import { SETTING_NAMES } from "../setting-names";
@@ -109,7 +111,7 @@ export class YardModel {
   }
 
   async #addShop(): Promise<void> {
-    const name = await this.workbook.addSheet(SHOP_SHEET, shopContent());
+    const name = await this.workbook.addSheet(SHOP_SHEET, shopContent(this.pane.state.standard));
     await this.pane.sheetsChanged();
     this.pane.say(`Sheet ${name} was added: fill in what the yard owns, leave blank what is not known`);
   }
@@ -324,8 +326,9 @@ export class YardModel {
   }
 }
 
-function shopContent(): SheetContent {
-  const rows = shopTemplate().map(({ kind, cells }) =>
+function shopContent(id: string): SheetContent {
+  const standard = resolveStandard(id);
+  const rows = shopTemplate(isRefusal(standard) ? "mm" : standard.unit).map(({ kind, cells }) =>
     cells.map((cell): SheetCell => {
       const value = typeof cell === "string" || typeof cell === "number" ? cell : null;
       return { value, bold: kind !== "blank" };

@@ -111,6 +111,68 @@ describe("readShop", () => {
     expect(bad.problems.map(({ typed }) => typed).sort()).toEqual(["#REF!", "32, ?", "wide"]);
   });
 
+  describe("in inches", () => {
+    const american = resolveStandard("ACI318:2019") as Standard;
+    const inches = (rows: Cell[][]) => readShop(sheetFromRows("Shop", rows), american);
+    const bender = (...cells: Cell[]) => [["Machine", "Orbit radius", "Formers", "Pins mm"], cells];
+
+    it("should take a length in the standard's unit where neither cell nor head names one", () => {
+      // 1 in is 25.4 mm exactly
+      const { benders } = inches(bender("B1", 4, '2, 3 3/4"', 30));
+      expect(benders[0]).toMatchObject({ orbitRadius: 101.6, formers: [50.8, 95.25], pins: [30] });
+      const { stock } = inches([
+        ["Size", "Stock length"],
+        [null, 480],
+        [null, "40 ft"],
+      ]);
+      expect(stock.map(({ length }) => length)).toEqual([12_192, 12_192]);
+    });
+
+    it("should go by the unit of the head or of the limit's name", () => {
+      const shop = shopOf([
+        ["Machine", "Orbit radius in", "Guard radius (inches)"],
+        ["B1", 4, 40],
+        [],
+        ["Limit", "Value"],
+        ["Hoist or crane lb", 1000],
+        ["Transport width in", 96],
+        ["Temperature F", 41],
+      ]);
+      expect(shop.benders[0]).toMatchObject({ orbitRadius: 101.6, guardRadius: 1016 });
+      expect(shop.limits).toMatchObject({ hoist: 453.59237, transportWidth: 2438.4 });
+      expect(shop.limits.temperature).toBeCloseTo(5, 10);
+    });
+
+    it("should take a mass without a unit for pounds, and a grade by its name", () => {
+      const shop = inches([
+        ["Limit", "Value"],
+        ["Hoist", 1000],
+        [],
+        ["Machine", "Work", "Size", "Grade", "Bars at once"],
+        ["B1", "bend", "#5", 60, 2],
+        ["B1", "bend", "#5", 420, 2],
+        ["B1", "bend", "#5", "tough", 2],
+      ]);
+      expect(shop.limits.hoist).toBeCloseTo(453.59237, 6);
+      // ASTM A615 grade 60: 420 MPa
+      expect(shop.benders[0]?.rated.map((rated) => rated.yield)).toEqual([420, 420, null]);
+      expect(shop.problems).toMatchObject([
+        { typed: "tough", wanted: expect.stringContaining("a grade of ACI") },
+      ]);
+    });
+
+    it("should propose a sheet whose heads are in inches and pounds", () => {
+      const heads = shopTemplate("in").flatMap((row) => row.cells);
+      expect(heads).toEqual(
+        expect.arrayContaining(["orbit radius in", "hoist or crane lb", "temperature f"]),
+      );
+      expect(heads.filter((cell) => /\b(mm|kg|mpa)\b/.test(String(cell)))).toEqual([]);
+      const filled = shopTemplate("in").map((row) => [...row.cells]);
+      filled[2] = ["B1", 190, 48, 4];
+      expect(inches(filled).benders[0]).toMatchObject({ guardRadius: 1219.2, orbitRadius: 101.6 });
+    });
+  });
+
   it("should read the empty sheet that it proposes as an empty shop", () => {
     const empty = shopOf(shopTemplate().map((row) => [...row.cells]));
     expect(empty).toMatchObject({ benders: [], cutters: [], stock: [], problems: [] });
