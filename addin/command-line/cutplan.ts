@@ -13,6 +13,7 @@ import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
 import { fromMillimetres } from "../../core/units/convert-length";
+import type { LengthUnit } from "../../core/units/length-unit";
 import { parseLength } from "../../core/units/parse-length";
 import { isRefusal, refusalText } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
@@ -79,12 +80,12 @@ export const cutplan: Command = {
     if (given.flag("json")) {
       const json = {
         groups: groups.map((group) => jsonGroup(group, out)),
-        refused: refused.map((row) => jsonRefused(row, out)),
+        refused: refused.map((row) => jsonRefused(row, out, standard.unit)),
       };
       streams.result(JSON.stringify(json));
     } else {
       for (const group of groups) printPlan(group, out, streams);
-      printRefused(refused, groups.length === 0, sheets.length > 1, streams);
+      printRefused(refused, groups.length === 0, sheets.length > 1, standard.unit, streams);
     }
     return refused.length > 0 ? 1 : 0;
   },
@@ -166,7 +167,7 @@ function jsonGroup({ size, grade, stock, plan }: SizePlan, out: (mm: number) => 
   };
 }
 
-function jsonRefused(row: RefusedRow, out: (mm: number) => number) {
+function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthUnit) {
   const { size, grade, mark, sheet, cell, length, count, longestStock, reason } = row;
   return {
     size,
@@ -178,7 +179,7 @@ function jsonRefused(row: RefusedRow, out: (mm: number) => number) {
     count,
     longestStock: longestStock === null ? null : out(longestStock),
     code: reason.code,
-    message: refusalText(reason),
+    message: refusalText(reason, unit),
   };
 }
 
@@ -207,10 +208,12 @@ function printRefused(
   refused: readonly RefusedRow[],
   isAll: boolean,
   namesSheets: boolean,
+  unit: LengthUnit,
   streams: Streams,
 ): void {
   if (refused.length === 0) return;
   const rows = refused.length === 1 ? "1 row is" : `${refused.length} rows are`;
   streams.result(isAll ? `nothing can be planned: ${rows} refused` : `in no plan: ${rows} refused`);
-  for (const row of refused) streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null })}`);
+  for (const row of refused)
+    streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null }, unit)}`);
 }

@@ -55,7 +55,7 @@ export const tickets: Command = {
       streams.note(`written: ${target}`);
     };
     write(pages.out, () => ticketPage(made, head));
-    write(pages.labels, () => bundleLabelsPage(bundlesOf(made, limit ?? 0, streams), head));
+    write(pages.labels, () => bundleLabelsPage(bundlesOf(made, limit ?? 0, streams), head, standard.unit));
     write(pages.chart, () => trialLogPage(yard, logRow, head));
     if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, tickets: made }));
     else for (const line of summary(made)) streams.result(line);

@@ -1,22 +1,25 @@
 import type { Bundle, Bundles } from "../../core/totals";
+import type { LengthUnit } from "../../core/units/length-unit";
+import { printMass } from "../../core/units/print-mass";
 import { html, type Markup } from "./html";
 import { printPage, type ScheduleHead } from "./print-page";
+import { setLength } from "./set-length";
 
 /** Labels for every bundle and the loading list: last fixed is loaded first. */
-export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead): string {
-  const labels = bundles.bundles.map((bundle) => label(bundle, head));
-  const rows = bundles.loading.map(loadingRow);
+export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead, unit: LengthUnit = "mm"): string {
+  const labels = bundles.bundles.map((bundle) => label(bundle, head, unit));
+  const rows = bundles.loading.map((bundle) => loadingRow(bundle, unit));
   const mass = bundles.bundles.reduce((sum, bundle) => sum + bundle.mass, 0);
   return printPage("Bundle labels and loading list", head, [
     html`<section class="labels" aria-label="Bundle labels">${labels}</section>
 <h2>Loading list</h2>
-<p class="note">In the order of loading: what is fixed last goes on first. ${bundles.bundles.length} bundles, ${kilograms(mass)} kg. Lift by rated slings, never by the tying wire.</p>
-<table><thead><tr><th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass kg</th></tr></thead>
+<p class="note">In the order of loading: what is fixed last goes on first. ${bundles.bundles.length} bundles, ${printMass(mass, unit, 1)}. Lift by rated slings, never by the tying wire.</p>
+<table><thead><tr><th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass</th></tr></thead>
 <tbody>${rows}</tbody></table>`,
   ]);
 }
 
-function label(bundle: Bundle, head: ScheduleHead): Markup {
+function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
   const { item } = bundle;
   const mark = item.mark ?? "no mark";
   const reference = [
@@ -33,7 +36,7 @@ function label(bundle: Bundle, head: ScheduleHead): Markup {
 <dt>Member</dt><dd class="whole">${item.member ?? "-"}</dd>
 <dt>Pour</dt><dd class="whole">${item.pour ?? "-"}</dd>
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
-<dt>Length</dt><dd>${Math.round(item.length)} mm</dd><dt>Mass</dt><dd>${kilograms(bundle.mass)} kg</dd>
+<dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>
 </dl>
 ${warning}
 <p class="reference">${reference.join(", ")}</p>
@@ -41,12 +44,13 @@ ${warning}
 `;
 }
 
-function loadingRow(bundle: Bundle): Markup {
+function loadingRow(bundle: Bundle, unit: LengthUnit): Markup {
   const { item } = bundle;
-  return html`<tr><td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${kilograms(bundle.mass)}</td></tr>
+  return html`<tr><td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${printMass(bundle.mass, unit, 1)}</td></tr>
 `;
 }
 
 /** characters that still stand large on one line */
 const LONG_MARK = 8;
-const kilograms = (mass: number): string => mass.toFixed(1);
+const lengthWords = (mm: number, unit: LengthUnit): string =>
+  unit === "mm" ? `${setLength(mm, unit)} mm` : setLength(mm, unit);

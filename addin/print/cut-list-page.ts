@@ -34,18 +34,18 @@ export function cutListPage(
   const { refused, toBuy, unit } = facts;
   return printPage("Cut list", head, [
     html`<p class="warning">Guard closed, hands away from the blade, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
-    refusedSection(refused),
+    refusedSection(refused, unit),
     toBuySection(toBuy, unit),
     ...groups.map((group) => groupSection(group, facts)),
   ]);
 }
 
 /** Bars that nobody will find cut. */
-function refusedSection(refused: readonly RefusedRow[]): Markup {
+function refusedSection(refused: readonly RefusedRow[], unit: CutListFacts["unit"]): Markup {
   if (refused.length === 0) return html``;
   return html`<section class="refused">
 <h2>In no plan: ${counted(refused.length, "row")}</h2>
-<ul>${refused.map((row) => html`<li>${refusedText(row)}</li>`)}</ul>
+<ul>${refused.map((row) => html`<li>${refusedText(row, unit)}</li>`)}</ul>
 </section>
 `;
 }

@@ -2,6 +2,7 @@ import { barDrawing } from "../../core/shapes/bar-drawing";
 import { barSvg } from "../../core/shapes/bar-svg";
 import { citationText } from "../../core/standards";
 import type { Ticket, TicketWarning } from "../../core/tickets";
+import { printMass } from "../../core/units/print-mass";
 import { bendTable } from "./bend-table";
 import { html, Markup } from "./html";
 import { printPage, type ScheduleHead } from "./print-page";
@@ -99,7 +100,7 @@ function facts(ticket: Ticket): Markup {
         : `${setLength(Math.ceil(swingRadius), unit)} about the former`,
     ]);
   }
-  rows.push(["Mass", `${kilograms(massEach)} each, ${kilograms(massTotal)} in all`]);
+  rows.push(["Mass", `${massWords(massEach, unit)} each, ${massWords(massTotal, unit)} in all`]);
   if (ticket.freeLeg !== null) rows.push(["Free leg", `${ticket.freeLeg} takes up the tolerance`]);
   rows.push(["Tolerances", tolerances(ticket)]);
   return html`<dl class="facts">${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`;
@@ -167,6 +168,7 @@ function warningLine({ severity, unsure, text }: TicketWarning): Markup {
   return html`<li><b>${severity}${unsure ? ", not sure" : ""}</b> ${text}</li>`;
 }
 
-const kilograms = (mass: number | null): string => (mass === null ? "?" : `${mass.toFixed(1)} kg`);
+const massWords = (mass: number | null, unit: Ticket["unit"]): string =>
+  mass === null ? "?" : printMass(mass, unit, 1);
 const joined = (parts: readonly (string | null)[]): string =>
   parts.filter((part) => part !== null).join(" · ");

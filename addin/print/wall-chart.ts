@@ -1,4 +1,7 @@
+import { barOnFormer } from "../../core/bending/calibrate";
 import { type CompensationLine, compensationLines, type Yard } from "../../core/tickets";
+import type { LengthUnit } from "../../core/units/length-unit";
+import { printLength } from "../../core/units/print-length";
 import { html, Markup } from "./html";
 import { svgText } from "./svg-text";
 
@@ -18,18 +21,19 @@ const FOOT = 34;
  */
 export function wallChart(yard: Yard): Markup {
   const lines = compensationLines(yard);
+  const { unit } = yard.log.calibration;
   if (lines.length === 0) {
     return html`<section><p class="warning">Make a trial bend first: the trial log is empty, so there is no angle to bend to.</p></section>`;
   }
   return html`<section class="chart">
 <p class="note">Angle to bend to so that the released bar has the angle wanted. It holds for these machines, formers and steels only: check one bar of each new heat. The machine's plate and manual govern.</p>
-${plot(lines)}
-${table(lines)}
+${plot(lines, unit)}
+${table(lines, unit)}
 </section>
 `;
 }
 
-function plot(lines: readonly CompensationLine[]): Markup {
+function plot(lines: readonly CompensationLine[], unit: LengthUnit): Markup {
   const wanted = lines[0]!.points.map((point) => point.wanted);
   const borne = lines.flatMap((line) => line.points).filter(isBorne);
   const high = Math.max(5, ...borne.map((point) => added(point) + point.half));
@@ -56,7 +60,7 @@ function plot(lines: readonly CompensationLine[]): Markup {
     const { group, points } = line;
     return [
       row % 2 === 1 ? `<rect class="band" x="0" y="${y - ROW / 2}" width="${width}" height="${ROW}"/>` : "",
-      svgText(0, y - 7, "name", "start", groupTitle(group)),
+      svgText(0, y - 7, "name", "start", barOnFormer(group, unit)),
       svgText(0, y + 8, "detail", "start", groupDetail(group)),
       ...points.map((point, panel) => mark(point, panel, y, x)),
     ];
@@ -84,19 +88,20 @@ function mark(point: Point, panel: number, y: number, x: (panel: number, degrees
   );
 }
 
-function table(lines: readonly CompensationLine[]): Markup {
+function table(lines: readonly CompensationLine[], unit: LengthUnit): Markup {
   const wanted = lines[0]!.points.map((point) => point.wanted);
+  const ofUnit = unit === "mm" ? " mm" : "";
   const body = lines.map(({ group, points }) => {
     const cells = points.map((point) =>
       isBorne(point)
         ? html`<td class="number"><strong>${point.angle.toFixed(1)}°</strong> ±${point.half.toFixed(1)}<br><small>plain ${point.plain === null ? "-" : `${point.plain.toFixed(1)}°`}</small></td>`
         : html`<td>${reason(point)}</td>`,
     );
-    return html`<tr><td>${short(group.diameter)}</td><td>${short(group.former)}</td><td>${group.grade ?? "-"}</td><td>${group.form ?? "-"}</td><td>${group.machine ?? "-"}</td><td class="number">${group.trials.length}</td>${cells}</tr>
+    return html`<tr><td>${diameterWords(group.diameter, unit)}</td><td>${diameterWords(group.former, unit)}</td><td>${group.grade ?? "-"}</td><td>${group.form ?? "-"}</td><td>${group.machine ?? "-"}</td><td class="number">${group.trials.length}</td>${cells}</tr>
 `;
   });
   return html`<table class="angles">
-<thead><tr><th>Size mm</th><th>Former mm</th><th>Grade</th><th>Form</th><th>Machine</th><th class="number">Trials</th>${wanted.map((angle) => html`<th class="number">For ${angle}° bend to</th>`)}</tr></thead>
+<thead><tr><th>Size${ofUnit}</th><th>Former${ofUnit}</th><th>Grade</th><th>Form</th><th>Machine</th><th class="number">Trials</th>${wanted.map((angle) => html`<th class="number">For ${angle}° bend to</th>`)}</tr></thead>
 <tbody>${body}</tbody>
 </table>`;
 }
@@ -115,13 +120,10 @@ function reason({ refusal }: Point): string {
   return refusal?.code === "beyond-machine-angle" ? "beyond the machine" : "trial bend first";
 }
 
-function groupTitle({ diameter, former }: CompensationLine["group"]): string {
-  return `${short(diameter)} mm on former ${short(former)}`;
-}
-
 function groupDetail({ machine, grade, form, trials }: CompensationLine["group"]): string {
   const count = `${trials.length} ${trials.length === 1 ? "trial" : "trials"}`;
   return [machine, grade, form, count].filter((part) => part !== null).join(", ");
 }
 
-const short = (value: number): string => String(Math.round(value * 10) / 10);
+const diameterWords = (mm: number, unit: LengthUnit): string =>
+  unit === "mm" ? String(Math.round(mm * 10) / 10) : printLength(mm, unit);

@@ -1,5 +1,6 @@
 import type { LengthUnit } from "../units/length-unit";
 import { printLength } from "../units/print-length";
+import { printMass } from "../units/print-mass";
 import { fillPlaces } from "../units/refusal";
 import type { MessageValue, MessageValues } from "./rule";
 
@@ -15,6 +16,6 @@ export function findingText(template: string, values: MessageValues | undefined,
 function valueText(value: MessageValue, unit: LengthUnit): string {
   if (typeof value === "string") return value;
   if (typeof value === "number") return String(Math.round(value * 1000) / 1000);
-  if ("kg" in value) return `${Math.round(value.kg * 100) / 100} kg`;
+  if ("kg" in value) return printMass(value.kg, unit);
   return printLength(unit === "mm" ? Math.round(value.mm * 10) / 10 : value.mm, unit);
 }

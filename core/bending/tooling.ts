@@ -24,12 +24,12 @@ const machineUnknown = defineRefusal(
 const formerNotInRack = defineRefusal(
   "former-not-in-rack",
   "value",
-  "{machine} has no former of {former} mm: the rack holds {held}",
+  "{machine} has no former of {former} mm: the rack holds {held} mm",
 );
 const pinTouchesFormer = defineRefusal(
   "pin-touches-former",
   "value",
-  "on {machine} a {diameter} mm bar does not pass between a former of {former} and a pin of {pin} on an orbit of {orbit}: half the former, the bar and half the pin make {needed}",
+  "on {machine} a bar of {diameter} mm does not pass between a former of {former} mm and a pin of {pin} mm on an orbit of {orbit} mm: half the former, the bar and half the pin make {needed} mm",
 );
 
 /**

@@ -1,3 +1,4 @@
+import type { LengthUnit } from "../units/length-unit";
 import { refusalText } from "../units/refusal";
 import type { RefusedRow } from "./cut-row";
 
@@ -6,7 +7,7 @@ import type { RefusedRow } from "./cut-row";
  *
  * @example "H16, mark 11, 2 bars, Slab!G12: a piece of 13000 mm is longer than ..."
  */
-export function refusedText(row: RefusedRow): string {
+export function refusedText(row: RefusedRow, unit: LengthUnit = "mm"): string {
   const { size, grade, mark, sheet, cell, count } = row;
   const steel = [size === "" ? "size not said" : size, grade].filter((part) => part !== null).join(" ");
   const named = [
@@ -15,5 +16,5 @@ export function refusedText(row: RefusedRow): string {
     count === null || !(count > 0) ? null : count === 1 ? "1 bar" : `${count} bars`,
     cell === null ? null : sheet === null ? cell : `${sheet}!${cell}`,
   ];
-  return `${named.filter((part) => part !== null).join(", ")}: ${refusalText(row.reason)}`;
+  return `${named.filter((part) => part !== null).join(", ")}: ${refusalText(row.reason, unit)}`;
 }

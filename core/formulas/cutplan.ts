@@ -2,13 +2,12 @@ import type { CuttingPlan } from "../cutting/cutting-plan";
 import { pieceRefusal, type Stock } from "../cutting/cutting-question";
 import { planCutting } from "../cutting/plan-cutting";
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
-import { resolveStandard } from "../standards";
 import type { LengthUnit, Standard } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
 import { parseLength } from "../units/parse-length";
 import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { errorCell, isBlankCell } from "./lift";
-import { headerRows, lastRow, tableRefusal } from "./table-arguments";
+import { cellInRow, headerRows, lastRow, standardOfTable, tableRefusal } from "./table-arguments";
 import type { Block, WorksheetFunction } from "./worksheet-function";
 
 const lengthUnread = defineRefusal(
@@ -72,9 +71,9 @@ export const CUTPLAN: WorksheetFunction = {
     };
     const refusal = tableRefusal(columns);
     if (refusal !== null) return [[errorCell(refusal)]];
-    const given = standardCell?.[0]?.[0] ?? null;
-    const standard = resolveStandard(isBlankCell(given) ? environment.defaultStandard : String(given));
-    if (isRefusal(standard)) return [[errorCell(standard)]];
+    const asked = standardOfTable("CUTPLAN", standardCell, environment);
+    if ("error" in asked) return asked.error;
+    const { standard } = asked;
     const stock = readStock(stockBlock, standard);
     if (isRefusal(stock)) return [[errorCell(stock)]];
     return planBlock(columns.lengths, columns.counts, sizes, standard, stock);
@@ -97,12 +96,9 @@ function planBlock(
   const groups = new Map<string, Demand>();
   const last = lastRow([lengths, counts]);
   for (let row = headerRows(lengths); row <= last; row += 1) {
-    const cells = [lengths, counts, sizes ?? []].map((block) => block[row]?.[0] ?? null) as [
-      Cell,
-      Cell,
-      Cell,
-    ];
-    if (isBlankCell(cells[0]) && isBlankCell(cells[1])) continue;
+    const cells = [lengths, counts, sizes].map((block) => cellInRow(block, row)) as [Cell, Cell, Cell];
+    const isCountOfRow = counts.length > 1 || last === 0;
+    if (isBlankCell(cells[0]) && (isBlankCell(cells[1]) || !isCountOfRow)) continue;
     const size = isBlankCell(cells[2]) || isCellError(cells[2]) ? "" : String(cells[2]).trim();
     let demand = groups.get(size);
     if (demand === undefined) {
@@ -136,11 +132,11 @@ function readPiece(
     return errorCell(lengthUnread({ row: row + 1, typed: String(lengthCell ?? ""), unit: unitWords(unit) }));
   }
   const count = typeof countCell === "string" ? Number(countCell) : countCell;
-  if (typeof count !== "number" || !Number.isInteger(count) || count < 0)
+  if (typeof count !== "number" || !Number.isSafeInteger(count) || count < 0)
     return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
   const refusal = pieceRefusal({ length, count }, { stock, endCrop: 0 }, unit);
   if (refusal === null) return { length, count };
-  return errorCell(rowNotCut({ row: row + 1, reason: refusalText(refusal) }));
+  return errorCell(rowNotCut({ row: row + 1, reason: refusalText(refusal, unit) }));
 }
 
 function groupRows(
@@ -154,7 +150,7 @@ function groupRows(
   const errors = demand.errors.map(errorRow);
   if (demand.pieces.length === 0) return errors;
   const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit });
-  if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan))];
+  if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan, unit))];
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
   const patterns = plan.patterns.map((pattern): Cell[] => [
     size,

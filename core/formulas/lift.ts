@@ -1,4 +1,5 @@
 import type { Cell, CellError } from "../schedule/sheet";
+import type { LengthUnit } from "../units/length-unit";
 import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
 import type { Block, FunctionArgument, FunctionEnvironment, WorksheetFunction } from "./worksheet-function";
 
@@ -115,8 +116,8 @@ const resultTooLarge = defineRefusal(
   "the result is beyond the largest number that a cell holds: look for a dimension, count or former with too many figures",
 );
 
-export function errorCell(refusal: Refusal): CellError {
-  return { error: refusal.kind === "value" ? "#VALUE!" : "#N/A", message: refusalText(refusal) };
+export function errorCell(refusal: Refusal, unit: LengthUnit = "mm"): CellError {
+  return { error: refusal.kind === "value" ? "#VALUE!" : "#N/A", message: refusalText(refusal, unit) };
 }
 
 export function isBlankCell(cell: Cell | undefined): boolean {

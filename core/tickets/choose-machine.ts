@@ -87,8 +87,8 @@ function tryMachine(yard: Yard, bar: BarToBend, machine: Machine): MachineTried 
   const angles = anglesOn(yard, bar, machine, formers);
   const order = orderOn(path, bar.diameter, machine, angles);
   if (isRefusal(order)) {
-    if (order.kind === "value") never(refusalText(order));
-    else reasons.push(refusalText(order));
+    if (order.kind === "value") never(refusalText(order, yard.log.calibration.unit));
+    else reasons.push(refusalText(order, yard.log.calibration.unit));
   } else if (order.kind === "blocked") {
     for (const blocked of order.blocked) never(blockedBendText(blocked, order.made));
   } else if (machine.formers === null) {

@@ -24,7 +24,9 @@ export function printLength(mm: number, unit: LengthUnit): string {
   const feet = Math.floor(inches / INCHES_IN_A_FOOT);
   const rest = inches - feet * INCHES_IN_A_FOOT;
   const restText = exact ? fractionText(rest) : decimals(rest, 3);
-  return feet === 0 ? `${sign}${restText}"` : `${sign}${feet}'-${restText}"`;
+  // 6'-0 7/8", as it is written in the trade: 6'-7/8" is misread
+  const naught = feet > 0 && exact && rest > 0 && rest < 1 ? "0 " : "";
+  return feet === 0 ? `${sign}${restText}"` : `${sign}${feet}'-${naught}${restText}"`;
 }
 
 function fractionText(inches: number): string {

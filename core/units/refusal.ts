@@ -1,3 +1,6 @@
+import type { LengthUnit } from "./length-unit";
+import { printLength } from "./print-length";
+
 /** What a refusal is shown as in a cell: a bad value, or a thing this standard does not hold. */
 export type RefusalKind = "value" | "not-held";
 
@@ -45,10 +48,23 @@ export function isRefusal(answer: unknown): answer is Refusal {
   return answer instanceof Refusal;
 }
 
-/** The sentence: names the value, the limit and the remedy. A value of many characters is cut short. */
-export function refusalText(refusal: Refusal): string {
+/**
+ * The sentence: names the value, the limit and the remedy. A value of many characters is cut short.
+ * `{length} mm` in a template is a length: where the reader's unit is the inch it is told in inches.
+ */
+export function refusalText(refusal: Refusal, unit: LengthUnit = "mm"): string {
   const values = Object.entries(refusal.values).map(([name, value]) => [name, shortened(value)]);
-  return fillTemplate(refusal.definition.text, Object.fromEntries(values));
+  const { text } = refusal.definition;
+  const known: RefusalValues = Object.fromEntries(values);
+  return unit === "mm" ? fillTemplate(text, known) : fillTemplate(withLengthsIn(unit, text, known), known);
+}
+
+function withLengthsIn(unit: LengthUnit, text: string, values: RefusalValues): string {
+  return text.replace(/\{(\w+)\} mm\b/g, (place, name: string) => {
+    const lengths = String(values[name] ?? "").split(", ");
+    const isList = lengths.every((length) => length !== "" && Number.isFinite(Number(length)));
+    return isList ? lengths.map((length) => printLength(Number(length), unit)).join(", ") : place;
+  });
 }
 
 /** Characters of a value that a sentence holds: longer than any list of what is held. */

@@ -35,7 +35,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   const supply = cuttingSupply(shop, standard);
   const planned = planBySize(rows, supply);
   const refused = [...planned.refused, ...unread];
-  const words = refused.map((row) => refusedText({ ...row, sheet: null }));
+  const words = refused.map((row) => refusedText({ ...row, sheet: null }, standard.unit));
   if (planned.groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);
   const toBuy = stockToBuy(planned.groups, standard);

@@ -62,7 +62,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
     const leftOut = left === 0 ? [] : [`${left} rows without count, length or mass are in no bundle`];
     return {
       title: "Bundle labels",
-      html: bundleLabelsPage(bundles, asked.head),
+      html: bundleLabelsPage(bundles, asked.head, asked.standard.unit),
       notes: [...notes, ...leftOut],
       ...PLAIN,
     };

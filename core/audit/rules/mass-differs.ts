@@ -1,3 +1,5 @@
+import type { LengthUnit } from "../../units/length-unit";
+import { poundsPerFoot } from "../../units/mass-unit";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
@@ -28,9 +30,9 @@ export default defineRule({
       },
     ],
   },
-  messages: { differs: "mass {mass} is not {count} x {length} x {unitMass} kg/m = {computed}" },
+  messages: { differs: "mass {mass} is not {count} x {length} x {unitMass} = {computed}" },
   fixes: { computed: { label: "change the mass to {computed}", safety: "needs-review" } },
-  checkRow(facts, _context, report) {
+  checkRow(facts, context, report) {
     const { mass } = facts.row;
     const { massRatio, massEach, bar, lengthInForce } = facts;
     if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)
@@ -50,7 +52,7 @@ export default defineRule({
         mass: { kg: mass },
         count: Math.round(expected / massEach),
         length: { mm: lengthInForce },
-        unitMass: bar.massPerMetre,
+        unitMass: perLength(bar.massPerMetre, context.standard.unit),
         computed: { kg: expected },
       },
       cite: bar.cite,
@@ -58,6 +60,14 @@ export default defineRule({
     });
   },
 });
+
+/** Mass per length as the standard's users write it. */
+function perLength(kilogramsPerMetre: number, unit: LengthUnit): string {
+  const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+  return unit === "in"
+    ? `${rounded(poundsPerFoot(kilogramsPerMetre))} lb/ft`
+    : `${rounded(kilogramsPerMetre)} kg/m`;
+}
 
 /** Half of the last decimal that was typed, kg. */
 function halfLastDigit(facts: RowFacts): number {

@@ -33,6 +33,13 @@ describe("bundleLabelsPage", () => {
     expect(textOf(page)).toContain("HS-04, rev. B");
   });
 
+  it("should print inches and pounds where the standard is in inches", () => {
+    // 1851.025 mm are 72.875 in; 30 x 2.921 kg / 0.45359237 are 193.2 lb
+    const inches = bundleLabelsPage(makeBundles([{ ...item, length: 1851.025 }], 100), head, "in");
+    expect(textOf(inches)).toContain("Length 6&#39;-0 7/8&quot; Mass 193.2 lb");
+    expect(textOf(inches)).not.toMatch(/ (mm|kg)\b/);
+  });
+
   it("should escape what the sheet says and fetch nothing", () => {
     expect(page).toContain("&lt;Pile &amp; cap&gt;");
     expect(page).not.toMatch(/<script|https?:|src=/);

@@ -40,11 +40,11 @@ describe("toolingOf", () => {
 
   it("refuses a former that the rack does not hold", () => {
     expect(refused({}, { diameter: 16, former: 100 })).toBe(
-      "value: M1 has no former of 100 mm: the rack holds 48, 64",
+      "value: M1 has no former of 100 mm: the rack holds 48, 64 mm",
     );
   });
 
   it("refuses a bar that does not pass between former and pin", () => {
-    expect(refused({ orbitRadius: 60 })).toMatch(/half the former, the bar and half the pin make 68$/);
+    expect(refused({ orbitRadius: 60 })).toMatch(/half the former, the bar and half the pin make 68 mm$/);
   });
 });

@@ -9,7 +9,7 @@ const HEADER = ["Member", "Bar mark", "Size", "Total no.", "Length mm", "Shape c
 function asked(...rows: Cell[][]) {
   const sheet = sheetFromRows("Bars", [HEADER, ...rows]);
   const { rows: cut, refused, notes } = rowsToCut(sheet, readSchedule(sheet, standard), standard);
-  return { cut, refused: refused.map(refusedText), notes };
+  return { cut, refused: refused.map((row) => refusedText(row)), notes };
 }
 
 const GOOD: Cell[] = ["Slab", "01", "H16", 10, 2800, "21", 700, 1450, 700];

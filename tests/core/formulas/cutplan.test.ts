@@ -74,6 +74,21 @@ describe("BAR.CUTPLAN", () => {
     expect(message(plan(column(14000), column(1))[1]?.[1])).toContain("longer than the 12000 mm");
   });
 
+  it("should take one cell for every row, and blank rows for none", () => {
+    const block = plan(column(5000, null, 7000), column(2), undefined, column("H16"));
+    expect(block.at(-1)?.slice(0, 4)).toEqual(["H16", 24000, 2, "4 pieces, 0.0 % left over"]);
+  });
+
+  it("should hand an error in place of the standard on, and refuse a count beyond all measure", () => {
+    expect(plan(column(5000), column(2), column({ error: "#N/A" }))).toEqual([[{ error: "#N/A" }]]);
+    expect(message(plan(column(5000), column(1e308))[1]?.[1])).toContain("is no whole number of bars");
+  });
+
+  it("should name a piece in inches under a standard in inches", () => {
+    const block = plan(column(500), column(1), column("ACI318:2019"), undefined, column(480));
+    expect(message(block[1]?.[1])).toContain("a piece of 41'-8\" is longer than the 40'-0\" that");
+  });
+
   it("should be blank for blank columns and pass error cells on", () => {
     expect(plan(column(null), column(null))).toEqual([[null]]);
     expect(plan(column({ error: "#REF!" }), column(1))[1]?.[1]).toEqual({ error: "#REF!" });

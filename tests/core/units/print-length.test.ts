@@ -14,6 +14,8 @@ describe("printLength", () => {
   it.each<[number, string]>([
     [1028.7, "3'-4 1/2\""],
     [304.8, "1'-0\""],
+    // 72 7/8 in: written without the nought it is misread
+    [1851.025, "6'-0 7/8\""],
     [19.05, '3/4"'],
     [95.25, '3 3/4"'],
     [0, '0"'],

@@ -35,7 +35,7 @@ ruleCases(rule, {
         {
           cell: "C2",
           message:
-            "on Bench 2 a 20 mm bar does not pass between a former of 140 and a pin of 40 on an orbit of 100: half the former, the bar and half the pin make 110",
+            "on Bench 2 a bar of 20 mm does not pass between a former of 140 mm and a pin of 40 mm on an orbit of 100 mm: half the former, the bar and half the pin make 110 mm",
         },
       ],
     },
