@@ -4,7 +4,9 @@ const FEWEST_TURNS = 4;
 
 /**
  * True for a path that goes all the way round: at least four turns of 90 or more, all one way, end hooks
- * counted. A row has no other place to say that it is a link.
+ * counted. A row has no place to say its use, so the audit takes such a path for a link, where the functions
+ * take any path for a main bar unless told; a length by either is right, and a former that only a link may
+ * have is asked about.
  *
  * @example isLinkPath("130 +90 400 +90 300 +90 400 +90 300 +90 130") // true
  */

@@ -4,7 +4,7 @@ import { exactLengthOf } from "../shapes/exact-length";
 import { formula } from "../shapes/formula";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { placeOf } from "../shapes/shape-values";
-import type { DimLetter, LengthRounding, Standard } from "../standards/port";
+import type { DimLetter, LengthRounding, Standard, Use } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { DIMENSION_LETTERS } from "./dimension-letters";
 import { roundedUp } from "./step";
@@ -33,7 +33,7 @@ export interface LengthQuestion {
   readonly isPath: boolean;
   readonly shape: ResolvedShape | null;
   readonly cut: CutLength | null;
-  resolveWith(dims: readonly (number | null)[], former?: number | null): ResolvedShape | Refusal;
+  resolveWith(dims: readonly (number | null)[], former?: number | null, use?: Use): ResolvedShape | Refusal;
 }
 
 /** mm typed as cm, m or km, and inches and feet taken for one another or for mm. */
@@ -60,6 +60,7 @@ export function judgeLength(facts: LengthQuestion): LengthJudgement {
   if (length === null || cut === null || shape === null || facts.row.varying) return UNJUDGED;
   if (isRounded(length, cut, facts) || isOfExact(length, shape, cut, facts)) return FITS;
   if (isMinimised(length, shape, cut, facts) || isOfLeastFormer(length, facts)) return FITS;
+  if (isOfMainUse(length, facts)) return FITS;
   return slipInLength(facts, cut, shape) ?? slipInDims(facts, cut.length) ?? { kind: "differs", cut };
 }
 
@@ -95,6 +96,15 @@ function isMinimised(length: number, shape: ResolvedShape, cut: CutLength, facts
 function isOfLeastFormer(length: number, facts: LengthQuestion): boolean {
   if (facts.row.former === null) return false;
   const shape = facts.resolveWith(facts.row.dims, null);
+  if (isRefusal(shape)) return false;
+  const cut = cutLength(shape);
+  return !isRefusal(cut) && (isRounded(length, cut, facts) || isOfExact(length, shape, cut, facts));
+}
+
+/** A path is a main bar for the functions, unless they are told that it is a link. */
+function isOfMainUse(length: number, facts: LengthQuestion): boolean {
+  if (!facts.isPath || facts.shape?.use !== "link") return false;
+  const shape = facts.resolveWith(facts.row.dims, facts.row.former, "main");
   if (isRefusal(shape)) return false;
   const cut = cutLength(shape);
   return !isRefusal(cut) && (isRounded(length, cut, facts) || isOfExact(length, shape, cut, facts));

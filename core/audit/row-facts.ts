@@ -22,6 +22,7 @@ import type { SheetOfRow } from "./sheet-habits";
 
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_LIMITS: readonly LimitJudgement[] = [];
+const LINK_WORDS = /\b(?:links?|stirrups?|ties?|ligatures?|fitments?|hoops?)\b/;
 const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
 
 /**
@@ -154,6 +155,18 @@ export class RowFacts {
     const { definition, row } = this;
     if (definition !== null) return definition.use ?? "main";
     return this.isPath && isLinkPath(row.shape ?? "") ? "link" : "main";
+  }
+
+  /** A path that goes all the way round is taken for a link where no word of the row says so. */
+  get isLinkByShapeOnly(): boolean {
+    return this.isPath && this.use === "link" && !LINK_WORDS.test(this.words);
+  }
+
+  /** Least former of the standard were the bar no link. */
+  get leastFormerOfMain(): Cited<number> | null {
+    const { diameter, coating } = this;
+    if (diameter === null) return null;
+    return leastFormerOf(this.standard, diameter, "main", coating, this.grade?.name ?? null);
   }
 
   /** False once the least former was asked for a coating that the standard holds none for. */
@@ -307,7 +320,11 @@ export class RowFacts {
   }
 
   /** The same bar with other dims, to try what a slip of the pen would explain. */
-  resolveWith(dims: readonly (number | null)[], former = this.row.former): ResolvedShape | Refusal {
+  resolveWith(
+    dims: readonly (number | null)[],
+    former = this.row.former,
+    use = this.use,
+  ): ResolvedShape | Refusal {
     const { definition } = this;
     return resolveShape({
       standard: this.standard,
@@ -315,7 +332,7 @@ export class RowFacts {
       dims: definition === null ? NO_DIMS : dimsOfCode(definition, dims, this.row.radius),
       diameter: this.diameter ?? 0,
       former,
-      use: this.use,
+      use,
     });
   }
 

@@ -1,7 +1,7 @@
 import type { ColumnKind } from "../../schedule/bar-row";
 import { isRefusal } from "../../units/refusal";
 import type { RowFacts } from "../row-facts";
-import { defineRule } from "../rule";
+import { defineRule, type RowReport } from "../rule";
 
 const CLOSE = 1e-6;
 
@@ -27,6 +27,8 @@ export default defineRule({
     coatingNotHeld:
       "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
     radius: "inside radius {radius} is below the least {leastRadius} for {size}",
+    asLink:
+      "former {former} is the least for a link of {size}, and {least} for any other bar: write in the remarks whether this closed path is a link",
     ring: "inside diameter {inside} is below the least former {least} for {size}",
   },
   fixes: {
@@ -56,6 +58,7 @@ export default defineRule({
         cite,
       });
     }
+    askWhetherLink(facts, report);
     // the radius of a code's own bends is the former's, unless one was typed
     if (facts.pathKind === "planar" && !facts.isPath && facts.row.radius === null) return;
     const { path } = facts;
@@ -85,6 +88,22 @@ export default defineRule({
     });
   },
 });
+
+/** A closed path is judged as a link; a former that only a link may have is asked for. */
+function askWhetherLink(facts: RowFacts, report: (found: RowReport<"asLink", "least">) => void): void {
+  if (!facts.isLinkByShapeOnly) return;
+  const { former } = facts.row;
+  const ofMain = facts.leastFormerOfMain;
+  if (former === null || ofMain === null || former < (facts.leastFormer?.value ?? 0) - CLOSE) return;
+  if (former >= ofMain.value - CLOSE) return;
+  report({
+    messageId: "asLink",
+    outcome: "unsure",
+    at: "former",
+    values: { former: { mm: former }, least: { mm: ofMain.value }, size: facts.sizeName },
+    cite: ofMain.cite,
+  });
+}
 
 /** The least radius that was typed with the shape, not one that follows from a width. */
 function typedRadius({ row, planarPath, isPath }: RowFacts): number | null {

@@ -1,6 +1,8 @@
 import rule from "../../../../core/audit/rules/former-too-small";
 import { ruleCases } from "../rule-cases";
 
+const CLOSED = "160 +90 400 +90 300 +90 400 +90 300 +90 160";
+
 // BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): former 64 for 16 mm, 140 for 20, 175 for 25; r is printed 87 for 25
 ruleCases(rule, {
   silent: [
@@ -8,8 +10,27 @@ ruleCases(rule, {
     { rows: [{ size: "H25", shape: "12", A: 700, B: 700, R: 87, length: 1325 }] },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
     { rows: [{ size: "H16", shape: "500 +90r32 400", length: 875 }] },
+    {
+      // AS 3600:2018 17.2.3: fitments of D500N 4d, here said to be one
+      standard: "AS3600:2018",
+      rows: [{ size: "N12", shape: CLOSED, former: 48, remark: "tie" }],
+    },
+    { standard: "AS3600:2018", rows: [{ size: "N12", shape: CLOSED, former: 60 }] },
   ],
   speaks: [
+    {
+      // AS 3600:2018 17.2.3: fitments of D500N 4d = 48, any other bend 5d = 60
+      standard: "AS3600:2018",
+      rows: [{ size: "N12", shape: CLOSED, former: 48 }],
+      says: [
+        {
+          cell: "N2",
+          outcome: "unsure",
+          message:
+            "former 48 mm is the least for a link of N12, and 60 mm for any other bar: write in the remarks whether this closed path is a link",
+        },
+      ],
+    },
     {
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 63 }],
       says: [{ cell: "N2", message: "former 63 mm is below the least 64 mm for H16", after: { N2: 64 } }],

@@ -14,6 +14,11 @@ ruleCases(rule, {
       standard: "AS3600:2018",
       rows: [{ size: "N10", shape: "130 +90 400 +90 350 +90 400 +90 350 +90 130", length: 1675 }],
     },
+    // the same as no link, as BAR.CUTLENGTH gives it unless told: 1760 - 5 (2 x 35 - pi/2 x 30) = 1645.6, up to 1650
+    {
+      standard: "AS3600:2018",
+      rows: [{ size: "N10", shape: "130 +90 400 +90 350 +90 400 +90 350 +90 130", length: 1650 }],
+    },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
     // not rounded, or rounded less: another rule's
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 868 }] },
