@@ -7,6 +7,7 @@ import type { Machine } from "../bending/machine";
 import { leastLegs, type Tooling, toolingOf } from "../bending/tooling";
 import { centreLine, setBack } from "../shapes/centre-line";
 import type { PlanarPath } from "../shapes/path";
+import type { LengthUnit } from "../units/length-unit";
 import { isRefusal, refusalText } from "../units/refusal";
 import type { MachineFault } from "./machine-fault";
 
@@ -27,6 +28,8 @@ export interface BarForMachines {
   /** false where no grade is said and the standard's usual one was taken */
   readonly isYieldSure: boolean;
   readonly path: PlanarPath;
+  /** in which reasons are worded */
+  readonly unit: LengthUnit;
   /** mm, clear inside width of a closed link; null for any other bar */
   readonly linkInside: number | null;
 }
@@ -74,7 +77,7 @@ export function lookAtMachine(
   const tooling = toolingOf({ ...machine, formers: null }, { diameter: bar.diameter, former });
   if (isRefusal(tooling)) {
     const isFault = tooling.kind === "value";
-    if (isFault) faults.push({ kind: "pin", reason: refusalText(tooling) });
+    if (isFault) faults.push({ kind: "pin", reason: refusalText(tooling, bar.unit) });
     return { faults, isUnknown: isBlank || !isFault, former, ready: null };
   }
   checkLegs(bar, tooling, bentTo, faults);

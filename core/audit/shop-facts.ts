@@ -161,6 +161,7 @@ export class ShopFacts {
       isFormerAsked: facts.row.former !== null || isOwnRadius,
       formerSlack: isOwnRadius ? widthTolerance(this.standard, formers[0] ?? 0) : SAME_FORMER,
       leastFormer: facts.leastFormer?.value ?? 0,
+      unit: this.standard.unit,
       yield: steel.yield,
       isYieldSure: steel.isYieldSure,
       path,

@@ -1,8 +1,11 @@
 import type { Finding } from "../audit/finding";
+import { holdsShapeCodes } from "../audit/holds-shape-codes";
 import { runAudit } from "../audit/run-audit";
 import type { ScheduleReading } from "../schedule/bar-row";
 import { type Cell, sheetFromRows } from "../schedule/sheet";
-import { defineRefusal } from "../units/refusal";
+import { shapeNamed } from "../shapes/shape-named";
+import type { Standard } from "../standards/port";
+import { defineRefusal, isRefusal } from "../units/refusal";
 import { STANDARD_ARGUMENT } from "./bar-arguments";
 import { errorCell, isBlankCell } from "./lift";
 import { standardOfTable } from "./table-arguments";
@@ -45,7 +48,7 @@ export const CHECK: WorksheetFunction = {
       return [[errorCell(noHeader({ rows: rows.length, words }))]];
     }
     const verdicts: Cell[][] = rows.map(() => [null]);
-    for (const { row } of reading.bars) verdicts[row] = ["ok"];
+    for (const { row, shape } of reading.bars) verdicts[row] = [verdictWithout(shape, asked.standard)];
     for (const [row, said] of findingsByRow(report.findings)) {
       if (reading.rowClasses[row] === "bar") verdicts[row] = [said.join("; ")];
     }
@@ -53,6 +56,12 @@ export const CHECK: WorksheetFunction = {
     return verdicts;
   },
 };
+
+/** Of a bar without a finding: a shape that the standard has no list of was not checked, so it is not ok. */
+function verdictWithout(shape: string | null, standard: Standard): string {
+  if (shape === null || holdsShapeCodes(standard) || !isRefusal(shapeNamed(standard, shape))) return "ok";
+  return `note: shape ${shape} was not checked: ${standard.id} holds no list of shapes, write it as a path`;
+}
 
 /** A header with nothing under it yet but blanks and sums. */
 function isEmptyForm({ tables, rowClasses }: ScheduleReading): boolean {

@@ -74,6 +74,8 @@ export const CUTPLAN: WorksheetFunction = {
     const asked = standardOfTable("CUTPLAN", standardCell, environment);
     if ("error" in asked) return asked.error;
     const { standard } = asked;
+    const error = stockBlock?.flat().find((cell) => cell !== null && isCellError(cell));
+    if (error !== undefined) return [[error]];
     const stock = readStock(stockBlock, standard);
     if (isRefusal(stock)) return [[errorCell(stock)]];
     return planBlock(columns.lengths, columns.counts, sizes, standard, stock);

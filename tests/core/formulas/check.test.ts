@@ -74,6 +74,19 @@ describe("BAR.CHECK", () => {
     ]);
   });
 
+  it("should not call a bar ok whose shape the standard has no list of", () => {
+    const rows: Cell[][] = [
+      ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A", "B"],
+      ["01", "16", 2, 2000, "21", 1000, 400],
+      ["02", "16", 2, 1000, "00", 1000, null],
+    ];
+    expect(verdicts(rows, "EC2:2004")).toEqual([
+      ["verdict"],
+      ["note: shape 21 was not checked: EC2:2004 holds no list of shapes, write it as a path"],
+      ["ok"],
+    ]);
+  });
+
   it("should give no verdict yet where only the header is written", () => {
     const header = ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A"];
     expect(verdicts([header])).toEqual([["verdict"]]);

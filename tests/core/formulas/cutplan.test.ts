@@ -81,6 +81,8 @@ describe("BAR.CUTPLAN", () => {
 
   it("should hand an error in place of the standard on, and refuse a count beyond all measure", () => {
     expect(plan(column(5000), column(2), column({ error: "#N/A" }))).toEqual([[{ error: "#N/A" }]]);
+    const ofStock = plan(column(5000), column(2), undefined, undefined, column(12000, { error: "#REF!" }));
+    expect(ofStock).toEqual([[{ error: "#REF!" }]]);
     expect(message(plan(column(5000), column(1e308))[1]?.[1])).toContain("is no whole number of bars");
   });
 
