@@ -2,6 +2,7 @@ import { layOut, type Piece, type Step } from "../geometry/curve";
 import type { PlanarPath } from "./path";
 
 const DEGREE = Math.PI / 180;
+const RIGHT_ANGLE = Math.tan((90 * DEGREE) / 2);
 
 /** A planar path as straights and arcs on the bar's centre line. */
 export interface CentreLine {
@@ -55,7 +56,9 @@ export function centreLine(path: PlanarPath, size: BarSize): CentreLine {
  */
 export function setBack(angle: number, insideRadius: number, diameter: number): number {
   const outside = insideRadius + diameter;
-  return angle <= 90 ? outside * Math.tan((angle * DEGREE) / 2) : outside;
+  // nearly every bend is a right angle, and an audit asks this of all of them
+  if (angle === 90) return outside * RIGHT_ANGLE;
+  return angle < 90 ? outside * Math.tan((angle * DEGREE) / 2) : outside;
 }
 
 function straightsOf(path: PlanarPath, size: BarSize): number[] {
