@@ -1,3 +1,4 @@
+import type { FactsInHand } from "./facts-in-hand";
 import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
 import { markKey } from "../schedule/mark-key";
@@ -44,7 +45,7 @@ export class RowFacts {
   ) {}
 
   /** What is large and quickly worked out again is kept for the one row of the sheet that is in hand. */
-  get #inHand(): RowInHand {
+  get #inHand(): FactsInHand {
     const { inHand } = this.sheet;
     if (inHand.owner !== this) inHand.take(this);
     return inHand;
@@ -349,27 +350,6 @@ export class RowFacts {
 function coatingIn(words: string): string | null {
   const said = /galvani[sz]ed|epoxy/.exec(words);
   return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
-}
-
-/** What is worked out of the row that is judged now; another row takes its place. */
-export class RowInHand {
-  owner: RowFacts | null = null;
-  resolved: ResolvedShape | Refusal | null | undefined;
-  developed: DevelopedLength | Refusal | null | undefined;
-  cut: CutLength | null | undefined;
-  exact: number | undefined;
-  broken: readonly LimitJudgement[] | undefined;
-  judgement: LengthJudgement | undefined;
-
-  take(owner: RowFacts): void {
-    this.owner = owner;
-    this.resolved = undefined;
-    this.developed = undefined;
-    this.cut = undefined;
-    this.exact = undefined;
-    this.broken = undefined;
-    this.judgement = undefined;
-  }
 }
 
 /** What a silence is kept under: it holds when rows move. */

@@ -1,7 +1,8 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import { MarkIndex } from "./mark-index";
-import { type RowFacts, RowInHand } from "./row-facts";
+import { FactsInHand } from "./facts-in-hand";
+import type { RowFacts } from "./row-facts";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
@@ -17,7 +18,7 @@ export class SheetFacts implements SheetOfRow {
   bars: readonly RowFacts[] = [];
   book: BookFacts = { sheets: [this] };
   readonly words = new WordsOfBars();
-  readonly inHand = new RowInHand();
+  readonly inHand = new FactsInHand();
   #habits: SheetHabits | undefined;
   #byRow: ReadonlyMap<number, RowFacts> | undefined;
   #repeated: Iterable<readonly RowFacts[]> | undefined;

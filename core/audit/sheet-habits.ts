@@ -1,6 +1,6 @@
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
-import type { RowInHand } from "./row-facts";
+import type { FactsInHand } from "./facts-in-hand";
 import type { WordsOfBars } from "./said-words";
 import type { StandardMeant } from "./standard-meant";
 
@@ -26,7 +26,7 @@ export interface SheetOfRow {
   readonly reading: ScheduleReading;
   readonly habits: SheetHabits;
   readonly words: WordsOfBars;
-  readonly inHand: RowInHand;
+  readonly inHand: FactsInHand;
 }
 
 /** True where no rule for a row would judge otherwise. */

@@ -1,4 +1,4 @@
-import { REGISTRY } from "./registry";
+import { DEFAULT_STANDARD, REGISTRY } from "./registry";
 
 export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
 export { citationText } from "./citation";
@@ -27,3 +27,6 @@ export { resolveStandard } from "./resolve-standard";
 
 /** The ids of the standards held, in the order of the registry: "BS8666:2005". */
 export const STANDARD_IDS: readonly string[] = REGISTRY.map((tables) => tables.id);
+
+/** Id of the standard in force where nobody named one. */
+export const DEFAULT_STANDARD_ID: string = DEFAULT_STANDARD.id;

@@ -3,6 +3,12 @@ import { HEADER_WORDS } from "../../core/schedule/header-words.data";
 import { citationText } from "../../core/standards/citation";
 import { PATTERNS } from "../../tests/core/schedule/patterns/patterns";
 
+/** Pictured by `npx tsx docs/generate/screenshots.ts`. */
+const PICTURED = [
+  { name: "uk-tank-untidy", words: "A tank in the UK form, with repeated headers, gaps and numbers typed as text" },
+  { name: "de-unterzug-untidy", words: "A German beam list in metres, its shapes written as paths, to DIN-EC2:2013" },
+];
+
 /** The page of what the reader takes untidy schedules for, from the list that its tests run. */
 export async function generate(): Promise<Map<string, string>> {
   const lines = [
@@ -22,6 +28,18 @@ export async function generate(): Promise<Map<string, string>> {
       row([String(number), name, seen, reads, trust]),
     ),
     "",
+    "## Two of the corpus, as they came and as checked",
+    "",
+    ...PICTURED.flatMap(({ name, words }) => [
+      `${words}, as it came:`,
+      "",
+      `![The sheet with no flag and no finding](images/${name}-before.png)`,
+      "",
+      "Checked:",
+      "",
+      `![The same sheet with flagged rows, and beside it the findings and the bar of one](images/${name}-after.png)`,
+      "",
+    ]),
     "## Words over the columns",
     "",
     `${citationText(HEADER_WORDS.cite)}. Case, points, accents and a unit behind the word do not matter.`,

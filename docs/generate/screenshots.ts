@@ -1,15 +1,22 @@
 import { mkdir, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import type { Page } from "playwright-core";
 import webpack, { type Configuration } from "webpack";
 import configs from "../../addin/webpack.config.mjs";
+import { DEFAULT_STANDARD_ID } from "../../core/standards";
 import { launchChromium } from "../../tests/_support/chromium";
 import { serve } from "../../tests/_support/serve";
+import { CORPUS } from "../../tests/corpus/corpus";
+import { bytesOf } from "../../tests/corpus/corpus-bytes";
 
 const SITE = fileURLToPath(new URL("../../.cache/screenshots", import.meta.url));
 const IMAGES = fileURLToPath(new URL("../images", import.meta.url));
 const LARGEST = 300_000;
 
-/** Builds the workbench, opens it as a reader would, and pictures it for the README. */
+/** Schedules of the corpus that are pictured as they came and as checked. */
+const PICTURED = ["uk-tank-untidy", "de-unterzug-untidy"];
+
+/** Builds the workbench, opens it as a reader would, and pictures it for the README and the page on reading. */
 async function main(): Promise<void> {
   for (const config of configs({ workbench: true }, { mode: "development" })) await build(config);
   await mkdir(IMAGES, { recursive: true });
@@ -18,20 +25,56 @@ async function main(): Promise<void> {
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
     await page.goto(served.url);
-    const pane = page.locator("barwright-pane");
-    await pane.locator(".group").first().waitFor({ timeout: 120_000 });
-    await pane.locator(".group .place").first().click();
-    await pane.locator(".bar svg").waitFor();
-    await page.waitForTimeout(1_500);
-    const path = `${IMAGES}/workbench.png`;
-    await page.screenshot({ path });
-    const { size } = await stat(path);
-    if (size > LARGEST) throw new Error(`workbench.png has ${size} bytes, more than ${LARGEST}`);
-    console.log(`docs/images/workbench.png, ${size} bytes`);
+    await checked(page);
+    await choose(page);
+    await picture(page, "workbench");
+    for (const name of PICTURED) await pictureBoth(page, name);
   } finally {
     await browser.close();
     await served.close();
   }
+}
+
+/** As it came, and with its flags, its findings and the first bar of them. */
+async function pictureBoth(page: Page, name: string): Promise<void> {
+  const schedule = CORPUS.find((one) => one.name === name);
+  if (schedule === undefined) throw new Error(`no schedule ${name} in the corpus`);
+  const file = `${name}.${schedule.format}`;
+  const buffer = Buffer.from(bytesOf(schedule));
+  await page.locator("#file-input").setInputFiles({ name: file, mimeType: "", buffer });
+  await page.locator("#file-name", { hasText: file }).waitFor();
+  await page.waitForTimeout(1_500);
+  await picture(page, `${name}-before`);
+  if (schedule.standard !== DEFAULT_STANDARD_ID) {
+    await page.locator("barwright-pane fluent-dropdown").nth(1).click();
+    await page.locator("barwright-pane fluent-option", { hasText: schedule.standard }).first().click();
+  }
+  await page.locator("barwright-pane fluent-button.check").click();
+  await checked(page);
+  await choose(page);
+  await picture(page, `${name}-after`);
+}
+
+async function checked(page: Page): Promise<void> {
+  const pane = page.locator("barwright-pane");
+  await pane.locator(".group").first().waitFor({ timeout: 120_000 });
+  await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
+}
+
+/** The first finding, and the bar that it is about. */
+async function choose(page: Page): Promise<void> {
+  const pane = page.locator("barwright-pane");
+  await pane.locator(".group .place").first().click();
+  await pane.locator(".bar svg").waitFor();
+  await page.waitForTimeout(1_500);
+}
+
+async function picture(page: Page, name: string): Promise<void> {
+  const path = `${IMAGES}/${name}.png`;
+  await page.screenshot({ path });
+  const { size } = await stat(path);
+  if (size > LARGEST) throw new Error(`${name}.png has ${size} bytes, more than ${LARGEST}`);
+  console.log(`docs/images/${name}.png, ${size} bytes`);
 }
 
 function build(config: Configuration): Promise<void> {

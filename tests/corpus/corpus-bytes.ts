@@ -5,7 +5,7 @@ import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
 import { type CorpusSchedule, cellsOf } from "./corpus-schedule";
 
 /** The bytes of the schedule's file, as an office would hand it over. */
-function bytesOf(schedule: CorpusSchedule): Uint8Array {
+export function bytesOf(schedule: CorpusSchedule): Uint8Array {
   const rows = cellsOf(schedule);
   if (schedule.format === "xlsx") return writeNewWorkbook({ sheets: [{ name: "Schedule", rows }] });
   const lines = rows.map((row) =>

@@ -15,6 +15,7 @@ const SOON = 16;
 
 /** One out of several, by name. */
 export function choice({ label, options, value, choose }: Choice): TemplateResult {
+  const shown = options.find((option) => option.value === value)?.text ?? value;
   const onChange = (event: Event): void => {
     const chosen = (event.currentTarget as Dropdown).value;
     if (chosen !== null && chosen !== value) choose(chosen);
@@ -22,7 +23,7 @@ export function choice({ label, options, value, choose }: Choice): TemplateResul
   return html`
     <fluent-field label-position="above">
       <label slot="label">${label}</label>
-      <fluent-dropdown slot="input" type="dropdown" @change=${onChange} ${ref((element) => follow(element, label, value))}>
+      <fluent-dropdown slot="input" type="dropdown" @change=${onChange} ${ref((element) => follow(element, value, `${label}: ${shown}`))}>
         <fluent-listbox>
           ${repeat(
             options,
@@ -36,7 +37,7 @@ export function choice({ label, options, value, choose }: Choice): TemplateResul
 }
 
 /** The component leaves its inner control unnamed and unexpanded until first opened, and takes a value only once its options stand. */
-function follow(element: Element | undefined, label: string, value: string): void {
+function follow(element: Element | undefined, value: string, name: string): void {
   if (element === undefined) return;
   const dropdown = element as Dropdown;
   const settle = (): void => {
@@ -48,7 +49,7 @@ function follow(element: Element | undefined, label: string, value: string): voi
     }
     if (dropdown.value !== value) dropdown.value = value;
     const control = dropdown.querySelector('[role="combobox"]');
-    control?.setAttribute("aria-label", `${label}: ${value}`);
+    control?.setAttribute("aria-label", name);
     if (control?.hasAttribute("aria-expanded") === false) control.setAttribute("aria-expanded", "false");
   };
   void customElements.whenDefined("fluent-dropdown").then(() => setTimeout(settle));

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { STANDARD_IDS } from "../../../core/standards";
+import { DEFAULT_STANDARD_ID, STANDARD_IDS } from "../../../core/standards";
 import type { PaneModel } from "../pane-model";
 import { choice } from "./choice";
 
@@ -39,7 +39,7 @@ export function controls(model: PaneModel): TemplateResult {
 
 function standardOptions(current: string): { value: string; text: string }[] {
   const options = STANDARD_IDS.map((id) => ({ value: id, text: id }));
-  if (current === "") return [{ value: "", text: "As the add-in's default" }, ...options];
+  if (current === "") return [{ value: "", text: `${DEFAULT_STANDARD_ID}, the default` }, ...options];
   if (STANDARD_IDS.includes(current)) return options;
   return [{ value: current, text: current }, ...options];
 }
