@@ -1,4 +1,3 @@
-import type { FactsInHand } from "./facts-in-hand";
 import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
 import { markKey } from "../schedule/mark-key";
@@ -15,6 +14,7 @@ import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../s
 import { isRefusal, Refusal } from "../units/refusal";
 import { IN_COLUMN_UNIT } from "./column-units";
 import { DIMENSION_LETTERS } from "./dimension-letters";
+import type { FactsInHand } from "./facts-in-hand";
 import { leastFormerOf } from "./former-question";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";

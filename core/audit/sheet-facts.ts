@@ -1,7 +1,7 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
-import { MarkIndex } from "./mark-index";
 import { FactsInHand } from "./facts-in-hand";
+import { MarkIndex } from "./mark-index";
 import type { RowFacts } from "./row-facts";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";

@@ -5,8 +5,14 @@ import { PATTERNS } from "../../tests/core/schedule/patterns/patterns";
 
 /** Pictured by `npx tsx docs/generate/screenshots.ts`. */
 const PICTURED = [
-  { name: "uk-tank-untidy", words: "A tank in the UK form, with repeated headers, gaps and numbers typed as text" },
-  { name: "de-unterzug-untidy", words: "A German beam list in metres, its shapes written as paths, to DIN-EC2:2013" },
+  {
+    name: "uk-tank-untidy",
+    words: "A tank in the UK form, with repeated headers, gaps and numbers typed as text",
+  },
+  {
+    name: "de-unterzug-untidy",
+    words: "A German beam list in metres, its shapes written as paths, to DIN-EC2:2013",
+  },
 ];
 
 /** The page of what the reader takes untidy schedules for, from the list that its tests run. */
