@@ -15,7 +15,13 @@ export function findingText(template: string, values: MessageValues | undefined,
 
 function valueText(value: MessageValue, unit: LengthUnit): string {
   if (typeof value === "string") return value;
-  if (typeof value === "number") return String(Math.round(value * 1000) / 1000);
+  if (typeof value === "number") return String(rounded(value, 1000));
   if ("kg" in value) return printMass(value.kg, unit);
-  return printLength(unit === "mm" ? Math.round(value.mm * 10) / 10 : value.mm, unit);
+  return printLength(unit === "mm" ? rounded(value.mm, 10) : value.mm, unit);
+}
+
+/** To one part in `parts` of a unit; a number too large to be multiplied has none. */
+function rounded(value: number, parts: number): number {
+  const near = Math.round(value * parts) / parts;
+  return Number.isFinite(near) ? near : value;
 }

@@ -6,6 +6,7 @@ import type { RowFacts } from "./row-facts";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
+import { offStep } from "./step";
 
 /** All sheets of a workbook, for what only several show. */
 export interface BookFacts {
@@ -73,8 +74,23 @@ function sheetHabits(bars: readonly RowFacts[]): SheetHabits {
     usesBrackets,
     marksRestart: marksRestart(bars),
     massFactor: commonMassFactor(bars),
+    offStepShare: offStepShare(bars),
     standardMeant: standardMeant(bars, bars[0]?.standard),
   };
+}
+
+/** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
+function offStepShare(bars: readonly RowFacts[]): number {
+  const rounding = bars[0]?.standard.lengthRounding;
+  if (rounding === undefined || rounding.cite.provenance === "common practice") return 0;
+  let lengths = 0;
+  let off = 0;
+  for (const { row } of bars) {
+    if (row.length === null) continue;
+    lengths += 1;
+    if (offStep(row.length, rounding.step)) off += 1;
+  }
+  return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : off / lengths;
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */

@@ -16,6 +16,8 @@ export interface SheetHabits {
   readonly marksRestart: boolean;
   /** typed mass over computed mass, where nearly all rows share one factor away from 1 */
   readonly massFactor: number | null;
+  /** share of typed lengths that are no multiple of the step that the standard prints */
+  readonly offStepShare: number;
   /** another standard than the one in force, that the sizes and grades are of */
   readonly standardMeant: StandardMeant | null;
 }
@@ -37,6 +39,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.usesBrackets === b.usesBrackets &&
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
+    isMost(a.offStepShare) === isMost(b.offStepShare) &&
     a.standardMeant?.id === b.standardMeant?.id
   );
 }

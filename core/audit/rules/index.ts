@@ -43,6 +43,7 @@ import legShortForPin from "./leg-short-for-pin";
 import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
 import lengthOffStep from "./length-off-step";
+import lengthsKeepAnotherStep from "./lengths-keep-another-step";
 import linkDimensionsInside from "./link-dimensions-inside";
 import linkEqualsMember from "./link-equals-member";
 import linkOverCover from "./link-over-cover";
@@ -120,6 +121,7 @@ export const RULES: readonly Rule[] = [
   lapInsideLength,
   lapBelowGiven,
   lengthBySiteDeduction,
+  lengthsKeepAnotherStep,
   heavierThanLift,
   formerNotInRack,
   beyondPlate,

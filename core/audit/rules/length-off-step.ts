@@ -1,4 +1,5 @@
 import { defineRule } from "../rule";
+import { isMost } from "../sheet-habits";
 import { offStep, roundedUp } from "../step";
 
 export default defineRule({
@@ -17,8 +18,15 @@ export default defineRule({
     const { length } = facts.row;
     const { step, cite } = context.standard.lengthRounding;
     if (length === null || cite.provenance === "common practice" || !offStep(length, step)) return;
-    if (facts.lengthJudgement.kind === "slip" || facts.sheet.habits.standardMeant !== null) return;
-    const up = roundedUp(length, step);
+    const { standardMeant, offStepShare } = facts.sheet.habits;
+    // a sheet that keeps another step, or is of another standard, is told so once
+    if (standardMeant !== null || isMost(offStepShare)) return;
+    const judged = facts.lengthJudgement;
+    if (judged.kind === "slip") return;
+    // a length that is wrong by more than rounding is told so, and what it should be
+    const computed = judged.kind === "differs" ? judged.cut.length : null;
+    if (computed !== null && Math.abs(length - computed) > step) return;
+    const up = computed ?? roundedUp(length, step);
     report({
       messageId: "off",
       at: "length",

@@ -1,0 +1,47 @@
+import { defineRule } from "../rule";
+import { isMost } from "../sheet-habits";
+import { offStep } from "../step";
+
+export default defineRule({
+  code: "LEN107",
+  name: "lengths-keep-another-step",
+  severity: "off-standard",
+  docs: {
+    summary: "Most lengths of the sheet are no multiples of the step that the standard rounds lengths to.",
+    why: "One length off the step is a slip; most of them are a habit, or the list was written to another standard.",
+    failing: [
+      { rows: [1020, 1530, 2010, 2540, 3080].map((length) => ({ size: "H16", shape: "00", length })) },
+    ],
+    passing: [
+      { rows: [1025, 1525, 2000, 2550, 3075].map((length) => ({ size: "H16", shape: "00", length })) },
+    ],
+  },
+  messages: {
+    kept: "{off} of {lengths} lengths are no multiples of the {step} of {standard}; they keep {kept}: was the list written to another standard? Choose it and check again, or round the lengths",
+    none: "{off} of {lengths} lengths are no multiples of the {step} of {standard}: was the list written to another standard? Choose it and check again, or round the lengths",
+  },
+  checkSheet(sheet, { standard }, report) {
+    const { offStepShare, standardMeant } = sheet.habits;
+    if (!isMost(offStepShare) || standardMeant !== null) return;
+    const { step, cite } = standard.lengthRounding;
+    const typed = sheet.bars.filter(({ row }) => row.length !== null);
+    const off = typed.filter(({ row }) => offStep(row.length ?? 0, step));
+    const first = off[0];
+    if (first === undefined) return;
+    const kept = sheet.reading.lengthStep;
+    report({
+      messageId: kept === null ? "none" : "kept",
+      outcome: "unsure",
+      row: first,
+      at: "length",
+      values: {
+        off: off.length,
+        lengths: typed.length,
+        step: { mm: step },
+        standard: standard.id,
+        kept: { mm: kept ?? 0 },
+      },
+      cite,
+    });
+  },
+});
