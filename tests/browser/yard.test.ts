@@ -162,7 +162,9 @@ describe("the yard's side of the workbench", () => {
 
   test("should make the cut list and the labels", async () => {
     await part("pages").locator(".make-cut-list").click();
-    await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Cut list of Schedule");
+    await expect
+      .poll(() => part("pages").locator(".ready-title").textContent(), WAIT)
+      .toBe("Cut list of Schedule");
     // mark 0106 is 13.5 m, the yard's longest stock 12 m
     expect(await part("pages").locator(".refused").textContent()).toMatch(
       /H16, mark 0106, 54 bars, \w+: a piece of 13500 mm is longer than the 11990 mm.*ask the designer for a lap/,
@@ -170,7 +172,9 @@ describe("the yard's side of the workbench", () => {
     await shot("5a-cut-list");
     expect(await violations()).toEqual([]);
     await part("pages").locator(".make-labels").click();
-    await expect.poll(() => part("pages").locator(".ready-title").textContent(), WAIT).toBe("Bundle labels of Schedule");
+    await expect
+      .poll(() => part("pages").locator(".ready-title").textContent(), WAIT)
+      .toBe("Bundle labels of Schedule");
   });
 
   test("should show what a cut list does to the Shop sheet, write it when told to, and take it back", async () => {
