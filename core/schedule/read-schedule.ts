@@ -335,7 +335,10 @@ class SheetReader {
       if (filled.some((column) => holdsWord("accessory", plainWords(shownText(cells[column])))))
         return this.note(cells, row, filled, false);
       if (!hasMark) {
-        this.reasons.set(row, "neither its size nor its count nor its length could be read");
+        this.reasons.set(
+          row,
+          "neither its size nor its count nor its length could be read; a remark or order line belongs outside the columns of the bars",
+        );
         return "unread";
       }
     }

@@ -95,7 +95,12 @@ export class RowInHand {
     const bar = mark === null ? null : this.source.barOfMark(mark);
     const found = bar === null ? null : pick(bar);
     if (found === null) {
-      this.unread(field, column, typed, `it refers to "${mark ?? ""}", which was not found above`);
+      this.unread(
+        field,
+        column,
+        typed,
+        `it refers to "${mark ?? ""}", and no mark above is called so: write the value itself`,
+      );
       return null;
     }
     const proposal = typeof found === "object" ? found.typed : (found as string | number);

@@ -1,4 +1,5 @@
 import type { CellProblem } from "../../schedule/bar-row";
+import { columnWords } from "../../schedule/column-words";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { typedText } from "../typed-text";
@@ -91,5 +92,5 @@ function isOpen({ asks, proposal }: CellProblem): boolean {
 }
 
 function valuesOf({ field, typed, reason }: CellProblem) {
-  return { field, typed: typedText(typed), reason };
+  return { field: columnWords(field), typed: typedText(typed), reason };
 }

@@ -33,6 +33,7 @@ export default defineRule({
   messages: { differs: "mass {mass} is not {count} x {length} x {unitMass} = {computed}" },
   fixes: { computed: { label: "change the mass to {computed}", safety: "needs-review" } },
   checkRow(facts, context, report) {
+    if (facts.sheet.habits.standardMeant !== null) return;
     const { mass } = facts.row;
     const { massRatio, massEach, bar, lengthInForce } = facts;
     if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)

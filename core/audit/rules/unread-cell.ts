@@ -1,3 +1,4 @@
+import { columnWords } from "../../schedule/column-words";
 import { isCellError } from "../../schedule/sheet";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
@@ -28,7 +29,7 @@ export default defineRule({
     for (const { field, typed, outcome, reason } of problems) {
       if (outcome !== "unread") continue;
       // one finding says that the sheet is of another standard, one that a row is fabric
-      if ((isOfAnother && (field === "size" || field === "shape")) || isFabric) continue;
+      if (isOfAnother || isFabric) continue;
       // one finding of the sheet tells of them all
       if (isCellError(typed) && typed.uncalculated === true) continue;
       // words for a shape are as good as any where no list of codes is held: the sheet's note says so
@@ -41,7 +42,7 @@ export default defineRule({
         messageId: typed === null ? "blank" : "unread",
         outcome: "unsure",
         at: field,
-        values: { field, typed: typedText(typed), reason },
+        values: { field: columnWords(field), typed: typedText(typed), reason },
       });
     }
   },

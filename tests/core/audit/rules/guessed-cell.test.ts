@@ -13,7 +13,7 @@ ruleCases(rule, {
           outcome: "unsure",
           severity: "doubtful",
           message:
-            'A "5OO" is open, and was not used: "5OO" may be 500: a letter stands where a digit belongs',
+            'dimension A "5OO" is open, and was not used: "5OO" may be 500: a letter stands where a digit belongs',
         },
       ],
     },

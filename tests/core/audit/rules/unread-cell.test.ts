@@ -11,7 +11,7 @@ ruleCases(rule, {
         {
           cell: "I2",
           outcome: "unsure",
-          message: 'A "#REF!" could not be read: the cell holds the error #REF!',
+          message: 'dimension A "#REF!" could not be read: the cell holds the error #REF!',
         },
       ],
     },
