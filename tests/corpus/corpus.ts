@@ -2,6 +2,7 @@ import type { CorpusSchedule } from "./corpus-schedule";
 import { AUSTRALIA } from "./recipes/australia";
 import { CANADA } from "./recipes/canada";
 import { CHINA } from "./recipes/china";
+import { EUROPE } from "./recipes/europe";
 import { FRANCE } from "./recipes/france";
 import { GERMANY } from "./recipes/germany";
 import { GULF } from "./recipes/gulf";
@@ -10,7 +11,7 @@ import { SOUTH_AFRICA } from "./recipes/south-africa";
 import { UK_FORM } from "./recipes/uk-form";
 import { US_PLACING_LIST } from "./recipes/us-placing-list";
 
-/** Every schedule of the corpus: invented jobs and members in the habits of ten practices. */
+/** Every schedule of the corpus: invented jobs and members in the habits of eleven practices. */
 export const CORPUS: readonly CorpusSchedule[] = [
   ...UK_FORM,
   ...GULF,
@@ -22,4 +23,5 @@ export const CORPUS: readonly CorpusSchedule[] = [
   ...FRANCE,
   ...SOUTH_AFRICA,
   ...CHINA,
+  ...EUROPE,
 ];

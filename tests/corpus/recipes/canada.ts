@@ -38,12 +38,14 @@ const mat = bars(901, "Mat M1");
 const core = bars(902, "Core wall");
 const pier = bars(903, "Pier P2");
 const weir = bars(904, "Weir");
+const bridge = bars(905, "Tablier");
 const TYPES: Readonly<Record<string, string>> = { ell: "17", u: "17", zed: "3", stool: "25", link: "T1" };
 
 /** Placing lists in millimetres with M sizes. */
 export const CANADA: readonly CorpusSchedule[] = [
   ca("ca-mat", "xlsx", { isClean: true, bars: mat, columns: columns(false) }),
   ca("ca-core-types", "csv", { isClean: true, bars: core, columns: columns(true) }),
+  ca("ca-tablier-bilingual", "xlsx", { isClean: true, bars: bridge, columns: bilingual() }),
   ca("ca-pier-untidy", "xlsx", {
     isClean: false,
     bars: withMistakes(pier, { 3: { size: "16M" }, 10: { length: 660 }, 21: { grade: "399Q" } }),
@@ -77,5 +79,18 @@ function columns(byType: boolean): readonly RecipeColumn[] {
     ...(byType ? dimColumns(["A", "B", "C", "D", "E"]) : []),
     field("grade", "Grade"),
     massColumn("Mass (kg)"),
+  ];
+}
+
+function bilingual(): readonly RecipeColumn[] {
+  return [
+    field("mark", "Repère / Mark"),
+    field("total", "Qté / Qty"),
+    field("size", "Dia. / Size"),
+    lengthColumn("Long. (mm)"),
+    field("shape", "Façonnage / Bend type"),
+    field("grade", "Nuance / Grade"),
+    massColumn("Masse (kg)", 1),
+    field("remark", "Remarques"),
   ];
 }

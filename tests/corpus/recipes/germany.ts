@@ -36,11 +36,22 @@ const plate = bars(601, "Bodenplatte");
 const cellar = bars(602, "Kellerwand");
 const hall = bars(603, "Unterzug U1");
 const bridge = bars(604, "Widerlager");
+const ramp = bars(605, "Rampe");
+
+const DIAMETERS = STEELS.map(({ diameter }) => diameter);
 
 /** Stahllisten: positions, metres with a comma, former beside the sketch. */
 export const GERMANY: readonly CorpusSchedule[] = [
   de("de-bodenplatte", "xlsx", { isClean: true, bars: plate, columns: columns(false) }),
   de("de-kellerwand", "csv", { isClean: true, bars: cellar, columns: columns(true), delimiter: ";" }),
+  // units in a row of their own, lengths under the sizes, sums at the foot
+  de("de-rampe-einheiten", "csv", {
+    isClean: true,
+    bars: ramp,
+    columns: bySize(),
+    foot: footBySize(ramp),
+    delimiter: ";",
+  }),
   de("de-unterzug-untidy", "xlsx", {
     isClean: false,
     bars: withMistakes(hall, { 4: { size: 13 }, 11: { former: 30 }, 19: { length: 700 } }),
@@ -91,4 +102,42 @@ function columns(hasComma: boolean): readonly RecipeColumn[] {
       ? { key: "mass", head: "Masse [kg]", value: ({ mass }) => mass?.toFixed(2).replace(".", ",") ?? null }
       : massColumn("Masse [kg]"),
   ];
+}
+
+function bySize(): readonly RecipeColumn[] {
+  return [
+    field("mark", ["Pos.", null]),
+    field("total", ["Anzahl", "Stck"]),
+    field("size", ["Ø", "mm"]),
+    lengthColumn(["Einzellänge", "m"], metresWithComma(2)),
+    ...DIAMETERS.map(
+      (diameter): RecipeColumn => ({
+        key: "other",
+        head: [`Ø ${diameter}`, "m"],
+        value: (bar) => (bar.diameter === diameter ? withComma(metresIn([bar])) : null),
+      }),
+    ),
+    field("remark", ["Bemerkung", null]),
+  ];
+}
+
+function footBySize(bars: CorpusSchedule["bars"]): (string | null)[][] {
+  const before = [null, null, null];
+  const under = (diameter: number) => metresIn(bars.filter((bar) => bar.diameter === diameter));
+  return [
+    [...before, "Länge m", ...DIAMETERS.map((diameter) => withComma(under(diameter)))],
+    [...before, "kg/m", ...STEELS.map(({ mass }) => withComma(mass, 3))],
+    [...before, "Gewicht kg", ...STEELS.map(({ diameter, mass }) => withComma(under(diameter) * mass))],
+  ];
+}
+
+function metresIn(bars: CorpusSchedule["bars"]): number {
+  return bars.reduce(
+    (sum, { length, total }) => sum + (typeof length === "number" ? (length * (total ?? 0)) / 1000 : 0),
+    0,
+  );
+}
+
+function withComma(number: number, decimals = 2): string {
+  return number.toFixed(decimals).replace(".", ",");
 }

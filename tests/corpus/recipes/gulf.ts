@@ -22,6 +22,15 @@ const villa = codedBars({
     ["Neck column", 12],
   ],
 });
+const annex = codedBars({
+  seed: 205,
+  count: 40,
+  prefix: "T",
+  members: [
+    ["Tie beam", 6],
+    ["Slab", 1],
+  ],
+});
 const podium = codedBars({ seed: 203, count: 40, prefix: "T", members: [["Podium beam PB1", 4]] });
 const basement = codedBars({ seed: 204, count: 40, prefix: "T", members: [["Basement wall", 3]] });
 
@@ -29,6 +38,12 @@ const basement = codedBars({ seed: 204, count: 40, prefix: "T", members: [["Base
 export const GULF: readonly CorpusSchedule[] = [
   gulf("gulf-raft", "xlsx", { isClean: true, bars: raft, columns: form() }),
   gulf("gulf-villa", "csv", { isClean: true, bars: villa, columns: list(villa) }),
+  gulf("gulf-annex-two-languages", "xlsx", {
+    isClean: true,
+    bars: annex,
+    columns: twoLanguages(annex),
+    title: [["جدول حديد التسليح", null, null, "BAR BENDING SCHEDULE"], []],
+  }),
   gulf("gulf-podium-untidy", "xlsx", {
     isClean: false,
     bars: withMistakes(podium, { 4: { size: "T18" }, 11: { length: 975 }, 25: { total: 7 } }),
@@ -62,6 +77,21 @@ function form(): readonly RecipeColumn[] {
     field("shape", "Shape Code"),
     ...dimColumns(["A", "B", "C", "D", "E/R"]),
     field("remark", "Remarks"),
+  ];
+}
+
+function twoLanguages(bars: CorpusSchedule["bars"]): readonly RecipeColumn[] {
+  return [
+    memberOnce("العنصر\nElement", bars),
+    field("mark", "رقم السيخ\nBar Mark"),
+    field("size", "القطر\nDia"),
+    field("members", "عدد العناصر\nNo. of Elements"),
+    field("each", "العدد في العنصر\nNo. in each"),
+    field("total", "العدد الكلي\nTotal No."),
+    lengthColumn("الطول\nLength (m)", metres(3)),
+    field("shape", "الشكل\nShape"),
+    ...dimColumns(["A", "B", "C", "D", "E/R"]),
+    massColumn("الوزن\nWeight (kg)", 1),
   ];
 }
 

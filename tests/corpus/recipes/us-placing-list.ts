@@ -51,12 +51,20 @@ const byPath = bars(401);
 const byType = bars(402);
 const pit = bars(403);
 const dock = bars(404);
+const culvert = bars(405);
 const TYPES: Readonly<Record<string, string>> = { ell: "17", u: "17", zed: "3", stool: "25", link: "T1" };
 
 /** Lists in feet and inches with bend types or our paths. */
 export const US_PLACING_LIST: readonly CorpusSchedule[] = [
   us("us-footings-by-path", "xlsx", { isClean: true, bars: byPath, columns: pathColumns() }),
   us("us-beams-by-type", "csv", { isClean: true, bars: byType, columns: typeColumns() }),
+  us("us-culvert-feet-inches", "csv", {
+    isClean: true,
+    bars: culvert,
+    columns: apartColumns(),
+    delimiter: "\t",
+    title: [["BAR LIST BOX CULVERT"]],
+  }),
   us("us-pit-untidy", "xlsx", {
     isClean: false,
     bars: withMistakes(pit, {
@@ -82,6 +90,24 @@ function us(
   rest: Pick<CorpusSchedule, "isClean" | "bars" | "columns"> & Partial<CorpusSchedule>,
 ): CorpusSchedule {
   return corpusSchedule({ name, practice: "US placing list", standard: "ACI318:2019", format, ...rest });
+}
+
+/** Feet in one column and inches in the next, sizes without their sign. */
+function apartColumns(): readonly RecipeColumn[] {
+  return [
+    field("mark", "MARK"),
+    field("total", "NO."),
+    { key: "size", head: "SIZE", value: ({ size }) => Number(String(size).slice(1)) },
+    lengthColumn("FT", (mm) => Math.floor(Math.round((mm / INCH) * 2) / 24)),
+    {
+      key: "other",
+      head: "IN",
+      value: ({ length }) => (typeof length === "number" ? (Math.round((length / INCH) * 2) % 24) / 2 : null),
+    },
+    field("grade", "GRADE"),
+    massColumn("WEIGHT (LB)", 0, POUND),
+    field("member", "LOCATION"),
+  ];
 }
 
 function pathColumns(): readonly RecipeColumn[] {
