@@ -93,7 +93,37 @@ export function findHeader(
     const below = joined(source, rows.slice(1, best.bottom - row + 1), best.bottom, standard);
     if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
   }
+  typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   return { top: row, bottom: best.bottom, blocks: blocksOf(best, rows, standard) };
+}
+
+const SAMPLED_TYPES = 12;
+const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
+
+/** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
+function typesByContent(
+  columns: FoundColumn[],
+  source: HeaderSource,
+  bottom: number,
+  standard: Standard,
+): void {
+  const kinds = columns.map(({ meaning }) => meaning?.kind);
+  const index = columns.findIndex(
+    ({ meaning, header, corrected }) => meaning?.kind === "grade" && !corrected && /typ/i.test(header),
+  );
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
+  }
+  const most = (is: (text: string) => boolean) => texts.filter(is).length * 2 > texts.length;
+  if (!kinds.includes("size") && most((text) => /\d/.test(text) && isBarSize(text, standard))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "size" } };
+  } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
+  }
 }
 
 /** Columns whose whole stack, this top row's text first, is a known word. */

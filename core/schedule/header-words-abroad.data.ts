@@ -337,7 +337,7 @@ export const HEADER_WORDS_ABROAD: PrintedTable<HeaderWords> = {
     { kind: "remark", use: "Russian and Ukrainian", words: ["примечание", "примечания"] },
     { kind: "member", use: "Nordic", words: ["bygningsdel", "byggdel", "konstruktionsdel", "konstruksjon"] },
     { kind: "mark", use: "Nordic", words: ["littera", "lnr", "pos nr", "stang nr", "merke"] },
-    { kind: "size", use: "Nordic", words: ["diameter", "stangdiameter"] },
+    { kind: "size", use: "Nordic", words: ["dim", "diameter", "stangdiameter"] },
     { kind: "total", use: "Nordic", words: ["stk", "totalt antal", "totalt antall"] },
     { kind: "length", use: "Nordic", words: ["langd", "lengde", "klipplangd", "kappelengde", "laengde"] },
     {

@@ -1,5 +1,7 @@
 import { defineRule } from "../rule";
 
+const DIMENSIONS = ["A", "B", "C", "D", "E"] as const;
+
 export default defineRule({
   code: "SHAPE103",
   name: "dimension-missing",
@@ -16,6 +18,8 @@ export default defineRule({
     if (definition === null) return;
     // a straight bar is often scheduled by its length alone
     if (facts.isStraight && row.length !== null) return;
+    // a table without columns for dimensions lacks them in every row: the sheet's note says so
+    if (!DIMENSIONS.some((letter) => facts.has(letter))) return;
     for (const letter of definition.dims) {
       if (facts.dim(letter) !== null || definition.optionalDims?.includes(letter)) continue;
       if (row.problems?.some(({ field }) => field === letter) || row.varying?.field === letter) continue;

@@ -45,6 +45,9 @@ export default defineRule({
     const missing = NEEDED.filter(([field]) => !sheet.has(field) && !isHeldElsewhere(field, sheet)).map(
       ([, words]) => words,
     );
+    if (!sheet.has("A") && sheet.bars.some(({ definition }) => (definition?.dims.length ?? 0) > 1)) {
+      missing.unshift("the dimensions of the shapes in columns A, B, C");
+    }
     if (missing.length === 0) return;
     report({ messageId: "missing", outcome: "unsure", values: { facts: missing.join(", ") } });
   },

@@ -155,6 +155,24 @@ describe("lists as others write them", () => {
     expect(reading.bars[1]).toMatchObject({ member: "Unit ST2", members: 4, each: 5 });
   });
 
+  it("should tell by its cells what a column of bar types holds", () => {
+    const sizes = read("BS8666:2005", [
+      ["Ref", "Bar type", "No.", "Len. (m)", "Total (kg)"],
+      [1, "H16", 61, 7.4, 712.8],
+      [2, "H12", 38, 12, 404.9],
+    ]);
+    expect(lines(sizes)).toEqual([" 1 16 x61 7400", " 2 12 x38 12000"]);
+    const shapes = read("ACI318:2019", [
+      ["PCS", "SIZE", "LGTH", "MARK", "TYPE"],
+      [40, "#5", "20-00", "501", "STR"],
+      [36, "#4", "8-06", "402", "STR"],
+    ]);
+    expect(shapes.bars.map(({ shape, grade }) => [shape, grade])).toEqual([
+      ["00", null],
+      ["00", null],
+    ]);
+  });
+
   it("should keep page titles, wire and spacers out of members and bars", () => {
     const reading = read("BS8666:2005", [
       ["ref", "size", "qty", "length", "sc"],
