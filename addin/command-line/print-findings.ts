@@ -1,8 +1,7 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
 import type { Sheet } from "../../core/schedule";
-import { tonnageByPour } from "../../core/totals";
-import { rowMasses } from "./row-mass";
+import { reckonTonnage } from "../../core/totals/reckon-tonnage";
 import type { Streams } from "./streams";
 
 /** Findings grouped by severity, the worst first, and a line that sums up. */
@@ -36,14 +35,14 @@ function summary(report: AuditReport, sheets: readonly Sheet[]): string {
   const { bars, unread } = report.rows;
   const unreadRows = unread === 0 ? "" : `, ${unread} rows not read`;
   const silenced = report.silenced.length === 0 ? "" : `, ${report.silenced.length} silenced`;
-  const lines = report.sheets.flatMap(({ sheet, reading }) => {
-    const source = sheets.find(({ name }) => name === sheet);
-    const masses = source === undefined ? [] : rowMasses(source, reading, report.standard);
-    return masses.flatMap((row) => (row === null ? [] : { pour: "", size: "", mass: row.mass }));
+  const read = report.sheets.flatMap(({ sheet: name, reading }) => {
+    const sheet = sheets.find((one) => one.name === name);
+    return sheet === undefined ? [] : [{ sheet, reading }];
   });
-  const tonnes = tonnageByPour(lines).total;
+  // as the totals count them: without bars struck through or superseded
+  const { total } = reckonTonnage(read, report.standard).tonnage;
   return (
     `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ${broken("unsafe")} unsafe, ` +
-    `${broken("unbendable")} unbendable, ${report.findings.length} findings in all${silenced}; ${tonnes.toFixed(3)} t`
+    `${broken("unbendable")} unbendable, ${report.findings.length} findings in all${silenced}; ${total.toFixed(3)} t`
   );
 }

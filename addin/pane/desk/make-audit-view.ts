@@ -3,10 +3,11 @@ import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
 import { RowFacts, rowKey } from "../../../core/audit/row-facts";
 import { SheetFacts } from "../../../core/audit/sheet-facts";
-import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
+import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnWords } from "../../../core/schedule/column-words";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
+import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
 import { columnLetters, parseAddress } from "../../ooxml/cell-address";
 import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
 import { decisionsView } from "./make-decisions-view";
@@ -173,21 +174,14 @@ function masses(
 ): Pick<AuditView, "mass" | "massAffected" | "barsWithoutMass"> {
   const sum = { mass: 0, massAffected: 0, barsWithoutMass: 0 };
   if (reading === undefined) return sum;
-  const facts = new SheetFacts(sheet, reading);
-  for (const bar of reading.bars) {
-    const mass = rowMass(bar, facts, standard);
-    if (mass === null) {
-      sum.barsWithoutMass += 1;
-      continue;
-    }
+  // as the totals count them: without bars struck through or superseded
+  const { masses, withoutMass } = reckonTonnage([{ sheet, reading }], standard);
+  sum.barsWithoutMass = withoutMass;
+  reading.bars.forEach((bar, index) => {
+    const mass = masses[0]?.[index]?.mass ?? 0;
     sum.mass += mass;
     const severity = worst.get(bar.row)?.severity;
     if (severity !== undefined && DANGEROUS.has(severity)) sum.massAffected += mass;
-  }
+  });
   return sum;
-}
-
-function rowMass(bar: BarRow, sheet: SheetFacts, standard: Standard): number | null {
-  const { massEach, count } = new RowFacts(bar, sheet, standard);
-  return massEach === null || count === null ? null : massEach * count;
 }
