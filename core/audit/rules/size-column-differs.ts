@@ -8,7 +8,7 @@ export default defineRule({
   severity: "off-standard",
   docs: {
     summary: "The length or mass of a row stands under another bar size than the row's own.",
-    why: "The columns by size are added up and bought by; in the wrong one the steel is ordered in the wrong size.",
+    why: "The columns by size are added up and bought by; in the wrong one the steel is ordered in the wrong size. It takes a list with such columns: no small table can show it.",
     failing: [],
     passing: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] }],
   },
