@@ -16,7 +16,7 @@ export default defineRule({
     ],
   },
   messages: {
-    twice: "total {total} is {members} members x {members} x {each}: the members are multiplied twice",
+    twice: "total {total} is {members} x {members} x {each}: the members are multiplied twice",
   },
   fixes: { once: { label: "change the total to {product}", safety: "needs-review" } },
   checkRow(facts, _context, report) {

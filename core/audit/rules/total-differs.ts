@@ -16,7 +16,7 @@ export default defineRule({
     ],
   },
   messages: {
-    differs: "total {total} is not {members} members x {each} in each = {product}",
+    differs: "total {total} is not {members} x {each} = {product}, members times bars in each",
   },
   fixes: { product: { label: "change the total to {product}", safety: "needs-review" } },
   checkRow(facts, _context, report) {

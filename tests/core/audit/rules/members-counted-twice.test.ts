@@ -13,7 +13,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "F2",
-          message: "total 192 is 4 members x 4 x 12: the members are multiplied twice",
+          message: "total 192 is 4 x 4 x 12: the members are multiplied twice",
           after: { F2: 48 },
         },
       ],
