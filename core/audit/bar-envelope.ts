@@ -86,18 +86,26 @@ function narrowest(legs: number, diameter: number, limit: number): number | null
 }
 
 function layCorners(legs: number): void {
-  let heading = 0;
   let x = 0;
   let y = 0;
+  let alongX = 1;
+  let alongY = 0;
   across[0] = 0;
   up[0] = 0;
   for (let at = 0; at < legs; at += 1) {
     const length = lengths[at] as number;
-    x += length * Math.cos(heading);
-    y += length * Math.sin(heading);
+    x += length * alongX;
+    y += length * alongY;
     across[at + 1] = x;
     up[at + 1] = y;
-    heading += (angles[at] as number) * DEGREE;
+    const angle = angles[at] as number;
+    // nearly every bend is a right angle
+    const isRight = angle === 90 || angle === -90;
+    const cosine = isRight ? 0 : Math.cos(angle * DEGREE);
+    const sine = isRight ? Math.sign(angle) : Math.sin(angle * DEGREE);
+    const turnedX = alongX * cosine - alongY * sine;
+    alongY = alongX * sine + alongY * cosine;
+    alongX = turnedX;
   }
 }
 

@@ -24,9 +24,14 @@ export function standardMeant(
   inForce: Standard | undefined,
 ): StandardMeant | null {
   if (inForce === undefined || bars.length < FEWEST_ROWS) return null;
-  const misfits = bars.filter(({ row }) => !isHeld(row.size, row, inForce));
-  const first = misfits[0];
-  if (first === undefined || misfits.length * 2 <= bars.length) return null;
+  let first: BarRow | undefined;
+  let misfits = 0;
+  for (const { row } of bars) {
+    if (isHeld(row.size, row, inForce)) continue;
+    first ??= row;
+    misfits += 1;
+  }
+  if (first === undefined || misfits * 2 <= bars.length) return null;
   let best: { id: string; fitting: number } | null = null;
   for (const id of STANDARD_IDS) {
     const other = id === inForce.id ? null : resolveStandard(id);
@@ -34,7 +39,7 @@ export function standardMeant(
     const fitting = bars.filter(({ row }) => fits(row, other)).length;
     if (fitting >= bars.length * NEARLY_ALL && fitting > (best?.fitting ?? 0)) best = { id, fitting };
   }
-  return best === null ? null : { ...best, first: first.row, misfits: misfits.length };
+  return best === null ? null : { ...best, first, misfits };
 }
 
 function fits(row: BarRow, standard: Standard): boolean {

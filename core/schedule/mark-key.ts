@@ -5,5 +5,14 @@ export function markKey(mark: string, member: string | null): string {
     const before = `${member.trim().toUpperCase()}-`;
     if (before !== "-" && bare.startsWith(before)) bare = bare.slice(before.length);
   }
-  return bare[0] === "0" ? bare.replace(/^0+(?=[0-9A-Z])/, "") : bare;
+  let start = 0;
+  while (bare.charCodeAt(start) === ZERO && isDigitOrLetter(bare.charCodeAt(start + 1))) start += 1;
+  return start === 0 ? bare : bare.slice(start);
+}
+
+const ZERO = 48;
+
+/** 0 to 9 or A to Z; false past the end. */
+function isDigitOrLetter(code: number): boolean {
+  return (code >= ZERO && code <= 57) || (code >= 65 && code <= 90);
 }

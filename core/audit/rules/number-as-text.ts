@@ -1,4 +1,5 @@
 import type { ColumnKind, TableReading } from "../../schedule/bar-row";
+import type { Sheet } from "../../schedule/sheet";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
@@ -48,7 +49,7 @@ export default defineRule({
         table = row.table;
         columns = numberColumns(table);
       }
-      if (!columns.some((column) => typeof sheet.sheet.cell(row.row, column) === "string")) continue;
+      if (!holdsText(sheet.sheet, row.row, columns)) continue;
       const edits = textNumbers(facts);
       if (edits.length > 0) found.push({ facts, edits });
     }
@@ -65,6 +66,15 @@ export default defineRule({
     }
   },
 });
+
+function holdsText(sheet: Sheet, row: number, columns: readonly number[]): boolean {
+  const cells = sheet.rowCells?.(row);
+  for (let at = 0; at < columns.length; at += 1) {
+    const column = columns[at] as number;
+    if (typeof (cells === undefined ? sheet.cell(row, column) : cells[column]) === "string") return true;
+  }
+  return false;
+}
 
 function numberColumns({ columns }: TableReading): readonly number[] {
   return NUMBER_COLUMNS.flatMap((kind) => columns.get(kind)?.column ?? []);
