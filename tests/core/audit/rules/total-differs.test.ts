@@ -12,7 +12,9 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, members: 4, each: 12, total: 47 }],
-      says: [{ cell: "F2", message: "total 47 is not 4 x 12 = 48, members times bars in each", after: { F2: 48 } }],
+      says: [
+        { cell: "F2", message: "total 47 is not 4 x 12 = 48, members times bars in each", after: { F2: 48 } },
+      ],
     },
   ],
 });
