@@ -1,7 +1,6 @@
 import type { Standard } from "../standards/port";
 import type {
   BarRow,
-  ColumnKind,
   RowClass,
   ScheduleReading,
   SheetGuess,
@@ -9,41 +8,29 @@ import type {
   TableReading,
   TotalRow,
 } from "./bar-row";
-import { cleanText } from "./clean-text";
 import { decideColumns } from "./decide-columns";
-import { findHeader, type Header, type HeaderBlock, type HeaderSource, knownWords } from "./find-header";
+import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
 import { finishReading } from "./finish-reading";
+import { isFilledIn } from "./is-filled-in";
+import { listsOtherThings } from "./lists-other-things";
+import { memberHeading } from "./member-heading";
 import { type BarRowReader, barRowReader } from "./read-bar-row";
 import { type Carried, isSameCarried } from "./read-count-cells";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import { readRemark } from "./read-remark";
-import { KNOWN_HEADER_WORDS, recogniseHeader } from "./recognise-header";
+import { KNOWN_HEADER_WORDS } from "./recognise-header";
+import { numbersColumns, repeatsHeader } from "./repeated-header";
 import { type ColumnDecision, keepForRereading, type Resumable } from "./reread-rows";
 import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./row-cells";
 import { holdsWord, isWord, plainWords } from "./row-words";
 import type { Cell, Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
-import { splitPasted } from "./split-pasted";
+import { inOneColumn, splitPasted } from "./split-pasted";
 import { isFootRow, sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
 import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
-const REPEATED_SHARE = 0.8;
-const LEAST_NUMBERED = 5;
-const SAMPLE_OF_SIZES = 40;
-/** 926x2040, 203x203x46 UC, 150 x 75: width by height, where a bar has one diameter */
-const SIZE_OF_OTHER_THINGS = /\d{2,}\s*x\s*\d{2,}\s*x|\d{3,}\s*x\s*\d{2,}|^\D+$/i;
-/** A table with none of these, without sizes and with a column that is not known lists other things. */
-const TELLS_OF_BARS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
-  "shape",
-  "A",
-  "members",
-  "each",
-  "former",
-  "grade",
-]);
-const MOST_HEADING_CELLS = 4;
 /** "1,234", "= 1,234", "1,234 kg" */
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
@@ -167,7 +154,9 @@ class SheetReader {
       }
       return "blank";
     }
-    if (this.repeatsHeader(cells, filled) || this.numbersColumns(cells, row, filled)) return "heading";
+    const layouts = this.blocks.map(({ reader: { layout } }) => layout);
+    if (repeatsHeader(layouts, cells, filled)) return "heading";
+    if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return "heading";
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return "heading";
     if (this.beginsSummary(cells, row, filled)) return "heading";
     if (this.blocks.length === 0) return this.outside(cells, row, filled);
@@ -191,41 +180,13 @@ class SheetReader {
     return filled.filter((column) => column >= from && column < to);
   }
 
-  private repeatsHeader(cells: readonly Cell[], filled: readonly number[]): boolean {
-    if (filled.length < 2) return false;
-    return this.blocks.some(({ reader: { layout } }) =>
-      layout.headerTexts.some((texts) => {
-        if (texts.size < 2) return false;
-        let same = 0;
-        let own = 0;
-        for (const column of filled) {
-          if (column < layout.left || column > layout.right) continue;
-          own += 1;
-          if (texts.get(column) === String(cells[column]).trim().toLowerCase()) same += 1;
-        }
-        return own > 1 && same >= own * REPEATED_SHARE && same * 2 >= texts.size;
-      }),
-    );
-  }
-
-  /** "1 2 3 4 …" right under a header numbers its columns. */
-  private numbersColumns(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
-    if (filled.length < LEAST_NUMBERED || row !== this.headerUntil + 1) return false;
-    let before: number | null = null;
-    for (const column of filled) {
-      const number = Number(String(cells[column]).replace(/^\((.*)\)$/, "$1"));
-      if (!Number.isInteger(number) || (before === null ? number > 2 : number !== before + 1)) return false;
-      before = number;
-    }
-    return true;
-  }
-
   private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
     const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
     if (least !== undefined && !allKnown(cells)) return false;
     const header = findHeader(source, row, this.standard, least);
-    if (header === null || header.blocks.some((block) => this.listsOtherThings(header, block))) return false;
+    if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
+      return false;
     const kept = this.blocks.filter(({ reader: { layout } }) =>
       header.blocks.every(({ left, right }) => right < layout.left || left > layout.right),
     );
@@ -234,24 +195,6 @@ class SheetReader {
     );
     this.headerUntil = header.bottom;
     return true;
-  }
-
-  /** True where the cells under "Size" are of doors, sections and the like, and none could be a bar's. */
-  private listsOtherThings(header: Header, { columns, bySize, unknown }: HeaderBlock): boolean {
-    const column = columns.find(({ kind }) => kind === "size")?.column;
-    if (column === undefined) {
-      const tells = bySize.length > 0 || columns.some(({ kind }) => TELLS_OF_BARS.has(kind));
-      return !tells && unknown.length > 0;
-    }
-    let other = 0;
-    const last = Math.min(this.sheet.rowCount, header.bottom + 1 + SAMPLE_OF_SIZES);
-    for (let row = header.bottom + 1; row < last; row += 1) {
-      const cell = this.access.cells(row)[column];
-      if (cell === null || cell === undefined || cell === "") continue;
-      if (typeof cell !== "string" || !SIZE_OF_OTHER_THINGS.test(cleanText(cell))) return false;
-      other += 1;
-    }
-    return other > 1;
   }
 
   private blocksOf(header: Header): Block[] {
@@ -329,7 +272,11 @@ class SheetReader {
     }
     if (!hasShape && isTitleOrFoot(cells, filled) && !reader.readsSize(cells))
       return this.note(cells, row, filled, false);
-    if (!hasSize && !hasShape && this.headsMember(block, cells, filled)) return "heading";
+    const heading = hasSize || hasShape ? null : memberHeading(reader, cells, filled);
+    if (heading !== null) {
+      this.carryHeading(block.carried, heading);
+      return "heading";
+    }
     const needsNoName = !table.columns.has("size") && !table.columns.has("mark");
     if (hasSize && !hasShape && !reader.namesBar(cells)) {
       if (filled.some((column) => holdsWord("accessory", plainWords(shownText(cells[column])))))
@@ -446,33 +393,6 @@ class SheetReader {
     return this.note(cells, row, [column], true);
   }
 
-  /** "Unit ST2 | No. of units: | 4": a member and its number over several cells, with nothing of a bar. */
-  private headsMember(
-    { reader, carried }: Block,
-    cells: readonly Cell[],
-    filled: readonly number[],
-  ): boolean {
-    const { columns } = reader.layout.table;
-    if (filled.length < 2 || filled.length > MOST_HEADING_CELLS) return false;
-    const texts = filled.filter((column) => typeof cells[column] === "string");
-    const saysMembers = texts.some((column) => recogniseHeader(String(cells[column]))?.kind === "members");
-    const hasLength = isFilledIn(reader.layout.table, "length", filled);
-    if (!saysMembers && (hasLength || reader.fieldsFilled(cells) > 1)) return false;
-    const text = filled.map((column) => shownText(cells[column])).join(" ");
-    const heading = readHeading(text);
-    const member = columns.get("member")?.column;
-    const members = columns.get("members")?.column;
-    const count = members === undefined ? null : cells[members];
-    if (filled.length === 2 && texts.length === 1 && texts[0] === member && typeof count === "number") {
-      this.carryHeading(carried, { member: shownText(cells[texts[0] as number]), members: count });
-      return true;
-    }
-    if (heading.members === null || heading.member === null || !isHeadingText(text, texts[0] === filled[0]))
-      return false;
-    this.carryHeading(carried, heading);
-    return true;
-  }
-
   private carryHeading(carried: Carried, { member, members }: Heading): void {
     if (member !== null) {
       carried.member = member;
@@ -533,11 +453,6 @@ const RANK: Readonly<Record<RowClass, number>> = {
   bar: 5,
 };
 
-function isFilledIn(table: TableReading, kind: ColumnKind, filled: readonly number[]): boolean {
-  const column = table.columns.get(kind)?.column;
-  return column !== undefined && filled.includes(column);
-}
-
 function allKnown(cells: readonly Cell[]): boolean {
   const filled = filledColumns(cells);
   return (
@@ -551,15 +466,4 @@ function unreadReason(mark: boolean, size: boolean, fields: number): string {
   if (mark) return "a mark, but neither size, count, length nor shape beside it";
   if (size) return "a size, but neither mark, count, length nor shape beside it";
   return fields > 1 ? "neither mark nor size" : "no field of a bar could be made out";
-}
-
-/** A pasted list stands in one column of the sheet, so every column of the reading is that one. */
-function inOneColumn(reading: ScheduleReading): ScheduleReading {
-  for (const table of reading.tables) {
-    for (const column of table.columns.values()) (column as { column: number }).column = 0;
-  }
-  for (const bar of reading.bars) {
-    for (const problem of bar.problems ?? []) (problem as { column: number }).column = 0;
-  }
-  return { ...reading, pasted: true };
 }

@@ -1,3 +1,4 @@
+import type { ScheduleReading } from "./bar-row";
 import type { Cell, Sheet } from "./sheet";
 
 const GAP = /\t|\s{2,}/;
@@ -46,4 +47,15 @@ function partsOf(cell: Cell): Cell[] {
     .trim()
     .split(GAP)
     .filter((part) => part !== "");
+}
+
+/** A pasted list stands in one column of the sheet, so every column of the reading is that one. */
+export function inOneColumn(reading: ScheduleReading): ScheduleReading {
+  for (const table of reading.tables) {
+    for (const column of table.columns.values()) (column as { column: number }).column = 0;
+  }
+  for (const bar of reading.bars) {
+    for (const problem of bar.problems ?? []) (problem as { column: number }).column = 0;
+  }
+  return { ...reading, pasted: true };
 }
