@@ -1,4 +1,4 @@
-import { columnWords } from "../schedule/column-words";
+import { columnWords } from "../schedule/columns/column-words";
 import type { ColumnCorrection } from "../schedule/read-options";
 import type { AuditSettings } from "./audit-settings";
 

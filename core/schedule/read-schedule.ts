@@ -8,27 +8,27 @@ import type {
   TableReading,
   TotalRow,
 } from "./bar-row";
-import { decideColumns } from "./decide-columns";
-import { findHeader, type Header, type HeaderSource, knownWords } from "./find-header";
-import { finishReading } from "./finish-reading";
-import { isFilledIn } from "./is-filled-in";
-import { listsOtherThings } from "./lists-other-things";
-import { memberHeading } from "./member-heading";
-import { type BarRowReader, barRowReader } from "./read-bar-row";
-import { type Carried, isSameCarried } from "./read-count-cells";
-import { type Heading, isHeadingText, readHeading } from "./read-heading";
+import { type Carried, isSameCarried } from "./cells/read-count-cells";
+import { readRemark } from "./cells/read-remark";
+import { holdsWord, isWord, plainWords } from "./cells/row-words";
+import { decideColumns } from "./columns/decide-columns";
+import { findHeader, type Header, type HeaderSource, knownWords } from "./header/find-header";
+import { listsOtherThings } from "./header/lists-other-things";
+import { KNOWN_HEADER_WORDS } from "./header/recognise-header";
+import { numbersColumns, repeatsHeader } from "./header/repeated-header";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
-import { readRemark } from "./read-remark";
-import { KNOWN_HEADER_WORDS } from "./recognise-header";
-import { numbersColumns, repeatsHeader } from "./repeated-header";
 import { type ColumnDecision, keepForRereading, type Resumable } from "./reread-rows";
-import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./row-cells";
-import { holdsWord, isWord, plainWords } from "./row-words";
+import { finishReading } from "./rows/finish-reading";
+import { isFilledIn } from "./rows/is-filled-in";
+import { memberHeading } from "./rows/member-heading";
+import { type BarRowReader, barRowReader } from "./rows/read-bar-row";
+import { type Heading, isHeadingText, readHeading } from "./rows/read-heading";
+import { filledColumns, isTitleOrFoot, labelOf, shownText } from "./rows/row-cells";
+import { isFootRow, sizesInRow, sumsOnly, totalKind, totalRow } from "./rows/sum-rows";
+import { addTitleFacts } from "./rows/title-facts";
 import type { Cell, Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
 import { inOneColumn, splitPasted } from "./split-pasted";
-import { isFootRow, sizesInRow, sumsOnly, totalKind, totalRow } from "./sum-rows";
-import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 /** "1,234", "= 1,234", "1,234 kg" */

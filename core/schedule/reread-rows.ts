@@ -1,10 +1,10 @@
 import type { Standard } from "../standards/port";
 import type { BarRow, ScheduleReading } from "./bar-row";
-import { SAMPLE_ROWS, type TableLayout } from "./decide-columns";
-import { MOST_ROWS as MOST_HEADER_ROWS } from "./find-header";
-import { lengthStep } from "./finish-reading";
-import { barRowReader } from "./read-bar-row";
-import { type Carried, isSameCarried } from "./read-count-cells";
+import { type Carried, isSameCarried } from "./cells/read-count-cells";
+import { SAMPLE_ROWS, type TableLayout } from "./columns/decide-columns";
+import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
+import { lengthStep } from "./rows/finish-reading";
+import { barRowReader } from "./rows/read-bar-row";
 import type { Cell, Sheet } from "./sheet";
 
 /** What the columns of a table were taken for, and how to decide it again. */

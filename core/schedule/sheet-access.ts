@@ -1,5 +1,5 @@
 import { cellAddress, columnLetters } from "./cell-address";
-import { cleanText } from "./clean-text";
+import { cleanText } from "./cells/clean-text";
 import type { ColumnCorrection, ReadOptions } from "./read-options";
 import type { Cell, Sheet } from "./sheet";
 

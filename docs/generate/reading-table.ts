@@ -1,5 +1,5 @@
-import { HEADER_WORD_ROWS } from "../../core/schedule/header-word-rows";
-import { HEADER_WORDS } from "../../core/schedule/header-words.data";
+import { HEADER_WORD_ROWS } from "../../core/schedule/header/header-word-rows";
+import { HEADER_WORDS } from "../../core/schedule/header/header-words.data";
 import { citationText } from "../../core/standards/citation";
 import { PATTERNS } from "../../tests/core/schedule/patterns/patterns";
 

@@ -4,7 +4,7 @@ import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/fin
 import { RowFacts, rowKey } from "../../../core/audit/row-facts";
 import { SheetFacts } from "../../../core/audit/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
-import { columnWords } from "../../../core/schedule/column-words";
+import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { ColumnKind, ColumnUnit } from "../../../core/schedule/bar-row";
-import { COLUMN_KINDS, columnWords } from "../../../core/schedule/column-words";
+import { COLUMN_KINDS, columnWords } from "../../../core/schedule/columns/column-words";
 import type { AuditView, LimitView, SilenceView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
 import {

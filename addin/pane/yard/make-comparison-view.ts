@@ -1,6 +1,6 @@
 import { type AuditSettings, readAsCorrected } from "../../../core/audit";
 import type { BarRow, Sheet } from "../../../core/schedule";
-import { columnWords } from "../../../core/schedule/column-words";
+import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { type BarChange, compareRevisions, type PourChange, rowMasses } from "../../../core/totals";

@@ -1,5 +1,5 @@
 import type { CellProblem } from "../../schedule/bar-row";
-import { columnWords } from "../../schedule/column-words";
+import { columnWords } from "../../schedule/columns/column-words";
 import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { typedText } from "../typed-text";

@@ -1,4 +1,4 @@
-import { columnWords } from "../../schedule/column-words";
+import { columnWords } from "../../schedule/columns/column-words";
 import { isCellError } from "../../schedule/sheet";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";

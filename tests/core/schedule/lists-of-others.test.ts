@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import { recogniseHeader } from "../../../core/schedule/header/recognise-header";
 import { readSchedule } from "../../../core/schedule/read-schedule";
-import { recogniseHeader } from "../../../core/schedule/recognise-header";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import type { Standard } from "../../../core/standards/port";
 import { resolveStandard } from "../../../core/standards/resolve-standard";

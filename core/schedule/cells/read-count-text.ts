@@ -1,0 +1,142 @@
+import type { GuessCode } from "../bar-row";
+import { shortened } from "./read-length-text";
+import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
+import { isWord, plainWords } from "./row-words";
+
+/** What a text in a count column says. */
+export type CountReading =
+  | {
+      readonly is: "value";
+      readonly value: number;
+      /** written as members x bars each */
+      readonly members: number | null;
+      readonly each: number | null;
+      /** a size written behind the count: "T20" of 2x3T20 */
+      readonly size: string | null;
+      readonly guess: GuessCode | null;
+      readonly asks: boolean;
+      readonly reason: string;
+    }
+  | { readonly is: "ditto" }
+  | { readonly is: "same-as"; readonly mark: string }
+  | { readonly is: "blank" }
+  | { readonly is: "unread"; readonly reason: string };
+
+const WITH_UNIT = /^(\d[\d, ]*(?:\.0+)?)\s*\(?([^\d\s()]+(?:\s[^\d\s()]+)?)\)?$/u;
+const PRODUCT = /^(\d+)\s*[x*]\s*(\d+)(?:\s*([^\d\s].*))?$/i;
+const SUM = /^(\d+(?:\s*\+\s*\d+)+)(?:\s*([^\d\s+].*))?$/;
+const SIZE_BEHIND = /^(?:[a-z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?$/i;
+const RATE = /\d\s*(?:\/|per)\s*(?:m2|m\^2|m3|m|sqm|sq\.?\s*m)\b|@/i;
+const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
+
+/**
+ * Reads a cleaned text of a count column: `8 Nos`, `4 x 12`, `2+3`, `2x3T20`. Products and sums are
+ * worked out, never written together. A rate such as 9/m2 is no count.
+ *
+ * @example readCountText("4 x 12", "thousands") // value 48, members 4, each 12
+ */
+export function readCountText(text: string, comma: CommaUse): CountReading {
+  const plain = plainWords(text);
+  if (plain === "" || isWord("blank", plain)) return { is: "blank" };
+  if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
+  const number = readNumberText(text.replace(/^\((.+)\)$/, "$1"), comma);
+  if (number !== null) return whole(number, text);
+  if (RATE.test(text))
+    return {
+      is: "unread",
+      reason: `"${shortened(text)}" is a rate or a spacing, not a count: an area or a width is needed`,
+    };
+  return (
+    product(text) ??
+    sum(text) ??
+    withUnit(text) ??
+    sameAs(text) ??
+    lookalike(text) ?? { is: "unread", reason: `"${shortened(text)}" is no count` }
+  );
+}
+
+function product(text: string): CountReading | null {
+  const parts = PRODUCT.exec(text);
+  if (parts === null) return null;
+  const size = behind(parts[3]);
+  if (size === undefined) return null;
+  const members = Number(parts[1]);
+  const each = Number(parts[2]);
+  return counted(members * each, { members, each, size });
+}
+
+function sum(text: string): CountReading | null {
+  const parts = SUM.exec(text);
+  if (parts === null) return null;
+  const size = behind(parts[2]);
+  if (size === undefined) return null;
+  const total = (parts[1] ?? "").split("+").reduce((so, part) => so + Number(part), 0);
+  return counted(total, { size });
+}
+
+function behind(text: string | undefined): string | null | undefined {
+  if (text === undefined || isWord("count-unit", plainWords(text))) return null;
+  return SIZE_BEHIND.test(text) ? text : undefined;
+}
+
+function withUnit(text: string): CountReading | null {
+  const parts = WITH_UNIT.exec(text);
+  if (parts === null) return null;
+  const number = readNumberText((parts[1] ?? "").trim(), "thousands");
+  if (number === null) return null;
+  const word = plainWords(parts[2] ?? "");
+  if (isWord("count-unit", word)) return whole(number, text);
+  if (!isWord("count-set", word)) return null;
+  const pairs = /^(?:p|jeux?$)/.test(word) ? number * 2 : number;
+  return counted(pairs, {
+    guess: "set-or-pair",
+    asks: true,
+    reason: `"${shortened(text)}" may be ${number} or ${number * 2} bars: how many bars make a ${word.replace(/s$/, "")}`,
+  });
+}
+
+function sameAs(text: string): CountReading | null {
+  const match = SAME_AS.exec(text);
+  return match === null ? null : { is: "same-as", mark: match[1] ?? "" };
+}
+
+function lookalike(text: string): CountReading | null {
+  const digits = lookalikeDigits(text);
+  const number = digits === null ? null : readNumberText(digits, "thousands");
+  if (number === null || !Number.isInteger(number)) return null;
+  return counted(number, {
+    guess: "lookalike-digit",
+    asks: true,
+    reason: `"${shortened(text)}" may be ${digits}: a letter stands where a digit belongs`,
+  });
+}
+
+/** A count has to be a whole number from 0; anything else is unread and says so. */
+function whole(number: number, typed: string): CountReading {
+  if (Number.isSafeInteger(number) && number >= 0) return counted(number, {});
+  const what = number < 0 ? "is negative" : "is no whole number";
+  return { is: "unread", reason: `${shortened(typed)} ${what}, so it is no count of bars` };
+}
+
+interface Extra {
+  readonly members?: number;
+  readonly each?: number;
+  readonly size?: string | null;
+  readonly guess?: GuessCode;
+  readonly asks?: boolean;
+  readonly reason?: string;
+}
+
+function counted(value: number, extra: Extra): CountReading {
+  if (!Number.isSafeInteger(value)) return { is: "unread", reason: "the count is too large" };
+  return {
+    is: "value",
+    value,
+    members: extra.members ?? null,
+    each: extra.each ?? null,
+    size: extra.size ?? null,
+    guess: extra.guess ?? null,
+    asks: extra.asks ?? false,
+    reason: extra.reason ?? "",
+  };
+}

@@ -1,0 +1,87 @@
+import type { GuessCode } from "../bar-row";
+import { dateTyped } from "./date-typed";
+import { type LengthColumn, MM_PER_UNIT, MOST_MM } from "./read-length-text";
+
+export interface OddNumberPlace {
+  readonly column: LengthColumn;
+  readonly isDate: boolean;
+  readonly datesFrom1904: boolean;
+  readonly shown: string | undefined;
+  readonly isDim: boolean;
+  readonly inInches: boolean;
+}
+
+/** `slip`: looks written in another unit than its column; the row has to settle it. mm. */
+export type OddNumber =
+  | { readonly is: "slip"; readonly value: number }
+  | { readonly is: "unread"; readonly reason: string }
+  | {
+      readonly is: "value";
+      readonly value: number;
+      readonly free: boolean;
+      readonly guess: GuessCode | null;
+      readonly asks: boolean;
+      readonly reason: string;
+    };
+
+const INCH = MM_PER_UNIT.in;
+const FOOT = MM_PER_UNIT.ft;
+const LEAST_MM = 20;
+const LEAST_WHOLE_MM = 1;
+const MOST_METRES = 30;
+
+/** A number that is no plain length of its column: a date, a negative, a slip of unit, a bare 8 among feet. */
+export function readOddNumber(number: number, place: OddNumberPlace): OddNumber {
+  const { column } = place;
+  if (!Number.isFinite(number)) return { is: "unread", reason: "the number is not finite" };
+  if (place.isDate) return dateAsLength(number, place);
+  if (number < 0) return negative(number, place);
+  if (number === 0) return value(0);
+  if (column.feetInches) {
+    const reason = `${number} has no mark among feet and inches: ${number} in or ${number} ft`;
+    return value(number * INCH, { guess: "feet-or-inches", asks: true, reason });
+  }
+  if (column.factor === 1 && number < LEAST_MM) {
+    if (place.isDim && Number.isInteger(number) && number >= LEAST_WHOLE_MM) return value(number);
+    return { is: "slip", value: number * 1000 };
+  }
+  if (column.factor === 1000 && number > MOST_METRES) return { is: "slip", value: number };
+  return value(number * column.factor);
+}
+
+function negative(number: number, { column, shown }: OddNumberPlace): OddNumber {
+  const size = -number * column.factor;
+  if (shown !== undefined && /^\s*\(.*\)\s*$/.test(shown)) {
+    const reason = `${shown.trim()} is a free dimension in brackets, held as ${number}`;
+    const reading = value(size, { guess: "free-by-format", reason });
+    return reading.is === "value" ? { ...reading, free: true } : reading;
+  }
+  return value(size, {
+    guess: "negative-dimension",
+    reason: `${number} was taken as ${-number}: a length is not negative`,
+  });
+}
+
+function dateAsLength(serial: number, { column, inInches, datesFrom1904 }: OddNumberPlace): OddNumber {
+  const { month, day } = dateTyped(serial, datesFrom1904);
+  if (!inInches && !column.feetInches) {
+    const reason = `a date stands here: ${month}-${day} or ${month}/${day} was typed and turned into a date; type it as text`;
+    return { is: "unread", reason };
+  }
+  const isFraction = !column.feetInches && [2, 4, 8, 16].includes(day) && month % 2 === 1 && month < day;
+  const mm = isFraction ? (month / day) * INCH : month * FOOT + day * INCH;
+  const said = isFraction ? `${month}/${day} in` : `${month} ft ${day} in`;
+  if (!isFraction && day >= 12)
+    return { is: "unread", reason: `a date stands here, and ${day} are too many inches beside ${month} ft` };
+  return value(mm, {
+    guess: "date-was-fraction",
+    asks: true,
+    reason: `a date stands here: ${month}-${day} was typed and turned into one; ${said} may be meant`,
+  });
+}
+
+function value(mm: number, extra: { guess?: GuessCode; asks?: boolean; reason?: string } = {}): OddNumber {
+  if (!(mm <= MOST_MM)) return { is: "unread", reason: "the number is too large for a length" };
+  const { guess = null, asks = false, reason = "" } = extra;
+  return { is: "value", value: Math.round(mm * 1e6) / 1e6, free: false, guess, asks, reason };
+}

@@ -1,0 +1,126 @@
+import type { Standard } from "../../standards/port";
+import { toMillimetres } from "../../units/convert-length";
+import type { GuessCode } from "../bar-row";
+import type { Cell } from "../sheet";
+import { cleanText } from "./clean-text";
+import { shortened } from "./read-length-text";
+import { isWord, plainWords } from "./row-words";
+
+/** What a shape cell says. */
+export interface ShapeCell {
+  readonly is: "shape" | "legs" | "ditto" | "blank" | "same-as" | "unread";
+  readonly shape: string | null;
+  readonly sameAs: string | null;
+  readonly legs: readonly number[] | null;
+  readonly guess: GuessCode | null;
+  readonly asks: boolean;
+  readonly reason: string;
+}
+
+const NOTHING: ShapeCell = {
+  is: "blank",
+  shape: null,
+  sameAs: null,
+  legs: null,
+  guess: null,
+  asks: false,
+  reason: "",
+};
+const PATH = /(?:^|\s)(?:[+-](?:\d|hook)|-?hook(?:90|135|180))/i;
+const LEGS = /^(?:[A-Z]{1,2}[\s-]*)?(\d+(?:\.\d+)?(?:\s*(?:[+/x]|(?<=\d) - (?=\d))\s*\d+(?:\.\d+)?)+)$/i;
+const CODE_WORDS = /^(?:sc|s\.c\.|s\/c|shape|shape code|code|type|sh)[\s.:#-]*(?=[\dA-Z])/i;
+const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
+
+/** Reads the shape cells of one column under one standard; answers are remembered by what was typed. */
+export function shapeCellReader(standard: Standard) {
+  const remembered = new Map<Cell, ShapeCell>();
+  return (cell: string | number): ShapeCell => {
+    const known = remembered.get(cell);
+    if (known !== undefined) return known;
+    const reading = typeof cell === "number" ? shapeOfNumber(cell, standard) : shapeOfText(cell, standard);
+    if (remembered.size > 20_000) remembered.clear();
+    remembered.set(cell, reading);
+    return reading;
+  };
+}
+
+function shapeOfNumber(number: number, standard: Standard): ShapeCell {
+  if (!Number.isInteger(number) || number < 0) {
+    return { ...NOTHING, is: "unread", reason: `"${number}" is no shape code` };
+  }
+  return coded(codeOf(String(number), standard));
+}
+
+function shapeOfText(typed: string, standard: Standard): ShapeCell {
+  const text = cleanText(typed);
+  const plain = plainWords(text);
+  if (text === "" || isWord("blank", plain)) return NOTHING;
+  if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
+  if (standard.shapes.has(text) || standard.shapes.has(text.toUpperCase())) {
+    return coded(standard.shapes.has(text) ? text : text.toUpperCase());
+  }
+  if (/^(?:straight|str|gerade|droit|droite|recto|直)$/i.test(plain)) return coded("00");
+  if (PATH.test(text) && /\d/.test(text)) return coded(text);
+  const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
+  if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
+  const same = SAME_AS.exec(text);
+  if (same !== null) return { ...NOTHING, is: "same-as", sameAs: same[1] ?? "" };
+  return fromCodeText(text, standard);
+}
+
+function fromCodeText(text: string, standard: Standard): ShapeCell {
+  const bare = text.replace(CODE_WORDS, "");
+  const leading = /^(\d{1,2})(?![\d.])/.exec(bare);
+  if (leading !== null) {
+    const code = codeOf(leading[1] ?? "", standard);
+    const rest = bare.slice((leading[1] ?? "").length).trim();
+    if (rest === "" || standard.shapes.has(code)) return rest === "" ? coded(code) : digitsOf(text, code);
+  }
+  const behindLetter = /^[A-Z]{1,2}[\s-]*(\d{1,2})$/i.exec(bare);
+  const code = behindLetter === null ? null : codeOf(behindLetter[1] ?? "", standard);
+  if (code !== null && standard.shapes.has(code)) return digitsOf(text, code);
+  if (standard.shapes.has(bare.toUpperCase())) return coded(bare.toUpperCase());
+  if (/^[\p{L}\d]{1,4}$/u.test(bare)) return coded(bare.toUpperCase());
+  return {
+    ...NOTHING,
+    is: "unread",
+    reason: `"${shortened(text)}" is no shape code of ${standard.id} and no path`,
+  };
+}
+
+/** "1" is "01" where the standard writes two digits. */
+function codeOf(digits: string, standard: Standard): string {
+  if (standard.shapes.has(digits)) return digits;
+  const padded = digits.padStart(2, "0");
+  if (standard.shapes.has(padded)) return padded;
+  const short = String(Number(digits));
+  if (standard.shapes.has(short)) return short;
+  // a list without codes of two digits keeps what is typed
+  return standard.shapes.size > 1 ? padded : digits;
+}
+
+function fromLegs(text: string, list: string, standard: Standard): ShapeCell {
+  const legs = list.split(/\s*[+/x]\s*| - /i).map(Number);
+  const path = legs.join(" +90 ");
+  return {
+    ...NOTHING,
+    is: "legs",
+    legs: legs.map((leg) => toMillimetres(leg, standard.unit)),
+    shape: path,
+    guess: "shape-from-legs",
+    asks: true,
+    reason: `"${shortened(text)}" gives the legs ${legs.join(", ")} but not the turns: ${path} if every turn is a right angle one way`,
+  };
+}
+
+function coded(shape: string): ShapeCell {
+  return { ...NOTHING, is: "shape", shape };
+}
+
+function digitsOf(text: string, code: string): ShapeCell {
+  return {
+    ...coded(code),
+    guess: "shape-digits",
+    reason: `shape code ${code} was taken from "${shortened(text)}"`,
+  };
+}

@@ -1,0 +1,304 @@
+import type { SizeReading, Standard } from "../../standards/port";
+import { isRefusal, refusalText } from "../../units/refusal";
+import type { GuessCode } from "../bar-row";
+import type { Cell } from "../sheet";
+import { cleanText } from "./clean-text";
+import { shortened } from "./read-length-text";
+import { lookalikeDigits } from "./read-number-text";
+import { isWord, plainWords } from "./row-words";
+import { SOFT_METRIC_SIZES } from "./row-words.data";
+
+/** What a size cell says, a call-off with count, mark, spacing and layer included. */
+export interface SizeCell {
+  readonly is: "size" | "ditto" | "blank" | "unread" | "same-as";
+  readonly size: SizeReading | null;
+  readonly sameAs: string | null;
+  readonly count: number | null;
+  readonly members: number | null;
+  readonly each: number | null;
+  readonly mark: string | null;
+  readonly spacing: number | null;
+  readonly layer: string | null;
+  readonly guess: GuessCode | null;
+  readonly asks: boolean;
+  readonly reason: string;
+  readonly proposal: string | null;
+}
+
+const NOTHING: SizeCell = {
+  is: "blank",
+  size: null,
+  sameAs: null,
+  count: null,
+  members: null,
+  each: null,
+  mark: null,
+  spacing: null,
+  layer: null,
+  guess: null,
+  asks: false,
+  reason: "",
+  proposal: null,
+};
+const CALL_OFF =
+  /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x-]\s*|nos?\.?\s+)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
+const AT =
+  /^(.*\d.*?)\s*(?:@|c\/c|at)\s*(\d+)\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers)?\s*([TBNF]\d?|EF|NF|FF|EW|ABR)?$/i;
+const TWO_COUNTS = /^(\d+)\s*[x*]\s*(\d+)$/;
+const LEAST_SPACING = 50;
+
+/** Reads the size cells of one column under one standard; answers are remembered by what was typed. */
+export function sizeCellReader(standard: Standard, softMetric: boolean) {
+  const remembered = new Map<Cell, Map<string, SizeCell>>();
+  return (cell: string | number, type: string): SizeCell => {
+    let byType = remembered.get(cell);
+    const known = byType?.get(type);
+    if (known !== undefined) return known;
+    const reading = readSizeCell(cell, type, standard, softMetric);
+    if (byType === undefined || remembered.size > 20_000) {
+      if (remembered.size > 20_000) remembered.clear();
+      byType = new Map();
+      remembered.set(cell, byType);
+    }
+    byType.set(type, reading);
+    return reading;
+  };
+}
+
+function readSizeCell(
+  cell: string | number,
+  type: string,
+  standard: Standard,
+  softMetric: boolean,
+): SizeCell {
+  if (typeof cell === "number") return sizeOfNumber(cell, type, standard, softMetric);
+  const text = cleanText(cell);
+  const plain = plainWords(text);
+  if (plain === "" || isWord("blank", plain)) return NOTHING;
+  if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
+  const number = Number(text);
+  if (Number.isFinite(number)) return sizeOfNumber(number, type, standard, softMetric, cell);
+  const alone = sizeOfText(text, type, standard, softMetric, cell);
+  if (alone !== null) return alone;
+  return (
+    callOff(text, standard, softMetric, cell) ??
+    guessed(text, standard, cell) ??
+    unreadSize(text, type, standard)
+  );
+}
+
+function sizeOfNumber(
+  number: number,
+  type: string,
+  standard: Standard,
+  softMetric: boolean,
+  typed: string | number = number,
+): SizeCell {
+  if (!(number > 0)) return unread(`"${shortened(String(typed))}" is no bar size`);
+  if (!Number.isInteger(number)) {
+    const bar = standard.bars.find(
+      ({ massPerMetre }) => Math.abs(massPerMetre - number) <= massPerMetre * 0.004,
+    );
+    if (bar !== undefined && Math.abs(bar.diameter - number) > 0.2) {
+      return asking(readOf(standard, bar.size), typed, {
+        guess: "size-from-mass",
+        reason: `${number} is the mass of a metre of ${bar.size}, typed where the size belongs`,
+      });
+    }
+  }
+  return (
+    sizeOfText(String(number), type, standard, softMetric, typed) ??
+    unreadSize(String(number), type, standard)
+  );
+}
+
+function sizeOfText(
+  text: string,
+  type: string,
+  standard: Standard,
+  softMetric: boolean,
+  typed: string | number,
+): SizeCell | null {
+  const bare = withoutSymbol(text);
+  const whole = type === "" || /^[A-Z#]/i.test(bare) ? bare : `${type}${bare}`;
+  if (softMetric) {
+    const soft = softMetricOf(bare);
+    const reading = soft === null ? null : readOf(standard, `#${soft}`);
+    if (reading !== null)
+      return sized(reading, typed, {
+        guess: "size-prefix",
+        reason: `${text} is the soft metric name of #${soft}`,
+      });
+  }
+  const direct = readOf(standard, whole) ?? (whole === bare ? null : readOf(standard, bare));
+  if (direct !== null) return sized(direct, typed);
+  const parts = /^([A-Z]{1,3})[\s-]*(\d+(?:\.\d+)?)(?:\s*mm)?$/i.exec(bare);
+  if (parts === null) return null;
+  const prefix = (parts[1] ?? "").toUpperCase();
+  if (/^(?:F|O|PHI)$/.test(prefix)) return null;
+  const plain = readOf(standard, parts[2] ?? "");
+  if (plain === null) return null;
+  const reading: SizeReading = { ...plain, prefix };
+  if (standard.grades.some(({ prefixes }) => prefixes.includes(prefix))) return sized(reading, typed);
+  if (plain.bar === null) return null;
+  return sized(reading, typed, {
+    guess: "size-prefix",
+    reason: `${prefix} is no bar type of ${standard.id}; the diameter was taken from ${parts[2]}`,
+  });
+}
+
+const SYMBOL_BEFORE = /^(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi)\s*(?=\d)/i;
+const SYMBOL_BEHIND = /(\d)\s*(?:mm)?\s*(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi|#)$/i;
+
+function withoutSymbol(text: string): string {
+  return text
+    .replace(SYMBOL_BEFORE, "")
+    .replace(SYMBOL_BEHIND, "$1")
+    .replace(/^(\d+)\s*mm\s*\u00d8?$/i, "$1")
+    .trim();
+}
+
+function callOff(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
+  const at = AT.exec(text);
+  if (at !== null && Number(at[2]) >= LEAST_SPACING) {
+    const inside = readSizeCell(at[1]?.trim().replace(/\s*(?:c\/c)$/i, "") ?? "", "", standard, softMetric);
+    if (inside.is !== "size" && inside.guess === null) return null;
+    return {
+      ...inside,
+      size: retyped(inside.size, typed),
+      spacing: Number(at[2]),
+      layer: at[3]?.toUpperCase() ?? inside.layer,
+    };
+  }
+  const parts = CALL_OFF.exec(text);
+  if (parts === null) return null;
+  const size = sizeOfText(cleanText(parts[2] ?? ""), "", standard, softMetric, typed);
+  if (size === null || size.size === null) return null;
+  const first = parts[3];
+  const second = parts[4];
+  const isSpacing =
+    first !== undefined && second === undefined && !first.startsWith("0") && Number(first) >= LEAST_SPACING;
+  const spacing = second ?? (isSpacing ? first : undefined) ?? parts[5];
+  const counts = parts[1]?.replace(/\s/g, "");
+  const product = counts === undefined ? null : TWO_COUNTS.exec(counts);
+  return {
+    ...size,
+    count: counts === undefined ? null : counted(counts),
+    members: product === null ? null : Number(product[1]),
+    each: product === null ? null : Number(product[2]),
+    mark: isSpacing ? null : (first ?? null),
+    spacing: spacing === undefined ? null : Number(spacing),
+    layer: parts[6]?.toUpperCase() ?? null,
+  };
+}
+
+function counted(text: string): number {
+  return text
+    .split("+")
+    .reduce((sum, part) => sum + part.split(/[x*]/i).reduce((so, factor) => so * Number(factor), 1), 0);
+}
+
+function guessed(text: string, standard: Standard, typed: string): SizeCell | null {
+  const lost = /^[fFoO]\s*(\d+)$/.exec(text);
+  if (lost !== null) {
+    const reading = readOf(standard, lost[1] ?? "");
+    if (reading !== null && reading.bar !== null) {
+      return sized(reading, typed, {
+        guess: "size-from-symbol",
+        reason: `the letter of "${shortened(text)}" is a diameter sign that lost its font`,
+      });
+    }
+  }
+  const metric = /^(\d+)\s*M$/i.exec(text);
+  if (metric !== null) {
+    const near = nearestMetric(Number(metric[1]), standard);
+    if (near === null) return null;
+    return asking(readOf(standard, near), typed, {
+      guess: "size-not-made",
+      reason: `${text} is no bar of ${standard.id}: ${near} or ${metric[1]} mm may be meant`,
+    });
+  }
+  const parts = /^([A-Z]{0,2}?)\s*([\dOoQlISsBZz|]{2,3})$/.exec(text);
+  const digits = parts === null ? null : lookalikeDigits(parts[2] ?? "");
+  if (parts === null || digits === null) return null;
+  const size = sizeOfText(`${parts[1]}${digits}`, "", standard, false, typed);
+  if (size?.size === null || size === null || size.size.bar === null) return null;
+  return asking(size.size, typed, {
+    guess: "lookalike-digit",
+    reason: `"${shortened(text)}" may be ${parts[1]}${digits}: a letter stands where a digit belongs`,
+  });
+}
+
+/** The soft metric name only where nothing else of that number is meant; see `isSoftMetric`. */
+function softMetricOf(text: string): number | null {
+  const number = Number(/^#?\s*(\d+)$/.exec(text)?.[1] ?? Number.NaN);
+  return SOFT_METRIC_SIZES.rows.find(({ metric }) => metric === number)?.inch ?? null;
+}
+
+/** True where a list of sizes uses names that only the soft metric series has, such as #13 or #19. */
+export function isSoftMetric(standard: Standard, typed: readonly string[]): boolean {
+  if (!standard.bars.some(({ size }) => size.startsWith("#"))) return false;
+  const numbers = typed.map((text) => Number(/^#?\s*(\d+)$/.exec(text.trim())?.[1] ?? Number.NaN));
+  const inch = new Set(SOFT_METRIC_SIZES.rows.map((row) => row.inch));
+  return numbers.some(
+    (number) => SOFT_METRIC_SIZES.rows.some((row) => row.metric === number) && !inch.has(number),
+  );
+}
+
+function nearestMetric(number: number, standard: Standard): string | null {
+  let best: { size: string; off: number } | null = null;
+  for (const { size } of standard.bars) {
+    const off = Math.abs(Number(/^(\d+)M$/.exec(size)?.[1] ?? Number.NaN) - number);
+    if (off <= 2 && (best === null || off < best.off)) best = { size, off };
+  }
+  return best?.size ?? null;
+}
+
+function readOf(standard: Standard, text: string): SizeReading | null {
+  const reading = standard.readSize(text);
+  return isRefusal(reading) || !Number.isFinite(reading.diameter) ? null : reading;
+}
+
+function retyped(size: SizeReading | null, typed: string | number): SizeReading | null {
+  return size === null ? null : { ...size, typed: String(typed) };
+}
+
+function sized(
+  size: SizeReading,
+  typed: string | number,
+  extra?: { guess: GuessCode; reason: string },
+): SizeCell {
+  return {
+    ...NOTHING,
+    is: "size",
+    size: retyped(size, typed),
+    guess: extra?.guess ?? null,
+    reason: extra?.reason ?? "",
+  };
+}
+
+function asking(
+  size: SizeReading | null,
+  typed: string | number,
+  extra: { guess: GuessCode; reason: string },
+): SizeCell {
+  return {
+    ...NOTHING,
+    is: "unread",
+    size: retyped(size, typed),
+    ...extra,
+    asks: true,
+    proposal: size?.bar?.size ?? null,
+  };
+}
+
+function unread(reason: string): SizeCell {
+  return { ...NOTHING, is: "unread", reason };
+}
+
+function unreadSize(text: string, type: string, standard: Standard): SizeCell {
+  const same = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu.exec(text);
+  if (same !== null) return { ...NOTHING, is: "same-as", sameAs: same[1] ?? "" };
+  const refusal = standard.readSize(`${type}${text}`);
+  return unread(isRefusal(refusal) ? refusalText(refusal) : `"${shortened(text)}" is no bar size`);
+}

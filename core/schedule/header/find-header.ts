@@ -1,0 +1,327 @@
+import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
+import type { ColumnKind, ColumnUnit } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import { isWord, plainWords } from "../cells/row-words";
+import type { Cell } from "../sheet";
+import {
+  CORE,
+  type FoundColumn,
+  type HeaderBlock,
+  type HeaderRow,
+  headerBlocks,
+  LEAST_SIZES,
+  LEAST_WORDS,
+  sizeNamed,
+} from "./header-blocks";
+import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+
+export interface Header {
+  readonly top: number;
+  readonly bottom: number;
+  readonly blocks: readonly HeaderBlock[];
+}
+
+/** What header finding asks of a sheet. */
+export interface HeaderSource {
+  readonly rowCount: number;
+  cells(row: number): readonly Cell[];
+  /** the text of a cell merged over several columns, at each of them */
+  mergedText(row: number, column: number): string | null;
+  /** a user's correction for this header text or column */
+  correction(
+    text: string,
+    column: number,
+  ): { kind?: ColumnKind | "ignored" | undefined; unit?: ColumnUnit | undefined } | null;
+}
+
+/** rows of the tallest header */
+export const MOST_ROWS = 4;
+const WIDEST = 16_384;
+/**
+ * The header that begins in this row: one to four rows with at least four known column words, stacked
+ * cells joined top-down. Null where none begins here.
+ */
+export function findHeader(
+  source: HeaderSource,
+  row: number,
+  standard: Standard,
+  least: number = LEAST_WORDS,
+): Header | null {
+  if (!mayBeHeader(source, row, standard)) return null;
+  let best: Candidate | null = null;
+  const rows: HeaderRow[] = [];
+  for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
+    if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
+    rows.push(headerRow(source, bottom));
+    const candidate = joined(source, rows, bottom, standard);
+    if (best === null || gains(candidate, best, rows[rows.length - 1], standard)) best = candidate;
+    else if (bottom > row) break;
+  }
+  if (best === null || best.known < least || best.core < 2) return null;
+  // the top row has to give something, else it is a title
+  if (best.bottom > row) {
+    const below = joined(source, rows.slice(1, best.bottom - row + 1), best.bottom, standard);
+    if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
+  }
+  typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
+}
+
+const SAMPLED_TYPES = 12;
+const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
+
+/** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
+function typesByContent(
+  columns: FoundColumn[],
+  source: HeaderSource,
+  bottom: number,
+  standard: Standard,
+): void {
+  const kinds = columns.map(({ meaning }) => meaning?.kind);
+  const index = columns.findIndex(
+    ({ meaning, header, corrected }) => meaning?.kind === "grade" && !corrected && /typ/i.test(header),
+  );
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
+  }
+  const most = (is: (text: string) => boolean) => texts.filter(is).length * 2 > texts.length;
+  if (!kinds.includes("size") && most((text) => /\d/.test(text) && isBarSize(text, standard))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "size" } };
+  } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
+  }
+}
+
+/** Columns whose whole stack, this top row's text first, is a known word. */
+function stackedUnder(top: HeaderRow | undefined, { columns }: Candidate): number {
+  return columns.filter(({ column, header }) => {
+    const own = top?.texts.get(column);
+    return own !== undefined && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null;
+  }).length;
+}
+
+/** The most known words in one row, to name the nearest row where no header is found. */
+export function knownWords(cells: readonly Cell[]): number {
+  const kinds = new Set<string>();
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    if (typeof cell !== "string") continue;
+    const meaning = recogniseHeader(cell);
+    if (meaning !== null) kinds.add(meaning.kind);
+  }
+  return kinds.size;
+}
+
+interface Candidate {
+  readonly bottom: number;
+  readonly columns: readonly FoundColumn[];
+  readonly known: number;
+  readonly core: number;
+}
+
+/** Texts that are mostly words; numbers only where they are a run of bar sizes. */
+function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boolean {
+  const cells = source.cells(row);
+  let texts = 0;
+  let sizes = 0;
+  let before = 0;
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    if (typeof cell === "string") {
+      if (cell.trim() !== "") texts += 1;
+    } else if (typeof cell === "number") {
+      if (!(cell > before) || !isBarSize(cell, standard)) return false;
+      before = cell;
+      sizes += 1;
+    }
+  }
+  return sizes >= LEAST_SIZES || (texts > 0 && sizes === 0);
+}
+
+function isBarSize(typed: string | number, standard: Standard): boolean {
+  const reading = standard.readSize(typed);
+  return !isRefusal(reading) && reading.bar !== null;
+}
+
+function headerRow(source: HeaderSource, row: number): HeaderRow {
+  const texts = new Map<number, string>();
+  const merged = new Set<number>();
+  const cells = source.cells(row);
+  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
+    const cell = cells[column];
+    const spread = cell === null || cell === undefined ? source.mergedText(row, column) : null;
+    const text = spread ?? (typeof cell === "string" || typeof cell === "number" ? String(cell) : "");
+    if (text.trim() === "") continue;
+    // lines of one cell may be two languages: recogniseHeader tells them apart
+    texts.set(column, text.replace(/[^\S\n]+/g, " ").trim());
+    if (spread !== null) merged.add(column);
+  }
+  return { texts, merged };
+}
+
+function joined(
+  source: HeaderSource,
+  rows: readonly HeaderRow[],
+  bottom: number,
+  standard: Standard,
+): Candidate {
+  const columns: FoundColumn[] = [];
+  const all = new Set<number>();
+  for (const row of rows) for (const column of row.texts.keys()) all.add(column);
+  const kinds = new Set<string>();
+  for (const column of [...all].sort((one, other) => one - other)) {
+    const parts = rows
+      .map((row) => row.texts.get(column))
+      .filter((text): text is string => text !== undefined)
+      // a cell merged over rows says its text once
+      .filter((text, index, stack) => index === 0 || text !== stack[index - 1]);
+    columns.push(columnOf(source, parts, column));
+  }
+  pairFeetWithInches(columns);
+  if (rows.length > 1) sumsBySize(columns, rows[rows.length - 1] as HeaderRow, standard);
+  for (const { meaning } of columns) if (meaning !== null) kinds.add(meaning.kind);
+  const core = [...kinds].filter((kind) => CORE.has(kind as ColumnKind)).length;
+  return { bottom, columns, known: kinds.size, core };
+}
+
+function columnOf(source: HeaderSource, parts: readonly string[], column: number): FoundColumn {
+  const header = parts.join(" ").replace(/\s+/g, " ");
+  const correction = source.correction(header, column);
+  const meaning = meaningOf(parts);
+  if (correction === null) return { column, header, meaning, corrected: false };
+  const kind = correction.kind ?? meaning?.kind;
+  if (kind === undefined) return { column, header, meaning, corrected: false };
+  return {
+    column,
+    header,
+    meaning: {
+      kind,
+      unit: correction.unit ?? meaning?.unit ?? null,
+      weak: false,
+      otherwise: null,
+      serial: false,
+    },
+    corrected: true,
+  };
+}
+
+/** "Length: Ft | In" is one length in two columns. */
+function pairFeetWithInches(columns: FoundColumn[]): void {
+  for (let index = 1; index < columns.length; index += 1) {
+    const feet = columns[index - 1] as FoundColumn;
+    const inches = columns[index] as FoundColumn;
+    if (inches.column !== feet.column + 1 || feet.corrected || inches.corrected) continue;
+    if (!isLengthIn(feet, "ft") || !isLengthIn(inches, "in")) continue;
+    columns[index - 1] = { ...feet, meaning: { ...A_LENGTH, unit: "ft" }, inches: inches.column };
+    columns[index] = { ...inches, meaning: { ...A_LENGTH, kind: "ignored" } };
+  }
+}
+
+/** The first of the columns by size stands under the head of them all: it is one size's, not the sum. */
+function sumsBySize(columns: FoundColumn[], last: HeaderRow, standard: Standard): void {
+  const sized = columns.filter(({ column }) => {
+    const own = last.texts.get(column);
+    return own !== undefined && sizeNamed(own, standard) !== null;
+  });
+  if (sized.length < LEAST_SIZES) return;
+  for (const one of sized) {
+    if (!SUMS.has(one.meaning?.kind ?? "") || one.corrected) continue;
+    columns[columns.indexOf(one)] = { ...one, meaning: null };
+  }
+}
+
+const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "length"]);
+const A_LENGTH: HeaderMeaning = { kind: "length", unit: null, weak: false, otherwise: null, serial: false };
+
+function isLengthIn({ header, meaning }: FoundColumn, unit: ColumnUnit): boolean {
+  const isLength = meaning === null || meaning.kind === "length";
+  return isLength && !/ft[\s-]*in/i.test(header) && (meaning?.unit ?? unitInHeader(header)) === unit;
+}
+
+/** The whole stack first, then its lower ends, then its upper ends. */
+function meaningOf(parts: readonly string[]): HeaderMeaning | null {
+  const orders: string[][] = [];
+  for (let from = 0; from < parts.length; from += 1) orders.push(parts.slice(from));
+  for (let to = parts.length - 1; to > 0; to -= 1) orders.push(parts.slice(0, to));
+  for (const order of orders) {
+    const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
+    if (meaning === null) continue;
+    const unit = meaning.unit ?? parts.map(unitInHeader).find((one) => one !== null) ?? null;
+    return meaning.kind === "unitMass" ? meaning : { ...meaning, unit: unitFor(meaning.kind, unit) };
+  }
+  return null;
+}
+
+const MASS_UNITS: ReadonlySet<string> = new Set(["kg", "t", "lb"]);
+const UNITLESS: ReadonlySet<string> = new Set([
+  "member",
+  "mark",
+  "grade",
+  "members",
+  "each",
+  "total",
+  "shape",
+  "remark",
+  "ignored",
+]);
+
+function unitFor(kind: string, unit: ColumnUnit | null): ColumnUnit | null {
+  if (unit === null || UNITLESS.has(kind)) return null;
+  return (kind === "mass") === MASS_UNITS.has(unit) ? unit : null;
+}
+
+/** True where the new row belongs to the header: more words, units, or bar sizes over columns of their own. */
+function gains(
+  candidate: Candidate,
+  best: Candidate,
+  last: HeaderRow | undefined,
+  standard: Standard,
+): boolean {
+  if (last === undefined || last.texts.size === 0 || candidate.known < best.known - 1) return false;
+  const chosen = chosenColumns(best.columns);
+  let units = 0;
+  let sizes = 0;
+  let words = 0;
+  let stacked = 0;
+  for (const { column, header, meaning } of candidate.columns) {
+    const own = last.texts.get(column);
+    if (own === undefined) continue;
+    const isWord = recogniseHeader(own) !== null;
+    if (isUnitText(own)) units += 1;
+    else if ((!chosen.has(column) || meaning === null) && sizeNamed(own, standard) !== null) sizes += 1;
+    else if (meaning !== null && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null)
+      stacked += 1;
+    else if (meaning !== null && isWord) words += 1;
+  }
+  const all = last.texts.size;
+  // the head of the sums by size gives way to its sizes
+  if (candidate.known < best.known && sizes < LEAST_SIZES) return false;
+  if (units === all) return true;
+  if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
+  if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;
+  return (stacked + units) * 2 > all && stacked > 0;
+}
+
+/** "mm", "(kg)", "kg/m", "Nos": all that a row of units under the words holds. */
+function isUnitText(text: string): boolean {
+  if (unitInHeader(text) !== null && recogniseHeader(text) === null) return true;
+  const bare = plainWords(text.replace(/[()[\]]/g, ""));
+  return isWord("count-unit", bare) || isWord("column-unit", bare);
+}
+
+/** The first column of each kind. */
+function chosenColumns(columns: readonly FoundColumn[]): ReadonlySet<number> {
+  const kinds = new Set<string>();
+  const chosen = new Set<number>();
+  for (const { column, meaning } of columns) {
+    if (meaning === null || kinds.has(meaning.kind)) continue;
+    kinds.add(meaning.kind);
+    chosen.add(column);
+  }
+  return chosen;
+}

@@ -1,0 +1,193 @@
+import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
+import type { ColumnKind, ColumnUnit } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import type { HeaderMeaning } from "./recognise-header";
+
+/** A column of a header as far as its words tell. */
+export interface HeaderColumn {
+  readonly kind: ColumnKind;
+  readonly column: number;
+  readonly header: string;
+  readonly unit: ColumnUnit | null;
+  readonly corrected: boolean;
+  /** the column beside it that holds the inches of a length in feet */
+  readonly inches?: number;
+}
+
+/** One schedule's part of a header; several stand side by side. */
+export interface HeaderBlock {
+  readonly left: number;
+  readonly right: number;
+  readonly columns: readonly HeaderColumn[];
+  /** columns of serial numbers, dates and the like */
+  readonly ignored: readonly number[];
+  readonly bySize: readonly { readonly size: string; readonly column: number }[];
+  readonly unknown: readonly { readonly column: number; readonly header: string }[];
+}
+
+/** One row of a header, by column. */
+export interface HeaderRow {
+  readonly texts: ReadonlyMap<number, string>;
+  readonly merged: ReadonlySet<number>;
+}
+
+/** A column with what its words were taken for. */
+export interface FoundColumn {
+  readonly column: number;
+  readonly header: string;
+  readonly meaning: HeaderMeaning | null;
+  readonly corrected: boolean;
+  readonly inches?: number;
+}
+
+/** known words that make a header */
+export const LEAST_WORDS = 4;
+/** bar sizes side by side that make columns by size */
+export const LEAST_SIZES = 3;
+/** Kinds of column that tell a bar schedule from another table. */
+export const CORE: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  "mark",
+  "size",
+  "shape",
+  "length",
+  "members",
+  "each",
+  "total",
+  "mass",
+  "totalLength",
+  "A",
+  "B",
+  "C",
+]);
+
+/** The schedules that stand side by side under one header. */
+export function headerBlocks(
+  found: readonly FoundColumn[],
+  rows: readonly HeaderRow[],
+  standard: Standard,
+): HeaderBlock[] {
+  const starts = blockStarts(found);
+  return starts.map((start, index) => {
+    const end = starts[index + 1] ?? Number.POSITIVE_INFINITY;
+    return blockOf(
+      found.filter(({ column }) => column >= start && column < end),
+      rows,
+      standard,
+    );
+  });
+}
+
+/** Where the header words begin anew, another schedule stands beside the first. */
+function blockStarts(columns: readonly FoundColumn[]): number[] {
+  const starts = [columns[0]?.column ?? 0];
+  let seen = new Set<string>();
+  for (let index = 0; index < columns.length; index += 1) {
+    const kind = columns[index]?.meaning?.kind;
+    if (kind === undefined || kind === "ignored") continue;
+    if (!seen.has(kind)) {
+      seen.add(kind);
+      continue;
+    }
+    const rest = new Set(columns.slice(index).map(({ meaning }) => meaning?.kind ?? "ignored"));
+    rest.delete("ignored");
+    const again = [...rest].filter((one) => seen.has(one));
+    const core = again.filter((one) => CORE.has(one as ColumnKind));
+    if (rest.size < LEAST_WORDS || again.length < 3 || core.length < 2) continue;
+    let first = index;
+    // a serial-number column before the block's first word belongs to it
+    while (first > 0 && columns[first - 1]?.meaning?.kind === "ignored") first -= 1;
+    starts.push(columns[first]?.column ?? 0);
+    seen = new Set([kind]);
+  }
+  return starts;
+}
+
+function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], standard: Standard): HeaderBlock {
+  const columns: HeaderColumn[] = [];
+  const spare: { column: number; header: string; isKnown: boolean }[] = [];
+  const ignored: number[] = [];
+  const taken = new Set<string>();
+  const typeIsShape = isShapeType(found);
+  for (const { column, header, meaning, corrected, inches } of byPreference(withoutSerials(found))) {
+    const isType = typeIsShape && meaning?.kind === "grade" && TYPE.test(header);
+    const first = isType ? "shape" : meaning?.kind;
+    const isTaken = first !== undefined && taken.has(first);
+    const kind = isTaken && meaning !== null && meaning.otherwise !== null ? meaning.otherwise : first;
+    if (kind === "ignored") ignored.push(column);
+    else if (kind === undefined || taken.has(kind))
+      spare.push({ column, header, isKnown: kind !== undefined });
+    else {
+      taken.add(kind);
+      const beside = inches === undefined ? {} : { inches };
+      columns.push({ kind, column, header, unit: meaning?.unit ?? null, corrected, ...beside });
+    }
+  }
+  columns.sort((one, other) => one.column - other.column);
+  const bySize = spare
+    .map(({ column }) => ({ column, size: sizeOver(rows, column, standard) }))
+    .filter((one): one is { column: number; size: string } => one.size !== null)
+    .sort((one, other) => one.column - other.column);
+  const sized = bySize.length >= LEAST_SIZES ? bySize : [];
+  return {
+    left: found[0]?.column ?? 0,
+    right: found[found.length - 1]?.column ?? 0,
+    columns,
+    ignored,
+    bySize: sized,
+    unknown: spare
+      .filter(({ column, isKnown }) => !isKnown && !sized.some((one) => one.column === column))
+      .map(({ column, header }) => ({ column, header })),
+  };
+}
+
+/** "No." first of all columns numbers the rows where another column counts the bars; behind them it is a mark. */
+function withoutSerials(found: readonly FoundColumn[]): readonly FoundColumn[] {
+  const first = found.find(({ meaning }) => meaning !== null);
+  const hasMark = found.some(({ meaning }) => meaning?.kind === "mark");
+  const counts = found.filter(({ meaning }) => meaning?.kind === "total" || meaning?.kind === "each");
+  const hasCount = counts.some(({ meaning }) => meaning?.serial !== true);
+  return found.map((one) => {
+    const { meaning, corrected } = one;
+    if (meaning?.serial !== true || corrected) return one;
+    const isSpare = hasCount || counts.length > 1;
+    if (one === first && isSpare) return { ...one, meaning: { ...meaning, kind: "ignored" as const } };
+    return hasCount && !hasMark ? { ...one, meaning: { ...meaning, kind: "mark" as const } } : one;
+  });
+}
+
+const TYPE = /^(?:bend(?:ing)?\s+)?type$/i;
+
+/** "Type" is the bend's where dimensions stand and no shape does, or where the grade has a column of its own. */
+function isShapeType(found: readonly FoundColumn[]): boolean {
+  const kinds = found.map(({ meaning }) => meaning?.kind);
+  if (kinds.includes("shape")) return false;
+  return (kinds.includes("A") && kinds.includes("B")) || kinds.filter((kind) => kind === "grade").length > 1;
+}
+
+/** A user's correction comes first, then words of one meaning, then the words that give way. */
+function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
+  const rank = ({ corrected, meaning }: FoundColumn): number =>
+    corrected ? 0 : meaning?.weak === true ? 2 : 1;
+  return [...found].sort((one, other) => rank(one) - rank(other));
+}
+
+function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard): string | null {
+  for (let index = rows.length - 1; index >= 0; index -= 1) {
+    const text = rows[index]?.texts.get(column);
+    const size = text === undefined ? null : sizeNamed(text, standard);
+    if (size !== null) return size;
+  }
+  return null;
+}
+
+/** The bar size that a heading names: "Ø12", "16 mm"; null for other words. */
+export function sizeNamed(text: string, standard: Standard): string | null {
+  const bare = cleanText(text)
+    // a grade may stand before it: "A-IIIN Ø12"
+    .replace(/^(?:[^\u00d8]{0,12}\s)?(?:\u00d8|dia)\s*/i, "")
+    .replace(/\s*(?:mm|\u00d8)$/i, "");
+  if (!/^(?:\p{L}{0,2}|#)\s?\d+$/u.test(bare)) return null;
+  const reading = standard.readSize(bare);
+  return isRefusal(reading) ? null : (reading.bar?.size ?? null);
+}

@@ -1,0 +1,39 @@
+import type { ColumnKind } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import type { Header, HeaderSource } from "./find-header";
+import type { HeaderBlock } from "./header-blocks";
+
+const SAMPLE_OF_SIZES = 40;
+/** 926x2040, 203x203x46 UC, 150 x 75: width by height, where a bar has one diameter */
+const SIZE_OF_OTHER_THINGS = /\d{2,}\s*x\s*\d{2,}\s*x|\d{3,}\s*x\s*\d{2,}|^\D+$/i;
+/** A table with none of these, without sizes and with a column that is not known lists other things. */
+const TELLS_OF_BARS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  "shape",
+  "A",
+  "members",
+  "each",
+  "former",
+  "grade",
+]);
+
+/** True where the cells under "Size" are of doors, sections and the like, and none could be a bar's. */
+export function listsOtherThings(
+  source: HeaderSource,
+  header: Header,
+  { columns, bySize, unknown }: HeaderBlock,
+): boolean {
+  const column = columns.find(({ kind }) => kind === "size")?.column;
+  if (column === undefined) {
+    const tells = bySize.length > 0 || columns.some(({ kind }) => TELLS_OF_BARS.has(kind));
+    return !tells && unknown.length > 0;
+  }
+  let other = 0;
+  const last = Math.min(source.rowCount, header.bottom + 1 + SAMPLE_OF_SIZES);
+  for (let row = header.bottom + 1; row < last; row += 1) {
+    const cell = source.cells(row)[column];
+    if (cell === null || cell === undefined || cell === "") continue;
+    if (typeof cell !== "string" || !SIZE_OF_OTHER_THINGS.test(cleanText(cell))) return false;
+    other += 1;
+  }
+  return other > 1;
+}

@@ -1,0 +1,302 @@
+import type { ColumnKind, ColumnUnit } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import { HEADER_WORD_ROWS } from "./header-word-rows";
+import type { HeaderWords } from "./header-words.data";
+
+/** What one header text stands for. */
+export interface HeaderMeaning {
+  readonly kind: ColumnKind | "ignored";
+  readonly unit: ColumnUnit | null;
+  /** gives way to another word of its kind, and then means `otherwise` */
+  readonly weak: boolean;
+  readonly otherwise: ColumnKind | null;
+  /** numbers the rows where it stands first */
+  readonly serial: boolean;
+}
+
+const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
+  ["mm", "mm"],
+  ["millimetres", "mm"],
+  ["cm", "cm"],
+  ["m", "m"],
+  ["mtr", "m"],
+  ["mtrs", "m"],
+  ["metre", "m"],
+  ["metres", "m"],
+  ["meter", "m"],
+  ["meters", "m"],
+  ["rmt", "m"],
+  ["in", "in"],
+  ["inch", "in"],
+  ["inches", "in"],
+  ["ft", "ft"],
+  ["feet", "ft"],
+  ["ft in", "ft"],
+  ["ft-in", "ft"],
+  ["kg", "kg"],
+  ["kgs", "kg"],
+  ["t", "t"],
+  ["mt", "t"],
+  ["ton", "t"],
+  ["tons", "t"],
+  ["tonne", "t"],
+  ["tonnes", "t"],
+  ["lb", "lb"],
+  ["lbs", "lb"],
+  ["毫米", "mm"],
+  ["米", "m"],
+  ["千克", "kg"],
+  ["公斤", "kg"],
+  ["吨", "t"],
+  ["公尺", "m"],
+  ["lfm", "m"],
+  ["ml", "m"],
+  ["kilogramos", "kg"],
+  ["to", "t"],
+  ["мм", "mm"],
+  ["см", "cm"],
+  ["м", "m"],
+  ["кг", "kg"],
+  ["т", "t"],
+  ["م", "m"],
+  ["مم", "mm"],
+  ["كجم", "kg"],
+]);
+const FILLERS = new Set([
+  "of",
+  "the",
+  "bar",
+  "bars",
+  "steel",
+  "rebar",
+  "reinforcement",
+  "reinf",
+  "de",
+  "des",
+  "barres",
+  "req",
+  "reqd",
+  "wise",
+  "approx",
+]);
+
+/** One spelling for the many of a word: "Qty per mbr" is looked up as "qty per member". */
+const ONE_SPELLING: ReadonlyMap<string, string> = new Map(
+  [
+    ["dia", "diam", "diameter", "diametre", "ø", "phi", "φ"],
+    ["no", "nos", "nr", "num", "number", "numbers"],
+    ["qty", "quantity", "quant", "qnty", "qnt"],
+    ["member", "members", "mbr", "mbrs", "memb", "membs", "mem", "mems"],
+    ["element", "elements", "elem", "elems", "elt", "elts"],
+    ["mass", "weight", "wt", "wgt", "weights"],
+    ["length", "lengths", "len", "lg", "lgth", "lgt", "long"],
+    ["reqd", "required", "req"],
+    ["and", "&", "+"],
+    ["pcs", "pc", "pieces", "piece"],
+    ["metre", "meter", "mtr", "rmt"],
+    ["dim", "dims", "dimension", "dimensions"],
+    ["remarks", "remark"],
+  ].flatMap(([one = "", ...others]) => [one, ...others].map((other): [string, string] => [other, one])),
+);
+
+const EXACT = new Map<string, HeaderWords>();
+const LOOSE = new Map<string, HeaderWords>();
+const RESPELT = new Map<string, HeaderWords>();
+for (const row of HEADER_WORD_ROWS) {
+  for (const word of row.words) {
+    if (!EXACT.has(word)) EXACT.set(word, row);
+    const loose = withoutFillers(word);
+    if (loose !== "" && !LOOSE.has(loose)) LOOSE.set(loose, row);
+    const respelt = oneSpelling(word);
+    if (!RESPELT.has(respelt)) RESPELT.set(respelt, row);
+  }
+}
+
+/** All known words, for the message where no header was found. */
+export const KNOWN_HEADER_WORDS: readonly string[] = [
+  "mark",
+  "size",
+  "no. of members",
+  "no. in each",
+  "total",
+  "length",
+  "shape code",
+  "A",
+  "B",
+  "C",
+];
+
+/** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
+const HOLDS_DIGIT = /\d/;
+const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 /g;
+const remembered = new Map<string, HeaderMeaning | null>();
+
+/**
+ * Column kind and unit of a header text in any of the known languages; null where no known word fits.
+ *
+ * @example recogniseHeader("Cutting Length (m)") // { kind: "length", unit: "m" }
+ */
+export function recogniseHeader(typed: string): HeaderMeaning | null {
+  if (typed.length > 80) return null;
+  if (HOLDS_DIGIT.test(typed) && HOLDS_DIGIT.test(typed.replace(DIGITS_OF_WORDS, " "))) return null;
+  const known = remembered.get(typed);
+  if (known !== undefined) return known;
+  const meaning = recognise(typed);
+  if (remembered.size < 4000) remembered.set(typed, meaning);
+  return meaning;
+}
+
+function recognise(typed: string): HeaderMeaning | null {
+  return recogniseWhole(typed) ?? recogniseParts(typed);
+}
+
+function recogniseWhole(typed: string): HeaderMeaning | null {
+  const plain = plainHeader(typed);
+  const { text, unit } = splitUnit(plain);
+  const direct = lookUp(
+    plain
+      .replace(/[()[\]]/g, " ")
+      .replace(/\s+/g, " ")
+      .trim(),
+  );
+  if (direct?.kind === "unitMass") return meaningOf(direct, null);
+  const found = lookUp(text);
+  // "Weight (kg/m)" is the mass of a metre
+  const inside = BRACKETED.exec(plain)?.[1];
+  if (found?.kind === "mass" && inside !== undefined && lookUp(inside)?.kind === "unitMass") {
+    return { ...meaningOf(found, null), kind: "unitMass" };
+  }
+  // "Total (kg)" sums masses, "Total (m)" lengths
+  if (found?.kind === "total" && unit !== null && unit !== "in") {
+    const kind = MASS_UNITS.has(unit) ? "mass" : "totalLength";
+    return { kind, unit, weak: true, otherwise: null, serial: false };
+  }
+  if (found !== null) return meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
+  return direct === null ? null : meaningOf(direct, null);
+}
+
+/** Two words for one column, in two languages or as "Type / size": the one kind that they share or make up. */
+function recogniseParts(typed: string): HeaderMeaning | null {
+  for (const parts of partings(typed)) {
+    const known = parts.map(recogniseWhole).filter((one): one is HeaderMeaning => one !== null);
+    const meaning = oneOf(known);
+    if (meaning === null) continue;
+    const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
+    return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
+  }
+  return null;
+}
+
+const LATIN = /\p{Script=Latin}/u;
+const LATIN_WORDS = /[\p{Script=Latin}\p{M}'’.()]+/gu;
+
+function partings(typed: string): string[][] {
+  const partings: string[][] = [];
+  const split = typed
+    .split(/\s*[\n/|&+]\s*|\s+(?:-|and|und|et|y|e)\s+/i)
+    .filter((part) => part.trim() !== "");
+  if (split.length > 1) partings.push(split);
+  const other = typed.replace(LATIN_WORDS, " ").trim();
+  const latin = (typed.match(LATIN_WORDS) ?? []).join(" ");
+  if (/\p{L}/u.test(other) && LATIN.test(latin)) partings.push([latin, other]);
+  const inside = /^(.+)[([](.+)[)\]]\s*$/s.exec(typed);
+  if (inside !== null) partings.push([inside[1] ?? "", inside[2] ?? ""]);
+  return partings;
+}
+
+/** A bar's type goes with its size; a word that gives way gives way here too. */
+function oneOf(known: readonly HeaderMeaning[]): HeaderMeaning | null {
+  const strong = known.filter(({ weak }) => !weak);
+  const asked = strong.length > 0 ? strong : known;
+  const kinds = new Set(asked.map(({ kind }) => kind));
+  if (kinds.size > 1) kinds.delete("grade");
+  if (kinds.size > 1) kinds.delete("ignored");
+  if (kinds.size !== 1) return null;
+  return asked.find(({ kind }) => kinds.has(kind)) ?? null;
+}
+
+function meaningOf({ kind, weak, otherwise, serial }: HeaderWords, unit: ColumnUnit | null): HeaderMeaning {
+  return { kind, unit, weak: weak ?? false, otherwise: otherwise ?? null, serial: serial ?? false };
+}
+
+function lookUp(text: string): HeaderWords | null {
+  const exact = EXACT.get(text);
+  if (exact !== undefined) return exact;
+  const loose = withoutFillers(text);
+  const found = (loose === text ? undefined : (EXACT.get(loose) ?? LOOSE.get(loose))) ?? LOOSE.get(text);
+  return found ?? RESPELT.get(oneSpelling(text)) ?? RESPELT.get(oneSpelling(loose)) ?? null;
+}
+
+function oneSpelling(text: string): string {
+  return text
+    .replace(/(?<=\p{L}{2})\s*\/\s*(?=\p{L}{2})/gu, " per ")
+    .split(" ")
+    .map((word) => ONE_SPELLING.get(word) ?? word)
+    .join(" ");
+}
+
+function plainHeader(typed: string): string {
+  return (
+    cleanText(typed)
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      // Korean and Japanese signs are put together again
+      .normalize("NFC")
+      .toLowerCase()
+      .replace(/ł/g, "l")
+      .replace(/ı/g, "i")
+      .replace(/\u00f8|\u00d8/g, "ø")
+      .replace(/ß/g, "ss")
+      .replace(/n[°º]\.?/g, "no ")
+      .replace(/\breq'?d\b/g, "reqd")
+      .replace(DIGITS_OF_WORDS, " ")
+      .replace(/nr\.? of /g, "no of ")
+      .replace(/['’.,:;_"*†=]/g, " ")
+      .replace(/\s*\/\s*/g, "/")
+      .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
+      .replace(/ - /g, " ")
+      .replace(/\s+/g, " ")
+      .trim()
+  );
+}
+
+const BRACKETED = /[([]\s*([^()[\]]*?)\s*[)\]]/;
+
+function splitUnit(text: string): { text: string; unit: ColumnUnit | null } {
+  const bracket = BRACKETED.exec(text);
+  if (bracket !== null) {
+    const inside = (bracket[1] ?? "").replace(/^in /, "");
+    const rest = text.replace(bracket[0], " ").replace(/\s+/g, " ").trim();
+    const unit = UNITS.get(inside);
+    if (unit !== undefined) return { text: rest, unit };
+    if (rest !== "") return { text: rest, unit: null };
+    return { text: inside, unit: null };
+  }
+  const tail = /^(.*?)[\s/]+(?:in\s+)?(ft in|\S+)$/.exec(text);
+  if (tail !== null && (tail[1] ?? "") !== "") {
+    const unit = UNITS.get(tail[2] ?? "");
+    if (unit !== undefined && !EXACT.has(text)) return { text: tail[1] ?? "", unit };
+  }
+  return { text, unit: null };
+}
+
+function withoutFillers(text: string): string {
+  return text
+    .split(" ")
+    .filter((word) => !FILLERS.has(word))
+    .join(" ");
+}
+
+const MASS_UNITS: ReadonlySet<ColumnUnit> = new Set<ColumnUnit>(["kg", "t", "lb"]);
+
+function fits(kind: ColumnKind | "ignored", unit: ColumnUnit): boolean {
+  if (kind === "mass") return MASS_UNITS.has(unit);
+  if (kind === "unitMass") return false;
+  return !MASS_UNITS.has(unit);
+}
+
+/** The unit that a header text names, alone or behind its words: "mm", "(kg)", "Dimensions (mm)". */
+export function unitInHeader(typed: string): ColumnUnit | null {
+  const plain = plainHeader(typed);
+  return UNITS.get(plain.replace(/[()[\]]/g, "").trim()) ?? splitUnit(plain).unit;
+}

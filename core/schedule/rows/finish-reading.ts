@@ -1,0 +1,197 @@
+import type { Standard } from "../../standards/port";
+import type { BarRow, SheetGuess } from "../bar-row";
+import { markKey } from "../mark-key";
+import type { Sheet } from "../sheet";
+
+type Open<T> = { -readonly [K in keyof T]: T[K] };
+
+export interface Finished {
+  readonly guesses: readonly SheetGuess[];
+  readonly lengthStep: number | null;
+}
+
+const STEPS = [50, 25, 20, 10, 5] as const;
+const NO_MEMBER_NAME =
+  /^(?:sheet|tabelle|feuil|blad|hoja|planilha|foglio|лист|工作表|schedule|bbs|bar ?bending|rebar|bars?|data|list|page|summary|csv)[\s_\-.]*(?:\d*|list|schedule)$/i;
+
+/** What can only be said once all rows are read: sets, revisions, defaults, the step of the lengths. */
+export function finishReading(
+  sheet: Sheet,
+  standard: Standard,
+  bars: readonly BarRow[],
+  notes: readonly { readonly row: number; readonly text: string }[],
+  isConfirmed: (code: string, row: number, column: number) => boolean,
+): Finished {
+  const guesses: SheetGuess[] = [];
+  nameMemberBySheet(sheet, bars, guesses);
+  gradeFromNotes(bars, notes, standard, guesses);
+  nameSets(bars);
+  supersede(bars);
+  tellFormats(bars, guesses, isConfirmed);
+  return { guesses, lengthStep: lengthStep(bars) };
+}
+
+function nameMemberBySheet(sheet: Sheet, bars: readonly BarRow[], guesses: SheetGuess[]): void {
+  const name = sheet.name.trim();
+  if (bars.length === 0 || name === "" || NO_MEMBER_NAME.test(name)) return;
+  let named = 0;
+  for (const bar of bars) {
+    if (bar.member !== null) return;
+    named += 1;
+  }
+  for (const bar of bars) (bar as Open<BarRow>).member = name;
+  if (named > 0) {
+    const reason = `no member is written, so the sheet's name ${name} was taken`;
+    guesses.push({ guess: "member-from-sheet", reason, asks: false, row: null, column: null });
+  }
+}
+
+const GRADE_TALK =
+  /\b(?:all|bars?|steel|rebar|reinforcement|grade|stahl|acier|betonstahl|armatures?)\b|钢筋/i;
+const GRADE_NAME =
+  /\b(Fe\s?\d{3}\s?[A-Z]{0,2}|BSt\s?\d{3}\s?[A-Z]?|B\s?[45]\d0\s?[A-Z]{0,2}|HRB\s?\d{3}\s?E?|HPB\s?\d{3}|SD\s?\d{3}[A-Z]?|Grade\s?\d{2,3}\s?[A-Z]{0,2}|Gr\.?\s?\d{2,3}|G(?:40|60|75|80|100)|[DRH]?[235]\d0[NELWRP]{1,2})\b/;
+
+function gradeFromNotes(
+  bars: readonly BarRow[],
+  notes: readonly { readonly row: number; readonly text: string }[],
+  standard: Standard,
+  guesses: SheetGuess[],
+): void {
+  for (const { row, text } of notes) {
+    if (!GRADE_TALK.test(text)) continue;
+    const found = GRADE_NAME.exec(text)?.[1];
+    if (found === undefined) continue;
+    const grade = gradeNamed(found, standard);
+    let given = 0;
+    for (const bar of bars) {
+      if (bar.grade !== null || (bar.size !== null && bar.size.prefix !== "")) continue;
+      (bar as Open<BarRow>).grade = grade;
+      given += 1;
+    }
+    if (given > 0) {
+      const reason = `the note "${text.slice(0, 60)}" gives the grade ${grade} to ${given} bars that name none`;
+      guesses.push({ guess: "grade-from-note", reason, asks: false, row, column: null });
+    }
+    return;
+  }
+}
+
+function gradeNamed(typed: string, standard: Standard): string {
+  const bare = typed.replace(/[\s.]/g, "").toUpperCase();
+  return (
+    standard.grades.find(({ name }) => name.replace(/[\s.]/g, "").toUpperCase() === bare)?.name ??
+    typed.trim()
+  );
+}
+
+const SET_MARK = /^(.*\d)[-.]?([a-z])$/;
+
+/** 12a and 12b are bars of the set 12 where at least two of its letters stand in the table. */
+function nameSets(bars: readonly BarRow[]): void {
+  let sets: Map<string, BarRow[]> | null = null;
+  for (const bar of bars) {
+    const mark = bar.mark;
+    if (mark === null || mark.length > 20) continue;
+    const last = mark.charCodeAt(mark.length - 1);
+    if (last < 97 || last > 122) continue;
+    const stem = SET_MARK.exec(mark)?.[1];
+    if (stem === undefined) continue;
+    sets ??= new Map();
+    const key = `${bar.member ?? ""}\u0000${stem}`;
+    const set = sets.get(key);
+    if (set === undefined) sets.set(key, [bar]);
+    else set.push(bar);
+  }
+  for (const [key, set] of sets ?? []) {
+    if (set.length < 2) continue;
+    for (const bar of set) (bar as Open<BarRow>).setMark = key.slice(key.indexOf("\u0000") + 1);
+  }
+}
+
+/** The latest revision letter or number of a member's mark wins; earlier rows are superseded. */
+function supersede(bars: readonly BarRow[]): void {
+  const first = bars.find(({ revision }) => revision !== null)?.revision;
+  if (first === undefined || !bars.some(({ revision }) => revision !== first)) return;
+  const latest = new Map<string, BarRow>();
+  for (const bar of bars) {
+    if (bar.mark === null) continue;
+    const key = `${bar.member ?? ""}\u0000${markKey(bar.mark, bar.member)}`;
+    const other = latest.get(key);
+    if (other === undefined) {
+      latest.set(key, bar);
+      continue;
+    }
+    const order = revisionOrder(bar.revision) - revisionOrder(other.revision);
+    if (order > 0) {
+      (other as Open<BarRow>).superseded = true;
+      latest.set(key, bar);
+    } else if (order < 0) (bar as Open<BarRow>).superseded = true;
+  }
+}
+
+/** Blank and "-" come first, then numbers as P1, then letters A to Z, AA after Z. */
+function revisionOrder(revision: string | null): number {
+  const plain = (revision ?? "")
+    .trim()
+    .toUpperCase()
+    .replace(/^REV\.?\s*/, "");
+  if (plain === "" || plain === "-") return 0;
+  const number = /^[PTC]?0*(\d+)$/.exec(plain);
+  if (number !== null) return Number(number[1]) + (plain.startsWith("C") ? 1000 : 0) + 0.5;
+  if (!/^[A-Z]{1,2}$/.test(plain)) return 0;
+  return [...plain].reduce((so, letter) => so * 27 + (letter.charCodeAt(0) - 64), 0);
+}
+
+function tellFormats(
+  bars: readonly BarRow[],
+  guesses: SheetGuess[],
+  isConfirmed: (code: string, row: number, column: number) => boolean,
+): void {
+  let hidden = 0;
+  let struck = 0;
+  let filled = 0;
+  const fills = new Set<string>();
+  for (const bar of bars) {
+    if (bar.hidden) hidden += 1;
+    if (bar.struckThrough) struck += 1;
+    if (bar.fill !== null && bar.fill !== undefined) {
+      filled += 1;
+      fills.add(bar.fill);
+    }
+  }
+  const tell = (guess: SheetGuess["guess"], reason: string, asks: boolean): void => {
+    guesses.push({ guess, reason, asks: asks && !isConfirmed(guess, -1, -1), row: null, column: null });
+  };
+  if (hidden > 0)
+    tell("hidden-rows", `${hidden} bar rows are hidden: they were read and are marked hidden`, true);
+  if (struck > 0)
+    tell(
+      "struck-rows",
+      `${struck} bar rows are struck through: they were taken as deleted, not to be cut`,
+      false,
+    );
+  if (filled > 0 && filled < bars.length) {
+    tell(
+      "coloured-rows",
+      `${filled} bar rows are coloured (${[...fills].slice(0, 4).join(", ")}) and the sheet does not say why`,
+      true,
+    );
+  }
+}
+
+/** The largest step that at least 95 % of the typed lengths keep, mm. */
+export function lengthStep(bars: readonly BarRow[]): number | null {
+  const lengths: number[] = [];
+  for (const { length } of bars) {
+    if (length !== null && length > 0) lengths.push(length);
+    if (lengths.length >= 500) break;
+  }
+  if (lengths.length < 5) return null;
+  for (const step of STEPS) {
+    const kept = lengths.filter(
+      (length) => Math.abs(length / step - Math.round(length / step)) < 1e-6,
+    ).length;
+    if (kept >= lengths.length * 0.95) return step;
+  }
+  return null;
+}

@@ -1,0 +1,50 @@
+import { cleanText } from "../cells/clean-text";
+import { holdsWord, plainWords } from "../cells/row-words";
+import { HEADER_WORD_ROWS } from "../header/header-word-rows";
+
+/** A sub-header row: the member below it and how many there are. */
+export interface Heading {
+  readonly member: string | null;
+  readonly members: number | null;
+}
+
+const COUNT_BEHIND =
+  /[\s\-–:,]*[([]?\s*(?:x\s*)?(\d+)\s*(?:nos?|numbers?|off|sets?|thus|pcs|ea|stk|stück|st|x)\b\.?\s*[)\]]?\s*$/i;
+const TIMES_BEHIND = /[\s\-–:,]*[([]?\s*[x×]\s*(\d+)\s*[)\]]?\s*$/i;
+const OFF_BEHIND =
+  /[\s\-–:,]*[([]?\s*(?:nos?|qty|number|anzahl|nombre)\.?\s*(?:(?:of|de|d')\s*\p{L}+\s*)?[:=]?\s*(\d+)\s*[)\]]?\s*$/iu;
+const COUNT_BEFORE = /^(\d+)\s*(?:nos?\.?|off|x)\s+(?=\p{L})/iu;
+const MEMBER_WORDS = new Set(
+  HEADER_WORD_ROWS.filter(({ kind }) => kind === "member")
+    .flatMap(({ words }) => words)
+    .filter((word) => !word.includes(" ")),
+);
+const MORE_MEMBER_WORDS =
+  /\b(?:foundation|pile ?cap|raft|lintel|stair|staircase|retaining|plinth|tie ?beam|grade ?beam|chajja|parapet|trager|stutze|decke|wand|fundament|poutre|poteau|dalle|semelle|voile|pier|abutment|deck|parapet|pour|level|floor|storey|block|core|panel|joist|chimney)\b|梁|柱|板|基础|墙/iu;
+
+/** Member and number of members of a sub-header: "BEAM B1 (6 Nos)", "Column C2 x 4", "3 off Pad P1". */
+export function readHeading(typed: string): Heading {
+  const text = cleanText(typed).replace(/^(?:member|element|bauteil|élément)\s*[:=]\s*/i, "");
+  for (const pattern of [COUNT_BEHIND, TIMES_BEHIND, OFF_BEHIND, COUNT_BEFORE]) {
+    const found = pattern.exec(text);
+    const count = Number(found?.[1]);
+    if (found === null || !Number.isSafeInteger(count) || count < 1) continue;
+    const member = text.replace(found[0], "").trim();
+    return { member: member === "" ? null : member, members: count };
+  }
+  return { member: text.replace(/:$/, "") || null, members: null };
+}
+
+const SENTENCE = /\b(?:is|are|be|shall|must|complies|accordance|has|have|this schedule)\b/;
+
+/** True where a lone text names a member rather than says something about the bars. */
+export function isHeadingText(typed: string, standsFirst: boolean): boolean {
+  const plain = plainWords(typed);
+  if (plain.length > 60 || SENTENCE.test(plain)) return false;
+  if (readHeading(typed).members !== null) return true;
+  const isMember =
+    plain.split(/[^\p{L}]+/u).some((word) => MEMBER_WORDS.has(word)) || MORE_MEMBER_WORDS.test(plain);
+  if (holdsWord("note", plain))
+    return isMember && standsFirst && !/\d\s*%|^(?:see|all|note|notes|refer|provide)\b/.test(plain);
+  return isMember || standsFirst;
+}

@@ -1,0 +1,126 @@
+import type { Bar, Standard } from "../../standards/port";
+import type { TableReading, TotalRow } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import { type CommaUse, readNumberText } from "../cells/read-number-text";
+import { beginsWithWord, isWord } from "../cells/row-words";
+import { recogniseHeader } from "../header/recognise-header";
+import type { Cell } from "../sheet";
+
+/** Size with masses or lengths but neither mark, shape nor count: sums, not bars. */
+export function sumsOnly({ columns }: TableReading): boolean {
+  if (!columns.has("size") || columns.has("mark") || columns.has("shape") || columns.has("each"))
+    return false;
+  if (columns.has("A") || columns.has("members") || columns.has("member")) return false;
+  const sums = columns.has("mass") || columns.has("unitMass");
+  return sums && !(columns.has("length") && columns.has("total"));
+}
+
+const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
+const CARRIED = /\b(?:carried|brought) forward\b/;
+const SUM_BEHIND = /(?:^|\s)(?:total|sub ?total)$/;
+const LONGEST_LABEL = 60;
+
+/**
+ * What kind of sum the first words of a row make it; null where they make it none. Without a number
+ * beside them only the bare word counts: "Total station, ground floor" is a member.
+ */
+export function totalKind(
+  plains: readonly string[],
+  hasNumbers: boolean,
+): "total" | "subtotal" | "carried" | "wastage" | null {
+  for (const plain of plains) {
+    if (plain.length > LONGEST_LABEL) continue;
+    if (!hasNumbers && !isWord("total", plain) && !isWord("subtotal", plain) && !isWord("carried", plain))
+      continue;
+    if (beginsWithWord("subtotal", plain)) return "subtotal";
+    if (isWord("carried", plain) || CARRIED.test(plain)) return "carried";
+    if (beginsWithWord("wastage", plain) && WASTAGE.test(plain)) return "wastage";
+    if (beginsWithWord("total", plain)) return "total";
+    if (SUM_BEHIND.test(plain)) return "subtotal";
+  }
+  return null;
+}
+
+const SUMMED: ReadonlySet<string> = new Set(["mass", "unitMass", "totalLength", "length"]);
+const NUMBER = /^[-+]?[\d.,'\u2019\s]*\d\s*%?$/;
+
+/**
+ * True where a row holds a label that names what columns sum ("Länge m", "Poids (kg)") and numbers, or
+ * numbers under several bar sizes at once, which no single bar has.
+ */
+export function isFootRow(
+  cells: readonly Cell[],
+  filled: readonly number[],
+  { bySize }: Pick<TableReading, "bySize">,
+): boolean {
+  let labels = 0;
+  let numbers = 0;
+  let underSizes = 0;
+  let namesSum = false;
+  for (const column of filled) {
+    const cell = cells[column];
+    if (typeof cell === "number" || (typeof cell === "string" && NUMBER.test(cleanText(cell)))) {
+      numbers += 1;
+      if (bySize?.some((one) => one.column === column) === true) underSizes += 1;
+    } else if (typeof cell === "string") {
+      labels += 1;
+      if (SUMMED.has(recogniseHeader(cell)?.kind ?? "")) namesSum = true;
+    }
+  }
+  if (labels > 2 || numbers === 0) return false;
+  return namesSum || (underSizes > 1 && underSizes >= numbers - 1);
+}
+
+/** The numbers of a sum's row, by column, as they are typed. */
+export function totalRow(
+  cells: readonly Cell[],
+  row: number,
+  filled: readonly number[],
+  label: string,
+  kind: NonNullable<TotalRow["kind"]>,
+  comma: CommaUse,
+): TotalRow {
+  const numbers: { column: number; value: number }[] = [];
+  for (const column of filled) {
+    const cell = cells[column];
+    const value = typeof cell === "string" ? readNumberText(cleanText(cell), comma) : cell;
+    if (typeof value === "number" && Number.isFinite(value)) numbers.push({ column, value });
+  }
+  return { row, label, cells: numbers, kind };
+}
+
+const MOST_WORDS = 3;
+const LEAST_SIZES = 3;
+const LONGEST_SIZE = 8;
+
+/** The bar sizes of a row that is a head of sums by size, rising; null where the row is none. */
+export function sizesInRow(
+  cells: readonly Cell[],
+  filled: readonly number[],
+  standard: Standard,
+): readonly { readonly size: string; readonly column: number }[] | null {
+  const sizes: { size: string; column: number }[] = [];
+  let words = 0;
+  let before = 0;
+  for (const column of filled) {
+    const cell = cells[column];
+    const bar = typeof cell === "string" || typeof cell === "number" ? barNamed(cell, standard) : null;
+    if (bar === null) {
+      words += 1;
+      if (typeof cell === "number" || words > MOST_WORDS) return null;
+      continue;
+    }
+    if (bar.diameter <= before) return null;
+    before = bar.diameter;
+    sizes.push({ size: bar.size, column });
+  }
+  return sizes.length < LEAST_SIZES ? null : sizes;
+}
+
+function barNamed(cell: string | number, standard: Standard): Bar | null {
+  if (typeof cell === "string" && (cell.length > LONGEST_SIZE || !/\d/.test(cell))) return null;
+  const text = String(cell)
+    .trim()
+    .replace(/^\p{L}\s?|\s*mm$/giu, "");
+  return standard.bars.find(({ size, diameter }) => size === text || String(diameter) === text) ?? null;
+}

@@ -1,9 +1,0 @@
-import { expect, it } from "vitest";
-import { recogniseHeader } from "../../../core/schedule/recognise-header";
-
-it.each(["Length ft-in", "Length (ft-in)", "Length, ft-in.", "Length ft in"])(
-  "should read %s as a length in feet and inches",
-  (header) => {
-    expect(recogniseHeader(header)).toMatchObject({ kind: "length", unit: "ft" });
-  },
-);
