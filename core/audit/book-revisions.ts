@@ -1,7 +1,7 @@
-import { MarkIndex } from "./mark-index";
+import type { BarFacts } from "../bar/bar-facts";
+import { MarkIndex } from "../bar/mark-index";
+import type { BookFacts, SheetFacts } from "../bar/sheet-facts";
 import { isLaterRevision } from "./revision-order";
-import type { RowFacts } from "./row-facts";
-import type { BookFacts, SheetFacts } from "./sheet-facts";
 import { type SheetRevision, sheetRevision } from "./sheet-revision";
 
 /** Of the bars of one sheet, how many must stand on the other for one to be a copy of the other. */
@@ -16,18 +16,18 @@ export interface LaterSheets {
   /** They hold most of this sheet's marks, so a mark that they lack was taken out. */
   readonly isReissue: boolean;
   /** The bar of the same member and mark on one of them. */
-  barOf(facts: RowFacts): RowFacts | undefined;
+  barOf(facts: BarFacts): BarFacts | undefined;
 }
 
 /** Which sheets and rows of a workbook are revisions of one another, worked out once. */
 export class BookRevisions {
   /** by member and mark as they are read */
-  readonly #marks = new Map<SheetFacts, MarkIndex<RowFacts>>();
+  readonly #marks = new Map<SheetFacts, MarkIndex<BarFacts>>();
   /** by mark and by the member where one is written */
-  readonly #writtenMarks = new Map<SheetFacts, MarkIndex<RowFacts>>();
+  readonly #writtenMarks = new Map<SheetFacts, MarkIndex<BarFacts>>();
   readonly #known: ReadonlyMap<SheetFacts, SheetRevision>;
   readonly #later: ReadonlyMap<SheetFacts, LaterSheets>;
-  readonly #rows: ReadonlyMap<SheetFacts, MarkIndex<RowFacts>>;
+  readonly #rows: ReadonlyMap<SheetFacts, MarkIndex<BarFacts>>;
 
   private constructor({ sheets }: BookFacts) {
     this.#known = new Map(sheets.map((sheet) => [sheet, sheetRevision(sheet)]));
@@ -55,7 +55,7 @@ export class BookRevisions {
   }
 
   /** The bar of the same member and mark with the latest revision of its own row, where rows say any. */
-  latestRow(facts: RowFacts): RowFacts | undefined {
+  latestRow(facts: BarFacts): BarFacts | undefined {
     const { sheet, markKey } = facts;
     const rows = this.#rows.get(sheet as SheetFacts);
     if (markKey === null || rows === undefined) return undefined;
@@ -72,7 +72,7 @@ export class BookRevisions {
       );
     });
     const latest = later.sort((a, b) => this.#order(b, a));
-    const barOf = (facts: RowFacts): RowFacts | undefined => {
+    const barOf = (facts: BarFacts): BarFacts | undefined => {
       if (facts.markKey === null) return undefined;
       for (const other of latest) {
         const bar = marksOf(other, this.#writtenMarks, writtenMember).get(
@@ -101,13 +101,13 @@ export class BookRevisions {
   }
 
   /** By sheet, the latest row of each mark over all sheets that are one list; none where all rows are of one revision. */
-  #latestRows(sheets: readonly SheetFacts[]): ReadonlyMap<SheetFacts, MarkIndex<RowFacts>> {
+  #latestRows(sheets: readonly SheetFacts[]): ReadonlyMap<SheetFacts, MarkIndex<BarFacts>> {
     const first = sheets.find(({ bars }) => bars.length > 0)?.bars[0]?.row.revision ?? null;
     const alike = sheets.every(({ bars }) => bars.every(({ row }) => row.revision === first));
-    const rows = new Map<SheetFacts, MarkIndex<RowFacts>>();
+    const rows = new Map<SheetFacts, MarkIndex<BarFacts>>();
     if (alike) return rows;
     for (const sheet of sheets) {
-      const latest = new MarkIndex<RowFacts>();
+      const latest = new MarkIndex<BarFacts>();
       const member = this.#memberIn(sheet);
       for (const facts of sheet.bars) keepLatest(latest, facts, member(facts));
       for (const other of sheets) {
@@ -133,25 +133,25 @@ export class BookRevisions {
   }
 
   /** Where a sheet's name says its schedule, a member taken from that name is none. */
-  #memberIn(sheet: SheetFacts): (facts: RowFacts) => string | null {
+  #memberIn(sheet: SheetFacts): (facts: BarFacts) => string | null {
     return this.#known.get(sheet)?.schedule == null ? readMember : writtenMember;
   }
 }
 
 const remembered = new WeakMap<BookFacts, BookRevisions>();
 
-const readMember = ({ row }: RowFacts): string | null => row.member;
+const readMember = ({ row }: BarFacts): string | null => row.member;
 
 /** Null where no member is written, so that the sheet's name was taken for one. */
-function writtenMember({ row, sheet }: RowFacts): string | null {
+function writtenMember({ row, sheet }: BarFacts): string | null {
   return row.member === sheet.sheet.name.trim() ? null : row.member;
 }
 
 function marksOf(
   sheet: SheetFacts,
-  known: Map<SheetFacts, MarkIndex<RowFacts>>,
-  member: (facts: RowFacts) => string | null,
-): MarkIndex<RowFacts> {
+  known: Map<SheetFacts, MarkIndex<BarFacts>>,
+  member: (facts: BarFacts) => string | null,
+): MarkIndex<BarFacts> {
   let marks = known.get(sheet);
   if (marks === undefined) {
     marks = new MarkIndex();
@@ -164,7 +164,7 @@ function marksOf(
   return marks;
 }
 
-function keepLatest(latest: MarkIndex<RowFacts>, facts: RowFacts, member: string | null): void {
+function keepLatest(latest: MarkIndex<BarFacts>, facts: BarFacts, member: string | null): void {
   const { markKey, row } = facts;
   if (markKey === null || row.struckThrough) return;
   const known = latest.keep(member, markKey, facts);

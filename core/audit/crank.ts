@@ -1,5 +1,5 @@
+import type { BarFacts } from "../bar/bar-facts";
 import type { DimLetter } from "../standards/port";
-import type { RowFacts } from "./row-facts";
 
 export interface Crank {
   /** the dimension of the offset */
@@ -16,7 +16,7 @@ const OFFSET = /^([A-K]) = [A-K] sin [tu] \+ d cos [tu]$/;
  * The crank of a coded shape: two equal bends in opposite senses whose overall offset is a
  * dimension. Null for every other shape.
  */
-export function crankOf(facts: RowFacts): Crank | null {
+export function crankOf(facts: BarFacts): Crank | null {
   const { definition } = facts;
   if (definition === null || definition.angles === undefined || definition.path === null) return null;
   if (!/\+t [A-K] -t/.test(definition.path)) return null;

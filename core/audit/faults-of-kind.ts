@@ -1,6 +1,6 @@
+import type { BarFacts } from "../bar/bar-facts";
 import type { Outcome } from "./finding";
 import type { MachineFault } from "./machine-fault";
-import type { RowFacts } from "./row-facts";
 import type { RuleContext } from "./rule-context";
 
 type FaultOf<Kind extends MachineFault["kind"]> = Extract<MachineFault, { readonly kind: Kind }>;
@@ -11,7 +11,7 @@ type FaultOf<Kind extends MachineFault["kind"]> = Extract<MachineFault, { readon
  */
 export function faultsOfKind<Kind extends MachineFault["kind"]>(
   kind: Kind,
-  facts: RowFacts,
+  facts: BarFacts,
   { shop }: RuleContext,
 ): readonly { readonly fault: FaultOf<Kind>; readonly machine: string; readonly outcome: Outcome }[] {
   const judgement = shop === null ? null : shop.judge(facts);

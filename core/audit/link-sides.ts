@@ -1,7 +1,7 @@
-import type { RowFacts } from "./row-facts";
+import type { BarFacts } from "../bar/bar-facts";
 
 /** mm, outside: the two sides of a closed link whose A and B are its sides; null for any other bar. */
-export function linkSides(facts: RowFacts): { readonly long: number; readonly short: number } | null {
+export function linkSides(facts: BarFacts): { readonly long: number; readonly short: number } | null {
   const { definition } = facts;
   if (definition === null || definition.closed !== true || definition.kind === "circle") return null;
   const a = facts.dim("A");

@@ -1,18 +1,18 @@
+import type { BarFacts } from "../bar/bar-facts";
+import { IN_COLUMN_UNIT } from "../bar/column-units";
 import type { ColumnKind, ColumnReading, TableReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import type { LengthUnit } from "../units/length-unit";
-import { IN_COLUMN_UNIT } from "./column-units";
 import type { Finding, Fix } from "./finding";
 import { findingText } from "./finding-text";
-import type { RowFacts } from "./row-facts";
 import type { RowReport, Rule, SheetReport } from "./rule";
 
 /** Where a finding stands whose own column the table does not have. */
 const STANDS_IN: readonly ColumnKind[] = ["shape", "mark", "size"];
 
 /** A finding about one bar: the rule's words, the cell's address and the fix in the column's own unit. */
-export function rowFinding(rule: Rule, facts: RowFacts, found: RowReport): Finding {
+export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Finding {
   const { sheet } = facts.sheet;
   const { row, table } = facts.row;
   return {
@@ -51,7 +51,7 @@ function wording(rule: Rule, found: RowReport | SheetReport, unit: LengthUnit): 
   return findingText(rule.messages[found.messageId] ?? found.messageId, found.values, unit);
 }
 
-function fixOf(rule: Rule, facts: RowFacts, found: RowReport): Fix | null {
+function fixOf(rule: Rule, facts: BarFacts, found: RowReport): Fix | null {
   if (found.fix === undefined) return null;
   const words = rule.fixes?.[found.fix.id];
   if (words === undefined) return null;

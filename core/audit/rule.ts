@@ -1,12 +1,12 @@
+import type { BarFacts } from "../bar/bar-facts";
+import type { SheetFacts } from "../bar/sheet-facts";
 import type { ColumnKind } from "../schedule/bar-row";
 import type { Cell, Sheet } from "../schedule/sheet";
 import type { Citation } from "../standards/citation";
 import type { FixSafety, Outcome, Severity } from "./finding";
 import type { Limits } from "./limits";
-import type { RowFacts } from "./row-facts";
 import type { RuleContext } from "./rule-context";
 import type { SettingsFacts } from "./settings-facts";
-import type { SheetFacts } from "./sheet-facts";
 import type { ShopFacts } from "./shop-facts";
 
 /** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
@@ -62,7 +62,7 @@ export interface SheetReport<MessageId extends string = string, FixId extends st
   extends Omit<RowReport<MessageId, FixId>, "at"> {
   readonly at?: ColumnKind;
   /** the bar at fault; without it and without a place the finding is sheet-wide */
-  readonly row?: RowFacts;
+  readonly row?: BarFacts;
   /** a cell of a row that is no bar, within the used range, from 0 */
   readonly place?: { readonly row: number; readonly column: number };
 }
@@ -99,7 +99,7 @@ export interface RowRule<MessageId extends string = string, FixId extends string
   extends RuleBase<MessageId, FixId> {
   /** the rule is not asked of a bar without it; a bar without it is none of the rule's failing examples */
   readonly needs?: RowNeed;
-  checkRow(facts: RowFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
+  checkRow(facts: BarFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
 }
 
 /** Judges what only several bars, a total line or several sheets show. */

@@ -1,5 +1,5 @@
+import type { BarFacts } from "../bar/bar-facts";
 import { isRefusal } from "../units/refusal";
-import type { RowFacts } from "./row-facts";
 import type { RowNeed, RowRule } from "./rule";
 
 const BIT: Readonly<Record<RowNeed, number>> = {
@@ -19,7 +19,7 @@ const BIT: Readonly<Record<RowNeed, number>> = {
 };
 
 /** Which needs of rules a bar meets, as bits. */
-function needsMet(facts: RowFacts, hasShop: boolean): number {
+function needsMet(facts: BarFacts, hasShop: boolean): number {
   const { row } = facts;
   let met = hasShop ? BIT.shop : 0;
   if (row.remark !== null) met |= BIT.remark;
@@ -57,7 +57,7 @@ export class RulesOfRow {
     private readonly hasShop: boolean,
   ) {}
 
-  of(facts: RowFacts): RulesOfBar {
+  of(facts: BarFacts): RulesOfBar {
     const met = needsMet(facts, this.hasShop);
     let picked = this.#picked.get(met);
     if (picked === undefined) {

@@ -1,3 +1,6 @@
+import { BarFacts } from "../bar/bar-facts";
+import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
+import { sameHabits } from "../bar/sheet-habits";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import { rereadRows } from "../schedule/reread-rows";
 import type { Sheet } from "../schedule/sheet";
@@ -9,7 +12,6 @@ import { type Finding, SEVERITIES } from "./finding";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
 import { readAsCorrected } from "./read-as-corrected";
-import { RowFacts } from "./row-facts";
 import {
   isRowRule,
   isSettingsRule,
@@ -26,8 +28,6 @@ import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
-import { type BookFacts, SheetFacts } from "./sheet-facts";
-import { sameHabits } from "./sheet-habits";
 import { ShopFacts } from "./shop-facts";
 import { Silences } from "./silences";
 
@@ -150,7 +150,7 @@ function judgeRows(
   const kept = change === undefined ? null : unchangedRows(reading, change);
   const bars = reading.bars.map((row, index) => {
     const old = kept?.[index];
-    return old === undefined ? new RowFacts(row, facts, context.standard) : old.facts.movedTo(row, facts);
+    return old === undefined ? new BarFacts(row, facts, context.standard) : old.facts.movedTo(row, facts);
   });
   facts.bars = bars;
   const reuse = kept !== null && change !== undefined && sameHabits(facts.habits, change.before.facts.habits);
@@ -158,7 +158,7 @@ function judgeRows(
   const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
   let asked = NO_RULES;
   let at = 0;
-  let row = bars[0] as RowFacts;
+  let row = bars[0] as BarFacts;
   let found: Finding[] | undefined;
   const report = (said: RowReport): void => {
     found ??= [];
@@ -170,7 +170,7 @@ function judgeRows(
       rowFindings[index] = old.findings;
       continue;
     }
-    row = bars[index] as RowFacts;
+    row = bars[index] as BarFacts;
     found = undefined;
     asked = rulesOfRow.of(row);
     const { checks } = asked;
@@ -208,7 +208,7 @@ function judgeBook(state: AuditState): void {
 }
 
 interface KeptRow {
-  readonly facts: RowFacts;
+  readonly facts: BarFacts;
   readonly findings: readonly Finding[] | undefined;
 }
 
@@ -223,7 +223,7 @@ function unchangedRows(reading: ScheduleReading, change: Change): (KeptRow | und
   const old = before.facts.bars;
   let at = 0;
   return reading.bars.map((bar) => {
-    while (at < old.length && (old[at] as RowFacts).row.row < bar.row) at += 1;
+    while (at < old.length && (old[at] as BarFacts).row.row < bar.row) at += 1;
     const facts = old[at];
     if (facts === undefined || facts.row.row !== bar.row || (bar.row >= firstRow && bar.row <= lastRow))
       return undefined;

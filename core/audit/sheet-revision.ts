@@ -1,5 +1,5 @@
+import type { SheetFacts } from "../bar/sheet-facts";
 import { scheduleHead } from "../schedule/schedule-head";
-import type { SheetFacts } from "./sheet-facts";
 
 /** Which schedule a sheet is, and which revision of it; null where the sheet says neither. */
 export interface SheetRevision {

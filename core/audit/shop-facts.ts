@@ -1,3 +1,4 @@
+import type { BarFacts } from "../bar/bar-facts";
 import { type CompensatedAngle, compensatedAngle } from "../bending/compensated-angle";
 import { elasticCoreShare } from "../bending/elastic-core";
 import { emptyLog, type FittedLog, fitTrialLog, leversOf } from "../bending/fit-trial-log";
@@ -15,7 +16,6 @@ import { isRefusal, type Refusal } from "../units/refusal";
 import { type BarForMachines, type BentTo, lookAtMachine, orderFault, SAME_FORMER } from "./judge-on-machine";
 import { linkSides } from "./link-sides";
 import { type MachineFault, stageOf } from "./machine-fault";
-import type { RowFacts } from "./row-facts";
 
 /** The steel of a bar as trials and plates name it. */
 export interface Steel {
@@ -86,7 +86,7 @@ export class ShopFacts {
   }
 
   /** Null for what no bender bends, and where the sheet names no bender. */
-  judge(facts: RowFacts): BarJudgement | null {
+  judge(facts: BarFacts): BarJudgement | null {
     if (this.shop.benders.length === 0) return null;
     const { row } = facts;
     if (this.#last?.row === row) return this.#last.judgement;
@@ -96,7 +96,7 @@ export class ShopFacts {
   }
 
   /** The steel that a row names, read as the trial log's is. */
-  steelOf(facts: RowFacts): Steel {
+  steelOf(facts: BarFacts): Steel {
     const { grade, size } = facts.row;
     const prefix = size?.prefix ?? "";
     const steel = steelNamed(grade, prefix, this.standard);
@@ -133,7 +133,7 @@ export class ShopFacts {
     return found;
   }
 
-  #judged(facts: RowFacts): BarJudgement | null {
+  #judged(facts: BarFacts): BarJudgement | null {
     const { row, diameter, former } = facts;
     if (diameter === null || former === null || row.shape === null || facts.isStraight) return null;
     const { grade, size, shape, dims, radius } = row;
@@ -147,7 +147,7 @@ export class ShopFacts {
     return judgement;
   }
 
-  #judgeGeometry(facts: RowFacts, former: number): BarJudgement | null {
+  #judgeGeometry(facts: BarFacts, former: number): BarJudgement | null {
     const { planarPath: path, diameter } = facts;
     if (path === null || path.turns.length === 0 || diameter === null) return null;
     if (isRefusal(facts.developed)) return null;

@@ -1,9 +1,9 @@
+import { rowKey } from "../bar/bar-facts";
+import type { SheetFacts } from "../bar/sheet-facts";
 import type { Sheet } from "../schedule/sheet";
 import type { AuditSettings, Silence } from "./audit-settings";
 import type { Finding } from "./finding";
-import { rowKey } from "./row-facts";
 import type { OutdatedSilence } from "./settings-facts";
-import type { SheetFacts } from "./sheet-facts";
 
 /** The silences of a workbook during one report: which finding each answers to, and which answer to none. */
 export class Silences {

@@ -1,4 +1,4 @@
-import type { RowFacts } from "./row-facts";
+import type { BarFacts } from "../bar/bar-facts";
 
 /** Diameters that sites deduct for a bend, by its angle up to this. */
 const DEDUCTIONS = [
@@ -13,7 +13,7 @@ const ROUNDED_WITHIN = 10;
  * mm, where the typed length is the sum of the legs less the site's deductions and too short for the
  * bar; null otherwise. Deductions of 1d, 2d and 3d are common practice, not geometry.
  */
-export function siteDeductionLength(facts: RowFacts): number | null {
+export function siteDeductionLength(facts: BarFacts): number | null {
   const { planarPath, diameter, exactLength } = facts;
   const { length } = facts.row;
   if (planarPath === null || diameter === null || exactLength === null || length === null) return null;

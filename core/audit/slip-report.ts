@@ -1,10 +1,10 @@
-import type { SlipFactor } from "./length-judgement";
-import type { RowFacts } from "./row-facts";
+import type { BarFacts } from "../bar/bar-facts";
+import type { SlipFactor } from "../bar/length-judgement";
 import type { RowReport } from "./rule";
 
 /** The report of a unit slip by one of `factors`; null where the row has none. */
 export function slipReport(
-  facts: RowFacts,
+  facts: BarFacts,
   factors: readonly SlipFactor[],
 ): RowReport<"slip", "correct"> | null {
   const read = slipOfReading(facts, factors);
@@ -22,7 +22,7 @@ export function slipReport(
 }
 
 /** A cell that was read in another unit than its column's, because only so the row fits. */
-function slipOfReading(facts: RowFacts, factors: readonly SlipFactor[]): RowReport<"slip", "correct"> | null {
+function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): RowReport<"slip", "correct"> | null {
   if (facts.row.problems === null) return null;
   for (const { field, guess, proposal } of facts.row.problems) {
     if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;

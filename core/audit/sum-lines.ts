@@ -1,7 +1,7 @@
+import type { BarFacts } from "../bar/bar-facts";
+import { IN_COLUMN_UNIT } from "../bar/column-units";
+import type { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
-import { IN_COLUMN_UNIT } from "./column-units";
-import type { RowFacts } from "./row-facts";
-import type { SheetFacts } from "./sheet-facts";
 
 /** A typed sum under a column, beside what the bars above it add up to. */
 export interface SumLine {
@@ -78,7 +78,7 @@ function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
 }
 
 /** "Total | 16 | 1234": a line for one size stands for the bars of that size. */
-function ofItsSize(bars: readonly RowFacts[], line: TotalRow, table: TableReading): readonly RowFacts[] {
+function ofItsSize(bars: readonly BarFacts[], line: TotalRow, table: TableReading): readonly BarFacts[] {
   const column = table.columns.get("size")?.column;
   const size = line.cells.find((cell) => cell.column === column)?.value ?? sizeInLabel(line.label);
   if (size === null || column === undefined) return bars;
@@ -105,7 +105,7 @@ function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): num
 }
 
 /** Since the last line that sums, since the last heading, since the header, and over the sheet so far. */
-function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly RowFacts[])[] {
+function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly BarFacts[])[] {
   const { rowClasses } = sheet.reading;
   let lastTotal = tableTop;
   let lastHeading = tableTop;
@@ -118,7 +118,7 @@ function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): reado
 }
 
 function sumOf(
-  bars: readonly RowFacts[],
+  bars: readonly BarFacts[],
   field: SummedField,
   inUnit: number,
   struck: boolean,

@@ -1,5 +1,5 @@
-import { RowFacts } from "../audit/row-facts";
-import { SheetFacts } from "../audit/sheet-facts";
+import { BarFacts } from "../bar/bar-facts";
+import { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, CellProblem, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import { isCellError, type Sheet } from "../schedule/sheet";
@@ -46,7 +46,7 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
   const computed: string[] = [];
   const guessed: string[] = [];
   for (const bar of reading.bars) {
-    const facts = new RowFacts(bar, sheetFacts, standard);
+    const facts = new BarFacts(bar, sheetFacts, standard);
     const at = (kind: ColumnKind): string => cellOf(sheet, bar, kind);
     if (bar.struckThrough || bar.superseded === true) {
       dropped.push(at("mark"));
@@ -79,7 +79,7 @@ const MOST_GUESSES = 5;
 const MOST_CELLS = 8;
 
 /** The first thing that keeps the row out of a plan, with the cell that says so. */
-function rowFault(facts: RowFacts, standard: Standard): { field: ColumnKind; reason: Refusal } | null {
+function rowFault(facts: BarFacts, standard: Standard): { field: ColumnKind; reason: Refusal } | null {
   const { row } = facts;
   if (row.size?.bar == null) {
     const read = standard.readSize(facts.sizeName);

@@ -1,6 +1,6 @@
 import { type Finding, SEVERITIES } from "../audit/finding";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
-import type { RowFacts } from "../audit/row-facts";
+import type { BarFacts } from "../bar/bar-facts";
 import { barsAtOnce } from "../bending/bars-at-once";
 import { steelNamed } from "../bending/steel-named";
 import type { ScheduleHead } from "../schedule/schedule-head";
@@ -19,7 +19,7 @@ import { warn } from "./warn";
 import type { Yard } from "./yard";
 
 export interface TicketQuestion {
-  readonly facts: RowFacts;
+  readonly facts: BarFacts;
   readonly yard: Yard;
   readonly head: ScheduleHead;
   /** what the audit found in this row */
@@ -138,7 +138,7 @@ function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
   return [...warnings].sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
 }
 
-function steelOf(facts: RowFacts): TicketGrade {
+function steelOf(facts: BarFacts): TicketGrade {
   const steel = steelNamed(facts.row.grade, facts.row.size?.prefix ?? "", facts.standard);
   return { name: facts.grade?.name ?? facts.gradeName, ...steel };
 }
@@ -154,7 +154,7 @@ function pathToDraw(shape: ResolvedShape, warnings: TicketWarning[]): BarPath | 
 }
 
 /** The shape about the former in force: as typed, else the least for this coating and grade. */
-function shapeInForce(facts: RowFacts, warnings: TicketWarning[]): ResolvedShape | null {
+function shapeInForce(facts: BarFacts, warnings: TicketWarning[]): ResolvedShape | null {
   const { resolved, row } = facts;
   if (row.shape === null) {
     warn(warnings, "no shape is read from this row, so nothing is drawn or marked", true);
@@ -174,7 +174,7 @@ function shapeInForce(facts: RowFacts, warnings: TicketWarning[]): ResolvedShape
   return isRefusal(coated) ? resolved : coated;
 }
 
-function barToBend(facts: RowFacts, shape: ResolvedShape, path: PlanarPath, steel: TicketGrade): BarToBend {
+function barToBend(facts: BarFacts, shape: ResolvedShape, path: PlanarPath, steel: TicketGrade): BarToBend {
   const prefix = facts.row.size?.prefix ?? "";
   return {
     path,
@@ -262,7 +262,7 @@ function atOnceOf({ machine, atOnce }: MachineTried): TicketAtOnce | null {
   return machine === null || atOnce === null ? null : atOnceWords(machine.name, atOnce);
 }
 
-function cutsAtOnce(facts: RowFacts, yard: Yard, steel: TicketGrade): TicketAtOnce | null {
+function cutsAtOnce(facts: BarFacts, yard: Yard, steel: TicketGrade): TicketAtOnce | null {
   const { diameter } = facts;
   if (diameter === null) return null;
   const all = (yard.shop?.cutters ?? []).map((cutter) =>

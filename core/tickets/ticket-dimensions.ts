@@ -1,11 +1,11 @@
-import type { RowFacts } from "../audit/row-facts";
+import type { BarFacts } from "../bar/bar-facts";
 import { freeLeg } from "../bending/bend-marks";
 import type { PlanarPath } from "../shapes/path";
 import type { TicketCut, TicketDimension } from "./ticket";
 import { type TolerancedBar, toleranceOf } from "./tolerance-of";
 
 /** The length to cut and its tolerance: as typed, else as computed; null where there is neither. */
-export function ticketCut(facts: RowFacts): TicketCut | null {
+export function ticketCut(facts: BarFacts): TicketCut | null {
   const computed = facts.cut?.length ?? null;
   const length = facts.lengthInForce;
   if (length === null) return null;
@@ -18,7 +18,7 @@ export function ticketCut(facts: RowFacts): TicketCut | null {
 }
 
 /** The dimensions as scheduled, each with what it may deviate by. */
-export function ticketDimensions(facts: RowFacts, path: PlanarPath | null): TicketDimension[] {
+export function ticketDimensions(facts: BarFacts, path: PlanarPath | null): TicketDimension[] {
   const bar = tolerancedBar(facts);
   const { definition, standard } = facts;
   const free = path === null ? null : freeLegName(path);
@@ -46,6 +46,6 @@ export function freeLegName(path: PlanarPath): string | null {
 }
 
 /** What a tolerance turns on besides the length. */
-export function tolerancedBar(facts: RowFacts): TolerancedBar {
+export function tolerancedBar(facts: BarFacts): TolerancedBar {
   return { size: facts.bar?.size ?? null, isPlain: facts.isPlain, use: facts.use };
 }

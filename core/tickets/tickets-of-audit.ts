@@ -1,7 +1,7 @@
 import type { AuditReport } from "../audit/audit-report";
 import type { Finding } from "../audit/finding";
-import { RowFacts } from "../audit/row-facts";
-import { SheetFacts } from "../audit/sheet-facts";
+import { BarFacts } from "../bar/bar-facts";
+import { SheetFacts } from "../bar/sheet-facts";
 import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import { makeTicket } from "./make-ticket";
@@ -38,7 +38,7 @@ export function ticketsOfAudit(report: AuditReport, sheets: readonly Sheet[], ya
         return [];
       }
       const findings = byRow.get(JSON.stringify([name, row])) ?? [];
-      return [makeTicket({ facts: new RowFacts(bar, facts, standard), yard, head, findings })];
+      return [makeTicket({ facts: new BarFacts(bar, facts, standard), yard, head, findings })];
     });
   });
   return { tickets, dropped };

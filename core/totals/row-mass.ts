@@ -1,5 +1,5 @@
-import { RowFacts } from "../audit/row-facts";
-import { SheetFacts } from "../audit/sheet-facts";
+import { BarFacts } from "../bar/bar-facts";
+import { SheetFacts } from "../bar/sheet-facts";
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
@@ -26,7 +26,7 @@ export interface RowMass {
 export function rowMasses(sheet: Sheet, reading: ScheduleReading, standard: Standard): (RowMass | null)[] {
   const sheetFacts = new SheetFacts(sheet, reading);
   return reading.bars.map((row) => {
-    const facts = new RowFacts(row, sheetFacts, standard);
+    const facts = new BarFacts(row, sheetFacts, standard);
     const { bar, count } = facts;
     const cut = facts.cut?.length ?? null;
     const length = cut ?? row.length;

@@ -1,8 +1,8 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
-import { RowFacts, rowKey } from "../../../core/audit/row-facts";
-import { SheetFacts } from "../../../core/audit/sheet-facts";
+import { BarFacts, rowKey } from "../../../core/bar/bar-facts";
+import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
@@ -70,14 +70,14 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
   });
 }
 
-function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => RowFacts | undefined {
+function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => BarFacts | undefined {
   const reading = report.sheets[0]?.reading;
   if (reading === undefined) return () => undefined;
   const facts = new SheetFacts(sheet, reading);
   const bars = new Map(reading.bars.map((bar) => [bar.row, bar]));
   return (row) => {
     const bar = bars.get(row);
-    return bar && new RowFacts(bar, facts, report.standard);
+    return bar && new BarFacts(bar, facts, report.standard);
   };
 }
 

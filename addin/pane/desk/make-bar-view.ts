@@ -1,5 +1,5 @@
-import { RowFacts } from "../../../core/audit/row-facts";
-import { SheetFacts } from "../../../core/audit/sheet-facts";
+import { BarFacts } from "../../../core/bar/bar-facts";
+import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { barDrawing } from "../../../core/shapes/bar-drawing";
@@ -21,7 +21,7 @@ export function barView(
 ): BarView | null {
   const bar = reading.bars.find((each) => each.row === row);
   if (bar === undefined) return null;
-  const facts = new RowFacts(bar, new SheetFacts(sheet, reading), standard);
+  const facts = new BarFacts(bar, new SheetFacts(sheet, reading), standard);
   const title = [bar.member, bar.mark === null ? null : `mark ${bar.mark}`, bar.sizeTyped]
     .filter(Boolean)
     .join(", ");
@@ -35,7 +35,7 @@ export function barView(
   };
 }
 
-function shapeText(facts: RowFacts): string | null {
+function shapeText(facts: BarFacts): string | null {
   const { shape } = facts.row;
   if (shape === null) return null;
   const words = facts.definition?.words;
@@ -43,14 +43,14 @@ function shapeText(facts: RowFacts): string | null {
   return words === undefined ? `shape ${shape}` : `shape ${shape}: ${words}`;
 }
 
-function drawing(facts: RowFacts, title: string): string | null {
+function drawing(facts: BarFacts, title: string): string | null {
   const { path, diameter, former } = facts;
   if (path === null || diameter === null || former === null) return null;
   const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME });
   return barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` });
 }
 
-function trouble(facts: RowFacts): string | null {
+function trouble(facts: BarFacts): string | null {
   const { resolved, row } = facts;
   if (isRefusal(resolved)) return refusalText(resolved);
   if (row.shape === null) return "the row says no shape";
@@ -58,7 +58,7 @@ function trouble(facts: RowFacts): string | null {
   return isRefusal(facts.developed) ? refusalText(facts.developed) : null;
 }
 
-function factLines(facts: RowFacts, standard: Standard): BarView["facts"] {
+function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
   const { row, cut, exactLength, massEach, count, leastFormer } = facts;
   const length = (mm: number): string => printLength(mm, standard.unit);
   const lines: { name: string; value: string }[] = [];

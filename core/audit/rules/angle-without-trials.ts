@@ -1,7 +1,7 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isRefusal, refusalText } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { TRIALS_FIRST } from "../practice.data";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import type { BarJudgement, ShopFacts } from "../shop-facts";
 
@@ -55,7 +55,7 @@ export default defineRule({
 });
 
 interface BentGroup {
-  readonly first: RowFacts;
+  readonly first: BarFacts;
   readonly judgement: BarJudgement;
   readonly former: number;
   rows: number;
@@ -64,7 +64,7 @@ interface BentGroup {
 }
 
 /** Bars that one row of the log would speak for: bender, size, former and grade. */
-function groupsOf(bars: readonly RowFacts[], shop: ShopFacts): Iterable<BentGroup> {
+function groupsOf(bars: readonly BarFacts[], shop: ShopFacts): Iterable<BentGroup> {
   const groups = new Map<string, BentGroup>();
   for (const facts of bars) {
     const judgement = shop.judge(facts);

@@ -1,9 +1,9 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
 import type { Machine } from "../../bending/machine";
 import { isRefusal } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { OF_SHOP_SHEET } from "../practice.data";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -51,7 +51,7 @@ function estimateOn(machine: Machine, bar: { diameter: number; yield: number }):
   return isRefusal(plate) || plate.basis === "plate" || plate.bars === 0 ? null : plate;
 }
 
-function noteOf(facts: RowFacts, machine: Machine, { bars, row }: BarsAtOnce) {
+function noteOf(facts: BarFacts, machine: Machine, { bars, row }: BarsAtOnce) {
   return {
     messageId: "estimate" as const,
     outcome: "unsure" as const,

@@ -1,5 +1,5 @@
+import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
 import { isRefusal } from "../../units/refusal";
-import { DIMENSION_LETTERS } from "../dimension-letters";
 import { defineRule } from "../rule";
 
 export default defineRule({

@@ -1,6 +1,6 @@
+import { saying } from "../../bar/said-words";
 import { SITE_REBENDING } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysBentAgain = saying(
   /\bre-?bend|\bre-?bent|\bben[dt] (?:out|back|on site|down on site)|\bsite ben[dt]|straighten/,

@@ -1,10 +1,10 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
 import type { Cutter } from "../../shop/shop";
 import { isRefusal } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { faultsOfKind } from "../faults-of-kind";
 import { OF_SHOP_SHEET } from "../practice.data";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import type { Steel } from "../shop-facts";
 
@@ -78,7 +78,7 @@ function beyondCutters(cutters: readonly Cutter[], diameter: number, steel: Stee
   return first === null ? null : { ...first, isSure };
 }
 
-function valuesOf(facts: RowFacts, steel: Steel, machine: string, { row }: BarsAtOnce) {
+function valuesOf(facts: BarFacts, steel: Steel, machine: string, { row }: BarsAtOnce) {
   return {
     machine,
     size: facts.sizeName,

@@ -1,5 +1,5 @@
+import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysBothFaces = saying(/\bef\b|each face|both faces|\bb\.?f\.?\b/);
 

@@ -1,5 +1,5 @@
+import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysOpen = saying(
   /\bopen(?:[- ]top(?:ped)?)? (?:link|tie|stirrup)|\bu[- ]?(?:bar)?\s*(?:\+|and|with)\s*cap|\bcapping (?:bar|link)/,

@@ -1,6 +1,6 @@
+import { saying } from "../../bar/said-words";
 import { COUPLER_ENDS } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysCoupler = saying(/\bcoupl/);
 const saysEnds = saying(/\bsaw|thread|upset|forged|swag|end prep/);

@@ -1,7 +1,7 @@
+import { saying } from "../../bar/said-words";
 import { crankOf } from "../crank";
 import { CRANK_SLOPE } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 /** run over rise of the steepest crank in a column bar */
 const STEEPEST_RUN = 6;

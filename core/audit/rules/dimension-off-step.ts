@@ -1,5 +1,5 @@
+import { offStep, toNearest } from "../../bar/step";
 import { defineRule } from "../rule";
-import { offStep, toNearest } from "../step";
 
 export default defineRule({
   code: "DIM101",

@@ -1,6 +1,6 @@
+import { saying } from "../../bar/said-words";
 import { DUCTILITY_CLASS } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysSeismic = saying(/seismic|earthquake|ductile|\bdc[mh]\b/);
 

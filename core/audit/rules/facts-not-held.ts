@@ -1,8 +1,8 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { holdsShapeCodes } from "../holds-shape-codes";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
-import type { SheetFacts } from "../sheet-facts";
 import { sheetRevision } from "../sheet-revision";
 import { typedText } from "../typed-text";
 
@@ -60,7 +60,7 @@ function isHeldElsewhere(field: ColumnKind, sheet: SheetFacts): boolean {
   return schedule !== null && revision !== null;
 }
 
-function namesUnknownShape(facts: RowFacts): boolean {
+function namesUnknownShape(facts: BarFacts): boolean {
   const typed = facts.typed("shape");
   if (typed === null || typedText(typed).trim() === "") return false;
   return facts.definition === null && !facts.isPath;

@@ -1,8 +1,8 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { printLength } from "../../units/print-length";
 import { exampleShop } from "../example-shop";
 import { faultsOfKind } from "../faults-of-kind";
 import { OF_SHOP_SHEET } from "../practice.data";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -50,7 +50,7 @@ export default defineRule({
   },
 });
 
-function placeOf({ row }: RowFacts): "former" | "R" | "shape" {
+function placeOf({ row }: BarFacts): "former" | "R" | "shape" {
   if (row.former !== null) return "former";
   return row.radius === null ? "shape" : "R";
 }

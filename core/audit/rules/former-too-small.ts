@@ -1,6 +1,6 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { isRefusal } from "../../units/refusal";
-import type { RowFacts } from "../row-facts";
 import { defineRule, type RowReport } from "../rule";
 
 const CLOSE = 1e-6;
@@ -90,7 +90,7 @@ export default defineRule({
 });
 
 /** A closed path is judged as a link; a former that only a link may have is asked for. */
-function askWhetherLink(facts: RowFacts, report: (found: RowReport<"asLink", "least">) => void): void {
+function askWhetherLink(facts: BarFacts, report: (found: RowReport<"asLink", "least">) => void): void {
   if (!facts.isLinkByShapeOnly) return;
   const { former } = facts.row;
   const ofMain = facts.leastFormerOfMain;
@@ -106,7 +106,7 @@ function askWhetherLink(facts: RowFacts, report: (found: RowReport<"asLink", "le
 }
 
 /** The least radius that was typed with the shape, not one that follows from a width. */
-function typedRadius({ row, planarPath, isPath }: RowFacts): number | null {
+function typedRadius({ row, planarPath, isPath }: BarFacts): number | null {
   if (row.radius !== null) return row.radius;
   if (!isPath || planarPath === null) return null;
   let least: number | null = null;

@@ -1,6 +1,6 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import type { CellProblem } from "../../schedule/bar-row";
 import { columnWords } from "../../schedule/columns/column-words";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { typedText } from "../typed-text";
 
@@ -66,11 +66,11 @@ export default defineRule({
 });
 
 interface Guess {
-  readonly facts: RowFacts;
+  readonly facts: BarFacts;
   readonly problem: CellProblem;
 }
 
-function guessGroups(bars: readonly RowFacts[]): ReadonlyMap<string, readonly Guess[]> {
+function guessGroups(bars: readonly BarFacts[]): ReadonlyMap<string, readonly Guess[]> {
   const groups = new Map<string, Guess[]>();
   for (const facts of bars) {
     if (facts.row.problems === null) continue;

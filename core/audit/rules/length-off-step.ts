@@ -1,6 +1,6 @@
+import { isMost } from "../../bar/sheet-habits";
+import { offStep, roundedUp } from "../../bar/step";
 import { defineRule } from "../rule";
-import { isMost } from "../sheet-habits";
-import { offStep, roundedUp } from "../step";
 
 export default defineRule({
   code: "LEN101",

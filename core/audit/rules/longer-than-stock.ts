@@ -1,5 +1,5 @@
+import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const CLOSE = 1e-6;
 

@@ -1,5 +1,5 @@
-import { MarkIndex } from "../mark-index";
-import type { RowFacts } from "../row-facts";
+import type { BarFacts } from "../../bar/bar-facts";
+import { MarkIndex } from "../../bar/mark-index";
 import { defineRule } from "../rule";
 
 const FEWEST_MARKS = 5;
@@ -32,7 +32,7 @@ export default defineRule({
         if (to < from || to - from >= LONGEST_GAP_NAMED) continue;
         used ??= new Set(numbers);
         if (used.has(from) || used.has(to)) continue;
-        const facts = bars[at] as RowFacts;
+        const facts = bars[at] as BarFacts;
         const mark = facts.row.mark ?? "";
         const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
         report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });
@@ -43,7 +43,7 @@ export default defineRule({
 
 /** Bars whose marks share what stands before their numbers. */
 interface Run {
-  readonly bars: RowFacts[];
+  readonly bars: BarFacts[];
   /** of the marks, by place */
   readonly numbers: number[];
   /** places where the number changes */
@@ -53,7 +53,7 @@ interface Run {
 }
 
 /** Bars in order, by what stands before the number of their mark, and by member where marks start again. */
-function markRuns(bars: readonly RowFacts[]): readonly Run[] {
+function markRuns(bars: readonly BarFacts[]): readonly Run[] {
   const runs = new MarkIndex<Run>();
   const all: Run[] = [];
   for (const facts of bars) {

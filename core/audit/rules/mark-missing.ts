@@ -1,4 +1,4 @@
-import type { RowFacts } from "../row-facts";
+import type { BarFacts } from "../../bar/bar-facts";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -35,11 +35,11 @@ export default defineRule({
 });
 
 /** Lists in which a straight bar goes by its size and length: no straight bar is marked. */
-function marksBentBarsOnly(bars: readonly RowFacts[]): boolean {
+function marksBentBarsOnly(bars: readonly BarFacts[]): boolean {
   const straight = bars.filter(isStraight);
   return straight.length > 1 && straight.every(({ row }) => row.mark === null);
 }
 
-function isStraight({ row }: RowFacts): boolean {
+function isStraight({ row }: BarFacts): boolean {
   return row.shape === "00" || (row.shape === null && row.dims.length === 0);
 }

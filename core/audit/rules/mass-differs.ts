@@ -1,6 +1,6 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import type { LengthUnit } from "../../units/length-unit";
 import { poundsPerFoot } from "../../units/mass-unit";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
 /** Tables of unit mass differ by less than half of this. */
@@ -71,20 +71,20 @@ function perLength(kilogramsPerMetre: number, unit: LengthUnit): string {
 }
 
 /** Half of the last decimal that was typed, kg. */
-function halfLastDigit(facts: RowFacts): number {
+function halfLastDigit(facts: BarFacts): number {
   const typed = facts.typed("mass");
   const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
   return 0.5000001 * facts.inMillimetres("mass", 10 ** -decimals);
 }
 
 /** Where the mass follows from the typed total length, that is what is wrong. */
-function followsTotalLength({ row, bar }: RowFacts, mass: number, factor: number): boolean {
+function followsTotalLength({ row, bar }: BarFacts, mass: number, factor: number): boolean {
   const whole = ((row.totalLength ?? 0) / 1000) * (bar?.massPerMetre ?? 0) * factor;
   return whole > 0 && Math.abs(mass / whole - 1) <= ALLOWED;
 }
 
 /** Where the typed length is wrong the mass may still follow from the right one. */
-function agreesWithComputed(facts: RowFacts, mass: number, factor: number): boolean {
+function agreesWithComputed(facts: BarFacts, mass: number, factor: number): boolean {
   const { cut, bar, count } = facts;
   if (cut === null || bar === null || facts.row.length === null) return false;
   const each = (cut.length / 1000) * bar.massPerMetre * factor;

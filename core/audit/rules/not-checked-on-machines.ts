@@ -1,6 +1,6 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { exampleShop } from "../example-shop";
 import { LEGS_OF_TOOLING } from "../practice.data";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import type { NotSearched } from "../shop-facts";
 
@@ -34,7 +34,7 @@ export default defineRule({
   },
   checkSheet(sheet, { shop }, report) {
     if (shop === null || shop.shop.benders.length === 0) return;
-    const found = new Map<NotSearched, { readonly first: RowFacts; rows: number }>();
+    const found = new Map<NotSearched, { readonly first: BarFacts; rows: number }>();
     for (const facts of sheet.bars) {
       const reason = isCurve(facts) ? "rolled" : (shop.judge(facts)?.notSearched ?? null);
       if (reason === null) continue;
@@ -58,7 +58,7 @@ export default defineRule({
   },
 });
 
-function isCurve({ definition }: RowFacts): boolean {
+function isCurve({ definition }: BarFacts): boolean {
   const kind = definition?.kind;
   return kind === "arc" || kind === "circle" || kind === "helix";
 }

@@ -1,6 +1,6 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import type { ColumnKind, TableReading } from "../../schedule/bar-row";
 import type { Sheet } from "../../schedule/sheet";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 
 const NUMBER_COLUMNS: readonly ColumnKind[] = [
@@ -39,7 +39,7 @@ export default defineRule({
   messages: { text: "{fields} stand as text: the sheet's own sums pass over them" },
   fixes: { number: { label: "store {fields} as numbers", safety: "safe" } },
   checkSheet(sheet, _context, report) {
-    const found: { readonly facts: RowFacts; readonly edits: readonly { at: ColumnKind; to: number }[] }[] =
+    const found: { readonly facts: BarFacts; readonly edits: readonly { at: ColumnKind; to: number }[] }[] =
       [];
     let table: TableReading | undefined;
     let columns: readonly number[] = [];
@@ -80,7 +80,7 @@ function numberColumns({ columns }: TableReading): readonly number[] {
   return NUMBER_COLUMNS.flatMap((kind) => columns.get(kind)?.column ?? []);
 }
 
-function textNumbers(facts: RowFacts): readonly { at: ColumnKind; to: number }[] {
+function textNumbers(facts: BarFacts): readonly { at: ColumnKind; to: number }[] {
   const edits: { at: ColumnKind; to: number }[] = [];
   for (const at of NUMBER_COLUMNS) {
     const typed = facts.typed(at);

@@ -1,10 +1,10 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { saying } from "../../bar/said-words";
 import { LEAST_ELONGATION } from "../../bending/capacity.data";
 import { type FibreCircumstance, type OuterFibre, outerFibre } from "../../bending/outer-fibre";
 import { exampleShop } from "../example-shop";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import type { RuleContext } from "../rule-context";
-import { saying } from "../said-words";
 
 export default defineRule({
   code: "STEEL102",
@@ -33,7 +33,7 @@ export default defineRule({
   checkSheet(sheet, context, report) {
     const isCold = coldIn(context);
     const classes: Classes = new Map();
-    const groups = new Map<string, { readonly first: RowFacts; readonly bend: StrainedBend; rows: number }>();
+    const groups = new Map<string, { readonly first: BarFacts; readonly bend: StrainedBend; rows: number }>();
     for (const facts of sheet.bars) {
       const bend = bendOf(facts, isCold, classes);
       if (bend === null) continue;
@@ -78,7 +78,7 @@ interface StrainedBend {
 }
 
 /** Null where nothing is bent, no class is said, the former is one that another rule stops, or the strain is usual. */
-function bendOf(facts: RowFacts, isCold: boolean, classes: Classes): StrainedBend | null {
+function bendOf(facts: BarFacts, isCold: boolean, classes: Classes): StrainedBend | null {
   const { row, diameter, leastFormer } = facts;
   if (diameter === null || row.shape === null || facts.isStraight) return null;
   const kind = facts.definition?.kind ?? "planar";
@@ -95,7 +95,7 @@ function bendOf(facts: RowFacts, isCold: boolean, classes: Classes): StrainedBen
   return { former, ductility, circumstances, fibre };
 }
 /** The lowest class that the grade's name allows; null where it names none, or all. */
-function classOf({ gradeName, grade }: RowFacts, classes: Classes): Ductility | null {
+function classOf({ gradeName, grade }: BarFacts, classes: Classes): Ductility | null {
   if (gradeName === null) return null;
   let ductility = classes.get(gradeName);
   if (ductility === undefined) {

@@ -1,6 +1,6 @@
+import { saying } from "../../bar/said-words";
 import { PLAIN_BAR_PRACTICE } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysDowel = saying(/dowel|tie bar|spacer|chair/);
 

@@ -1,9 +1,9 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { MarkIndex } from "../../bar/mark-index";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import { BookRevisions } from "../book-revisions";
-import { MarkIndex } from "../mark-index";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
 import { firstDifference } from "../same-bar";
-import type { SheetFacts } from "../sheet-facts";
 
 export default defineRule({
   code: "MARK104",
@@ -33,7 +33,7 @@ export default defineRule({
   checkSheet(sheet, _context, report) {
     const { sheets } = sheet.book;
     if (sheets.length === 1 && sheet.reading.tables.length < 2) return;
-    const seen = new MarkIndex<RowFacts>();
+    const seen = new MarkIndex<BarFacts>();
     const revisions = sheets.length === 1 ? null : BookRevisions.of(sheet.book);
     const isOld = (one: SheetFacts): boolean => revisions !== null && revisions.laterSheets(one) !== null;
     // an older revision of a sheet is no other list
@@ -55,7 +55,7 @@ export default defineRule({
   },
 });
 
-function keepFirst(seen: MarkIndex<RowFacts>, facts: RowFacts): RowFacts | null {
+function keepFirst(seen: MarkIndex<BarFacts>, facts: BarFacts): BarFacts | null {
   const { markKey, row } = facts;
   return markKey === null || row.member === null ? null : seen.keep(row.member, markKey, facts);
 }

@@ -1,5 +1,5 @@
+import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysOutOfPlane = saying(/\b3-?d\b|isometric|\biso\b|out of plane|two planes|2 planes/);
 

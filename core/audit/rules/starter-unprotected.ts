@@ -1,6 +1,6 @@
+import { saying } from "../../bar/said-words";
 import { BAR_PROTECTION } from "../practice.data";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 /** mm above which a projecting end is at the height of a body */
 const HIGH_PROJECTION = 1200;

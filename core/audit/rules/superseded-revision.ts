@@ -1,8 +1,8 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { saying } from "../../bar/said-words";
 import { BookRevisions } from "../book-revisions";
 import { isLaterRevision } from "../revision-order";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
-import { saying } from "../said-words";
 
 const saysWithdrawn = saying(/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/);
 
@@ -83,7 +83,7 @@ export default defineRule({
   },
 });
 
-function placeOf(later: RowFacts, facts: RowFacts): string {
+function placeOf(later: BarFacts, facts: BarFacts): string {
   const { sheet } = later.sheet;
   return `${later.sheet === facts.sheet ? "" : `sheet ${sheet.name}, `}row ${sheet.top + later.row.row + 1}`;
 }

@@ -1,4 +1,4 @@
-import type { RowFacts } from "../row-facts";
+import type { BarFacts } from "../../bar/bar-facts";
 import { defineRule } from "../rule";
 
 const ALLOWED = 0.002;
@@ -51,12 +51,12 @@ export default defineRule({
   },
 });
 
-function productOf({ row, count }: RowFacts): number | null {
+function productOf({ row, count }: BarFacts): number | null {
   return row.length === null || row.length <= 0 || count === null || count <= 0 ? null : row.length * count;
 }
 
 /** The total length may be that of one member's bars or of all. */
-function follows(facts: RowFacts): boolean {
+function follows(facts: BarFacts): boolean {
   const { row, count } = facts;
   const typed = row.totalLength ?? 0;
   const length = row.length ?? 0;

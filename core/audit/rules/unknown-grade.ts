@@ -1,7 +1,7 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { isMost } from "../../bar/sheet-habits";
 import { isRefusal } from "../../units/refusal";
-import type { RowFacts } from "../row-facts";
 import { defineRule } from "../rule";
-import { isMost } from "../sheet-habits";
 
 export default defineRule({
   code: "GRADE101",
@@ -49,7 +49,7 @@ export default defineRule({
 });
 
 /** The grade said but not known; null where it is known or none is said. */
-function unknownGrade(facts: RowFacts): string | null {
+function unknownGrade(facts: BarFacts): string | null {
   const { gradeName, row } = facts;
   if (gradeName !== null) return facts.grade === null ? gradeName : null;
   if (row.size !== null || row.sizeTyped === null) return null;

@@ -1,7 +1,7 @@
+import { isMost } from "../../bar/sheet-habits";
 import { standardsWithShape } from "../../shapes/standards-with-shape";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
-import { isMost } from "../sheet-habits";
 import { isFabricName } from "../size-slips";
 
 export default defineRule({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { SheetFacts } from "../../../core/audit/sheet-facts";
 import { sheetRevision } from "../../../core/audit/sheet-revision";
+import { SheetFacts } from "../../../core/bar/sheet-facts";
 import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
 import { heldStandard } from "../../_support/held-standard";
 

@@ -1,5 +1,5 @@
-import { RowFacts } from "../../../core/audit/row-facts";
-import { SheetFacts } from "../../../core/audit/sheet-facts";
+import { BarFacts } from "../../../core/bar/bar-facts";
+import { SheetFacts } from "../../../core/bar/sheet-facts";
 import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
@@ -79,7 +79,7 @@ export function ticketsOf(
   const facts = new SheetFacts(sheet, reading);
   return reading.bars.map((bar) =>
     makeTicket({
-      facts: new RowFacts(bar, facts, standard),
+      facts: new BarFacts(bar, facts, standard),
       yard,
       head: scheduleHead(reading),
       findings: [],

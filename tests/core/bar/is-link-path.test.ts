@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isLinkPath } from "../../../core/audit/is-link-path";
+import { isLinkPath } from "../../../core/bar/is-link-path";
 
 describe("isLinkPath", () => {
   it("should take for a link what goes all the way round", () => {

@@ -30,7 +30,7 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  * What is known of one bar, worked out once and only where a rule asks. Lengths are mm, masses kg;
  * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
  */
-export class RowFacts {
+export class BarFacts {
   #named: NamedShape | null | undefined;
   #leastFormer: Cited<number> | null | undefined;
   #grade: Grade | null | undefined;
@@ -353,7 +353,7 @@ function coatingIn(words: string): string | null {
 }
 
 /** What a silence is kept under: it holds when rows move. */
-export function rowKey(facts: RowFacts): string {
+export function rowKey(facts: BarFacts): string {
   const { member, mark } = facts.row;
   return mark === null ? `row ${facts.sheet.sheet.top + facts.row.row + 1}` : `${member ?? ""} | ${mark}`;
 }

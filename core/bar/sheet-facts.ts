@@ -1,8 +1,8 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import type { BarFacts } from "./bar-facts";
 import { FactsInHand } from "./facts-in-hand";
 import { MarkIndex } from "./mark-index";
-import type { RowFacts } from "./row-facts";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
@@ -16,13 +16,13 @@ export interface BookFacts {
 /** One sheet's bars and what holds of all of them, each worked out once and only where asked. */
 export class SheetFacts implements SheetOfRow {
   /** set by the audit once every row has its facts */
-  bars: readonly RowFacts[] = [];
+  bars: readonly BarFacts[] = [];
   book: BookFacts = { sheets: [this] };
   readonly words = new WordsOfBars();
   readonly inHand = new FactsInHand();
   #habits: SheetHabits | undefined;
-  #byRow: ReadonlyMap<number, RowFacts> | undefined;
-  #repeated: Iterable<readonly RowFacts[]> | undefined;
+  #byRow: ReadonlyMap<number, BarFacts> | undefined;
+  #repeated: Iterable<readonly BarFacts[]> | undefined;
 
   constructor(
     readonly sheet: Sheet,
@@ -39,7 +39,7 @@ export class SheetFacts implements SheetOfRow {
   }
 
   /** The bar of a row of the used range. */
-  barAt(row: number): RowFacts | undefined {
+  barAt(row: number): BarFacts | undefined {
     this.#byRow ??= new Map(this.bars.map((facts) => [facts.row.row, facts]));
     return this.#byRow.get(row);
   }
@@ -50,7 +50,7 @@ export class SheetFacts implements SheetOfRow {
   }
 
   /** Bars that share a normalised mark, and a member too where marks start again for each; two or more. */
-  get repeatedMarks(): Iterable<readonly RowFacts[]> {
+  get repeatedMarks(): Iterable<readonly BarFacts[]> {
     this.#repeated ??= repeatedMarks(this.bars, this.habits.marksRestart);
     return this.#repeated;
   }
@@ -59,7 +59,7 @@ export class SheetFacts implements SheetOfRow {
 const FEWEST_ROWS_FOR_A_HABIT = 5;
 const NEARLY_ALL = 0.8;
 
-function sheetHabits(bars: readonly RowFacts[]): SheetHabits {
+function sheetHabits(bars: readonly BarFacts[]): SheetHabits {
   let graded = 0;
   let shaped = 0;
   let usesBrackets = false;
@@ -80,7 +80,7 @@ function sheetHabits(bars: readonly RowFacts[]): SheetHabits {
 }
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
-function offStepShare(bars: readonly RowFacts[]): number {
+function offStepShare(bars: readonly BarFacts[]): number {
   const rounding = bars[0]?.standard.lengthRounding;
   if (rounding === undefined || rounding.cite.provenance === "common practice") return 0;
   let lengths = 0;
@@ -94,7 +94,7 @@ function offStepShare(bars: readonly RowFacts[]): number {
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */
-function marksRestart(bars: readonly RowFacts[]): boolean {
+function marksRestart(bars: readonly BarFacts[]): boolean {
   const members = new Map<string, string>();
   const shared = new Set<string>();
   for (const { markKey, row } of bars) {
@@ -106,9 +106,9 @@ function marksRestart(bars: readonly RowFacts[]): boolean {
   return shared.size > Math.max(1, members.size * 0.1);
 }
 
-function repeatedMarks(bars: readonly RowFacts[], restart: boolean): Iterable<readonly RowFacts[]> {
-  const firsts = new MarkIndex<RowFacts>();
-  const repeated = new Map<RowFacts, RowFacts[]>();
+function repeatedMarks(bars: readonly BarFacts[], restart: boolean): Iterable<readonly BarFacts[]> {
+  const firsts = new MarkIndex<BarFacts>();
+  const repeated = new Map<BarFacts, BarFacts[]>();
   for (const facts of bars) {
     if (facts.markKey === null) continue;
     const first = firsts.keep(restart ? facts.row.member : null, facts.markKey, facts);
@@ -121,7 +121,7 @@ function repeatedMarks(bars: readonly RowFacts[], restart: boolean): Iterable<re
 }
 
 /** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */
-function commonMassFactor(bars: readonly RowFacts[]): number | null {
+function commonMassFactor(bars: readonly BarFacts[]): number | null {
   const all = new Float64Array(bars.length);
   let count = 0;
   for (const { massRatio } of bars) {
