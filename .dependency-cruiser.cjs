@@ -103,6 +103,18 @@ module.exports = {
       "the pane never learns which grid it stands beside",
     ),
     notFrom(
+      "xlsx-knows-no-bar",
+      "^addin/xlsx/",
+      "^(core/(?!schedule/(sheet|cell-address)\\.ts)|addin/(?!xlsx/|workbook/))",
+      "the codec reads and writes files of any content",
+    ),
+    notFrom(
+      "workbook-is-words",
+      "^addin/workbook/",
+      "^addin/(?!workbook/)",
+      "what is said about a workbook holds for a file, a grid and Excel alike",
+    ),
+    notFrom(
       "nothing-imports-tests",
       "^(core|addin|manifest)/",
       "^tests/",

@@ -2,7 +2,7 @@ import type { AuditReport } from "../../core/audit/audit-report";
 import { runAudit } from "../../core/audit/run-audit";
 import type { Sheet } from "../../core/schedule";
 import { isShopSheet } from "../../core/shop";
-import { annotatedCopy } from "../ooxml/annotated-copy";
+import { annotatedCopy } from "./annotated-copy";
 import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";

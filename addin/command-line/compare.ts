@@ -1,7 +1,7 @@
 import type { BarRow, ScheduleReading, Sheet } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { type BarChange, compareRevisions, type RevisionComparison } from "../../core/totals";
-import { cellAddress } from "../ooxml/cell-address";
+import { cellAddress } from "../workbook/cell-address";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";

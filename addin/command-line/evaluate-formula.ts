@@ -1,7 +1,7 @@
 import { type AstExpression, parse, type Token, tokenize } from "@borgar/fx/xlsx";
 import { type Block, type FunctionEnvironment, WORKSHEET_FUNCTIONS } from "../../core/formulas";
 import { type Cell, isCellError } from "../../core/schedule";
-import { barFunctionName } from "../ooxml/bar-formula-names";
+import { barFunctionName } from "../workbook/bar-formula-names";
 import { InputRefused } from "./input-refused";
 
 /** What a formula may ask of the place it stands in. */

@@ -1,4 +1,4 @@
-import { UnreadableWorkbook } from "../ooxml/unreadable-workbook";
+import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { calc } from "./calc";
 import { check } from "./check";
 import type { Command, ExitCode } from "./command";

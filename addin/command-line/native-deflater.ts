@@ -1,5 +1,5 @@
 import { constants, deflateRawSync } from "node:zlib";
-import type { Deflater } from "../ooxml/write-zip";
+import type { Deflater } from "../xlsx/zip/write-zip";
 
 /** Bytes packed at a time: enough that starting anew costs little. */
 const STEP = 1024 * 1024;

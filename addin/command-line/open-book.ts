@@ -1,8 +1,8 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Sheet } from "../../core/schedule";
-import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
-import { workbookSetting } from "../ooxml/workbook-setting";
+import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
+import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { InputRefused } from "./input-refused";
 import { readCsv } from "./read-csv";
 

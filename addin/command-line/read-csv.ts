@@ -1,6 +1,6 @@
 import { parse } from "csv-parse/sync";
 import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule";
-import { LAST_COLUMN, LAST_ROW } from "../ooxml/cell-address";
+import { LAST_COLUMN, LAST_ROW } from "../workbook/cell-address";
 import { InputRefused } from "./input-refused";
 
 const DELIMITERS = [",", ";", "\t", "|"] as const;

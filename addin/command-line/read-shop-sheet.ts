@@ -1,6 +1,6 @@
 import { isShopSheet, readShop, type Shop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
-import { cellAddress } from "../ooxml/cell-address";
+import { cellAddress } from "../workbook/cell-address";
 import type { Book } from "./open-book";
 import type { Streams } from "./streams";
 

@@ -1,5 +1,5 @@
-import { functionEnvironment } from "../ooxml/function-environment";
-import { patchWorkbook } from "../ooxml/patch-workbook";
+import { functionEnvironment } from "../workbook/function-environment";
+import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";

@@ -1,12 +1,12 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import type { Block, FunctionEnvironment } from "../../core/formulas";
 import { type Cell, isCellError } from "../../core/schedule";
-import { barFunctionName, hasBarFunction, typedFormula } from "../ooxml/bar-formula-names";
-import { cellAddress, LAST_COLUMN, LAST_ROW, parseRange } from "../ooxml/cell-address";
-import { constantText } from "../ooxml/defined-names";
-import type { Workbook } from "../ooxml/open-workbook";
-import type { SheetReading } from "../ooxml/read-sheet";
-import type { CellWrite } from "../ooxml/sheet-changes";
+import { barFunctionName, hasBarFunction, typedFormula } from "../workbook/bar-formula-names";
+import { cellAddress, LAST_COLUMN, LAST_ROW, parseRange } from "../workbook/cell-address";
+import { constantText } from "../workbook/defined-name";
+import type { CellWrite } from "../workbook/sheet-changes";
+import type { Workbook } from "../xlsx/read/open-workbook";
+import type { SheetReading } from "../xlsx/read/read-sheet";
 import { evaluate, type FormulaPlace, parseFormula } from "./evaluate-formula";
 import { InputRefused } from "./input-refused";
 

@@ -1,6 +1,6 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { dirname, extname, resolve } from "node:path";
-import type { Workbook } from "../ooxml/open-workbook";
+import type { Workbook } from "../xlsx/read/open-workbook";
 import { InputRefused } from "./input-refused";
 
 /** Refuses a copy that would take its original's place, or has no folder to lie in. */

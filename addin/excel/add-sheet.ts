@@ -1,5 +1,5 @@
-import { freeSheetName } from "../pane/free-sheet-name";
-import type { IfSheetIsThere, SheetCell, SheetContent } from "../pane/workbook-port";
+import { freeSheetName } from "../workbook/free-sheet-name";
+import type { IfSheetIsThere, SheetCell, SheetContent } from "../workbook/workbook-port";
 import { CHART_NAME, drawChart } from "./draw-chart";
 import { setUpPrint } from "./print-set-up";
 import { runBatch } from "./run-batch";

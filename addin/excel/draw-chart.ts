@@ -1,5 +1,5 @@
-import { seriesLook } from "../ooxml/series-colours";
-import { ROW_PX, type StackedBars } from "../ooxml/stacked-bars";
+import { seriesLook } from "../workbook/series-colours";
+import { ROW_PX, type StackedBars } from "../workbook/stacked-bars";
 
 /** By it a sheet's chart is found again when the sheet is written anew. */
 export const CHART_NAME = "Barwright tonnes";

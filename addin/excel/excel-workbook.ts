@@ -1,4 +1,4 @@
-import { type SheetSummary, type WorkbookPort, WorkbookRefusal } from "../pane/workbook-port";
+import { type SheetSummary, type WorkbookPort, WorkbookRefusal } from "../workbook/workbook-port";
 import { addSheet } from "./add-sheet";
 import { clearFlags, hasFlags, showFlags } from "./flags";
 import { readSheet } from "./read-sheet";

@@ -1,6 +1,6 @@
-import { cellAddress } from "../ooxml/cell-address";
-import { FLAG_FILLS } from "../pane/flag-colours";
-import { type FlagColour, type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
+import { cellAddress } from "../workbook/cell-address";
+import { FLAG_FILLS } from "../workbook/flag-fills";
+import { type FlagColour, type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 
 /**

@@ -1,4 +1,4 @@
-import type { PrintSetUp } from "../ooxml/added-sheet";
+import type { PrintSetUp } from "../workbook/added-sheet";
 import { excelErrorCode, runBatch } from "./run-batch";
 
 /**

@@ -1,6 +1,6 @@
 import type { Cell, Sheet } from "../../core/schedule/sheet";
-import { isDateFormat } from "../ooxml/number-format";
-import { WorkbookRefusal } from "../pane/workbook-port";
+import { WorkbookRefusal } from "../workbook/workbook-port";
+import { isDateFormat } from "../xlsx/read/number-format";
 import { excelErrorCode, isExcelApi, runBatch } from "./run-batch";
 import type { Settings } from "./settings";
 

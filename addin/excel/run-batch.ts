@@ -1,4 +1,4 @@
-import { WorkbookRefusal } from "../pane/workbook-port";
+import { WorkbookRefusal } from "../workbook/workbook-port";
 
 /** What Excel's own error codes mean to somebody at the sheet, and what to do about it. */
 const REMEDIES: Readonly<Record<string, string>> = {

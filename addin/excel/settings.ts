@@ -1,6 +1,6 @@
-import { constantText, textConstant } from "../ooxml/defined-names";
-import { isSparePiece, settingOfPieces, settingPieces } from "../ooxml/setting-pieces";
-import { WorkbookRefusal } from "../pane/workbook-port";
+import { constantText, textConstant } from "../workbook/defined-name";
+import { isSparePiece, settingOfPieces, settingPieces } from "../workbook/setting-pieces";
+import { WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 
 /** In small letters: Excel does not tell names apart by their case. */

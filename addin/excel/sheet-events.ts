@@ -1,5 +1,5 @@
-import { parseAddress } from "../ooxml/cell-address";
-import type { Unsubscribe } from "../pane/workbook-port";
+import { parseAddress } from "../workbook/cell-address";
+import type { Unsubscribe } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 
 const LAST_ROW = 1_048_575;

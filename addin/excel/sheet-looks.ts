@@ -1,5 +1,5 @@
-import { FLAG_FILLS } from "../pane/flag-colours";
-import type { SheetCell } from "../pane/workbook-port";
+import { FLAG_FILLS } from "../workbook/flag-fills";
+import type { SheetCell } from "../workbook/workbook-port";
 
 const LINK = "#0B5394";
 const SHADE = "#E9ECEF";

@@ -4,10 +4,10 @@ import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/defau
 import { forgetMachines, readMachinesBy } from "../functions/machines-known";
 import { machinesOfWorkbook } from "../pane/machines-of-workbook";
 import { openPane } from "../pane/open-pane";
-import { SETTING_NAMES } from "../pane/setting-names";
 import { applyTheme } from "../pane/theme";
-import type { Unsubscribe, WorkbookPort } from "../pane/workbook-port";
 import { saveText } from "../pane/yard/save-text";
+import { SETTING_NAMES } from "../workbook/setting-names";
+import type { Unsubscribe, WorkbookPort } from "../workbook/workbook-port";
 import { excelWorkbook } from "./excel-workbook";
 import { followOfficeTheme } from "./office-theme";
 

@@ -1,5 +1,5 @@
-import { parseAddress } from "../ooxml/cell-address";
-import { type CellEdit, type UndoStep, WorkbookRefusal } from "../pane/workbook-port";
+import { parseAddress } from "../workbook/cell-address";
+import { type CellEdit, type UndoStep, WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 import { changesWhenTyped } from "./text-as-typed";
 

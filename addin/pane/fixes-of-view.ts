@@ -1,6 +1,6 @@
+import type { CellEdit } from "../workbook/workbook-port";
 import type { AuditView, FindingView } from "./desk/audit-view";
 import type { Notice } from "./pane-state";
-import type { CellEdit } from "./workbook-port";
 
 /** Every safe fix of one rule. */
 export interface FixKind {

@@ -2,8 +2,8 @@ import type { Machine } from "../../core/bending/machine";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { resolveStandard } from "../../core/standards";
 import { isRefusal } from "../../core/units/refusal";
-import { SETTING_NAMES } from "./setting-names";
-import type { WorkbookPort } from "./workbook-port";
+import { SETTING_NAMES } from "../workbook/setting-names";
+import type { WorkbookPort } from "../workbook/workbook-port";
 
 /** The benders of the workbook's Shop sheet, read by its standard; undefined where it has no such sheet. */
 export async function machinesOfWorkbook(workbook: WorkbookPort): Promise<readonly Machine[] | undefined> {

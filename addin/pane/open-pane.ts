@@ -1,11 +1,11 @@
 import "./zod-without-eval";
 import "./define-controls";
 import "./pane-element";
+import type { WorkbookPort } from "../workbook/workbook-port";
 import type { AuditDesk } from "./desk/audit-desk";
 import { createWorkerDesk } from "./desk/worker-desk";
 import type { PaneElement } from "./pane-element";
 import { PaneModel } from "./pane-model";
-import type { WorkbookPort } from "./workbook-port";
 import type { PageHost } from "./yard/page-host";
 
 export interface OpenPane {

@@ -2,16 +2,16 @@ import type { Severity } from "../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
 import type { Sheet } from "../../core/schedule/sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
-import { hasFindingsName } from "../ooxml/own-findings-sheet";
+import { hasFindingsName } from "../workbook/own-findings-sheet";
+import { SETTING_NAMES } from "../workbook/setting-names";
+import type { CellEdit, WorkbookPort } from "../workbook/workbook-port";
 import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
 import { type Besides, NO_BESIDES } from "./desk/besides";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
-import { SETTING_NAMES } from "./setting-names";
 import type { SettingsEdit } from "./settings-edits";
-import type { CellEdit, WorkbookPort } from "./workbook-port";
 
 /** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
 const QUIET = 150;

@@ -1,7 +1,7 @@
 import { SEVERITIES, type Severity } from "../../core/audit/finding";
+import type { CellEdit, SheetSummary, UndoStep } from "../workbook/workbook-port";
 import { type Arrangement, AS_CHECKED } from "./arrange-findings";
 import type { AuditView, BarView } from "./desk/audit-view";
-import type { CellEdit, SheetSummary, UndoStep } from "./workbook-port";
 
 /** Work that lasts: what is being done, and how much of it; null where that is not known. */
 export interface Work {

@@ -1,5 +1,5 @@
 import { css, unsafeCSS } from "lit";
-import { LIGHT_SERIES_COLOURS, ON_LIGHT_SERIES, SERIES_COLOURS } from "../ooxml/series-colours";
+import { LIGHT_SERIES_COLOURS, ON_LIGHT_SERIES, SERIES_COLOURS } from "../workbook/series-colours";
 
 /** Colours of a chart's series, each with enough contrast to the words that stand on it. */
 export const seriesColours = css`

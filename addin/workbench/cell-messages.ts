@@ -1,4 +1,4 @@
-import { cellAddress } from "../ooxml/cell-address";
+import { cellAddress } from "../workbook/cell-address";
 import type { Grid } from "./grid/create-grid";
 
 /** Says what a BAR formula's error means while its cell is selected: the grid's own errors carry no words. */

@@ -11,16 +11,16 @@ import {
   RemoveSheetMutation,
   SetWorksheetNameMutation,
 } from "@univerjs/preset-sheets-core";
-import type { AddedSheet } from "../ooxml/added-sheet";
-import { functionEnvironment } from "../ooxml/function-environment";
-import { openWorkbook, type Workbook } from "../ooxml/open-workbook";
-import { patchWorkbook } from "../ooxml/patch-workbook";
-import type { SheetReading } from "../ooxml/read-sheet";
-import type { SheetChanges } from "../ooxml/sheet-changes";
-import { UnreadableWorkbook } from "../ooxml/unreadable-workbook";
-import { workbookSetting } from "../ooxml/workbook-setting";
-import { SETTING_NAMES } from "../pane/setting-names";
-import { type RowFlag, WorkbookRefusal } from "../pane/workbook-port";
+import type { AddedSheet } from "../workbook/added-sheet";
+import { functionEnvironment } from "../workbook/function-environment";
+import { SETTING_NAMES } from "../workbook/setting-names";
+import type { SheetChanges } from "../workbook/sheet-changes";
+import { type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
+import { patchWorkbook } from "../xlsx/patch/patch-workbook";
+import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
+import type { SheetReading } from "../xlsx/read/read-sheet";
+import { workbookSetting } from "../xlsx/read/workbook-setting";
+import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { addedContent } from "./book/added-content";
 import { addedSheet } from "./book/added-sheet";
 import { changedCells, type GridSheetNow } from "./book/book-changes";

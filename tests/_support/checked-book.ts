@@ -1,6 +1,6 @@
-import { annotatedCopy } from "../../addin/ooxml/annotated-copy";
-import { writeNewWorkbook } from "../../addin/ooxml/new-workbook";
-import { openWorkbook } from "../../addin/ooxml/open-workbook";
+import { annotatedCopy } from "../../addin/command-line/annotated-copy";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
+import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { runAudit } from "../../core/audit/run-audit";
 import type { Cell } from "../../core/schedule";
 import { resolveStandard, type Standard } from "../../core/standards";

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { type RowFlag, type WorkbookPort, WorkbookRefusal } from "../../addin/pane/workbook-port";
+import { type RowFlag, type WorkbookPort, WorkbookRefusal } from "../../addin/workbook/workbook-port";
 
 /** The workbook that every implementation starts with, as rows of values and formulas. */
 export const PORT_BOOK = {

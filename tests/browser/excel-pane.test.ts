@@ -2,7 +2,7 @@ import { mkdir } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
-import { FLAG_FILLS } from "../../addin/pane/flag-colours";
+import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { launchChromium } from "../_support/chromium";
 import { FakeExcel } from "../_support/office-host/fake-excel";
 import { type ExcelPage, type ExcelWindow, openInChromium } from "../_support/office-host/open-in-chromium";

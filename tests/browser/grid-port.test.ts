@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, inject } from "vitest";
-import { writeNewWorkbook } from "../../addin/ooxml/new-workbook";
 import { type PackedSheet, unpackSheet } from "../../addin/pane/desk/packed-sheet";
-import type { WorkbookPort } from "../../addin/pane/workbook-port";
+import type { WorkbookPort } from "../../addin/workbook/workbook-port";
+import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
 import { describeWorkbookPort, PORT_BOOK, type PortUnderTest } from "../addin/workbook-port-suite";
 import type { RemotePort } from "./port-page";

@@ -1,4 +1,8 @@
 import { packSheet } from "../../addin/pane/desk/packed-sheet";
+import { createGrid } from "../../addin/workbench/grid/create-grid";
+import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
+import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";
+import { Session } from "../../addin/workbench/session";
 import type {
   CellEdit,
   IfSheetIsThere,
@@ -6,11 +10,7 @@ import type {
   SheetContent,
   UndoStep,
   Unsubscribe,
-} from "../../addin/pane/workbook-port";
-import { createGrid } from "../../addin/workbench/grid/create-grid";
-import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
-import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";
-import { Session } from "../../addin/workbench/session";
+} from "../../addin/workbook/workbook-port";
 
 /** A page with the workbench's grid alone, whose port the tests call from outside. */
 const grid = createGrid("grid");

@@ -2,8 +2,8 @@ import axe from "axe-core";
 import JSZip from "jszip";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { FLAG_FILLS } from "../../addin/pane/flag-colours";
 import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { launchChromium } from "../_support/chromium";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";
 

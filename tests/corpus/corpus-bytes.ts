@@ -1,6 +1,6 @@
 import { readCsv } from "../../addin/command-line/read-csv";
-import { writeNewWorkbook } from "../../addin/ooxml/new-workbook";
-import { openWorkbook } from "../../addin/ooxml/open-workbook";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
+import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
 import { type CorpusSchedule, cellsOf } from "./corpus-schedule";
 

@@ -8,7 +8,7 @@ import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
-import { columnLetters, parseAddress } from "../../ooxml/cell-address";
+import { columnLetters, parseAddress } from "../../workbook/cell-address";
 import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
 import { decisionsView } from "./make-decisions-view";
 

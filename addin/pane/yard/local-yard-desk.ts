@@ -1,8 +1,8 @@
 import { settingsFromText } from "../../../core/audit";
-import { openWorkbook } from "../../ooxml/open-workbook";
-import { workbookSetting } from "../../ooxml/workbook-setting";
+import { SETTING_NAMES } from "../../workbook/setting-names";
+import { openWorkbook } from "../../xlsx/read/open-workbook";
+import { workbookSetting } from "../../xlsx/read/workbook-setting";
 import { standardAsked } from "../desk/standard-asked";
-import { SETTING_NAMES } from "../setting-names";
 import { comparisonView } from "./make-comparison-view";
 import { findingsContent } from "./make-findings-content";
 import { makePage } from "./make-page";

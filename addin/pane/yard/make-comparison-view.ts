@@ -4,7 +4,7 @@ import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
 import { type BarChange, compareRevisions, type PourChange, rowMasses } from "../../../core/totals";
-import { cellAddress } from "../../ooxml/cell-address";
+import { cellAddress } from "../../workbook/cell-address";
 import type { ChangeView, ComparisonView } from "./comparison-view";
 import { settingsNotes } from "./settings-notes";
 

@@ -1,8 +1,8 @@
 import { runAudit, settingsFromText } from "../../../core/audit";
 import type { Standard } from "../../../core/standards";
-import { findingsSheet } from "../../ooxml/findings-sheet";
+import { findingsSheet } from "../../workbook/findings-sheet";
+import type { SheetContent } from "../../workbook/workbook-port";
 import { NO_BESIDES, sheetsToRead } from "../desk/besides";
-import type { SheetContent } from "../workbook-port";
 import type { YardQuestion } from "./yard-desk";
 
 /** The findings sheet of a schedule: all findings, and the tonnes with their chart. Throws where there are no bars. */

@@ -8,7 +8,7 @@ import {
   tonnageChart,
   tonnageNotes,
 } from "../../../core/totals";
-import { namedGroups } from "../../ooxml/named-groups";
+import { namedGroups } from "../../workbook/named-groups";
 import { settingsNotes } from "./settings-notes";
 import { totalsContent } from "./totals-content";
 import type { TotalsView } from "./totals-view";

@@ -1,6 +1,6 @@
 import "./yard-element";
+import type { WorkbookPort } from "../../workbook/workbook-port";
 import type { PaneModel } from "../pane-model";
-import type { WorkbookPort } from "../workbook-port";
 import type { PageHost } from "./page-host";
 import { createWorkerYardDesk } from "./worker-yard-desk";
 import type { YardElement } from "./yard-element";

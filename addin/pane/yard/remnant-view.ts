@@ -1,5 +1,5 @@
 import type { BookedCut, RemnantChange } from "../../../core/cutting";
-import type { CellEdit } from "../workbook-port";
+import type { CellEdit } from "../../workbook/workbook-port";
 
 /** What a cut list would change on the Shop sheet, shown before anything is written. */
 export interface RemnantView {

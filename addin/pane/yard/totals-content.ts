@@ -1,8 +1,8 @@
 import type { BarRow, ColumnKind, ScheduleReading, Sheet, TableReading } from "../../../core/schedule";
 import { isCellError } from "../../../core/schedule";
 import type { RowMass } from "../../../core/totals";
-import { cellAddress, columnLetters } from "../../ooxml/cell-address";
-import type { SheetCell, SheetContent } from "../workbook-port";
+import { cellAddress, columnLetters } from "../../workbook/cell-address";
+import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { TOTALS_MARK } from "./totals-mark";
 
 /** Column of the rows behind the totals, where they are needed: clear of any spilled result. */

@@ -1,5 +1,5 @@
 import type { TonnageGroup } from "../../../core/totals";
-import type { SheetContent } from "../workbook-port";
+import type { SheetContent } from "../../workbook/workbook-port";
 
 /** Tonnes by pour and size, as the pane shows them and as a sheet of the workbook follows them. */
 export interface TotalsView {

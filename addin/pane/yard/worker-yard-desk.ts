@@ -1,7 +1,7 @@
+import type { SheetContent } from "../../workbook/workbook-port";
 import { type WorkerAnswer, type WorkerRequest, workerAsker } from "../ask-worker";
 import { NO_BESIDES } from "../desk/besides";
 import { type PackedBesides, type PackedSheet, packBesides, packSheet } from "../desk/packed-sheet";
-import type { SheetContent } from "../workbook-port";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";

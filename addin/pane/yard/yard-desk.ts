@@ -1,6 +1,6 @@
 import type { Sheet } from "../../../core/schedule/sheet";
+import type { SheetContent } from "../../workbook/workbook-port";
 import type { Besides } from "../desk/besides";
-import type { SheetContent } from "../workbook-port";
 import type { ComparisonView } from "./comparison-view";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";

@@ -2,10 +2,10 @@ import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutti
 import { isShopSheet, SHOP_SHEET, shopTemplate } from "../../../core/shop";
 import { resolveStandard } from "../../../core/standards";
 import { isRefusal } from "../../../core/units/refusal";
-import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../ooxml/own-findings-sheet";
+import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workbook/own-findings-sheet";
+import { SETTING_NAMES } from "../../workbook/setting-names";
+import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../../workbook/workbook-port";
 import type { PaneModel } from "../pane-model";
-import { SETTING_NAMES } from "../setting-names";
-import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../workbook-port";
 import type { PageHost } from "./page-host";
 import type { RemnantView } from "./remnant-view";
 import { sameCells } from "./same-cells";

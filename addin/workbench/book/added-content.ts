@@ -1,5 +1,5 @@
 import type { Worksheet } from "@univerjs/core";
-import type { SheetContent } from "../../pane/workbook-port";
+import type { SheetContent } from "../../workbook/workbook-port";
 
 /** What a sheet of the grid remembers of its writing: that it is ours to write whole, and its looks. */
 export interface AddedMark {

@@ -1,7 +1,7 @@
 import { BooleanNumber, type Worksheet } from "@univerjs/core";
-import type { AddedCell, AddedSheet } from "../../ooxml/added-sheet";
-import { CHART_WORDS } from "../../ooxml/stacked-bars";
-import type { SheetCell, SheetContent } from "../../pane/workbook-port";
+import type { AddedCell, AddedSheet } from "../../workbook/added-sheet";
+import { CHART_WORDS } from "../../workbook/stacked-bars";
+import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { addedContent } from "./added-content";
 import type { GridSheetNow } from "./book-changes";
 

@@ -1,8 +1,8 @@
 import type { ICellData } from "@univerjs/core";
 import type { Cell } from "../../../core/schedule/sheet";
-import { hasBarFunction } from "../../ooxml/bar-formula-names";
-import type { SheetReading } from "../../ooxml/read-sheet";
-import type { SheetChanges } from "../../ooxml/sheet-changes";
+import { hasBarFunction } from "../../workbook/bar-formula-names";
+import type { SheetChanges } from "../../workbook/sheet-changes";
+import type { SheetReading } from "../../xlsx/read/read-sheet";
 
 type Write = NonNullable<SheetChanges["writes"]>[number];
 

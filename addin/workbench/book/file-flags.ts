@@ -1,6 +1,6 @@
-import type { Workbook } from "../../ooxml/open-workbook";
-import type { SheetReading } from "../../ooxml/read-sheet";
-import type { RowFlag } from "../../pane/workbook-port";
+import type { RowFlag } from "../../workbook/workbook-port";
+import type { Workbook } from "../../xlsx/read/open-workbook";
+import type { SheetReading } from "../../xlsx/read/read-sheet";
 
 /** Rows that a file carries as flagged by an earlier check; empty where it carries none. */
 export function fileFlags(workbook: Workbook, reading: SheetReading): readonly RowFlag[] {

@@ -1,5 +1,5 @@
 import { stringifyTokens, tokenize } from "@borgar/fx";
-import { typedFormula } from "../../ooxml/bar-formula-names";
+import { typedFormula } from "../../workbook/bar-formula-names";
 
 const NEWER = /^(_xlfn\.|_xlws\.)+/i;
 

@@ -2,10 +2,10 @@ import { translateFormulaToR1C1 } from "@borgar/fx";
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, HorizontalAlign, LocaleType, WrapStrategy } from "@univerjs/core";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
-import { cellAddress, parseRange } from "../../ooxml/cell-address";
-import type { CellFormat } from "../../ooxml/cell-styles";
-import type { Workbook } from "../../ooxml/open-workbook";
-import type { SheetFormula, SheetReading } from "../../ooxml/read-sheet";
+import { cellAddress, parseRange } from "../../workbook/cell-address";
+import type { CellFormat } from "../../xlsx/read/cell-styles";
+import type { Workbook } from "../../xlsx/read/open-workbook";
+import type { SheetFormula, SheetReading } from "../../xlsx/read/read-sheet";
 import { gridFormula } from "./grid-formula";
 
 const SPARE_ROWS = 60;

@@ -6,8 +6,8 @@ import {
   RemoveRowMutation,
   SheetInterceptorService,
 } from "@univerjs/preset-sheets-core";
-import { FLAG_FILLS } from "../../pane/flag-colours";
-import type { RowFlag } from "../../pane/workbook-port";
+import { FLAG_FILLS } from "../../workbook/flag-fills";
+import type { RowFlag } from "../../workbook/workbook-port";
 import type { Grid } from "./create-grid";
 
 /**

@@ -7,9 +7,9 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
-import { CHART_WORDS } from "../../ooxml/stacked-bars";
-import { FLAG_FILLS } from "../../pane/flag-colours";
-import type { SheetCell, SheetContent } from "../../pane/workbook-port";
+import { FLAG_FILLS } from "../../workbook/flag-fills";
+import { CHART_WORDS } from "../../workbook/stacked-bars";
+import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { gridValue } from "../book/to-grid-data";
 
 /** blank rows kept under what a sheet holds */

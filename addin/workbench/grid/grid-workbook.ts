@@ -7,12 +7,12 @@ import {
   SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { type CellPlace, cellAddress, parseAddress } from "../../ooxml/cell-address";
-import { constantText, textConstant } from "../../ooxml/defined-names";
-import { isSparePiece, settingOfPieces, settingPieces } from "../../ooxml/setting-pieces";
-import { freeSheetName } from "../../pane/free-sheet-name";
 import { machinesOfWorkbook } from "../../pane/machines-of-workbook";
-import { SETTING_NAMES } from "../../pane/setting-names";
+import { type CellPlace, cellAddress, parseAddress } from "../../workbook/cell-address";
+import { constantText, textConstant } from "../../workbook/defined-name";
+import { freeSheetName } from "../../workbook/free-sheet-name";
+import { SETTING_NAMES } from "../../workbook/setting-names";
+import { isSparePiece, settingOfPieces, settingPieces } from "../../workbook/setting-pieces";
 import {
   type CellEdit,
   type IfSheetIsThere,
@@ -23,7 +23,7 @@ import {
   type Unsubscribe,
   type WorkbookPort,
   WorkbookRefusal,
-} from "../../pane/workbook-port";
+} from "../../workbook/workbook-port";
 import { addedMark } from "../book/added-content";
 import { gridValue } from "../book/to-grid-data";
 import type { Grid } from "./create-grid";

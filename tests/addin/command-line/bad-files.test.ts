@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { buildPackage } from "../../_support/build-package";
 import { barwright } from "../../_support/command-line";
 

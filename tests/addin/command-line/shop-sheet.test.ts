@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
-import { openWorkbook } from "../../../addin/ooxml/open-workbook";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
+import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
 

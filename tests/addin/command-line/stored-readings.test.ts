@@ -2,8 +2,8 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { textConstant } from "../../../addin/ooxml/defined-names";
-import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
+import { textConstant } from "../../../addin/workbook/defined-name";
+import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { barwright } from "../../_support/command-line";
 
 const folder = mkdtempSync(join(tmpdir(), "barwright-readings-"));

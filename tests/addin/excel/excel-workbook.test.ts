@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
-import { type RowFlag, type WorkbookPort, WorkbookRefusal } from "../../../addin/pane/workbook-port";
+import { type RowFlag, type WorkbookPort, WorkbookRefusal } from "../../../addin/workbook/workbook-port";
 import { auditSettings } from "../../../core/audit/audit-settings";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";

@@ -1,13 +1,13 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
-import { findingsSheetState } from "../../../addin/ooxml/own-findings-sheet";
-import { SERIES_COLOURS } from "../../../addin/ooxml/series-colours";
 import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
-import { FLAG_FILLS } from "../../../addin/pane/flag-colours";
 import { PaneModel } from "../../../addin/pane/pane-model";
-import type { WorkbookPort } from "../../../addin/pane/workbook-port";
 import { createLocalYardDesk } from "../../../addin/pane/yard/local-yard-desk";
 import { YardModel } from "../../../addin/pane/yard/yard-model";
+import { FLAG_FILLS } from "../../../addin/workbook/flag-fills";
+import { findingsSheetState } from "../../../addin/workbook/own-findings-sheet";
+import { SERIES_COLOURS } from "../../../addin/workbook/series-colours";
+import type { WorkbookPort } from "../../../addin/workbook/workbook-port";
 import { bar, HEADER, TWO_POURS } from "../../_support/checked-book";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
 import type { Worksheet } from "../../_support/office-host/worksheet";

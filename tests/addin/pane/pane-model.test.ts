@@ -10,7 +10,7 @@ import {
   turnRule,
   unsilence,
 } from "../../../addin/pane/settings-edits";
-import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/pane/workbook-port";
+import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/workbook/workbook-port";
 import { unreadSettings } from "../../../core/audit/unread-settings";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 

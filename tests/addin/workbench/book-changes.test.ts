@@ -1,8 +1,8 @@
 import type { ICellData } from "@univerjs/core";
 import { describe, expect, test } from "vitest";
-import { writeNewWorkbook } from "../../../addin/ooxml/new-workbook";
-import { openWorkbook } from "../../../addin/ooxml/open-workbook";
 import { changedCells, type GridSheetNow } from "../../../addin/workbench/book/book-changes";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
+import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule/sheet";
 
 const TEXT = 1;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { findingsSheet } from "../../../addin/ooxml/findings-sheet";
-import { findingsSheetState } from "../../../addin/ooxml/own-findings-sheet";
-import { CHART_WORDS } from "../../../addin/ooxml/stacked-bars";
 import { gridCells } from "../../../addin/workbench/grid/grid-cells";
+import { findingsSheet } from "../../../addin/workbook/findings-sheet";
+import { findingsSheetState } from "../../../addin/workbook/own-findings-sheet";
+import { CHART_WORDS } from "../../../addin/workbook/stacked-bars";
 import { runAudit } from "../../../core/audit/run-audit";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
 import { resolveStandard, type Standard } from "../../../core/standards";

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { textConstant } from "../../../../addin/ooxml/defined-names";
-import { writeNewWorkbook } from "../../../../addin/ooxml/new-workbook";
-import { openWorkbook } from "../../../../addin/ooxml/open-workbook";
 import { createLocalYardDesk } from "../../../../addin/pane/yard/local-yard-desk";
 import type { YardQuestion } from "../../../../addin/pane/yard/yard-desk";
 import { demoWorkbook } from "../../../../addin/workbench/demo/demo-workbook";
+import { textConstant } from "../../../../addin/workbook/defined-name";
+import { openWorkbook } from "../../../../addin/xlsx/read/open-workbook";
+import { writeNewWorkbook } from "../../../../addin/xlsx/write/new-workbook";
 import { type Cell, sheetFromRows } from "../../../../core/schedule";
 import { readShop } from "../../../../core/shop";
 import { resolveStandard, type Standard } from "../../../../core/standards";

@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { createLocalDesk } from "../../../../addin/pane/desk/local-desk";
 import { PaneModel } from "../../../../addin/pane/pane-model";
-import type { SheetContent, WorkbookPort } from "../../../../addin/pane/workbook-port";
 import { createLocalYardDesk } from "../../../../addin/pane/yard/local-yard-desk";
 import { YardModel } from "../../../../addin/pane/yard/yard-model";
+import type { SheetContent, WorkbookPort } from "../../../../addin/workbook/workbook-port";
 import { type Cell, sheetFromRows } from "../../../../core/schedule";
 
 const BARS: Cell[][] = [

@@ -1,0 +1,20 @@
+import type { FunctionEnvironment } from "../../core/formulas";
+import type { Sheet } from "../../core/schedule/sheet";
+import { isShopSheet, machinesOfBook } from "../../core/shop";
+import { resolveStandard } from "../../core/standards";
+import { isRefusal } from "../../core/units/refusal";
+
+/** What the BAR functions of a workbook may ask of it, under the standard in force: its Shop sheet's benders. */
+export function functionEnvironment(
+  workbook: { readonly sheets: readonly { readonly name: string }[]; read(name: string): Sheet },
+  defaultStandard: string,
+): FunctionEnvironment {
+  const standard = resolveStandard(defaultStandard);
+  if (isRefusal(standard)) return { defaultStandard };
+  const shops = workbook.sheets.filter(({ name }) => isShopSheet(name));
+  const machines = machinesOfBook(
+    shops.map(({ name }) => workbook.read(name)),
+    standard,
+  );
+  return { defaultStandard, ...(machines === undefined ? {} : { machines }) };
+}

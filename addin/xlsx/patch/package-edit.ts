@@ -1,0 +1,158 @@
+import { type PackageParts, relationshipsPart } from "../read/package-parts";
+import { attribute, encodeXml, findElement, xmlTags } from "../xml/xml-text";
+
+const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const STRICT_OFFICE = "http://purl.oclc.org/ooxml/officeDocument/relationships";
+const STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
+/** Namespaces of the usual dialect with those of the strict one: drawings keep their year out too. */
+const STRICT_SPACES: readonly (readonly [string, string])[] = [
+  [OFFICE, STRICT_OFFICE],
+  ["http://schemas.openxmlformats.org/spreadsheetml/2006/main", STRICT_MAIN],
+  ["http://schemas.openxmlformats.org/drawingml/2006/", "http://purl.oclc.org/ooxml/drawingml/"],
+];
+
+/** How content types of spreadsheet parts begin. */
+export const SPREADSHEET_KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+
+/** Parts of a package that are being changed, added or left out; all others stay as they lie. */
+export class PackageEdit {
+  private readonly texts = new Map<string, string>();
+  private readonly removed = new Set<string>();
+  private readonly types: { part: string; type: string; extension: string | null }[] = [];
+  /** the file is written in the strict dialect of the format */
+  readonly isStrict: boolean;
+
+  constructor(
+    readonly parts: PackageParts,
+    workbookPart: string,
+  ) {
+    this.isStrict = parts.text(workbookPart).includes(STRICT_MAIN);
+  }
+
+  text(part: string): string {
+    return this.texts.get(part) ?? this.parts.text(part);
+  }
+
+  has(part: string): boolean {
+    return this.texts.has(part) || (!this.removed.has(part) && this.parts.has(part));
+  }
+
+  set(part: string, text: string): void {
+    this.texts.set(part, text);
+  }
+
+  /** Adds a part under the first free number, "xl/comments#.xml", and registers its content type. */
+  add(pattern: string, text: string, type: string, extension: string | null = null): string {
+    let number = 1;
+    while (this.has(pattern.replace("#", String(number)))) number += 1;
+    const part = pattern.replace("#", String(number));
+    this.set(part, this.inDialect(text));
+    this.types.push({ part, type, extension });
+    return part;
+  }
+
+  remove(part: string): void {
+    const name = this.parts.nameOf(part) ?? part;
+    this.removed.add(name);
+    this.texts.delete(name);
+  }
+
+  /** Registers that one part uses another; gives the relationship's id. */
+  relate(from: string, type: string, to: string): string {
+    const rels = this.parts.nameOf(relationshipsPart(from)) ?? relationshipsPart(from);
+    const empty =
+      '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>';
+    let xml = this.has(rels) ? this.text(rels) : empty;
+    const root = findElement(xml, "Relationships");
+    if (root !== null && root.tag.kind === "empty") {
+      const open = xml.slice(root.start, root.end).replace(/\s*\/>$/, ">");
+      xml = `${xml.slice(0, root.start)}${open}</${root.tag.prefix}Relationships>${xml.slice(root.end)}`;
+    }
+    let highest = 0;
+    for (const tag of xmlTags(xml)) {
+      const number = /^rId(\d+)$/i.exec(attribute(tag.attributes, "Id") ?? "");
+      if (number !== null) highest = Math.max(highest, Number(number[1]));
+    }
+    const id = `rId${highest + 1}`;
+    const prefix = root?.tag.prefix ?? "";
+    const kind = type.startsWith("http") ? type : `${this.isStrict ? STRICT_OFFICE : OFFICE}/${type}`;
+    const line = `<${prefix}Relationship Id="${id}" Type="${kind}" Target="/${encodeXml(to)}"/>`;
+    const close = xml.lastIndexOf(`</${prefix}Relationships`);
+    this.set(rels, xml.slice(0, close) + line + xml.slice(close));
+    return id;
+  }
+
+  /** Takes a part's registration out of another's relationships. */
+  unrelate(from: string, to: string): void {
+    const rels = this.parts.nameOf(relationshipsPart(from));
+    const id = this.parts
+      .relationships(from)
+      .find((one) => this.parts.nameOf(one.target) === this.parts.nameOf(to))?.id;
+    if (rels === null || id === undefined) return;
+    const xml = this.text(rels);
+    for (const tag of xmlTags(xml)) {
+      if (tag.name !== "Relationship" || attribute(tag.attributes, "Id") !== id) continue;
+      const rest =
+        tag.kind === "open"
+          ? xml.slice(tag.end).replace(/^\s*<\/[^>]*Relationship>/, "")
+          : xml.slice(tag.end);
+      this.set(rels, xml.slice(0, tag.start) + rest);
+      return;
+    }
+  }
+
+  /** A relationship attribute with the prefix that the part gives to that namespace, declared where it has none. */
+  relationshipAttribute(xml: string, id: string): string {
+    const space = this.isStrict ? STRICT_OFFICE : OFFICE;
+    const declared = new RegExp(`xmlns:([\\w.-]+)=["']${space}["']`).exec(xml);
+    return declared === null ? `xmlns:r="${space}" r:id="${id}"` : `${declared[1]}:id="${id}"`;
+  }
+
+  /** Changed and added texts, content types among them. */
+  changedTexts(): ReadonlyMap<string, string> {
+    const types = this.contentTypes();
+    return types === null ? this.texts : new Map([...this.texts, types]);
+  }
+
+  removedParts(): ReadonlySet<string> {
+    return this.removed;
+  }
+
+  private contentTypes(): [string, string] | null {
+    if (this.types.length === 0 && this.removed.size === 0) return null;
+    const part = this.parts.nameOf("[Content_Types].xml") ?? "[Content_Types].xml";
+    let xml = this.text(part);
+    const prefix = findElement(xml, "Types")?.tag.prefix ?? "";
+    for (const name of this.removed) {
+      for (const tag of xmlTags(xml)) {
+        const path = attribute(tag.attributes, "PartName");
+        if (path?.toLowerCase() !== `/${name.toLowerCase()}`) continue;
+        xml = xml.slice(0, tag.start) + xml.slice(tag.end);
+        break;
+      }
+    }
+    let lines = "";
+    const extensions = new Set(
+      [...xmlTags(xml)]
+        .filter((tag) => tag.name === "Default")
+        .map((tag) => attribute(tag.attributes, "Extension")?.toLowerCase()),
+    );
+    for (const { part: added, type, extension } of this.types) {
+      if (extension === null)
+        lines += `<${prefix}Override PartName="/${encodeXml(added)}" ContentType="${type}"/>`;
+      else if (!extensions.has(extension)) {
+        extensions.add(extension);
+        lines = `<${prefix}Default Extension="${extension}" ContentType="${type}"/>${lines}`;
+      }
+    }
+    const close = xml.lastIndexOf(`</${prefix}Types`);
+    return [part, xml.slice(0, close) + lines + xml.slice(close)];
+  }
+
+  /** A new part's text in the dialect of the file. */
+  inDialect(xml: string): string {
+    if (!this.isStrict) return xml;
+    return STRICT_SPACES.reduce((text, [usual, strict]) => text.replaceAll(usual, strict), xml);
+  }
+}

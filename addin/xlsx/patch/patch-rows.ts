@@ -1,0 +1,267 @@
+import type { Cell } from "../../../core/schedule/sheet";
+import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
+import { cellAddress } from "../../workbook/cell-address";
+import type { CellWrite, FlagBand, SheetChanges } from "../../workbook/sheet-changes";
+import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
+import type { SheetPiece } from "../read/sheet-pieces";
+import { UnreadableWorkbook } from "../unreadable-workbook";
+import { attribute, encodeCellText, encodeXml, findElement, withAttribute } from "../xml/xml-text";
+import { BrokenSharedFormulas } from "./broken-shared-formulas";
+import { filledRange, storedResult } from "./stored-result";
+import type { StylePatch } from "./style-patch";
+
+interface RowPlan {
+  flag: FlagBand | null;
+  readonly writes: Map<number, CellWrite>;
+}
+
+/** Rewrites the rows of one sheet as they pass by; rows that nothing is asked of come out as they went in. */
+export class RowPatch {
+  /** A cell's formula was replaced: the calculation chain no longer holds. */
+  removedFormula = false;
+  wroteValues = false;
+  usesArrays = false;
+  private readonly plans = new Map<number, RowPlan>();
+  private readonly order: number[];
+  private readonly broken = new BrokenSharedFormulas();
+  private next = 0;
+  private last = -1;
+  private inserted = false;
+
+  constructor(
+    private readonly changes: SheetChanges,
+    private readonly styles: StylePatch,
+    /** style of a column that has no cell in a row */
+    private readonly columnStyle: (column: number) => number,
+    /** index of the cell metadata that marks a dynamic array */
+    private readonly arrayMark: () => number,
+  ) {
+    for (const flag of changes.flags ?? []) this.plan(flag.row).flag ??= flag;
+    for (const write of changes.writes ?? []) this.plan(write.row).writes.set(write.column, write);
+    this.order = [...this.plans.keys()].sort((a, b) => a - b);
+    this.wroteValues = (changes.writes ?? []).length > 0;
+  }
+
+  /** The text of a piece of rows with the changes made. */
+  apply(piece: SheetPiece): string {
+    const { text, prefix } = piece;
+    const out: string[] = [];
+    let copied = 0;
+    const copyTo = (end: number): void => {
+      if (end > copied) out.push(text.slice(copied, end));
+      copied = end;
+    };
+    let cells: RowCells | null = null;
+    const looksAtEveryCell = this.changes.clear === true || this.wroteValues;
+    this.last = scanRows(text, prefix, this.last, {
+      row: (row) => {
+        while (this.next < this.order.length && this.order[this.next]! < row.row) {
+          copyTo(row.start);
+          out.push(this.newRow(this.order[this.next]!, prefix));
+          this.next += 1;
+        }
+        const plan = this.plans.get(row.row);
+        if (this.order[this.next] === row.row) this.next += 1;
+        const mustNumber = this.inserted && !row.isNumbered;
+        cells = plan === undefined ? null : new RowCells(this, row, plan, prefix);
+        if (plan !== undefined || mustNumber) {
+          copyTo(row.start);
+          out.push(openRow(text, row, prefix, plan !== undefined));
+          copied = row.tagEnd;
+        }
+        return cells !== null || looksAtEveryCell;
+      },
+      cell: (cell) => {
+        const replacement = cells === null ? this.otherCell(text, cell) : cells.take(text, cell);
+        if (replacement === null) return;
+        copyTo(cell.start);
+        out.push(replacement);
+        copied = cell.end;
+      },
+      rowEnd: (row) => {
+        if (cells === null) return;
+        copyTo(row.innerEnd);
+        out.push(cells.rest());
+        if (row.isEmpty) out.push(`</${prefix}row>`);
+      },
+    });
+    copyTo(text.length);
+    return out.join("");
+  }
+
+  /** Rows beyond the sheet's last. */
+  remaining(prefix: string): string {
+    const rows = this.order.slice(this.next).map((row) => this.newRow(row, prefix));
+    this.next = this.order.length;
+    return rows.join("");
+  }
+
+  /** Opening text of a cell to `>`, without it, and what stands inside; style and value as asked. */
+  written(address: string, attributes: string, write: CellWrite, prefix: string): string {
+    const bare = ["t", "cm", "vm"].reduce((kept, name) => withAttribute(kept, name, null), attributes);
+    const open = `<${prefix}c${withAttribute(bare, "r", address)}`;
+    if (write.formula === undefined) {
+      const { type, content } = writtenValue(write.value, prefix);
+      return content === "" ? `${open}/>` : `${open}${type}>${content}</${prefix}c>`;
+    }
+    const { type, content } = storedResult(write.value, prefix);
+    const isArray = write.fills !== undefined || hasBarFunction(write.formula);
+    const formula = encodeXml(storedFormula(write.formula));
+    if (!isArray) return `${open}${type}><${prefix}f>${formula}</${prefix}f>${content}</${prefix}c>`;
+    this.usesArrays = true;
+    const range = filledRange(address, write.fills);
+    return (
+      `${open}${type} cm="${this.arrayMark()}"><${prefix}f t="array" ref="${range}">${formula}</${prefix}f>` +
+      `${content}</${prefix}c>`
+    );
+  }
+
+  /** A cell of a row that nothing is asked of: only flags and broken formula groups concern it. */
+  otherCell(text: string, cell: ScannedCell): string | null {
+    const style = this.changes.clear === true ? this.styles.cleared(cell.style) : cell.style;
+    const formula = this.broken.restored(text, cell);
+    if (style === cell.style && formula === null) return null;
+    const open = styled(text, cell, style);
+    if (formula === null) return open + text.slice(cell.tagEnd, cell.end);
+    return open + formula + text.slice(cell.innerEnd, cell.end);
+  }
+
+  styleOf(style: number, flag: FlagBand | null, column: number): number {
+    const base = this.changes.clear === true ? this.styles.cleared(style) : style;
+    if (flag === null || column < flag.firstColumn || column > flag.lastColumn) return base;
+    return this.styles.flagged(base, flag.colour);
+  }
+
+  bareStyle(row: ScannedRow | null, column: number): number {
+    return row?.style ?? this.columnStyle(column);
+  }
+
+  /** Notes a formula that a write replaces. */
+  replaces(text: string, cell: ScannedCell, write: CellWrite): void {
+    if (cell.innerEnd === 0) return;
+    const formula = findElement(text.slice(cell.innerStart, cell.innerEnd), "f");
+    if (formula === null) return;
+    this.removedFormula = true;
+    const kind = attribute(formula.tag.attributes, "t");
+    const range = attribute(formula.tag.attributes, "ref");
+    const isRenewed = write.formula !== undefined;
+    if ((kind === "array" && !isRenewed && range?.includes(":") === true) || kind === "dataTable") {
+      throw new UnreadableWorkbook(
+        `${cellAddress(cell.row, cell.column)} holds a formula that fills ${range}: clear that range first`,
+      );
+    }
+    this.broken.note(text, cell, formula);
+  }
+
+  private newRow(row: number, prefix: string): string {
+    this.inserted = true;
+    const cells = new RowCells(this, null, this.plans.get(row)!, prefix, row);
+    return `<${prefix}row r="${row + 1}">${cells.rest()}</${prefix}row>`;
+  }
+
+  private plan(row: number): RowPlan {
+    let plan = this.plans.get(row);
+    if (plan === undefined) {
+      plan = { flag: null, writes: new Map() };
+      this.plans.set(row, plan);
+    }
+    return plan;
+  }
+}
+
+/** The wanted cells of one row, met in column order: those the file has and those it lacks. */
+class RowCells {
+  private readonly wanted: number[];
+  private next = 0;
+  private readonly number: number;
+
+  constructor(
+    private readonly patch: RowPatch,
+    private readonly row: ScannedRow | null,
+    private readonly plan: RowPlan,
+    private readonly prefix: string,
+    number?: number,
+  ) {
+    this.number = number ?? row?.row ?? 0;
+    const columns = new Set(plan.writes.keys());
+    if (plan.flag !== null) {
+      for (let column = plan.flag.firstColumn; column <= plan.flag.lastColumn; column += 1)
+        columns.add(column);
+    }
+    this.wanted = [...columns].sort((a, b) => a - b);
+  }
+
+  take(text: string, cell: ScannedCell): string | null {
+    const before = this.until(cell.column);
+    const isWanted = this.wanted[this.next] === cell.column;
+    if (isWanted) this.next += 1;
+    const write = this.plan.writes.get(cell.column);
+    const style = this.patch.styleOf(cell.style, this.plan.flag, cell.column);
+    if (write !== undefined) {
+      this.patch.replaces(text, cell, write);
+      const attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
+      return before + this.patch.written(cellAddress(cell.row, cell.column), attributes, write, this.prefix);
+    }
+    const other = this.patch.otherCell(text, cell);
+    if (style === cell.style && cell.isAddressed)
+      return before === "" ? other : before + (other ?? whole(text, cell));
+    const inside = other === null ? text.slice(cell.tagEnd, cell.end) : other.slice(other.indexOf(">") + 1);
+    return before + styled(text, cell, style) + inside;
+  }
+
+  /** Wanted cells that the row does not have, from where the last cell left off. */
+  rest(): string {
+    return this.until(Number.POSITIVE_INFINITY);
+  }
+
+  private until(column: number): string {
+    let xml = "";
+    for (; this.next < this.wanted.length && this.wanted[this.next]! < column; this.next += 1) {
+      const at = this.wanted[this.next]!;
+      const style = this.patch.styleOf(this.patch.bareStyle(this.row, at), this.plan.flag, at);
+      const attributes = style === 0 ? "" : ` s="${style}"`;
+      const address = cellAddress(this.number, at);
+      const write = this.plan.writes.get(at);
+      if (write !== undefined) xml += this.patch.written(address, attributes, write, this.prefix);
+      else xml += `<${this.prefix}c r="${address}"${attributes}/>`;
+    }
+    return xml;
+  }
+}
+
+function whole(text: string, cell: ScannedCell): string {
+  return text.slice(cell.start, cell.end);
+}
+
+/** Raw attributes between the element's name and its end. */
+function rawAttributes(text: string, cell: ScannedCell): string {
+  const tag = text.slice(cell.start, cell.tagEnd - (text[cell.tagEnd - 2] === "/" ? 2 : 1));
+  const nameEnd = tag.search(/\s/);
+  return nameEnd < 0 ? "" : tag.slice(nameEnd);
+}
+
+/** The opening tag with another style and, where it lacks one, its address. */
+function styled(text: string, cell: ScannedCell, style: number): string {
+  const tag = text.slice(cell.start, cell.tagEnd);
+  const nameEnd = tag.search(/[\s/>]/);
+  const isEmpty = tag.endsWith("/>");
+  let attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
+  if (!cell.isAddressed) attributes = ` r="${cellAddress(cell.row, cell.column)}"${attributes}`;
+  return tag.slice(0, nameEnd) + attributes + (isEmpty ? "/>" : ">");
+}
+
+/** A row's opening tag, numbered, and never empty. */
+function openRow(text: string, row: ScannedRow, prefix: string, isChanged: boolean): string {
+  const tag = text.slice(row.start, row.tagEnd);
+  let attributes = tag.slice(`<${prefix}row`.length, tag.length - (row.isEmpty ? 2 : 1));
+  if (!row.isNumbered) attributes = ` r="${row.row + 1}"${attributes}`;
+  if (isChanged) attributes = withAttribute(attributes, "spans", null);
+  return `<${prefix}row${attributes}${row.isEmpty && !isChanged ? "/" : ""}>`;
+}
+
+/** A value that stands by itself. Texts stay in the cell, so that no other part changes. */
+function writtenValue(value: Cell, prefix: string): { type: string; content: string } {
+  if (typeof value !== "string") return storedResult(value, prefix);
+  const text = `<${prefix}t xml:space="preserve">${encodeCellText(value)}</${prefix}t>`;
+  return { type: ' t="inlineStr"', content: `<${prefix}is>${text}</${prefix}is>` };
+}

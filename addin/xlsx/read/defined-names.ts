@@ -1,0 +1,56 @@
+import type { DefinedName } from "../../workbook/defined-name";
+import { attribute, decodeXml, encodeXml, findElement, findElements } from "../xml/xml-text";
+
+export function readDefinedNames(workbookXml: string): DefinedName[] {
+  const list = findElement(workbookXml, "definedNames");
+  if (list === null) return [];
+  const inner = workbookXml.slice(list.innerStart, list.innerEnd);
+  return [...findElements(inner, "definedName")].map((element) => {
+    const sheet = attribute(element.tag.attributes, "localSheetId");
+    return {
+      name: attribute(element.tag.attributes, "name") ?? "",
+      refersTo: decodeXml(inner.slice(element.innerStart, element.innerEnd)),
+      sheetIndex: sheet === null ? null : Number(sheet),
+    };
+  });
+}
+
+/**
+ * The workbook part with names set, or taken out where the text is null: names of the whole workbook, or
+ * of the sheet of that index.
+ */
+export function withDefinedNames(
+  workbookXml: string,
+  set: ReadonlyMap<string, string | null>,
+  sheetIndex: number | null = null,
+): string {
+  if (set.size === 0) return workbookXml;
+  const wanted = new Map([...set].map(([name, refersTo]) => [name.toLowerCase(), { name, refersTo }]));
+  const list = findElement(workbookXml, "definedNames");
+  const prefix = findElement(workbookXml, "workbook")?.tag.prefix ?? "";
+  const kept: string[] = [];
+  if (list !== null) {
+    const inner = workbookXml.slice(list.innerStart, list.innerEnd);
+    for (const element of findElements(inner, "definedName")) {
+      const of = attribute(element.tag.attributes, "localSheetId");
+      const isOther = (of === null ? null : Number(of)) !== sheetIndex;
+      const name = (attribute(element.tag.attributes, "name") ?? "").toLowerCase();
+      if (isOther || !wanted.has(name)) kept.push(inner.slice(element.start, element.end));
+    }
+  }
+  for (const { name, refersTo } of wanted.values()) {
+    if (refersTo === null) continue;
+    const local = sheetIndex === null ? "" : ` localSheetId="${sheetIndex}"`;
+    kept.push(
+      `<${prefix}definedName name="${encodeXml(name)}"${local}>${encodeXml(refersTo)}</${prefix}definedName>`,
+    );
+  }
+  const names = kept.length === 0 ? "" : `<${prefix}definedNames>${kept.join("")}</${prefix}definedNames>`;
+  if (list !== null) return workbookXml.slice(0, list.start) + names + workbookXml.slice(list.end);
+  const at = endOfLast(workbookXml, ["sheets", "functionGroups", "externalReferences"]);
+  return workbookXml.slice(0, at) + names + workbookXml.slice(at);
+}
+
+function endOfLast(xml: string, names: readonly string[]): number {
+  return names.reduce((end, name) => Math.max(end, findElement(xml, name)?.end ?? 0), 0);
+}

@@ -1,0 +1,125 @@
+import type { DefinedName } from "../../workbook/defined-name";
+import { ourNotes } from "../patch/sheet-notes";
+import { UnreadableWorkbook } from "../unreadable-workbook";
+import { attribute, isTrue, xmlTags } from "../xml/xml-text";
+import type { ZipLimits } from "../zip/zip-limits";
+import { type CellFormat, readCellStyles } from "./cell-styles";
+import { readDefinedNames } from "./defined-names";
+import { openParts, type PackageParts } from "./package-parts";
+import { readSheet, type SheetLayout, type SheetReading } from "./read-sheet";
+import { readSharedStrings, type SharedStrings } from "./shared-strings";
+import { sheetPieces } from "./sheet-pieces";
+
+/** A worksheet of the workbook and the part that it lies in. */
+export interface SheetListing {
+  readonly name: string;
+  readonly visible: boolean;
+  readonly part: string;
+}
+
+/** A workbook opened from its bytes. Sheets are read when asked for; nothing is written here. */
+export interface Workbook {
+  readonly bytes: Uint8Array;
+  readonly parts: PackageParts;
+  readonly workbookPart: string;
+  readonly stylesPart: string | null;
+  /** worksheets in the order of their tabs; chart and macro sheets are not among them */
+  readonly sheets: readonly SheetListing[];
+  readonly names: readonly DefinedName[];
+  readonly formats: readonly CellFormat[];
+  /** Dates count from 1904 instead of 1900. */
+  readonly from1904: boolean;
+  sheet(name: string): SheetListing | undefined;
+  read(name: string, options?: { formulas?: boolean }): SheetReading;
+  /** What stands about the rows of a sheet; known without a second pass once it was read. */
+  layout(listing: SheetListing): SheetLayout;
+  /** True where an earlier check left flags in the workbook's styles or notes on the sheet. */
+  hasFlags(listing: SheetListing): boolean;
+}
+
+/** Opens an .xlsx or .xlsm workbook. Throws `UnreadableWorkbook` with the reason and the remedy. */
+export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
+  const parts = openParts(bytes, limits);
+  const root = parts.has("_rels/.rels") ? parts.relationships("") : [];
+  const main = root.find((relationship) => relationship.type === "officeDocument")?.target;
+  if (main === undefined || !parts.has(main)) {
+    throw new UnreadableWorkbook("not a workbook: the zip file holds no spreadsheet");
+  }
+  if (main.endsWith(".bin")) throw new UnreadableWorkbook("a binary workbook (.xlsb): save it as .xlsx");
+  const workbookPart = parts.nameOf(main)!;
+  const xml = parts.text(workbookPart);
+  if (!/<(?:[\w.-]+:)?workbook[\s>]/.test(xml)) {
+    throw new UnreadableWorkbook("not a workbook: the file is an Office document of another kind");
+  }
+  const relationships = parts.relationships(workbookPart);
+  const part = (type: string): string | null => {
+    const target = relationships.find((relationship) => relationship.type === type)?.target;
+    return target === undefined ? null : parts.nameOf(target);
+  };
+  const sheets: SheetListing[] = [];
+  let from1904 = false;
+  for (const tag of xmlTags(xml)) {
+    if (tag.name === "workbookPr") from1904 = isTrue(attribute(tag.attributes, "date1904"));
+    if (tag.name !== "sheet" || tag.kind === "close") continue;
+    const id = attribute(tag.attributes, "id");
+    const relationship = relationships.find((one) => one.id === id);
+    if (relationship !== undefined && relationship.type !== "worksheet") continue;
+    const target = relationship === undefined ? null : parts.nameOf(relationship.target);
+    if (target === null) {
+      const name = attribute(tag.attributes, "name") ?? "";
+      throw new UnreadableWorkbook(`not a whole workbook: the part of its sheet "${name}" is missing`);
+    }
+    const state = attribute(tag.attributes, "state");
+    sheets.push({
+      name: attribute(tag.attributes, "name") ?? "",
+      visible: state === null || state === "visible",
+      part: target,
+    });
+  }
+  if (sheets.length === 0) throw new UnreadableWorkbook("the workbook holds no worksheet");
+  let strings: SharedStrings | null = null;
+  const layouts = new Map<string, SheetLayout>();
+  const formats = readCellStyles(parts, part("styles"), part("theme"));
+  const sheet = (name: string) => sheets.find((one) => one.name === name);
+  return {
+    bytes,
+    parts,
+    workbookPart,
+    stylesPart: part("styles"),
+    sheets,
+    formats,
+    from1904,
+    names: readDefinedNames(xml),
+    sheet,
+    read: (name, options = {}) => {
+      const listing = sheet(name);
+      if (listing === undefined) throw new UnreadableWorkbook(`the workbook has no sheet "${name}"`);
+      strings ??= readSharedStrings(parts, part("sharedStrings"));
+      const reading = readSheet({
+        name,
+        pieces: parts.pieces(listing.part),
+        strings,
+        formats,
+        formulas: options.formulas ?? false,
+        from1904,
+      });
+      layouts.set(listing.part, reading.layout);
+      return reading;
+    },
+    layout: (listing) => {
+      const known = layouts.get(listing.part);
+      if (known !== undefined) return known;
+      const layout = { head: "", tail: "" };
+      for (const piece of sheetPieces(parts.pieces(listing.part))) {
+        if (piece.kind !== "rows") layout[piece.kind] = piece.text;
+      }
+      layouts.set(listing.part, layout);
+      return layout;
+    },
+    hasFlags: (listing) => {
+      if (formats.some((format) => format.flag !== null)) return true;
+      const comments = parts.relationships(listing.part).find((one) => one.type === "comments")?.target;
+      return comments !== undefined && parts.has(comments) && ourNotes(parts.text(comments)).length > 0;
+    },
+  };
+}

@@ -1,0 +1,215 @@
+import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
+
+/** One cell in a text of rows; numbers are offsets into it. Reused from cell to cell: copy what is kept. */
+export interface ScannedCell {
+  /** of the whole element */
+  start: number;
+  end: number;
+  /** end of the opening tag, after `>` */
+  tagEnd: number;
+  /** inside of the element; both 0 for an empty one */
+  innerStart: number;
+  innerEnd: number;
+  row: number;
+  column: number;
+  style: number;
+  /** "n" where none is given */
+  type: string;
+  /** says its own address */
+  isAddressed: boolean;
+}
+
+/** One row's opening tag in a text of rows. */
+export interface ScannedRow {
+  start: number;
+  tagEnd: number;
+  /** start of `</row>`; equal to `tagEnd` for an empty element */
+  innerEnd: number;
+  end: number;
+  row: number;
+  hidden: boolean;
+  /** style of the row's own, where it has one */
+  style: number | null;
+  isEmpty: boolean;
+  /** says its own number */
+  isNumbered: boolean;
+}
+
+export interface RowListener {
+  /** false passes over the row's cells */
+  row?(row: ScannedRow): boolean | undefined;
+  cell?(cell: ScannedCell): void;
+  rowEnd?(row: ScannedRow): void;
+}
+
+/**
+ * Walks the rows and cells of a text of whole rows. `before` is the row before the text's first, -1 for
+ * none; gives the last row. Cells and rows without an address follow their neighbour, as the format says.
+ */
+export function scanRows(text: string, prefix: string, before: number, listener: RowListener): number {
+  const openRow = `<${prefix}row`;
+  const closeRow = `</${prefix}row>`;
+  const openCell = `<${prefix}c`;
+  const closeCell = `</${prefix}c>`;
+  const attributes = new AttributeReader(text);
+  const cell: ScannedCell = {
+    start: 0,
+    end: 0,
+    tagEnd: 0,
+    innerStart: 0,
+    innerEnd: 0,
+    row: 0,
+    column: 0,
+    style: 0,
+    type: "n",
+    isAddressed: true,
+  };
+  let last = before;
+  let at = text.indexOf(openRow);
+  while (at >= 0) {
+    attributes.read(at + openRow.length);
+    const tagEnd = attributes.end;
+    if (tagEnd > text.length) break;
+    const number = attributes.row < 0 ? last + 1 : attributes.row;
+    const innerEnd = attributes.isEmpty ? tagEnd : text.indexOf(closeRow, tagEnd);
+    if (innerEnd < 0) break;
+    const row: ScannedRow = {
+      start: at,
+      tagEnd,
+      innerEnd,
+      end: attributes.isEmpty ? tagEnd : innerEnd + closeRow.length,
+      row: number,
+      hidden: attributes.hidden,
+      style: attributes.customFormat ? attributes.style : null,
+      isEmpty: attributes.isEmpty,
+      isNumbered: attributes.row >= 0,
+    };
+    last = number;
+    const isWanted = listener.row?.(row) !== false;
+    if (listener.cell !== undefined && isWanted) {
+      let column = -1;
+      let from = attributes.isEmpty ? -1 : text.indexOf(openCell, tagEnd);
+      while (from >= 0 && from < innerEnd) {
+        const next = text.charCodeAt(from + openCell.length);
+        if (next !== 32 && next !== 62 && next !== 47 && next !== 10 && next !== 13 && next !== 9) {
+          from = text.indexOf(openCell, from + openCell.length);
+          continue;
+        }
+        attributes.read(from + openCell.length);
+        cell.start = from;
+        cell.tagEnd = attributes.end;
+        cell.row = number;
+        cell.column = attributes.column < 0 ? column + 1 : attributes.column;
+        cell.style = attributes.style;
+        cell.type = attributes.type;
+        cell.isAddressed = attributes.column >= 0;
+        column = cell.column;
+        if (attributes.isEmpty) {
+          cell.innerStart = 0;
+          cell.innerEnd = 0;
+          cell.end = attributes.end;
+        } else {
+          const close = text.indexOf(closeCell, attributes.end);
+          if (close < 0) break;
+          cell.innerStart = attributes.end;
+          cell.innerEnd = close;
+          cell.end = close + closeCell.length;
+        }
+        if (column <= LAST_COLUMN && number <= LAST_ROW) listener.cell(cell);
+        from = text.indexOf(openCell, cell.end);
+      }
+    }
+    listener.rowEnd?.(row);
+    at = text.indexOf(openRow, row.end);
+  }
+  return last;
+}
+
+/** Reads the few attributes of `row` and `c` by hand: this runs for every cell of the sheet. */
+class AttributeReader {
+  row = -1;
+  column = -1;
+  style = 0;
+  type = "n";
+  hidden = false;
+  customFormat = false;
+  isEmpty = false;
+  /** after the tag's `>`; beyond the text where the tag has no end */
+  end = 0;
+
+  constructor(private readonly text: string) {}
+
+  read(from: number): void {
+    this.row = -1;
+    this.column = -1;
+    this.style = 0;
+    this.type = "n";
+    this.hidden = false;
+    this.customFormat = false;
+    this.isEmpty = false;
+    const { text } = this;
+    const { length } = text;
+    let at = from;
+    while (at < length) {
+      const code = text.charCodeAt(at);
+      if (code === 62) {
+        this.end = at + 1;
+        return;
+      }
+      if (code === 47) this.isEmpty = true;
+      if (code <= 32 || code === 47) {
+        at += 1;
+        continue;
+      }
+      const nameStart = at;
+      while (at < length && text.charCodeAt(at) !== 61 && text.charCodeAt(at) > 32) at += 1;
+      const nameEnd = at;
+      while (at < length && text.charCodeAt(at) !== 34 && text.charCodeAt(at) !== 39) at += 1;
+      const quote = text[at]!;
+      const valueStart = at + 1;
+      const valueEnd = text.indexOf(quote, valueStart);
+      if (valueEnd < 0) break;
+      this.take(nameStart, nameEnd, valueStart, valueEnd);
+      at = valueEnd + 1;
+    }
+    this.end = length + 1;
+  }
+
+  private take(nameStart: number, nameEnd: number, start: number, end: number): void {
+    const { text } = this;
+    if (nameEnd - nameStart === 1) {
+      const name = text.charCodeAt(nameStart);
+      if (name === 114) this.takeAddress(start, end);
+      else if (name === 115) this.style = digits(text, start, end);
+      else if (name === 116) this.type = end - start === 1 ? text[start]! : text.slice(start, end);
+      return;
+    }
+    if (nameEnd - nameStart === 6 && text.startsWith("hidden", nameStart)) {
+      this.hidden = text.startsWith("1", start) || text.startsWith("true", start);
+    } else if (text.startsWith("customFormat", nameStart)) {
+      this.customFormat = text.startsWith("1", start) || text.startsWith("true", start);
+    }
+  }
+
+  private takeAddress(start: number, end: number): void {
+    let column = 0;
+    let at = start;
+    for (; at < end; at += 1) {
+      const code = this.text.charCodeAt(at) & ~32;
+      if (code < 65 || code > 90) break;
+      column = column * 26 + code - 64;
+    }
+    this.column = column - 1;
+    this.row = digits(this.text, at, end) - 1;
+  }
+}
+
+function digits(text: string, start: number, end: number): number {
+  let value = 0;
+  for (let at = start; at < end; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code < 48 || code > 57) break;
+    value = value * 10 + code - 48;
+  }
+  return value;
+}
