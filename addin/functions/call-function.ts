@@ -1,7 +1,7 @@
 import { FUNCTIONS_AT_HAND } from "../../core/formulas/at-hand";
 import type { Block, FunctionEnvironment, WorksheetFunction } from "../../core/formulas/worksheet-function";
 import { isCellError } from "../../core/schedule/sheet";
-import { blockOf, excelError, excelRows, type Given } from "./cells-of-excel";
+import { blocksOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
 import { defaultStandard as standardOfWorkbook } from "./default-standard";
 import { machinesKnown } from "./machines-known";
@@ -15,7 +15,7 @@ const results = new Map<string, Block>();
  * Excel shows with its words; in a spilled block each stands in its own cell.
  */
 export async function callFunction(name: string, given: readonly Given[]): Promise<unknown[][]> {
-  const blocks = given.map(blockOf);
+  const blocks = blocksOf(given);
   const defaultStandard = await inWords(standardOfWorkbook);
   const definition = await functionNamed(name);
   const machines = namesMachine(definition, blocks) ? await inWords(machinesKnown) : undefined;

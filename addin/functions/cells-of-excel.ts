@@ -4,14 +4,43 @@ import { type Cell, type CellError, isCellError } from "../../core/schedule/shee
 /** What Excel hands over for an argument: rows of cells, or nothing where it was left out. */
 export type Given = readonly (readonly unknown[])[] | null | undefined;
 
-/** The argument as core takes it; undefined where it was left out. */
-export function blockOf(given: Given): Block | undefined {
-  return given?.map(rowOf);
+/**
+ * The arguments as core takes them; undefined where one was left out. A whole column has a million rows,
+ * most of them blank: ranges of as many rows end together, at the last row in which one of them is filled.
+ * Ranges of unequal height keep their rows, which core refuses or takes as tables.
+ */
+export function blocksOf(given: readonly Given[]): (Block | undefined)[] {
+  const ranges = given.filter((rows) => rows != null && rows.length > 1) as NonNullable<Given>[];
+  const height = ranges[0]?.length ?? 0;
+  const isOneHeight = ranges.every((rows) => rows.length === height);
+  // one row serves all rows, which a range of several must never come to do
+  const end = isOneHeight ? ranges.reduce((least, rows) => lastFilled(rows, least), 2) : Infinity;
+  return given.map((rows) => (rows == null ? undefined : filledRows(rows, Math.min(end, rows.length))));
+}
+
+/** Rows up to the last that is not blank, no fewer than `least`. */
+function lastFilled(rows: readonly (readonly unknown[])[], least: number): number {
+  let end = rows.length;
+  while (end > least && isBlankRow(rows[end - 1]!)) end -= 1;
+  return end;
+}
+
+function isBlankRow(row: readonly unknown[]): boolean {
+  for (let column = 0; column < row.length; column += 1) {
+    if (row[column] !== "" && row[column] !== null) return false;
+  }
+  return true;
+}
+
+function filledRows(rows: readonly (readonly unknown[])[], end: number): Block {
+  const block: (readonly Cell[])[] = [];
+  for (let row = 0; row < end; row += 1) block.push(rowOf(rows[row]!));
+  return block;
 }
 
 const BLANK_ROW: readonly Cell[] = [null];
 
-/** A whole column has a million rows, most of them blank: those share one row, plain ones are kept. */
+/** Blank rows of one column share one row, plain ones are kept. */
 function rowOf(row: readonly unknown[]): readonly Cell[] {
   if (row.length === 1 && (row[0] === "" || row[0] === null)) return BLANK_ROW;
   return row.every(isPlain) ? row : row.map(cellOf);
