@@ -34,6 +34,8 @@ export class PaneModel {
   /** sheets read for what stands on several, as they were when last read */
   readonly #besideCopies = new Map<string, Sheet>();
   #quiet: ReturnType<typeof setTimeout> | undefined;
+  /** the row whose bar was asked for last */
+  #barWanted = { sheet: "", row: -1 };
   /** one judgement at a time */
   #turn: Promise<unknown> = Promise.resolve();
   readonly #listeners = new Set<() => void>();
@@ -381,10 +383,13 @@ export class PaneModel {
   }
 
   async #showBar(sheet: string, row: number, isNew = false): Promise<void> {
+    if (!isNew) this.#barWanted = { sheet, row };
     if (sheet !== this.#state.view?.sheet) return;
     if (this.#state.bar?.row === row + 1 && !isNew) return;
     const bar = await this.desk.bar(sheet, row);
-    if (sheet === this.#state.view?.sheet) this.#set({ bar });
+    // another row may have been selected since
+    const wanted = this.#barWanted;
+    if (sheet === this.#state.view?.sheet && wanted.sheet === sheet && wanted.row === row) this.#set({ bar });
   }
 
   async #guard(act: () => Promise<void>): Promise<void> {

@@ -99,6 +99,15 @@ describe("the workbench", () => {
     await expect.poll(() => message.textContent()).toMatch(/^O20: .*\bC\b/);
   });
 
+  test("should say it of a cell that is selected as soon as the first check stands", async () => {
+    const fresh = await openWorkbench(browser, inject("pages"));
+    await fresh.finding("O20").locator("fluent-button.place").click();
+    await expect
+      .poll(() => fresh.page.locator("#cell-message").textContent(), { timeout: 10_000 })
+      .toMatch(/^O20: .*\bC\b/);
+    await fresh.page.close();
+  });
+
   test("should colour rows, and give back the yard's own colours", async () => {
     await bench.finding("N16").locator("fluent-button.place").click();
     await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBeGreaterThan(1_000);

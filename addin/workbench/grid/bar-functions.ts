@@ -31,6 +31,8 @@ export const surroundings = {
 };
 
 export interface ResultPlace {
+  /** id of the workbook: another one's sheets can have the same ids */
+  readonly book: string;
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
@@ -75,9 +77,14 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
     override calculate(...args: BaseValueObject[]) {
       const blocks = args.map(blockOf);
       const result = definition.call(blocks, surroundings.environment);
-      const place = { sheet: this.subUnitId ?? "", row: this.row, column: this.column };
+      const place = {
+        book: this.unitId ?? "",
+        sheet: this.subUnitId ?? "",
+        row: this.row,
+        column: this.column,
+      };
       surroundings.onResult(place, messagesOf(result, place));
-      return resultOf(result, this.unitId ?? "", place);
+      return resultOf(result, place);
     }
   };
 }
@@ -109,7 +116,7 @@ function messagesOf(block: Block, place: ResultPlace): CellMessage[] {
   return messages;
 }
 
-function resultOf(block: Block, unitId: string, place: ResultPlace): BaseValueObject {
+function resultOf(block: Block, place: ResultPlace): BaseValueObject {
   const values = block.map((line) => line.map(valueObject));
   const only = values[0]?.[0];
   if (values.length <= 1 && (values[0]?.length ?? 0) <= 1) return only ?? NullValueObject.create();
@@ -117,7 +124,7 @@ function resultOf(block: Block, unitId: string, place: ResultPlace): BaseValueOb
     calculateValueList: values,
     rowCount: values.length,
     columnCount: values[0]?.length ?? 0,
-    unitId,
+    unitId: place.book,
     sheetId: place.sheet,
     row: place.row,
     column: place.column,

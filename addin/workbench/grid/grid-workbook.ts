@@ -30,6 +30,7 @@ import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
 import { gridCells, SPARE_ROWS } from "./grid-cells";
 import { readSheet, type SpilledCells } from "./read-sheet";
+import { watchSelection } from "./watch-selection";
 
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
 type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
@@ -194,23 +195,7 @@ export class GridWorkbook implements WorkbookPort {
   }
 
   onSelection(listener: (place: { sheet: string; row: number; column: number }) => void): Unsubscribe {
-    const { api } = this.grid;
-    const tell = (): void => {
-      const workbook = api.getActiveWorkbook();
-      const cell = workbook?.getActiveCell();
-      if (!workbook || !cell) return;
-      listener({
-        sheet: workbook.getActiveSheet().getSheetName(),
-        row: cell.getRow(),
-        column: cell.getColumn(),
-      });
-    };
-    const moved = api.addEvent(api.Event.SelectionChanged, tell);
-    const turned = api.addEvent(api.Event.ActiveSheetChanged, () => setTimeout(tell));
-    return () => {
-      moved.dispose();
-      turned.dispose();
-    };
+    return watchSelection(this.grid, ({ sheet, row, column }) => listener({ sheet, row, column }));
   }
 
   onChange(listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void): Unsubscribe {
