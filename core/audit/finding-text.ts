@@ -2,6 +2,7 @@ import type { LengthUnit } from "../units/length-unit";
 import { printLength } from "../units/print-length";
 import { printMass } from "../units/print-mass";
 import { fillPlaces } from "../units/refusal";
+import { shorten } from "../units/shorten";
 import type { MessageValue, MessageValues } from "./rule";
 
 /** A message's sentence: its template with every value in the unit of the standard's users. */
@@ -13,8 +14,11 @@ export function findingText(template: string, values: MessageValues | undefined,
   });
 }
 
+/** Characters of a value that a sentence holds: a cell may hold 32,767. */
+const MOST_CHARACTERS = 400;
+
 function valueText(value: MessageValue, unit: LengthUnit): string {
-  if (typeof value === "string") return value;
+  if (typeof value === "string") return shorten(value, MOST_CHARACTERS);
   if (typeof value === "number") return String(rounded(value, 1000));
   if ("kg" in value) return printMass(value.kg, unit);
   return printLength(unit === "mm" ? rounded(value.mm, 10) : value.mm, unit);

@@ -7,6 +7,8 @@ export interface SizeText {
   readonly suffix: string;
 }
 
+/** Longer texts are no size. */
+const LONGEST = 200;
 const DIAMETER_WORDS = /^(?:DIAMETER|DIAM\.?|DIA\.?|[ØΦ∅⌀])\s*/u;
 const TRAILING_DIAMETER = /\s*(?:DIAMETER|DIAM\.?|DIA\.?|[ØΦ∅⌀])$/u;
 const SIZE =
@@ -17,6 +19,7 @@ const SIZE =
  * "15M", "HD16". Null where the text is no size at all. Which bar it is a standard decides.
  */
 export function splitSizeText(typed: string): SizeText | null {
+  if (typed.length > LONGEST) return null;
   const text = typed
     .trim()
     .toUpperCase()

@@ -41,6 +41,8 @@ const UNIT_WORDS = new Map<string, string>([
   ...words("in", `in ins in. inch inches "`),
   ...words("ft", "ft ft. foot feet '"),
 ]);
+/** Longer texts are no length. */
+const LONGEST = 100;
 const VULGAR_FRACTIONS = /[¼-¾⅐-⅞]/g;
 const INCHES_IN_A_FOOT = 12;
 
@@ -54,11 +56,17 @@ const INCHES_IN_A_FOOT = 12;
 export function parseLength(typed: string | number, unit: LengthUnit): number | Refusal {
   if (typeof typed === "number") {
     if (!Number.isFinite(typed)) return unread(typed, unit);
-    return typed < 0 ? lengthNegative({ typed, unit }) : toMillimetres(typed, unit);
+    if (typed < 0) return lengthNegative({ typed, unit });
+    const length = toMillimetres(typed, unit);
+    return Number.isFinite(length) ? length : unread(typed, unit);
   }
+  if (typed.length > LONGEST) return unread(typed, unit);
   const text = typed.trim();
-  if (PLAIN_NUMBER.test(text)) return toMillimetres(Number(text), unit);
-  return parseText(plainCharacters(text), typed, unit);
+  const length = PLAIN_NUMBER.test(text)
+    ? toMillimetres(Number(text), unit)
+    : parseText(plainCharacters(text), typed, unit);
+  // a number of 309 digits is more than any number holds
+  return length === Number.POSITIVE_INFINITY ? unread(typed, unit) : length;
 }
 
 function parseText(text: string, typed: string, unit: LengthUnit): number | Refusal {

@@ -1,5 +1,6 @@
 import type { LengthUnit } from "./length-unit";
 import { printLength } from "./print-length";
+import { shorten } from "./shorten";
 
 /** What a refusal is shown as in a cell: a bad value, or a thing this standard does not hold. */
 export type RefusalKind = "value" | "not-held";
@@ -53,7 +54,10 @@ export function isRefusal(answer: unknown): answer is Refusal {
  * `{length} mm` in a template is a length: where the reader's unit is the inch it is told in inches.
  */
 export function refusalText(refusal: Refusal, unit: LengthUnit = "mm"): string {
-  const values = Object.entries(refusal.values).map(([name, value]) => [name, shortened(value)]);
+  const values = Object.entries(refusal.values).map(([name, value]) => [
+    name,
+    shortened(value, name === "typed" ? MOST_TYPED : MOST_CHARACTERS),
+  ]);
   const { text } = refusal.definition;
   const known: RefusalValues = Object.fromEntries(values);
   return unit === "mm" ? fillTemplate(text, known) : fillTemplate(withLengthsIn(unit, text, known), known);
@@ -69,11 +73,11 @@ function withLengthsIn(unit: LengthUnit, text: string, values: RefusalValues): s
 
 /** Characters of a value that a sentence holds: longer than any list of what is held. */
 const MOST_CHARACTERS = 400;
+/** Characters of what somebody typed. */
+const MOST_TYPED = 80;
 
-function shortened(value: string | number): string | number {
-  return typeof value === "string" && value.length > MOST_CHARACTERS
-    ? `${value.slice(0, MOST_CHARACTERS)}...`
-    : value;
+function shortened(value: string | number, most: number): string | number {
+  return typeof value === "string" ? shorten(value, most) : value;
 }
 
 /** Puts values into `{name}` places; a place without a value stays visible. */

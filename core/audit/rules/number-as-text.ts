@@ -16,6 +16,8 @@ const NUMBER_COLUMNS: readonly ColumnKind[] = [
   "R",
   "mass",
 ];
+/** A larger number is no length, count or mass, and a cell would not keep all of its digits. */
+const MOST = 1e9;
 const PLAIN_NUMBER = /^\s*\d+(?:\.\d+)?\s*$/;
 
 export default defineRule({
@@ -85,7 +87,8 @@ function textNumbers(facts: BarFacts): readonly { at: ColumnKind; to: number }[]
   for (const at of NUMBER_COLUMNS) {
     const typed = facts.typed(at);
     if (typeof typed !== "string" || !PLAIN_NUMBER.test(typed)) continue;
-    edits.push({ at, to: facts.inMillimetres(at, Number(typed)) });
+    const to = facts.inMillimetres(at, Number(typed));
+    if (to <= MOST) edits.push({ at, to });
   }
   return edits;
 }

@@ -68,9 +68,12 @@ const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad\u061c]/g
 export function cleanText(typed: string): string {
   if (PLAIN_ASCII.test(typed))
     return typed.charCodeAt(0) === 39 && typed.length > 1 ? withoutApostrophe(typed) : typed;
-  let text = "";
-  for (const sign of typed.replace(INVISIBLE, "")) text += plainSign(sign, text);
-  text = text.replace(/\s+/g, (gap) => (gap.length > 1 ? "  " : " ")).trim();
+  const signs: string[] = [];
+  for (const sign of typed.replace(INVISIBLE, "")) signs.push(plainSign(sign, signs[signs.length - 1] ?? ""));
+  const text = signs
+    .join("")
+    .replace(/\s+/g, (gap) => (gap.length > 1 ? "  " : " "))
+    .trim();
   return text.charCodeAt(0) === 39 && text.length > 1 ? withoutApostrophe(text) : text;
 }
 
@@ -79,11 +82,16 @@ function withoutApostrophe(text: string): string {
   return text.charCodeAt(1) === 39 ? text : text.slice(1).trim();
 }
 
+function endsInDigit(text: string): boolean {
+  const last = text.charCodeAt(text.length - 1);
+  return last >= 48 && last <= 57;
+}
+
 function plainSign(sign: string, before: string): string {
   const code = sign.codePointAt(0) ?? 0;
   if (code < 0x7f && code >= 0x20) return sign;
   const fraction = FRACTIONS.get(sign);
-  if (fraction !== undefined) return /[0-9]$/.test(before) ? ` ${fraction}` : fraction;
+  if (fraction !== undefined) return endsInDigit(before) ? ` ${fraction}` : fraction;
   const replaced = REPLACED.get(sign);
   if (replaced !== undefined) return replaced;
   for (const base of DIGIT_BASES) {

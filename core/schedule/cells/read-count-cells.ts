@@ -3,8 +3,8 @@ import { isFilled, type TableColumns } from "../columns/table-columns";
 import type { RowInHand } from "../rows/row-in-hand";
 import { type Cell, cellErrorReason, isCellError } from "../sheet";
 import { cleanText } from "./clean-text";
+import { shortened } from "./longest-text";
 import { type CountReading, readCountText } from "./read-count-text";
-import { shortened } from "./read-length-text";
 import type { SizeCell } from "./read-size-cell";
 
 /** What carries over from the rows above. */

@@ -1,5 +1,5 @@
 import type { GuessCode } from "../bar-row";
-import { shortened } from "./read-length-text";
+import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
 import { isWord, plainWords } from "./row-words";
 
@@ -39,6 +39,7 @@ export function readCountText(text: string, comma: CommaUse): CountReading {
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return { is: "blank" };
   if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
+  if (text.length > LONGEST_VALUE) return noCount(text);
   const number = readNumberText(text.replace(/^\((.+)\)$/, "$1"), comma);
   if (number !== null) return whole(number, text);
   if (RATE.test(text))
@@ -46,13 +47,11 @@ export function readCountText(text: string, comma: CommaUse): CountReading {
       is: "unread",
       reason: `"${shortened(text)}" is a rate or a spacing, not a count: an area or a width is needed`,
     };
-  return (
-    product(text) ??
-    sum(text) ??
-    withUnit(text) ??
-    sameAs(text) ??
-    lookalike(text) ?? { is: "unread", reason: `"${shortened(text)}" is no count` }
-  );
+  return product(text) ?? sum(text) ?? withUnit(text) ?? sameAs(text) ?? lookalike(text) ?? noCount(text);
+}
+
+function noCount(text: string): CountReading {
+  return { is: "unread", reason: `"${shortened(text)}" is no count` };
 }
 
 function product(text: string): CountReading | null {

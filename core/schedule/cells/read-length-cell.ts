@@ -4,7 +4,8 @@ import type { RowInHand } from "../rows/row-in-hand";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import { cleanText } from "./clean-text";
 import { mayBeDate } from "./date-typed";
-import { type LengthReading, MM_PER_UNIT, readLengthText, shortened } from "./read-length-text";
+import { shortened } from "./longest-text";
+import { type LengthReading, MM_PER_UNIT, MOST_MM, readLengthText } from "./read-length-text";
 import { readOddNumber } from "./read-odd-number";
 
 const MOST_REMEMBERED = 50_000;
@@ -146,7 +147,7 @@ export function lengthCellReader(hand: RowInHand, sheet: Sheet, inInches: boolea
 
   function odd(field: LengthField, number: number, place: number, typed: Cell): number | null {
     const { kind, column, how } = field;
-    if (field.asks !== null && Number.isFinite(number) && number !== 0) {
+    if (field.asks !== null && number !== 0 && Math.abs(number) <= MOST_MM) {
       const proposal = inMillimetres(number, how.factor);
       hand.mayUse(kind, column, typed, { guess: "unit-of-column", asks: true, reason: field.asks, proposal });
       return null;

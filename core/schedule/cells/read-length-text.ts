@@ -1,6 +1,7 @@
 import { parseLength } from "../../units/parse-length";
 import { isRefusal, refusalText } from "../../units/refusal";
 import type { ColumnUnit, GuessCode } from "../bar-row";
+import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
 import { isWord } from "./row-words";
 
@@ -76,16 +77,32 @@ export function readLengthText(text: string, column: LengthColumn): LengthReadin
   const plain = text.toLowerCase();
   if (text === "" || isWord("blank", plain)) return { is: "blank" };
   if (isWord("ditto", plain)) return { is: "ditto" };
-  const bracketed = /^[([]\s*(.+?)\s*[)\]]$/.exec(text);
-  if (bracketed !== null) {
-    const inside = readLengthText(bracketed[1] ?? "", column);
-    return inside.is === "value" ? { ...inside, free: true } : inside;
+  if (text.length > LONGEST_VALUE) return noLength(text);
+  const { bare, free, radius } = unwrapped(text);
+  if (!free && !radius) return readBare(text, column);
+  const inside = readBare(bare, column);
+  return inside.is === "value" ? { ...inside, free: inside.free || free, radius } : inside;
+}
+
+/** The text without its brackets and without the R before a radius, as often as they stand around it. */
+function unwrapped(text: string): { bare: string; free: boolean; radius: boolean } {
+  let bare = text;
+  let free = false;
+  let radius = false;
+  for (;;) {
+    const inBrackets = /^[([].*[)\]]$/.test(bare) ? bare.slice(1, -1).trim() : "";
+    const behindR = RADIUS.exec(bare)?.[1] ?? "";
+    if (inBrackets !== "") free = true;
+    else if (behindR !== "") radius = true;
+    else return { bare, free, radius };
+    bare = inBrackets === "" ? behindR : inBrackets;
   }
-  const radius = RADIUS.exec(text);
-  if (radius !== null) {
-    const inside = readLengthText(radius[1] ?? "", column);
-    return inside.is === "value" ? { ...inside, radius: true } : inside;
-  }
+}
+
+function readBare(text: string, column: LengthColumn): LengthReading {
+  const plain = text.toLowerCase();
+  if (text === "" || isWord("blank", plain)) return { is: "blank" };
+  if (isWord("ditto", plain)) return { is: "ditto" };
   const number = readNumberText(text, column.comma);
   if (number !== null) return ofColumn(number, column);
   return (
@@ -94,8 +111,13 @@ export function readLengthText(text: string, column: LengthColumn): LengthReadin
     withLap(text, column) ??
     varying(text, column) ??
     sameAs(text) ??
-    lookalike(text, column) ?? { is: "unread", reason: `"${shortened(text)}" is no length` }
+    lookalike(text, column) ??
+    noLength(text)
   );
+}
+
+function noLength(text: string): LengthReading {
+  return { is: "unread", reason: `"${shortened(text)}" is no length` };
 }
 
 function ofColumn(number: number, column: LengthColumn): LengthReading {
@@ -220,9 +242,4 @@ function value(mm: number, extra: Extra = {}): LengthReading {
     asks: extra.asks ?? false,
     reason: extra.reason ?? "",
   };
-}
-
-/** A typed text short enough for a message. */
-export function shortened(text: string): string {
-  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }

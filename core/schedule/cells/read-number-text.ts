@@ -1,7 +1,7 @@
 /** How a comma between digits is to be taken. */
 export type CommaUse = "thousands" | "decimal";
 
-const PLAIN = /^[+-]?(?:\d+\.?\d*|\.\d+)$/;
+const PLAIN = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 const GROUPED = /^[+-]?\d{1,3}(?:[ ']\d{3})+(?:[.,]\d+)?$/;
 const COMMA_GROUPS = /^[+-]?\d{1,3}(?:,\d{2,3})*,\d{3}(?:\.\d+)?$/;
 const DOT_GROUPS = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$/;

@@ -45,7 +45,8 @@ export function readOddNumber(number: number, place: OddNumberPlace): OddNumber 
     if (place.isDim && Number.isInteger(number) && number >= LEAST_WHOLE_MM) return value(number);
     return { is: "slip", value: number * 1000 };
   }
-  if (column.factor === 1000 && number > MOST_METRES) return { is: "slip", value: number };
+  if (column.factor === 1000 && number > MOST_METRES && number <= MOST_MM)
+    return { is: "slip", value: number };
   return value(number * column.factor);
 }
 

@@ -3,7 +3,7 @@ import { toMillimetres } from "../../units/convert-length";
 import type { GuessCode } from "../bar-row";
 import type { Cell } from "../sheet";
 import { cleanText } from "./clean-text";
-import { shortened } from "./read-length-text";
+import { LONGEST_SHAPE, shortened } from "./longest-text";
 import { isWord, plainWords } from "./row-words";
 
 /** What a shape cell says. */
@@ -60,6 +60,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
     return coded(standard.shapes.has(text) ? text : text.toUpperCase());
   }
   if (/^(?:straight|str|gerade|droit|droite|recto|直)$/i.test(plain)) return coded("00");
+  if (text.length > LONGEST_SHAPE) return noShape(text, standard);
   if (PATH.test(text) && /\d/.test(text)) return coded(text);
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
   if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
@@ -81,11 +82,12 @@ function fromCodeText(text: string, standard: Standard): ShapeCell {
   if (code !== null && standard.shapes.has(code)) return digitsOf(text, code);
   if (standard.shapes.has(bare.toUpperCase())) return coded(bare.toUpperCase());
   if (/^[\p{L}\d]{1,4}$/u.test(bare)) return coded(bare.toUpperCase());
-  return {
-    ...NOTHING,
-    is: "unread",
-    reason: `"${shortened(text)}" is no shape code of ${standard.id} and no path`,
-  };
+  return noShape(text, standard);
+}
+
+function noShape(text: string, standard: Standard): ShapeCell {
+  const reason = `"${shortened(text)}" is no shape code of ${standard.id} and no path`;
+  return { ...NOTHING, is: "unread", reason };
 }
 
 /** "1" is "01" where the standard writes two digits. */

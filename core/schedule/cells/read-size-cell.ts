@@ -3,7 +3,7 @@ import { isRefusal, refusalText } from "../../units/refusal";
 import type { GuessCode } from "../bar-row";
 import type { Cell } from "../sheet";
 import { cleanText } from "./clean-text";
-import { shortened } from "./read-length-text";
+import { LONGEST_VALUE, shortened } from "./longest-text";
 import { lookalikeDigits } from "./read-number-text";
 import { isWord, plainWords } from "./row-words";
 import { SOFT_METRIC_SIZES } from "./row-words.data";
@@ -76,11 +76,12 @@ function readSizeCell(
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return NOTHING;
   if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
+  if (text.length > LONGEST_VALUE) return unread(`"${shortened(text)}" is no bar size`);
   const number = Number(text);
   if (Number.isFinite(number)) return sizeOfNumber(number, type, standard, softMetric, cell);
-  const alone = sizeOfText(text, type, standard, softMetric, cell);
-  if (alone !== null) return alone;
   return (
+    sizeOfText(text, type, standard, softMetric, cell) ??
+    spaced(text, standard, softMetric, cell) ??
     callOff(text, standard, softMetric, cell) ??
     guessed(text, standard, cell) ??
     unreadSize(text, type, standard)
@@ -158,18 +159,27 @@ function withoutSymbol(text: string): string {
     .trim();
 }
 
-function callOff(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
+/** A size or call-off with its spacing behind it: "12T16 @ 200 B1". */
+function spaced(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
   const at = AT.exec(text);
-  if (at !== null && Number(at[2]) >= LEAST_SPACING) {
-    const inside = readSizeCell(at[1]?.trim().replace(/\s*(?:c\/c)$/i, "") ?? "", "", standard, softMetric);
-    if (inside.is !== "size" && inside.guess === null) return null;
-    return {
-      ...inside,
-      size: retyped(inside.size, typed),
-      spacing: Number(at[2]),
-      layer: at[3]?.toUpperCase() ?? inside.layer,
-    };
-  }
+  if (at === null || !(Number(at[2]) >= LEAST_SPACING)) return null;
+  const before = (at[1] ?? "").trim().replace(/\s*(?:c\/c)$/i, "");
+  const number = Number(before);
+  const inside = Number.isFinite(number)
+    ? sizeOfNumber(number, "", standard, softMetric, before)
+    : (sizeOfText(before, "", standard, softMetric, before) ??
+      callOff(before, standard, softMetric, before) ??
+      guessed(before, standard, before));
+  if (inside === null || (inside.is !== "size" && inside.guess === null)) return null;
+  return {
+    ...inside,
+    size: retyped(inside.size, typed),
+    spacing: Number(at[2]),
+    layer: at[3]?.toUpperCase() ?? inside.layer,
+  };
+}
+
+function callOff(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
   const parts = CALL_OFF.exec(text);
   if (parts === null) return null;
   const size = sizeOfText(cleanText(parts[2] ?? ""), "", standard, softMetric, typed);

@@ -1,13 +1,15 @@
 import { cleanText } from "./clean-text";
+import { LONGEST_WORDS } from "./longest-text";
 import { ROW_WORDS, type RowWordUse } from "./row-words.data";
 
 const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
 for (const row of ROW_WORDS.rows)
   BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words]));
 
-/** A text in the form that the word tables are kept in. */
+/** A text in the form that the word tables are kept in; of a long one its beginning. */
 export function plainWords(typed: string): string {
-  return cleanText(typed)
+  const beginning = typed.length > LONGEST_WORDS ? typed.trimStart().slice(0, LONGEST_WORDS) : typed;
+  return cleanText(beginning)
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .normalize("NFC")

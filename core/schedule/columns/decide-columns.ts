@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import { type LengthColumn, MM_PER_UNIT } from "../cells/read-length-text";
 import { type CommaUse, readNumberText } from "../cells/read-number-text";
 import { isSoftMetric } from "../cells/read-size-cell";
@@ -216,6 +217,7 @@ function sampleOf(rows: readonly (readonly Cell[])[], column: number): Sample {
     if (typeof cell === "number" && Number.isFinite(cell)) numbers.push(cell);
     else if (
       typeof cell === "string" &&
+      cell.length <= LONGEST_VALUE &&
       /\d|[\u0660-\u0669\u06f0-\u06f9\u0966-\u096f\uff10-\uff19]/.test(cell)
     ) {
       texts.push(cleanText(cell).replace(/^\((.+)\)$/, "$1"));

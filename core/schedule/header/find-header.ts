@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import { isWord, plainWords } from "../cells/row-words";
 import type { Cell } from "../sheet";
 import {
@@ -144,6 +145,7 @@ function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boo
 }
 
 function isBarSize(typed: string | number, standard: Standard): boolean {
+  if (typeof typed === "string" && typed.length > LONGEST_VALUE) return false;
   const reading = standard.readSize(typed);
   return !isRefusal(reading) && reading.bar !== null;
 }

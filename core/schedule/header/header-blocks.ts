@@ -181,8 +181,11 @@ function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard
   return null;
 }
 
+const LONGEST_SIZE = 40;
+
 /** The bar size that a heading names: "Ø12", "16 mm"; null for other words. */
 export function sizeNamed(text: string, standard: Standard): string | null {
+  if (text.length > LONGEST_SIZE) return null;
   const bare = cleanText(text)
     // a grade may stand before it: "A-IIIN Ø12"
     .replace(/^(?:[^\u00d8]{0,12}\s)?(?:\u00d8|dia)\s*/i, "")

@@ -1,5 +1,6 @@
 import type { ColumnKind } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import type { Header, HeaderSource } from "./find-header";
 import type { HeaderBlock } from "./header-blocks";
 
@@ -32,7 +33,12 @@ export function listsOtherThings(
   for (let row = header.bottom + 1; row < last; row += 1) {
     const cell = source.cells(row)[column];
     if (cell === null || cell === undefined || cell === "") continue;
-    if (typeof cell !== "string" || !SIZE_OF_OTHER_THINGS.test(cleanText(cell))) return false;
+    if (
+      typeof cell !== "string" ||
+      cell.length > LONGEST_VALUE ||
+      !SIZE_OF_OTHER_THINGS.test(cleanText(cell))
+    )
+      return false;
     other += 1;
   }
   return other > 1;

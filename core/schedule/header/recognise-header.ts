@@ -129,6 +129,7 @@ export const KNOWN_HEADER_WORDS: readonly string[] = [
 /** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
 const HOLDS_DIGIT = /\d/;
 const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 /g;
+const LONGEST_HEADER = 80;
 const remembered = new Map<string, HeaderMeaning | null>();
 
 /**
@@ -137,7 +138,7 @@ const remembered = new Map<string, HeaderMeaning | null>();
  * @example recogniseHeader("Cutting Length (m)") // { kind: "length", unit: "m" }
  */
 export function recogniseHeader(typed: string): HeaderMeaning | null {
-  if (typed.length > 80) return null;
+  if (typed.length > LONGEST_HEADER) return null;
   if (HOLDS_DIGIT.test(typed) && HOLDS_DIGIT.test(typed.replace(DIGITS_OF_WORDS, " "))) return null;
   const known = remembered.get(typed);
   if (known !== undefined) return known;
@@ -297,6 +298,7 @@ function fits(kind: ColumnKind | "ignored", unit: ColumnUnit): boolean {
 
 /** The unit that a header text names, alone or behind its words: "mm", "(kg)", "Dimensions (mm)". */
 export function unitInHeader(typed: string): ColumnUnit | null {
+  if (typed.length > LONGEST_HEADER) return null;
   const plain = plainHeader(typed);
   return UNITS.get(plain.replace(/[()[\]]/g, "").trim()) ?? splitUnit(plain).unit;
 }

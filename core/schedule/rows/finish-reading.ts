@@ -129,8 +129,11 @@ function supersede(bars: readonly BarRow[]): void {
   }
 }
 
+const LONGEST_REVISION = 20;
+
 /** Blank and "-" come first, then numbers as P1, then letters A to Z, AA after Z. */
 function revisionOrder(revision: string | null): number {
+  if (revision !== null && revision.length > LONGEST_REVISION) return 0;
   const plain = (revision ?? "")
     .trim()
     .toUpperCase()

@@ -1,9 +1,9 @@
 import type { SizeReading, Standard } from "../../standards/port";
 import type { BarRow, CellProblem, ColumnKind, RemarkReading } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE, shortened } from "../cells/longest-text";
 import { type Carried, countCellsReader } from "../cells/read-count-cells";
 import { inMillimetres, lengthCellReader } from "../cells/read-length-cell";
-import { shortened } from "../cells/read-length-text";
 import { readNumberText } from "../cells/read-number-text";
 import { readRemark } from "../cells/read-remark";
 import { shapeCellReader } from "../cells/read-shape-cell";
@@ -91,10 +91,10 @@ export function barRowReader(
   function namesBar(cells: readonly Cell[]): boolean {
     if (readsSize(cells)) return true;
     const length = lengthField === null ? null : cells[lengthField.column];
-    if (typeof length === "number" || (typeof length === "string" && NUMBER_OF.test(length))) return true;
+    if (typeof length === "number" || (typeof length === "string" && isNumberOf(length))) return true;
     return [columns.members, columns.each, columns.total].some((column) => {
       const cell = column < 0 ? null : cells[column];
-      return typeof cell === "number" || (typeof cell === "string" && NUMBER_OF.test(cleanText(cell)));
+      return typeof cell === "number" || (typeof cell === "string" && isNumberOf(cleanText(cell)));
     });
   }
 
@@ -322,7 +322,8 @@ export function barRowReader(
     if (typeof cell === "string") {
       const clean = cleanText(cell);
       if (clean === "" || isWord("blank", plainWords(clean))) return null;
-      const number = readNumberText(clean.replace(/\s*(?:kgs?|t|mt|lbs?)\.?$/i, ""), layout.comma);
+      const value = clean.length > LONGEST_VALUE ? "" : clean;
+      const number = readNumberText(value.replace(/\s*(?:kgs?|t|mt|lbs?)\.?$/i, ""), layout.comma);
       if (number !== null && number >= 0 && number <= MOST_MASS) return number;
     }
     hand.unread(field, column, cell, otherReason(cell, "no mass"));
@@ -374,6 +375,10 @@ function withLayer(reading: RemarkReading | null, size: SizeCell | null): Remark
   const layers = size.layer.split(/\s+/);
   if (reading === null) return { layers, hand: null, alternate: false, stagger: false };
   return { ...reading, layers: [...layers, ...reading.layers] };
+}
+
+function isNumberOf(text: string): boolean {
+  return text.length <= LONGEST_VALUE && NUMBER_OF.test(text);
 }
 
 function trimmed(dims: (number | null)[]): (number | null)[] {

@@ -1,4 +1,5 @@
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_WORDS } from "../cells/longest-text";
 import { holdsWord, plainWords } from "../cells/row-words";
 import { HEADER_WORD_ROWS } from "../header/header-word-rows";
 
@@ -25,6 +26,7 @@ const MORE_MEMBER_WORDS =
 /** Member and number of members of a sub-header: "BEAM B1 (6 Nos)", "Column C2 x 4", "3 off Pad P1". */
 export function readHeading(typed: string): Heading {
   const text = cleanText(typed).replace(/^(?:member|element|bauteil|élément)\s*[:=]\s*/i, "");
+  if (text.length > LONGEST_WORDS) return { member: text, members: null };
   for (const pattern of [COUNT_BEHIND, TIMES_BEHIND, OFF_BEHIND, COUNT_BEFORE]) {
     const found = pattern.exec(text);
     const count = Number(found?.[1]);

@@ -63,6 +63,12 @@ describe("parseLength", () => {
     ["\u22125 mm", "mm", "below zero"],
     ["12,000 m", "mm", "can be read as 12000 or as 12.000 m"],
     ["3'-14\"", "in", "inches stay below 12"],
+    // more digits than a number holds
+    ["1".repeat(309), "mm", "could not be read"],
+    [`${"1".repeat(309)} m`, "mm", "could not be read"],
+    [`${"9".repeat(308)} ft`, "in", "could not be read"],
+    [1e308, "in", "could not be read"],
+    [`600${" ".repeat(32_000)}x`, "mm", "could not be read"],
   ])("refuses %s as a bad value", (typed, unit, words) => {
     const answer = parseLength(typed, unit);
     if (!isRefusal(answer)) throw new Error(`read as ${answer}`);
