@@ -5,7 +5,7 @@ import { readSheet } from "./read-sheet";
 import { recalculate } from "./recalculate";
 import { runBatch } from "./run-batch";
 import { Settings } from "./settings";
-import { onChange, onSelection } from "./sheet-events";
+import { onChange, onSelection, onSheets } from "./sheet-events";
 import { writeCells } from "./write-cells";
 
 /** The workbook that Excel has open, behind the pane's port. Office.js must be ready. */
@@ -25,15 +25,19 @@ export function excelWorkbook(): WorkbookPort {
     saveSetting: (name, value) => settings.save(name, value),
     onSelection,
     onChange,
+    onSheets,
     recalculate,
   };
 }
 
 async function sheets(): Promise<readonly SheetSummary[]> {
   return runBatch(async (context) => {
-    const list = context.workbook.worksheets.load("items/name,items/visibility,items/protection/protected");
+    const list = context.workbook.worksheets.load(
+      "items/id,items/name,items/visibility,items/protection/protected",
+    );
     await context.sync();
     return list.items.map((sheet) => ({
+      id: sheet.id,
       name: sheet.name,
       visible: sheet.visibility === "Visible",
       isProtected: sheet.protection.protected,

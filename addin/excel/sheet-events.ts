@@ -35,6 +35,28 @@ export function onChange(
   );
 }
 
+/**
+ * Tells that the list of sheets may have changed. Excel tells of every sheet that comes, goes or is turned
+ * to; of names, places and visibility only where it has the events (Excel on the web).
+ */
+export function onSheets(listener: () => void): Unsubscribe {
+  const stops = [
+    subscribe(listener, (sheets, tell) => sheets.onAdded.add(async () => tell())),
+    subscribe(listener, (sheets, tell) => sheets.onDeleted.add(async () => tell())),
+    subscribe(listener, (sheets, tell) => sheets.onActivated.add(async () => tell())),
+  ];
+  if (Office.context.requirements.isSetSupported("ExcelApiOnline", "1.1")) {
+    stops.push(
+      subscribe(listener, (sheets, tell) => sheets.onNameChanged.add(async () => tell())),
+      subscribe(listener, (sheets, tell) => sheets.onMoved.add(async () => tell())),
+      subscribe(listener, (sheets, tell) => sheets.onVisibilityChanged.add(async () => tell())),
+    );
+  }
+  return () => {
+    for (const stop of stops) stop();
+  };
+}
+
 /** Rows and first column of `B2`, `A1:C9`, `3:5`, `A:C` or the first block of a list. */
 function addressCorners(address: string): { firstRow: number; lastRow: number; firstColumn: number } {
   const block = (address.split(",")[0] ?? "").replace(/^.*!/, "");
@@ -46,17 +68,17 @@ function addressCorners(address: string): { firstRow: number; lastRow: number; f
 }
 
 /** Excel takes a while to let a listener go; it hears nothing from the moment that it was told to stop. */
-function subscribe<Place, Event>(
-  listener: (place: Place) => void,
+function subscribe<Place extends readonly unknown[], Event>(
+  listener: (...place: Place) => void,
   add: (
     sheets: Excel.WorksheetCollection,
-    tell: (place: Place) => void,
+    tell: (...place: Place) => void,
   ) => OfficeExtension.EventHandlerResult<Event>,
 ): Unsubscribe {
   let isOn = true;
   const added = runBatch(async (context) => {
-    const handler = add(context.workbook.worksheets, (place) => {
-      if (isOn) listener(place);
+    const handler = add(context.workbook.worksheets, (...place) => {
+      if (isOn) listener(...place);
     });
     await context.sync();
     return handler;

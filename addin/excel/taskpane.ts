@@ -76,6 +76,7 @@ function untilClosed(workbook: WorkbookPort): WorkbookPort {
     ...workbook,
     onSelection: (listener) => kept(workbook.onSelection(listener)),
     onChange: (listener) => kept(workbook.onChange(listener)),
+    onSheets: (listener) => kept(workbook.onSheets(listener)),
   };
 }
 

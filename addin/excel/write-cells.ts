@@ -1,5 +1,5 @@
-import { parseAddress } from "../workbook/cell-address";
-import { type CellEdit, type UndoStep, WorkbookRefusal } from "../workbook/workbook-port";
+import { cellAddress, parseAddress } from "../workbook/cell-address";
+import { type CellEdit, PartlyWritten, type UndoStep, WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 import { changesWhenTyped } from "./text-as-typed";
 
@@ -7,7 +7,7 @@ const TEXT_FORMAT = "@";
 const CELLS_PER_REQUEST = 20_000;
 const CHARACTERS_PER_REQUEST = 1_000_000;
 
-type Written = string | number | boolean;
+type Written = string | number;
 
 interface PlacedEdit {
   readonly row: number;
@@ -26,7 +26,7 @@ interface CellBefore {
   readonly row: number;
   readonly column: number;
   /** formula, or value where there is none */
-  readonly content: Written;
+  readonly content: string | number | boolean;
   readonly format: string;
   readonly written: Written;
 }
@@ -34,20 +34,47 @@ interface CellBefore {
 /**
  * Writes values: one request to look, one to write for each 20,000 cells or megabyte. A text that Excel
  * would take for a number, a date or a formula goes into a cell formatted as text first; other formats
- * stay. Gives the way back, which does nothing where a cell has been changed since.
+ * stay. Gives the way back, which does nothing where a cell has been changed since. Where a request fails
+ * when others were written, the refusal carries the way back.
  */
 export async function writeCells(name: string, edits: readonly CellEdit[]): Promise<UndoStep> {
   if (edits.length === 0) return async () => true;
   const runs = runsOf(edits.map(placed));
-  const before = await runBatch(
-    async (context) => {
-      const found = await look(context, name, runs);
-      await write(context, name, runs, found);
-      return found;
-    },
-    { oneUndoStep: true, sheet: name },
+  const progress: WriteProgress = { sheet: name, before: [], sent: 0 };
+  try {
+    await runBatch(
+      async (context) => {
+        Object.assign(progress, await look(context, name, runs));
+        await write(context, runs, progress);
+      },
+      { oneUndoStep: true, sheet: name },
+    );
+  } catch (problem) {
+    throw halfWritten(progress, runs, problem);
+  }
+  return () => takeBack(progress.sheet, runs, progress.before, false);
+}
+
+interface WriteProgress {
+  /** its id, which stays when the sheet is renamed */
+  sheet: string;
+  before: readonly (readonly CellBefore[])[];
+  /** runs that were handed to Excel, whose last request may have been carried out in part */
+  sent: number;
+}
+
+function halfWritten(
+  { sheet, before, sent }: WriteProgress,
+  runs: readonly Run[],
+  problem: unknown,
+): unknown {
+  if (sent === 0 || !(problem instanceof Error)) return problem;
+  const sentRuns = runs.slice(0, sent);
+  const written = sentRuns.flatMap(({ edits }) =>
+    edits.map(({ row, column, to }) => ({ cell: cellAddress(row, column), to })),
   );
-  return () => takeBack(name, runs, before);
+  const undo = () => takeBack(sheet, sentRuns, before.slice(0, sent), true);
+  return new PartlyWritten(problem.message, written, undo, { cause: problem });
 }
 
 function placed(edit: CellEdit): PlacedEdit {
@@ -84,8 +111,8 @@ async function look(
   context: Excel.RequestContext,
   name: string,
   runs: readonly Run[],
-): Promise<readonly (readonly CellBefore[])[]> {
-  const sheet = context.workbook.worksheets.getItem(name);
+): Promise<Pick<WriteProgress, "sheet" | "before">> {
+  const sheet = context.workbook.worksheets.getItem(name).load("id");
   sheet.protection.load("protected");
   const ranges = runs.map((run) =>
     rangeOf(sheet, run).load("formulas,numberFormat,format/protection/locked"),
@@ -96,7 +123,7 @@ async function look(
       `sheet ${name} is protected, so nothing was written: take off the protection (Review, Unprotect Sheet) or work on a copy`,
     );
   }
-  return runs.map((run, index) =>
+  const before = runs.map((run, index) =>
     run.edits.map((edit, row) => ({
       row: edit.row,
       column: edit.column,
@@ -105,16 +132,20 @@ async function look(
       written: edit.to,
     })),
   );
+  return { sheet: sheet.id, before };
 }
 
 async function write(
   context: Excel.RequestContext,
-  name: string,
   runs: readonly Run[],
-  before: readonly (readonly CellBefore[])[],
+  progress: WriteProgress,
 ): Promise<void> {
-  await inChunks(context, runs, (run, index) => {
-    const range = rangeOf(context.workbook.worksheets.getItem(name), run);
+  const { sheet, before } = progress;
+  const sending = (sent: number): void => {
+    progress.sent = sent;
+  };
+  await inChunks(context, runs, sending, (run, index) => {
+    const range = rangeOf(context.workbook.worksheets.getItem(sheet), run);
     const formats = run.edits.map((edit, row) => {
       const isText = typeof edit.to === "string" && changesWhenTyped(edit.to);
       return [isText && before[index]?.[row]?.format !== TEXT_FORMAT ? TEXT_FORMAT : null];
@@ -124,21 +155,26 @@ async function write(
   });
 }
 
+/** @param isDoubtful some of the cells may hold still what they held before */
 async function takeBack(
   name: string,
   runs: readonly Run[],
   before: readonly (readonly CellBefore[])[],
+  isDoubtful: boolean,
 ): Promise<boolean> {
   return runBatch(
     async (context) => {
       const sheet = context.workbook.worksheets.getItem(name);
-      const ranges = runs.map((run) => rangeOf(sheet, run).load("values"));
+      const ranges = runs.map((run) => rangeOf(sheet, run).load("values,formulas"));
       await context.sync();
       const isOurs = before.every((cells, index) =>
-        cells.every((cell, row) => String(ranges[index]?.values[row]?.[0]) === String(cell.written)),
+        cells.every((cell, row) => {
+          if (String(ranges[index]?.values[row]?.[0]) === String(cell.written)) return true;
+          return isDoubtful && String(ranges[index]?.formulas[row]?.[0]) === String(cell.content);
+        }),
       );
       if (!isOurs) return false;
-      await inChunks(context, runs, (run, index) => {
+      await inChunks(context, runs, null, (run, index) => {
         const cells = before[index] ?? [];
         const range = rangeOf(context.workbook.worksheets.getItem(name), run);
         range.numberFormat = cells.map((cell) => [cell.format]);
@@ -151,7 +187,7 @@ async function takeBack(
 }
 
 /** A text kept as text by an apostrophe needs it again; one in a text cell does not. */
-function typedAgain(cell: CellBefore): Written {
+function typedAgain(cell: CellBefore): CellBefore["content"] {
   const { content, format } = cell;
   const isPlainText = typeof content === "string" && !content.startsWith("=") && !content.startsWith("'");
   return isPlainText && format !== TEXT_FORMAT && changesWhenTyped(content) ? `'${content}` : content;
@@ -160,6 +196,7 @@ function typedAgain(cell: CellBefore): Written {
 async function inChunks(
   context: Excel.RequestContext,
   runs: readonly Run[],
+  sending: ((runs: number) => void) | null,
   put: (run: Run, index: number) => void,
 ): Promise<void> {
   let cells = 0;
@@ -170,6 +207,7 @@ async function inChunks(
       cells > 0 &&
       (cells + run.edits.length > CELLS_PER_REQUEST || characters + size > CHARACTERS_PER_REQUEST)
     ) {
+      sending?.(index);
       await context.sync();
       cells = 0;
       characters = 0;
@@ -182,6 +220,7 @@ async function inChunks(
     cells += run.edits.length;
     characters += size;
   }
+  sending?.(runs.length);
   await context.sync();
 }
 

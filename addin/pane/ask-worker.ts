@@ -9,13 +9,21 @@ export interface WorkerRequest<Question> {
   readonly question: Question;
 }
 
+export interface WorkerAsker<Question, Result> {
+  ask(question: Question): Promise<Result>;
+  /** Ends the worker with all that it was asked; the next question makes another. */
+  stop(): void;
+}
+
 /** Asks a worker, which is made at the first question; answers find their askers by number. */
-export function workerAsker<Question, Result>(
-  makeWorker: () => Worker,
-): (question: Question) => Promise<Result> {
+export function workerAsker<Question, Result>(makeWorker: () => Worker): WorkerAsker<Question, Result> {
   const waiting = new Map<number, { resolve(result: Result): void; reject(problem: Error): void }>();
   let count = 0;
   let worker: Worker | null = null;
+  const failAll = (message: string): void => {
+    for (const asker of waiting.values()) asker.reject(new Error(message));
+    waiting.clear();
+  };
   const open = (): Worker => {
     const opened = makeWorker();
     opened.onmessage = ({ data }: MessageEvent<WorkerAnswer<Result>>) => {
@@ -24,17 +32,21 @@ export function workerAsker<Question, Result>(
       if ("problem" in data) asker?.reject(new Error(data.problem));
       else asker?.resolve(data.result);
     };
-    opened.onerror = ({ message }) => {
-      for (const asker of waiting.values()) asker.reject(new Error(message));
-      waiting.clear();
-    };
+    opened.onerror = ({ message }) => failAll(message);
     return opened;
   };
-  return (question) =>
-    new Promise((resolve, reject) => {
-      count += 1;
-      waiting.set(count, { resolve, reject });
-      worker ??= open();
-      worker.postMessage({ number: count, question } satisfies WorkerRequest<Question>);
-    });
+  return {
+    ask: (question) =>
+      new Promise((resolve, reject) => {
+        count += 1;
+        waiting.set(count, { resolve, reject });
+        worker ??= open();
+        worker.postMessage({ number: count, question } satisfies WorkerRequest<Question>);
+      }),
+    stop() {
+      worker?.terminate();
+      worker = null;
+      failAll("it was stopped");
+    },
+  };
 }

@@ -58,7 +58,7 @@ export class PaneElement extends LitElement {
     return html`
       <div class="top">
         <h1>Barwright</h1>
-        ${controls(model)} ${progress(model.state)}
+        ${controls(model)} ${progress(model)}
         ${
           last === undefined
             ? ""

@@ -1,49 +1,62 @@
 import type { Severity } from "../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../core/audit/settings-text";
-import type { Sheet } from "../../core/schedule/sheet";
+import { isCellError, type Sheet } from "../../core/schedule/sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
+import { parseAddress } from "../workbook/cell-address";
 import { hasFindingsName } from "../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../workbook/setting-names";
-import type { CellEdit, WorkbookPort } from "../workbook/workbook-port";
+import {
+  type CellEdit,
+  PartlyWritten,
+  type SheetSummary,
+  type WorkbookPort,
+} from "../workbook/workbook-port";
 import type { Arrangement } from "./arrange-findings";
 import type { AuditDesk } from "./desk/audit-desk";
 import type { AuditView, FindingView } from "./desk/audit-view";
-import { type Besides, NO_BESIDES } from "./desk/besides";
+import type { Besides } from "./desk/besides";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
+import { Judge, type Judged } from "./judge";
 import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
-import type { SettingsEdit } from "./settings-edits";
+import { GivenUp, Patience } from "./patience";
+import { type SettingsEdit, sheetRenamed } from "./settings-edits";
+import { sheetListChange } from "./sheet-list";
 
-/** ms of quiet after an edit before it is judged, so that a paste or a fill is judged once */
-const QUIET = 150;
-/** other sheets that are read beside the one that is checked, each a request of its own */
-const MOST_BESIDES = 12;
-
-interface EditedRows {
-  readonly firstRow: number;
-  readonly lastRow: number;
-}
+/** ms after which work that has not moved offers to be stopped */
+const SLOW = 3_000;
 
 /** What the pane does, without a page: its state, and the actions that change it. */
 export class PaneModel {
   #state: PaneState = EMPTY_STATE;
-  readonly #views = new Map<string, AuditView>();
-  /** sheets whose check holds no longer as a whole, such as under another standard */
-  readonly #outdated = new Set<string>();
-  /** rows edited since the last judgement, by sheet */
-  readonly #edits = new Map<string, EditedRows>();
-  /** sheets read for what stands on several, as they were when last read */
-  readonly #besideCopies = new Map<string, Sheet>();
-  #quiet: ReturnType<typeof setTimeout> | undefined;
+  /** every sheet of the workbook, hidden ones among them */
+  #all: readonly SheetSummary[] = [];
+  readonly #patience = new Patience();
+  readonly #judge: Judge;
+  #slow: ReturnType<typeof setTimeout> | undefined;
   /** the row whose bar was asked for last */
   #barWanted = { sheet: "", row: -1 };
-  /** one judgement at a time */
-  #turn: Promise<unknown> = Promise.resolve();
   readonly #listeners = new Set<() => void>();
 
   constructor(
     private readonly workbook: WorkbookPort,
     private readonly desk: AuditDesk,
-  ) {}
+  ) {
+    this.#judge = new Judge(workbook, desk, this.#patience, {
+      asked: () => ({
+        sheet: this.#state.sheet,
+        sheets: this.#all.filter(
+          ({ name, visible }) => visible || this.#state.readsHidden || isShopSheet(name),
+        ),
+        standard: this.#state.standard,
+      }),
+      doing: (label) => this.#work(label),
+      stands: (judged) => this.#stands(judged),
+      stalenessChanged: (sheet) => {
+        if (sheet === this.#state.sheet) this.#set(this.#staleness(sheet));
+      },
+      failed: (problem) => this.report(problem),
+    });
+  }
 
   get state(): PaneState {
     return this.#state;
@@ -54,35 +67,103 @@ export class PaneModel {
     return () => this.#listeners.delete(listener);
   }
 
-  /** Reads the workbook's sheets and standard, and follows what the user selects and edits. */
+  /** Reads the workbook's sheets and standard, and follows what the user selects, edits and does to sheets. */
   async start(): Promise<void> {
     await this.#guard(() => this.#readWorkbook());
     this.workbook.onSelection(({ sheet, row }) => void this.#follow(sheet, row));
-    this.workbook.onChange((place) => this.#noteEdit(place));
+    this.workbook.onChange((place) => this.#judge.edited(place));
+    this.workbook.onSheets(() => void this.#quietly(() => this.sheetsChanged()));
   }
 
   /** Another workbook was opened: nothing of the last one holds. */
   async workbookReplaced(): Promise<void> {
-    this.#views.clear();
-    this.#outdated.clear();
-    this.#edits.clear();
-    this.#besideCopies.clear();
-    await this.desk.forget();
+    await this.#judge.clear();
+    this.#all = [];
     this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
     await this.#guard(() => this.#readWorkbook());
   }
 
-  /** Sheets came or went: the list follows, and nothing else changes. */
+  /** Sheets came, went, moved or have other names: the pane follows, and what is known of a sheet stays its own. */
   async sheetsChanged(): Promise<void> {
-    this.#besideCopies.clear();
-    this.#set({ sheets: (await this.workbook.sheets()).filter(({ visible }) => visible) });
+    const now = await this.#patience.wait(this.workbook.sheets());
+    const { renamed, gone, isSame } = sheetListChange(this.#all, now);
+    if (isSame) return;
+    this.#all = now;
+    const { sheet } = this.#state;
+    for (const [from, to] of renamed) await this.#followRename(from, to);
+    for (const name of [...gone, ...renamed.keys()]) this.#judge.gone(name);
+    this.#set(this.#sheetsInSight());
+    this.#judge.basisChanged();
+    if (sheet === null || !this.#state.sheets.some(({ name }) => name === (renamed.get(sheet) ?? sheet))) {
+      await this.#leaveSheet(sheet, gone);
+      return;
+    }
+    const called = renamed.get(sheet);
+    if (called === undefined) return;
+    const hadView = this.#state.view !== null;
+    this.#set({ sheet: called, looked: null });
+    if (hadView) await this.#judge.upToDate(called);
+  }
+
+  /** Reads hidden sheets as others, or leaves them out again. */
+  readHidden(readsHidden: boolean): void {
+    this.#set({ readsHidden });
+    this.#set(this.#sheetsInSight());
+    this.#judge.basisChanged();
+    if (!this.#state.sheets.some(({ name }) => name === this.#state.sheet)) {
+      void this.#quietly(() => this.#leaveSheet(null, []));
+    }
+  }
+
+  /** Ends what is under way where nobody answers. What was asked for may still be done later by who was asked. */
+  stop(): void {
+    const label = this.#state.work?.label;
+    this.desk.stop();
+    this.#judge.stopped();
+    const what = label === undefined ? "" : `: ${label.toLowerCase()}`;
+    this.#patience.giveUp(
+      new Error(
+        `stopped${what}. Where the workbook does not answer, finish the cell that is being edited, then try again`,
+      ),
+    );
+  }
+
+  /** The sheet was deleted or hidden: the pane turns to the one that the user sees. */
+  async #leaveSheet(sheet: string | null, gone: readonly string[]): Promise<void> {
+    const active = await this.#patience.wait(this.workbook.activeSheet());
+    const { sheets } = this.#state;
+    const next = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
+    this.#set({ sheet: null, view: null, bar: null });
+    if (next !== null) await this.chooseSheet(next);
+    if (sheet === null) return;
+    this.say(
+      `Sheet ${sheet} was ${gone.includes(sheet) ? "deleted" : "hidden"}: this is ${next ?? "no sheet"}`,
+    );
+  }
+
+  async #followRename(from: string, to: string): Promise<void> {
+    const fixes = this.#state.fixes.map((fix) => (fix.sheet === from ? { ...fix, sheet: to } : fix));
+    this.#set({ fixes });
+    const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
+    const settings = settingsFromText(kept);
+    if (kept === null || settings.problem !== undefined) return;
+    const text = settingsToText(sheetRenamed(from, to)(settings));
+    if (text !== settingsToText(settings)) await this.workbook.saveSetting(SETTING_NAMES.audit, text);
+  }
+
+  /** What the pane offers of the workbook's sheets. */
+  #sheetsInSight(): Pick<PaneState, "sheets" | "hidden" | "shopSheet"> {
+    const sheets = this.#all.filter(({ visible }) => visible || this.#state.readsHidden);
+    const hidden = this.#all.filter(({ visible }) => !visible).map(({ name }) => name);
+    const shopSheet = this.#all.find(({ name }) => isShopSheet(name))?.name ?? null;
+    return { sheets, hidden, shopSheet };
   }
 
   /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
   async chooseSheet(sheet: string): Promise<void> {
     if (sheet === this.#state.sheet) return;
-    const isColoured = await this.workbook.hasFlags(sheet);
-    const view = this.#views.get(sheet) ?? null;
+    const isColoured = await this.#patience.wait(this.workbook.hasFlags(sheet));
+    const view = this.#judge.view(sheet) ?? null;
     this.#set({
       sheet,
       view,
@@ -95,32 +176,40 @@ export class PaneModel {
       notice: null,
       current: null,
     });
+    if (view !== null && this.#judge.isStale(sheet)) await this.#judge.upToDate(sheet);
   }
 
-  /** Keeps the standard in the workbook and recalculates every BAR formula with it. */
+  /** Keeps the standard in the workbook, recalculates every BAR formula with it, and judges anew what is in sight. */
   async chooseStandard(standard: string): Promise<void> {
     if (standard === this.#state.standard) return;
     await this.#guard(async () => {
-      this.#set({ standard, work: { label: "Recalculating BAR formulas", done: null } });
-      await this.workbook.saveSetting(SETTING_NAMES.standard, standard);
-      const count = await this.workbook.recalculate();
+      this.#set({ standard });
+      this.#work("Recalculating BAR formulas");
+      await this.#patience.wait(this.workbook.saveSetting(SETTING_NAMES.standard, standard));
+      const count = await this.#patience.wait(this.workbook.recalculate());
       const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
-      for (const sheet of this.#views.keys()) this.#outdated.add(sheet);
-      const { sheet } = this.#state;
-      this.#set({
-        ...(sheet === null ? {} : this.#staleness(sheet)),
-        notice: { kind: "done", text: `${formulas} recalculated with ${standard}` },
-      });
+      this.#judge.basisChanged();
+      const { sheet, view } = this.#state;
+      if (sheet !== null && view !== null) await this.#judge.upToDate(sheet);
+      const judged = view === null ? "" : `${sheet} judged by ${standard}`;
+      const recalculated = count === 0 ? "" : `${formulas} recalculated with ${standard}`;
+      this.say(
+        [judged, recalculated].filter((part) => part !== "").join("; ") || `The standard is ${standard}`,
+      );
     });
   }
 
   /** Audits the chosen sheet and colours the rows that have findings. */
   async check(): Promise<void> {
-    const { sheet } = this.#state;
-    if (sheet === null) return;
+    if (this.#state.sheet === null) return;
     await this.#guard(async () => {
-      this.#set({ work: { label: `Reading ${sheet}`, done: null }, notice: null });
-      await this.#inTurn(() => this.#audit(sheet));
+      this.#set({ notice: null });
+      this.#work(`Reading ${this.#state.sheet}`);
+      await this.sheetsChanged();
+      const { sheet } = this.#state;
+      if (sheet === null) return;
+      this.#work(`Reading ${sheet}`);
+      await this.#judge.check(sheet);
       await this.#colour();
     });
   }
@@ -133,8 +222,8 @@ export class PaneModel {
     const { sheet } = this.#state;
     if (sheet === null) return;
     await this.#guard(async () => {
-      this.#set({ work: { label: "Taking the colours away", done: null } });
-      await this.workbook.clearFlags(sheet);
+      this.#work("Taking the colours away");
+      await this.#patience.wait(this.workbook.clearFlags(sheet));
       this.#set({
         isColoured: false,
         notice: { kind: "done", text: "Colours removed: your own formats are as they were" },
@@ -156,7 +245,7 @@ export class PaneModel {
     if (finding.cell === null) return;
     const { cell, sheet, key } = finding;
     await this.#guard(async () => {
-      await this.workbook.goTo(sheet, cell);
+      await this.#patience.wait(this.workbook.goTo(sheet, cell));
       this.#set({ current: key });
       if (finding.row !== null) await this.#showBar(sheet, finding.row - 1);
     });
@@ -190,8 +279,8 @@ export class PaneModel {
     const last = this.#state.fixes.at(-1);
     if (last === undefined) return;
     await this.#guard(async () => {
-      const undone = await last.undo();
-      this.#set({ fixes: this.#state.fixes.slice(0, -1) });
+      const undone = await this.#patience.wait(last.undo());
+      this.#set({ fixes: this.#state.fixes.filter((fix) => fix !== last) });
       if (!undone) {
         const text = `${last.cells} was edited since, so nothing was taken back: undo your own edit first`;
         this.#set({ notice: { kind: "problem", text } });
@@ -206,28 +295,49 @@ export class PaneModel {
     const sheet = wanted[0]?.sheet;
     if (sheet === undefined) return;
     await this.#guard(async () => {
-      await this.#inTurn(() => this.#recheck(sheet));
-      const before = this.#outdated.has(sheet) ? undefined : this.#views.get(sheet);
+      const before = await this.#judge.upToDate(sheet);
       const findings = stillStanding(wanted, before);
       if (findings.length === 0) {
         throw new Error("the sheet has changed since this was found, so nothing was written: check again");
       }
       const edits = editsOf(findings);
       const cells = cellList(edits);
-      this.#set({ work: { label: `Writing ${cells}`, done: null } });
-      const undo = await this.workbook.writeCells(sheet, edits);
-      this.#set({ fixes: [...this.#state.fixes, { sheet, label, cells, edits, undo }] });
-      await this.#judgeWritten(sheet, edits);
-      const proof = fixProof(findings, before, this.#views.get(sheet));
+      this.#work(`Writing ${cells}`);
+      // kept also where it is written after nobody waits for it any longer
+      const written = this.workbook.writeCells(sheet, edits).then(
+        (undo) => this.keepStep({ sheet, label, cells, edits, undo }),
+        async (problem: unknown) => {
+          if (problem instanceof PartlyWritten) await this.#keepPart(problem, sheet, label, edits.length);
+          throw problem;
+        },
+      );
+      await this.#patience.wait(written);
+      const after = await this.#judgeWritten(sheet, edits);
+      const proof = fixProof(findings, before, after);
       this.#set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
     });
   }
 
-  async #judgeWritten(sheet: string, edits: readonly CellEdit[]): Promise<void> {
+  /** What was written before the workbook refused can be taken back like a whole step. */
+  async #keepPart(
+    { written, undo, message }: PartlyWritten,
+    sheet: string,
+    label: string,
+    wanted: number,
+  ): Promise<void> {
+    const cells = cellList(written);
+    this.keepStep({ sheet, label: `${label}, in part`, cells, edits: written, undo });
+    const count = written.length === wanted ? "all of the" : `up to ${written.length} of the`;
+    await this.#judgeWritten(sheet, written).catch(() => undefined);
+    throw new Error(
+      `${count} ${wanted} cells were written before it stopped; Take back restores them. ${message}`,
+    );
+  }
+
+  async #judgeWritten(sheet: string, edits: readonly CellEdit[]): Promise<AuditView | undefined> {
     const rows = edits.map(({ cell }) => Number(/\d+$/.exec(cell)?.[0]) - 1);
-    for (const row of rows) this.#noteEdit({ sheet, firstRow: row, lastRow: row });
-    clearTimeout(this.#quiet);
-    await this.#inTurn(() => this.#recheck(sheet));
+    for (const row of rows) this.#judge.edited({ sheet, firstRow: row, lastRow: row });
+    return this.#judge.upToDate(sheet);
   }
 
   /** Keeps a decision on how the workbook is checked in the workbook, and checks by it. */
@@ -235,20 +345,25 @@ export class PaneModel {
     const { sheet } = this.#state;
     if (sheet === null) return;
     await this.#guard(async () => {
-      const settings = settingsFromText(await this.workbook.setting(SETTING_NAMES.audit));
+      const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
+      const settings = settingsFromText(kept);
       if (settings.problem !== undefined) {
         throw new Error(
           `settings kept in the workbook could not be read: ${settings.problem}. Put the name ${SETTING_NAMES.audit} right, or delete it, then decide again`,
         );
       }
-      await this.workbook.saveSetting(SETTING_NAMES.audit, settingsToText(edit(settings)));
-      for (const known of this.#views.keys()) this.#outdated.add(known);
-      const before = this.#views.get(sheet)?.flags;
-      await this.#inTurn(() => this.#audit(sheet));
-      const { view } = this.#state;
-      if (this.#state.isColoured && view && !sameFlags(before ?? [], view.flags)) await this.#colour();
+      await this.#patience.wait(
+        this.workbook.saveSetting(SETTING_NAMES.audit, settingsToText(edit(settings))),
+      );
+      this.#judge.basisChanged();
+      await this.#judge.upToDate(sheet);
       this.#set({ notice: { kind: "done", text: said } });
     });
+  }
+
+  /** The other sheets of the workbook, as they stand before and behind one. */
+  besides(sheet: string): Promise<Besides> {
+    return this.#judge.besides(sheet);
   }
 
   say(text: string): void {
@@ -256,137 +371,74 @@ export class PaneModel {
   }
 
   report(problem: unknown): void {
+    if (problem instanceof GivenUp) return;
     this.#set({
       notice: { kind: "problem", text: problem instanceof Error ? problem.message : String(problem) },
     });
   }
 
   async #readWorkbook(): Promise<void> {
-    const sheets = (await this.workbook.sheets()).filter(({ visible }) => visible);
-    const active = await this.workbook.activeSheet();
+    this.#all = await this.#patience.wait(this.workbook.sheets());
+    this.#set(this.#sheetsInSight());
+    const { sheets } = this.#state;
+    const active = await this.#patience.wait(this.workbook.activeSheet());
     const sheet = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
-    const standard = (await this.workbook.setting(SETTING_NAMES.standard)) ?? "";
-    const isColoured = sheet !== null && (await this.workbook.hasFlags(sheet));
-    this.#set({ sheets, sheet, standard, isColoured });
+    const standard = (await this.#patience.wait(this.workbook.setting(SETTING_NAMES.standard))) ?? "";
+    const isColoured = sheet !== null && (await this.#patience.wait(this.workbook.hasFlags(sheet)));
+    this.#set({ sheet, standard, isColoured });
   }
 
-  async #audit(sheet: string): Promise<void> {
-    this.#edits.delete(sheet);
-    const copy = await this.workbook.read(sheet);
-    this.#set({ work: { label: `Checking ${copy.rowCount} rows`, done: null } });
-    const settings = await this.workbook.setting(SETTING_NAMES.audit);
-    const shopSheet = this.#state.sheets.find(({ name }) => isShopSheet(name) && name !== sheet);
-    const shop = shopSheet === undefined ? null : await this.workbook.read(shopSheet.name);
-    const besides = await this.besides(sheet);
-    const { standard } = this.#state;
-    const view = await this.desk.audit({ sheet: copy, shop, besides, standard, settings });
-    this.#outdated.delete(sheet);
-    this.#show(view);
-  }
-
-  /** The other sheets, read once until they are edited; a workbook of very many is not read through. */
-  async besides(sheet: string): Promise<Besides> {
-    const names = this.#state.sheets.map(({ name }) => name);
-    const others = names.filter((name) => name !== sheet && !isShopSheet(name));
-    if (others.length > MOST_BESIDES) return NO_BESIDES;
-    for (const name of others) {
-      if (!this.#besideCopies.has(name)) this.#besideCopies.set(name, await this.workbook.read(name));
-    }
-    const place = names.indexOf(sheet);
-    const copies = (list: readonly string[]): Sheet[] =>
-      list.flatMap((name) => (others.includes(name) ? (this.#besideCopies.get(name) ?? []) : []));
-    return { before: copies(names.slice(0, place)), behind: copies(names.slice(place + 1)) };
-  }
-
-  #noteEdit({ sheet, firstRow, lastRow }: EditedRows & { readonly sheet: string }): void {
-    this.#besideCopies.delete(sheet);
-    if (isShopSheet(sheet)) {
-      // what the yard owns can alter the judgement of any row
-      for (const known of this.#views.keys()) this.#outdated.add(known);
-      if (this.#state.view !== null) this.#set(this.#staleness(this.#state.view.sheet));
-    }
-    if (!this.#views.has(sheet)) return;
-    const known = this.#edits.get(sheet) ?? { firstRow, lastRow };
-    this.#edits.set(sheet, {
-      firstRow: Math.min(known.firstRow, firstRow),
-      lastRow: Math.max(known.lastRow, lastRow),
-    });
-    if (sheet === this.#state.sheet && !this.#state.isStale) this.#set(this.#staleness(sheet));
-    clearTimeout(this.#quiet);
-    this.#quiet = setTimeout(() => void this.#recheckEdits(), QUIET);
-  }
-
-  /** Judges again what the edits since the last judgement can have changed; lists and colours follow. */
-  async #recheckEdits(): Promise<void> {
-    try {
-      for (const sheet of [...this.#edits.keys()]) await this.#inTurn(() => this.#recheck(sheet));
-    } catch (problem) {
-      this.report(problem);
-    }
-  }
-
-  async #recheck(sheet: string): Promise<void> {
-    const rows = this.#edits.get(sheet);
-    const before = this.#views.get(sheet);
-    if (rows === undefined || before === undefined || this.#outdated.has(sheet)) return;
-    this.#edits.delete(sheet);
-    try {
-      const view = await this.desk.recheck({ sheet: await this.workbook.read(sheet), ...rows });
-      if (!this.#views.has(sheet)) return;
-      this.#show(view);
-      if (!sameFlags(before.flags, view.flags) && (await this.workbook.hasFlags(sheet)))
-        await this.workbook.showFlags(sheet, view.flags);
-    } catch (problem) {
-      this.#outdated.add(sheet);
-      if (sheet === this.#state.sheet) this.#set(this.#staleness(sheet));
-      throw problem;
-    }
-  }
-
-  /** A judgement of a sheet stands; the list shows it where the sheet is the chosen one. */
-  #show(view: AuditView): void {
+  /** A judgement stands: list, bar, colours and what can be taken back follow. */
+  async #stands({ view, copy, before }: Judged): Promise<void> {
     const { sheet } = view;
-    this.#views.set(sheet, view);
-    if (sheet !== this.#state.sheet) return;
-    this.#set({ view, ...this.#staleness(sheet) });
-    const { bar } = this.#state;
-    if (bar !== null) void this.#showBar(sheet, bar.row - 1, true);
+    const { fixes, notice, bar } = this.#state;
+    const standing = fixes.filter((fix) => fix.sheet !== sheet || standsIn(copy, fix.edits));
+    // what the user took back in the workbook is no longer ours to take back
+    if (standing.length < fixes.length)
+      this.#set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });
+    if (sheet === this.#state.sheet) {
+      this.#set({ view, ...this.#staleness(sheet) });
+      if (bar !== null) void this.#quietly(() => this.#showBar(sheet, bar.row - 1, true));
+    }
+    if (before === undefined || sameFlags(before.flags, view.flags)) return;
+    if (await this.#patience.wait(this.workbook.hasFlags(sheet)))
+      await this.#patience.wait(this.workbook.showFlags(sheet, view.flags));
   }
 
   #staleness(sheet: string): Pick<PaneState, "isStale" | "needsCheck"> {
-    const needsCheck = this.#outdated.has(sheet);
-    return { isStale: needsCheck || this.#edits.has(sheet), needsCheck };
-  }
-
-  #inTurn(act: () => Promise<void>): Promise<void> {
-    const done = this.#turn.then(act);
-    this.#turn = done.catch(() => {});
-    return done;
+    return { isStale: this.#judge.isStale(sheet), needsCheck: this.#judge.needsCheck(sheet) };
   }
 
   async #colour(): Promise<void> {
     const { view } = this.#state;
     if (view === null) return;
     const label = "Colouring rows";
-    this.#set({ work: { label, done: 0 } });
-    await this.workbook.showFlags(view.sheet, view.flags, (done) => this.#set({ work: { label, done } }));
+    this.#work(label, 0);
+    await this.#patience.wait(
+      this.workbook.showFlags(view.sheet, view.flags, (done) => {
+        if (this.#state.work?.label === label) this.#work(label, done);
+      }),
+    );
     this.#set({ isColoured: view.flags.length > 0 });
   }
 
   /** The pane shows the sheet that the user works on. */
   async #follow(sheet: string, row: number): Promise<void> {
-    const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
-    // the Shop sheet and the findings are looked up beside a schedule, whose list stays
-    const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.#state.view !== null;
-    if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
-    await this.#showBar(sheet, row);
+    await this.#quietly(async () => {
+      if (!this.#all.some(({ name }) => name === sheet)) await this.sheetsChanged();
+      const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
+      // the Shop sheet and the findings are looked up beside a schedule, whose list stays
+      const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.#state.view !== null;
+      if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
+      await this.#showBar(sheet, row);
+    });
   }
 
   async #showBar(sheet: string, row: number, isNew = false): Promise<void> {
     if (!isNew) this.#barWanted = { sheet, row };
     if (sheet !== this.#state.view?.sheet) return;
     if (this.#state.bar?.row === row + 1 && !isNew) return;
-    const bar = await this.desk.bar(sheet, row);
+    const bar = await this.#patience.wait(this.desk.bar(sheet, row));
     // another row may have been selected since
     const wanted = this.#barWanted;
     if (sheet === this.#state.view?.sheet && wanted.sheet === sheet && wanted.row === row) this.#set({ bar });
@@ -398,8 +450,29 @@ export class PaneModel {
     } catch (problem) {
       this.report(problem);
     } finally {
+      clearTimeout(this.#slow);
       this.#set({ work: null });
     }
+  }
+
+  /** Of what nobody asked for, only a failure is told. */
+  async #quietly(act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (problem) {
+      this.report(problem);
+    }
+  }
+
+  /** Says what is being done; once nothing has moved for a while, it can be stopped. */
+  #work(label: string, done: number | null = null): void {
+    clearTimeout(this.#slow);
+    const isSlow = this.#state.work?.isSlow === true;
+    this.#set({ work: { label, done, isSlow } });
+    this.#slow = setTimeout(() => {
+      const { work } = this.#state;
+      if (work !== null) this.#set({ work: { ...work, isSlow: true } });
+    }, SLOW);
   }
 
   #set(change: Partial<PaneState>): void {
@@ -410,6 +483,16 @@ export class PaneModel {
 
 function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** True where each of the cells holds what was written. */
+function standsIn(copy: Sheet, edits: readonly CellEdit[]): boolean {
+  return edits.every(({ cell, to }) => {
+    const place = parseAddress(cell);
+    if (place === null) return false;
+    const now = copy.cell(place.row - copy.top, place.column - copy.left);
+    return String(isCellError(now) ? now.error : (now ?? "")) === String(to ?? "");
+  });
 }
 
 function cellList(edits: readonly CellEdit[]): string {

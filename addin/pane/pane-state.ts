@@ -6,6 +6,8 @@ import type { AuditView, BarView } from "./desk/audit-view";
 /** Work that lasts: what is being done, and how much of it; null where that is not known. */
 export interface Work {
   readonly label: string;
+  /** nobody has answered for a while */
+  readonly isSlow?: boolean;
   readonly done: number | null;
 }
 
@@ -25,7 +27,13 @@ export interface AppliedFix {
 }
 
 export interface PaneState {
+  /** sheets that are read: those in sight, and hidden ones where the user asked for them */
   readonly sheets: readonly SheetSummary[];
+  /** names of the hidden sheets */
+  readonly hidden: readonly string[];
+  readonly readsHidden: boolean;
+  /** the yard's own sheet, hidden or not; null where there is none */
+  readonly shopSheet: string | null;
   readonly sheet: string | null;
   /** as the workbook says it; blank is the default */
   readonly standard: string;
@@ -49,6 +57,9 @@ export interface PaneState {
 
 export const EMPTY_STATE: PaneState = {
   sheets: [],
+  hidden: [],
+  readsHidden: false,
+  shopSheet: null,
   sheet: null,
   standard: "",
   work: null,

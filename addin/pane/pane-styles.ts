@@ -90,6 +90,10 @@ export const paneStyles = css`
     flex-wrap: wrap;
     gap: 8px;
   }
+  .hidden-sheets {
+    grid-column: 1 / -1;
+    overflow-wrap: anywhere;
+  }
   .buttons .check {
     flex: 1 1 auto;
   }
@@ -111,6 +115,7 @@ export const paneStyles = css`
     border-left: 3px solid var(--doubtful);
     background: var(--colorNeutralBackground3);
   }
+  .stop,
   .undo {
     align-self: start;
   }

@@ -48,6 +48,17 @@ export function confirmGuess(sheet: string, guess: string, isConfirmed: boolean)
   });
 }
 
+/** What is kept of a sheet stays its own under a new name. */
+export function sheetRenamed(from: string, to: string): SettingsEdit {
+  const moved = <Kept extends { readonly sheet: string }>(kept: Kept): Kept =>
+    kept.sheet === from ? { ...kept, sheet: to } : kept;
+  return (settings) => ({
+    ...settings,
+    silences: settings.silences.map(moved),
+    readings: settings.readings.map(moved),
+  });
+}
+
 type Reading = AuditSettings["readings"][number];
 
 function changeReading(sheet: string, change: (reading: Reading) => Reading): SettingsEdit {

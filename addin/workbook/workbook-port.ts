@@ -57,7 +57,10 @@ export interface SheetContent {
 export type IfSheetIsThere = "number" | "replace";
 
 export interface SheetSummary {
+  /** stays the sheet's own when it is renamed or moved */
+  readonly id: string;
   readonly name: string;
+  /** false where the user, or whoever made the file, has hidden it */
   readonly visible: boolean;
   readonly isProtected: boolean;
 }
@@ -65,6 +68,22 @@ export interface SheetSummary {
 /** Raised with words for the user: what was refused, and the remedy. */
 export class WorkbookRefusal extends Error {
   override readonly name = "WorkbookRefusal";
+}
+
+/** Raised where some of the cells were written and then the workbook refused. */
+export class PartlyWritten extends WorkbookRefusal {
+  /**
+   * @param written the cells that hold, or may hold, what was to be written
+   * @param undo takes back those that do
+   */
+  constructor(
+    message: string,
+    readonly written: readonly CellEdit[],
+    readonly undo: UndoStep,
+    options?: ErrorOptions,
+  ) {
+    super(message, options);
+  }
 }
 
 /**
@@ -81,7 +100,7 @@ export interface WorkbookPort {
   /** Restores the user's own formats, also after save, close and reopen. */
   clearFlags(sheet: string): Promise<void>;
   hasFlags(sheet: string): Promise<boolean>;
-  /** Writes values, never coercing texts. Gives the way back. */
+  /** Writes values, never coercing texts. Gives the way back; raises `PartlyWritten` where it ends half way. */
   writeCells(sheet: string, edits: readonly CellEdit[]): Promise<UndoStep>;
   /**
    * Adds a sheet behind the others and turns to it; gives its name, `Totals (2)` where there is a `Totals`.
@@ -96,6 +115,8 @@ export interface WorkbookPort {
   onSelection(listener: (place: { sheet: string; row: number; column: number }) => void): Unsubscribe;
   /** Cells the user changed, as the sheet's rows from 0. */
   onChange(listener: (place: { sheet: string; firstRow: number; lastRow: number }) => void): Unsubscribe;
+  /** Tells that sheets may have come, gone, moved, been renamed, hidden or shown. */
+  onSheets(listener: () => void): Unsubscribe;
   /** Recalculates every BAR formula; gives how many there are. */
   recalculate(): Promise<number>;
 }

@@ -33,6 +33,14 @@ export interface PortUnderTest {
   /** what the user would do at the keyboard */
   type(sheet: string, cell: string, value: string | number): Promise<void>;
   select(sheet: string, cell: string): Promise<void>;
+  /** what the user would do to the sheets */
+  sheetTabs: {
+    add(name: string): Promise<void>;
+    rename(sheet: string, name: string): Promise<void>;
+    move(sheet: string, place: number): Promise<void>;
+    hide(sheet: string): Promise<void>;
+    remove(sheet: string): Promise<void>;
+  };
   selected(): Promise<{ sheet: string; cell: string }>;
   close(): Promise<void>;
 }
@@ -278,6 +286,41 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
       await under.type("Bars", "C3", 2475);
       await new Promise((resolve) => setTimeout(resolve, 200));
       expect(changes).toHaveLength(count);
+    });
+
+    test("should tell of each sheet that comes, goes, moves, is renamed or hidden, and know it again", async () => {
+      let told = 0;
+      const stop = port.onSheets(() => {
+        told += 1;
+      });
+      const { add, rename, move, hide, remove } = under.sheetTabs;
+      const [bars, notes] = await port.sheets();
+      const names = async () => (await port.sheets()).map(({ name }) => name);
+      const hears = async (act: Promise<void>): Promise<void> => {
+        const before = told;
+        await act;
+        await expect.poll(() => told, { timeout: 5_000 }).toBeGreaterThan(before);
+      };
+      await under.select("Bars", "A1");
+      await hears(add("Beams"));
+      expect(await names()).toEqual(["Bars", "Notes", "Beams"]);
+      await hears(rename("Bars", "Slab"));
+      expect((await port.sheets())[0]).toMatchObject({ id: bars?.id, name: "Slab" });
+      await hears(move("Slab", 1));
+      expect(await names()).toEqual(["Notes", "Slab", "Beams"]);
+      expect((await port.sheets()).map(({ id }) => id).slice(0, 2)).toEqual([notes?.id, bars?.id]);
+      await hears(hide("Beams"));
+      expect((await port.sheets()).map(({ visible }) => visible)).toEqual([true, true, false]);
+      await hears(remove("Notes"));
+      expect(await names()).toEqual(["Slab", "Beams"]);
+      stop();
+    });
+
+    test("should take a write back on a sheet that was renamed since", async () => {
+      const undo = await port.writeCells("Bars", [{ cell: "A2", to: "99" }]);
+      await under.sheetTabs.rename("Bars", "Slab");
+      expect(await undo()).toBe(true);
+      expect((await port.read("Slab")).cell(1, 0)).toBe("01");
     });
 
     test("should refuse a cell that is no cell", async () => {

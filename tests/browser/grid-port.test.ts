@@ -36,6 +36,13 @@ describeWorkbookPort("the workbench's grid", async (): Promise<PortUnderTest> =>
     type: (sheet, cell, value) =>
       page.evaluate(([s, c, v]) => remote.type(s, c, v), [sheet, cell, value] as const),
     select: (sheet, cell) => page.evaluate(([s, c]) => remote.select(s, c), [sheet, cell] as const),
+    sheetTabs: {
+      add: (name) => page.evaluate((n) => remote.tabs.add(n), name),
+      rename: (sheet, name) => page.evaluate(([s, n]) => remote.tabs.rename(s, n), [sheet, name] as const),
+      move: (sheet, place) => page.evaluate(([s, p]) => remote.tabs.move(s, p), [sheet, place] as const),
+      hide: (sheet) => page.evaluate((s) => remote.tabs.hide(s), sheet),
+      remove: (sheet) => page.evaluate((s) => remote.tabs.remove(s), sheet),
+    },
     selected: () => page.evaluate(() => remote.selected()),
     close: async () => stopListening(),
   };
@@ -74,15 +81,16 @@ function remotePort(): WorkbookPort {
   const listeners = {
     selections: new Set<(place: never) => void>(),
     changes: new Set<(place: never) => void>(),
+    sheets: new Set<(place: never) => void>(),
   };
-  const told = { selections: 0, changes: 0 };
+  const told = { selections: 0, changes: 0, sheets: 0 };
   const listen = (kind: keyof typeof listeners, listener: (place: never) => void) => {
     listeners[kind].add(listener);
     if (timer === undefined) {
       void page.evaluate(() => remote.listen());
       timer = setInterval(async () => {
         const heard = await page.evaluate(() => remote.heard());
-        for (const each of ["selections", "changes"] as const) {
+        for (const each of ["selections", "changes", "sheets"] as const) {
           for (const place of heard[each].slice(told[each])) {
             for (const tell of listeners[each]) tell(place as never);
           }
@@ -129,6 +137,7 @@ function remotePort(): WorkbookPort {
     saveSetting: (name, value) => page.evaluate(([n, v]) => remote.saveSetting(n, v), [name, value] as const),
     onSelection: (listener) => listen("selections", listener as (place: never) => void),
     onChange: (listener) => listen("changes", listener as (place: never) => void),
+    onSheets: (listener) => listen("sheets", listener),
     recalculate: () => page.evaluate(() => remote.recalculate()),
   };
 }

@@ -24,7 +24,11 @@ const workbook = new GridWorkbook(
 );
 const undoSteps: UndoStep[] = [];
 const listening: Unsubscribe[] = [];
-const heard: { selections: unknown[]; changes: unknown[] } = { selections: [], changes: [] };
+const heard: { selections: unknown[]; changes: unknown[]; sheets: unknown[] } = {
+  selections: [],
+  changes: [],
+  sheets: [],
+};
 
 const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByName(name)!;
 
@@ -66,9 +70,11 @@ const remote = {
   listen: () => {
     heard.selections = [];
     heard.changes = [];
+    heard.sheets = [];
     for (const stop of listening.splice(0)) stop();
     listening.push(workbook.onSelection((place) => heard.selections.push(place)));
     listening.push(workbook.onChange((place) => heard.changes.push(place)));
+    listening.push(workbook.onSheets(() => heard.sheets.push(null)));
   },
   heard: () => heard,
   shownFill: (sheet: string, cell: string) => {
@@ -88,6 +94,14 @@ const remote = {
   select: (sheet: string, cell: string) => {
     sheetNamed(sheet).activate();
     sheetNamed(sheet).getRange(cell).activate();
+  },
+  tabs: {
+    add: (name: string) => void grid.api.getActiveWorkbook()!.insertSheet(name),
+    rename: (sheet: string, name: string) => void sheetNamed(sheet).setName(name),
+    move: (sheet: string, place: number) =>
+      void grid.api.getActiveWorkbook()!.moveSheet(sheetNamed(sheet), place),
+    hide: (sheet: string) => void sheetNamed(sheet).hideSheet(),
+    remove: (sheet: string) => void grid.api.getActiveWorkbook()!.deleteSheet(sheetNamed(sheet)),
   },
   selected: () => {
     const open = grid.api.getActiveWorkbook()!;

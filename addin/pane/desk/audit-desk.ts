@@ -30,4 +30,6 @@ export interface AuditDesk {
   bar(sheet: string, row: number): Promise<BarView | null>;
   /** Another workbook was opened: no sheet of the last one is known any longer. */
   forget(): Promise<void>;
+  /** Ends what is under way, however long it would take. Sheets are to be audited anew. */
+  stop(): void;
 }

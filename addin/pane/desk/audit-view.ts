@@ -86,6 +86,8 @@ export interface AuditView {
   readonly noHeader: string | null;
   /** Rows to colour: the sheet's, from 0. */
   readonly flags: readonly RowFlagView[];
+  /** names of the other sheets that were read with it */
+  readonly otherSheets: readonly string[];
   /** kg of the bars whose mass could be worked out, as the totals count them: none struck through or superseded */
   readonly mass: number;
   /** kg of bars with an unsafe or unbendable finding */

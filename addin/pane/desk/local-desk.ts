@@ -13,6 +13,7 @@ import { standardAsked } from "./standard-asked";
 interface LastAudit {
   readonly sheet: Sheet;
   readonly shop: Sheet | null;
+  readonly otherSheets: readonly string[];
   readonly report: AuditReport;
   readonly settings: AuditSettings;
 }
@@ -22,7 +23,7 @@ export function createLocalDesk(): AuditDesk {
   const audits = new Map<string, LastAudit>();
   const keep = (last: LastAudit): AuditView => {
     audits.set(last.sheet.name, last);
-    return auditView(last.report, last.sheet, last.settings, last.shop);
+    return auditView(last.report, last.sheet, last.settings, last.shop, last.otherSheets);
   };
   return {
     async audit(question) {
@@ -33,6 +34,7 @@ export function createLocalDesk(): AuditDesk {
       return keep({
         sheet,
         shop,
+        otherSheets: [...besides.before, ...besides.behind].map(({ name }) => name),
         settings,
         report: runAudit({ sheets, only: sheet.name, standard, settings }),
       });
@@ -54,5 +56,6 @@ export function createLocalDesk(): AuditDesk {
     async forget() {
       audits.clear();
     },
+    stop() {},
   };
 }

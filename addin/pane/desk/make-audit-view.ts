@@ -23,6 +23,7 @@ export function auditView(
   sheet: Sheet,
   settings: AuditSettings,
   shop: Sheet | null,
+  otherSheets: readonly string[],
 ): AuditView {
   const audited = report.sheets[0];
   const reading = audited?.reading;
@@ -32,6 +33,7 @@ export function auditView(
     sheet: sheet.name,
     standard: { id: report.standard.id, title: report.standard.title },
     findings: findingViews(report, sheet),
+    otherSheets,
     rows: report.rows,
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),

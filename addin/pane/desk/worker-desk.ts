@@ -27,7 +27,7 @@ export type DeskAnswer = WorkerAnswer<AuditView | BarView | null>;
 
 /** A desk in a worker, so that a long audit never freezes the page. It is made at the first question. */
 export function createWorkerDesk(makeWorker: () => Worker): AuditDesk {
-  const ask = workerAsker<DeskQuestion, unknown>(makeWorker);
+  const { ask, stop } = workerAsker<DeskQuestion, unknown>(makeWorker);
   return {
     audit: ({ sheet, shop, besides, standard, settings }) =>
       ask({
@@ -44,5 +44,6 @@ export function createWorkerDesk(makeWorker: () => Worker): AuditDesk {
     forget: async () => {
       await ask({ kind: "forget" });
     },
+    stop,
   };
 }

@@ -33,8 +33,24 @@ export function controls(model: PaneModel): TemplateResult {
               : nothing
         }
       </div>
+      ${hiddenSheets(model)}
     </section>
   `;
+}
+
+/** Hidden sheets are named, and read only where the user asks for them. */
+function hiddenSheets(model: PaneModel): TemplateResult | typeof nothing {
+  const { hidden, readsHidden } = model.state;
+  if (hidden.length === 0) return nothing;
+  const names =
+    hidden.length > 3 ? `${hidden.slice(0, 3).join(", ")} and ${hidden.length - 3} more` : hidden.join(", ");
+  const [is, it] = hidden.length === 1 ? ["is", "it"] : ["are", "them"];
+  return html`<p class="hidden-sheets">
+    ${readsHidden ? `Hidden, and read all the same: ${names}.` : `${names} ${is} hidden and not read.`}
+    <fluent-button size="small" class="read-hidden" @click=${() => model.readHidden(!readsHidden)}
+      >${readsHidden ? `Leave ${it} out` : `Read ${it} too`}</fluent-button
+    >
+  </p>`;
 }
 
 function standardOptions(current: string): { value: string; text: string }[] {

@@ -27,7 +27,7 @@ export type YardAnswer = WorkerAnswer<TotalsView | SheetContent | PrintedPage | 
 
 /** A yard desk in a worker of its own, made when first asked: its code is no part of the pane's first load. */
 export function createWorkerYardDesk(makeWorker: () => Worker): YardDesk {
-  const ask = workerAsker<PackedQuestion, unknown>(makeWorker);
+  const { ask } = workerAsker<PackedQuestion, unknown>(makeWorker);
   return {
     totals: (question) => ask({ kind: "totals", about: packed(question) }) as Promise<TotalsView>,
     findings: (question) => ask({ kind: "findings", about: packed(question) }) as Promise<SheetContent>,

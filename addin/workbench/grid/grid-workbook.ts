@@ -2,9 +2,14 @@ import { type ICellData, ICommandService, type Nullable, type Worksheet } from "
 import {
   FormulaDataModel,
   InsertRowMutation,
+  InsertSheetMutation,
   RemoveRowMutation,
+  RemoveSheetMutation,
   SetRangeValuesMutation,
   SetTriggerFormulaCalculationStartMutation,
+  SetWorksheetHideMutation,
+  SetWorksheetNameMutation,
+  SetWorksheetOrderMutation,
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { machinesOfWorkbook } from "../../pane/machines-of-workbook";
@@ -65,6 +70,7 @@ export class GridWorkbook implements WorkbookPort {
     return this.workbook()
       .getSheets()
       .map((sheet) => ({
+        id: sheet.getSheetId(),
         name: sheet.getSheetName(),
         visible: !sheet.isSheetHidden(),
         isProtected: this.protectedSheets().has(sheet.getSheetName()),
@@ -225,6 +231,16 @@ export class GridWorkbook implements WorkbookPort {
     };
   }
 
+  onSheets(listener: () => void): Unsubscribe {
+    const heard = this.grid.univer
+      .__getInjector()
+      .get(ICommandService)
+      .onCommandExecuted(({ id }) => {
+        if (SHEET_CHANGES.has(id)) listener();
+      });
+    return () => heard.dispose();
+  }
+
   async recalculate(): Promise<number> {
     const count = this.barFormulas();
     if (count === 0) return 0;
@@ -301,6 +317,14 @@ const EDITS: ReadonlySet<string> = new Set([
   SetRangeValuesMutation.id,
   InsertRowMutation.id,
   RemoveRowMutation.id,
+]);
+
+const SHEET_CHANGES: ReadonlySet<string> = new Set([
+  InsertSheetMutation.id,
+  RemoveSheetMutation.id,
+  SetWorksheetNameMutation.id,
+  SetWorksheetOrderMutation.id,
+  SetWorksheetHideMutation.id,
 ]);
 
 const CALLS_BAR = /\bBAR\.[A-Z]+\s*\(/i;

@@ -38,6 +38,7 @@ export class FakeExcel {
   /** the requirement sets that the host says it supports */
   readonly sets: Record<string, string> = {
     ExcelApi: "1.17",
+    ExcelApiOnline: "1.1",
     SharedRuntime: "1.2",
     CustomFunctionsRuntime: "1.4",
     CustomFunctions: "1.9",

@@ -26,6 +26,7 @@ export interface BookHome {
   place(sheet: SheetHome): number;
   activate(sheet: SheetHome): void;
   remove(sheet: SheetHome): void;
+  emitSheet(kind: "named" | "shown", sheet: SheetHome): void;
 }
 
 /** What a range asks of its sheet. */

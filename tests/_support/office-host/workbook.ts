@@ -9,6 +9,15 @@ import type { CellValue } from "./typed-text";
 import { Worksheet } from "./worksheet";
 
 const SELECTION_CHANGED = 14;
+/** the library's numbers of what becomes of a sheet */
+export const SHEET_EVENT = {
+  added: 13,
+  deleted: 15,
+  activated: 11,
+  named: 25,
+  shown: 26,
+  moved: 27,
+} as const;
 const WORKBOOK_TARGET = "Workbook";
 
 export interface HostEvent {
@@ -52,6 +61,7 @@ export class Workbook implements BookHome {
   calculator: ((formula: string, sheet: string) => CellValue) | null = null;
   readonly undoList: (() => void)[][] = [];
   readonly registered = { changed: 0, selection: 0 };
+  readonly hearsSheets = new Set<keyof typeof SHEET_EVENT>();
   /** objects that the library keeps between requests */
   readonly references = new Map<string, object>();
   private readonly names: StoredName[] = [];
@@ -87,6 +97,13 @@ export class Workbook implements BookHome {
     this.step = [];
   }
 
+  /** Tells what became of a sheet, where the library has asked to hear it. */
+  emitSheet(kind: keyof typeof SHEET_EVENT, sheet: SheetHome): void {
+    if (!this.hearsSheets.has(kind)) return;
+    const payload = { worksheetId: sheet.Id, source: "Local" };
+    this.tell({ type: SHEET_EVENT[kind], target: WORKBOOK_TARGET, payload });
+  }
+
   emit(type: number, target: string, payload: object): void {
     if (type !== SELECTION_CHANGED && this.registered.changed === 0) return;
     this.tell({ type, target, payload });
@@ -115,13 +132,23 @@ export class Workbook implements BookHome {
   }
 
   activate(sheet: SheetHome): void {
+    const before = this.active;
     this.active = this.sheets[this.place(sheet)] ?? this.active;
+    if (this.active !== before) this.emitSheet("activated", this.active);
+  }
+
+  /** Puts a sheet in another place among the tabs. */
+  move(sheet: SheetHome, place: number): void {
+    const [moved] = this.sheets.splice(this.place(sheet), 1);
+    this.sheets.splice(place, 0, moved as Worksheet);
+    this.emitSheet("moved", sheet);
   }
 
   remove(sheet: SheetHome): void {
     if (this.sheets.length === 1) throw invalidArgument();
     this.sheets.splice(this.place(sheet), 1);
     if (this.active === sheet) this.active = this.sheets[0] as Worksheet;
+    this.emitSheet("deleted", sheet);
   }
 
   get Workbook(): Workbook {
@@ -148,11 +175,29 @@ export class Workbook implements BookHome {
       Add: (name?: string) => this.addSheet(name ?? `Sheet${this.sheets.length + 1}`),
       GetActiveWorksheet: () => this.active,
       _GetSheetById: (id: string) => this.Worksheets.GetItem(id),
+      ...this.sheetListeners(),
       _RegisterDataChangedEvent: () => void this.registered.changed++,
       _UnregisterDataChangedEvent: () => void this.registered.changed--,
       _RegisterSelectionChangedEvent: () => void this.registered.selection++,
       _UnregisterSelectionChangedEvent: () => void this.registered.selection--,
     });
+  }
+
+  private sheetListeners(): Record<string, () => void> {
+    const names = {
+      added: "AddedEvent",
+      deleted: "DeletedEvent",
+      activated: "ActivatedEvent",
+      named: "EventNameChanged",
+      shown: "EventVisibilityChanged",
+      moved: "EventMoved",
+    } as const;
+    const listeners: Record<string, () => void> = {};
+    for (const kind of Object.keys(SHEET_EVENT) as (keyof typeof SHEET_EVENT)[]) {
+      listeners[`_Register${names[kind]}`] = () => void this.hearsSheets.add(kind);
+      listeners[`_Unregister${names[kind]}`] = () => void this.hearsSheets.delete(kind);
+    }
+    return listeners;
   }
 
   addSheet(name: string): Worksheet {
@@ -161,6 +206,7 @@ export class Workbook implements BookHome {
     }
     const sheet = new Worksheet(this, name);
     this.sheets.push(sheet);
+    this.emitSheet("added", sheet);
     return sheet;
   }
 

@@ -23,17 +23,35 @@ export class Worksheet implements SheetHome {
   merges: Area[] = [];
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
-  Visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
+  private visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
   isProtected = false;
   /** what a protected sheet still allows */
   allowFormatCells = false;
 
   constructor(
     readonly book: BookHome,
-    public Name: string,
+    private name: string,
   ) {
     this.Id = `{SHEET-${book.nextId()}}`;
     this.cells = new CellStore((takeBack) => book.journal(takeBack));
+  }
+
+  get Name(): string {
+    return this.name;
+  }
+
+  set Name(name: string) {
+    this.name = name;
+    this.book.emitSheet("named", this);
+  }
+
+  get Visibility(): "Visible" | "Hidden" | "VeryHidden" {
+    return this.visibility;
+  }
+
+  set Visibility(visibility: "Visible" | "Hidden" | "VeryHidden") {
+    this.visibility = visibility;
+    this.book.emitSheet("shown", this);
   }
 
   get Position(): number {

@@ -40,6 +40,29 @@ describeWorkbookPort("the real Office.js and the fake host", async (): Promise<P
       await listening();
       byUser(open.excel, () => range(sheet, cell).Select());
     },
+    sheetTabs: {
+      async add(name) {
+        await listening();
+        byUser(open.excel, () => book().addSheet(name));
+      },
+      async rename(sheet, name) {
+        await listening();
+        byUser(open.excel, () => {
+          book().Worksheets.GetItem(sheet).Name = name;
+        });
+      },
+      async move(sheet, place) {
+        byUser(open.excel, () => book().move(book().Worksheets.GetItem(sheet), place));
+      },
+      async hide(sheet) {
+        byUser(open.excel, () => {
+          book().Worksheets.GetItem(sheet).Visibility = "Hidden";
+        });
+      },
+      async remove(sheet) {
+        byUser(open.excel, () => book().remove(book().Worksheets.GetItem(sheet)));
+      },
+    },
     async selected() {
       const [sheet = "", cell = ""] = book().GetSelectedRange().Address.split("!");
       return { sheet, cell };

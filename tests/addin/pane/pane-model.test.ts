@@ -48,13 +48,13 @@ class BookInMemory implements WorkbookPort {
   tellSelection: (place: { sheet: string; row: number; column: number }) => void = () => {};
 
   async sheets() {
-    return [
-      { name: "Bars", visible: true, isProtected: false },
-      { name: "Empty", visible: true, isProtected: false },
-      { name: "Secret", visible: false, isProtected: false },
-      ...[...this.others.keys()].map((name) => ({ name, visible: true, isProtected: false })),
-      ...(this.shop === null ? [] : [{ name: "Shop", visible: true, isProtected: false }]),
-    ];
+    const others = [...this.others.keys(), ...(this.shop === null ? [] : ["Shop"])];
+    return ["Bars", "Empty", "Secret", ...others].map((name) => ({
+      id: name,
+      name,
+      visible: name !== "Secret",
+      isProtected: false,
+    }));
   }
   async activeSheet() {
     return "Bars";
@@ -110,6 +110,9 @@ class BookInMemory implements WorkbookPort {
   }
   onChange(listener: typeof this.tellChange) {
     this.tellChange = listener;
+    return () => {};
+  }
+  onSheets() {
     return () => {};
   }
   async recalculate() {
@@ -290,8 +293,10 @@ describe("PaneModel", () => {
     await model.check();
     await model.chooseStandard("EC2:2004");
     expect(book.names.get("Barwright.Standard")).toBe("EC2:2004");
-    expect(model.state.notice?.text).toBe("3 BAR formulas recalculated with EC2:2004");
-    expect(model.state.isStale).toBe(true);
+    expect(model.state.notice?.text).toBe(
+      "Bars judged by EC2:2004; 3 BAR formulas recalculated with EC2:2004",
+    );
+    expect(model.state).toMatchObject({ isStale: false, view: { standard: { id: "EC2:2004" } } });
   });
 
   test("should say in words what is wrong with an unknown standard", async () => {
@@ -460,7 +465,7 @@ describe("PaneModel", () => {
     expect(lifts()).toEqual([]);
   });
 
-  test("should judge by the Shop sheet, show its limits, and ask for a check when it changes", async () => {
+  test("should judge by the Shop sheet, show its limits, and judge anew when it changes", async () => {
     // 2.8 m of 16 mm at 1.579 kg/m is 4.42 kg a bar
     book.shop = [
       ["Limit", "Value"],
@@ -478,7 +483,11 @@ describe("PaneModel", () => {
     book.tellSelection({ sheet: "Shop", row: 1, column: 1 });
     expect(model.state.sheet).toBe("Bars");
     book.tellChange({ sheet: "Shop", firstRow: 1, lastRow: 1 });
-    expect(model.state).toMatchObject({ isStale: true, needsCheck: true });
+    expect(model.state).toMatchObject({ isStale: true, needsCheck: false });
+    book.shop[1]![1] = 5;
+    await expect.poll(() => model.state.isStale).toBe(false);
+    const now = model.state.view!.decisions.limits.find(({ name }) => name === "hoist");
+    expect(now).toMatchObject({ inForce: 5 });
   });
 
   test("should read a column as the user corrected it, and as found when that is taken back", async () => {

@@ -26,6 +26,7 @@ const view: AuditView = {
   sheet: "Bars",
   standard: { id: "BS8666:2005", title: "" },
   findings: [],
+  otherSheets: [],
   rows: { bars: 117, headings: 1, totals: 1, notes: 2, blank: 1, unread: 0 },
   header: 4,
   columns: [],

@@ -18,7 +18,8 @@ function bookInMemory(sheets: Map<string, Cell[][]>) {
   const went: string[] = [];
   const settings = new Map<string, string>();
   const port: WorkbookPort = {
-    sheets: async () => [...sheets.keys()].map((name) => ({ name, visible: true, isProtected: false })),
+    sheets: async () =>
+      [...sheets.keys()].map((name) => ({ id: name, name, visible: true, isProtected: false })),
     activeSheet: async () => [...sheets.keys()][0] ?? "",
     read: async (name) => sheetFromRows(name, sheets.get(name) ?? []),
     showFlags: async () => {},
@@ -62,6 +63,7 @@ function bookInMemory(sheets: Map<string, Cell[][]>) {
     },
     onSelection: () => () => {},
     onChange: () => () => {},
+    onSheets: () => () => {},
     recalculate: async () => 0,
   };
   return { port, written, went, settings };
