@@ -1,0 +1,356 @@
+import { GRADE, WEIGH } from "./evidence.data";
+import { isInFeet } from "./magnitude";
+import type { MassTable } from "./mass-tables";
+import { type Agreement, readingAgreement, type TakenColumn } from "./reading-agreement";
+import { holdSame } from "./same-values";
+import type { IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
+import type { ValueColumn } from "./value-column";
+import { type EvidenceRole, QUANTITIES, type WordReading, type Words } from "./word-reading";
+
+/** How many rows agree, of how many that can be tested. */
+export interface Share {
+  readonly identity: IdentityName;
+  readonly kept: number;
+  readonly tested: number;
+}
+
+/** One column about which words and arithmetic differ. */
+export interface ColumnDecision {
+  readonly column: number;
+  readonly about: "role" | "unit";
+  readonly byWords: TakenColumn | null;
+  readonly byArithmetic: TakenColumn;
+  readonly grade: RoleEvidence["grade"];
+  /** `arithmetic` is taken; `ask` leaves it as the words have it until the user says */
+  readonly verdict: "arithmetic" | "ask";
+  /** the words said nothing (`fills`), left it open (`refines`, nothing need be said), or said otherwise */
+  readonly how: "fills" | "refines" | "contradicts";
+  /** rows that agree under the words' reading of this column, and under arithmetic's */
+  readonly words: Share | null;
+  readonly arithmetic: Share | null;
+}
+
+/** The settled reading of a table's columns, what it rests on, and what has to be said. */
+export interface Weighed {
+  readonly columns: ReadonlyMap<number, TakenColumn & { readonly by: "words" | "arithmetic" | "user" }>;
+  readonly decisions: readonly ColumnDecision[];
+  /** of the settled reading */
+  readonly agreement: readonly Agreement[];
+  /** why totals must be held back, or null */
+  readonly held: {
+    readonly why: "nothing-agrees" | "units-disagree" | "exchangeable";
+    readonly columns: readonly number[];
+  } | null;
+  /** some identity of lengths and counts stands behind the reading */
+  readonly isConfirmed: boolean;
+}
+
+/** What is weighed: the rows, the words, and what arithmetic alone makes of the rows. */
+export interface Weighing {
+  readonly columns: readonly ValueColumn[];
+  readonly tables: readonly MassTable[];
+  readonly rows: readonly number[];
+  readonly words: Words;
+  /** of the words' own reading */
+  readonly agreement: readonly Agreement[];
+  /** with all roles as words have them, units free; null where no units make the products hold */
+  readonly asWorded: TableEvidence | null;
+  /** null where the words' reading is proved as it stands, or no column can be a length */
+  readonly evidence: TableEvidence | null;
+}
+
+const AMOUNTS: ReadonlySet<IdentityName> = new Set<IdentityName>(["mass", "totalLength", "bySize"]);
+const COUNTS: ReadonlySet<EvidenceRole> = new Set<EvidenceRole>(["members", "each", "total"]);
+
+/** Words stand unless arithmetic proves another reading; it fills what words leave open. */
+export function weighWords(weighing: Weighing): Weighed {
+  const taken = new Taken(weighing);
+  const { asWorded, evidence } = weighing;
+  if (asWorded !== null) taken.weighUnits(asWorded);
+  if (evidence !== null && evidence !== asWorded) taken.weighAll(evidence, asWorded !== null);
+  return taken.result();
+}
+
+/** True where the words' own identities of amounts are tested on enough bars, and all kept. */
+export function confirms(agreement: readonly Agreement[]): boolean {
+  const { leastBars, confirms: share } = WEIGH.value;
+  const tested = agreement.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
+  return tested.length > 0 && tested.every((one) => one.share >= share && !one.byHeading);
+}
+
+class Taken {
+  private readonly columns = new Map<number, TakenColumn & { by: "words" | "arithmetic" | "user" }>();
+  private readonly decided: Omit<ColumnDecision, "words" | "arithmetic">[] = [];
+  private readonly byPlace: ReadonlyMap<number, ValueColumn>;
+  private readonly ofWords: readonly Agreement[];
+
+  constructor(private readonly weighing: Weighing) {
+    for (const [column, word] of weighing.words) {
+      const { role, unit, inches, by } = word;
+      const beside = inches === undefined ? {} : { inches };
+      this.columns.set(column, { column, role, unit, ...beside, by: by === "user" ? "user" : "words" });
+    }
+    this.byPlace = new Map(weighing.columns.map((column) => [column.column, column]));
+    this.ofWords = weighing.agreement;
+  }
+
+  /** The words' roles hold under some units: only those are weighed. */
+  weighUnits(evidence: TableEvidence): void {
+    for (const found of evidence.roles.values()) {
+      const word = this.weighing.words.get(found.column);
+      if (word === undefined || word.by === "user" || found.grade === "looks") continue;
+      if (QUANTITIES.has(found.role) && QUANTITIES.has(word.role)) this.weighUnit(found, word, evidence);
+    }
+  }
+
+  /** `onlyFills`: what words say of their own columns holds, arithmetic only adds what they left open. */
+  weighAll(evidence: TableEvidence, onlyFills: boolean): void {
+    for (const found of evidence.roles.values()) {
+      if (!onlyFills || !this.weighing.words.has(found.column)) this.weigh(found, evidence);
+    }
+    if (onlyFills) return;
+    for (const [column, taken] of this.columns) {
+      if (taken.by === "words") this.giveUp(column, taken, evidence);
+    }
+  }
+
+  private weigh(found: RoleEvidence, evidence: TableEvidence): void {
+    if (!QUANTITIES.has(found.role) || found.grade === "looks") return;
+    const word = this.weighing.words.get(found.column);
+    if (word?.by === "user") return;
+    if (word === undefined || !QUANTITIES.has(word.role)) this.fill(found, word);
+    else if (this.isSameRole(found, word, evidence)) this.weighUnit(found, word, evidence);
+    else this.weighRole(found, word, evidence);
+  }
+
+  /** No word, or one that means no amount. */
+  private fill(found: RoleEvidence, word: WordReading | undefined): void {
+    if (word !== undefined && found.grade !== "proof") return;
+    if (this.isTwin(found.column, found.role)) return;
+    if (found.role !== "bySize" && this.isTakenElsewhere(found)) return;
+    if (word !== undefined && !this.mayContradict()) return;
+    this.take(found, word ?? null, "role", word === undefined ? "fills" : "contradicts");
+  }
+
+  private isTakenElsewhere({ column, role }: RoleEvidence): boolean {
+    for (const [other, taken] of this.columns) {
+      if (other === column || taken.role !== role) continue;
+      if (taken.by === "user" || !this.isMisread(other, role)) return true;
+    }
+    return false;
+  }
+
+  /** The column that words name so is something else by proof. */
+  private isMisread(column: number, role: EvidenceRole): boolean {
+    const found = this.weighing.evidence?.roles.get(column);
+    if (found === undefined || found.role === role) return false;
+    const isNothing = found.role === "other" || found.role === "run" || found.role === "leg";
+    return this.mayContradict() && (isNothing || found.grade === "proof");
+  }
+
+  private isSameRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): boolean {
+    if (word.role === found.role) return true;
+    if (!COUNTS.has(word.role) || !COUNTS.has(found.role)) return false;
+    const roles = [...evidence.roles.values()];
+    const hasMembers = roles.some(({ role }) => role === "members");
+    const wordMembers = [...this.weighing.words.values()].some(({ role }) => role === "members");
+    if (word.role === "each" && found.role === "total") return !hasMembers && !wordMembers;
+    if (word.role === "total" && found.role === "each") return !wordMembers;
+    return word.role !== "total" && found.role !== "total";
+  }
+
+  private weighRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
+    if (found.grade !== "proof" || !this.mayContradict()) return;
+    if (this.isTwin(found.column, word.role) || this.isExchanged(found.column, word.role, evidence)) return;
+    if (!this.isKept(found.column, evidence)) return;
+    // "No. of bars" beside members means one member's bars or all: arithmetic tells which
+    const isBare = word.role === "total" && found.role === "each";
+    this.take(found, word, "role", isBare ? "refines" : "contradicts");
+  }
+
+  private weighUnit(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
+    const column = this.byPlace.get(found.column);
+    const { unit } = found;
+    if (unit === null || word.unit === null || unit === word.unit || unit === "kg/m" || unit === "lb/ft")
+      return;
+    if (column !== undefined && isInFeet(column)) return;
+    if (word.inches !== undefined || !this.mayContradict()) return;
+    const isGuess = word.by === "guessed";
+    const isSure = !evidence.unitIsWeak && (found.grade === "proof" || isGuess);
+    const taken = { ...found, role: word.role };
+    if (isSure && this.isKept(found.column, evidence))
+      this.take(taken, word, "unit", isGuess ? "fills" : "contradicts");
+    else this.ask(taken, word, "unit");
+  }
+
+  /** A column that words call so, where arithmetic proves the same of another, is what arithmetic says. */
+  private giveUp(column: number, taken: TakenColumn, evidence: TableEvidence): void {
+    const own = evidence.roles.get(column);
+    if (
+      !QUANTITIES.has(taken.role) ||
+      taken.role === "bySize" ||
+      own === undefined ||
+      own.role === taken.role
+    )
+      return;
+    if (taken.role === "members" || taken.role === "each" || !this.mayContradict()) return;
+    if (this.isTwin(column, taken.role) || this.isExchanged(column, taken.role, evidence)) return;
+    const isElsewhere = [...this.columns.values()].some(
+      (one) => one.column !== column && one.role === taken.role && one.by === "arithmetic",
+    );
+    const word = this.weighing.words.get(column);
+    if (isElsewhere && word !== undefined) this.take(own, word, "role", "contradicts");
+  }
+
+  /** Words that keep their identities are not contradicted. */
+  private mayContradict(): boolean {
+    const { wordsKeep, leastBars } = WEIGH.value;
+    const tested = this.ofWords.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
+    return tested.length === 0 || tested.some(({ share, byHeading }) => byHeading || share <= wordsKeep);
+  }
+
+  private isKept(column: number, evidence: TableEvidence): boolean {
+    const { arithmeticKeeps, leastBars } = WEIGH.value;
+    return evidence.proofs.some(
+      ({ columns, kept, tested }) =>
+        columns.includes(column) &&
+        kept >= arithmeticKeeps * tested &&
+        tested >= Math.min(leastBars, this.weighing.rows.length),
+    );
+  }
+
+  /** Another column holds the same amounts and would do as well for either reading. */
+  private isTwin(column: number, role: EvidenceRole): boolean {
+    const here = this.byPlace.get(column);
+    const own = this.weighing.evidence?.roles.get(column)?.role;
+    if (here === undefined) return false;
+    for (const other of this.weighing.columns) {
+      if (other === here) continue;
+      const isOther = this.weighing.evidence?.roles.get(other.column)?.role === role;
+      const isNamed = own !== undefined && this.weighing.words.get(other.column)?.role === own;
+      if ((isOther || isNamed) && holdSame(other, here)) return true;
+    }
+    return false;
+  }
+
+  /** Length and count are factors of one product: it cannot tell them apart. */
+  private isExchanged(
+    column: number,
+    role: EvidenceRole,
+    { lengthColumn, countColumns }: TableEvidence,
+  ): boolean {
+    const roleOf = (at: number | null): EvidenceRole | undefined =>
+      at === null ? undefined : this.weighing.words.get(at)?.role;
+    const isCount = (one: EvidenceRole | undefined): boolean => one === "total" || one === "each";
+    if (role === "length" && countColumns.includes(column)) return isCount(roleOf(lengthColumn));
+    return column === lengthColumn && isCount(role) && countColumns.some((at) => roleOf(at) === "length");
+  }
+
+  private take(
+    found: RoleEvidence,
+    word: WordReading | null,
+    about: "role" | "unit",
+    how: ColumnDecision["how"],
+  ): void {
+    const { column, role, unit } = found;
+    this.columns.set(column, { column, role, unit, by: "arithmetic" });
+    this.decided.push({
+      column,
+      about,
+      byWords: word,
+      byArithmetic: { column, role, unit },
+      grade: found.grade,
+      verdict: "arithmetic",
+      how,
+    });
+  }
+
+  private ask({ column, role, unit, grade }: RoleEvidence, word: WordReading, about: "role" | "unit"): void {
+    this.decided.push({
+      column,
+      about,
+      byWords: word,
+      byArithmetic: { column, role, unit },
+      grade,
+      verdict: "ask",
+      how: "contradicts",
+    });
+  }
+
+  private agreementOf(taken: Iterable<TakenColumn>): Agreement[] {
+    const { columns, tables, rows } = this.weighing;
+    return readingAgreement(columns, taken, tables, rows);
+  }
+
+  result(): Weighed {
+    const agreement = this.decided.length === 0 ? this.ofWords : this.agreementOf(this.columns.values());
+    const decisions = this.decided.map((one) => ({ ...one, ...this.sharesOf(one, agreement) }));
+    const isConfirmed = agreement.some(
+      ({ identity, bars, share }) =>
+        identity !== "unitMass" &&
+        identity !== "members" &&
+        bars >= WEIGH.value.leastBars &&
+        share >= WEIGH.value.confirms,
+    );
+    return {
+      columns: this.columns,
+      decisions,
+      agreement,
+      held: this.heldBy(agreement, decisions),
+      isConfirmed,
+    };
+  }
+
+  /** Rows that agree either way: with this column as words have it, and as arithmetic has it. */
+  private sharesOf(
+    { column, byWords, byArithmetic }: Omit<ColumnDecision, "words" | "arithmetic">,
+    settled: readonly Agreement[],
+  ): Pick<ColumnDecision, "words" | "arithmetic"> {
+    const others = [...this.columns.values()].filter((one) => one.column !== column);
+    const arithmetic = surest(this.agreementOf([...others, byArithmetic]), column) ?? surest(settled, column);
+    const alternative = byWords === null ? this.ofWords : this.agreementOf([...others, byWords]);
+    const same = alternative.find(({ identity }) => identity === arithmetic?.identity);
+    return { words: shareOf(same ?? null), arithmetic: shareOf(arithmetic) };
+  }
+
+  private heldBy(agreement: readonly Agreement[], decisions: readonly ColumnDecision[]): Weighed["held"] {
+    const asked = decisions.filter(({ verdict }) => verdict === "ask").map(({ column }) => column);
+    if (asked.length > 0) return { why: "units-disagree", columns: asked };
+    const { leastBars, holdsBelow } = WEIGH.value;
+    const tested = agreement.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
+    if (tested.length > 0 && tested.every(({ share }) => share < holdsBelow)) {
+      return { why: "nothing-agrees", columns: [...new Set(tested.flatMap(({ columns }) => columns))] };
+    }
+    const { evidence, words } = this.weighing;
+    const isOpen = evidence?.isSymmetric === true && evidence.margin < GRADE.value.margin;
+    const { lengthColumn = null, countColumns = [] } = evidence ?? {};
+    if (!isOpen || lengthColumn === null || words.has(lengthColumn)) return null;
+    return countColumns.some((column) => words.has(column))
+      ? null
+      : { why: "exchangeable", columns: [lengthColumn, ...countColumns] };
+  }
+}
+
+const SUREST: readonly IdentityName[] = [
+  "mass",
+  "bySize",
+  "totalLength",
+  "legs",
+  "members",
+  "unitMass",
+  "run",
+];
+
+function surest(agreement: readonly Agreement[], column: number): Agreement | null {
+  for (const name of SUREST) {
+    const found = agreement.find(({ identity, columns }) => identity === name && columns.includes(column));
+    if (found !== undefined) return found;
+  }
+  return null;
+}
+
+function shareOf(agreement: Agreement | null): Share | null {
+  if (agreement === null) return null;
+  const { identity, kept, tested } = agreement;
+  return { identity, kept, tested };
+}
