@@ -1,6 +1,7 @@
 import { runAudit } from "../../core/audit/run-audit";
+import type { Workshop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
-import { type Ticket, ticketsOfAudit, type Yard, yardOf } from "../../core/tickets";
+import { type Ticket, ticketsOfAudit } from "../../core/tickets";
 import { type Bundles, makeBundles } from "../../core/totals";
 import { bundleLabelsPage } from "../print/bundle-labels";
 import type { ScheduleHead } from "../print/print-page";
@@ -43,11 +44,11 @@ export const tickets: Command = {
     for (const target of targets) refuseTarget(path, target);
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const { shop, logRow } = readShopSheet(book, standard, streams);
-    if (shop === null) streams.note("the book has no Shop sheet: no bender, stock or trial is known");
-    const yard = yardOf(shop, standard);
-    const made = makeAll(book, given.text("sheet"), standard, yard, streams);
-    const limit = pages.labels === null ? null : bundleLimit(given.text("bundle-limit"), yard);
+    const workshop = readShopSheet(book, standard, streams);
+    if (workshop.sheet === null)
+      streams.note("the book has no Shop sheet: no bender, stock or trial is known");
+    const made = makeAll(book, given.text("sheet"), standard, workshop, streams);
+    const limit = pages.labels === null ? null : bundleLimit(given.text("bundle-limit"), workshop);
     const head = pageHead(made, standard);
     const write = (target: string | null, page: () => string): void => {
       if (target === null) return;
@@ -56,7 +57,7 @@ export const tickets: Command = {
     };
     write(pages.out, () => ticketPage(made, head));
     write(pages.labels, () => bundleLabelsPage(bundlesOf(made, limit ?? 0, streams), head, standard.unit));
-    write(pages.chart, () => trialLogPage(yard, logRow, head));
+    write(pages.chart, () => trialLogPage(workshop, workshop.logRow, head));
     if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, tickets: made }));
     else for (const line of summary(made)) streams.result(line);
     return made.some(isUnmakeable) ? 1 : 0;
@@ -67,7 +68,7 @@ function makeAll(
   book: Book,
   only: string | null,
   standard: Standard,
-  yard: Yard,
+  workshop: Workshop,
   streams: Streams,
 ): readonly Ticket[] {
   const sheets = readSheets(book, only);
@@ -79,7 +80,7 @@ function makeAll(
     reading,
   }));
   sayPassedOver(read, streams);
-  const { tickets, dropped } = ticketsOfAudit(report, sheets, yard);
+  const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop);
   for (const { name } of sheets) {
     const rows = dropped.filter(({ sheet }) => sheet === name).map(({ row }) => row);
     if (rows.length > 0)
@@ -98,8 +99,8 @@ function pageHead(made: readonly Ticket[], standard: Standard): ScheduleHead {
   };
 }
 
-function bundleLimit(option: string | null, yard: Yard): number {
-  const limit = option === null ? (yard.shop?.limits.hoist ?? null) : Number(option);
+function bundleLimit(option: string | null, workshop: Workshop): number {
+  const limit = option === null ? workshop.shop.limits.hoist : Number(option);
   if (limit === null)
     throw new InputRefused(
       "no lifting limit is known: give --bundle-limit KG, or write it on the Shop sheet as Hoist or crane kg",

@@ -1,5 +1,6 @@
 import { barOnFormer } from "../../core/bending/calibrate";
-import { type CompensationLine, compensationLines, type Yard } from "../../core/tickets";
+import type { Workshop } from "../../core/shop";
+import { type CompensationLine, compensationLines } from "../../core/tickets";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { printLength } from "../../core/units/print-length";
 import { html, Markup } from "./html";
@@ -19,9 +20,9 @@ const FOOT = 34;
  * as a line through it and the plain rule as a ring; the angles themselves stand in a table below it. Where
  * the trials do not bear an angle there is none.
  */
-export function wallChart(yard: Yard): Markup {
-  const lines = compensationLines(yard);
-  const { unit } = yard.log.calibration;
+export function wallChart(workshop: Workshop): Markup {
+  const lines = compensationLines(workshop);
+  const { unit } = workshop.log.calibration;
   if (lines.length === 0) {
     return html`<section><p class="warning">Make a trial bend first: the trial log is empty, so there is no angle to bend to.</p></section>`;
   }

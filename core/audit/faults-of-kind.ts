@@ -1,6 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { machinesFor } from "../bar/bar-on-machines";
+import type { MachineFault } from "../shop/machine-fault";
 import type { Outcome } from "./finding";
-import type { MachineFault } from "./machine-fault";
 import type { RuleContext } from "./rule-context";
 
 type FaultOf<Kind extends MachineFault["kind"]> = Extract<MachineFault, { readonly kind: Kind }>;
@@ -14,10 +15,13 @@ export function faultsOfKind<Kind extends MachineFault["kind"]>(
   facts: BarFacts,
   { shop }: RuleContext,
 ): readonly { readonly fault: FaultOf<Kind>; readonly machine: string; readonly outcome: Outcome }[] {
-  const judgement = shop === null ? null : shop.judge(facts);
-  if (judgement === null || judgement.faults.length === 0) return [];
-  const { faults, nearest: machine, mayBeMade } = judgement;
-  return faults
+  const ranking = shop === null ? null : machinesFor(facts, shop);
+  if (shop === null || ranking === null || ranking.nearest === null) return [];
+  const { nearest, mayBeMade } = ranking;
+  const { name } = nearest.machine;
+  const { length } = shop.shop.benders;
+  const machine = length === 1 ? name : `${name}, the nearest of ${length} benders`;
+  return nearest.faults
     .filter((fault): fault is FaultOf<Kind> => fault.kind === kind)
     .map((fault) => {
       const isGuess = "sure" in fault && !fault.sure;

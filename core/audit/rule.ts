@@ -2,12 +2,12 @@ import type { BarFacts } from "../bar/bar-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { ColumnKind } from "../schedule/bar-row";
 import type { Cell, Sheet } from "../schedule/sheet";
+import type { Workshop } from "../shop/workshop";
 import type { Citation } from "../standards/citation";
 import type { FixSafety, Outcome, Severity } from "./finding";
 import type { Limits } from "./limits";
 import type { RuleContext } from "./rule-context";
 import type { SettingsFacts } from "./settings-facts";
-import type { ShopFacts } from "./shop-facts";
 
 /** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
 export type MessageValue = string | number | { readonly mm: number } | { readonly kg: number };
@@ -121,7 +121,7 @@ export type ShopReport<MessageId extends string = string> = Omit<
 /** Judges what the Shop sheet itself says. */
 export interface ShopRule<MessageId extends string = string, FixId extends string = string>
   extends RuleBase<MessageId, FixId> {
-  checkShop(shop: ShopFacts, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
+  checkShop(shop: Workshop, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
 }
 
 /** About the settings: shown on a sheet, at a bar where there is one. */

@@ -5,6 +5,7 @@ import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import { rereadRows } from "../schedule/reread-rows";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
+import { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
@@ -28,7 +29,6 @@ import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
-import { ShopFacts } from "./shop-facts";
 import { Silences } from "./silences";
 
 export interface AuditQuestion {
@@ -80,7 +80,7 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const off = new Set(settings.rulesOff);
   const rules = question.rules.filter((rule) => !off.has(rule.code));
   const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
-  const shop = shopSheet === undefined ? null : new ShopFacts(shopSheet, standard);
+  const shop = shopSheet === undefined ? null : new Workshop(shopSheet, standard);
   const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
   const context: RuleContext = { standard, limits, shop };
   const rowRules = rules.filter(isRowRule);
@@ -104,7 +104,7 @@ export function runAudit(asked: AuditQuestion): AuditReport {
  */
 export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
   const state = states.get(report);
-  if (state?.context.shop?.sheet.name === changed.name) {
+  if (state?.context.shop?.sheet?.name === changed.name) {
     // what the yard owns can alter the judgement of any row
     return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
   }
@@ -182,11 +182,12 @@ function judgeRows(
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
   const { shop, standard } = context;
-  if (shop === null) return [];
+  if (shop === null || shop.sheet === null) return [];
+  const { sheet } = shop;
   const found: Finding[] = [];
   for (const rule of rules.filter(isShopRule)) {
     rule.checkShop(shop, context, (said: ShopReport) => {
-      found.push(sheetFinding(rule, shop.sheet, standard.unit, said));
+      found.push(sheetFinding(rule, sheet, standard.unit, said));
     });
   }
   return inOrder(found);

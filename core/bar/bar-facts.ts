@@ -202,6 +202,15 @@ export class BarFacts {
     return resolved === null || resolved instanceof Refusal ? null : resolved;
   }
 
+  /** The shape about the former in force: as typed, else the least for this coating and grade. */
+  get shapeInForce(): ResolvedShape | null {
+    const { shape, row } = this;
+    const least = this.leastFormer?.value ?? null;
+    if (shape === null || row.former !== null || least === null || least === shape.former.value) return shape;
+    const coated = this.resolveWith(row.dims, least);
+    return coated instanceof Refusal ? shape : coated;
+  }
+
   get path(): BarPath | null {
     return this.shape?.path ?? null;
   }

@@ -11,3 +11,4 @@ export {
 } from "./shop";
 export { shopTemplate, type TemplateRow } from "./shop-template";
 export { stockOfSize } from "./stock-of-size";
+export { Workshop } from "./workshop";

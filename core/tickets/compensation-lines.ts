@@ -1,8 +1,8 @@
 import type { TrialGroup } from "../bending/calibrate";
 import { compensatedAngle } from "../bending/compensated-angle";
 import { machineNamed } from "../bending/fit-trial-log";
+import type { Workshop } from "../shop/workshop";
 import { isRefusal, type Refusal } from "../units/refusal";
-import type { Yard } from "./yard";
 
 /** What a group of bars is bent to for one wanted angle. Degrees. */
 export interface CompensationPoint {
@@ -25,10 +25,13 @@ export interface CompensationLine {
 const WANTED = [45, 90, 135, 180] as const;
 
 /** Compensated angles of every group of the log, by size and former; common bend angles unless given. */
-export function compensationLines(yard: Yard, angles: readonly number[] = WANTED): CompensationLine[] {
-  const { calibration } = yard.log;
+export function compensationLines(
+  workshop: Workshop,
+  angles: readonly number[] = WANTED,
+): CompensationLine[] {
+  const { calibration } = workshop.log;
   const lines = calibration.groups.map((group): CompensationLine => {
-    const largestAngle = machineNamed(yard.shop?.benders, group.machine)?.largestAngle ?? null;
+    const largestAngle = machineNamed(workshop.shop.benders, group.machine)?.largestAngle ?? null;
     const { machine, diameter, former, grade, form, yield: yieldStress } = group;
     const points = angles.map((wanted): CompensationPoint => {
       const steel = { grade, yield: yieldStress, machine, form, largestAngle };

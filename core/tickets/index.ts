@@ -1,9 +1,9 @@
+export type { Deviation } from "../bar/tolerance-of";
 export { type ScheduleHead, scheduleHead } from "../schedule/schedule-head";
 export type { Caution } from "./cautions";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { makeTicket, type TicketQuestion } from "./make-ticket";
 export type {
-  Deviation,
   Ticket,
   TicketAngle,
   TicketAtOnce,
@@ -14,4 +14,3 @@ export type {
 } from "./ticket";
 export { type AuditTickets, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";
-export { type Yard, yardOf } from "./yard";

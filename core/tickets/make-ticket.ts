@@ -1,26 +1,29 @@
 import { type Finding, SEVERITIES } from "../audit/finding";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
 import type { BarFacts } from "../bar/bar-facts";
+import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { barsAtOnce } from "../bending/bars-at-once";
-import { steelNamed } from "../bending/steel-named";
+import type { Machine } from "../bending/machine";
 import type { ScheduleHead } from "../schedule/schedule-head";
 import { developPath } from "../shapes/developed-length";
-import type { BarPath, PlanarPath } from "../shapes/path";
+import type { BarPath } from "../shapes/path";
 import type { ResolvedShape } from "../shapes/resolve-shape";
+import type { BarToBend, WantedFormer } from "../shop/bar-to-bend";
+import { reasonsAgainst } from "../shop/fault-text";
+import type { MachineRanking } from "../shop/rank-machines";
+import type { MachineVerdict } from "../shop/try-machine";
+import type { Workshop } from "../shop/workshop";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
+import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
-import { type BarToBend, type MachineTried, tryMachines, withoutMachine } from "./choose-machine";
-import type { WantedFormer } from "./formers-on";
 import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
-import { freeLegName, ticketCut, ticketDimensions, tolerancedBar } from "./ticket-dimensions";
-import { toleranceOf } from "./tolerance-of";
+import { freeLegName, ticketCut, ticketDimensions } from "./ticket-dimensions";
 import { warn } from "./warn";
-import type { Yard } from "./yard";
 
 export interface TicketQuestion {
   readonly facts: BarFacts;
-  readonly yard: Yard;
+  readonly workshop: Workshop;
   readonly head: ScheduleHead;
   /** what the audit found in this row */
   readonly findings: readonly Finding[];
@@ -31,23 +34,23 @@ export interface TicketQuestion {
  * `machine.reasons` or in a bend's `refusal`. No angle to bend to is given that trials do not bear.
  *
  * @example
- * const yard = yardOf(readShop(shopSheet, standard), standard);
- * makeTicket({ facts, yard, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
+ * const workshop = new Workshop(shopSheet, standard);
+ * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
-export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Ticket {
+export function makeTicket({ facts, workshop, head, findings }: TicketQuestion): Ticket {
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
-  const steel = steelOf(facts);
-  const shape = shapeInForce(facts, warnings);
+  const steel = gradeOf(facts, workshop);
+  const shape = shapeOrWarning(facts, warnings);
   const path = shape === null ? null : pathToDraw(shape, warnings);
   const planar = path?.kind === "planar" && path.turns.length > 0 ? path : null;
   const cut = ticketCut(facts);
-  if (yard.logRefusal !== null) warn(warnings, refusalText(yard.logRefusal), true);
+  if (workshop.logRefusal !== null) warn(warnings, refusalText(workshop.logRefusal), true);
 
-  const bar = planar === null || shape === null ? null : barToBend(facts, shape, planar, steel);
-  const tried = bar === null ? [] : tryMachines(yard, bar);
-  const [best] = tried;
-  const isSure = best !== undefined && best.reasons.length === 0;
-  const used = best === undefined || best.cannot ? (bar === null ? null : withoutMachine(yard, bar)) : best;
+  const ranking = planar === null ? null : machinesFor(facts, workshop);
+  const bar = planar === null ? null : (ranking?.bar ?? barToBend(facts, workshop));
+  const [best] = ranking?.verdicts ?? [];
+  const isUsed = best !== undefined && best.can !== "cannot";
+  const used = isUsed ? onMachine(workshop, bar!, best) : bar === null ? null : withoutMachine(workshop, bar);
   const laid =
     bar === null || shape === null || used === null ? [] : ticketBends(bar, shape, used, cut, warnings);
   if (bar !== null && used !== null) warnOfHooks(bar, used, laid, warnings);
@@ -64,7 +67,7 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     (most, { swingRadius }) => (swingRadius === null ? most : Math.max(most ?? 0, swingRadius)),
     null,
   );
-  const bendsAtOnce = best === undefined ? null : atOnceOf(best);
+  const bendsAtOnce = best === undefined ? null : bendsAtOnceOn(best.machine, bar!);
   const { row } = facts;
   return {
     sheet: facts.sheet.sheet.name,
@@ -96,13 +99,13 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
     toleranceCite: facts.standard.tolerances?.cite ?? null,
     formers: bar === null || used === null ? [] : formersOf(bar, used, row.former !== null, best),
     machine: {
-      name: isSure ? (best.machine?.name ?? null) : null,
-      reasons: isSure || bar === null ? [] : reasonsOf(tried, yard),
+      name: ranking?.made?.machine.name ?? null,
+      reasons: bar === null || (ranking?.made ?? null) !== null ? [] : reasonsOf(ranking, workshop),
     },
     bends: laid,
-    order: orderOf(bar, tried, used),
+    order: orderOf(bar, ranking, used),
     bendsAtOnce,
-    cutsAtOnce: cutsAtOnce(facts, yard, steel),
+    cutsAtOnce: cutsAtOnce(facts, workshop, steel),
     swingRadius: largestSwing,
     massEach,
     massTotal: massEach === null || facts.count === null ? null : massEach * facts.count,
@@ -115,12 +118,12 @@ export function makeTicket({ facts, yard, head, findings }: TicketQuestion): Tic
       yield: steel.yield,
       cutLength: cut?.length ?? null,
       massEach,
-      handLift: limitsInForce(NO_CHANGED_LIMITS, facts.standard, yard.shop).handLift.value,
+      handLift: limitsInForce(NO_CHANGED_LIMITS, facts.standard, workshop.shop).handLift.value,
       swingRadius: largestSwing,
       turnHeight: turnHeight(used),
       bendsAtOnce: bendsAtOnce?.bars ?? null,
       needsTrial: laid.some((bend) => bend.compensated.angle === null),
-      temperature: yard.shop?.limits.temperature ?? null,
+      temperature: workshop.shop.limits.temperature,
       coldBending: facts.standard.coldBending?.value ?? null,
       words: facts.words,
     }),
@@ -138,9 +141,9 @@ function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
   return [...warnings].sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
 }
 
-function steelOf(facts: BarFacts): TicketGrade {
-  const steel = steelNamed(facts.row.grade, facts.row.size?.prefix ?? "", facts.standard);
-  return { name: facts.grade?.name ?? facts.gradeName, ...steel };
+function gradeOf(facts: BarFacts, workshop: Workshop): TicketGrade {
+  const { yield: nominal, isYieldSure } = steelOf(facts, workshop);
+  return { name: facts.grade?.name ?? facts.gradeName, yield: nominal, sure: isYieldSure };
 }
 
 /** The path; none of a ring or helix that is no wider than its own bar. */
@@ -153,8 +156,8 @@ function pathToDraw(shape: ResolvedShape, warnings: TicketWarning[]): BarPath | 
   return null;
 }
 
-/** The shape about the former in force: as typed, else the least for this coating and grade. */
-function shapeInForce(facts: BarFacts, warnings: TicketWarning[]): ResolvedShape | null {
+/** The shape about the former in force; what keeps a row from having one is a warning. */
+function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedShape | null {
   const { resolved, row } = facts;
   if (row.shape === null) {
     warn(warnings, "no shape is read from this row, so nothing is drawn or marked", true);
@@ -168,42 +171,16 @@ function shapeInForce(facts: BarFacts, warnings: TicketWarning[]): ResolvedShape
     warn(warnings, refusalText(resolved), false, "unbendable");
     return null;
   }
-  const least = facts.leastFormer?.value ?? null;
-  if (row.former !== null || least === null || least === resolved.former.value) return resolved;
-  const coated = facts.resolveWith(row.dims, least);
-  return isRefusal(coated) ? resolved : coated;
-}
-
-function barToBend(facts: BarFacts, shape: ResolvedShape, path: PlanarPath, steel: TicketGrade): BarToBend {
-  const prefix = facts.row.size?.prefix ?? "";
-  return {
-    path,
-    diameter: shape.diameter,
-    formers: path.turns.map((turn): WantedFormer => {
-      const least = facts.leastFormer?.value ?? 0;
-      if (turn.radius === null)
-        return { diameter: shape.former.value, slack: 0, isLeast: facts.row.former === null, least: 0 };
-      const width = 2 * turn.radius;
-      const tolerance = toleranceOf(facts.standard, "bent dimension", width, tolerancedBar(facts));
-      const slack = tolerance === null ? 0 : Math.min(tolerance.plus, tolerance.minus);
-      return { diameter: width, slack, isLeast: false, least: Math.min(width, least) };
-    }),
-    steel: {
-      grade: facts.row.grade,
-      letter: prefix === "" ? null : prefix,
-      yield: steel.yield,
-      yieldSure: steel.sure,
-    },
-  };
+  return facts.shapeInForce;
 }
 
 function formersOf(
   bar: BarToBend,
-  used: MachineTried,
+  used: BarOnMachine,
   given: boolean,
-  best: MachineTried | undefined,
+  best: MachineVerdict | undefined,
 ): TicketFormer[] {
-  const rack = best?.machine?.formers ?? null;
+  const rack = best?.machine.formers ?? null;
   const distinct = used.formers.flatMap((diameter, turn) =>
     used.formers.indexOf(diameter) === turn ? [{ diameter, wanted: bar.formers[turn] as WantedFormer }] : [],
   );
@@ -215,57 +192,54 @@ function formersOf(
   }));
 }
 
-function reasonsOf(tried: readonly MachineTried[], yard: Yard): string[] {
-  if (yard.shop === null) return ["the workbook has no Shop sheet, so no bender is known"];
-  if (tried.length === 0) return ["the Shop sheet names no bender"];
-  return tried.map(({ machine, reasons }) => {
-    const name = machine?.name ?? "";
-    const words = reasons.join("; ");
+function reasonsOf(ranking: MachineRanking | null, workshop: Workshop): string[] {
+  if (workshop.sheet === null) return ["the workbook has no Shop sheet, so no bender is known"];
+  if (workshop.shop.benders.length === 0) return ["the Shop sheet names no bender"];
+  if (ranking === null) return ["it cannot be made as it is scheduled, so no bender was looked at"];
+  return ranking.verdicts.map((verdict) => {
+    const { name } = verdict.machine;
+    const words = reasonsAgainst(verdict, ranking.bar).join("; ");
     return words.startsWith(name) ? words : `${name}: ${words}`;
   });
 }
 
 function orderOf(
   bar: BarToBend | null,
-  tried: readonly MachineTried[],
-  used: MachineTried | null,
+  ranking: MachineRanking | null,
+  used: BarOnMachine | null,
 ): TicketOrder {
-  const [best] = tried;
   if (bar === null) return { kind: "no bends" };
-  if (best === undefined || best.machine === null)
+  const [best] = ranking?.verdicts ?? [];
+  if (ranking === null || best === undefined)
     return {
       kind: "unsure",
       reason: "no bender is known, so no order of bends was searched: bends stand along the bar",
     };
-  const { order, machine } = best;
-  if (order === null)
-    return { kind: "unsure", reason: "the bends need several formers, so their order was not searched" };
-  if (isRefusal(order)) return { kind: "unsure", reason: refusalText(order) };
-  if (order.kind === "blocked")
-    return {
-      kind: "blocked",
-      machine: machine.name,
-      reasons: best.reasons,
-      sure: tried.every((one) => one.cannot),
-    };
-  const isBorne = used?.angles.every(({ shown }) => shown.angle !== null) ?? false;
+  const machine = best.machine.name;
+  if (best.can === "cannot") {
+    const sure = ranking.verdicts.every(({ can }) => can === "cannot");
+    return { kind: "blocked", machine, reasons: reasonsAgainst(best, bar), sure };
+  }
+  const order = used?.order ?? null;
+  if (order === null || isRefusal(order) || order.kind === "blocked")
+    return { kind: "unsure", reason: reasonsAgainst(best, bar).join("; ") };
   return {
     kind: "found",
-    machine: machine.name,
-    confirmed: best.reasons.length === 0 && isBorne,
+    machine,
+    confirmed: best.can === "known" && best.bentTo.guessed === 0,
     turnedOver: order.turnedOver,
     endForEnd: order.endForEnd,
   };
 }
 
-function atOnceOf({ machine, atOnce }: MachineTried): TicketAtOnce | null {
-  return machine === null || atOnce === null ? null : atOnceWords(machine.name, atOnce);
+function bendsAtOnceOn(machine: Machine, { diameter, steel }: BarToBend): TicketAtOnce {
+  return atOnceWords(machine.name, barsAtOnce(machine, { diameter, yield: steel.yield }, "bend"));
 }
 
-function cutsAtOnce(facts: BarFacts, yard: Yard, steel: TicketGrade): TicketAtOnce | null {
+function cutsAtOnce(facts: BarFacts, workshop: Workshop, steel: TicketGrade): TicketAtOnce | null {
   const { diameter } = facts;
   if (diameter === null) return null;
-  const all = (yard.shop?.cutters ?? []).map((cutter) =>
+  const all = workshop.shop.cutters.map((cutter) =>
     atOnceWords(cutter.name, barsAtOnce(cutter, { diameter, yield: steel.yield }, "cut")),
   );
   return all.sort((a, b) => (b.bars ?? -1) - (a.bars ?? -1))[0] ?? null;
@@ -277,7 +251,7 @@ function atOnceWords(machine: string, answer: ReturnType<typeof barsAtOnce>): Ti
     : { machine, bars: answer.bars, basis: answer.basis, reason: null };
 }
 
-function turnHeight(used: MachineTried | null): number | null {
+function turnHeight(used: BarOnMachine | null): number | null {
   const order = used?.order ?? null;
   if (order === null || isRefusal(order) || order.kind !== "order") return null;
   const heights = order.bends.filter((bend) => bend.turnedOver).map((bend) => bend.height);

@@ -3,66 +3,54 @@ import {
   type CompensationQuestion,
   compensatedAngle,
 } from "../bending/compensated-angle";
+import type { Workshop } from "../shop/workshop";
 import { isRefusal, Refusal, refusalText } from "../units/refusal";
 import type { TicketAngle, TicketTrial } from "./ticket";
-import type { Yard } from "./yard";
-
-/** What one bend is bent to, and the angle with which its way is searched. */
-export interface AngleFound {
-  readonly shown: TicketAngle;
-  /** degrees with springback, by the trials or else only estimated: for clearances, never to be printed */
-  readonly forClearance: number;
-}
 
 /**
  * The compensated angle of one bend as the ticket shows it. Where the trials do not bear it there is no
  * angle, only the reason: an estimate is no instruction.
  */
-export function ticketAngle(yard: Yard, question: CompensationQuestion): AngleFound {
-  let known = remembered.get(yard);
+export function ticketAngle(workshop: Workshop, question: CompensationQuestion): TicketAngle {
+  let known = remembered.get(workshop);
   if (known === undefined) {
     known = new Map();
-    remembered.set(yard, known);
+    remembered.set(workshop, known);
   }
   const key = JSON.stringify(question);
   let answer = known.get(key);
   if (answer === undefined) {
-    answer = askAngle(yard, question);
+    answer = askAngle(workshop, question);
     known.set(key, answer);
   }
   return answer;
 }
 
 /** A schedule asks for a few angles of a few sizes, over and over. */
-const remembered = new WeakMap<Yard, Map<string, AngleFound>>();
+const remembered = new WeakMap<Workshop, Map<string, TicketAngle>>();
 
-function askAngle(yard: Yard, question: CompensationQuestion): AngleFound {
-  const found = compensatedAngle(yard.log.calibration, question);
-  if (isRefusal(found)) return { shown: without(found, []), forClearance: question.angle };
+function askAngle(workshop: Workshop, question: CompensationQuestion): TicketAngle {
+  const found = compensatedAngle(workshop.log.calibration, question);
+  if (isRefusal(found)) return without(found, []);
   const trials = trialsOf(found);
-  const refusal = found.refusal === null ? null : reasonOf(yard, question, found.refusal);
-  if (refusal !== null) {
-    return { shown: without(withoutGuess(refusal, question.angle), trials), forClearance: found.angle };
-  }
-  const all = yard.log.calibration.weights.length;
+  const refusal = found.refusal === null ? null : reasonOf(workshop, question, found.refusal);
+  if (refusal !== null) return without(withoutGuess(refusal, question.angle), trials);
+  const all = workshop.log.calibration.weights.length;
   return {
-    shown: {
-      angle: found.angle,
-      low: found.low,
-      high: found.high,
-      plain: found.plain,
-      refusal: null,
-      trials,
-      otherTrials: all - found.trials,
-    },
-    forClearance: found.angle,
+    angle: found.angle,
+    low: found.low,
+    high: found.high,
+    plain: found.plain,
+    refusal: null,
+    trials,
+    otherTrials: all - found.trials,
   };
 }
 
 /** That a machine turns too little is no matter while no trial says how far it must turn. */
-function reasonOf(yard: Yard, question: CompensationQuestion, refusal: Refusal): Refusal {
+function reasonOf(workshop: Workshop, question: CompensationQuestion, refusal: Refusal): Refusal {
   if (refusal.code !== "beyond-machine-angle") return refusal;
-  const anywhere = compensatedAngle(yard.log.calibration, { ...question, largestAngle: null });
+  const anywhere = compensatedAngle(workshop.log.calibration, { ...question, largestAngle: null });
   return isRefusal(anywhere) ? anywhere : (anywhere.refusal ?? refusal);
 }
 

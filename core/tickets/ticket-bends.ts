@@ -2,8 +2,9 @@ import { bendMarks, type WorkStep } from "../bending/bend-marks";
 import { hookGap } from "../bending/hook-gap";
 import { developPath } from "../shapes/developed-length";
 import type { ResolvedShape } from "../shapes/resolve-shape";
+import type { BarToBend } from "../shop/bar-to-bend";
 import { isRefusal, refusalText } from "../units/refusal";
-import type { BarToBend, MachineTried } from "./choose-machine";
+import type { BarOnMachine } from "./bar-on-machine";
 import type { TicketBend, TicketCut, TicketWarning } from "./ticket";
 import { warn } from "./warn";
 
@@ -11,7 +12,7 @@ import { warn } from "./warn";
 export function ticketBends(
   bar: BarToBend,
   shape: ResolvedShape,
-  used: MachineTried,
+  used: BarOnMachine,
   cut: TicketCut | null,
   warnings: TicketWarning[],
 ): TicketBend[] {
@@ -52,7 +53,7 @@ export function ticketBends(
       ...mark,
       former: used.formers[bend - 1] as number,
       held: mark.swinging === "last end" ? "first end" : "last end",
-      compensated: used.angles[bend - 1]!.shown,
+      compensated: used.angles[bend - 1]!,
       turnedOver: ordered?.turnedOver ?? false,
       endForEnd: ordered?.endForEnd ?? false,
       swingRadius: ordered?.swingRadius ?? null,
@@ -64,7 +65,7 @@ export function ticketBends(
 /** A hook of 180 whose tail meets the held leg before it is bent far enough. */
 export function warnOfHooks(
   bar: BarToBend,
-  used: MachineTried,
+  used: BarOnMachine,
   bends: readonly TicketBend[],
   warnings: TicketWarning[],
 ): void {

@@ -1,8 +1,8 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { tolerancedBar, toleranceOf } from "../bar/tolerance-of";
 import { freeLeg } from "../bending/bend-marks";
 import type { PlanarPath } from "../shapes/path";
 import type { TicketCut, TicketDimension } from "./ticket";
-import { type TolerancedBar, toleranceOf } from "./tolerance-of";
 
 /** The length to cut and its tolerance: as typed, else as computed; null where there is neither. */
 export function ticketCut(facts: BarFacts): TicketCut | null {
@@ -43,9 +43,4 @@ export function freeLegName(path: PlanarPath): string | null {
   if (path.turns.length === 0) return null;
   const leg = freeLeg(path);
   return path.legs[leg]?.letter ?? `leg ${leg + 1}`;
-}
-
-/** What a tolerance turns on besides the length. */
-export function tolerancedBar(facts: BarFacts): TolerancedBar {
-  return { size: facts.bar?.size ?? null, isPlain: facts.isPlain, use: facts.use };
 }

@@ -1,4 +1,5 @@
 import type { Severity } from "../audit/finding";
+import type { Deviation } from "../bar/tolerance-of";
 import type { BarEnd, StopDistance } from "../bending/bend-marks";
 import type { SweepNote } from "../bending/bend-sweep";
 import type { ScheduleHead } from "../schedule/schedule-head";
@@ -75,12 +76,6 @@ export interface TicketDrawing {
   readonly diameter: number;
   /** inside, of every turn without its own */
   readonly radius: number;
-}
-
-/** Both unsigned. */
-export interface Deviation {
-  readonly plus: number;
-  readonly minus: number;
 }
 
 export interface TicketDimension {

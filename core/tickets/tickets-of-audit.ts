@@ -4,9 +4,9 @@ import { BarFacts } from "../bar/bar-facts";
 import { SheetFacts } from "../bar/sheet-facts";
 import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
+import type { Workshop } from "../shop/workshop";
 import { makeTicket } from "./make-ticket";
 import type { Ticket } from "./ticket";
-import type { Yard } from "./yard";
 
 /** Tickets of an audited book, and the rows that get none. */
 export interface AuditTickets {
@@ -16,7 +16,11 @@ export interface AuditTickets {
 }
 
 /** One ticket for every bar row of the report's sheets that still holds, with the findings on its row. */
-export function ticketsOfAudit(report: AuditReport, sheets: readonly Sheet[], yard: Yard): AuditTickets {
+export function ticketsOfAudit(
+  report: AuditReport,
+  sheets: readonly Sheet[],
+  workshop: Workshop,
+): AuditTickets {
   const { standard } = report;
   const byRow = new Map<string, Finding[]>();
   for (const finding of report.findings) {
@@ -38,7 +42,7 @@ export function ticketsOfAudit(report: AuditReport, sheets: readonly Sheet[], ya
         return [];
       }
       const findings = byRow.get(JSON.stringify([name, row])) ?? [];
-      return [makeTicket({ facts: new BarFacts(bar, facts, standard), yard, head, findings })];
+      return [makeTicket({ facts: new BarFacts(bar, facts, standard), workshop, head, findings })];
     });
   });
   return { tickets, dropped };

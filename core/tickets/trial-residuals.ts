@@ -2,8 +2,8 @@ import { groupName } from "../bending/calibrate";
 import { CALIBRATION_PRIOR } from "../bending/calibration.data";
 import { type Trial, trialSpringback } from "../bending/trial";
 import type { TrialProblem } from "../bending/trial-problem";
+import type { Workshop } from "../shop/workshop";
 import { Refusal, refusalText } from "../units/refusal";
-import type { Yard } from "./yard";
 
 /** One trial beside what the fit of the whole log expects of it. Degrees. */
 export interface ResidualPoint {
@@ -34,8 +34,8 @@ export interface TrialResiduals {
  * The residuals of a log, in its order, and its problems. `firstRow` is the sheet's own number of the
  * log's header row, so that rows are named as the user sees them.
  */
-export function trialResiduals(yard: Yard, firstRow: number): TrialResiduals {
-  const { calibration, problems } = yard.log;
+export function trialResiduals(workshop: Workshop, firstRow: number): TrialResiduals {
+  const { calibration, problems } = workshop.log;
   return {
     points: calibration.weights.map(({ trial, weight, residual }) => ({
       row: firstRow + trial.row,

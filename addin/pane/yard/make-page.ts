@@ -1,8 +1,8 @@
 import { type AuditSettings, readAsCorrected, runAudit, settingsFromText } from "../../../core/audit";
 import type { ScheduleReading, Sheet } from "../../../core/schedule";
-import { readShop, type Shop } from "../../../core/shop";
+import { readShop, type Shop, Workshop } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
-import { scheduleHead, type Ticket, ticketsOfAudit, yardOf } from "../../../core/tickets";
+import { scheduleHead, type Ticket, ticketsOfAudit } from "../../../core/tickets";
 import { type BundleItem, makeBundles } from "../../../core/totals";
 import { bundleLabelsPage } from "../../print/bundle-labels";
 import type { ScheduleHead } from "../../print/print-page";
@@ -72,7 +72,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
 function ticketsOf({ question, standard, shop, sheet, settings }: PageQuestion) {
   const sheets = sheetsToRead(sheet, question.shop, question.besides ?? NO_BESIDES);
   const report = runAudit({ sheets, only: sheet.name, standard, settings });
-  const { tickets, dropped } = ticketsOfAudit(report, [sheet], yardOf(shop, standard));
+  const { tickets, dropped } = ticketsOfAudit(report, [sheet], new Workshop(question.shop, standard));
   const rows = dropped.map(({ row }) => row).join(", ");
   const notes = [
     ...(shop === null ? ["the workbook has no Shop sheet: no bender, stock or trial is known"] : []),

@@ -1,9 +1,12 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { machinesFor } from "../../bar/bar-on-machines";
+import type { Machine } from "../../bending/machine";
+import type { BarToBend } from "../../shop/bar-to-bend";
+import type { Workshop } from "../../shop/workshop";
 import { isRefusal, refusalText } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { TRIALS_FIRST } from "../practice.data";
 import { defineRule } from "../rule";
-import type { BarJudgement, ShopFacts } from "../shop-facts";
 
 export default defineRule({
   code: "MACHINE110",
@@ -56,7 +59,8 @@ export default defineRule({
 
 interface BentGroup {
   readonly first: BarFacts;
-  readonly judgement: BarJudgement;
+  readonly bar: BarToBend;
+  readonly madeOn: Machine | null;
   readonly former: number;
   rows: number;
   /** whole degrees */
@@ -64,35 +68,41 @@ interface BentGroup {
 }
 
 /** Bars that one row of the log would speak for: bender, size, former and grade. */
-function groupsOf(bars: readonly BarFacts[], shop: ShopFacts): Iterable<BentGroup> {
+function groupsOf(bars: readonly BarFacts[], shop: Workshop): Iterable<BentGroup> {
   const groups = new Map<string, BentGroup>();
   for (const facts of bars) {
-    const judgement = shop.judge(facts);
+    const ranking = machinesFor(facts, shop);
+    const best = ranking?.verdicts[0];
+    if (ranking === null || best === undefined || ranking.notSearched === "rolled") continue;
     // without a former no trial can be made either, and the rack's own rule says so
-    if (judgement === null || judgement.former === null) continue;
-    const { bar, steel, madeOn, former } = judgement;
-    const key = `${madeOn?.name}|${bar.diameter}|${former}|${steel.grade}|${steel.letter}`;
-    let group = groups.get(key);
-    if (group === undefined) {
-      group = { first: facts, judgement, former, rows: 0, angles: new Set() };
-      groups.set(key, group);
+    if (best.faults.some(({ kind }) => kind === "former")) continue;
+    const { bar, made } = ranking;
+    const madeOn = made?.machine ?? null;
+    for (const former of new Set(best.formers)) {
+      const key = `${madeOn?.name}|${bar.diameter}|${former}|${bar.steel.grade}|${bar.steel.letter}`;
+      let group = groups.get(key);
+      if (group === undefined) {
+        group = { first: facts, bar, madeOn, former, rows: 0, angles: new Set() };
+        groups.set(key, group);
+      }
+      group.rows += 1;
+      bar.path.turns.forEach(({ angle }, turn) => {
+        if (best.formers[turn] === former) group.angles.add(Math.max(1, Math.round(Math.abs(angle))));
+      });
     }
-    group.rows += 1;
-    for (const { angle } of bar.path.turns) group.angles.add(Math.max(1, Math.round(Math.abs(angle))));
   }
   return groups.values();
 }
 
 /** The angles that the log bears on no bender asked, with the first one's reason; null where it bears all. */
-function unborneAngles({ judgement, former, angles }: BentGroup, shop: ShopFacts) {
-  const { bar, steel, madeOn } = judgement;
+function unborneAngles({ bar, madeOn, former, angles }: BentGroup, shop: Workshop) {
   const machines = madeOn === null ? shop.shop.benders : [madeOn];
   let reason: string | null = null;
   const unborne = [...angles]
     .sort((a, b) => a - b)
     .filter((degrees) => {
       for (const machine of machines) {
-        const found = shop.compensation({ diameter: bar.diameter, former }, steel, machine, degrees);
+        const found = shop.compensation({ diameter: bar.diameter, former }, bar.steel, machine, degrees);
         const refusal = isRefusal(found) ? found : found.refusal;
         if (refusal === null) return false;
         reason ??= refusalText(refusal);

@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { machinesFor } from "../../bar/bar-on-machines";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
 import type { Machine } from "../../bending/machine";
 import { isRefusal } from "../../units/refusal";
@@ -34,9 +35,10 @@ export default defineRule({
     if (shop === null) return;
     const seen = new Set<string>();
     for (const facts of sheet.bars) {
-      const judgement = shop.judge(facts);
-      if (judgement === null || judgement.madeOn === null) continue;
-      const { bar, madeOn } = judgement;
+      const ranking = machinesFor(facts, shop);
+      const madeOn = ranking?.made?.machine ?? null;
+      if (ranking === null || madeOn === null) continue;
+      const bar = { diameter: ranking.bar.diameter, yield: ranking.bar.steel.yield };
       const key = `${bar.diameter}|${bar.yield}|${madeOn.name}`;
       if (seen.has(key)) continue;
       seen.add(key);

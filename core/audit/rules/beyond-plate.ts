@@ -1,12 +1,13 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { steelOf } from "../../bar/bar-on-machines";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
+import type { Steel } from "../../shop/bar-to-bend";
 import type { Cutter } from "../../shop/shop";
 import { isRefusal } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { faultsOfKind } from "../faults-of-kind";
 import { OF_SHOP_SHEET } from "../practice.data";
 import { defineRule } from "../rule";
-import type { Steel } from "../shop-facts";
 
 export default defineRule({
   code: "MACHINE102",
@@ -42,16 +43,16 @@ export default defineRule({
   checkRow(facts, context, report) {
     const { shop } = context;
     if (shop === null || facts.diameter === null) return;
+    const steel = steelOf(facts, shop);
     for (const { fault, machine, outcome } of faultsOfKind("plate", facts, context)) {
       report({
         messageId: fault.plate.basis === "plate" ? "bend" : "bendEstimate",
         outcome,
         at: "size",
-        values: valuesOf(facts, shop.steelOf(facts), machine, fault.plate),
+        values: valuesOf(facts, steel, machine, fault.plate),
         cite: OF_SHOP_SHEET,
       });
     }
-    const steel = shop.steelOf(facts);
     const cutter = beyondCutters(shop.shop.cutters, facts.diameter, steel);
     if (cutter === null) return;
     const { name, plate, isSure } = cutter;

@@ -1,4 +1,4 @@
-import { linkSides } from "../link-sides";
+import { linkSides } from "../../bar/link-sides";
 import { memberSize } from "../member-size";
 import { COVER_GEOMETRY } from "../practice.data";
 import { defineRule } from "../rule";

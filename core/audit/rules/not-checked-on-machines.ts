@@ -1,18 +1,18 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { machinesFor } from "../../bar/bar-on-machines";
+import type { NotSearched } from "../../shop/machine-fault";
 import { exampleShop } from "../example-shop";
 import { LEGS_OF_TOOLING } from "../practice.data";
 import { defineRule } from "../rule";
-import type { NotSearched } from "../shop-facts";
 
-const REASONS: readonly NotSearched[] = ["planes", "bends", "formers", "rolled", "shapes"];
+const REASONS: readonly NotSearched[] = ["planes", "bends", "rolled", "shapes"];
 
 export default defineRule({
   code: "MACHINE111",
   name: "not-checked-on-machines",
   severity: "note",
   docs: {
-    summary:
-      "For some bars no order of bends was searched: bends in several planes, round several formers, or too many of them.",
+    summary: "For some bars no order of bends was searched: bends in several planes, or too many of them.",
     why: "A search in one plane is no proof for such bars: try one bar slowly. One note a sheet for each reason.",
     failing: [
       {
@@ -29,14 +29,12 @@ export default defineRule({
     rolled: "rolled, not bent about a former, so no bender was checked (such rows: {rows}): try one bar",
     shapes:
       "more different shapes than are searched for an order (rows not searched: {rows}): try one bar slowly",
-    formers:
-      "bent round several formers, so no order of bends was searched (such rows: {rows}): try one bar slowly",
   },
   checkSheet(sheet, { shop }, report) {
     if (shop === null || shop.shop.benders.length === 0) return;
     const found = new Map<NotSearched, { readonly first: BarFacts; rows: number }>();
     for (const facts of sheet.bars) {
-      const reason = isCurve(facts) ? "rolled" : (shop.judge(facts)?.notSearched ?? null);
+      const reason = isCurve(facts) ? "rolled" : (machinesFor(facts, shop)?.notSearched ?? null);
       if (reason === null) continue;
       const held = found.get(reason);
       if (held === undefined) found.set(reason, { first: facts, rows: 1 });

@@ -1,4 +1,4 @@
-import { isRefusal, Refusal, refusalText } from "../../units/refusal";
+import { Refusal, refusalText } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { defineRule } from "../rule";
 
@@ -28,16 +28,16 @@ export default defineRule({
     ],
   },
   messages: { rejected: "{reason}", asks: "{reason}", shown: "{reason}" },
-  checkShop({ shop: { trials }, log, sheet }, _context, report) {
-    if (trials === null || log === null) return;
-    if (isRefusal(log)) {
+  checkShop({ shop: { trials }, log, logRefusal, sheet }, _context, report) {
+    if (trials === null) return;
+    if (logRefusal !== null) {
       const place = { row: trials.top, column: trials.left };
-      report({ messageId: "rejected", place, values: { reason: refusalText(log) } });
+      report({ messageId: "rejected", place, values: { reason: refusalText(logRefusal) } });
       return;
     }
     for (const { row, outcome, reason } of [...log.problems, ...log.calibration.problems]) {
       const place = { row: trials.top + row, column: trials.left };
-      const values = { reason: refusalText(onSheet(reason, sheet.top + trials.top)) };
+      const values = { reason: refusalText(onSheet(reason, (sheet?.top ?? 0) + trials.top)) };
       if (outcome === "rejected") report({ messageId: "rejected", place, values });
       else if (outcome === "asks") report({ messageId: "asks", outcome: "unsure", place, values });
       else report({ messageId: "shown", severity: "note", place, values });

@@ -2,9 +2,8 @@ import { describe, expect, it } from "vitest";
 import { ticketPage } from "../../../addin/print/ticket-page";
 import { trialLogPage } from "../../../addin/print/trial-log-page";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
-import { readShop } from "../../../core/shop";
+import { Workshop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { yardOf } from "../../../core/tickets";
 import { BS8666, EMPTY_LOG, SHOP, ticketsOf } from "../../core/tickets/ticket-sheets";
 
 const head = { job: "Otter Weir", schedule: "OW-3", revision: "C", standard: "BS8666:2005" };
@@ -49,7 +48,7 @@ describe("ticketPage", () => {
   it("should say that no bender makes it, and why", () => {
     const blocked = textOf(page([["B1", "02", "H16", 1, 1, 1, 650, "11", 600, 60]]));
     expect(blocked).toContain("Machine none known to make it");
-    expect(blocked).toContain("unbendable on Bench 2, not sure of another bend 1 cannot be made first");
+    expect(blocked).toContain("unbendable on Bench 2, not sure of another leg B of 60 mm is too short");
   });
 
   it("should put what may hurt above the drawing", () => {
@@ -87,7 +86,7 @@ describe("trialLogPage", () => {
       "Shop",
       rows.map((row) => [...row]),
     );
-    return yardOf(readShop(sheet, BS8666), BS8666);
+    return new Workshop(sheet, BS8666);
   };
 
   it("should draw and list every group, and name the trial that does not fit", () => {

@@ -64,7 +64,7 @@ describe("makeTicket: marks, stops and order", () => {
     const ticket = one(["B1", "04", "H16", 1, 1, 1, 650, "11", 600, 60], SHOP);
     expect(ticket.order.kind).toBe("blocked");
     expect(ticket.order.kind === "blocked" && ticket.order.reasons.join()).toContain(
-      "bend 1 cannot be made first: swinging leg shorter than the pin's reach",
+      "leg B of 60 mm is too short: pin and back-rest need",
     );
     expect(ticket.machine.name).toBeNull();
     // of the old bender nothing is known, so it might make the bar
@@ -112,7 +112,9 @@ describe("makeTicket: the machine", () => {
       100,
     ]);
     expect(noFormer.machine.name).toBeNull();
-    expect(noFormer.machine.reasons.join()).toContain("no former of 100 mm: the rack holds 40, 48, 64, 140");
+    expect(noFormer.machine.reasons.join()).toContain(
+      "no former of 100 mm: the rack holds 40 mm, 48 mm, 64 mm, 140 mm",
+    );
     const beyond = one(["B1", "06", "H32", 1, 1, 1, 2225, "11", 1500, 800]);
     expect(beyond.machine.reasons.join()).toContain("is beyond Bench 2 by an estimate from its plate");
   });

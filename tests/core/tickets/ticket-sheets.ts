@@ -1,9 +1,9 @@
 import { BarFacts } from "../../../core/bar/bar-facts";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
-import { readShop } from "../../../core/shop";
+import { Workshop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { makeTicket, scheduleHead, type Ticket, yardOf } from "../../../core/tickets";
+import { makeTicket, scheduleHead, type Ticket } from "../../../core/tickets";
 
 export const BS8666 = resolveStandard("BS8666:2005") as Standard;
 
@@ -64,23 +64,19 @@ export function ticketsOf(
     ...rows,
   ]);
   const reading = readSchedule(sheet, standard);
-  const yard = yardOf(
+  const shopSheet =
     shop === null
       ? null
-      : readShop(
-          sheetFromRows(
-            "Shop",
-            shop.map((row) => [...row]),
-          ),
-          standard,
-        ),
-    standard,
-  );
+      : sheetFromRows(
+          "Shop",
+          shop.map((row) => [...row]),
+        );
+  const workshop = new Workshop(shopSheet, standard);
   const facts = new SheetFacts(sheet, reading);
   return reading.bars.map((bar) =>
     makeTicket({
       facts: new BarFacts(bar, facts, standard),
-      yard,
+      workshop,
       head: scheduleHead(reading),
       findings: [],
     }),

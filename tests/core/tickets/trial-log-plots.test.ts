@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
-import { readShop } from "../../../core/shop";
-import { compensationLines, trialResiduals, yardOf } from "../../../core/tickets";
+import { Workshop } from "../../../core/shop";
+import { compensationLines, trialResiduals } from "../../../core/tickets";
 import { BS8666, EMPTY_LOG, SHOP } from "./ticket-sheets";
 
 const yard = (rows: readonly (readonly Cell[])[]) => {
@@ -9,8 +9,7 @@ const yard = (rows: readonly (readonly Cell[])[]) => {
     "Shop",
     rows.map((row) => [...row]),
   );
-  const shop = readShop(sheet, BS8666);
-  return { ...yardOf(shop, BS8666), firstRow: (shop.trials?.top ?? 0) + 1 };
+  return new Workshop(sheet, BS8666);
 };
 const trial = (bentTo: number, released: number): Cell[] => [
   "2031-02-06",
@@ -27,7 +26,7 @@ const trial = (bentTo: number, released: number): Cell[] => [
 describe("trialResiduals", () => {
   it("should name a trial that does not fit by the sheet's own row, and keep it", () => {
     const shop = yard([...SHOP, trial(97, 91), trial(96.5, 75)]);
-    const { points, problems } = trialResiduals(shop, shop.firstRow);
+    const { points, problems } = trialResiduals(shop, shop.logRow);
     // the log's header is the tenth row, its fifth trial the fifteenth
     expect(points.map(({ row }) => row)).toEqual([11, 12, 13, 14, 15]);
     expect(points.filter(({ suspicious }) => suspicious).map(({ row }) => row)).toEqual([15]);

@@ -21,11 +21,25 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
+          // blocked only beyond 90 degrees, and without trials how far beyond is a guess
+          outcome: "unsure",
           message: expect.stringMatching(
             /^on Bench 2: bend 2 cannot be made after bend 1: swinging part against the held part at \d+ degrees/,
           ) as string,
         },
       ],
+    },
+    {
+      // three trials bear the overbend of 8 degrees, so the same is sure
+      rows: [{ size: "H12", shape: "21", A: 900, B: 100, C: 900, length: 1875 }],
+      shop: exampleShop({
+        trials: [
+          ["2031-03-02", "Bench 2", "H12", 48, "H", "bar", "K4", 98, 90],
+          ["2031-03-03", "Bench 2", "H12", 48, "H", "bar", "K4", 98, 90],
+          ["2031-03-03", "Bench 2", "H12", 48, "H", "bar", "K4", 98, 90],
+        ],
+      }),
+      says: [{ cell: "H2", message: expect.stringMatching(/^on Bench 2: bend 2 cannot be made/) as string }],
     },
     {
       // 70 + 20 + 20 = 110 on an orbit of 100

@@ -1,4 +1,4 @@
-import type { BarFacts } from "../bar/bar-facts";
+import type { BarFacts } from "./bar-facts";
 
 /** mm, outside: the two sides of a closed link whose A and B are its sides; null for any other bar. */
 export function linkSides(facts: BarFacts): { readonly long: number; readonly short: number } | null {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { toleranceOf } from "../../../core/bar/tolerance-of";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { toleranceOf } from "../../../core/tickets/tolerance-of";
 
 const aci = resolveStandard("ACI318:2019") as Standard;
 const australian = resolveStandard("AS3600:2018") as Standard;

@@ -1,5 +1,11 @@
 import type { Standard, ToleranceRow } from "../standards/port";
-import type { Deviation } from "./ticket";
+import type { BarFacts } from "./bar-facts";
+
+/** What a length may be out by, mm; both unsigned. */
+export interface Deviation {
+  readonly plus: number;
+  readonly minus: number;
+}
 
 /** What a tolerance may turn on besides the length. */
 export interface TolerancedBar {
@@ -7,6 +13,11 @@ export interface TolerancedBar {
   readonly size: string | null;
   readonly isPlain: boolean;
   readonly use: string;
+}
+
+/** What a tolerance turns on besides the length. */
+export function tolerancedBar(facts: BarFacts): TolerancedBar {
+  return { size: facts.bar?.size ?? null, isPlain: facts.isPlain, use: facts.use };
 }
 
 /**
