@@ -15,8 +15,16 @@ import { tonnage } from "./tonnage";
 const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, tickets, recalc, compare, standards];
 
 const streams = new ProcessStreams();
-process.exitCode = await run(process.argv.slice(2));
-streams.flush();
+process.exitCode = ended(await run(process.argv.slice(2)));
+
+/** A reader that has left has what it wanted; any other result that could not be written is an error. */
+function ended(code: ExitCode): ExitCode {
+  streams.flush();
+  if (streams.failure === null) return code;
+  if (streams.failure === "EPIPE") return code === 2 ? 2 : 0;
+  streams.note(`barwright: the results cannot be written (${streams.failure})`);
+  return 2;
+}
 
 async function run([name, ...args]: readonly string[]): Promise<ExitCode> {
   if (name === undefined || name === "help" || name === "--help" || name === "-h") {

@@ -4,7 +4,7 @@ import type { Sheet } from "../../core/schedule";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { InputRefused } from "./input-refused";
-import { readCsv } from "./read-csv";
+import { readCsv, refuseTooLong } from "./read-csv";
 
 /** A schedule file, whichever kind it is. */
 export interface Book {
@@ -19,10 +19,11 @@ export interface Book {
 
 /** Opens a .xlsx, .xlsm or .csv file. */
 export function openBook(path: string): Book {
-  const bytes = readBytes(path);
   const name = basename(path);
+  const isText = /^\.(csv|tsv|txt)$/i.test(extname(path));
+  const bytes = readBytes(path, isText);
   const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
-  if (/^\.(csv|tsv|txt)$/i.test(extname(path)) && !isZip) {
+  if (isText && !isZip) {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
     return { name, workbook: null, sheetNames: [sheet.name], read: () => sheet, setting: () => null };
   }
@@ -36,10 +37,11 @@ export function openBook(path: string): Book {
   };
 }
 
-function readBytes(path: string): Uint8Array {
+function readBytes(path: string, isText: boolean): Uint8Array {
   try {
-    if (statSync(path).isDirectory())
-      throw new InputRefused(`${path} is a folder: name a .xlsx or .csv file`);
+    const stat = statSync(path);
+    if (stat.isDirectory()) throw new InputRefused(`${path} is a folder: name a .xlsx or .csv file`);
+    if (isText) refuseTooLong(stat.size, basename(path));
     return readFileSync(path);
   } catch (error) {
     if (error instanceof InputRefused) throw error;

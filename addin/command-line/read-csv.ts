@@ -3,10 +3,14 @@ import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule";
 import { LAST_COLUMN, LAST_ROW } from "../workbook/cell-address";
 import { InputRefused } from "./input-refused";
 
+/** Bytes of a file and cells in it that are read; a full sheet of seventeen columns is within. */
+const LONGEST_FILE = 256 * 1024 * 1024;
+const MOST_CELLS = 20_000_000;
 const DELIMITERS = [",", ";", "\t", "|"] as const;
 
 /** A schedule kept as text: encoding, delimiter and decimal sign are found by themselves. */
 export function readCsv(bytes: Uint8Array, name: string): Sheet {
+  refuseTooLong(bytes.length, name);
   if (bytes.includes(0) && !hasUtf16Mark(bytes)) {
     throw new InputRefused(`${name} is not a text file: .xlsx and .csv are read`);
   }
@@ -15,6 +19,11 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
   // the hint is a row of the sheet in no program, but it is a line of the file: rows keep their numbers
   if (hint !== null) text = `\n${text.slice(hint[0].length)}`;
   const delimiter = hint?.[1] ?? findDelimiter(text);
+  const cells = count(text, delimiter) + count(text, "\n");
+  if (cells > MOST_CELLS)
+    throw new InputRefused(
+      `${name} has about ${grouped(cells)} cells, and ${grouped(MOST_CELLS)} are read: cut the file`,
+    );
   let records: string[][];
   try {
     records = parse(text, {
@@ -37,6 +46,25 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
     delimiter !== "," && records.some((row) => row.some((cell) => /^-?\d+,\d{1,2}$/.test(cell)));
   const rows = records.map((row) => row.map((cell) => readCell(cell, hasDecimalComma)));
   return { ...sheetFromRows(name, rows), name };
+}
+
+/** Refuses a text file that is longer than any schedule, before it is read where the caller knows its length. */
+export function refuseTooLong(bytes: number, name: string): void {
+  if (bytes <= LONGEST_FILE) return;
+  const mebibytes = (size: number): string => grouped(Math.ceil(size / (1024 * 1024)));
+  throw new InputRefused(
+    `${name} has ${mebibytes(bytes)} MiB, and at most ${mebibytes(LONGEST_FILE)} MiB are read: cut the file`,
+  );
+}
+
+function grouped(number: number): string {
+  return number.toLocaleString("en");
+}
+
+function count(text: string, sign: string): number {
+  let found = 0;
+  for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1)) found += 1;
+  return found;
 }
 
 /** Numbers in their plain spelling become numbers; "007" and "1.50" stay the texts they are. */

@@ -1,28 +1,111 @@
-import { existsSync, writeFileSync } from "node:fs";
-import { dirname, extname, resolve } from "node:path";
+import { randomBytes } from "node:crypto";
+import {
+  accessSync,
+  type BigIntStats,
+  closeSync,
+  constants,
+  existsSync,
+  fchmodSync,
+  fsyncSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+  writeSync,
+} from "node:fs";
+import { basename, dirname, extname, join, resolve } from "node:path";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { InputRefused } from "./input-refused";
 
-/** Refuses a copy that would take its original's place, or has no folder to lie in. */
+/**
+ * Refuses a copy that would take its original's place, by whatever path, link or spelling it is reached,
+ * or that has no folder to lie in.
+ */
 export function refuseTarget(path: string, out: string): void {
-  if (resolve(path) === resolve(out))
-    throw new InputRefused("--out names the book itself: name another file");
-  if (!existsSync(dirname(resolve(out))))
-    throw new InputRefused(`there is no folder ${dirname(out)} to write to`);
+  const folder = dirname(resolve(out));
+  if (!existsSync(folder)) throw new InputRefused(`there is no folder ${dirname(out)} to write to`);
+  if (isSameFile(path, out)) throw new InputRefused("--out names the book itself: name another file");
+  if (statOf(out)?.isDirectory() === true)
+    throw new InputRefused(`--out ${out} is a folder: name a file in it`);
+  if (spelling(path) === spelling(out))
+    throw new InputRefused(
+      "--out differs from the book's own name in case alone, which is the same file on many disks: name another file",
+    );
 }
+
+/** One and the same file, under two names or one: links lead to the same place, hard links to the same node. */
+function isSameFile(one: string, other: string): boolean {
+  const [a, b] = [statOf(one), statOf(other)];
+  if (a !== null && b !== null && a.ino !== 0n) return a.dev === b.dev && a.ino === b.ino;
+  return resolve(one) === resolve(other);
+}
+
+function statOf(path: string): BigIntStats | null {
+  return statSync(path, { bigint: true, throwIfNoEntry: false }) ?? null;
+}
+
+/** Where a file lies, as a disk reads it that tells neither case nor how an accent is written. */
+function spelling(path: string): string {
+  const folder = dirname(resolve(path));
+  const whole = existsSync(path)
+    ? realpathSync(path)
+    : join(existsSync(folder) ? realpathSync(folder) : folder, basename(path));
+  return whole.normalize("NFC").toLowerCase();
+}
+
+/** Words of a content type, and how a file of it is named. */
+const KINDS = [
+  ["template.macroEnabled", ".xltm"],
+  ["template.main", ".xltx"],
+  ["macroEnabled", ".xlsm"],
+] as const;
 
 /** Refuses a copy's name that says another kind of file than the book is: Excel would not open it. */
 export function refuseKind(workbook: Workbook, out: string): void {
-  const isMacro = workbook.parts.text("[Content_Types].xml").includes("macroEnabled");
-  const kind = isMacro ? ".xlsm" : ".xlsx";
+  const type = workbook.parts.contentType(workbook.workbookPart);
+  const kind = KINDS.find(([word]) => type.includes(word))?.[1] ?? ".xlsx";
   if (extname(out).toLowerCase() === kind) return;
   throw new InputRefused(`--out ${out}: the copy is of the book's own kind, so name it ${kind}`);
 }
 
+/**
+ * Writes a file beside its place and moves it there when it is whole: what stood there before is there
+ * still where the disk is full or the program is stopped.
+ */
 export function writeCopy(path: string, bytes: Uint8Array): void {
   try {
-    writeFileSync(path, bytes);
+    const old = statOf(path);
+    // a pipe or device has nothing to lose
+    if (old !== null && !old.isFile()) {
+      writeFileSync(path, bytes);
+      return;
+    }
+    if (old !== null) accessSync(path, constants.W_OK);
+    const place = old === null ? resolve(path) : realpathSync(path);
+    const beside = join(dirname(place), `.barwright-${process.pid}-${randomBytes(4).toString("hex")}.part`);
+    try {
+      writeWhole(beside, bytes, old === null ? null : Number(old.mode) & 0o777);
+      renameSync(beside, place);
+    } catch (error) {
+      rmSync(beside, { force: true });
+      throw error;
+    }
   } catch (error) {
-    throw new InputRefused(`${path} cannot be written (${(error as NodeJS.ErrnoException).code})`);
+    throw new InputRefused(
+      `${path} cannot be written (${(error as NodeJS.ErrnoException).code}): nothing was changed`,
+    );
+  }
+}
+
+function writeWhole(path: string, bytes: Uint8Array, mode: number | null): void {
+  const file = openSync(path, "wx", 0o666);
+  try {
+    if (mode !== null) fchmodSync(file, mode);
+    for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
   }
 }

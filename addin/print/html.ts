@@ -20,9 +20,9 @@ function printed(part: Exclude<Part, null>): string {
   return escapeText(String(part));
 }
 
-/** Text safe between tags and inside quoted attributes. */
+/** Text safe between tags and inside quoted attributes; control characters, which no page may hold, are left out. */
 export function escapeText(text: string): string {
-  return text.replace(/[&<>"']/g, (character) => ENTITIES[character] ?? character);
+  return text.replace(/[&<>"']|[^\P{Cc}\t\n\r]/gu, (character) => ENTITIES[character] ?? "");
 }
 
 const ENTITIES: Record<string, string> = {

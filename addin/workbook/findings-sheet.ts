@@ -19,6 +19,8 @@ const GAP = 3;
 const BLOCK_LEFT = HEADINGS.length + 1;
 /** the rule that finds bars of which a later revision stands in the workbook */
 const SUPERSEDED = "superseded-revision";
+/** characters of a cell, so that one that quotes a whole cell of a schedule can be read and held */
+const LONGEST_WORDS = 1_500;
 /** rows that stay in view and are printed on every page */
 const TITLE_ROWS = 2;
 
@@ -94,7 +96,11 @@ function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): F
 
 function findingRow(finding: Finding): FindingsCell[] {
   const { sheet, cell } = finding;
-  const words = (value: string | null): FindingsCell => ({ value, wrap: true, ruled: true });
+  const words = (value: string | null): FindingsCell => ({
+    value: value === null || value.length <= LONGEST_WORDS ? value : `${value.slice(0, LONGEST_WORDS)} ...`,
+    wrap: true,
+    ruled: true,
+  });
   return [
     { value: finding.severity, flag: finding.severity, ruled: true },
     words(sheet),

@@ -16,9 +16,19 @@ export async function buildPackage(
   parts: ReadonlyMap<string, string> = new Map(),
 ): Promise<Uint8Array> {
   const zip = new JSZip();
+  const kind = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+  const types = [
+    '<Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>',
+    '<Default Extension="xml" ContentType="application/xml"/>',
+    `<Override PartName="/xl/workbook.xml" ContentType="${kind}.sheet.main+xml"/>`,
+    ...sheets.map(
+      (_, index) =>
+        `<Override PartName="/xl/worksheets/sheet${index + 1}.xml" ContentType="${kind}.worksheet+xml"/>`,
+    ),
+  ];
   zip.file(
     "[Content_Types].xml",
-    '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>',
+    `<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${types.join("")}</Types>`,
   );
   zip.file(
     "_rels/.rels",

@@ -1,8 +1,10 @@
 import { execFileSync, spawn } from "node:child_process";
-import { mkdtempSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
+import { copyFaults } from "./copy-faults";
 
 /** What a run of the command line left behind. */
 export interface CommandRun {
@@ -23,8 +25,9 @@ export function barwrightBundle(): string {
   return bundle;
 }
 
-/** Runs the bundle as a child process. */
+/** Runs the bundle as a child process. A workbook that it wrote is held against the one it was made of. */
 export function barwright(args: readonly string[], input = ""): Promise<CommandRun> {
+  const before = stampOf(outOf(args));
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [barwrightBundle(), ...args]);
     const out: Buffer[] = [];
@@ -33,8 +36,41 @@ export function barwright(args: readonly string[], input = ""): Promise<CommandR
     child.stderr.on("data", (piece: Buffer) => err.push(piece));
     child.on("error", reject);
     child.on("close", (exit) => {
-      resolve({ exit, out: Buffer.concat(out).toString(), err: Buffer.concat(err).toString() });
+      const run = { exit, out: Buffer.concat(out).toString(), err: Buffer.concat(err).toString() };
+      refuseFaultyCopy(args, before).then(() => resolve(run), reject);
     });
     child.stdin.end(input);
   });
+}
+
+/** Commands that write values into cells of the book's own. */
+const WRITES_CELLS = ["recalc", "cutplan"];
+/** Beyond this a test that means speed, not shape. */
+const LARGEST = 2_000_000;
+
+async function refuseFaultyCopy(args: readonly string[], before: string | null): Promise<void> {
+  const out = outOf(args);
+  const book = args.slice(1).find((arg, index) => BOOK.test(arg) && args[index] !== "--out");
+  if (out === null || book === undefined || stampOf(out) === before || !existsSync(book)) return;
+  const original = readFileSync(book);
+  if (original.length > LARGEST) return;
+  const copy = readFileSync(out);
+  const sheets = WRITES_CELLS.includes(args[0] ?? "") ? openWorkbook(original).sheets : [];
+  const faults = await copyFaults(original, copy, new Set(["Findings", ...sheets.map(({ name }) => name)]));
+  if (faults.length > 0)
+    throw new Error(`${args.join(" ")} wrote a faulty copy: ${faults.slice(0, 9).join("; ")}`);
+}
+
+const BOOK = /\.xls[xm]$/i;
+
+function outOf(args: readonly string[]): string | null {
+  const out = args[args.indexOf("--out") + 1] ?? "";
+  return args.includes("--out") && BOOK.test(out) ? out : null;
+}
+
+/** Changes when the file is written; null where there is none. */
+function stampOf(path: string | null): string | null {
+  if (path === null || !existsSync(path)) return null;
+  const { mtimeMs, ino } = statSync(path);
+  return `${mtimeMs} ${ino}`;
 }

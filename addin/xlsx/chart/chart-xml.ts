@@ -2,7 +2,7 @@ import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { columnLetters } from "../../workbook/cell-address";
 import { seriesLook } from "../../workbook/series-colours";
 import type { StackedBars } from "../../workbook/stacked-bars";
-import { encodeXml } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
 
 const CHART_SPACE = "http://schemas.openxmlformats.org/drawingml/2006/chart";
 const DRAWING_SPACE = "http://schemas.openxmlformats.org/drawingml/2006/main";

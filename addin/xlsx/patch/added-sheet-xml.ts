@@ -3,7 +3,7 @@ import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names"
 import { cellAddress, LAST_COLUMN } from "../../workbook/cell-address";
 import { ROW_PX, type StackedBars } from "../../workbook/stacked-bars";
 import { wrappedLines } from "../../workbook/wrapped-lines";
-import { encodeCellText, encodeXml } from "../xml/xml-text";
+import { encodeCellText, encodeXml } from "../xml/encode-xml";
 import { filledRange, storedResult } from "./stored-result";
 import type { StylePatch } from "./style-patch";
 

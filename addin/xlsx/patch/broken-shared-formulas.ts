@@ -1,7 +1,8 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAddress } from "../../workbook/cell-address";
 import type { ScannedCell } from "../read/scan-cells";
-import { attribute, decodeXml, encodeXml, findElement, type XmlElement } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
+import { attribute, decodeXml, findElement, type XmlElement } from "../xml/xml-text";
 
 /**
  * A shared formula is written in its first cell only. Where that cell is overwritten, the others get

@@ -1,5 +1,6 @@
 import { type PackageParts, relationshipsPart } from "../read/package-parts";
-import { attribute, encodeXml, findElement, xmlTags } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
+import { attribute, insertInto, prefixInScope, rootNamespace, rootTag, xmlTags } from "../xml/xml-text";
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const STRICT_OFFICE = "http://purl.oclc.org/ooxml/officeDocument/relationships";
@@ -10,6 +11,8 @@ const STRICT_SPACES: readonly (readonly [string, string])[] = [
   ["http://schemas.openxmlformats.org/spreadsheetml/2006/main", STRICT_MAIN],
   ["http://schemas.openxmlformats.org/drawingml/2006/", "http://purl.oclc.org/ooxml/drawingml/"],
 ];
+
+const RELATIONSHIPS = "application/vnd.openxmlformats-package.relationships+xml";
 
 /** How content types of spreadsheet parts begin. */
 export const SPREADSHEET_KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
@@ -26,7 +29,7 @@ export class PackageEdit {
     readonly parts: PackageParts,
     workbookPart: string,
   ) {
-    this.isStrict = parts.text(workbookPart).includes(STRICT_MAIN);
+    this.isStrict = rootNamespace(parts.text(workbookPart)) === STRICT_MAIN;
   }
 
   text(part: string): string {
@@ -41,11 +44,16 @@ export class PackageEdit {
     this.texts.set(part, text);
   }
 
-  /** Adds a part under the first free number, "xl/comments#.xml", and registers its content type. */
+  /**
+   * Adds a part under the first free number, "xl/comments#.xml", and registers its content type. One of
+   * which a workbook has but one, "xl/styles.xml", keeps that name where it is free.
+   */
   add(pattern: string, text: string, type: string, extension: string | null = null): string {
-    let number = 1;
-    while (this.has(pattern.replace("#", String(number)))) number += 1;
-    const part = pattern.replace("#", String(number));
+    let part = pattern.replace("#", "1");
+    for (let number = 2; this.has(part); number += 1)
+      part = pattern.includes("#")
+        ? pattern.replace("#", String(number))
+        : pattern.replace(/(?=\.\w+$)/, String(number));
     this.set(part, this.inDialect(text));
     this.types.push({ part, type, extension });
     return part;
@@ -63,23 +71,18 @@ export class PackageEdit {
     const empty =
       '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
       '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>';
-    let xml = this.has(rels) ? this.text(rels) : empty;
-    const root = findElement(xml, "Relationships");
-    if (root !== null && root.tag.kind === "empty") {
-      const open = xml.slice(root.start, root.end).replace(/\s*\/>$/, ">");
-      xml = `${xml.slice(0, root.start)}${open}</${root.tag.prefix}Relationships>${xml.slice(root.end)}`;
-    }
+    const xml = this.has(rels) ? this.text(rels) : empty;
+    if (!this.has(rels)) this.types.push({ part: rels, type: RELATIONSHIPS, extension: "rels" });
     let highest = 0;
     for (const tag of xmlTags(xml)) {
-      const number = /^rId(\d+)$/i.exec(attribute(tag.attributes, "Id") ?? "");
+      const number = /^rId(\d{1,9})$/i.exec(attribute(tag.attributes, "Id") ?? "");
       if (number !== null) highest = Math.max(highest, Number(number[1]));
     }
     const id = `rId${highest + 1}`;
-    const prefix = root?.tag.prefix ?? "";
+    const prefix = rootTag(xml)?.prefix ?? "";
     const kind = type.startsWith("http") ? type : `${this.isStrict ? STRICT_OFFICE : OFFICE}/${type}`;
     const line = `<${prefix}Relationship Id="${id}" Type="${kind}" Target="/${encodeXml(to)}"/>`;
-    const close = xml.lastIndexOf(`</${prefix}Relationships`);
-    this.set(rels, xml.slice(0, close) + line + xml.slice(close));
+    this.set(rels, insertInto(xml, "Relationships", line));
     return id;
   }
 
@@ -102,11 +105,14 @@ export class PackageEdit {
     }
   }
 
-  /** A relationship attribute with the prefix that the part gives to that namespace, declared where it has none. */
-  relationshipAttribute(xml: string, id: string): string {
+  /**
+   * A relationship attribute with the prefix that its namespace has in the tags about it, the outermost
+   * first; declared where it has none.
+   */
+  relationshipAttribute(about: readonly string[], id: string): string {
     const space = this.isStrict ? STRICT_OFFICE : OFFICE;
-    const declared = new RegExp(`xmlns:([\\w.-]+)=["']${space}["']`).exec(xml);
-    return declared === null ? `xmlns:r="${space}" r:id="${id}"` : `${declared[1]}:id="${id}"`;
+    const prefix = prefixInScope(space, about);
+    return prefix === null ? `xmlns:r="${space}" r:id="${id}"` : `${prefix}:id="${id}"`;
   }
 
   /** Changed and added texts, content types among them. */
@@ -123,8 +129,9 @@ export class PackageEdit {
     if (this.types.length === 0 && this.removed.size === 0) return null;
     const part = this.parts.nameOf("[Content_Types].xml") ?? "[Content_Types].xml";
     let xml = this.text(part);
-    const prefix = findElement(xml, "Types")?.tag.prefix ?? "";
-    for (const name of this.removed) {
+    const prefix = rootTag(xml)?.prefix ?? "";
+    // an old entry for a part that is added anew would be a second one
+    for (const name of [...this.removed, ...this.types.map(({ part: added }) => added)]) {
       for (const tag of xmlTags(xml)) {
         const path = attribute(tag.attributes, "PartName");
         if (path?.toLowerCase() !== `/${name.toLowerCase()}`) continue;
@@ -146,8 +153,7 @@ export class PackageEdit {
         lines = `<${prefix}Default Extension="${extension}" ContentType="${type}"/>${lines}`;
       }
     }
-    const close = xml.lastIndexOf(`</${prefix}Types`);
-    return [part, xml.slice(0, close) + lines + xml.slice(close)];
+    return [part, insertInto(xml, "Types", lines)];
   }
 
   /** A new part's text in the dialect of the file. */

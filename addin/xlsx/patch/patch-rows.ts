@@ -5,7 +5,8 @@ import type { CellWrite, FlagBand, SheetChanges } from "../../workbook/sheet-cha
 import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
 import type { SheetPiece } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { attribute, encodeCellText, encodeXml, findElement, withAttribute } from "../xml/xml-text";
+import { encodeCellText, encodeXml } from "../xml/encode-xml";
+import { attribute, findElement, withAttribute } from "../xml/xml-text";
 import { BrokenSharedFormulas } from "./broken-shared-formulas";
 import { filledRange, storedResult } from "./stored-result";
 import type { StylePatch } from "./style-patch";

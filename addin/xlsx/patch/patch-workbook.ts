@@ -2,11 +2,10 @@ import type { AddedSheet } from "../../workbook/added-sheet";
 import type { SheetChanges } from "../../workbook/sheet-changes";
 import { withDefinedNames } from "../read/defined-names";
 import type { Workbook } from "../read/open-workbook";
-import type { SheetLayout } from "../read/read-sheet";
 import { sheetPieces } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
-import { attribute, findElement, withAttribute, xmlTags } from "../xml/xml-text";
+import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 import { type Deflater, ZipWriter } from "../zip/write-zip";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
@@ -53,8 +52,11 @@ export function patchWorkbook(
     if (change.clear === true) notes.removeOurs();
     const drawing = notes.add(change.notes ?? []);
     const patch = new RowPatch(change, styles, columnStyles(layout.head), arrayMark);
+    const root = rootTag(layout.head);
     const tail =
-      drawing === null ? layout.tail : withDrawing(layout, edit.relationshipAttribute(layout.head, drawing));
+      drawing === null || root === null
+        ? layout.tail
+        : withDrawing(layout.tail, root.prefix, edit.relationshipAttribute([root.attributes], drawing));
     rewritten.add(listing.part);
     zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, tail));
     wroteValues ||= patch.wroteValues;
@@ -128,17 +130,17 @@ const BEHIND_DRAWING = [
   "AlternateContent",
 ];
 
-function withDrawing(layout: SheetLayout, relationship: string): string {
-  const { tail } = layout;
-  const prefix =
-    findElement(layout.head, "sheetData")?.tag.prefix ?? /<([\w.-]+:)worksheet/.exec(layout.head)?.[1] ?? "";
-  let at = tail.lastIndexOf(`</${prefix}worksheet`);
+function withDrawing(tail: string, prefix: string, relationship: string): string {
+  let at = lastClosingTag(tail, `${prefix}worksheet`)?.start ?? tail.length;
   let depth = 0;
   for (const tag of xmlTags(tail)) {
     if (depth === 0 && tag.kind !== "close" && BEHIND_DRAWING.includes(tag.name)) {
       at = tag.start;
       break;
     }
+    // one that leads nowhere makes room
+    if (depth === 0 && tag.kind === "empty" && tag.name === "legacyDrawing")
+      return `${tail.slice(0, tag.start)}<${prefix}legacyDrawing ${relationship}/>${tail.slice(tag.end)}`;
     if (tag.kind === "open") depth += 1;
     else if (tag.kind === "close" && tag.name !== "sheetData") depth -= 1;
   }
@@ -169,7 +171,7 @@ function dropCalculationChain(edit: PackageEdit, workbookPart: string): void {
 function putStyles(edit: PackageEdit, workbook: Workbook, styles: StylePatch): void {
   if (workbook.stylesPart !== null) edit.set(workbook.stylesPart, styles.text());
   else {
-    const part = edit.add("xl/styles#.xml", styles.text(), `${KIND}.styles+xml`);
+    const part = edit.add("xl/styles.xml", styles.text(), `${KIND}.styles+xml`);
     edit.relate(workbook.workbookPart, "styles", part);
   }
 }
@@ -188,7 +190,7 @@ function findOrAddMark(edit: PackageEdit, workbookPart: string): number {
   const name = part === undefined ? null : edit.parts.nameOf(part);
   if (name === null) {
     const xml = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${DYNAMIC_ARRAY_METADATA}`;
-    const added = edit.add("xl/metadata#.xml", xml, `${KIND}.sheetMetadata+xml`);
+    const added = edit.add("xl/metadata.xml", xml, `${KIND}.sheetMetadata+xml`);
     edit.relate(workbookPart, "sheetMetadata", added);
     return 1;
   }

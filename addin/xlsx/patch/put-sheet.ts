@@ -1,11 +1,13 @@
 import type { AddedSheet } from "../../workbook/added-sheet";
+import { freeSheetName } from "../../workbook/free-sheet-name";
 import type { StackedBars } from "../../workbook/stacked-bars";
 import { chartDrawingXml, chartXml } from "../chart/chart-xml";
 import { withDefinedNames } from "../read/defined-names";
-import type { Workbook } from "../read/open-workbook";
+import { sheetTags, type Workbook } from "../read/open-workbook";
 import { relationshipsPart } from "../read/package-parts";
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { attribute, encodeXml, findElement, xmlTags } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
+import { attribute, findElement, insertInto, rootTag } from "../xml/xml-text";
 import { addedSheetXml } from "./added-sheet-xml";
 import { type PackageEdit, SPREADSHEET_KIND } from "./package-edit";
 import { partsOnlyOf } from "./parts-only-of";
@@ -13,6 +15,8 @@ import type { StylePatch } from "./style-patch";
 
 const DRAWING = "application/vnd.openxmlformats-officedocument.drawing+xml";
 const CHART = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
+/** The highest that a sheet may be numbered (ECMA-376-1:2016, 18.2.19, from memory). */
+const LAST_SHEET_ID = 65_534;
 const PRINT_NAMES = { area: "_xlnm.Print_Area", titles: "_xlnm.Print_Titles" } as const;
 
 /**
@@ -30,7 +34,7 @@ export function putSheet(
   const { workbookPart } = workbook;
   const held = sheetNames(edit.text(workbookPart));
   const old = replaces === null ? undefined : workbook.sheet(replaces);
-  const name = old?.name ?? freeName(sheet.name, held);
+  const name = old?.name ?? freeSheetName(sheet.name, held);
   if (old !== undefined) {
     for (const part of partsOnlyOf(edit.parts, old.part)) {
       edit.remove(part);
@@ -65,7 +69,7 @@ function addDrawing(
   const drawingPart = edit.add("xl/drawings/drawing#.xml", "", DRAWING);
   const chartId = edit.relate(drawingPart, "chart", chartPart);
   edit.set(drawingPart, edit.inDialect(chartDrawingXml(chart, chartId)));
-  return edit.relationshipAttribute("", edit.relate(sheetPart, "drawing", drawingPart));
+  return edit.relationshipAttribute([], edit.relate(sheetPart, "drawing", drawingPart));
 }
 
 function register(edit: PackageEdit, workbookPart: string, part: string, name: string): void {
@@ -73,28 +77,17 @@ function register(edit: PackageEdit, workbookPart: string, part: string, name: s
   const xml = edit.text(workbookPart);
   const list = findElement(xml, "sheets");
   if (list === null) throw new UnreadableWorkbook("the workbook lists no sheets: it is damaged");
-  let highest = 0;
-  for (const tag of xmlTags(xml)) {
-    if (tag.name !== "sheet" || tag.kind === "close") continue;
-    highest = Math.max(highest, Number(attribute(tag.attributes, "sheetId") ?? 0));
-  }
-  const relationship = edit.relationshipAttribute(xml, id);
-  const line = `<${list.tag.prefix}sheet name="${encodeXml(name)}" sheetId="${highest + 1}" ${relationship}/>`;
-  edit.set(workbookPart, xml.slice(0, list.innerEnd) + line + xml.slice(list.innerEnd));
+  const used = sheetTags(xml).map((tag) => Number(attribute(tag.attributes, "sheetId") ?? 0));
+  const next = used.reduce((most, each) => (each > most && each < LAST_SHEET_ID ? each : most), 0) + 1;
+  const about = [rootTag(xml)?.attributes ?? "", list.tag.attributes];
+  const relationship = edit.relationshipAttribute(about, id);
+  const line = `<${list.tag.prefix}sheet name="${encodeXml(name)}" sheetId="${next}" ${relationship}/>`;
+  edit.set(workbookPart, insertInto(xml, "sheets", line));
 }
 
 /** Names in the order that names of single sheets count by. */
 function sheetNames(xml: string): string[] {
-  return [...xmlTags(xml)]
-    .filter((tag) => tag.name === "sheet" && tag.kind !== "close")
-    .map((tag) => attribute(tag.attributes, "name") ?? "");
-}
-
-function freeName(wanted: string, held: readonly string[]): string {
-  const taken = new Set(held.map((name) => name.toLowerCase()));
-  let name = wanted;
-  for (let number = 2; taken.has(name.toLowerCase()); number += 1) name = `${wanted} (${number})`;
-  return name;
+  return sheetTags(xml).map((tag) => attribute(tag.attributes, "name") ?? "");
 }
 
 /** What is printed of a sheet and repeated on each page stands in names that every spreadsheet knows. */

@@ -1,6 +1,15 @@
 import { cellAddress, parseAddress } from "../../workbook/cell-address";
 import type { CellNote } from "../../workbook/sheet-changes";
-import { attribute, encodeCellText, findElement, findElements, xmlTags } from "../xml/xml-text";
+import { encodeCellText } from "../xml/encode-xml";
+import {
+  attribute,
+  findElement,
+  findElements,
+  insertInto,
+  rootTag,
+  withAttribute,
+  xmlTags,
+} from "../xml/xml-text";
 import type { PackageEdit } from "./package-edit";
 
 /** Author of the notes that we add: by it they are found again. */
@@ -11,6 +20,8 @@ const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const COMMENTS = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
 const DRAWING = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 const SHAPES_PER_CLUSTER = 1024;
+/** so that the numbers of a damaged file make no number too great to count on from */
+const LAST_CLUSTER = 1_000_000;
 
 /**
  * Adds and removes the notes of one sheet: the comments part holds the words, an old-style drawing part
@@ -91,7 +102,13 @@ export class SheetNotes {
   private addWords(notes: readonly CellNote[]): void {
     const empty = `${HEAD}<comments xmlns="${MAIN}"><authors></authors><commentList></commentList></comments>`;
     let xml = this.comments === null ? empty : this.edit.text(this.comments);
-    const prefix = findElement(xml, "comments")?.tag.prefix ?? "";
+    const prefix = rootTag(xml)?.prefix ?? "";
+    for (const list of ["commentList", "authors"]) {
+      if (findElement(xml, list) !== null) continue;
+      const at = findElement(xml, "authors")?.end ?? rootTag(insertInto(xml, "comments", ""))?.end ?? 0;
+      xml = insertInto(xml, "comments", "");
+      xml = `${xml.slice(0, at)}<${prefix}${list}></${prefix}${list}>${xml.slice(at)}`;
+    }
     let author = authorsOf(xml).indexOf(NOTE_AUTHOR);
     if (author < 0) {
       author = authorsOf(xml).length;
@@ -112,11 +129,8 @@ export class SheetNotes {
     let xml = part === null ? EMPTY_DRAWING : this.edit.text(part);
     const ids = new ShapeIds(xml, this.clustersElsewhere());
     const shapes = notes.map((note) => noteShape(note, ids.next()));
-    const hasType = xml.includes('id="_x0000_t202"');
-    const close = xml.lastIndexOf("</xml");
-    xml = ids.withClusters(
-      xml.slice(0, close) + (hasType ? "" : SHAPE_TYPE) + shapes.join("") + xml.slice(close),
-    );
+    const hasType = /id=["']_x0000_t202["']/.test(xml);
+    xml = ids.withClusters(insertInto(xml, "xml", (hasType ? "" : SHAPE_TYPE) + shapes.join("")));
     if (part !== null) {
       this.edit.set(part, xml);
       return null;
@@ -148,7 +162,7 @@ class ShapeIds {
   ) {
     this.own = clustersOf(xml);
     let highest = 0;
-    for (const match of xml.matchAll(/_x0000_s(\d+)"/g)) highest = Math.max(highest, Number(match[1]));
+    for (const match of xml.matchAll(/_x0000_s(\d{1,9})\b/g)) highest = Math.max(highest, Number(match[1]));
     if (this.own.length === 0) this.own.push(this.freeCluster());
     const last = Math.max(...this.own) * SHAPES_PER_CLUSTER;
     this.at = Math.max(highest, last);
@@ -167,13 +181,17 @@ class ShapeIds {
 
   withClusters(xml: string): string {
     const data = this.own.join(",");
-    if (/<[\w]+:idmap\b/.test(xml)) {
-      return xml.replace(/(<[\w]+:idmap\b[^>]*\sdata=)"[^"]*"/, (_, before: string) => `${before}"${data}"`);
+    for (const tag of xmlTags(xml)) {
+      if (tag.name !== "idmap" || tag.kind === "close") continue;
+      const end = tag.kind === "empty" ? "/>" : ">";
+      const map = `<${tag.prefix}idmap${withAttribute(tag.attributes, "data", data)}${end}`;
+      return xml.slice(0, tag.start) + map + xml.slice(tag.end);
     }
     const layout =
       '<o:shapelayout xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" ' +
       `v:ext="edit"><o:idmap v:ext="edit" data="${data}"/></o:shapelayout>`;
-    return xml.replace(/<xml[^>]*>/, (open) => open + layout);
+    const at = rootTag(xml)?.end ?? 0;
+    return xml.slice(0, at) + layout + xml.slice(at);
   }
 
   private freeCluster(): number {
@@ -184,11 +202,11 @@ class ShapeIds {
 }
 
 function clustersOf(xml: string): number[] {
-  const data = /<[\w]+:idmap\b[^>]*\sdata="([^"]*)"/.exec(xml)?.[1] ?? "";
-  return data
+  const map = [...xmlTags(xml)].find(({ name, kind }) => name === "idmap" && kind !== "close");
+  return (attribute(map?.attributes ?? "", "data") ?? "")
     .split(",")
     .map(Number)
-    .filter((cluster) => cluster > 0);
+    .filter((cluster) => Number.isSafeInteger(cluster) && cluster > 0 && cluster < LAST_CLUSTER);
 }
 
 const NAMESPACES =
@@ -221,14 +239,20 @@ function withoutShapes(xml: string, addresses: ReadonlySet<string>): string {
   let from = 0;
   for (const shape of findElements(xml, "shape")) {
     const body = xml.slice(shape.start, shape.end);
-    const row = /<x:Row>\s*(\d+)\s*<\/x:Row>/.exec(body);
-    const column = /<x:Column>\s*(\d+)\s*<\/x:Column>/.exec(body);
-    if (row === null || column === null || !addresses.has(cellAddress(Number(row[1]), Number(column[1]))))
-      continue;
+    const row = numberIn(body, "Row");
+    const column = numberIn(body, "Column");
+    if (row === null || column === null || !addresses.has(cellAddress(row, column))) continue;
     kept += xml.slice(from, shape.start);
     from = shape.end;
   }
   return kept + xml.slice(from);
+}
+
+function numberIn(xml: string, name: string): number | null {
+  const element = findElement(xml, name);
+  if (element === null) return null;
+  const text = xml.slice(element.innerStart, element.innerEnd).trim();
+  return /^\d{1,7}$/.test(text) ? Number(text) : null;
 }
 
 function authorsOf(xml: string): string[] {
@@ -238,16 +262,6 @@ function authorsOf(xml: string): string[] {
   return [...findElements(inner, "author")].map((author) =>
     inner.slice(author.innerStart, author.innerEnd).trim(),
   );
-}
-
-/** Text put before the end of the first element of that name, which is opened where it is empty. */
-function insertInto(xml: string, name: string, text: string): string {
-  const element = findElement(xml, name);
-  if (element === null) return xml;
-  if (element.tag.kind !== "empty")
-    return xml.slice(0, element.innerEnd) + text + xml.slice(element.innerEnd);
-  const open = `<${element.tag.prefix}${name}${element.tag.attributes}>`;
-  return `${xml.slice(0, element.start)}${open}${text}</${element.tag.prefix}${name}>${xml.slice(element.end)}`;
 }
 
 /** Cells of a sheet that carry a note of ours. */

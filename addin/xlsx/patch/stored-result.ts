@@ -1,6 +1,6 @@
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { cellAddress, parseAddress } from "../../workbook/cell-address";
-import { encodeCellText, encodeXml } from "../xml/xml-text";
+import { encodeCellText, encodeXml } from "../xml/encode-xml";
 
 /** A value as a cell stores a formula's result: the type attribute and the `v` element, both empty for a blank. */
 export function storedResult(value: Cell, prefix = ""): { type: string; content: string } {

@@ -1,7 +1,8 @@
 import { FLAG_COLOURS, type FlagSeverity } from "../../workbook/flag-colours";
 import { children } from "../read/cell-styles";
 import { fillBeforeFlag, NO_FILL, plainFill } from "../read/flag-fill";
-import { attribute, encodeXml, findElement, withAttribute, xmlTags } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
+import { attribute, findElement, insertInto, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 
 /** Look of a cell on a sheet that we add. */
 export interface AddedLook {
@@ -37,6 +38,7 @@ export class StylePatch {
   private readonly flaggedOf = new Map<string, number>();
   private readonly clearedOf = new Map<number, number>();
   private readonly prefix: string;
+  private changed = false;
 
   constructor(private readonly xml: string) {
     this.formats = children(xml, "numFmts", "numFmt");
@@ -51,7 +53,24 @@ export class StylePatch {
       borders: this.borders.length,
       xfs: this.xfs.length,
     };
-    this.prefix = findElement(xml, "styleSheet")?.tag.prefix ?? "";
+    this.prefix = rootTag(xml)?.prefix ?? "";
+    this.fillUp();
+  }
+
+  /**
+   * What an index points to although the file does not hold it: the plain font, border and format, and
+   * the two fills that every program takes the first two for.
+   */
+  private fillUp(): void {
+    const p = this.prefix;
+    if (this.fonts.length === 0)
+      this.fonts.push(`<${p}font><${p}sz val="11"/><${p}name val="Calibri"/></${p}font>`);
+    for (const pattern of ["none", "gray125"].slice(this.fills.length))
+      this.fills.push(`<${p}fill><${p}patternFill patternType="${pattern}"/></${p}fill>`);
+    if (this.borders.length === 0)
+      this.borders.push(
+        `<${p}border><${p}left/><${p}right/><${p}top/><${p}bottom/><${p}diagonal/></${p}border>`,
+      );
     if (this.xfs.length === 0)
       this.xfs.push(this.element('xf numFmtId="0" fontId="0" fillId="0" borderId="0"'));
   }
@@ -104,7 +123,7 @@ export class StylePatch {
   }
 
   get isChanged(): boolean {
-    return this.fills.length > this.counts.fills || this.xfs.length > this.counts.xfs;
+    return this.changed;
   }
 
   /** The part's text with what was appended. */
@@ -160,7 +179,7 @@ export class StylePatch {
   }
 
   private findOrAddBase(style: number, before: string): number {
-    const bare = setFill(this.xfs[style]!, null);
+    const bare = setFill(this.xfs[style] ?? this.xfs[0]!, null);
     const found = this.xfs.findIndex(
       (xf, index) =>
         index !== style && setFill(xf, null) === bare && plainFill(this.fills[this.fillOf(index)]) === before,
@@ -188,7 +207,9 @@ export class StylePatch {
 
   private place(list: string[], item: string): number {
     const index = list.indexOf(item);
-    return index >= 0 ? index : list.push(item) - 1;
+    if (index >= 0) return index;
+    this.changed = true;
+    return list.push(item) - 1;
   }
 
   private element(content: string): string {
@@ -209,25 +230,20 @@ export class StylePatch {
 
   private withNewList(xml: string, name: string, items: readonly string[]): string {
     const before = LIST_ORDER.slice(0, LIST_ORDER.indexOf(name));
-    const root = findElement(xml, "styleSheet");
+    const opened = insertInto(xml, "styleSheet", "");
     const at = before.reduce(
-      (end, one) => Math.max(end, findElement(xml, one)?.end ?? 0),
-      root?.innerStart ?? 0,
+      (end, one) => Math.max(end, findElement(opened, one)?.end ?? 0),
+      rootTag(opened)?.end ?? 0,
     );
     const list = `<${this.prefix}${name} count="${items.length}">${items.join("")}</${this.prefix}${name}>`;
-    return xml.slice(0, at) + list + xml.slice(at);
+    return opened.slice(0, at) + list + opened.slice(at);
   }
 }
 
-/** A styles part with nothing but the plain format. */
+/** A styles part with nothing in it: what is missing is filled up where a format is added. */
 export const PLAIN_STYLES =
   '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
-  '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
-  '<fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts>' +
-  '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
-  '<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>' +
-  '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
-  '<cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs></styleSheet>';
+  '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"/>';
 
 const LIST_ORDER = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs"];
 

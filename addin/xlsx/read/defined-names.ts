@@ -1,5 +1,6 @@
 import type { DefinedName } from "../../workbook/defined-name";
-import { attribute, decodeXml, encodeXml, findElement, findElements } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
+import { attribute, decodeXml, findElement, findElements } from "../xml/xml-text";
 
 export function readDefinedNames(workbookXml: string): DefinedName[] {
   const list = findElement(workbookXml, "definedNames");

@@ -1,4 +1,5 @@
 import { flagOfColour } from "../../workbook/flag-colours";
+import { encodeXml } from "../xml/encode-xml";
 import { attribute, findElement, type XmlElement } from "../xml/xml-text";
 
 /** Background index that stands for "there was no fill"; 64 is what every other solid fill has. */
@@ -28,7 +29,7 @@ export function fillBeforeFlag(fill: string): string | null {
 function colourAttributes(colour: XmlElement): string | null {
   const kept = ["auto", "indexed", "rgb", "theme", "tint"].flatMap((name) => {
     const value = attribute(colour.tag.attributes, name);
-    return value === null ? [] : [`${name}="${value}"`];
+    return value === null ? [] : [`${name}="${encodeXml(value)}"`];
   });
   return kept.length === 0 ? null : kept.join(" ");
 }

@@ -1,7 +1,7 @@
 import type { DefinedName } from "../../workbook/defined-name";
 import { ourNotes } from "../patch/sheet-notes";
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { attribute, isTrue, xmlTags } from "../xml/xml-text";
+import { attribute, findElement, isTrue, rootTag, type XmlTag, xmlTags } from "../xml/xml-text";
 import type { ZipLimits } from "../zip/zip-limits";
 import { type CellFormat, readCellStyles } from "./cell-styles";
 import { readDefinedNames } from "./defined-names";
@@ -43,12 +43,16 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
   const root = parts.has("_rels/.rels") ? parts.relationships("") : [];
   const main = root.find((relationship) => relationship.type === "officeDocument")?.target;
   if (main === undefined || !parts.has(main)) {
-    throw new UnreadableWorkbook("not a workbook: the zip file holds no spreadsheet");
+    throw new UnreadableWorkbook(
+      isOpenDocument(parts)
+        ? "an OpenDocument spreadsheet (.ods): save it as .xlsx"
+        : "not a workbook: the zip file holds no spreadsheet",
+    );
   }
   if (main.endsWith(".bin")) throw new UnreadableWorkbook("a binary workbook (.xlsb): save it as .xlsx");
   const workbookPart = parts.nameOf(main)!;
   const xml = parts.text(workbookPart);
-  if (!/<(?:[\w.-]+:)?workbook[\s>]/.test(xml)) {
+  if (rootTag(xml)?.name !== "workbook") {
     throw new UnreadableWorkbook("not a workbook: the file is an Office document of another kind");
   }
   const relationships = parts.relationships(workbookPart);
@@ -57,10 +61,8 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
     return target === undefined ? null : parts.nameOf(target);
   };
   const sheets: SheetListing[] = [];
-  let from1904 = false;
-  for (const tag of xmlTags(xml)) {
-    if (tag.name === "workbookPr") from1904 = isTrue(attribute(tag.attributes, "date1904"));
-    if (tag.name !== "sheet" || tag.kind === "close") continue;
+  const from1904 = isTrue(attribute(findElement(xml, "workbookPr")?.tag.attributes ?? "", "date1904"));
+  for (const tag of sheetTags(xml)) {
     const id = attribute(tag.attributes, "id");
     const relationship = relationships.find((one) => one.id === id);
     if (relationship !== undefined && relationship.type !== "worksheet") continue;
@@ -122,4 +124,16 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
       return comments !== undefined && parts.has(comments) && ourNotes(parts.text(comments)).length > 0;
     },
   };
+}
+
+function isOpenDocument(parts: PackageParts): boolean {
+  return parts.has("mimetype") && /opendocument/.test(parts.text("mimetype").slice(0, 200));
+}
+
+/** The sheets that a workbook part lists, in the order of their tabs. */
+export function sheetTags(workbookXml: string): XmlTag[] {
+  const list = findElement(workbookXml, "sheets");
+  if (list === null) return [];
+  const inner = workbookXml.slice(list.innerStart, list.innerEnd);
+  return [...xmlTags(inner)].filter(({ name, kind }) => name === "sheet" && kind !== "close");
 }

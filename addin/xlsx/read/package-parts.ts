@@ -24,6 +24,8 @@ export interface PackageParts {
   pieces(part: string): Generator<string>;
   bytes(part: string): Uint8Array;
   relationships(part: string): readonly Relationship[];
+  /** What the package says a part is; empty where it says nothing. */
+  contentType(part: string): string;
 }
 
 /** Bytes of a part that is taken as one text; sheets are not, they are read in pieces. */
@@ -64,11 +66,27 @@ export function openParts(bytes: Uint8Array, limits?: ZipLimits): PackageParts {
     text,
     bytes: (part) => inflateWhole(archive, entry(part)),
     pieces: (part) => decodePieces(inflateEntry(archive, entry(part)), part),
+    contentType: (part) => contentType(nameOf(TYPES) === null ? "" : text(TYPES), part),
     relationships: (part) => {
       const rels = relationshipsPart(part);
       return nameOf(rels) === null ? [] : readRelationships(text(rels), part);
     },
   };
+}
+
+const TYPES = "[Content_Types].xml";
+
+function contentType(types: string, part: string): string {
+  const extension = part.split(".").at(-1)?.toLowerCase();
+  let byExtension = "";
+  for (const { name, attributes } of xmlTags(types)) {
+    const type = attribute(attributes, "ContentType") ?? "";
+    if (name === "Override" && attribute(attributes, "PartName")?.toLowerCase() === `/${part.toLowerCase()}`)
+      return type;
+    if (name === "Default" && attribute(attributes, "Extension")?.toLowerCase() === extension)
+      byExtension = type;
+  }
+  return byExtension;
 }
 
 /** "xl/worksheets/_rels/sheet1.xml.rels" of "xl/worksheets/sheet1.xml". */

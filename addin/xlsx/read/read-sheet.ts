@@ -157,7 +157,9 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
   const bounds = store.bounds() ?? { top: 0, left: 0, bottom: -1, right: -1 };
   const { top, left } = bounds;
   const columns = readColumns(head);
-  const restHidden = /<(?:[\w.-]+:)?sheetFormatPr\b[^>]*\szeroHeight="(?:1|true)"/.test(head);
+  const restHidden = isTrue(
+    attribute(findElement(head, "sheetFormatPr")?.tag.attributes ?? "", "zeroHeight"),
+  );
   const columnAt = (column: number) => columns.find((span) => column >= span.first && column <= span.last);
   const format = (index: number): CellFormat | undefined => formats[store.style(index)];
   const at = (row: number, column: number): number => store.find(row + top, column + left);
@@ -252,12 +254,12 @@ class ValueReader {
     if (cell.innerEnd === 0) return null;
     const { text } = this;
     if (cell.type === "inlineStr") return this.inline(cell);
-    const open = text.indexOf(this.openValue, cell.innerStart);
-    const hasValue = open >= 0 && open < cell.innerEnd;
+    const open = this.find(this.openValue, cell);
+    const hasValue = open >= 0;
     const start = hasValue ? text.indexOf(">", open) + 1 : 0;
     const end = hasValue && text[start - 2] !== "/" ? text.indexOf("<", start) : start;
     if (!hasValue || start === end) {
-      const isFormula = text.startsWith(this.openFormula, cell.innerStart);
+      const isFormula = this.find(this.openFormula, cell) >= 0;
       return isFormula && cell.type === "n" ? UNCALCULATED : null;
     }
     switch (cell.type) {
@@ -278,7 +280,7 @@ class ValueReader {
 
   formula(cell: ScannedCell): SheetFormula | null {
     const { text } = this;
-    if (cell.innerEnd === 0 || !text.startsWith(this.openFormula, cell.innerStart)) return null;
+    if (cell.innerEnd === 0 || this.find(this.openFormula, cell) < 0) return null;
     const element = findElement(text.slice(cell.innerStart, cell.innerEnd), "f");
     if (element === null) return null;
     const { attributes } = element.tag;
@@ -290,6 +292,13 @@ class ValueReader {
       range: attribute(attributes, "ref"),
       group: group === null ? null : Number(group),
     };
+  }
+
+  /** Place of a tag inside a cell; the text behind it is not searched. */
+  private find(tag: string, { innerStart, innerEnd }: ScannedCell): number {
+    if (this.text.startsWith(tag, innerStart)) return innerStart;
+    const at = this.text.slice(innerStart, innerEnd).indexOf(tag);
+    return at < 0 ? -1 : innerStart + at;
   }
 
   private number(start: number, end: number): Cell {
@@ -306,8 +315,8 @@ class ValueReader {
   }
 
   private inline(cell: ScannedCell): Cell {
-    const open = this.text.indexOf(this.openInline, cell.innerStart);
-    if (open < 0 || open >= cell.innerEnd) return null;
+    const open = this.find(this.openInline, cell);
+    if (open < 0) return null;
     const inner = this.text.slice(
       this.text.indexOf(">", open) + 1,
       this.text.lastIndexOf("<", cell.innerEnd - 1),

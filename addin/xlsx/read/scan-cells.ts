@@ -1,4 +1,6 @@
 import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
+import { UnreadableWorkbook } from "../unreadable-workbook";
+import { closingTag } from "../xml/xml-text";
 
 /** One cell in a text of rows; numbers are offsets into it. Reused from cell to cell: copy what is kept. */
 export interface ScannedCell {
@@ -48,9 +50,9 @@ export interface RowListener {
  */
 export function scanRows(text: string, prefix: string, before: number, listener: RowListener): number {
   const openRow = `<${prefix}row`;
-  const closeRow = `</${prefix}row>`;
   const openCell = `<${prefix}c`;
-  const closeCell = `</${prefix}c>`;
+  const rowName = `${prefix}row`;
+  const cellName = `${prefix}c`;
   const attributes = new AttributeReader(text);
   const cell: ScannedCell = {
     start: 0,
@@ -64,20 +66,34 @@ export function scanRows(text: string, prefix: string, before: number, listener:
     type: "n",
     isAddressed: true,
   };
+  const placeOf = (wanted: string, start: number): number => {
+    const found = text.indexOf(wanted, start);
+    return found < 0 ? text.length : found;
+  };
   let last = before;
+  let nextCell = -1;
   let at = text.indexOf(openRow);
   while (at >= 0) {
+    if (!isNameEnd(text.charCodeAt(at + openRow.length))) {
+      at = text.indexOf(openRow, at + openRow.length);
+      continue;
+    }
     attributes.read(at + openRow.length);
     const tagEnd = attributes.end;
-    if (tagEnd > text.length) break;
+    const close = attributes.isEmpty ? { start: tagEnd, end: tagEnd } : closingTag(text, rowName, tagEnd);
+    if (tagEnd > text.length || close === null) throw cutShort();
     const number = attributes.row < 0 ? last + 1 : attributes.row;
-    const innerEnd = attributes.isEmpty ? tagEnd : text.indexOf(closeRow, tagEnd);
-    if (innerEnd < 0) break;
+    if (number > LAST_ROW) {
+      throw new UnreadableWorkbook(
+        `a sheet of the workbook lists row ${number + 1}, and no sheet has more than ${LAST_ROW + 1}: it is damaged`,
+      );
+    }
+    const innerEnd = close.start;
     const row: ScannedRow = {
       start: at,
       tagEnd,
       innerEnd,
-      end: attributes.isEmpty ? tagEnd : innerEnd + closeRow.length,
+      end: close.end,
       row: number,
       hidden: attributes.hidden,
       style: attributes.customFormat ? attributes.style : null,
@@ -88,11 +104,13 @@ export function scanRows(text: string, prefix: string, before: number, listener:
     const isWanted = listener.row?.(row) !== false;
     if (listener.cell !== undefined && isWanted) {
       let column = -1;
-      let from = attributes.isEmpty ? -1 : text.indexOf(openCell, tagEnd);
-      while (from >= 0 && from < innerEnd) {
+      // a row without cells is not searched to the text's end
+      if (nextCell < tagEnd) nextCell = placeOf(openCell, tagEnd);
+      let from = nextCell;
+      while (from < innerEnd) {
         const next = text.charCodeAt(from + openCell.length);
-        if (next !== 32 && next !== 62 && next !== 47 && next !== 10 && next !== 13 && next !== 9) {
-          from = text.indexOf(openCell, from + openCell.length);
+        if (!isNameEnd(next)) {
+          from = placeOf(openCell, from + openCell.length);
           continue;
         }
         attributes.read(from + openCell.length);
@@ -109,20 +127,29 @@ export function scanRows(text: string, prefix: string, before: number, listener:
           cell.innerEnd = 0;
           cell.end = attributes.end;
         } else {
-          const close = text.indexOf(closeCell, attributes.end);
-          if (close < 0) break;
+          const closed = closingTag(text, cellName, attributes.end);
+          if (closed === null || closed.end > innerEnd) throw cutShort();
           cell.innerStart = attributes.end;
-          cell.innerEnd = close;
-          cell.end = close + closeCell.length;
+          cell.innerEnd = closed.start;
+          cell.end = closed.end;
         }
-        if (column <= LAST_COLUMN && number <= LAST_ROW) listener.cell(cell);
-        from = text.indexOf(openCell, cell.end);
+        if (column <= LAST_COLUMN) listener.cell(cell);
+        from = placeOf(openCell, cell.end);
       }
+      nextCell = from;
     }
     listener.rowEnd?.(row);
     at = text.indexOf(openRow, row.end);
   }
   return last;
+}
+
+function isNameEnd(code: number): boolean {
+  return code === 62 || code === 47 || code <= 32;
+}
+
+function cutShort(): UnreadableWorkbook {
+  return new UnreadableWorkbook("a row of a sheet has no end: the workbook is damaged");
 }
 
 /** Reads the few attributes of `row` and `c` by hand: this runs for every cell of the sheet. */
@@ -162,9 +189,10 @@ class AttributeReader {
         continue;
       }
       const nameStart = at;
-      while (at < length && text.charCodeAt(at) !== 61 && text.charCodeAt(at) > 32) at += 1;
+      while (at < length && !isAfterName(text.charCodeAt(at))) at += 1;
       const nameEnd = at;
-      while (at < length && text.charCodeAt(at) !== 34 && text.charCodeAt(at) !== 39) at += 1;
+      while (at < length && !isQuoteOrEnd(text.charCodeAt(at))) at += 1;
+      if (text.charCodeAt(at) === 62) continue;
       const quote = text[at]!;
       const valueStart = at + 1;
       const valueEnd = text.indexOf(quote, valueStart);
@@ -202,6 +230,14 @@ class AttributeReader {
     this.column = column - 1;
     this.row = digits(this.text, at, end) - 1;
   }
+}
+
+function isQuoteOrEnd(code: number): boolean {
+  return code === 34 || code === 39 || code === 62;
+}
+
+function isAfterName(code: number): boolean {
+  return code === 61 || code === 62 || code <= 32;
 }
 
 function digits(text: string, start: number, end: number): number {

@@ -1,4 +1,13 @@
-import { attribute, decodeCellText, findElements, isTrue, xmlTags } from "../xml/xml-text";
+import { plainText } from "../xml/plain-xml";
+import {
+  attribute,
+  closingTag,
+  decodeCellText,
+  findElements,
+  isTrue,
+  rootTag,
+  xmlTags,
+} from "../xml/xml-text";
 import type { PackageParts } from "./package-parts";
 
 export interface SharedStrings {
@@ -12,15 +21,14 @@ export function readSharedStrings(parts: PackageParts, part: string | null): Sha
   const texts: string[] = [];
   const struck = new Set<number>();
   if (part === null || !parts.has(part)) return { texts, struck };
-  const xml = parts.text(part);
-  const root = /<((?:[\w.-]+:)?)sst[\s>]/.exec(xml);
-  const open = `<${root?.[1] ?? ""}si`;
-  const close = `</${root?.[1] ?? ""}si>`;
+  const xml = plainText(parts.text(part));
+  const prefix = rootTag(xml)?.prefix ?? "";
+  const open = `<${prefix}si`;
   for (let at = xml.indexOf(open); at >= 0; at = xml.indexOf(open, at)) {
     const tagEnd = xml.indexOf(">", at);
     if (tagEnd < 0) break;
     const next = xml.charCodeAt(at + open.length);
-    if (next !== 62 && next !== 32 && next !== 47) {
+    if (next !== 62 && next !== 47 && !(next <= 32)) {
       at = tagEnd;
       continue;
     }
@@ -29,12 +37,12 @@ export function readSharedStrings(parts: PackageParts, part: string | null): Sha
       at = tagEnd;
       continue;
     }
-    const end = xml.indexOf(close, tagEnd);
-    if (end < 0) break;
-    const inner = xml.slice(tagEnd + 1, end);
+    const close = closingTag(xml, `${prefix}si`, tagEnd);
+    if (close === null) break;
+    const inner = xml.slice(tagEnd + 1, close.start);
     if (isRichStruck(inner)) struck.add(texts.length);
     texts.push(richText(inner));
-    at = end;
+    at = close.end;
   }
   return { texts, struck };
 }

@@ -1,5 +1,6 @@
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { encodeXml } from "../xml/xml-text";
+import { plainXml } from "../xml/plain-xml";
+import { closingTag, lastClosingTag, type XmlTag, xmlTags } from "../xml/xml-text";
 
 /** A worksheet's text cut at its rows: all before the first, runs of whole rows, all after the last. */
 export type SheetPiece =
@@ -7,8 +8,8 @@ export type SheetPiece =
   | { readonly kind: "rows"; readonly text: string; readonly prefix: string }
   | { readonly kind: "tail"; readonly text: string; readonly prefix: string };
 
-/** Longest text between two row ends: a row of 16,384 texts of moderate length is well within. */
-const LONGEST_ROW = 64 * 1024 * 1024;
+/** Characters between two row ends: a row of 16,384 texts of moderate length is well within. */
+const LONGEST_ROW = 48 * 1024 * 1024;
 /** What stands before the rows: views, columns, properties. */
 const LONGEST_HEAD = 8 * 1024 * 1024;
 
@@ -17,63 +18,92 @@ const LONGEST_HEAD = 8 * 1024 * 1024;
  * are the text that came in, but for comments and CDATA, which become plain text.
  */
 export function* sheetPieces(source: Iterable<string>): Generator<SheetPiece> {
-  let held = "";
-  let prefix: string | null = null;
-  let opened = false;
-  let closed = false;
-  for (const piece of plainXml(source)) {
-    held += piece;
-    if (held.length > LONGEST_ROW) throw new UnreadableWorkbook("a row of the sheet is too long to be read");
-    if (closed) continue;
-    if (!opened) {
-      const start = /<((?:[\w.-]+:)?)sheetData(\s[^>]*)?(\/?)>/.exec(held);
-      if (start === null) {
-        if (held.length <= LONGEST_HEAD) continue;
-        throw new UnreadableWorkbook(
-          "a sheet of the workbook has no cell data where it must be: it is damaged",
-        );
-      }
-      prefix = start[1]!;
-      const end = start.index + start[0].length;
-      yield { kind: "head", text: held.slice(0, end), prefix };
-      held = held.slice(end);
-      opened = true;
-      closed = start[3] === "/";
-      if (closed) continue;
+  const text = plainXml(source);
+  const opening = readHead(text);
+  const { prefix } = opening.tag;
+  yield { kind: "head", text: opening.head, prefix };
+  let rest = opening.rest;
+  if (opening.tag.kind !== "empty") {
+    const rows = new RowCutter(prefix, rest);
+    for (let piece = rows.cut(); ; piece = rows.cut()) {
+      if (piece !== "") yield { kind: "rows", text: piece, prefix };
+      if (rows.isClosed) break;
+      const next = text.next();
+      if (next.done === true)
+        throw new UnreadableWorkbook("a sheet of the workbook is cut short: it is damaged");
+      rows.push(next.value);
     }
-    const endOfData = held.indexOf(`</${prefix}sheetData`);
-    const cut = endOfData >= 0 ? endOfData : lastRowEnd(held, prefix!);
-    if (cut > 0) yield { kind: "rows", text: held.slice(0, cut), prefix: prefix! };
-    held = held.slice(cut);
-    closed = endOfData >= 0;
+    rest = rows.held();
   }
-  if (!opened) throw new UnreadableWorkbook("a sheet of the workbook has no cell data: it is damaged");
-  if (!closed) throw new UnreadableWorkbook("a sheet of the workbook is cut short: it is damaged");
-  yield { kind: "tail", text: held, prefix: prefix! };
+  for (const piece of text) {
+    rest += piece;
+    if (rest.length > LONGEST_ROW)
+      throw new UnreadableWorkbook("what stands behind a sheet's rows is too long to be read");
+  }
+  yield { kind: "tail", text: rest, prefix };
 }
 
-/** End of the last whole row; 0 where none is whole. */
-function lastRowEnd(text: string, prefix: string): number {
-  const close = `</${prefix}row>`;
-  const at = text.lastIndexOf(close);
-  return at < 0 ? 0 : at + close.length;
+/** All up to and with the opening of `sheetData`, and what came behind it. */
+function readHead(text: Iterator<string>): { head: string; tag: XmlTag; rest: string } {
+  let held = "";
+  let from = 0;
+  for (let piece = text.next(); piece.done !== true; piece = text.next()) {
+    held += piece.value;
+    for (const tag of xmlTags(held, from)) {
+      from = tag.end;
+      if (tag.name === "sheetData" && tag.kind !== "close")
+        return { head: held.slice(0, tag.end), tag, rest: held.slice(tag.end) };
+    }
+    if (held.length > LONGEST_HEAD) {
+      throw new UnreadableWorkbook(
+        "a sheet of the workbook has no cell data where it must be: it is damaged",
+      );
+    }
+  }
+  throw new UnreadableWorkbook("a sheet of the workbook has no cell data: it is damaged");
 }
 
-/** Text with CDATA opened and comments dropped, so that what follows may look for tags alone. */
-function* plainXml(source: Iterable<string>): Generator<string> {
-  let held = "";
-  for (const piece of source) {
-    let text = held + piece;
-    held = "";
-    if (text.includes("<!")) {
-      text = text
-        .replace(/<!--[\s\S]*?-->/g, "")
-        .replace(/<!\[CDATA\[([\s\S]*?)\]\]>/g, (_, inner: string) => encodeXml(inner));
-    }
-    const open = text.indexOf("<!");
-    const cut = open >= 0 ? open : text.endsWith("<") ? text.length - 1 : text.length;
-    held = text.slice(cut);
-    if (cut > 0) yield text.slice(0, cut);
+/** Gathers text and gives it out in whole rows; no character is searched twice. */
+class RowCutter {
+  isClosed = false;
+  private pieces: string[] = [];
+  private size = 0;
+  /** the end of what was searched, in case a tag stands over it */
+  private seam = "";
+
+  constructor(
+    private readonly prefix: string,
+    first: string,
+  ) {
+    this.push(first);
   }
-  if (held.length > 0) yield held;
+
+  push(piece: string): void {
+    this.pieces.push(piece);
+    this.size += piece.length;
+    if (this.size > LONGEST_ROW) throw new UnreadableWorkbook("a row of the sheet is too long to be read");
+  }
+
+  /** The whole rows that have come; empty where none has. */
+  cut(): string {
+    const fresh = this.seam + (this.pieces.at(-1) ?? "");
+    const close = closingTag(fresh, `${this.prefix}sheetData`, 0);
+    const end = close === null ? (lastClosingTag(fresh, `${this.prefix}row`)?.end ?? -1) : close.start;
+    this.isClosed = close !== null;
+    this.seam = fresh.slice(Math.max(end, fresh.length - this.prefix.length - LONGEST_CLOSE, 0));
+    if (end < 0) return "";
+    const all = this.held();
+    const at = all.length - fresh.length + end;
+    this.pieces = [all.slice(at)];
+    this.size = all.length - at;
+    return all.slice(0, at);
+  }
+
+  held(): string {
+    if (this.pieces.length > 1) this.pieces = [this.pieces.join("")];
+    return this.pieces[0] ?? "";
+  }
 }
+
+/** `</sheetData`, with blanks before its end */
+const LONGEST_CLOSE = 32;

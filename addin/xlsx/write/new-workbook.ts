@@ -3,7 +3,7 @@ import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names"
 import { cellAddress } from "../../workbook/cell-address";
 import { filledRange, storedResult } from "../patch/stored-result";
 import { withDefinedNames } from "../read/defined-names";
-import { encodeCellText, encodeXml } from "../xml/xml-text";
+import { encodeCellText, encodeXml } from "../xml/encode-xml";
 import { ZipWriter } from "../zip/write-zip";
 import { type NewCellLook, StyleBook } from "./style-book";
 

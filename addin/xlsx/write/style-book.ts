@@ -1,4 +1,4 @@
-import { encodeXml } from "../xml/xml-text";
+import { encodeXml } from "../xml/encode-xml";
 
 /** Look of a cell in a workbook that we write. */
 export interface NewCellLook {

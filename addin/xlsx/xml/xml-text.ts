@@ -1,4 +1,6 @@
 import { UnreadableWorkbook } from "../unreadable-workbook";
+import { encodeXml } from "./encode-xml";
+import { plainText } from "./plain-xml";
 
 /** One tag of an XML text. `attributes` is the raw text between the name and the end. */
 export interface XmlTag {
@@ -37,30 +39,82 @@ export function refuseDoctype(text: string): void {
   }
 }
 
-/** Value of an attribute by its local name, decoded; null where it is not given. */
-export function attribute(attributes: string, name: string): string | null {
-  const match = attributePattern(name).exec(attributes);
-  return match === null ? null : decodeXml(match[1] ?? match[2] ?? "");
+/** One attribute in the raw text of a tag; numbers are offsets into it. */
+interface XmlAttribute {
+  /** with its prefix */
+  readonly name: string;
+  readonly start: number;
+  readonly valueStart: number;
+  readonly valueEnd: number;
+  /** after the closing quote */
+  readonly end: number;
 }
 
-const patterns = new Map<string, RegExp>();
-
-function attributePattern(name: string): RegExp {
-  let pattern = patterns.get(name);
-  if (pattern === undefined) {
-    pattern = new RegExp(`(?:^|\\s)(?:[\\w.-]+:)?${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`);
-    patterns.set(name, pattern);
+/** The attributes of a tag in turn, so that no value is taken for a name. */
+function* attributesOf(raw: string): Generator<XmlAttribute> {
+  const pattern = /([^\s=/"'<>]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/y;
+  for (let at = 0; at < raw.length; ) {
+    pattern.lastIndex = at;
+    const match = pattern.exec(raw);
+    if (match === null) {
+      at += 1;
+      continue;
+    }
+    const end = at + match[0].length;
+    const length = (match[2] ?? match[3] ?? "").length;
+    yield { name: match[1]!, start: at, valueStart: end - 1 - length, valueEnd: end - 1, end };
+    at = end;
   }
-  return pattern;
+}
+
+/** Value of an attribute by its local name, decoded; one without a prefix goes first, null where there is none. */
+export function attribute(attributes: string, name: string): string | null {
+  let found: string | null = null;
+  for (const each of attributesOf(attributes)) {
+    const isPlain = each.name === name;
+    if (!isPlain && (found !== null || !each.name.endsWith(`:${name}`))) continue;
+    found = attributes.slice(each.valueStart, each.valueEnd);
+    if (isPlain) break;
+  }
+  return found === null ? null : decodeXml(found);
 }
 
 /** The raw attribute text with one attribute set, or taken out where the value is null. */
 export function withAttribute(attributes: string, name: string, value: string | null): string {
-  const pattern = new RegExp(`(^|\\s)${name}\\s*=\\s*(?:"[^"]*"|'[^']*')`);
   const set = value === null ? "" : `${name}="${encodeXml(value)}"`;
-  if (pattern.test(attributes))
-    return attributes.replace(pattern, (_, space: string) => (set === "" ? "" : space + set));
+  for (const each of attributesOf(attributes)) {
+    if (each.name !== name) continue;
+    const before = attributes.slice(0, each.start);
+    return (set === "" ? before.trimEnd() : before + set) + attributes.slice(each.end);
+  }
   return set === "" ? attributes : `${attributes.trimEnd()} ${set}`;
+}
+
+/** Prefix that a namespace has where tags with these attributes stand about a place, the outermost first; null for none. */
+export function prefixInScope(namespace: string, about: readonly string[]): string | null {
+  const bound = new Map<string, string>();
+  for (const attributes of about) {
+    for (const { name, valueStart, valueEnd } of attributesOf(attributes)) {
+      if (name.startsWith("xmlns:"))
+        bound.set(name.slice("xmlns:".length), decodeXml(attributes.slice(valueStart, valueEnd)));
+    }
+  }
+  return [...bound].find(([, space]) => space === namespace)?.[0] ?? null;
+}
+
+/** The opening tag of a document's root; null where it has none. */
+export function rootTag(text: string): XmlTag | null {
+  return xmlTags(text).next().value ?? null;
+}
+
+/** Namespace of a document's root. */
+export function rootNamespace(text: string): string | null {
+  const root = rootTag(text);
+  if (root === null) return null;
+  const declared = root.prefix === "" ? "xmlns" : `xmlns:${root.prefix.slice(0, -1)}`;
+  for (const { name, valueStart, valueEnd } of attributesOf(root.attributes))
+    if (name === declared) return decodeXml(root.attributes.slice(valueStart, valueEnd));
+  return null;
 }
 
 export function isTrue(value: string | null): boolean {
@@ -77,7 +131,7 @@ const ENTITIES: ReadonlyMap<string, string> = new Map([
 
 /** Text with its character references resolved and CDATA opened; unknown entities stay as written. */
 export function decodeXml(raw: string): string {
-  const text = raw.includes("<!") ? openCdata(raw) : raw;
+  const text = raw.includes("<!") ? plainText(raw) : raw;
   if (!text.includes("&")) return text;
   return text.replace(/&(?:#x([0-9a-fA-F]{1,6})|#(\d{1,7})|(\w+));/g, (whole, hex, decimal, name) => {
     if (name !== undefined) return ENTITIES.get(name) ?? whole;
@@ -93,25 +147,6 @@ export function decodeCellText(raw: string): string {
   return text.replace(/_x([0-9a-fA-F]{4})_/g, (_, hex: string) =>
     String.fromCharCode(Number.parseInt(hex, 16)),
   );
-}
-
-export function encodeXml(text: string): string {
-  if (!NEEDS_ENCODING.test(text)) return text;
-  return text
-    .replace(CONTROL, "")
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
-}
-
-/** Control characters that XML cannot hold. */
-const CONTROL = /[^\P{Cc}\t\n\r]/gu;
-const NEEDS_ENCODING = /[&<>"]|[^\P{Cc}\t\n\r]/u;
-
-/** Text of a cell or comment, its own `_x000D_`-like runs kept apart from escapes. */
-export function encodeCellText(text: string): string {
-  return encodeXml(text.replace(/_(?=x[0-9a-fA-F]{4}_)/g, "_x005F_").replaceAll("\r", "_x000D_"));
 }
 
 /** Where an element stands, its inside and its opening tag. */
@@ -155,6 +190,45 @@ export function* findElements(text: string, name: string): Generator<XmlElement>
     yield element;
     from = element.end;
   }
+}
+
+/** Text put before the end of the first element of that name, which is opened where it is empty. */
+export function insertInto(xml: string, name: string, text: string): string {
+  const element = findElement(xml, name);
+  if (element === null)
+    throw new UnreadableWorkbook(`a part of the file has no whole ${name}: it is damaged`);
+  if (element.tag.kind !== "empty")
+    return xml.slice(0, element.innerEnd) + text + xml.slice(element.innerEnd);
+  const { prefix, attributes } = element.tag;
+  const open = `<${prefix}${name}${attributes.trimEnd()}>`;
+  return `${xml.slice(0, element.start)}${open}${text}</${prefix}${name}>${xml.slice(element.end)}`;
+}
+
+/** Where the next closing tag of that name, prefix and all, begins and ends; null where there is none whole. */
+export function closingTag(text: string, name: string, from: number): { start: number; end: number } | null {
+  const open = `</${name}`;
+  for (let at = text.indexOf(open, from); at >= 0; at = text.indexOf(open, at + 2)) {
+    const end = endOfClosing(text, at + open.length);
+    if (end > 0) return { start: at, end };
+  }
+  return null;
+}
+
+/** The last closing tag of that name in a text. */
+export function lastClosingTag(text: string, name: string): { start: number; end: number } | null {
+  const open = `</${name}`;
+  for (let at = text.lastIndexOf(open); at >= 0; at = at === 0 ? -1 : text.lastIndexOf(open, at - 1)) {
+    const end = endOfClosing(text, at + open.length);
+    if (end > 0) return { start: at, end };
+  }
+  return null;
+}
+
+/** After the `>` that blanks may stand before; 0 where the name goes on or the text ends. */
+function endOfClosing(text: string, from: number): number {
+  let at = from;
+  while (at < text.length && text.charCodeAt(at) <= 32) at += 1;
+  return text.charCodeAt(at) === 62 ? at + 1 : 0;
 }
 
 function readTag(text: string, start: number, end: number): XmlTag {
@@ -203,10 +277,4 @@ function skipMarkup(text: string, start: number): number {
 function after(text: string, mark: string, from: number): number {
   const at = text.indexOf(mark, from);
   return at < 0 ? text.length : at + mark.length;
-}
-
-function openCdata(raw: string): string {
-  return raw
-    .replace(/<!\[CDATA\[([\s\S]*?)\]\]>/g, (_, text: string) => encodeXml(text))
-    .replace(/<!--[\s\S]*?-->/g, "");
 }

@@ -1,7 +1,9 @@
-import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import JSZip from "jszip";
 import { describe, expect, it } from "vitest";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { buildPackage } from "../../_support/build-package";
 import { barwright } from "../../_support/command-line";
@@ -61,6 +63,49 @@ describe("files that are odd or damaged", () => {
     const { rows: classes } = JSON.parse(run.out) as { rows: Record<string, number> };
     expect(classes).toMatchObject({ bars: 1, headings: 1 });
     expect(Object.values(classes).reduce((sum, count) => sum + count, 0)).toBe(1_048_576);
+  });
+
+  it("of other kinds are named as what they are", async () => {
+    const zip = new JSZip();
+    zip.file("mimetype", "application/vnd.oasis.opendocument.spreadsheet", { compression: "STORE" });
+    zip.file("content.xml", "<office/>");
+    const path = file("book.ods", await zip.generateAsync({ type: "uint8array" }));
+    const run = await barwright(["check", path]);
+    expect([run.exit, run.err]).toEqual([
+      2,
+      expect.stringContaining("an OpenDocument spreadsheet (.ods): save it as .xlsx"),
+    ]);
+  });
+
+  it("too long for any sheet are refused before they are read", async () => {
+    const long = join(folder, "long.csv");
+    writeFileSync(long, "");
+    truncateSync(long, 3_000_000_000);
+    const wide = file("cells.csv", "1,2,3,4,5,6,7,8,9,10\n".repeat(2_000_001));
+    for (const [path, words] of [
+      [long, "at most 256 MiB are read"],
+      [wide, "20,000,000 are read"],
+    ] as const) {
+      const run = await barwright(["check", path]);
+      expect([run.exit, run.out, run.err.trim().split("\n")]).toEqual([
+        2,
+        "",
+        [expect.stringContaining(words)],
+      ]);
+    }
+  });
+
+  it("whose text fills whole cells have findings that a sheet can hold", async () => {
+    const rows = [ROWS[0]!, ["B1", "01", "H16", 2, "x".repeat(32_000), "00", 1000]];
+    const path = file("whole-cells.xlsx", writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    const out = join(folder, "whole-cells-checked.xlsx");
+    await barwright(["check", path, "--out", out]);
+    const sheet = openWorkbook(readFileSync(out)).read("Findings");
+    const longest = Array.from(
+      { length: sheet.rowCount },
+      (_, row) => String(sheet.cell(row, 3) ?? "").length,
+    );
+    expect(Math.max(...longest)).toBeLessThan(2_000);
   });
 
   it("keep their kind: a copy named otherwise is refused", async () => {

@@ -283,7 +283,7 @@ describe("patchWorkbook", () => {
     expect(await partText(after, "xl/worksheets/sheet1.xml")).toContain(
       '<c r="B1" cm="1"><f t="array" ref="B1">_xldudf_BAR_MASS(A1)&amp;&quot;BAR.MASS(1)&quot;</f><v>1.579</v></c>',
     );
-    expect(await partText(after, "xl/metadata1.xml")).toContain('fDynamic="1"');
+    expect(await partText(after, "xl/metadata.xml")).toContain('fDynamic="1"');
   });
 
   it("patches a sheet whose elements carry a prefix and whose cells lack addresses", async () => {
