@@ -1,5 +1,6 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { runAudit } from "../../core/audit/run-audit";
+import { severityCounts } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule";
 import { isShopSheet } from "../../core/shop";
 import { annotatedCopy } from "./annotated-copy";
@@ -8,7 +9,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
-import { printDecisions } from "./print-decisions";
+import { noteDecisions, printDecisions } from "./print-decisions";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./read-schedules";
 import { standardFor } from "./standard-for";
@@ -59,6 +60,7 @@ export const check: Command = {
         streams.note(`sheet "${name}" has been written on since an earlier check: it stays as it is`);
       streams.note(`written: ${out}`);
     }
+    noteDecisions(report, streams);
     if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));
     else {
       printDecisions(report, settings, streams);
@@ -80,5 +82,15 @@ function withShopSheet(book: Book, sheets: readonly Sheet[]): readonly Sheet[] {
 /** The report in the shape that scripts rely on. */
 function jsonReport(report: AuditReport) {
   const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
-  return { standard: report.standard.id, rows: report.rows, sheets, findings: report.findings };
+  const { standard, rows, findings } = report;
+  const waivers = report.waivers.map(({ rule, sheet, row, reason, by, date, bars }) => ({
+    rule,
+    sheet,
+    row,
+    reason,
+    by,
+    date,
+    bars,
+  }));
+  return { standard: standard.id, rows, sheets, findings, waivers, counts: severityCounts(findings) };
 }

@@ -1,7 +1,9 @@
+import { decisionWords } from "../../core/audit/decision-words";
 import type { BarRow, ScheduleReading, Sheet } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { type BarChange, compareRevisions, type RevisionComparison } from "../../core/totals";
 import { cellAddress } from "../workbook/cell-address";
+import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
@@ -43,8 +45,17 @@ export const compare: Command = {
       massOf: (bar) => massOfBar.get(bar) ?? null,
       released: new Set(released.filter((mark) => mark !== "")),
     });
-    if (given.flag("json")) streams.result(JSON.stringify(jsonComparison(comparison, before, after)));
-    else printComparison(comparison, before, after, streams);
+    const waivers = {
+      before: decisionWords(auditSettingsOf(books[0])),
+      after: decisionWords(auditSettingsOf(books[1])),
+    };
+    if (given.flag("json"))
+      streams.result(JSON.stringify({ ...jsonComparison(comparison, before, after), waivers }));
+    else {
+      printComparison(comparison, before, after, streams);
+      for (const words of waivers.before) streams.result(`older, not told: ${words}`);
+      for (const words of waivers.after) streams.result(`newer, not told: ${words}`);
+    }
     return comparison.changes.some(({ severity }) => severity === "unsafe") ? 1 : 0;
   },
 };

@@ -1,20 +1,36 @@
-import type { AuditReport, AuditSettings, Silence } from "../../core/audit";
+import type { AuditReport, AuditSettings, NotTold, Waiver } from "../../core/audit";
+import { decidedWords } from "../../core/audit/decided-words";
 import { LIMIT_WORDS } from "../../core/audit/limit-words";
+import { hiddenWords, notToldSummary } from "../../core/audit/not-told-words";
 import { ruleWords } from "../../core/audit/rule-words";
 import { placeOf } from "./print-findings";
 import type { Streams } from "./streams";
 
-/** What the workbook's user decided on how it is checked: findings silenced, rules turned off, limits changed. */
+/** What somebody decided on how the workbook is checked: findings waived, rules turned off, limits changed. */
 export function printDecisions(report: AuditReport, settings: AuditSettings, streams: Streams): void {
-  const silences = settings.silences.flatMap((silence) => silenceLines(silence, report, settings));
-  section("SILENCED", settings.silences.length, silences, streams);
-  const rules = settings.rulesOff.map((code) => `  ${code}  ${ruleWords(code)}`);
-  section("RULES TURNED OFF", rules.length, rules, streams);
-  const limits = LIMIT_WORDS.flatMap(({ name, words, unit }) => {
-    const value = settings.limits[name];
-    return value === null ? [] : [`  ${words.toLowerCase()}: ${value} ${unit}`];
-  });
-  section("LIMITS CHANGED", limits.length, limits, streams);
+  const waivers = settings.waivers.flatMap((waiver) => waiverLines(waiver, report));
+  section("WAIVED", settings.waivers.length, waivers, streams);
+  const off = report.waivers.filter(({ because }) => because.kind === "rule off");
+  const rules = off.flatMap((each) => [`  ${each.rule}  ${ruleWords(each.rule)}`, ...underLines(each)]);
+  section("RULES TURNED OFF", off.length, rules, streams);
+  const limits = report.waivers.flatMap((each) =>
+    each.because.kind === "limit" ? limitLines(each, each.because) : [],
+  );
+  section("LIMITS CHANGED", limits.length / 2, limits, streams);
+}
+
+/** Says in notes that something is not told, and that the exit code does not count it. */
+export function noteDecisions(report: AuditReport, streams: Streams): void {
+  const summary = notToldSummary(report.waivers);
+  if (summary !== null) streams.note(`${summary}: each with its reason, name and date in the result`);
+  const waived = report.waivers
+    .flatMap(({ findings }) => findings)
+    .filter(({ outcome }) => outcome === "broken");
+  const count = (severity: string) => waived.filter((finding) => finding.severity === severity).length;
+  const unsafe = count("unsafe");
+  const unbendable = count("unbendable");
+  if (unsafe + unbendable > 0)
+    streams.note(`not counted in the exit code: ${unsafe} unsafe and ${unbendable} unbendable, not told`);
 }
 
 function section(title: string, count: number, lines: readonly string[], streams: Streams): void {
@@ -24,20 +40,30 @@ function section(title: string, count: number, lines: readonly string[], streams
   streams.result("");
 }
 
-function silenceLines(silence: Silence, report: AuditReport, { rulesOff }: AuditSettings): string[] {
-  const { code, sheet, key, reason } = silence;
-  const hidden = report.silenced.filter((each) => each.silence === silence);
-  const said = hidden.map(({ finding }) => `  ${placeOf(finding)}  ${finding.message}  [${code}]`);
+function waiverLines(waiver: Waiver, report: AuditReport): string[] {
+  const { code, sheet, key } = waiver;
+  const known = report.waivers.find(({ because }) => because.kind === "waiver" && because.waiver === waiver);
+  const said = (known?.findings ?? []).map(
+    (finding) => `  ${placeOf(finding)}  ${finding.message}  [${code}]`,
+  );
   if (said.length === 0) {
     const row = key === null ? "" : `, ${key}`;
-    said.push(`  ${sheet}${row}  ${unusedWords(silence, report, rulesOff)}  [${code} ${ruleWords(code)}]`);
+    said.push(`  ${sheet}${row}  ${unusedWords(waiver, report)}  [${code} ${ruleWords(code)}]`);
   }
-  return [...said, `      reason: ${reason.replace(/\s+/g, " ")}`];
+  return [...said, `      ${decidedWords(waiver)}`];
 }
 
-function unusedWords(silence: Silence, report: AuditReport, rulesOff: readonly string[]): string {
-  if (rulesOff.includes(silence.code)) return "its rule is turned off";
+function limitLines(each: NotTold, { limit, value }: { limit: string; value: number }): string[] {
+  const words = LIMIT_WORDS.find(({ name }) => name === limit);
+  return [`  ${words?.words.toLowerCase()}: ${value} ${words?.unit}`, ...underLines(each)];
+}
+
+function underLines(each: NotTold): string[] {
+  return [`      ${decidedWords(each)} (${hiddenWords(each)})`];
+}
+
+function unusedWords(waiver: Waiver, report: AuditReport): string {
   const isChecked =
-    report.shopSheet === silence.sheet || report.sheets.some(({ sheet }) => sheet === silence.sheet);
+    report.shopSheet === waiver.sheet || report.sheets.some(({ sheet }) => sheet === waiver.sheet);
   return isChecked ? "no longer applies: delete it" : "its sheet was not checked";
 }

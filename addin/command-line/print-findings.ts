@@ -1,5 +1,7 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import { notToldSummary } from "../../core/audit/not-told-words";
+import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule";
 import { reckonTonnage } from "../../core/totals/reckon-tonnage";
 import type { Streams } from "./streams";
@@ -30,11 +32,9 @@ export function placeOf({ sheet, cell }: Finding): string {
 }
 
 function summary(report: AuditReport, sheets: readonly Sheet[]): string {
-  const broken = (severity: string): number =>
-    report.findings.filter((finding) => finding.severity === severity && finding.outcome === "broken").length;
   const { bars, unread } = report.rows;
   const unreadRows = unread === 0 ? "" : `, ${unread} rows not read`;
-  const silenced = report.silenced.length === 0 ? "" : `, ${report.silenced.length} silenced`;
+  const notTold = notToldSummary(report.waivers);
   const read = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((one) => one.name === name);
     return sheet === undefined ? [] : [{ sheet, reading }];
@@ -42,7 +42,8 @@ function summary(report: AuditReport, sheets: readonly Sheet[]): string {
   // as the totals count them: without bars struck through or superseded
   const { total } = reckonTonnage(read, report.standard).tonnage;
   return (
-    `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ${broken("unsafe")} unsafe, ` +
-    `${broken("unbendable")} unbendable, ${report.findings.length} findings in all${silenced}; ${total.toFixed(3)} t`
+    `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ` +
+    `${severityCountWords(severityCounts(report.findings))}; ${report.findings.length} findings in all` +
+    `${notTold === null ? "" : `; ${notTold}`}; ${total.toFixed(3)} t`
   );
 }

@@ -1,7 +1,9 @@
+import type { AuditReport } from "../../core/audit/audit-report";
+import { notToldWords } from "../../core/audit/not-told-words";
 import { runAudit } from "../../core/audit/run-audit";
 import type { Workshop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
-import { type Ticket, ticketsOfAudit } from "../../core/tickets";
+import { bundleItem, type Ticket, ticketsOfAudit } from "../../core/tickets";
 import { type Bundles, makeBundles } from "../../core/totals";
 import { bundleLabelsPage } from "../print/bundle-labels";
 import type { ScheduleHead } from "../print/print-page";
@@ -11,6 +13,7 @@ import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { type Book, openBook } from "./open-book";
+import { noteDecisions } from "./print-decisions";
 import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./read-schedules";
 import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
@@ -47,9 +50,9 @@ export const tickets: Command = {
     const workshop = readShopSheet(book, standard, streams);
     if (workshop.sheet === null)
       streams.note("the book has no Shop sheet: no bender, stock or trial is known");
-    const made = makeAll(book, given.text("sheet"), standard, workshop, streams);
+    const { made, report } = makeAll(book, given.text("sheet"), standard, workshop, streams);
     const limit = pages.labels === null ? null : bundleLimit(given.text("bundle-limit"), workshop);
-    const head = pageHead(made, standard);
+    const head = pageHead(made, report, standard);
     const write = (target: string | null, page: () => string): void => {
       if (target === null) return;
       writePage(path, target, page());
@@ -70,7 +73,7 @@ function makeAll(
   standard: Standard,
   workshop: Workshop,
   streams: Streams,
-): readonly Ticket[] {
+): { readonly made: readonly Ticket[]; readonly report: AuditReport } {
   const sheets = readSheets(book, only);
   const settings = auditSettingsOf(book);
   saySettingsUsed(sheets, settings, streams);
@@ -86,16 +89,18 @@ function makeAll(
     if (rows.length > 0)
       streams.note(`no ticket for rows struck through or superseded: ${name} ${rows.join(", ")}`);
   }
-  return tickets;
+  noteDecisions(report, streams);
+  return { made: tickets, report };
 }
 
-function pageHead(made: readonly Ticket[], standard: Standard): ScheduleHead {
+function pageHead(made: readonly Ticket[], report: AuditReport, standard: Standard): ScheduleHead {
   const head = made[0]?.head ?? null;
   return {
     job: head?.job ?? null,
     schedule: head?.schedule ?? null,
     revision: head?.revision ?? null,
     standard: standard.id,
+    notTold: report.waivers.map(notToldWords),
   };
 }
 
@@ -112,11 +117,10 @@ function bundleLimit(option: string | null, workshop: Workshop): number {
 
 function bundlesOf(made: readonly Ticket[], limit: number, streams: Streams): Bundles {
   let left = 0;
-  const items = made.flatMap(({ pour, member, mark, size, shape, count, cut, massEach }) => {
-    if (count !== null && cut !== null && massEach !== null)
-      return [{ pour, member, mark, size, shape, count, length: cut.length, massEach }];
-    left += 1;
-    return [];
+  const items = made.flatMap((ticket) => {
+    const item = bundleItem(ticket);
+    if (item === null) left += 1;
+    return item ?? [];
   });
   if (left > 0) streams.note(`${left} bar rows without count, length or mass: they are in no bundle`);
   return makeBundles(items, limit);

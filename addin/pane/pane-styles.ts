@@ -284,7 +284,7 @@ export const paneStyles = css`
     font: inherit;
   }
   input:focus-visible,
-  .silence button:focus-visible {
+  .waive button:focus-visible {
     outline: 2px solid var(--colorStrokeFocus2);
   }
   .decide {
@@ -298,18 +298,18 @@ export const paneStyles = css`
   .decide .cite {
     padding: 0;
   }
-  .silence {
+  .waive {
     display: flex;
     flex-wrap: wrap;
     align-items: end;
     gap: 6px;
     width: 100%;
   }
-  .silence .field {
+  .waive .field {
     flex: 1 1 120px;
     min-width: 0;
   }
-  .silence button {
+  .waive button {
     min-height: 32px;
     padding: 0 10px;
     border: 1px solid var(--colorNeutralStrokeAccessible);

@@ -1,4 +1,4 @@
-import type { AuditSettings, Silence } from "../../core/audit/audit-settings";
+import type { AuditSettings, Decided, Waiver } from "../../core/audit/audit-settings";
 import type { ColumnCorrection } from "../../core/schedule/read-options";
 import type { FindingView } from "./desk/audit-view";
 
@@ -6,26 +6,49 @@ import type { FindingView } from "./desk/audit-view";
 export type SettingsEdit = (settings: AuditSettings) => AuditSettings;
 
 /** Accepts a rule's finding for its row, or for the sheet as a whole, with the reason given. */
-export function silence({ code, sheet, silenceKey: key }: FindingView, reason: string): SettingsEdit {
-  const said: Silence = { code, sheet, key, reason: reason.trim() };
-  return (settings) => ({ ...settings, silences: [...others(settings, said), said] });
+export function waive({ code, sheet, waiverKey: key }: FindingView, decided: Decided): SettingsEdit {
+  const said: Waiver = { code, sheet, key, ...trimmed(decided) };
+  return (settings) => ({ ...settings, waivers: [...others(settings, said), said] });
 }
 
-/** Takes a silence back. */
-export function unsilence(gone: Pick<Silence, "code" | "sheet" | "key">): SettingsEdit {
-  return (settings) => ({ ...settings, silences: others(settings, gone) });
+/** Takes a waiver back. */
+export function unwaive(gone: Pick<Waiver, "code" | "sheet" | "key">): SettingsEdit {
+  return (settings) => ({ ...settings, waivers: others(settings, gone) });
 }
 
-export function turnRule(code: string, isOn: boolean): SettingsEdit {
-  return (settings) => {
-    const rest = settings.rulesOff.filter((each) => each !== code);
-    return { ...settings, rulesOff: isOn ? rest : [...rest, code] };
-  };
+export function turnRuleOff(code: string, decided: Decided): SettingsEdit {
+  return (settings) => ({
+    ...settings,
+    rulesOff: [...otherRules(settings, code), { code, ...trimmed(decided) }],
+  });
 }
 
-/** Null takes the limit back to what the Shop sheet or the standard says. */
-export function changeLimit(name: keyof AuditSettings["limits"], value: number | null): SettingsEdit {
-  return (settings) => ({ ...settings, limits: { ...settings.limits, [name]: value } });
+export function turnRuleOn(code: string): SettingsEdit {
+  return (settings) => ({ ...settings, rulesOff: otherRules(settings, code) });
+}
+
+export function changeLimit(
+  name: keyof AuditSettings["limits"],
+  value: number,
+  decided: Decided,
+): SettingsEdit {
+  return (settings) => ({
+    ...settings,
+    limits: { ...settings.limits, [name]: { value, ...trimmed(decided) } },
+  });
+}
+
+/** Takes the limit back to what the Shop sheet or the standard says. */
+export function takeLimitBack(name: keyof AuditSettings["limits"]): SettingsEdit {
+  return (settings) => ({ ...settings, limits: { ...settings.limits, [name]: null } });
+}
+
+function trimmed({ reason, by, date }: Decided): Decided {
+  return { reason: reason.trim(), by: by.trim(), date: date.trim() };
+}
+
+function otherRules({ rulesOff }: AuditSettings, code: string) {
+  return rulesOff.filter((each) => each.code !== code);
 }
 
 /** Says what a column of a sheet is, or takes an earlier correction of it back. */
@@ -71,8 +94,8 @@ function changeReading(sheet: string, change: (reading: Reading) => Reading): Se
 }
 
 function others(
-  { silences }: AuditSettings,
-  { code, sheet, key }: Pick<Silence, "code" | "sheet" | "key">,
-): Silence[] {
-  return silences.filter((each) => each.code !== code || each.sheet !== sheet || each.key !== key);
+  { waivers }: AuditSettings,
+  { code, sheet, key }: Pick<Waiver, "code" | "sheet" | "key">,
+): Waiver[] {
+  return waivers.filter((each) => each.code !== code || each.sheet !== sheet || each.key !== key);
 }

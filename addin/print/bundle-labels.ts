@@ -29,6 +29,7 @@ function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
   const warning = bundle.overLimit
     ? html`<p class="warning">One bar is above the lifting limit: lift by a rated hoist only.</p>`
     : html``;
+  const waived = (item.waived ?? []).map((text) => html`<p class="waived">Not told: ${text}</p>`);
   return html`<article class="label">
 <div class="${mark.length > LONG_MARK ? "mark long" : "mark"}">${mark}</div>
 <div class="part">bundle ${bundle.number} of ${bundle.of}<br><strong>${bundle.count}</strong> ${bundle.count === 1 ? "bar" : "bars"}</div>
@@ -38,7 +39,7 @@ function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
 <dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>
 </dl>
-${warning}
+${warning}${waived}
 <p class="reference">${reference.join(", ")}</p>
 </article>
 `;

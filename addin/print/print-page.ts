@@ -7,6 +7,8 @@ export interface ScheduleHead {
   readonly schedule: string | null;
   readonly revision: string | null;
   readonly standard: string;
+  /** what is not told because somebody said so, one line a decision */
+  readonly notTold?: readonly string[];
 }
 
 /** A whole page of its own: no script, no outside address, style inside, so that it can be kept and printed anywhere. */
@@ -28,10 +30,15 @@ ${
 <style>${PRINT_STYLE}</style>
 </head>
 <body>
-<header><h1>${title}</h1><p>${line}</p></header>
+<header><h1>${title}</h1><p>${line}</p>${notToldList(head.notTold ?? [])}</header>
 <main>${body}</main>
 </body>
 </html>`.text
 }
 `;
+}
+
+function notToldList(lines: readonly string[]): Markup {
+  if (lines.length === 0) return html``;
+  return html`<ul class="not-told"><li><strong>Not told in what follows, because somebody said so:</strong></li>${lines.map((each) => html`<li>${each}</li>`)}</ul>`;
 }

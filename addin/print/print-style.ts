@@ -10,6 +10,7 @@ header { border-bottom: 0.6mm solid #000; margin-bottom: 4mm; }
 h1 { font-size: 15pt; margin: 0; }
 h2 { font-size: 12pt; margin: 5mm 0 2mm; break-after: avoid; }
 header p { margin: 1mm 0 2mm; }
+header .not-told { margin: 0 0 2mm; padding: 1mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 9pt; }
 table { border-collapse: collapse; width: 100%; }
 th, td { border: 0.2mm solid #555; padding: 1mm 1.6mm; text-align: left; vertical-align: top; }
 th { background: #eee; font-weight: 600; }
@@ -25,7 +26,7 @@ tr { break-inside: avoid; }
 .label dl { grid-column: 1 / -1; margin: 1mm 0 0; display: grid; grid-template-columns: auto 1fr auto 1fr; gap: 0.6mm 2mm; }
 .label dt { color: #333; }
 .label dd { margin: 0; font-weight: 600; overflow-wrap: anywhere; }
-.label .reference, .label .warning { grid-column: 1 / -1; margin: 0; }
+.label .reference, .label .warning, .label .waived { grid-column: 1 / -1; margin: 0; }
 .warning { font-weight: 700; border: 0.4mm solid #000; padding: 1mm 2mm; }
 .note { color: #222; }
 .refused { border: 0.9mm solid #000; padding: 1mm 3mm 2mm; }

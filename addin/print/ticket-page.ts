@@ -26,6 +26,7 @@ ${facts(ticket)}
 </div>
 ${bendTable(ticket)}
 ${warnings(ticket.warnings)}
+${waived(ticket.waived)}
 <ul class="cautions">${ticket.cautions.map(({ text }) => html`<li>${text}</li>`)}</ul>
 </article>
 `;
@@ -158,6 +159,12 @@ function holds(list: readonly TicketWarning[]): Markup {
 function warnings(list: readonly TicketWarning[]): Markup {
   const mild = list.filter((warning) => !isHold(warning));
   return mild.length === 0 ? html`` : html`<ul class="warnings">${mild.map(warningLine)}</ul>`;
+}
+
+/** What somebody answers for: said on the paper that the bar is made from. */
+function waived(list: Ticket["waived"]): Markup {
+  if (list.length === 0) return html``;
+  return html`<ul class="warnings">${list.map(({ text }) => html`<li><b>not told</b> ${text}</li>`)}</ul>`;
 }
 
 function isHold({ severity, unsure }: TicketWarning): boolean {

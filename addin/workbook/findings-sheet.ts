@@ -1,5 +1,7 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import { notToldSummary, notToldWords } from "../../core/audit/not-told-words";
+import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule/sheet";
 import { citationText } from "../../core/standards/citation";
 import { reckonTonnage } from "../../core/totals";
@@ -33,7 +35,7 @@ export function findingsSheet(report: AuditReport, sheets: readonly Sheet[]): Ad
   const list = ordered.map(findingRow);
   const blockTop = TITLE_ROWS + list.length + 1;
   const block = tonnageBlock(reckoned(report, sheets), blockTop, BLOCK_LEFT);
-  const left = rowsRead(report);
+  const left = [...notToldRows(report), ...rowsRead(report)];
   const withoutSeal: FindingsCell[][] = [
     titleRow(report, block, blockTop),
     HEADINGS.map((value) => ({ value, bold: true, shade: true })),
@@ -80,15 +82,13 @@ export function unsure(finding: Finding): string {
 }
 
 function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): FindingsCell[] {
-  const counts = SEVERITIES.map((severity) => ({
-    severity,
-    count: report.findings.filter((finding) => finding.severity === severity).length,
-  })).filter(({ count }) => count > 0);
+  const notTold = notToldSummary(report.waivers);
+  const counts = severityCountWords(severityCounts(report.findings));
   return [
     { value: `${FINDINGS_MARK}${report.standard.id}: ${report.findings.length}`, bold: true },
     { value: null },
     { value: null },
-    { value: counts.map(({ severity, count }) => `${count} ${severity}`).join(", ") },
+    { value: notTold === null ? counts : `${counts}; ${notTold}`, wrap: true },
     { value: null },
     { value: block.summary, link: { sheet: null, cell: cellAddress(blockTop, BLOCK_LEFT) } },
   ];
@@ -112,6 +112,22 @@ function findingRow(finding: Finding): FindingsCell[] {
     words(finding.cite === null ? null : citationText(finding.cite)),
     words(`${finding.code} ${finding.name}`),
   ];
+}
+
+/** What somebody said is not to be told, under the list that it is missing from. */
+function notToldRows({ waivers }: AuditReport): FindingsCell[][] {
+  if (waivers.length === 0) return [];
+  const words = (value: string | null): FindingsCell => ({ value, wrap: true, ruled: true });
+  const lines = waivers.flatMap((each) => [
+    [words("not told"), words(each.sheet), words(null), words(notToldWords(each))],
+    ...each.findings.map(({ severity, sheet, cell, message }) => [
+      words(severity),
+      words(sheet),
+      words(cell),
+      words(message),
+    ]),
+  ]);
+  return [[{ value: "Not told, because somebody said so", bold: true }], ...lines, []];
 }
 
 function rowsRead({ rows }: AuditReport): FindingsCell[][] {

@@ -1,7 +1,8 @@
 import type { RowClass, ScheduleReading } from "../schedule/bar-row";
 import type { Standard } from "../standards/port";
-import type { Silence } from "./audit-settings";
+import type { Waiver } from "./audit-settings";
 import type { Finding } from "./finding";
+import type { NotTold } from "./not-told";
 
 export type RowCounts = Readonly<
   Record<"bars" | "headings" | "totals" | "notes" | "blank" | "unread", number>
@@ -24,14 +25,10 @@ export interface AuditReport {
   readonly shopSheet: string | null;
   /** sums over the sheets; every row of each used range is in one class */
   readonly rows: RowCounts;
-  /** findings that the user has silenced, with the reason given */
-  readonly silenced: readonly {
-    readonly finding: Finding;
-    readonly reason: string;
-    readonly silence: Silence;
-  }[];
-  /** silences that no finding answers to any longer */
-  readonly outdatedSilences: readonly Silence[];
+  /** what is not told because somebody said so: waivers, rules turned off, limits changed */
+  readonly waivers: readonly NotTold[];
+  /** waivers that no finding answers to any longer */
+  readonly outdatedWaivers: readonly Waiver[];
 }
 
 const CLASS_NAMES: Readonly<Record<RowClass, keyof RowCounts>> = {

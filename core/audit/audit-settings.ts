@@ -2,33 +2,47 @@ import { z } from "zod";
 import { readOptions } from "../schedule/read-options";
 import { NO_CHANGED_LIMITS } from "./limits";
 
-const limit = z.number().positive().finite().nullable().default(null);
+/** Who decided, why, and when as YYYY-MM-DD; blank where the workbook does not say. */
+const decided = { reason: z.string().default(""), by: z.string().default(""), date: z.string().default("") };
+
+const ruleOff = z.preprocess(
+  // as workbooks kept it before a reason was asked for
+  (kept) => (typeof kept === "string" ? { code: kept } : kept),
+  z.object({ code: z.string(), ...decided }),
+);
+
+const changedLimit = z.preprocess(
+  (kept) => (typeof kept === "number" ? { value: kept } : kept),
+  z
+    .object({ value: z.number().positive().finite(), ...decided })
+    .nullable()
+    .default(null),
+);
+
+const waiver = z.object({
+  code: z.string(),
+  sheet: z.string(),
+  /** see `rowKey` of bar-facts.ts; null for a sheet-wide finding */
+  key: z.string().nullable(),
+  ...decided,
+  reason: z.string().min(1),
+});
 
 /** What a workbook keeps of its user's decisions on the audit: one JSON text in the file. */
 export const auditSettings = z.object({
-  /** codes of rules not run */
-  rulesOff: z.array(z.string()).default([]),
+  /** rules of which nothing is told but what is unsafe */
+  rulesOff: z.array(ruleOff).default([]),
   limits: z
     .object({
-      handLift: limit,
-      hoist: limit,
-      stockLength: limit,
-      transportWidth: limit,
-      accessWidth: limit,
+      handLift: changedLimit,
+      hoist: changedLimit,
+      stockLength: changedLimit,
+      transportWidth: changedLimit,
+      accessWidth: changedLimit,
     })
     .default(NO_CHANGED_LIMITS),
-  /** findings the user has looked at and accepts */
-  silences: z
-    .array(
-      z.object({
-        code: z.string(),
-        sheet: z.string(),
-        /** see `rowKey` of row-facts.ts; null for a sheet-wide finding */
-        key: z.string().nullable(),
-        reason: z.string().min(1),
-      }),
-    )
-    .default([]),
+  /** findings that somebody has looked at and accepts */
+  waivers: z.array(waiver).default([]),
   /** what the user corrected or confirmed of the reading, by sheet */
   readings: z.array(readOptions.extend({ sheet: z.string() })).default([]),
 });
@@ -38,7 +52,13 @@ export interface AuditSettings extends z.infer<typeof auditSettings> {
   readonly problem?: string;
 }
 
-export type Silence = AuditSettings["silences"][number];
+/** One finding accepted, for a row or for the whole sheet. */
+export type Waiver = AuditSettings["waivers"][number];
+
+export type RuleOff = AuditSettings["rulesOff"][number];
+
+/** Why, by whom and when something was decided. */
+export type Decided = Pick<Waiver, "reason" | "by" | "date">;
 
 /** Settings of a workbook that keeps none. */
 export const DEFAULT_SETTINGS: AuditSettings = auditSettings.parse({});

@@ -2,6 +2,7 @@ import type { Shop } from "../shop/shop";
 import type { Citation, Cited } from "../standards/citation";
 import type { Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
+import { type DecidedBy, decidedWords } from "./decided-words";
 import { OF_SHOP_SHEET } from "./practice.data";
 
 /** Figures a workbook may change. Null takes the standard's own, or leaves the question unasked. */
@@ -18,7 +19,7 @@ export interface Limits {
   readonly accessWidth: number | null;
 }
 
-export const NO_CHANGED_LIMITS: Limits = {
+export const NO_CHANGED_LIMITS: Readonly<Record<keyof Limits, null>> = {
   handLift: null,
   hoist: null,
   stockLength: null,
@@ -26,10 +27,19 @@ export const NO_CHANGED_LIMITS: Limits = {
   accessWidth: null,
 };
 
-const CHANGED: Citation = {
-  document: "limits changed in this workbook",
-  provenance: "common practice",
-};
+/** A limit that somebody set for this workbook; see audit-settings.ts. */
+export interface ChangedLimit extends DecidedBy {
+  readonly value: number;
+}
+
+export type ChangedLimits = Readonly<Record<keyof Limits, ChangedLimit | null>>;
+
+function citeOfChange(limit: ChangedLimit): Citation {
+  return {
+    document: `limit changed in this workbook (${decidedWords(limit)})`,
+    provenance: "common practice",
+  };
+}
 
 const HAND_LIFT: Cited<number> = {
   value: 25,
@@ -51,7 +61,11 @@ export interface LimitsInForce {
 }
 
 /** The workbook's own setting first, then what its Shop sheet says, then the standard. */
-export function limitsInForce(changed: Limits, standard: Standard, shop: Shop | null = null): LimitsInForce {
+export function limitsInForce(
+  changed: ChangedLimits,
+  standard: Standard,
+  shop: Shop | null = null,
+): LimitsInForce {
   const ofShop = shop?.limits ?? null;
   return {
     handLift: own(changed.handLift) ?? written(ofShop?.handLift) ?? HAND_LIFT,
@@ -63,8 +77,8 @@ export function limitsInForce(changed: Limits, standard: Standard, shop: Shop | 
   };
 }
 
-function own(value: number | null): Cited<number> | null {
-  return value === null ? null : { value, cite: CHANGED };
+function own(limit: ChangedLimit | null): Cited<number> | null {
+  return limit === null ? null : { value: limit.value, cite: citeOfChange(limit) };
 }
 
 function written(value: number | null | undefined): Cited<number> | null {
@@ -73,7 +87,7 @@ function written(value: number | null | undefined): Cited<number> | null {
 
 /** By diameter; a row of the Shop sheet without a size serves every size, and remnants are no stock length. */
 function stockLengthOf(
-  changed: Limits,
+  changed: ChangedLimits,
   standard: Standard,
   shop: Shop | null,
 ): LimitsInForce["stockLengthOf"] {

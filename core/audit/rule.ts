@@ -99,6 +99,8 @@ export interface RowRule<MessageId extends string = string, FixId extends string
   extends RuleBase<MessageId, FixId> {
   /** the rule is not asked of a bar without it; a bar without it is none of the rule's failing examples */
   readonly needs?: RowNeed;
+  /** figures of which it asks that a workbook may change: without it what a change hides is not found */
+  readonly limits?: readonly (keyof Limits)[];
   checkRow(facts: BarFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
 }
 

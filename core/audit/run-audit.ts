@@ -6,10 +6,12 @@ import { rereadRows } from "../schedule/reread-rows";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
-import type { Standard } from "../standards/port";
+import type { AuditQuestion } from "./audit-question";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
-import { type AuditSettings, DEFAULT_SETTINGS } from "./audit-settings";
+import { DEFAULT_SETTINGS } from "./audit-settings";
+import { type AuditState, keepState, type SheetState, stateOf } from "./audit-state";
 import { type Finding, SEVERITIES } from "./finding";
+import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
 import { readAsCorrected } from "./read-as-corrected";
@@ -22,54 +24,20 @@ import {
   type RowRule,
   type Rule,
   type SheetReport,
-  type SheetRule,
   type ShopReport,
 } from "./rule";
 import type { RuleContext } from "./rule-context";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
-import { Silences } from "./silences";
-
-export interface AuditQuestion {
-  /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
-  readonly sheets: readonly Sheet[];
-  readonly standard: Standard;
-  /** the one sheet to be judged and reported on; the others are read for what only several show */
-  readonly only?: string | null;
-  readonly settings?: AuditSettings;
-  /** all rules unless given */
-  readonly rules?: readonly Rule[];
-}
-
-/** What is kept of one sheet so that an edit re-judges only what it can have changed. */
-interface SheetState {
-  readonly facts: SheetFacts;
-  /** by place in `facts.bars`; undefined where a bar has none */
-  readonly rowFindings: readonly (readonly Finding[] | undefined)[];
-  sheetFindings: readonly Finding[];
-  /** false where it is only read beside the sheet that is */
-  readonly isJudged: boolean;
-}
-
-interface AuditState {
-  readonly question: Required<AuditQuestion>;
-  readonly context: RuleContext;
-  /** those that are not turned off */
-  readonly rules: readonly Rule[];
-  readonly rowRules: readonly RowRule[];
-  readonly sheetRules: readonly SheetRule[];
-  readonly sheets: readonly SheetState[];
-  /** about the Shop sheet */
-  readonly shopFindings: readonly Finding[];
-}
+import { Withholding } from "./withhold";
 
 const NO_RULES: RulesOfBar = { rules: [], checks: [] };
 const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
-const states = new WeakMap<AuditReport, AuditState>();
 
 /**
- * Reads every sheet and runs every rule that is not turned off. Never throws for what stands in a
+ * Reads every sheet and runs every rule; what the workbook's user said is not to be told stands in
+ * `waivers`. Never throws for what stands in a
  * cell: what cannot be read is a finding of its own.
  *
  * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
@@ -77,23 +45,24 @@ const states = new WeakMap<AuditReport, AuditState>();
 export function runAudit(asked: AuditQuestion): AuditReport {
   const question = { settings: DEFAULT_SETTINGS, rules: RULES, only: null, ...asked };
   const { standard, settings, only } = question;
-  const off = new Set(settings.rulesOff);
-  const rules = question.rules.filter((rule) => !off.has(rule.code));
+  const { rules } = question;
   const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
   const shop = shopSheet === undefined ? null : new Workshop(shopSheet, standard);
   const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
   const context: RuleContext = { standard, limits, shop };
   const rowRules = rules.filter(isRowRule);
   const sheetRules = rules.filter(isSheetRule);
+  const watched = watchedLimits(settings.limits, context, rules);
   const sheets = question.sheets
     .filter(({ name }) => !isShopSheet(name))
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
       const reading = readAsCorrected(sheet, standard, settings);
-      return { ...judgeRows(sheet, reading, context, isJudged ? rowRules : []), isJudged };
+      const asked = isJudged ? { rules: rowRules, watched } : { rules: [], watched: [] };
+      return { ...judgeRows(sheet, reading, context, asked), isJudged };
     });
   const shopFindings = judgeShop(context, rules);
-  const state = { question, context, rules, rowRules, sheetRules, sheets, shopFindings };
+  const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
   return reportOf(state);
 }
@@ -103,7 +72,7 @@ export function runAudit(asked: AuditQuestion): AuditReport {
  * Other rows keep their findings unless the reading of them, or the sheet's habits, changed.
  */
 export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
-  const state = states.get(report);
+  const state = stateOf(report);
   if (state?.context.shop?.sheet?.name === changed.name) {
     // what the yard owns can alter the judgement of any row
     return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
@@ -118,7 +87,8 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   const reading =
     rereadRows(before.facts.reading, changed, firstRow, lastRow) ??
     readAsCorrected(changed, standard, settings);
-  const after = judgeRows(changed, reading, state.context, state.rowRules, { before, firstRow, lastRow });
+  const asked = { rules: state.rowRules, watched: state.watched };
+  const after = judgeRows(changed, reading, state.context, asked, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
     ...state,
@@ -143,7 +113,7 @@ function judgeRows(
   sheet: Sheet,
   reading: ScheduleReading,
   context: RuleContext,
-  rules: readonly RowRule[],
+  { rules, watched }: Pick<AuditState, "watched"> & { readonly rules: readonly RowRule[] },
   change?: Change,
 ): SheetState {
   const facts = new SheetFacts(sheet, reading);
@@ -155,6 +125,7 @@ function judgeRows(
   facts.bars = bars;
   const reuse = kept !== null && change !== undefined && sameHabits(facts.habits, change.before.facts.habits);
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
+  const hidden: (readonly HiddenByLimit[] | undefined)[] = new Array(bars.length);
   const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
   let asked = NO_RULES;
   let at = 0;
@@ -168,6 +139,7 @@ function judgeRows(
     const old = reuse ? kept[index] : undefined;
     if (old !== undefined) {
       rowFindings[index] = old.findings;
+      hidden[index] = old.hidden;
       continue;
     }
     row = bars[index] as BarFacts;
@@ -176,8 +148,9 @@ function judgeRows(
     const { checks } = asked;
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     rowFindings[index] = found;
+    hidden[index] = hiddenByLimits(watched, row, found ?? []);
   }
-  return { facts, rowFindings, sheetFindings: [], isJudged: true };
+  return { facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
 }
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
@@ -211,6 +184,7 @@ function judgeBook(state: AuditState): void {
 interface KeptRow {
   readonly facts: BarFacts;
   readonly findings: readonly Finding[] | undefined;
+  readonly hidden: readonly HiddenByLimit[] | undefined;
 }
 
 /** By place in the new reading: the old facts of bars outside the change that read as before. */
@@ -228,7 +202,8 @@ function unchangedRows(reading: ScheduleReading, change: Change): (KeptRow | und
     const facts = old[at];
     if (facts === undefined || facts.row.row !== bar.row || (bar.row >= firstRow && bar.row <= lastRow))
       return undefined;
-    return sameReading(facts.row, bar) ? { facts, findings: before.rowFindings[at] } : undefined;
+    if (!sameReading(facts.row, bar)) return undefined;
+    return { facts, findings: before.rowFindings[at], hidden: before.hiddenByLimits[at] };
   });
 }
 
@@ -272,23 +247,19 @@ function sameReading(a: BarRow, b: BarRow): boolean {
 function reportOf(state: AuditState): AuditReport {
   const { question, context, shopFindings } = state;
   const sheets = state.sheets.filter(({ isJudged }) => isJudged);
-  const silences = new Silences(question.settings);
-  const silenced: AuditReport["silenced"][number][] = [];
-  const heard = (finding: Finding, facts: SheetFacts | null): boolean => {
-    const silence = silences.of(finding, facts);
-    if (silence !== null) silenced.push({ finding, reason: silence.reason, silence });
-    return silence === null;
-  };
+  const withholding = new Withholding(state);
   const bySheet = sheets.map((sheet) =>
-    orderedFindings(sheet).filter((finding) => heard(finding, sheet.facts)),
+    orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts)),
   );
-  const ofShop = shopFindings.filter((finding) => heard(finding, null));
+  const ofShop = shopFindings.filter((finding) => withholding.tells(finding, null));
   const shopSheet = context.shop?.sheet ?? null;
-  const outdated = silences.outdated(
+  const outdated = withholding.waivers.outdated(
     sheets.map(({ facts }) => facts),
     shopSheet,
   );
-  const ofSettings = judgeSettings(state, outdated);
+  const ofSettings = judgeSettings(state, outdated, withholding.notObeyed).filter((finding) =>
+    withholding.tells(finding, null),
+  );
   const findings = sheets.flatMap(({ facts }, index) =>
     withSettings(bySheet[index] ?? [], ofSettings, facts.name),
   );
@@ -299,10 +270,10 @@ function reportOf(state: AuditState): AuditReport {
     findings: findings.concat(withSettings(ofShop, ofSettings, shopSheet?.name ?? null)),
     shopSheet: shopSheet?.name ?? null,
     rows: sumRowCounts(audited),
-    silenced,
-    outdatedSilences: outdated.map(({ silence }) => silence),
+    waivers: withholding.notTold(),
+    outdatedWaivers: outdated.map(({ waiver }) => waiver),
   };
-  states.set(report, state);
+  keepState(report, state);
   return report;
 }
 
@@ -319,6 +290,7 @@ function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedS
 function judgeSettings(
   { question, rules, sheets: all }: AuditState,
   outdated: SettingsFacts["outdated"],
+  notObeyed: SettingsFacts["notObeyed"],
 ): readonly Finding[] {
   const { settings, standard } = question;
   const sheets = all.filter(({ isJudged }) => isJudged);
@@ -326,7 +298,7 @@ function judgeSettings(
   if (firstSheet === undefined) return [];
   const found: Finding[] = [];
   for (const rule of rules.filter(isSettingsRule)) {
-    rule.checkSettings({ settings, outdated, firstSheet }, (said) => {
+    rule.checkSettings({ settings, outdated, notObeyed, firstSheet }, (said) => {
       found.push(sheetFinding(rule, said.sheet, standard.unit, said));
     });
   }

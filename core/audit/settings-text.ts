@@ -7,7 +7,7 @@ const PARTS = Object.keys(auditSettings.shape) as Part[];
 const LOST: Readonly<Record<Part, string>> = {
   rulesOff: "every rule is run",
   limits: "no limit is changed",
-  silences: "no finding is silenced",
+  waivers: "no finding is waived",
   readings: "no column is corrected",
 };
 
@@ -19,11 +19,13 @@ const LOST: Readonly<Record<Part, string>> = {
  */
 export function settingsFromText(text: string | null): AuditSettings {
   if (text === null || text.trim() === "") return DEFAULT_SETTINGS;
-  const stored = objectIn(text);
-  if (stored === null) {
+  const found = objectIn(text);
+  if (found === null) {
     return { ...DEFAULT_SETTINGS, problem: `they are no JSON object, so ${Object.values(LOST).join(", ")}` };
   }
-  const { unread } = stored;
+  const { unread, silences, ...stored } = found;
+  // the name of waivers in workbooks of before
+  if (silences !== undefined) stored["waivers"] = joined(silences, stored["waivers"]);
   if (typeof unread === "string") {
     return { ...DEFAULT_SETTINGS, problem: `${unread}. Until then ${Object.values(LOST).join(", ")}` };
   }
@@ -31,17 +33,32 @@ export function settingsFromText(text: string | null): AuditSettings {
   return whole.success ? whole.data : partByPart(stored);
 }
 
+function joined(old: unknown, waivers: unknown): unknown {
+  return Array.isArray(old) && Array.isArray(waivers) ? [...old, ...waivers] : (waivers ?? old);
+}
+
 /** The text to keep: only what differs from the defaults; null where nothing does. */
 export function settingsToText(settings: AuditSettings): string | null {
-  const limits = Object.entries(settings.limits).filter(([, value]) => value !== null);
+  const limits = Object.entries(settings.limits).flatMap(([name, limit]) =>
+    limit === null ? [] : [[name, withoutBlanks(limit)]],
+  );
   const kept = {
-    ...(settings.rulesOff.length === 0 ? {} : { rulesOff: settings.rulesOff }),
+    ...(settings.rulesOff.length === 0 ? {} : { rulesOff: settings.rulesOff.map(withoutBlanks) }),
     ...(limits.length === 0 ? {} : { limits: Object.fromEntries(limits) }),
-    ...(settings.silences.length === 0 ? {} : { silences: settings.silences }),
+    ...(settings.waivers.length === 0 ? {} : { waivers: settings.waivers.map(withoutBlanks) }),
     ...(settings.readings.length === 0 ? {} : { readings: settings.readings }),
   };
   return Object.keys(kept).length === 0 ? null : JSON.stringify(kept);
 }
+
+/** Without what nobody said, which is read as blank again. */
+function withoutBlanks(decision: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(
+    Object.entries(decision).filter(([name, value]) => value !== "" || !OPTIONAL.has(name)),
+  );
+}
+
+const OPTIONAL: ReadonlySet<string> = new Set(["reason", "by", "date"]);
 
 function partByPart(stored: Readonly<Record<string, unknown>>): AuditSettings {
   const wrong: string[] = [];
@@ -59,7 +76,7 @@ function partByPart(stored: Readonly<Record<string, unknown>>): AuditSettings {
   return { ...DEFAULT_SETTINGS, ...(kept as Partial<AuditSettings>), problem: wrong.join("; ") };
 }
 
-function objectIn(text: string): Readonly<Record<string, unknown>> | null {
+function objectIn(text: string): Record<string, unknown> | null {
   try {
     const value: unknown = JSON.parse(text);
     const isObject = typeof value === "object" && value !== null && !Array.isArray(value);

@@ -6,6 +6,8 @@ export interface ScheduleHead {
   readonly schedule: string | null;
   readonly drawing: string | null;
   readonly revision: string | null;
+  /** as the sheet writes it */
+  readonly date: string | null;
 }
 
 const WORDS: Readonly<Record<keyof ScheduleHead, readonly string[]>> = {
@@ -13,9 +15,10 @@ const WORDS: Readonly<Record<keyof ScheduleHead, readonly string[]>> = {
   schedule: ["schedule ref", "schedule no", "schedule reference"],
   drawing: ["drawing no", "drawing number", "drawing", "dwg no", "dwg", "plan nr", "plan no", "no plan"],
   revision: ["revision", "rev", "rev letter"],
+  date: ["date", "date prepared"],
 };
 
-/** Job, schedule, drawing and revision out of the title block; null for what is not there. */
+/** Job, schedule, drawing, revision and date out of the title block; null for what is not there. */
 export function scheduleHead(reading: ScheduleReading): ScheduleHead {
   const fact = (words: readonly string[]): string | null => {
     for (const word of words) {
@@ -29,5 +32,6 @@ export function scheduleHead(reading: ScheduleReading): ScheduleHead {
     schedule: fact(WORDS.schedule),
     drawing: fact(WORDS.drawing),
     revision: fact(WORDS.revision),
+    date: fact(WORDS.date),
   };
 }

@@ -1,5 +1,6 @@
 export type { Deviation } from "../bar/tolerance-of";
 export { type ScheduleHead, scheduleHead } from "../schedule/schedule-head";
+export { bundleItem } from "./bundle-item";
 export type { Caution } from "./cautions";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { makeTicket, type TicketQuestion } from "./make-ticket";
@@ -10,6 +11,7 @@ export type {
   TicketBend,
   TicketDimension,
   TicketOrder,
+  TicketWaived,
   TicketWarning,
 } from "./ticket";
 export { type AuditTickets, ticketsOfAudit } from "./tickets-of-audit";

@@ -16,7 +16,15 @@ import type { Workshop } from "../shop/workshop";
 import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
-import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
+import type {
+  Ticket,
+  TicketAtOnce,
+  TicketFormer,
+  TicketGrade,
+  TicketOrder,
+  TicketWaived,
+  TicketWarning,
+} from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
 import { freeLegName, ticketCut, ticketDimensions } from "./ticket-dimensions";
 import { warn } from "./warn";
@@ -27,6 +35,8 @@ export interface TicketQuestion {
   readonly head: ScheduleHead;
   /** what the audit found in this row */
   readonly findings: readonly Finding[];
+  /** what it found and somebody said is not to be told */
+  readonly waived?: readonly TicketWaived[];
 }
 
 /**
@@ -37,7 +47,7 @@ export interface TicketQuestion {
  * const workshop = new Workshop(shopSheet, standard);
  * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
-export function makeTicket({ facts, workshop, head, findings }: TicketQuestion): Ticket {
+export function makeTicket({ facts, workshop, head, findings, waived = [] }: TicketQuestion): Ticket {
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
@@ -110,6 +120,7 @@ export function makeTicket({ facts, workshop, head, findings }: TicketQuestion):
     massEach,
     massTotal: massEach === null || facts.count === null ? null : massEach * facts.count,
     warnings: byRank(warnings),
+    waived,
     cautions: cautionsFor({
       unit: facts.standard.unit,
       isBent: path?.kind === "planar" ? planar !== null : !facts.isStraight,

@@ -51,6 +51,8 @@ export interface Ticket {
   readonly massTotal: number | null;
   /** the worst first */
   readonly warnings: readonly TicketWarning[];
+  /** what somebody said is not to be told of this bar, with reason, name and date */
+  readonly waived: readonly TicketWaived[];
   readonly cautions: readonly Caution[];
 }
 
@@ -175,6 +177,11 @@ export interface TicketAtOnce {
   readonly basis: "plate" | "estimate" | null;
   /** why it is not known; null where it is */
   readonly reason: string | null;
+}
+
+export interface TicketWaived {
+  readonly severity: Severity;
+  readonly text: string;
 }
 
 export interface TicketWarning {

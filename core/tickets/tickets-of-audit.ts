@@ -1,12 +1,13 @@
 import type { AuditReport } from "../audit/audit-report";
 import type { Finding } from "../audit/finding";
+import { withheldWords } from "../audit/not-told-words";
 import { BarFacts } from "../bar/bar-facts";
 import { SheetFacts } from "../bar/sheet-facts";
 import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import { makeTicket } from "./make-ticket";
-import type { Ticket } from "./ticket";
+import type { Ticket, TicketWaived } from "./ticket";
 
 /** Tickets of an audited book, and the rows that get none. */
 export interface AuditTickets {
@@ -29,6 +30,7 @@ export function ticketsOfAudit(
     if (known === undefined) byRow.set(key, [finding]);
     else known.push(finding);
   }
+  const waivedOf = waivedByRow(report);
   const dropped: { sheet: string; row: number }[] = [];
   const tickets = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((each) => each.name === name);
@@ -42,8 +44,21 @@ export function ticketsOfAudit(
         return [];
       }
       const findings = byRow.get(JSON.stringify([name, row])) ?? [];
-      return [makeTicket({ facts: new BarFacts(bar, facts, standard), workshop, head, findings })];
+      const waived = waivedOf.get(JSON.stringify([name, row])) ?? [];
+      return [makeTicket({ facts: new BarFacts(bar, facts, standard), workshop, head, findings, waived })];
     });
   });
   return { tickets, dropped };
+}
+
+function waivedByRow(report: AuditReport): ReadonlyMap<string, readonly TicketWaived[]> {
+  const byRow = new Map<string, TicketWaived[]>();
+  for (const notTold of report.waivers) {
+    for (const finding of notTold.findings) {
+      const key = JSON.stringify([finding.sheet, finding.row]);
+      const said = { severity: finding.severity, text: withheldWords(finding, notTold) };
+      byRow.set(key, [...(byRow.get(key) ?? []), said]);
+    }
+  }
+  return byRow;
 }

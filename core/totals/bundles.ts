@@ -10,6 +10,8 @@ export interface BundleItem {
   readonly length: number;
   /** kg of one bar */
   readonly massEach: number;
+  /** unsafe or unbendable findings of the bar that somebody said are not to be told, with reason, name and date */
+  readonly waived?: readonly string[];
 }
 
 /** One tied bundle and its label: `number` of `of` for its mark. */

@@ -100,19 +100,19 @@ describe("the list of findings", () => {
     expect(new Set(lines.map((line) => line.split("\t").length))).toEqual(new Set([9]));
   });
 
-  test("should silence a finding with a reason, keep that in the file, and take it back", async () => {
+  test("should waive a finding with a reason, keep that in the file, and take it back", async () => {
     await pane().locator("input.words").fill("");
     const item = bench.finding("J14");
     await item.locator(".source").click();
-    await item.locator(".silence input").fill("agreed with the yard");
-    await item.locator(".silence button").click();
-    await expect.poll(() => pane().locator(".said").textContent()).toContain("is silenced at J14");
+    await item.locator(".waive input").fill("agreed with the yard");
+    await item.locator(".waive button").click();
+    await expect.poll(() => pane().locator(".said").textContent()).toContain("is waived at J14");
     const decided = pane().locator("fluent-accordion-item.decisions");
     expect(await decided.textContent()).toContain("agreed with the yard");
     expect((await bench.save()).byteLength).toBeGreaterThan(0);
     await decided.evaluate((element) => element.toggleAttribute("expanded", true));
     await decided.locator(".decided fluent-button").first().click();
-    await expect.poll(() => pane().locator(".said").textContent()).toContain("is heard again");
+    await expect.poll(() => pane().locator(".said").textContent()).toContain("is told again");
     expect(await bench.finding("J14").count()).toBeGreaterThan(0);
   });
 

@@ -1,9 +1,10 @@
 import type { RowCounts } from "../../../core/audit/audit-report";
-import type { Silence } from "../../../core/audit/audit-settings";
+import type { RuleOff, Waiver } from "../../../core/audit/audit-settings";
 import type { Finding } from "../../../core/audit/finding";
-import type { Limits } from "../../../core/audit/limits";
+import type { ChangedLimit, Limits } from "../../../core/audit/limits";
 import type { ColumnKind } from "../../../core/schedule/bar-row";
 import type { ColumnCorrection } from "../../../core/schedule/read-options";
+import type { ScheduleHead } from "../../../core/schedule/schedule-head";
 
 /** How one column of the schedule was taken. */
 export interface ColumnView {
@@ -30,8 +31,8 @@ export interface FindingView extends Finding {
   readonly rule: string;
   /** the bar's; null where the finding is about no one bar */
   readonly member: string | null;
-  /** under which the workbook keeps a silence of it; null for a sheet-wide finding */
-  readonly silenceKey: string | null;
+  /** under which the workbook keeps a waiver of it; null for a sheet-wide finding */
+  readonly waiverKey: string | null;
   /** what stands in the fix's cells now, in its order */
   readonly before: readonly CellContent[];
   /** by which the open guess that it tells of is confirmed; null where it tells of none */
@@ -43,23 +44,31 @@ export interface LimitView {
   readonly name: keyof Limits;
   readonly words: string;
   readonly unit: "kg" | "mm";
-  readonly own: number | null;
+  readonly own: ChangedLimit | null;
+  /** how much the workbook's own limit hides, in words; null where it has none */
+  readonly hidden: string | null;
   readonly inForce: number | null;
   readonly source: string | null;
 }
 
 /** Everything the user decided on how the workbook is checked. */
 export interface DecisionsView {
-  readonly rulesOff: readonly { readonly code: string; readonly rule: string }[];
+  readonly rulesOff: readonly RuleOffView[];
   readonly limits: readonly LimitView[];
-  readonly silences: readonly SilenceView[];
+  readonly waivers: readonly WaiverView[];
   readonly corrections: readonly ColumnCorrection[];
   readonly confirmed: readonly string[];
   /** what could not be read of the stored settings */
   readonly problem: string | null;
 }
 
-export interface SilenceView extends Silence {
+export interface RuleOffView extends RuleOff {
+  readonly rule: string;
+  /** how much is not told, in words; null where it is not obeyed because the rule finds what is unsafe */
+  readonly hidden: string | null;
+}
+
+export interface WaiverView extends Waiver {
   readonly rule: string;
   /** the finding that it hides; null where it no longer applies */
   readonly message: string | null;
@@ -82,6 +91,12 @@ export interface AuditView {
   readonly columns: readonly ColumnView[];
   readonly unread: readonly { readonly row: number; readonly reason: string }[];
   readonly decisions: DecisionsView;
+  /** each decision because of which something is not told, in one line */
+  readonly notTold: readonly string[];
+  /** all of them in one clause; null where there is none */
+  readonly notToldSummary: string | null;
+  /** what the sheet calls itself */
+  readonly head: ScheduleHead;
   /** where no header was found: what to do about it */
   readonly noHeader: string | null;
   /** Rows to colour: the sheet's, from 0. */

@@ -1,10 +1,12 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import type { AuditSettings } from "../../../core/audit/audit-settings";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
+import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
 import { BarFacts, rowKey } from "../../../core/bar/bar-facts";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnWords } from "../../../core/schedule/columns/column-words";
+import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
@@ -14,6 +16,8 @@ import { decisionsView } from "./make-decisions-view";
 
 /** The rule that tells of guesses. */
 const GUESSED = "READ102";
+
+const NO_HEAD: ScheduleHead = { job: null, schedule: null, drawing: null, revision: null, date: null };
 
 const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
 
@@ -42,6 +46,9 @@ export function auditView(
       reason,
     })),
     decisions: decisionsView(report, settings, sheet.name, shop),
+    notTold: report.waivers.map(notToldWords),
+    notToldSummary: notToldSummary(report.waivers),
+    head: reading === undefined ? NO_HEAD : scheduleHead(reading),
     noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
@@ -65,7 +72,7 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
       source: finding.cite === null ? null : citationText(finding.cite),
       rule: finding.name.replaceAll("-", " "),
       member: bar?.row.member ?? null,
-      silenceKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
+      waiverKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
       guess: guessOf(finding, reading),
       before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
     };

@@ -1,12 +1,13 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
-import type { AuditSettings } from "../../../core/audit/audit-settings";
+import type { AuditSettings, RuleOff, Waiver } from "../../../core/audit/audit-settings";
 import { LIMIT_WORDS } from "../../../core/audit/limit-words";
-import { type Limits, limitsInForce } from "../../../core/audit/limits";
+import { limitsInForce } from "../../../core/audit/limits";
+import { hiddenWords } from "../../../core/audit/not-told-words";
 import { ruleWords } from "../../../core/audit/rule-words";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { readShop } from "../../../core/shop";
 import { citationText } from "../../../core/standards";
-import type { DecisionsView, LimitView, SilenceView } from "./audit-view";
+import type { DecisionsView, LimitView, RuleOffView, WaiverView } from "./audit-view";
 
 /** Diameter for which the standard's stock length is shown where the workbook sets none, mm. */
 const SHOWN_DIAMETER = 16;
@@ -20,42 +21,53 @@ export function decisionsView(
 ): DecisionsView {
   const reading = settings.readings.find((each) => each.sheet === sheet);
   return {
-    rulesOff: settings.rulesOff.map((code) => ({ code, rule: ruleWords(code) })),
+    rulesOff: settings.rulesOff.map((off) => ruleOffView(report, off)),
     limits: limitViews(report, settings.limits, shop),
-    silences: settings.silences.map((silence) => silenceView(report, silence, sheet)),
+    waivers: settings.waivers.map((waiver) => waiverView(report, waiver, sheet)),
     corrections: reading?.columns ?? [],
     confirmed: reading?.confirmed ?? [],
     problem: settings.problem ?? null,
   };
 }
 
-function limitViews({ standard }: AuditReport, changed: Limits, shop: Sheet | null): LimitView[] {
+function ruleOffView({ waivers }: AuditReport, off: RuleOff): RuleOffView {
+  const inForce = waivers.find(({ because, rule }) => because.kind === "rule off" && rule === off.code);
+  return {
+    ...off,
+    rule: ruleWords(off.code),
+    hidden: inForce === undefined ? null : hiddenWords(inForce),
+  };
+}
+
+function limitViews(
+  { standard, waivers }: AuditReport,
+  changed: AuditSettings["limits"],
+  shop: Sheet | null,
+): LimitView[] {
   const now = limitsInForce(changed, standard, shop === null ? null : readShop(shop, standard));
   return LIMIT_WORDS.map((limit) => {
     const cited = limit.name === "stockLength" ? now.stockLengthOf(SHOWN_DIAMETER) : now[limit.name];
+    const hiding = waivers.find(({ because }) => because.kind === "limit" && because.limit === limit.name);
     return {
       ...limit,
       own: changed[limit.name],
+      hidden: hiding === undefined ? null : hiddenWords(hiding),
       inForce: cited?.value ?? null,
       source: cited == null ? null : citationText(cited.cite),
     };
   });
 }
 
-function silenceView(
-  report: AuditReport,
-  silence: AuditSettings["silences"][number],
-  sheet: string,
-): SilenceView {
-  const isOutdated = report.outdatedSilences.some(
-    ({ code, key, sheet: of }) => code === silence.code && key === silence.key && of === silence.sheet,
+function waiverView(report: AuditReport, waiver: Waiver, sheet: string): WaiverView {
+  const inForce = report.waivers.find(
+    ({ because }) => because.kind === "waiver" && because.waiver === waiver,
   );
-  const hidden = isOutdated ? undefined : report.silenced.find((each) => each.silence === silence)?.finding;
+  const hidden = inForce?.findings[0];
   return {
-    ...silence,
-    rule: ruleWords(silence.code),
+    ...waiver,
+    rule: ruleWords(waiver.code),
     message: hidden?.message ?? null,
     cell: hidden?.cell ?? null,
-    isElsewhere: silence.sheet !== sheet,
+    isElsewhere: waiver.sheet !== sheet,
   };
 }

@@ -1,17 +1,20 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { decidedWords } from "../../../core/audit/decided-words";
 import type { ColumnKind, ColumnUnit } from "../../../core/schedule/bar-row";
 import { COLUMN_KINDS, columnWords } from "../../../core/schedule/columns/column-words";
-import type { AuditView, LimitView, SilenceView } from "../desk/audit-view";
+import type { AuditView, LimitView, WaiverView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
 import {
   changeLimit,
   confirmGuess,
   correctColumn,
   type SettingsEdit,
-  turnRule,
-  unsilence,
+  takeLimitBack,
+  turnRuleOn,
+  unwaive,
 } from "../settings-edits";
 import { choice } from "./choice";
+import { today } from "./today";
 
 /** A correction that the user is putting together. */
 export interface CorrectionDraft {
@@ -25,9 +28,9 @@ const UNITS: readonly ColumnUnit[] = ["mm", "cm", "m", "in", "ft", "kg", "t", "l
 
 /** Every decision of the user on the check, in one place, each with its way back. */
 export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDraft, redraw: () => void) {
-  const { rulesOff, limits, silences, corrections, confirmed, problem } = view.decisions;
+  const { rulesOff, limits, waivers, corrections, confirmed, problem } = view.decisions;
   const changed = limits.filter(({ own }) => own !== null).length;
-  const count = rulesOff.length + changed + silences.length + corrections.length + confirmed.length;
+  const count = rulesOff.length + changed + waivers.length + corrections.length + confirmed.length;
   return html`
     <fluent-accordion-item heading-level="2" class="decisions">
       <span slot="heading">How this workbook is checked${count > 0 ? `, ${count} decided` : ""}</span>
@@ -38,24 +41,24 @@ export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDr
       <h3>Rules turned off</h3>
       ${list(
         model,
-        rulesOff.map(({ code, rule }) => ({
-          text: `${code} ${rule}`,
-          undo: turnRule(code, true),
+        rulesOff.map(({ code, rule, hidden, ...decided }) => ({
+          text: `${code} ${rule}, ${decidedWords(decided)} (${hidden ?? "not obeyed: it finds what is unsafe"})`,
+          undo: turnRuleOn(code),
           said: `Rule ${code} is on again`,
           button: "Turn on",
         })),
         "None: every rule is run.",
       )}
-      <h3>Findings silenced</h3>
+      <h3>Findings waived</h3>
       ${list(
         model,
-        silences.map((silence) => ({
-          text: silenceWords(silence),
-          undo: unsilence(silence),
-          said: `${silence.code} is heard again`,
+        waivers.map((waiver) => ({
+          text: waiverWords(waiver),
+          undo: unwaive(waiver),
+          said: `${waiver.code} is told again`,
           button: "Take back",
         })),
-        "None. Silence a finding under its More button.",
+        "None. Waive a finding under its More button.",
       )}
       <h3>Columns corrected</h3>
       ${list(
@@ -105,13 +108,13 @@ function list(model: PaneModel, all: readonly Decision[], none: string): Templat
   </ul>`;
 }
 
-function silenceWords({ code, rule, sheet, key, cell, reason, message, isElsewhere }: SilenceView): string {
+function waiverWords({ code, rule, sheet, key, cell, message, isElsewhere, ...decided }: WaiverView): string {
   const place = isElsewhere ? `${sheet}, ${key ?? "whole sheet"}` : (cell ?? key ?? "whole sheet");
   const applies = isElsewhere || message !== null ? "" : " It no longer applies.";
-  return `${place}: ${code} ${rule}. Reason: ${reason}.${applies}`;
+  return `${place}: ${code} ${rule}, ${decidedWords(decided)}.${applies}`;
 }
 
-function limitField(model: PaneModel, { name, words, unit, own, inForce, source }: LimitView) {
+function limitField(model: PaneModel, { name, words, unit, own, hidden, inForce, source }: LimitView) {
   const change = ({ target }: Event): void => {
     const { value } = target as HTMLInputElement;
     const limit = value.trim() === "" ? null : Number(value);
@@ -122,7 +125,10 @@ function limitField(model: PaneModel, { name, words, unit, own, inForce, source 
       return;
     }
     const said = limit === null ? `${words}: no limit of the workbook's own` : `${words} ${limit} ${unit}`;
-    void model.decide(changeLimit(name, limit), said);
+    void model.decide(
+      limit === null ? takeLimitBack(name) : changeLimit(name, limit, { reason: "", by: "", date: today() }),
+      said,
+    );
   };
   return html`<label class="field"
     >${words}, ${unit}
@@ -132,9 +138,9 @@ function limitField(model: PaneModel, { name, words, unit, own, inForce, source 
       step="any"
       data-limit=${name}
       placeholder=${inForce === null ? "none" : `${inForce}`}
-      .value=${own === null ? "" : `${own}`}
+      .value=${own === null ? "" : `${own.value}`}
       @change=${change}
-    /><small>${own === null && source !== null ? source : own === null ? "not asked" : "changed here"}</small></label
+    /><small>${own === null && source !== null ? source : own === null ? "not asked" : `changed here, ${decidedWords(own)} (${hidden})`}</small></label
   >`;
 }
 

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { FindingView } from "../desk/audit-view";
 import type { PaneModel } from "../pane-model";
-import { confirmGuess, silence, turnRule } from "../settings-edits";
+import { confirmGuess, turnRuleOff, waive } from "../settings-edits";
+import { today } from "./today";
 
 /** Where a finding comes from, and what may be decided on it. */
 export function findingMore(model: PaneModel, finding: FindingView): TemplateResult {
@@ -11,8 +12,9 @@ export function findingMore(model: PaneModel, finding: FindingView): TemplateRes
     event.preventDefault();
     const reason =
       new FormData(event.currentTarget as HTMLFormElement).get("reason")?.toString().trim() ?? "";
-    if (reason === "") model.report(new Error("say why the finding is accepted, then silence it"));
-    else void model.decide(silence(finding, reason), `${code} is silenced at ${place}`);
+    if (reason === "") model.report(new Error("say why the finding is accepted, then waive it"));
+    else
+      void model.decide(waive(finding, { reason, by: "", date: today() }), `${code} is waived at ${place}`);
   };
   return html`
     <div class="decide">
@@ -28,18 +30,18 @@ export function findingMore(model: PaneModel, finding: FindingView): TemplateRes
               >Confirm this reading</fluent-button
             >`
       }
-      <form class="silence" @submit=${keep}>
+      <form class="waive" @submit=${keep}>
         <label class="field"
           >Accepted ${finding.row === null ? "for this sheet" : "for this row"} because
           <input name="reason" autocomplete="off" maxlength="200" aria-label="Reason to accept the finding at ${place}"
         /></label>
-        <button type="submit" aria-label="Silence ${rule} at ${place}">Silence</button>
+        <button type="submit" aria-label="Waive ${rule} at ${place}">Waive</button>
       </form>
       <fluent-button
         class="turn-off"
         size="small"
         aria-label="Turn off the rule ${code} ${rule} in this workbook"
-        @click=${() => void model.decide(turnRule(code, false), `Rule ${code} ${rule} is off in this workbook`)}
+        @click=${() => void model.decide(turnRuleOff(code, { reason: "", by: "", date: today() }), `Rule ${code} ${rule} is off in this workbook`)}
         >Turn rule ${code} off</fluent-button
       >
     </div>

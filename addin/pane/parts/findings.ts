@@ -184,7 +184,7 @@ function moreButton(memory: FindingsMemory, finding: FindingView): TemplateResul
     size="small"
     appearance="transparent"
     aria-expanded=${isOpen ? "true" : "false"}
-    aria-label="${isOpen ? "Less" : "More"} on the finding at ${finding.cell ?? finding.sheet}: source, silence"
+    aria-label="${isOpen ? "Less" : "More"} on the finding at ${finding.cell ?? finding.sheet}: source, waiver"
     @click=${turn}
     >${isOpen ? "Less" : "More"}</fluent-button
   >`;

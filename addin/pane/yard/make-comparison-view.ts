@@ -1,4 +1,5 @@
 import { type AuditSettings, readAsCorrected } from "../../../core/audit";
+import { decisionWords } from "../../../core/audit/decision-words";
 import type { BarRow, Sheet } from "../../../core/schedule";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
@@ -51,6 +52,8 @@ export function comparisonView(
     pours: pours.map(pourView),
     unchanged,
     notes: [
+      ...decisionWords(settings).map((words) => `${newer.name}: ${words}`),
+      ...decisionWords(older.settings).map((words) => `${older.name}: ${words}`),
       ...settingsNotes(settings, newer.name),
       ...olderSheets
         .flatMap(({ name }) => settingsNotes(older.settings, name))

@@ -1,9 +1,10 @@
 import { type AuditSettings, readAsCorrected, runAudit, settingsFromText } from "../../../core/audit";
+import { notToldWords } from "../../../core/audit/not-told-words";
 import type { ScheduleReading, Sheet } from "../../../core/schedule";
 import { readShop, type Shop, Workshop } from "../../../core/shop";
 import type { Standard } from "../../../core/standards";
-import { scheduleHead, type Ticket, ticketsOfAudit } from "../../../core/tickets";
-import { type BundleItem, makeBundles } from "../../../core/totals";
+import { bundleItem, scheduleHead, ticketsOfAudit } from "../../../core/tickets";
+import { makeBundles } from "../../../core/totals";
 import { bundleLabelsPage } from "../../print/bundle-labels";
 import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
@@ -44,8 +45,8 @@ const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   tickets(asked) {
-    const { tickets, notes } = ticketsOf(asked);
-    return { title: "Bending tickets", html: ticketPage(tickets, asked.head), notes, ...PLAIN };
+    const { tickets, notes, head } = ticketsOf(asked);
+    return { title: "Bending tickets", html: ticketPage(tickets, head), notes, ...PLAIN };
   },
   "cut list": ({ question, ...asked }) => makeCutList({ ...asked, shopSheet: question.shop }),
   labels(asked) {
@@ -55,21 +56,21 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
         "no lifting limit is known, so no bundle can be made up: write Hoist or crane kg on the Shop sheet",
       );
     }
-    const { tickets, notes } = ticketsOf(asked);
-    const items = tickets.flatMap(itemOf);
+    const { tickets, notes, head } = ticketsOf(asked);
+    const items = tickets.flatMap((ticket) => bundleItem(ticket) ?? []);
     const left = tickets.length - items.length;
     const bundles = makeBundles(items, limit);
     const leftOut = left === 0 ? [] : [`${left} rows without count, length or mass are in no bundle`];
     return {
       title: "Bundle labels",
-      html: bundleLabelsPage(bundles, asked.head, asked.standard.unit),
+      html: bundleLabelsPage(bundles, head, asked.standard.unit),
       notes: [...notes, ...leftOut],
       ...PLAIN,
     };
   },
 };
 
-function ticketsOf({ question, standard, shop, sheet, settings }: PageQuestion) {
+function ticketsOf({ question, standard, shop, sheet, settings, head }: PageQuestion) {
   const sheets = sheetsToRead(sheet, question.shop, question.besides ?? NO_BESIDES);
   const report = runAudit({ sheets, only: sheet.name, standard, settings });
   const { tickets, dropped } = ticketsOfAudit(report, [sheet], new Workshop(question.shop, standard));
@@ -78,13 +79,8 @@ function ticketsOf({ question, standard, shop, sheet, settings }: PageQuestion) 
     ...(shop === null ? ["the workbook has no Shop sheet: no bender, stock or trial is known"] : []),
     ...(dropped.length === 0 ? [] : [`rows struck through or superseded have none: ${rows}`]),
   ];
-  return { tickets, notes };
-}
-
-function itemOf(ticket: Ticket): BundleItem[] {
-  const { pour, member, mark, size, shape, count, cut, massEach } = ticket;
-  if (count === null || cut === null || massEach === null) return [];
-  return [{ pour, member, mark, size, shape, count, length: cut.length, massEach }];
+  const notTold = report.waivers.map(notToldWords);
+  return { tickets, notes: [...notes, ...notTold], head: { ...head, notTold } };
 }
 
 const fileWords = (words: string): string => words.replace(/[^\p{L}\p{N} .-]+/gu, "-").trim();

@@ -4,6 +4,7 @@ export default defineRule({
   code: "LIFT101",
   name: "heavier-than-lift",
   severity: "note",
+  limits: ["handLift", "hoist"],
   docs: {
     summary: "One bar weighs more than is lifted by hand alone, or more than the hoist may lift.",
     why: "No weight is safe for everybody: the figure only says when to plan a second person or a machine.",

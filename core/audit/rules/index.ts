@@ -60,7 +60,7 @@ import noBendingOrder from "./no-bending-order";
 import noFreeDimension from "./no-free-dimension";
 import notCheckedOnMachines from "./not-checked-on-machines";
 import numberAsText from "./number-as-text";
-import outdatedSilence from "./outdated-silence";
+import outdatedWaiver from "./outdated-waiver";
 import outerFibreStrained from "./outer-fibre-strained";
 import pathUnread from "./path-unread";
 import plainBarLapped from "./plain-bar-lapped";
@@ -95,6 +95,7 @@ import unknownShape from "./unknown-shape";
 import unknownSize from "./unknown-size";
 import unreadCell from "./unread-cell";
 import unreadRow from "./unread-row";
+import unsafeRuleOff from "./unsafe-rule-off";
 import varyingSetCount from "./varying-set-count";
 import varyingSetOneLength from "./varying-set-one-length";
 import widerThanAccess from "./wider-than-access";
@@ -151,8 +152,9 @@ export const RULES: readonly Rule[] = [
   numberAsText,
   formulasUncalculated,
   supersededRevision,
-  outdatedSilence,
+  outdatedWaiver,
   settingsUnread,
+  unsafeRuleOff,
   unknownShape,
   shapeCodeUnpadded,
   dimensionMissing,

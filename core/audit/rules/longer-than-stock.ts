@@ -9,6 +9,7 @@ export default defineRule({
   code: "SUPPLY101",
   name: "longer-than-stock",
   severity: "off-standard",
+  limits: ["stockLength"],
   docs: {
     summary: "The bar is longer than the stock length and no lap or coupler is named.",
     why: "It must be split and lapped, where and by how much only the designer can say: ask the designer.",

@@ -6,7 +6,7 @@ export default defineRule({
   severity: "doubtful",
   docs: {
     summary: "The settings kept in the workbook could not be read, all or in part.",
-    why: "What could not be read takes its default: a limit that was lowered is the usual one again, and silenced findings come back.",
+    why: "What could not be read takes its default: a limit that was lowered is the usual one again, and waived findings come back.",
     failing: [
       {
         rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }],

@@ -5,6 +5,7 @@ export default defineRule({
   code: "SUPPLY104",
   name: "wider-than-access",
   severity: "doubtful",
+  limits: ["accessWidth"],
   docs: {
     summary: "The bent bar does not pass the opening set for this workbook.",
     why: "A bar that cannot be brought to its place is bent again on site, or cut.",

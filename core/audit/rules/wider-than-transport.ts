@@ -5,6 +5,7 @@ export default defineRule({
   code: "SUPPLY102",
   name: "wider-than-transport",
   severity: "doubtful",
+  limits: ["transportWidth"],
   docs: {
     summary: "The bent bar does not fit a rectangle whose shorter side is the transport width.",
     why: "A lorry carries it only as a wide load, or not at all.",

@@ -31,13 +31,13 @@ async function codesOf(name: string, stored: string | null, without = "") {
 }
 
 describe("barwright check with the workbook's own settings", () => {
-  it("takes silences, changed limits and rules turned off from the name Barwright.Audit", async () => {
+  it("takes waivers, changed limits and rules turned off from the name Barwright.Audit", async () => {
     expect(await codesOf("plain.xlsx", null)).toEqual(expect.arrayContaining(["LEN102 E2", "READ104 null"]));
     const settings = auditSettings.parse({
       rulesOff: ["READ104"],
       limits: { stockLength: 9000 },
       // long enough for several literals of a formula
-      silences: [
+      waivers: [
         { code: "LEN102", sheet: "S", key: "B1 | 01", reason: `agreed ${"with the site ".repeat(60)}` },
       ],
     });
@@ -55,11 +55,11 @@ describe("barwright check with the workbook's own settings", () => {
     );
   });
 
-  it("takes silences kept over several names, and says which name is missing", async () => {
-    const silences = [
+  it("takes waivers kept over several names, and says which name is missing", async () => {
+    const waivers = [
       { code: "LEN102", sheet: "S", key: "B1 | 01", reason: `agreed ${"with the site ".repeat(2_000)}` },
     ];
-    const stored = settingsToText(auditSettings.parse({ silences }));
+    const stored = settingsToText(auditSettings.parse({ waivers }));
     expect(await codesOf("several.xlsx", stored)).not.toContain("LEN102 E2");
     const found = await codesOf("missing.xlsx", stored, "Barwright.Audit.2");
     expect(found).toEqual(expect.arrayContaining(["LEN102 E2", "SETTING102 null"]));
@@ -67,56 +67,95 @@ describe("barwright check with the workbook's own settings", () => {
     expect(run.out).toMatch(/the name Barwright\.Audit\.2 is missing, one of 4 parts.*could not be judged/);
   });
 
-  it("lists silences with their reasons, rules turned off and limits changed", async () => {
-    const silence = (code: string, key: string | null, reason: string, sheet = "S") => ({
+  it("lists waivers, rules turned off and limits changed with their reasons, names and dates", async () => {
+    const named = { by: "A. Detailer", date: "2031-03-02" };
+    const waiver = (code: string, key: string | null, reason: string, sheet = "S") => ({
       code,
       sheet,
       key,
       reason,
+      ...named,
     });
     const settings = auditSettings.parse({
-      rulesOff: ["READ104"],
-      limits: { stockLength: 9000, hoist: 800 },
-      silences: [
-        silence("LEN102", "B1 | 01", "agreed with the site"),
-        silence("SUM101", "B1 | 01", "was wrong once"),
-        silence("READ104", null, "known"),
-        silence("LEN102", "B1 | 01", "of the old job", "Gone"),
+      rulesOff: [{ code: "READ104", reason: "known", ...named }, "LEN103"],
+      // of the Shop sheet none: 9,500 mm is over the stock length that is set, and H20 at 2.466 kg/m is 23.4 kg
+      limits: { stockLength: 9000, handLift: { value: 30, reason: "two people", ...named } },
+      waivers: [
+        waiver("LEN102", "B1 | 01", "agreed with the site"),
+        waiver("SUM101", "B1 | 01", "was wrong once"),
+        waiver("LEN102", "B1 | 01", "of the old job", "Gone"),
       ],
     });
     await codesOf("listed.xlsx", settingsToText(settings));
-    const { out } = await barwright(["check", join(folder, "listed.xlsx")]);
+    const path = join(folder, "listed.xlsx");
+    const { out } = await barwright(["check", path]);
     const lines = out.split("\n");
-    const from = lines.indexOf("SILENCED (4)");
-    expect(lines.slice(from + 1, from + 9)).toEqual([
+    const from = lines.indexOf("WAIVED (3)");
+    expect(lines.slice(from + 1, from + 7)).toEqual([
       expect.stringMatching(/^ {2}S!E2 {2}.*1025.*\[LEN102\]$/),
-      "      reason: agreed with the site",
+      "      by A. Detailer, 2031-03-02: agreed with the site",
       "  S, B1 | 01  no longer applies: delete it  [SUM101 total differs]",
-      "      reason: was wrong once",
-      "  S  its rule is turned off  [READ104 facts not held]",
-      "      reason: known",
+      "      by A. Detailer, 2031-03-02: was wrong once",
       expect.stringMatching(/^ {2}Gone, B1 \| 01 {2}its sheet was not checked {2}\[LEN102 /),
-      "      reason: of the old job",
+      "      by A. Detailer, 2031-03-02: of the old job",
     ]);
-    expect(out).toContain("RULES TURNED OFF (1)\n  READ104  facts not held\n");
     expect(out).toContain(
-      "LIMITS CHANGED (2)\n  crane or hoist lifts: 800 kg\n  longest stock length: 9000 mm\n",
+      "RULES TURNED OFF (2)\n  READ104  facts not held\n      by A. Detailer, 2031-03-02: known (1 finding not told)\n",
     );
-    // scripts get what the contract says and nothing else
-    const json = JSON.parse((await barwright(["check", join(folder, "listed.xlsx"), "--json"])).out);
-    expect(Object.keys(json)).toEqual(["standard", "rows", "sheets", "findings"]);
+    expect(out).toContain(
+      "  LEN103  varying set one length\n      no name given, no date given: no reason given (nothing is hidden by it now)\n",
+    );
+    expect(out).toContain(
+      "LIMITS CHANGED (2)\n  lifted by hand up to: 30 kg\n      by A. Detailer, 2031-03-02: two people (nothing is hidden by it now)\n",
+    );
+    expect(out).toMatch(/; not told of 1 bar by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/);
+    const json = await barwright(["check", path, "--json"]);
+    const told = JSON.parse(json.out);
+    expect(Object.keys(told)).toEqual(["standard", "rows", "sheets", "findings", "waivers", "counts"]);
+    expect(told.waivers).toEqual([
+      { rule: "LEN102", sheet: "S", row: 2, reason: "agreed with the site", ...named, bars: 1 },
+      { rule: "READ104", sheet: null, row: null, reason: "known", ...named, bars: 0 },
+      { rule: "LEN103", sheet: null, row: null, reason: "", by: "", date: "", bars: 0 },
+      { rule: "LIFT101", sheet: null, row: null, reason: "two people", ...named, bars: 0 },
+      { rule: "SUPPLY101", sheet: null, row: null, reason: "", by: "", date: "", bars: 0 },
+    ]);
+    expect(told.counts.unsafe).toEqual({ broken: 0, unsure: 0 });
+    expect(json.err).toContain("not told of 1 bar by 1 waiver, 2 rules off, 2 changed limits");
+  });
+
+  it("goes on telling what is unsafe where its rule is turned off, and says so", async () => {
+    const readings = [{ sheet: "S", columns: [{ column: "Bend", kind: "former" }] }];
+    const settings = auditSettings.parse({ readings, rulesOff: ["BEND101"] });
+    const found = await codesOf("unsafe-off.xlsx", settingsToText(settings));
+    expect(found).toContain("BEND101 H2");
+    expect(found).toContain("SETTING103 null");
+  });
+
+  it("leaves a waived unsafe bar out of the exit code, and says that on standard error", async () => {
+    const readings = [{ sheet: "S", columns: [{ column: "Bend", kind: "former" }] }];
+    // BS 8666:2005 Table 2: the least former of a 16 mm bar is 64 mm, of a 20 mm bar 140 mm
+    const waiver = (key: string) => ({ code: "BEND101", sheet: "S", key, reason: "seen", by: "A. Detailer" });
+    const run = async (name: string, waivers: unknown[]) => {
+      await codesOf(name, settingsToText(auditSettings.parse({ readings, waivers })));
+      return barwright(["check", join(folder, name), "--json"]);
+    };
+    expect((await run("unwaived.xlsx", [])).exit).toBe(1);
+    expect((await run("half.xlsx", [waiver("B1 | 01")])).exit).toBe(1);
+    const all = await run("waived.xlsx", [waiver("B1 | 01"), waiver("B1 | 02")]);
+    expect(all.exit).toBe(0);
+    expect(all.err).toContain("not counted in the exit code: 2 unsafe and 0 unbendable, not told");
   });
 
   it("says nothing of decisions where the workbook keeps none", async () => {
     await codesOf("none.xlsx", null);
     expect((await barwright(["check", join(folder, "none.xlsx")])).out).not.toMatch(
-      /SILENCED|TURNED|CHANGED/,
+      /WAIVED|TURNED|CHANGED|not told/,
     );
   });
 
-  it("tells of a silence that no longer applies, and of settings that cannot be read", async () => {
-    const silences = [{ code: "SUM101", sheet: "S", key: "B1 | 01", reason: "was wrong once" }];
-    expect(await codesOf("outdated.xlsx", settingsToText(auditSettings.parse({ silences })))).toContain(
+  it("tells of a waiver that no longer applies, and of settings that cannot be read", async () => {
+    const waivers = [{ code: "SUM101", sheet: "S", key: "B1 | 01", reason: "was wrong once" }];
+    expect(await codesOf("outdated.xlsx", settingsToText(auditSettings.parse({ waivers })))).toContain(
       "SETTING101 B2",
     );
     expect(await codesOf("broken.xlsx", "{no json")).toContain("SETTING102 null");

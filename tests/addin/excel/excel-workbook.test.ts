@@ -320,13 +320,15 @@ describe("settings", () => {
 
   test("of any length come back whole, and leave no name behind when they are short again", async () => {
     const names = () => book.save().names.map(({ name }) => name);
-    const silences = Array.from({ length: 600 }, (_, index) => ({
+    const waivers = Array.from({ length: 600 }, (_, index) => ({
       code: "LEN102",
       sheet: "S",
       key: `B1 | ${index}`,
       reason: `agreed with the site, "as built" ${"and so on ".repeat(20)}`,
+      by: "A. Detailer",
+      date: "2031-03-02",
     }));
-    const long = settingsToText(auditSettings.parse({ silences })) as string;
+    const long = settingsToText(auditSettings.parse({ waivers })) as string;
     await port.saveSetting("Barwright.Audit", long);
     expect(names().length).toBeGreaterThan(10);
     for (const { formula } of book.save().names) expect(formula.length).toBeLessThanOrEqual(8_192);
@@ -334,7 +336,7 @@ describe("settings", () => {
     await port.read("Sheet1");
     expect(await port.setting("Barwright.Audit")).toBe(long);
     await start(book.save());
-    expect(settingsFromText(await port.setting("Barwright.Audit")).silences).toEqual(silences);
+    expect(settingsFromText(await port.setting("Barwright.Audit")).waivers).toEqual(waivers);
     await port.saveSetting("Barwright.Audit", "x".repeat(9_000));
     expect(names()).toEqual(["Barwright.Audit", "Barwright.Audit.2"]);
     await port.saveSetting("Barwright.Audit", "short");

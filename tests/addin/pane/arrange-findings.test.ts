@@ -19,7 +19,7 @@ const finding = (row: number | null, severity: Severity, more: Partial<FindingVi
   source: null,
   rule: "total differs",
   member: "Beam 1",
-  silenceKey: null,
+  waiverKey: null,
   before: [],
   guess: null,
   ...more,

@@ -6,9 +6,11 @@ import {
   changeLimit,
   confirmGuess,
   correctColumn,
-  silence,
-  turnRule,
-  unsilence,
+  takeLimitBack,
+  turnRuleOff,
+  turnRuleOn,
+  unwaive,
+  waive,
 } from "../../../addin/pane/settings-edits";
 import type { CellEdit, RowFlag, WorkbookPort } from "../../../addin/workbook/workbook-port";
 import { unreadSettings } from "../../../core/audit/unread-settings";
@@ -413,41 +415,58 @@ describe("PaneModel", () => {
 
   const kept = () => book.names.get("Barwright.Audit") ?? null;
 
-  test("should keep a silence with its reason, list it, and take it back", async () => {
+  const DECIDED = { reason: "seen by the engineer", by: "A. Detailer", date: "2031-03-02" };
+
+  test("should keep a waiver with its reason, name and date, list it, and take it back", async () => {
     await model.check();
     const [finding] = at("K2");
-    await model.decide(silence(finding!, " seen by the engineer "), "done");
+    await model.decide(waive(finding!, { ...DECIDED, reason: " seen by the engineer " }), "done");
     expect(at("K2")).toEqual([]);
-    expect(JSON.parse(kept() ?? "").silences).toEqual([
-      { code: finding!.code, sheet: "Bars", key: finding!.silenceKey, reason: "seen by the engineer" },
+    expect(JSON.parse(kept() ?? "").waivers).toEqual([
+      { code: finding!.code, sheet: "Bars", key: finding!.waiverKey, ...DECIDED },
     ]);
-    expect(model.state.view?.decisions.silences).toMatchObject([
+    expect(model.state.view?.notTold).toEqual([
+      "waived: BEND101 former too small, Bars!K2, by A. Detailer, 2031-03-02: seen by the engineer (1 bar not told, unsafe)",
+    ]);
+    expect(model.state.view?.decisions.waivers).toMatchObject([
       { cell: "K2", reason: "seen by the engineer", message: finding!.message },
     ]);
     expect(book.flags.some(({ colour }) => colour === "unsafe")).toBe(false);
-    await model.decide(unsilence(model.state.view!.decisions.silences[0]!), "done");
+    await model.decide(unwaive(model.state.view!.decisions.waivers[0]!), "done");
     expect(at("K2")).toHaveLength(1);
     expect(kept()).toBeNull();
   });
 
-  test("should say which silence no longer applies", async () => {
+  test("should say which waiver no longer applies", async () => {
     await model.check();
-    await model.decide(silence(at("K2")[0]!, "seen"), "done");
+    await model.decide(waive(at("K2")[0]!, { ...DECIDED, reason: "seen" }), "done");
     book.rows[1]![10] = 64;
     book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
-    await expect.poll(() => model.state.view?.decisions.silences[0]?.message).toBeNull();
+    await expect.poll(() => model.state.view?.decisions.waivers[0]?.message).toBeNull();
     expect(model.state.view?.findings.some(({ message }) => message.includes("seen"))).toBe(true);
   });
 
   test("should turn a rule off and on again, by name", async () => {
     await model.check();
-    const { code, rule } = at("K2")[0]!;
-    await model.decide(turnRule(code, false), "off");
-    expect(at("K2")).toEqual([]);
-    expect(model.state.view?.decisions.rulesOff).toEqual([{ code, rule }]);
+    const told = () => model.state.view!.findings.filter(({ code }) => code === "READ104");
+    const { code, rule } = told()[0]!;
+    await model.decide(turnRuleOff(code, DECIDED), "off");
+    expect(told()).toEqual([]);
+    expect(model.state.view?.decisions.rulesOff).toEqual([
+      { code, rule, ...DECIDED, hidden: "1 finding not told" },
+    ]);
     expect(model.state.notice?.text).toBe("off");
-    await model.decide(turnRule(code, true), "on");
+    await model.decide(turnRuleOn(code), "on");
+    expect(told()).toHaveLength(1);
+  });
+
+  test("should go on telling what is unsafe where its rule is turned off", async () => {
+    await model.check();
+    const { code, rule } = at("K2")[0]!;
+    await model.decide(turnRuleOff(code, DECIDED), "off");
     expect(at("K2")).toHaveLength(1);
+    expect(model.state.view?.decisions.rulesOff).toEqual([{ code, rule, ...DECIDED, hidden: null }]);
+    expect(model.state.view?.findings.map((finding) => finding.code)).toContain("SETTING103");
   });
 
   test("should judge by a changed limit and show it beside what held before", async () => {
@@ -456,11 +475,11 @@ describe("PaneModel", () => {
     const lifts = () =>
       model.state.view!.findings.filter(({ row, message }) => row === 2 && /4\.42 kg/.test(message));
     expect(lifts()).toEqual([]);
-    await model.decide(changeLimit("hoist", 4), "done");
+    await model.decide(changeLimit("hoist", 4, DECIDED), "done");
     expect(lifts().map(({ severity }) => severity)).toContain("unsafe");
     const shown = () => model.state.view!.decisions.limits.find(({ name }) => name === "hoist");
-    expect(shown()).toMatchObject({ own: 4, inForce: 4 });
-    await model.decide(changeLimit("hoist", null), "done");
+    expect(shown()).toMatchObject({ own: { value: 4, ...DECIDED }, inForce: 4 });
+    await model.decide(takeLimitBack("hoist"), "done");
     expect(shown()).toMatchObject({ own: null, inForce: null });
     expect(lifts()).toEqual([]);
   });
@@ -530,12 +549,12 @@ describe("PaneModel", () => {
     book.names.set("Barwright.Audit", '{"limits":{"hoist":"heavy"},"rulesOff":["BEND101"]}');
     await model.check();
     expect(model.state.view?.decisions.problem).toContain("hoist");
-    await model.decide(turnRule("SUM101", false), "done");
+    await model.decide(turnRuleOff("SUM101", DECIDED), "done");
     expect(kept()).toBe('{"limits":{"hoist":"heavy"},"rulesOff":["BEND101"]}');
     expect(model.state.notice).toMatchObject({ kind: "problem" });
     const unread = unreadSettings("the name Barwright.Audit.2 is missing");
     book.names.set("Barwright.Audit", unread);
-    await model.decide(turnRule("SUM101", false), "done");
+    await model.decide(turnRuleOff("SUM101", DECIDED), "done");
     expect(kept()).toBe(unread);
     expect(model.state.notice?.text).toContain("Barwright.Audit.2 is missing");
   });

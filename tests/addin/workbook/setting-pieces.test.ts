@@ -10,13 +10,13 @@ import { auditSettings } from "../../../core/audit/audit-settings";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
 
 const NAME = "Barwright.Audit";
-const silences = Array.from({ length: 600 }, (_, index) => ({
+const waivers = Array.from({ length: 600 }, (_, index) => ({
   code: "LEN102",
   sheet: `Sheet "${index % 7}"`,
   key: `B${index} | ${index}`,
   reason: `agreed with the site, "as built" ${"\u{1f6a7} Größe 第三 ".repeat(20)}${index}`,
 }));
-const SETTINGS = auditSettings.parse({ silences, rulesOff: ["READ104"] });
+const SETTINGS = auditSettings.parse({ waivers, rulesOff: ["READ104"] });
 const TEXT = settingsToText(SETTINGS) as string;
 
 const formulas = (pieces: ReadonlyMap<string, string>): Map<string, string> =>
@@ -71,13 +71,13 @@ describe("settingOfPieces", () => {
       const left = new Map([...pieces].filter(([name]) => name !== gone));
       const { problem, ...read } = settingsFromText(readBack(left));
       expect(problem).toMatch(words);
-      expect(problem).toMatch(/no finding is silenced/);
+      expect(problem).toMatch(/no finding is waived/);
       expect(read).toEqual(auditSettings.parse({}));
     }
   });
 });
 
-describe("600 silences with long reasons", () => {
+describe("600 waivers with long reasons", () => {
   const bytes = writeNewWorkbook({
     sheets: [{ name: "S", rows: [["Bar mark"]] }],
     names: formulas(settingPieces(NAME, TEXT)),

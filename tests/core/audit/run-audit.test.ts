@@ -56,7 +56,8 @@ describe("runAudit", () => {
     ]);
   });
 
-  it("should run no rule that is turned off, and take changed limits", () => {
+  it("should tell nothing of a rule that is turned off, and take changed limits", () => {
+    const CHANGED = "limit changed in this workbook (no name given, no date given: no reason given)";
     const sheets = [sheetOf([{ size: "H20", shape: "00", A: 9500, length: 9500 }])];
     const settings = auditSettings.parse({
       rulesOff: ["READ104"],
@@ -64,25 +65,40 @@ describe("runAudit", () => {
     });
     const report = runAudit({ sheets, standard, settings });
     expect(report.findings.map(({ code, cite }) => [code, cite?.document])).toEqual([
-      ["SUPPLY101", "limits changed in this workbook"],
-      ["LIFT101", "limits changed in this workbook"],
+      ["SUPPLY101", CHANGED],
+      ["LIFT101", CHANGED],
     ]);
   });
 
-  it("should silence a finding with its reason, and tell of a silence that no longer applies", () => {
+  it("should not tell a finding that is waived, say who waived it, and tell of a waiver that no longer applies", () => {
     const sheets = [sheetOf([{ size: "H16", shape: "00", A: 1000, length: 1025 }])];
-    const silence = { code: "LEN102", sheet: "Schedule", key: "B1 | 01", reason: "agreed with the site" };
-    const old = { code: "SUM101", sheet: "Schedule", key: "B1 | 01", reason: "was wrong once" };
-    const settings = auditSettings.parse({ silences: [silence, old] });
+    const named = { by: "A. Detailer", date: "2031-03-02" };
+    const waiver = {
+      code: "LEN102",
+      sheet: "Schedule",
+      key: "B1 | 01",
+      reason: "agreed with the site",
+      ...named,
+    };
+    const old = { code: "SUM101", sheet: "Schedule", key: "B1 | 01", reason: "was wrong once", ...named };
+    const settings = auditSettings.parse({ waivers: [waiver, old] });
     const report = runAudit({ sheets, standard, settings });
     expect(report.findings.map(({ code, cell }) => [code, cell])).toEqual([
       ["READ104", null],
       ["SETTING101", "B2"],
     ]);
-    expect(report.silenced.map(({ finding, reason }) => [finding.code, reason])).toEqual([
-      ["LEN102", "agreed with the site"],
+    expect(report.waivers).toMatchObject([
+      {
+        rule: "LEN102",
+        sheet: "Schedule",
+        row: 2,
+        reason: "agreed with the site",
+        ...named,
+        bars: 1,
+        unsafe: 0,
+      },
     ]);
-    expect(report.outdatedSilences).toEqual([old]);
+    expect(report.outdatedWaivers).toEqual([old]);
   });
 
   it("should read a sheet as its user corrected it, and use a guess that was confirmed", () => {

@@ -71,6 +71,7 @@ describe("the Shop sheet in an audit", () => {
       ["Lift by hand kg", 30],
     ];
     const sheets = [schedule(rows), shopNamed("Shop", cells)];
+    const CHANGED = "limit changed in this workbook (no name given, no date given: no reason given)";
     const of = (limits: object) =>
       runAudit({ sheets, standard, settings: auditSettings.parse({ limits }) })
         .findings.filter(({ code }) => code === "SUPPLY101" || code === "LIFT101")
@@ -81,9 +82,9 @@ describe("the Shop sheet in an audit", () => {
       [2, "SUPPLY101", "off-standard", "Shop sheet of this workbook"],
     ]);
     expect(of({ hoist: 100, stockLength: 8000 })).toEqual([
-      [2, "SUPPLY101", "off-standard", "limits changed in this workbook"],
+      [2, "SUPPLY101", "off-standard", CHANGED],
       [2, "LIFT101", "note", "Shop sheet of this workbook"],
-      [3, "SUPPLY101", "off-standard", "limits changed in this workbook"],
+      [3, "SUPPLY101", "off-standard", CHANGED],
     ]);
   });
 
@@ -127,12 +128,12 @@ describe("the Shop sheet in an audit", () => {
     expect(report.findings.map(({ code }) => code)).toContain("MACHINE103");
   });
 
-  it("should silence a finding of its own by its row", () => {
+  it("should waive a finding of its own by its row", () => {
     const rows = exampleShop({ bender: { guardRadius: "wide" } });
-    const silence = { code: "SHOP101", sheet: "Shop", key: "row 2", reason: "to be measured" };
-    const settings = auditSettings.parse({ silences: [silence] });
+    const waiver = { code: "SHOP101", sheet: "Shop", key: "row 2", reason: "to be measured" };
+    const settings = auditSettings.parse({ waivers: [waiver] });
     const report = runAudit({ sheets: [schedule([BAR]), shopNamed("Shop", rows)], standard, settings });
-    expect(report.silenced.map(({ finding }) => finding.cell)).toEqual(["C2"]);
-    expect(report.outdatedSilences).toEqual([]);
+    expect(report.waivers.flatMap(({ findings }) => findings.map(({ cell }) => cell))).toEqual(["C2"]);
+    expect(report.outdatedWaivers).toEqual([]);
   });
 });

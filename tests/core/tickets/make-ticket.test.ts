@@ -12,7 +12,13 @@ describe("makeTicket: what is to be made", () => {
 
   it("should name the bar, its schedule and the revision of its row before the sheet's", () => {
     expect(ticket).toMatchObject({ mark: "01", member: "B1", pour: "P4", count: 20, size: "H16", row: 3 });
-    expect(ticket.head).toEqual({ job: "Otter Weir", schedule: "OW-3", drawing: null, revision: "C" });
+    expect(ticket.head).toEqual({
+      job: "Otter Weir",
+      schedule: "OW-3",
+      drawing: null,
+      revision: "C",
+      date: null,
+    });
     expect([ticket.revision, one(L).revision]).toEqual(["D", "C"]);
   });
 

@@ -17,7 +17,7 @@ const finding = (severity: FindingView["severity"], row: number | null): Finding
   source: null,
   rule: "former too small",
   member: null,
-  silenceKey: null,
+  waiverKey: null,
   before: [],
   guess: null,
 });
@@ -31,7 +31,10 @@ const view: AuditView = {
   header: 4,
   columns: [],
   unread: [],
-  decisions: { rulesOff: [], limits: [], silences: [], corrections: [], confirmed: [], problem: null },
+  decisions: { rulesOff: [], limits: [], waivers: [], corrections: [], confirmed: [], problem: null },
+  notTold: [],
+  notToldSummary: null,
+  head: { job: null, schedule: null, drawing: "D-12", revision: "C", date: "2 March 2031" },
   noHeader: null,
   flags: [],
   mass: 34_580,
@@ -48,7 +51,17 @@ describe("summaryLine", () => {
       finding("note", null),
     ];
     expect(summaryLine({ ...view, findings })).toBe(
-      "Bars, BS8666:2005: 117 bar rows checked; 1 row unsafe; 1 row unbendable; 0.75 t of 34.58 t affected.",
+      "Bars, drawing D-12, revision C, dated 2 March 2031, BS8666:2005: 117 bar rows checked; rows 1 unsafe, 1 unbendable, 0 off-standard, 0 doubtful; 0.75 t of 34.58 t affected.",
+    );
+  });
+
+  test("should tell of every severity, of what is not sure, and of what is not told", () => {
+    const unsure = { ...finding("unsafe", 9), outcome: "unsure" as const };
+    const findings = [unsure, finding("off-standard", 3), finding("doubtful", 4), finding("doubtful", 5)];
+    const notToldSummary = "not told of 12 bars (12 unsafe) by 12 waivers";
+    const head = { job: null, schedule: null, drawing: null, revision: null, date: null };
+    expect(summaryLine({ ...view, findings, notToldSummary, head })).toBe(
+      "Bars, no revision stated, BS8666:2005: 117 bar rows checked; rows 0 unsafe, 1 perhaps unsafe, 0 unbendable, 1 off-standard, 2 doubtful; 0.75 t of 34.58 t affected; not told of 12 bars (12 unsafe) by 12 waivers.",
     );
   });
 

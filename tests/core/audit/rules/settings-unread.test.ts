@@ -15,7 +15,7 @@ ruleCases(rule, {
         {
           cell: null,
           outcome: "unsure",
-          message: `${START}they are no JSON object, so every rule is run, no limit is changed, no finding is silenced, no column is corrected${END}`,
+          message: `${START}they are no JSON object, so every rule is run, no limit is changed, no finding is waived, no column is corrected${END}`,
         },
       ],
     },
@@ -26,7 +26,7 @@ ruleCases(rule, {
         {
           cell: null,
           outcome: "unsure",
-          message: `${START}silences.0.sheet: Invalid input: expected string, received undefined, so no finding is silenced${END}`,
+          message: `${START}waivers.0.sheet: Invalid input: expected string, received undefined, so no finding is waived${END}`,
         },
       ],
     },

@@ -1,0 +1,16 @@
+import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import type { AuditSettings } from "./audit-settings";
+import type { Rule } from "./rule";
+
+/** What an audit is asked. */
+export interface AuditQuestion {
+  /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
+  readonly sheets: readonly Sheet[];
+  readonly standard: Standard;
+  /** the one sheet to be judged and reported on; the others are read for what only several show */
+  readonly only?: string | null;
+  readonly settings?: AuditSettings;
+  /** all rules unless given */
+  readonly rules?: readonly Rule[];
+}

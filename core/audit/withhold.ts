@@ -1,0 +1,118 @@
+import type { SheetFacts } from "../bar/sheet-facts";
+import type { RuleOff, Waiver } from "./audit-settings";
+import type { AuditState } from "./audit-state";
+import type { Finding } from "./finding";
+import { LIMIT_WORDS } from "./limit-words";
+import { barsOf, type NotTold } from "./not-told";
+import type { Rule } from "./rule";
+import { ruleWords } from "./rule-words";
+import { RULES } from "./rules/index";
+import type { SettingsFacts } from "./settings-facts";
+import { Waivers } from "./waivers";
+
+/** Whether a rule may be turned off for a whole workbook: never one that finds what may hurt somebody. */
+export function mayBeTurnedOff(rule: Pick<Rule, "severity">): boolean {
+  return rule.severity !== "unsafe";
+}
+
+const NEVER_OFF: ReadonlySet<string> = new Set(
+  RULES.filter((rule) => !mayBeTurnedOff(rule)).map(({ code }) => code),
+);
+
+/** Sorts the findings of one report into those told and those that somebody said are not to be. */
+export class Withholding {
+  readonly waivers: Waivers;
+  readonly notObeyed: SettingsFacts["notObeyed"];
+  readonly #off = new Map<string, RuleOff>();
+  readonly #ofRule = new Map<string, Finding[]>();
+  readonly #ofWaiver = new Map<Waiver, Finding[]>();
+
+  constructor(private readonly state: AuditState) {
+    const { settings } = state.question;
+    this.waivers = new Waivers(settings);
+    this.notObeyed = settings.rulesOff
+      .filter(({ code }) => NEVER_OFF.has(code))
+      .map((decision) => ({
+        rule: decision.code,
+        words: `${decision.code} ${ruleWords(decision.code)}`,
+        decision,
+      }));
+    for (const off of settings.rulesOff) if (!NEVER_OFF.has(off.code)) this.#off.set(off.code, off);
+  }
+
+  /** True where a finding is told; keeps it where it is not. `facts` is null for the Shop sheet. */
+  tells(finding: Finding, facts: SheetFacts | null): boolean {
+    const waiver = this.waivers.of(finding, facts);
+    if (waiver !== null) {
+      add(this.#ofWaiver, waiver, finding);
+      return false;
+    }
+    if (finding.severity === "unsafe" || !this.#off.has(finding.code)) return true;
+    add(this.#ofRule, finding.code, finding);
+    return false;
+  }
+
+  /** Every decision that keeps something back, once every finding was asked for. */
+  notTold(): readonly NotTold[] {
+    return [...this.#waived(), ...this.#rulesOff(), ...this.#limits()];
+  }
+
+  #waived(): NotTold[] {
+    return [...this.#ofWaiver].map(([waiver, findings]) => ({
+      because: { kind: "waiver", waiver },
+      rule: waiver.code,
+      sheet: waiver.sheet,
+      row: findings[0]?.row ?? null,
+      ...said(waiver),
+      findings,
+      ...barsOf(findings),
+    }));
+  }
+
+  #rulesOff(): NotTold[] {
+    return [...this.#off.values()].map((off) => {
+      const findings = this.#ofRule.get(off.code) ?? [];
+      return {
+        because: { kind: "rule off" },
+        rule: off.code,
+        sheet: null,
+        row: null,
+        ...said(off),
+        findings,
+        ...barsOf(findings),
+      };
+    });
+  }
+
+  #limits(): NotTold[] {
+    const hidden = this.state.sheets.flatMap(({ hiddenByLimits }) =>
+      hiddenByLimits.flatMap((ofRow) => ofRow ?? []),
+    );
+    return LIMIT_WORDS.flatMap(({ name }): NotTold[] => {
+      const watched = this.state.watched.find((each) => each.name === name);
+      if (watched === undefined) return [];
+      const findings = hidden.filter((each) => each.name === name).map(({ finding }) => finding);
+      return [
+        {
+          because: { kind: "limit", limit: name, value: watched.changed.value },
+          rule: findings[0]?.code ?? watched.rules[0]?.code ?? "",
+          sheet: null,
+          row: null,
+          ...said(watched.changed),
+          findings,
+          ...barsOf(findings),
+        },
+      ];
+    });
+  }
+}
+
+function said({ reason, by, date }: Pick<NotTold, "reason" | "by" | "date">) {
+  return { reason, by, date };
+}
+
+function add<Key>(lists: Map<Key, Finding[]>, key: Key, finding: Finding): void {
+  const list = lists.get(key);
+  if (list === undefined) lists.set(key, [finding]);
+  else list.push(finding);
+}

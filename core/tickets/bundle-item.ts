@@ -1,0 +1,12 @@
+import type { BundleItem } from "../totals/bundles";
+import type { Ticket } from "./ticket";
+
+/** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
+export function bundleItem(ticket: Ticket): BundleItem | null {
+  const { pour, member, mark, size, shape, count, cut, massEach } = ticket;
+  if (count === null || cut === null || massEach === null) return null;
+  const waived = ticket.waived
+    .filter(({ severity }) => severity === "unsafe" || severity === "unbendable")
+    .map(({ text }) => text);
+  return { pour, member, mark, size, shape, count, length: cut.length, massEach, waived };
+}
