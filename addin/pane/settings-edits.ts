@@ -77,7 +77,7 @@ export function sheetRenamed(from: string, to: string): SettingsEdit {
     kept.sheet === from ? { ...kept, sheet: to } : kept;
   return (settings) => ({
     ...settings,
-    silences: settings.silences.map(moved),
+    waivers: settings.waivers.map(moved),
     readings: settings.readings.map(moved),
   });
 }

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import { textConstant } from "../../../addin/xlsx/read/defined-names";
+import { textConstant } from "../../../addin/workbook/defined-name";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { auditSettings } from "../../../core/audit/audit-settings";

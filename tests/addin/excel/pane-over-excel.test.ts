@@ -3,7 +3,7 @@ import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import type { AuditDesk } from "../../../addin/pane/desk/audit-desk";
 import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
 import { PaneModel } from "../../../addin/pane/pane-model";
-import { silence } from "../../../addin/pane/settings-edits";
+import { waive } from "../../../addin/pane/settings-edits";
 import { PartlyWritten } from "../../../addin/workbook/workbook-port";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
 import type { Workbook } from "../../_support/office-host/workbook";
@@ -118,7 +118,10 @@ describe("what the user does to sheets", () => {
     typeFormer("K2");
     await model.check();
     const unsafe = model.state.view!.findings.find(({ cell, code }) => cell === "K2" && code === "BEND101")!;
-    await model.decide(silence(unsafe, "made on the large roll"), "done");
+    await model.decide(
+      waive(unsafe, { reason: "made on the large roll", by: "A. Detailer", date: "2031-03-02" }),
+      "done",
+    );
     expect(found("K2")).not.toContain("BEND101");
     open.excel.byUser((book) => {
       book.addSheet("New");
@@ -130,7 +133,7 @@ describe("what the user does to sheets", () => {
     await expect.poll(() => model.state.sheet).toBe("List 2");
     await expect.poll(() => model.state.view?.sheet).toBe("List 2");
     expect(found("K2")).not.toContain("BEND101");
-    expect(model.state.view?.decisions.silences).toMatchObject([{ sheet: "List 2", isElsewhere: false }]);
+    expect(model.state.view?.decisions.waivers).toMatchObject([{ sheet: "List 2", isElsewhere: false }]);
     await model.check();
     expect(model.state).toMatchObject({ notice: null, sheet: "List 2" });
     open.excel.byUser((book) => {
