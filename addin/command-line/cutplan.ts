@@ -2,6 +2,7 @@ import {
   type CutRow,
   cuttingSupply,
   planBySize,
+  proofWords,
   type RefusedRow,
   refusedText,
   rowsToCut,
@@ -187,7 +188,7 @@ function printPlan(group: SizePlan, out: (mm: number) => number, streams: Stream
   const { size, grade, plan } = group;
   const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
   const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
-  const proof = plan.provenLeast ? "proven least" : `no plan buys less than ${bound}`;
+  const proof = proofWords(plan, String(bound));
   const waste = (plan.wasteRatio * 100).toFixed(1);
   const name = size === "" ? "all pieces" : [size, grade].filter((part) => part !== null).join(" ");
   const remnants = plan.bars - plan.barsBought;

@@ -1,5 +1,6 @@
 import {
   type CutListRow,
+  proofWords,
   type RefusedRow,
   refusedText,
   type SizePlan,
@@ -72,7 +73,7 @@ function groupSection(group: CutListGroup, { endCrop, kerf, unit }: CutListFacts
   const isBars = plan.boundIn === "bars";
   const bought = isBars ? counted(plan.barsBought, "bar") : `${metres(plan.stockLength)} m`;
   const bound = isBars ? counted(plan.lowerBound, "bar") : `${metres(plan.lowerBound)} m`;
-  const proof = plan.provenLeast ? "proven least" : `no plan buys less than ${bound}`;
+  const proof = proofWords(plan, bound);
   const remnants = plan.bars - plan.barsBought;
   const own = remnants === 0 ? "" : ` and ${counted(remnants, "remnant")} on hand`;
   const crop = endCrop > 0 ? ` Crop ${cutLengthWords(endCrop, unit)}${mm(unit)} off each bar first.` : "";

@@ -1,8 +1,10 @@
 import { fillBar } from "./fill-bar";
 import { firstFit } from "./first-fit";
 import type { Remaining } from "./remaining";
+import type { Work } from "./work";
 
 const NODES = 2_000;
+const STEPS_PER_NODE = 20;
 
 /** Finishes a plan with the longest piece first into the first bar that has room; false where stock runs out. */
 export function completeByFirstFit(plan: Remaining): boolean {
@@ -21,7 +23,8 @@ export function completeByFirstFit(plan: Remaining): boolean {
 export function completeByFullestBar(
   plan: Remaining,
   weigh: (item: number) => number,
-  weighStock: () => number = () => 1,
+  weighStock: () => number,
+  work: Work,
 ): boolean {
   const { lengths, stock } = plan.problem;
   const values = lengths.map((length, item) => length * weigh(item));
@@ -33,7 +36,8 @@ export function completeByFullestBar(
     for (const bar of stock) {
       const room = bar.capacity - lengths[longest]!;
       if (room < 0 || plan.limits.get(bar.index)! <= 0) continue;
-      const { counts } = fillBar(values, lengths, limits, room, NODES);
+      const { counts, nodes } = fillBar(values, lengths, limits, room, NODES);
+      work.done += STEPS_PER_NODE * nodes + lengths.length;
       counts[longest] = counts[longest]! + 1;
       const used = counts.reduce((sum, count, item) => sum + count * lengths[item]!, 0);
       const waste = (bar.cost / used) * weighStock();

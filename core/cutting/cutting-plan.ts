@@ -25,6 +25,10 @@ export interface CuttingPlan {
   readonly boundIn: "bars" | "mm";
   /** bars bought (or mm bought) equal the bound */
   readonly provenLeast: boolean;
+  /** the clock ended the search before its work was done: asked again, the plan may differ */
+  readonly isCutShort: boolean;
+  /** ms of the time limit that the search was worth, by the work it did */
+  readonly effort: number;
   /** pieces cut */
   readonly pieces: number;
   /** (stock used - pieces) / stock used */

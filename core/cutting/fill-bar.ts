@@ -6,6 +6,11 @@ export interface Filling {
   readonly upperBound: number;
 }
 
+export interface SearchedFilling extends Filling {
+  /** steps of the search */
+  readonly nodes: number;
+}
+
 /**
  * Fills a bar by depth-first search over the items in falling value per length, each at most
  * `limits` times. Stops after `nodeLimit` steps with the best so far and the fractional bound.
@@ -16,7 +21,7 @@ export function fillBar(
   limits: readonly number[],
   capacity: number,
   nodeLimit: number,
-): Filling {
+): SearchedFilling {
   const order: number[] = [];
   for (let i = 0; i < values.length; i += 1) {
     if (values[i]! > 0 && limits[i]! > 0 && lengths[i]! <= capacity) order.push(i);
@@ -31,7 +36,7 @@ export function fillBar(
   const density = order.length > 0 ? values[order[0]!]! / lengths[order[0]!]! : 0;
   const upperBound =
     search.nodes <= nodeLimit ? search.bestValue : Math.max(search.bestValue, capacity * density);
-  return { value: search.bestValue, counts, upperBound };
+  return { value: search.bestValue, counts, upperBound, nodes: search.nodes };
 }
 
 class FillingSearch {

@@ -1,6 +1,7 @@
 import { completeByFullestBar } from "./complete-plan";
 import type { SolverProblem, SolverUse } from "./cutting-stock";
 import { Remaining } from "./remaining";
+import type { Work } from "./work";
 
 const ROUNDS = 4_000;
 const MOST_TAKEN = 6;
@@ -13,13 +14,13 @@ export function improvePlan(
   problem: SolverProblem,
   start: readonly SolverUse[],
   goal: number,
-  deadline: number,
+  work: Work,
   random: () => number,
 ): readonly SolverUse[] {
   let uses = start.slice();
   const costOf = new Map(problem.stock.map((bar) => [bar.index, bar.cost]));
   let cost = uses.reduce((sum, use) => sum + use.times * costOf.get(use.pattern.stock)!, 0);
-  for (let round = 0; round < ROUNDS && cost > goal + 1e-6 && Date.now() < deadline; round += 1) {
+  for (let round = 0; round < ROUNDS && cost > goal + 1e-6 && work.allows(); round += 1) {
     const taken = takeBars(uses, 2 + Math.floor(random() * (MOST_TAKEN - 1)), random);
     const anew = new Remaining(problem);
     anew.left.fill(0);
@@ -35,7 +36,7 @@ export function improvePlan(
     }
     const weights = problem.lengths.map(() => 1 + 0.3 * (random() - 0.5));
     const liking = (): number => 1 + 0.25 * random();
-    const isComplete = completeByFullestBar(anew, (item) => weights[item]!, liking);
+    const isComplete = completeByFullestBar(anew, (item) => weights[item]!, liking, work);
     if (!isComplete || anew.cost > takenCost + 1e-6) continue;
     uses = [...taken.kept, ...anew.uses];
     cost += anew.cost - takenCost;

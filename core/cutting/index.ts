@@ -6,6 +6,7 @@ export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
 export { type CuttingSupply, cuttingSupply } from "./cutting-supply";
 export { planBySize, type SizePlan, type SizePlans } from "./plan-by-size";
 export { planCutting } from "./plan-cutting";
+export { proofWords } from "./proof-words";
 export { refusedText } from "./refused-text";
 export { type RemnantBooking, type RemnantChange, remnantBooking } from "./remnant-booking";
 export { type RowsToCut, rowsToCut } from "./rows-to-cut";

@@ -13,6 +13,7 @@ import {
 } from "./cutting-question";
 import type { CuttingSupply } from "./cutting-supply";
 import { planCutting } from "./plan-cutting";
+import { SharedTime } from "./shared-time";
 
 /** ms for all sizes together */
 const TIME = 2_000;
@@ -57,7 +58,7 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
   const notes = [...supply.notes];
   const held = new Map<Stock, number>();
   const steels = bySteel(rows);
-  const timeLimit = TIME / Math.max(1, steels.length);
+  const time = new SharedTime(TIME, steels.length);
   for (const { size, grade, rows: ofSteel } of steels) {
     const lines = supply.linesOf(size);
     const named = { size, grade };
@@ -72,8 +73,10 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
       );
     const stock = usable.map((line) => ({ ...line, count: held.get(line) ?? line.count }));
     const { endCrop, kerf } = supply;
+    const timeLimit = time.next();
     const planned = planSteel(named, ofSteel, { stock, endCrop, kerf, timeLimit }, supply.unit);
     refused.push(...planned.refused);
+    time.spend(planned.plan?.effort ?? 0);
     if (planned.plan === null || planned.plan.pieces === 0) continue;
     takeFrom(usable, planned.plan, held);
     const pieces = planned.rows.map(({ mark, length, count }) => ({

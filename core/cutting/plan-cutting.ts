@@ -5,8 +5,8 @@ import { type SolverProblem, type SolverUse, solverProblem, TICKS_PER_MM } from 
 import { fewerPatterns } from "./fewer-patterns";
 import { commonMeasure } from "./fill-by-table";
 import { cheapestHolder, firstFit } from "./first-fit";
-import { relax } from "./relaxation";
-import { wholePlan } from "./whole-plan";
+import { type CostBound, leastPlan } from "./least-plan";
+import { Work } from "./work";
 
 const stockRunsOut = defineRefusal(
   "stock-runs-out",
@@ -31,19 +31,18 @@ export function planCutting(question: CuttingQuestion): CuttingPlan | Refusal {
   if (refusal !== null) return refusal;
   const problem = solverProblem(question);
   if (problem.lengths.length === 0) return emptyPlan();
-  const deadline = Date.now() + question.timeLimit;
-  const relaxation = relax(problem, Date.now() + question.timeLimit * 0.6);
-  const bound = boundOf(problem, question, relaxation.bound);
-  const uses = relaxation.unserved ? null : wholePlan(problem, relaxation, bound.goal, deadline);
+  const work = new Work(question.timeLimit * STEPS_PER_MS, Date.now() + question.timeLimit);
+  const { uses, bound } = leastPlan(problem, (cost) => boundOf(problem, question, cost), work);
   if (uses === null) return tooLittleStock(question);
   const shorter = onShortestStock(problem, uses);
   const comparison = firstFit(problem);
-  return printPlan(question, problem, fewerPatterns(problem, shorter), bound, comparison);
+  return printPlan(question, problem, fewerPatterns(problem, shorter), bound, comparison, work);
 }
 
-interface Bound {
-  /** ticks of cost that no plan can beat */
-  readonly goal: number;
+/** steps of a search that take about a millisecond at most, so that work ends it well before the clock does */
+const STEPS_PER_MS = 600_000;
+
+interface Bound extends CostBound {
   readonly lowerBound: number;
   readonly boundIn: "bars" | "mm";
 }
@@ -65,8 +64,8 @@ function boundOf(problem: SolverProblem, question: CuttingQuestion, fractional: 
   const steps = step === 0 ? 0 : Math.ceil(bought / step - 1e-6);
   const goal = remnantGrains === 0 ? steps * step : 0;
   const isOneLength = new Set(sold.map((bar) => bar.cost)).size === 1;
-  if (isOneLength) return { goal, lowerBound: steps, boundIn: "bars" };
-  return { goal, lowerBound: (steps * step) / TICKS_PER_MM, boundIn: "mm" };
+  if (isOneLength) return { goal, step, lowerBound: steps, boundIn: "bars" };
+  return { goal, step, lowerBound: (steps * step) / TICKS_PER_MM, boundIn: "mm" };
 }
 
 /** ticks of cost of the pieces that no remnant can hold even if all were filled to the end */
@@ -109,6 +108,7 @@ function printPlan(
   uses: readonly SolverUse[],
   bound: Bound,
   comparison: readonly SolverUse[] | null,
+  work: Work,
 ): CuttingPlan {
   const kerf = Math.round(question.kerf * TICKS_PER_MM);
   const patterns = uses.map(({ pattern, times }): CuttingPattern => {
@@ -136,6 +136,8 @@ function printPlan(
     lowerBound: bound.lowerBound,
     boundIn: bound.boundIn,
     provenLeast: (bound.boundIn === "bars" ? barsBought : stockLength) <= bound.lowerBound + 1e-6,
+    isCutShort: work.cutShort,
+    effort: work.done / STEPS_PER_MS,
     pieces: problem.demand.reduce((sum, count) => sum + count, 0),
     wasteRatio: usedLength === 0 ? 0 : (usedLength - cut) / usedLength,
     firstFit: {
@@ -175,6 +177,8 @@ function emptyPlan(): CuttingPlan {
     lowerBound: 0,
     boundIn: "bars",
     provenLeast: true,
+    isCutShort: false,
+    effort: 0,
     pieces: 0,
     wasteRatio: 0,
     firstFit: { bars: 0, stockLength: 0 },

@@ -1,6 +1,8 @@
 import type { CuttingPlan } from "../cutting/cutting-plan";
 import { pieceRefusal, type Stock } from "../cutting/cutting-question";
 import { planCutting } from "../cutting/plan-cutting";
+import { proofWords } from "../cutting/proof-words";
+import { SharedTime } from "../cutting/shared-time";
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import type { LengthUnit, Standard } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
@@ -112,10 +114,10 @@ function planBlock(
     else demand.pieces.push(piece);
   }
   if (groups.size === 0) return [[null]];
-  const timeLimit = TIME / groups.size;
+  const time = new SharedTime(TIME, groups.size);
   return [
     HEADER,
-    ...[...groups].flatMap(([size, demand]) => groupRows(size, demand, stock, timeLimit, standard.unit)),
+    ...[...groups].flatMap(([size, demand]) => groupRows(size, demand, stock, time, standard.unit)),
   ];
 }
 
@@ -145,13 +147,14 @@ function groupRows(
   size: string,
   demand: Demand,
   stock: readonly Stock[],
-  timeLimit: number,
+  time: SharedTime,
   unit: LengthUnit,
 ): Cell[][] {
   const errorRow = (error: CellError): Cell[] => [size, error, null, null, null, null];
   const errors = demand.errors.map(errorRow);
   if (demand.pieces.length === 0) return errors;
-  const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit });
+  const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit: time.next() });
+  if (!isRefusal(plan)) time.spend(plan.effort);
   if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan, unit))];
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
   const patterns = plan.patterns.map((pattern): Cell[] => [
@@ -173,9 +176,8 @@ function leftOut(rows: number): string {
 
 function boundText(plan: CuttingPlan, out: (mm: number) => number): string {
   const got = plan.boundIn === "bars" ? bars(plan.barsBought) : `${out(plan.stockLength)} bought`;
-  if (plan.provenLeast) return `${got}, proven least`;
   const bound = plan.boundIn === "bars" ? bars(plan.lowerBound) : String(out(plan.lowerBound));
-  return `${got}; no plan needs less than ${bound}`;
+  return `${got}${plan.provenLeast ? "," : ";"} ${proofWords(plan, bound)}`;
 }
 
 function readStock(block: Block | undefined, standard: Standard): Stock[] | Refusal {

@@ -1,5 +1,6 @@
 import { type CuttingQuestion, planCutting } from "../../core/cutting";
 import { isRefusal, refusalText } from "../../core/units/refusal";
+import { HARD_INSTANCES } from "../core/cutting/hard-instances";
 import { INSTANCES, seededRandom } from "../core/cutting/instances";
 
 function timed(question: CuttingQuestion): string {
@@ -36,6 +37,8 @@ export default {
   async run() {
     const figures: Record<string, string> = {};
     for (const { name, question } of INSTANCES) figures[name] = timed(question);
+    for (const { name, question, least } of HARD_INSTANCES)
+      figures[`${name}: least ${least}`] = timed(question);
     for (const seed of [101, 102, 103]) {
       figures[`60 lengths, about 6,000 pieces, 25 mm grid, seed ${seed}`] = timed(large(seed, 25));
       figures[`60 lengths, about 6,000 pieces, 1 mm grid, seed ${seed}`] = timed(large(seed, 1));

@@ -1,8 +1,9 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { type CuttingPlan, type CuttingQuestion, planCutting } from "../../../core/cutting";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { exactByPatterns } from "./exact-by-patterns";
+import { HARD_INSTANCES } from "./hard-instances";
 import { INSTANCES, WITH_REMNANTS } from "./instances";
 
 const stock12 = [{ length: 12000, count: null, remnant: false }];
@@ -41,6 +42,25 @@ function expectSound(question: CuttingQuestion, plan: CuttingPlan): void {
   }
 }
 
+/** The clock as it reads on a machine that is never late. */
+function withoutClock<T>(ask: () => T): T {
+  return withClock(0, ask);
+}
+
+/** A clock that goes on by `step` ms each time it is looked at. */
+function withClock<T>(step: number, ask: () => T): T {
+  let now = 0;
+  const clock = vi.spyOn(Date, "now").mockImplementation(() => {
+    now += step;
+    return now;
+  });
+  try {
+    return ask();
+  } finally {
+    clock.mockRestore();
+  }
+}
+
 describe("planCutting", () => {
   // Each optimum: HiGHS over every pattern there is.
   it.each(INSTANCES)("should buy the least stock: $name", async ({ question }) => {
@@ -74,6 +94,24 @@ describe("planCutting", () => {
       }
       expect(plan.barsBought * 12000).toBe(plan.stockLength);
     }
+  });
+
+  // Optimum: each instance is cut out of that many whole bars, and the pieces fill them within one bar.
+  it.each(HARD_INSTANCES)("should find the known least: $name", ({ question, least }) => {
+    const plan = withoutClock(() => planned(question));
+    expectSound(question, plan);
+    expect(plan).toMatchObject({ bars: least, lowerBound: least, provenLeast: true });
+  });
+
+  it("should give the same plan on a slower machine, and say so where the clock ended the search", () => {
+    const { question } = HARD_INSTANCES.find(({ name }) => name.startsWith("83 bars"))!;
+    const first = withoutClock(() => planned(question));
+    const again = withoutClock(() => planned(question));
+    expect(again).toEqual(first);
+    expect(first.isCutShort).toBe(false);
+    const late = withClock(3000, () => planned(question));
+    expectSound(question, late);
+    expect(late.isCutShort).toBe(true);
   });
 
   it("should cut three 4 m pieces from each 12 m bar and prove it least", () => {
