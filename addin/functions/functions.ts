@@ -279,6 +279,24 @@ export async function cutplan(
 }
 
 /**
+ * Net tonnes, waste, hours and cost by pour, by the workbook's own rates
+ * @customfunction COST
+ * @param sizes Column of bar sizes
+ * @param masses Column of row masses in kg, as many rows
+ * @param [pours] Column of pours, as many rows
+ * @param [rates] Table of rates with its header row; the Shop sheet's where it is left out
+ * @returns A block of cells
+ */
+export async function cost(
+  sizes: any[][],
+  masses: any[][],
+  pours?: any[][],
+  rates?: any[][],
+): Promise<any[][]> {
+  return callFunction("COST", [sizes, masses, pours, rates]);
+}
+
+/**
  * Verdict on every bar of a schedule: ok, or the severity and message of each finding, the worst first
  * @customfunction CHECK
  * @param schedule The schedule with its header row

@@ -1,5 +1,6 @@
 import { AREA } from "./area";
 import { COMPENSATED } from "./compensated";
+import { COST } from "./cost";
 import { CUTLENGTH } from "./cutlength";
 import { CUTPLAN } from "./cutplan";
 import { DEVELOPED } from "./developed";
@@ -29,6 +30,7 @@ const AT_HAND: readonly WorksheetFunction[] = [
   EXPLAIN,
   TONNAGE,
   CUTPLAN,
+  COST,
 ];
 
 /**

@@ -10,6 +10,8 @@ export interface FunctionEnvironment {
   readonly defaultStandard: string;
   /** benders of the workbook's Shop sheet, where the place has read it */
   readonly machines?: readonly Machine[];
+  /** the table of rates of the workbook's Shop sheet with its header row, where the place has read it */
+  readonly rates?: Block;
 }
 
 export interface FunctionArgument {

@@ -20,17 +20,26 @@ export interface ShopSection {
 export type ShopUnit = "mm" | "in" | "kg" | "lb" | "c" | "f" | "mpa";
 
 /** What the rows under a header are, by its words. */
-export type SectionKind = "trials" | "plates" | "stock" | "limits" | "cutters" | "benders";
+export type SectionKind = "rates" | "trials" | "plates" | "stock" | "limits" | "cutters" | "benders";
 
 /** Null for a header whose words make no section. */
 export function sectionKind({ columns }: Pick<ShopSection, "columns">): SectionKind | null {
   if (columns.has("bentTo") && columns.has("released")) return "trials";
+  if (isRates(columns)) return "rates";
   if (columns.has("bars") && columns.has("size")) return "plates";
   if (columns.has("stockLength")) return "stock";
   if (columns.has("limit") && columns.has("value")) return "limits";
   if (columns.has("kerf") || columns.has("endCrop")) return "cutters";
   return columns.has("machine") ? "benders" : null;
 }
+
+/** Sizes, and what a tonne or a bend of them costs or takes. */
+function isRates(columns: ReadonlyMap<ShopColumn, number>): boolean {
+  return columns.has("size") && RATES.some((column) => columns.has(column));
+}
+
+/** Columns that only a table of rates has. */
+const RATES = ["supply", "cutting", "bending", "fixing", "hours", "bendHours"] as const;
 
 const FEWEST_WORDS = 2;
 

@@ -1,5 +1,5 @@
 export { isShopSheet } from "./is-shop-sheet";
-export { machinesOfBook } from "./machines-of-book";
+export { machinesOfBook, ratesOfBook } from "./machines-of-book";
 export { readShop } from "./read-shop";
 export {
   type Cutter,

@@ -1,5 +1,5 @@
 import type { Machine } from "../bending/machine";
-import type { Sheet } from "../schedule/sheet";
+import type { Cell, Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { isShopSheet } from "./is-shop-sheet";
 import { readShop } from "./read-shop";
@@ -11,4 +11,13 @@ import { readShop } from "./read-shop";
 export function machinesOfBook(sheets: readonly Sheet[], standard: Standard): readonly Machine[] | undefined {
   const shop = sheets.find((sheet) => isShopSheet(sheet.name));
   return shop === undefined ? undefined : readShop(shop, standard).benders;
+}
+
+/** The table of rates of the workbook's Shop sheet with its header row; undefined where it has none. */
+export function ratesOfBook(
+  sheets: readonly Sheet[],
+  standard: Standard,
+): readonly (readonly Cell[])[] | undefined {
+  const shop = sheets.find((sheet) => isShopSheet(sheet.name));
+  return shop === undefined ? undefined : readShop(shop, standard).rates?.block;
 }

@@ -16,7 +16,7 @@ import {
   sectionKind,
   wordsAndUnit,
 } from "./find-sections";
-import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock } from "./shop";
+import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock, ShopTable } from "./shop";
 import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
 
 /**
@@ -41,6 +41,7 @@ class ShopReader {
   private readonly limits = new Map<LimitName, number>();
   private readonly problems: ShopProblem[] = [];
   private trials: Shop["trials"] = null;
+  private rates: Shop["rates"] = null;
 
   constructor(
     private readonly sheet: Sheet,
@@ -49,7 +50,8 @@ class ShopReader {
 
   read(section: ShopSection): void {
     const kind = sectionKind(section);
-    if (kind === "trials") this.readTrialLog(section);
+    if (kind === "trials") this.trials ??= this.tableOf(section);
+    else if (kind === "rates") this.rates ??= this.tableOf(section);
     else if (kind !== null) for (const row of section.rows) this.readRow(kind, section, row);
   }
 
@@ -75,12 +77,13 @@ class ShopReader {
       cutters: [...this.cutters.values()].map((cutter) => ({ ...cutter, rated: rated(cutter.name, "cut") })),
       stock: this.stock,
       limits: this.shopLimits(),
+      rates: this.rates,
       trials: this.trials,
       problems: this.problems,
     };
   }
 
-  private readRow(kind: Exclude<SectionKind, "trials">, section: ShopSection, row: number): void {
+  private readRow(kind: Exclude<SectionKind, "rates" | "trials">, section: ShopSection, row: number): void {
     if (kind === "plates") this.readPlate(section, row);
     else if (kind === "stock") this.readStock(section, row);
     else if (kind === "limits") this.readLimit(section, row);
@@ -173,7 +176,7 @@ class ShopReader {
     }
   }
 
-  private readTrialLog(section: ShopSection): void {
+  private tableOf(section: ShopSection): ShopTable {
     const rows = [section.headerRow, ...section.rows];
     const block = rows.map((row) => {
       const cells: Cell[] = [];
@@ -182,7 +185,7 @@ class ShopReader {
       }
       return cells;
     });
-    if (this.trials === null) this.trials = { block, top: section.headerRow, left: section.firstColumn };
+    return { block, top: section.headerRow, left: section.firstColumn };
   }
 
   private shopLimits(): ShopLimits {

@@ -18,6 +18,13 @@ export const SHOP_COLUMNS = {
   kind: ["kind"],
   limit: ["limit"],
   value: ["value"],
+  supply: ["supply per tonne", "supply", "steel per tonne", "material per tonne"],
+  cutting: ["cut per tonne", "cutting per tonne"],
+  bending: ["bend per tonne", "bending per tonne"],
+  fixing: ["fix per tonne", "fixing per tonne"],
+  hours: ["hours per tonne"],
+  bendHours: ["hours per 100 bends", "hours per hundred bends"],
+  waste: ["waste %", "waste", "waste per cent"],
   bentTo: ["bent to", "bent to deg"],
   released: ["released", "released deg", "comes back to"],
 } as const;
@@ -53,6 +60,12 @@ export const SHOP_SECTIONS = [
       "Stock lengths; size blank serves every size, bars held blank is as many as needed, kind: stock or remnant",
     columns: ["size", "stockLength", "count", "kind"],
     blankRows: 16,
+  },
+  {
+    title:
+      "Rates, in your own currency; the first row whose sizes fit counts. Sizes: 16, 10 to 16, up to 12, over 25; blank is every size",
+    columns: ["size", "supply", "cutting", "bending", "fixing", "hours", "bendHours", "waste"],
+    blankRows: 4,
   },
 ] as const;
 

@@ -46,18 +46,23 @@ export interface ShopProblem {
   readonly wanted: string;
 }
 
+/** A table of the Shop sheet taken whole; `top` and `left` within the used range, from 0. */
+export interface ShopTable {
+  readonly block: readonly (readonly Cell[])[];
+  readonly top: number;
+  readonly left: number;
+}
+
 /** What one yard owns and knows, as its `Shop` sheet says. A blank is not known, never a pass. */
 export interface Shop {
   readonly benders: readonly Machine[];
   readonly cutters: readonly Cutter[];
   readonly stock: readonly ShopStock[];
   readonly limits: ShopLimits;
+  /** the table of rates with its header row; null where the sheet has none */
+  readonly rates: ShopTable | null;
   /** the trial log with its header row; null where the sheet has none */
-  readonly trials: {
-    readonly block: readonly (readonly Cell[])[];
-    readonly top: number;
-    readonly left: number;
-  } | null;
+  readonly trials: ShopTable | null;
   readonly problems: readonly ShopProblem[];
 }
 

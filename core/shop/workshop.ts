@@ -25,6 +25,7 @@ const NO_SHOP: Shop = {
   cutters: [],
   stock: [],
   limits: { hoist: null, handLift: null, transportWidth: null, leastRemnant: null, temperature: null },
+  rates: null,
   trials: null,
   problems: [],
 };

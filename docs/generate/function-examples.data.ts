@@ -75,6 +75,19 @@ export const FUNCTION_EXAMPLES: readonly FunctionExample[] = [
     ],
   },
   {
+    name: "COST",
+    args: [
+      [["H16"], ["H20"], ["H16"]],
+      [[1000], [500], [250]],
+      [["P1"], ["P1"], ["P2"]],
+      [
+        ["size", "supply per tonne", "bend per tonne", "hours per tonne", "waste %"],
+        ["up to 16", 100, 20, 8, 5],
+        ["over 16", 90, 10, 5, 4],
+      ],
+    ],
+  },
+  {
     name: "CHECK",
     args: [
       [
