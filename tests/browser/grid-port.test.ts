@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, inject } from "vitest";
-import { type PackedSheet, unpackSheet } from "../../addin/pane/desk/packed-sheet";
+import { type PackedSheet, unpackSheet } from "../../addin/pane/engine/packed-sheet";
 import type { WorkbookPort } from "../../addin/workbook/workbook-port";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";

@@ -1,4 +1,4 @@
-import { packSheet } from "../../addin/pane/desk/packed-sheet";
+import { packSheet } from "../../addin/pane/engine/packed-sheet";
 import { createGrid } from "../../addin/workbench/grid/create-grid";
 import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
 import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";

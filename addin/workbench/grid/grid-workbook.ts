@@ -12,7 +12,7 @@ import {
   SetWorksheetOrderMutation,
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { machinesOfWorkbook } from "../../pane/machines-of-workbook";
+import { machinesOfWorkbook } from "../../pane/model/machines-of-workbook";
 import { type CellPlace, cellAddress, parseAddress } from "../../workbook/cell-address";
 import { constantText, textConstant } from "../../workbook/defined-name";
 import { freeSheetName } from "../../workbook/free-sheet-name";

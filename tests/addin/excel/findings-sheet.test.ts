@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
-import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
-import { PaneModel } from "../../../addin/pane/pane-model";
-import { createLocalYardDesk } from "../../../addin/pane/yard/local-yard-desk";
-import { YardModel } from "../../../addin/pane/yard/yard-model";
+import type { Engine } from "../../../addin/pane/engine/engine";
+import { createLocalEngine } from "../../../addin/pane/engine/local-engine";
+import { PaneModel } from "../../../addin/pane/model/pane-model";
+import { PoursModel } from "../../../addin/pane/model/pours-model";
 import { FLAG_FILLS } from "../../../addin/workbook/flag-fills";
 import { findingsSheetState } from "../../../addin/workbook/own-findings-sheet";
 import { SERIES_COLOURS } from "../../../addin/workbook/series-colours";
@@ -14,8 +14,9 @@ import type { Worksheet } from "../../_support/office-host/worksheet";
 
 let open: OpenExcel;
 let port: WorkbookPort;
+let engine: Engine;
 let pane: PaneModel;
-let yard: YardModel;
+let yard: PoursModel;
 
 /** The real library over the fake host, a schedule on its first sheet. */
 async function start(rows: readonly (readonly unknown[])[]): Promise<void> {
@@ -32,9 +33,10 @@ async function start(rows: readonly (readonly unknown[])[]): Promise<void> {
     });
   });
   port = excelWorkbook();
-  pane = new PaneModel(port, createLocalDesk());
+  engine = createLocalEngine();
+  pane = new PaneModel(port, engine);
   await pane.start();
-  yard = new YardModel(port, pane, createLocalYardDesk(), { print: null, save: () => {} });
+  yard = new PoursModel(port, pane, engine, { print: null, save: () => {} });
 }
 
 const sheetNamed = (name: string): Worksheet => open.excel.workbook.Worksheets.GetItem(name) as Worksheet;
@@ -49,12 +51,7 @@ describe("the findings sheet that the pane writes into Excel", () => {
   test("is written only when it is asked for, in one request to look, one to write, one for the printer", async () => {
     await pane.check();
     expect(open.excel.workbook.sheets.map(({ Name }) => Name)).toEqual(["It's bars"]);
-    const content = await createLocalYardDesk().findings({
-      sheet: await port.read("It's bars"),
-      shop: null,
-      standard: "BS8666:2005",
-      settings: null,
-    });
+    const content = await engine.findings("It's bars");
     const before = open.excel.requests.length;
     expect(await port.addSheet("Findings", content)).toBe("Findings");
     const sent = open.excel.requests.slice(before);

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
-import type { AuditDesk } from "../../../addin/pane/desk/audit-desk";
-import { createLocalDesk } from "../../../addin/pane/desk/local-desk";
-import { PaneModel } from "../../../addin/pane/pane-model";
-import { waive } from "../../../addin/pane/settings-edits";
+import type { Engine } from "../../../addin/pane/engine/engine";
+import { createLocalEngine } from "../../../addin/pane/engine/local-engine";
+import { PaneModel } from "../../../addin/pane/model/pane-model";
+import { waive } from "../../../addin/pane/model/settings-edits";
 import { PartlyWritten } from "../../../addin/workbook/workbook-port";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
 import type { Workbook } from "../../_support/office-host/workbook";
@@ -24,7 +24,7 @@ const row = (number: number, former: number | "" = "") => [
 ];
 
 let open: OpenExcel;
-let desk: AuditDesk;
+let engine: Engine;
 let model: PaneModel;
 const rejections: unknown[] = [];
 const noteRejection = (problem: unknown): void => void rejections.push(problem);
@@ -32,8 +32,8 @@ const noteRejection = (problem: unknown): void => void rejections.push(problem);
 beforeEach(async () => {
   open = await openInJsdom();
   write(open.excel.workbook, [HEADER, row(1), row(2)]);
-  desk = createLocalDesk();
-  model = new PaneModel(excelWorkbook(), desk);
+  engine = createLocalEngine();
+  model = new PaneModel(excelWorkbook(), engine);
   await model.start();
   rejections.length = 0;
   process.on("unhandledRejection", noteRejection);
@@ -58,9 +58,9 @@ const typeFormer = (cell: string): void =>
 /** Types into the sheet while a step of the next check is under way. */
 function editDuring(step: "read" | "audit", cell: string): void {
   if (step === "audit") {
-    const audit = desk.audit.bind(desk);
-    desk.audit = async (question) => {
-      desk.audit = audit;
+    const audit = engine.check.bind(engine);
+    engine.check = async (question) => {
+      engine.check = audit;
       typeFormer(cell);
       await settle(30);
       return audit(question);
@@ -96,8 +96,8 @@ describe("an edit while a check runs", () => {
     open.excel.byUser((book) => write(book, [HEADER, row(1), row(2)], book.addSheet("Older")));
     await expect.poll(() => model.state.sheets.length).toBe(2);
     let judged = 0;
-    const audit = desk.audit.bind(desk);
-    desk.audit = async (question) => {
+    const audit = engine.check.bind(engine);
+    engine.check = async (question) => {
       judged += 1;
       if (judged === 1) {
         open.excel.byUser((book) => {
@@ -159,7 +159,7 @@ describe("what the user does to sheets", () => {
     open.close();
     open = await openInJsdom(undefined, { ExcelApiOnline: "0.0" });
     write(open.excel.workbook, [HEADER, row(1), row(2)]);
-    model = new PaneModel(excelWorkbook(), desk);
+    model = new PaneModel(excelWorkbook(), engine);
     await model.start();
     open.excel.byUser((book) => {
       book.sheets[0]!.Name = "List 2";

@@ -3,7 +3,7 @@ import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../../../addin/functions/default-standard";
 import { functionsMetadata } from "../../../addin/functions/functions-metadata";
 import { forgetMachines, readMachinesBy } from "../../../addin/functions/machines-known";
-import { machinesOfWorkbook } from "../../../addin/pane/machines-of-workbook";
+import { machinesOfWorkbook } from "../../../addin/pane/model/machines-of-workbook";
 import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
 import { errorArgument } from "../../_support/office-host/function-calls";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";

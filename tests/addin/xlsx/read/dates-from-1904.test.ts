@@ -2,7 +2,7 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { packSheet, unpackSheet } from "../../../../addin/pane/desk/packed-sheet";
+import { packSheet, unpackSheet } from "../../../../addin/pane/engine/packed-sheet";
 import { openWorkbook } from "../../../../addin/xlsx/read/open-workbook";
 import { readSchedule } from "../../../../core/schedule";
 import { buildPackage } from "../../../_support/build-package";

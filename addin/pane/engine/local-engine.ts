@@ -1,0 +1,63 @@
+import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { settingsFromText } from "../../../core/audit/settings-text";
+import type { AuditView } from "./audit-view";
+import type { Engine } from "./engine";
+import type { KeptCheck } from "./kept-check";
+import { auditView } from "./make-audit-view";
+import { barView } from "./make-bar-view";
+import { sheetsToRead } from "./other-sheets";
+import { standardAsked } from "./standard-asked";
+
+/** What is not needed for a check comes with the first page that is asked for. */
+const shopPages = () => import(/* webpackChunkName: "later-shop-pages" */ "./shop-pages");
+
+/** An engine that works where it stands. */
+export function createLocalEngine(): Engine {
+  const checks = new Map<string, KeptCheck>();
+  const keep = (kept: KeptCheck): AuditView => {
+    checks.set(kept.sheet.name, kept);
+    return auditView(kept);
+  };
+  const known = (sheet: string): KeptCheck => {
+    const kept = checks.get(sheet);
+    if (kept === undefined) throw new Error(`sheet ${sheet} was not checked yet: check it first`);
+    return kept;
+  };
+  return {
+    async check(question) {
+      const standard = standardAsked(question.standard);
+      const settings = settingsFromText(question.settings);
+      const { sheet, shop, otherSheets } = question;
+      const sheets = sheetsToRead(sheet, shop, otherSheets);
+      return keep({
+        sheet,
+        shop,
+        otherSheets: [...otherSheets.before, ...otherSheets.behind].map(({ name }) => name),
+        settings,
+        report: runAudit({ sheets, only: sheet.name, standard, settings }),
+      });
+    },
+    async recheck({ sheet, firstRow, lastRow }) {
+      const last = known(sheet.name);
+      const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
+      const first = isMoved ? 0 : firstRow - sheet.top;
+      const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
+      return keep({ ...last, sheet, report: recheck(last.report, sheet, first, end) });
+    },
+    async bar(name, row) {
+      const last = checks.get(name);
+      const reading = last?.report.sheets[0]?.reading;
+      if (last === undefined || reading === undefined) return null;
+      return barView(last.sheet, reading, last.report.standard, row - last.sheet.top);
+    },
+    totals: async (sheet) => (await shopPages()).totalsView(known(sheet)),
+    findings: async (sheet) => (await shopPages()).findingsContent(known(sheet)),
+    page: async (kind, sheet, pours) => (await shopPages()).makePage(kind, known(sheet), pours),
+    compare: async (sheet, older) => (await shopPages()).compareWith(known(sheet), older),
+    basis: async (sheet) => (await shopPages()).basisOf(known(sheet)),
+    async forget() {
+      checks.clear();
+    },
+    stop() {},
+  };
+}

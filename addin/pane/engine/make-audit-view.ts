@@ -1,0 +1,190 @@
+import type { AuditReport } from "../../../core/audit/audit-report";
+import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
+import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
+import { BarFacts, rowKey } from "../../../core/bar/bar-facts";
+import { SheetFacts } from "../../../core/bar/sheet-facts";
+import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import { columnWords } from "../../../core/schedule/columns/column-words";
+import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
+import { isCellError, type Sheet } from "../../../core/schedule/sheet";
+import { citationText, type Standard } from "../../../core/standards";
+import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { columnLetters, parseAddress } from "../../workbook/cell-address";
+import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
+import type { KeptCheck } from "./kept-check";
+import { decisionsView } from "./make-decisions-view";
+
+/** The rule that tells of guesses. */
+const GUESSED = "READ102";
+
+const NO_HEAD: ScheduleHead = { job: null, schedule: null, drawing: null, revision: null, date: null };
+
+const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
+
+/** A check of one sheet, as the pane shows it: plain data. */
+export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCheck): AuditView {
+  const audited = report.sheets[0];
+  const reading = audited?.reading;
+  const ofSheet = report.findings.filter((finding) => finding.sheet === sheet.name);
+  const worst = worstByRow(ofSheet, sheet);
+  return {
+    sheet: sheet.name,
+    standard: { id: report.standard.id, title: report.standard.title },
+    findings: findingViews(report, sheet),
+    otherSheets,
+    rows: report.rows,
+    header: audited?.header ?? null,
+    columns: reading === undefined ? [] : columnViews(reading, sheet),
+    unread: [...(reading?.unreadReasons ?? [])].map(([row, reason]) => ({
+      row: sheet.top + row + 1,
+      reason,
+    })),
+    decisions: decisionsView(report, settings, sheet.name, shop),
+    notTold: report.waivers.map(notToldWords),
+    notToldSummary: notToldSummary(report.waivers),
+    head: reading === undefined ? NO_HEAD : scheduleHead(reading),
+    noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
+    flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
+    ...masses(reading, sheet, report.standard, worst),
+  };
+}
+
+/** Keys stay the same while other findings come and go. */
+function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
+  const seen = new Map<string, number>();
+  const reading = report.sheets[0]?.reading;
+  const barAt = barsByRow(report, sheet);
+  return report.findings.map((finding) => {
+    const isHere = finding.sheet === sheet.name;
+    const place = `${finding.code} ${isHere ? "" : `${finding.sheet}!`}${finding.cell ?? finding.row ?? ""}`;
+    const count = seen.get(place) ?? 0;
+    seen.set(place, count + 1);
+    const bar = finding.row === null || !isHere ? undefined : barAt(finding.row - 1 - sheet.top);
+    return {
+      ...finding,
+      key: `${place} ${count}`,
+      source: finding.cite === null ? null : citationText(finding.cite),
+      rule: finding.name.replaceAll("-", " "),
+      member: bar?.row.member ?? null,
+      waiverKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
+      guess: guessOf(finding, reading),
+      before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
+    };
+  });
+}
+
+function barsByRow(report: AuditReport, sheet: Sheet): (row: number) => BarFacts | undefined {
+  const reading = report.sheets[0]?.reading;
+  if (reading === undefined) return () => undefined;
+  const facts = new SheetFacts(sheet, reading);
+  const bars = new Map(reading.bars.map((bar) => [bar.row, bar]));
+  return (row) => {
+    const bar = bars.get(row);
+    return bar && new BarFacts(bar, facts, report.standard);
+  };
+}
+
+/** An open guess is confirmed by its cell, or by its kind where it is about no one cell; the rest stand as they are. */
+function guessOf(
+  { code, severity, cell, message }: Finding,
+  reading: ScheduleReading | undefined,
+): string | null {
+  if (code !== GUESSED || severity !== "doubtful") return null;
+  return cell ?? reading?.guesses?.find(({ reason }) => reason === message)?.guess ?? null;
+}
+
+function contentOf(sheet: Sheet, address: string): CellContent {
+  const place = parseAddress(address);
+  const content = place === null ? null : sheet.cell(place.row - sheet.top, place.column - sheet.left);
+  return isCellError(content) ? content.error : content;
+}
+
+/** The worst finding of each row of the used range, from 0. */
+function worstByRow(findings: readonly Finding[], sheet: Sheet): ReadonlyMap<number, Finding> {
+  const worst = new Map<number, Finding>();
+  for (const finding of findings) {
+    if (finding.row === null) continue;
+    const row = finding.row - 1 - sheet.top;
+    const known = worst.get(row);
+    if (known === undefined || rank(finding) < rank(known)) worst.set(row, finding);
+  }
+  return worst;
+}
+
+const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
+
+function flagsOf(worst: ReadonlyMap<number, Finding>, reading: ScheduleReading, sheet: Sheet): RowFlagView[] {
+  return [...worst].map(([row, finding]) => {
+    const columns = columnsAt(reading, row);
+    return {
+      row: sheet.top + row,
+      firstColumn: sheet.left + Math.min(...columns),
+      lastColumn: sheet.left + Math.max(...columns),
+      colour: finding.severity,
+      note: finding.message,
+    };
+  });
+}
+
+/** Columns of the schedule that a row stands in; the whole used range outside any. */
+function columnsAt(reading: ScheduleReading, row: number): number[] {
+  const table = reading.tables.filter((each) => each.headerTop <= row).at(-1) ?? reading.tables[0];
+  const columns = [...(table?.columns.values() ?? [])].map(({ column }) => column);
+  return columns.length > 0 ? columns : [0];
+}
+
+function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
+  const columns = reading.tables.flatMap(({ columns: known, unknownHeaders = [] }) =>
+    [
+      ...known.values(),
+      ...unknownHeaders.map((unknown) => ({
+        ...unknown,
+        kind: null,
+        unit: null,
+        guess: null,
+        corrected: false,
+      })),
+    ].sort((a, b) => a.column - b.column),
+  );
+  const count = new Map<string, number>();
+  for (const { header } of columns) count.set(header, (count.get(header) ?? 0) + 1);
+  return columns.map(({ kind, column, header, unit, guess, corrected = false }) => {
+    const letter = columnLetters(sheet.left + column);
+    return {
+      letter,
+      header,
+      name: header.trim() !== "" && count.get(header) === 1 ? header : letter,
+      kind,
+      taken: kind === null ? "not read" : columnWords(kind),
+      unit,
+      guess,
+      corrected,
+    };
+  });
+}
+
+function noHeaderText(noHeader: NonNullable<ScheduleReading["noHeader"]>, sheet: Sheet): string {
+  const nearest =
+    noHeader.nearestRow === null ? "" : ` The nearest row is ${sheet.top + noHeader.nearestRow + 1}.`;
+  return `No header row was found on this sheet. Looked for the words ${noHeader.lookedFor.join(", ")}.${nearest}`;
+}
+
+function masses(
+  reading: ScheduleReading | undefined,
+  sheet: Sheet,
+  standard: Standard,
+  worst: ReadonlyMap<number, Finding>,
+): Pick<AuditView, "mass" | "massAffected" | "barsWithoutMass"> {
+  const sum = { mass: 0, massAffected: 0, barsWithoutMass: 0 };
+  if (reading === undefined) return sum;
+  // as the totals count them: without bars struck through or superseded
+  const { masses, withoutMass } = reckonTonnage([{ sheet, reading }], standard);
+  sum.barsWithoutMass = withoutMass;
+  reading.bars.forEach((bar, index) => {
+    const mass = masses[0]?.[index]?.mass ?? 0;
+    sum.mass += mass;
+    const severity = worst.get(bar.row)?.severity;
+    if (severity !== undefined && DANGEROUS.has(severity)) sum.massAffected += mass;
+  });
+  return sum;
+}

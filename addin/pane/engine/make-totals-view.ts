@@ -1,0 +1,86 @@
+import type { ScheduleReading } from "../../../core/schedule";
+import {
+  type ReckonedTonnage,
+  reckonTonnage,
+  type Tonnage,
+  tonnageChart,
+  tonnageNotes,
+} from "../../../core/totals";
+import { namedGroups } from "../../workbook/named-groups";
+import { barsRead, type KeptCheck } from "./kept-check";
+import { settingsNotes } from "./settings-notes";
+import { totalsContent } from "./totals-content";
+import type { TotalsView } from "./totals-view";
+
+/** px, about the room that a task pane has */
+const CHART_WIDTH = 380;
+/** kg by which the schedule's own masses may be off for rounding before it is said */
+const ROUNDING = 1;
+
+/** Tonnes by pour and size of a checked sheet. Throws where it holds no bars. */
+export function totalsView(kept: KeptCheck): TotalsView {
+  const { sheet, settings } = kept;
+  const { standard } = kept.report;
+  const reading = barsRead(kept);
+  const reckoned = reckonTonnage([{ sheet, reading }], standard);
+  const tonnage = namedGroups(reckoned);
+  const table = tableOf(tonnage, reckoned.groupedBy);
+  return {
+    sheet: sheet.name,
+    groupedBy: reckoned.groupedBy,
+    sizes: [...tonnage.bySize.keys()],
+    pours: tonnage.pours.map(({ pour, bySize, total }) => ({
+      pour,
+      bySize: [...tonnage.bySize.keys()].map((size) => tonnes(bySize.get(size))),
+      total: tonnes(total),
+    })),
+    bySize: [...tonnage.bySize.values()].map(tonnes),
+    total: tonnes(tonnage.total),
+    chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
+    csv: table.map((row) => `${row.map(csvCell).join(",")}\r\n`).join(""),
+    tabbed: table.map((row) => row.map((cell) => cell.replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n"),
+    content: totalsContent(sheet, reading, reckoned.masses[0] ?? []),
+    notes: [
+      ...settingsNotes(settings, sheet.name),
+      ...tonnageNotes(reckoned),
+      ...ownMasses(reading, reckoned),
+    ],
+  };
+}
+
+function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): string[][] {
+  const sizes = [...bySize.keys()];
+  return [
+    [groupedBy, ...sizes, "total, t"],
+    ...pours.map((pour) => [
+      pour.pour,
+      ...sizes.map((size) => exact(pour.bySize.get(size))),
+      exact(pour.total),
+    ]),
+    ["total", ...sizes.map((size) => exact(bySize.get(size))), exact(total)],
+  ];
+}
+
+/** Said where the schedule's own masses come to something else. */
+function ownMasses(reading: ScheduleReading, { masses: [masses = []] }: ReckonedTonnage): string[] {
+  const both = masses.flatMap((row, index) => {
+    const typed = reading.bars[index]?.mass ?? null;
+    return row === null || typed === null ? [] : [{ typed, mass: row.mass }];
+  });
+  const typed = both.reduce((sum, row) => sum + row.typed, 0);
+  const reckoned = both.reduce((sum, row) => sum + row.mass, 0);
+  if (both.length === 0 || Math.abs(typed - reckoned) <= ROUNDING) return [];
+  return [
+    `the schedule's own mass column, over the same ${rows(both.length)}, comes to ${tonnes(typed / 1000)} t, by cut lengths it is ${tonnes(reckoned / 1000)} t`,
+  ];
+}
+
+const rows = (count: number): string => (count === 1 ? "1 row" : `${count} rows`);
+const tonnes = (value: number | undefined): string => (value === undefined ? "" : value.toFixed(3));
+const exact = (value: number | undefined): string => (value === undefined ? "" : String(value));
+
+/** Quoted where it must be; a text that a spreadsheet would take for a formula gets an apostrophe. */
+function csvCell(text: string): string {
+  const safe = /^[=+@\t]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

@@ -1,0 +1,6 @@
+/** What is made of a check that is kept: loaded when first asked for. */
+export { basisOf } from "./basis-of";
+export { compareWith } from "./compare-with";
+export { findingsContent } from "./make-findings-content";
+export { makePage } from "./make-page";
+export { totalsView } from "./make-totals-view";

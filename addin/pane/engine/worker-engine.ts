@@ -1,0 +1,25 @@
+import type { SheetContent } from "../../workbook/workbook-port";
+import { workerAsker } from "./ask-worker";
+import type { AuditView, BarView } from "./audit-view";
+import type { ComparisonView } from "./comparison-view";
+import type { Engine } from "./engine";
+import { type PackedCall, packedCheck, packedCompare, packedRecheck } from "./packed-call";
+import type { PrintedPage } from "./printed-page";
+import type { TotalsView } from "./totals-view";
+
+/** An engine in a worker, so that a long check never freezes the page. It is made at the first question. */
+export function createWorkerEngine(makeWorker: () => Worker): Engine {
+  const { ask, stop } = workerAsker<PackedCall, unknown>(makeWorker);
+  return {
+    check: (question) => ask(packedCheck(question)) as Promise<AuditView>,
+    recheck: (edited) => ask(packedRecheck(edited)) as Promise<AuditView>,
+    bar: (...given) => ask({ call: "bar", given }) as Promise<BarView | null>,
+    totals: (...given) => ask({ call: "totals", given }) as Promise<TotalsView>,
+    findings: (...given) => ask({ call: "findings", given }) as Promise<SheetContent>,
+    page: (...given) => ask({ call: "page", given }) as Promise<PrintedPage>,
+    compare: (sheet, older) => ask(packedCompare(sheet, older)) as Promise<ComparisonView>,
+    basis: (...given) => ask({ call: "basis", given }) as Promise<string>,
+    forget: () => ask({ call: "forget", given: [] }) as Promise<void>,
+    stop,
+  };
+}

@@ -1,0 +1,511 @@
+import type { Severity } from "../../../core/audit/finding";
+import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
+import { isCellError, type Sheet } from "../../../core/schedule/sheet";
+import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { parseAddress } from "../../workbook/cell-address";
+import { hasFindingsName } from "../../workbook/own-findings-sheet";
+import { SETTING_NAMES } from "../../workbook/setting-names";
+import {
+  type CellEdit,
+  PartlyWritten,
+  type SheetSummary,
+  type WorkbookPort,
+} from "../../workbook/workbook-port";
+import type { AuditView, FindingView } from "../engine/audit-view";
+import type { Engine } from "../engine/engine";
+import type { Arrangement } from "./arrange-findings";
+import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
+import { Judge, type Judged } from "./judge";
+import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
+import { GivenUp, Patience } from "./patience";
+import { type SettingsEdit, sheetRenamed } from "./settings-edits";
+import { sheetListChange } from "./sheet-list";
+
+/** ms in which what is told of sheets is taken as one change */
+const TOGETHER = 50;
+/** ms after which work that has not moved offers to be stopped */
+const SLOW = 3_000;
+
+/** What the pane does, without a page: its state, and the actions that change it. */
+export class PaneModel {
+  #state: PaneState = EMPTY_STATE;
+  /** every sheet of the workbook, hidden ones among them */
+  #all: readonly SheetSummary[] = [];
+  readonly #patience = new Patience();
+  readonly #judge: Judge;
+  #slow: ReturnType<typeof setTimeout> | undefined;
+  /** the row whose bar was asked for last */
+  #barWanted = { sheet: "", row: -1 };
+  readonly #listeners = new Set<() => void>();
+
+  constructor(
+    private readonly workbook: WorkbookPort,
+    private readonly engine: Engine,
+  ) {
+    this.#judge = new Judge(workbook, engine, this.#patience, {
+      asked: () => ({
+        sheet: this.#state.sheet,
+        sheets: this.#all.filter(
+          ({ name, visible }) => visible || this.#state.readsHidden || isShopSheet(name),
+        ),
+        standard: this.#state.standard,
+      }),
+      doing: (label) => this.#work(label),
+      stands: (judged) => this.#stands(judged),
+      stalenessChanged: (sheet) => {
+        if (sheet === this.#state.sheet) this.#set(this.#staleness(sheet));
+      },
+      failed: (problem) => this.report(problem),
+    });
+  }
+
+  get state(): PaneState {
+    return this.#state;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** Reads the workbook's sheets and standard, and follows what the user selects, edits and does to sheets. */
+  async start(): Promise<void> {
+    await this.#guard(() => this.#readWorkbook());
+    this.workbook.onSelection(({ sheet, row }) => void this.#follow(sheet, row));
+    this.workbook.onChange((place) => this.#judge.edited(place));
+    let soon: ReturnType<typeof setTimeout> | undefined;
+    this.workbook.onSheets(() => {
+      clearTimeout(soon);
+      soon = setTimeout(() => void this.#quietly(() => this.sheetsChanged()), TOGETHER);
+    });
+  }
+
+  /** Another workbook was opened: nothing of the last one holds. */
+  async workbookReplaced(): Promise<void> {
+    await this.#judge.clear();
+    this.#all = [];
+    this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
+    await this.#guard(() => this.#readWorkbook());
+  }
+
+  /** Sheets came, went, moved or have other names: the pane follows, and what is known of a sheet stays its own. */
+  async sheetsChanged(): Promise<void> {
+    const now = await this.#patience.wait(this.workbook.sheets());
+    const { renamed, gone, isSame } = sheetListChange(this.#all, now);
+    if (isSame) return;
+    this.#all = now;
+    const { sheet } = this.#state;
+    for (const [from, to] of renamed) await this.#followRename(from, to);
+    for (const name of [...gone, ...renamed.keys()]) this.#judge.gone(name);
+    this.#set(this.#sheetsInSight());
+    this.#judge.basisChanged();
+    if (sheet === null || !this.#state.sheets.some(({ name }) => name === (renamed.get(sheet) ?? sheet))) {
+      await this.#leaveSheet(sheet, gone);
+      return;
+    }
+    const called = renamed.get(sheet);
+    if (called === undefined) return;
+    const hadView = this.#state.view !== null;
+    this.#set({ sheet: called, looked: null });
+    if (hadView) await this.#judge.upToDate(called);
+  }
+
+  /** Reads hidden sheets as others, or leaves them out again. */
+  readHidden(readsHidden: boolean): void {
+    this.#set({ readsHidden });
+    this.#set(this.#sheetsInSight());
+    this.#judge.basisChanged();
+    if (!this.#state.sheets.some(({ name }) => name === this.#state.sheet)) {
+      void this.#quietly(() => this.#leaveSheet(null, []));
+    }
+  }
+
+  /** Ends what is under way where nobody answers. What was asked for may still be done later by who was asked. */
+  stop(): void {
+    const label = this.#state.work?.label;
+    this.engine.stop();
+    this.#judge.stopped();
+    const what = label === undefined ? "" : `: ${label.toLowerCase()}`;
+    this.#patience.giveUp(
+      new Error(
+        `stopped${what}. Where the workbook does not answer, finish the cell that is being edited, then try again`,
+      ),
+    );
+  }
+
+  /** The sheet was deleted or hidden: the pane turns to the one that the user sees. */
+  async #leaveSheet(sheet: string | null, gone: readonly string[]): Promise<void> {
+    const active = await this.#patience.wait(this.workbook.activeSheet());
+    const { sheets } = this.#state;
+    const next = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
+    this.#set({ sheet: null, view: null, bar: null });
+    if (next !== null) await this.chooseSheet(next);
+    if (sheet === null) return;
+    this.say(
+      `Sheet ${sheet} was ${gone.includes(sheet) ? "deleted" : "hidden"}: this is ${next ?? "no sheet"}`,
+    );
+  }
+
+  async #followRename(from: string, to: string): Promise<void> {
+    const fixes = this.#state.fixes.map((fix) => (fix.sheet === from ? { ...fix, sheet: to } : fix));
+    this.#set({ fixes });
+    const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
+    const settings = settingsFromText(kept);
+    if (kept === null || settings.problem !== undefined) return;
+    const text = settingsToText(sheetRenamed(from, to)(settings));
+    if (text !== settingsToText(settings)) await this.workbook.saveSetting(SETTING_NAMES.audit, text);
+  }
+
+  /** What the pane offers of the workbook's sheets. */
+  #sheetsInSight(): Pick<PaneState, "sheets" | "hidden" | "shopSheet"> {
+    const sheets = this.#all.filter(({ visible }) => visible || this.#state.readsHidden);
+    const hidden = this.#all.filter(({ visible }) => !visible).map(({ name }) => name);
+    const shopSheet = this.#all.find(({ name }) => isShopSheet(name))?.name ?? null;
+    return { sheets, hidden, shopSheet };
+  }
+
+  /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
+  async chooseSheet(sheet: string): Promise<void> {
+    if (sheet === this.#state.sheet) return;
+    const isColoured = await this.#patience.wait(this.workbook.hasFlags(sheet));
+    const view = this.#judge.view(sheet) ?? null;
+    this.#set({
+      sheet,
+      view,
+      bar: null,
+      looked: null,
+      arrangement: { ...this.#state.arrangement, rule: null, member: null },
+      ...this.#staleness(sheet),
+      fixes: [],
+      isColoured,
+      notice: null,
+      current: null,
+    });
+    if (view !== null && this.#judge.isStale(sheet)) await this.#judge.upToDate(sheet);
+  }
+
+  /** Keeps the standard in the workbook, recalculates every BAR formula with it, and judges anew what is in sight. */
+  async chooseStandard(standard: string): Promise<void> {
+    if (standard === this.#state.standard) return;
+    await this.#guard(async () => {
+      this.#set({ standard });
+      this.#work("Recalculating BAR formulas");
+      await this.#patience.wait(this.workbook.saveSetting(SETTING_NAMES.standard, standard));
+      const count = await this.#patience.wait(this.workbook.recalculate());
+      const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
+      this.#judge.basisChanged();
+      const { sheet, view } = this.#state;
+      if (sheet !== null && view !== null) await this.#judge.upToDate(sheet);
+      const judged = view === null ? "" : `${sheet} judged by ${standard}`;
+      const recalculated = count === 0 ? "" : `${formulas} recalculated with ${standard}`;
+      this.say(
+        [judged, recalculated].filter((part) => part !== "").join("; ") || `The standard is ${standard}`,
+      );
+    });
+  }
+
+  /** Audits the chosen sheet and colours the rows that have findings. */
+  async check(): Promise<void> {
+    if (this.#state.sheet === null) return;
+    await this.#guard(async () => {
+      this.#set({ notice: null });
+      this.#work(`Reading ${this.#state.sheet}`);
+      await this.sheetsChanged();
+      const { sheet } = this.#state;
+      if (sheet === null) return;
+      this.#work(`Reading ${sheet}`);
+      await this.#judge.check(sheet);
+      await this.#colour();
+    });
+  }
+
+  async colour(): Promise<void> {
+    await this.#guard(() => this.#colour());
+  }
+
+  async removeColours(): Promise<void> {
+    const { sheet } = this.#state;
+    if (sheet === null) return;
+    await this.#guard(async () => {
+      this.#work("Taking the colours away");
+      await this.#patience.wait(this.workbook.clearFlags(sheet));
+      this.#set({
+        isColoured: false,
+        notice: { kind: "done", text: "Colours removed: your own formats are as they were" },
+      });
+    });
+  }
+
+  toggleSeverity(severity: Severity): void {
+    const shown = new Set(this.#state.shown);
+    if (!shown.delete(severity)) shown.add(severity);
+    this.#set({ shown });
+  }
+
+  arrange(change: Partial<Arrangement>): void {
+    this.#set({ arrangement: { ...this.#state.arrangement, ...change } });
+  }
+
+  async goTo(finding: FindingView): Promise<void> {
+    if (finding.cell === null) return;
+    const { cell, sheet, key } = finding;
+    await this.#guard(async () => {
+      await this.#patience.wait(this.workbook.goTo(sheet, cell));
+      this.#set({ current: key });
+      if (finding.row !== null) await this.#showBar(sheet, finding.row - 1);
+    });
+  }
+
+  /** Opens the look at a fix that changes steel, or closes it; only what is looked at can be written. */
+  look(finding: FindingView | null): void {
+    this.#set({ looked: finding?.key ?? null });
+  }
+
+  /** Writes one fix, a safe one or the one that is looked at, and judges its rows again. */
+  async applyFix(finding: FindingView): Promise<void> {
+    const isLooked = needsLook(finding) && this.#state.looked === finding.key;
+    if (!isLooked && !isSafeFix(finding)) return;
+    await this.#write([finding], finding.fix?.label ?? "");
+    this.look(null);
+  }
+
+  /** Writes every safe fix of a rule in one step and judges the rows again. */
+  async applyKind({ findings, rule }: FixKind): Promise<void> {
+    await this.#write(findings.filter(isSafeFix), rule);
+  }
+
+  /** A step written elsewhere in the pane joins those that can be taken back, the last first. */
+  keepStep(step: AppliedFix): void {
+    this.#set({ fixes: [...this.#state.fixes, step] });
+    this.#noteEdits(step.sheet, step.edits);
+  }
+
+  /** Takes the last fix back, unless its cells were edited since. */
+  async undoFix(): Promise<void> {
+    const last = this.#state.fixes.at(-1);
+    if (last === undefined) return;
+    await this.#guard(async () => {
+      const undone = await this.#patience.wait(last.undo());
+      this.#set({ fixes: this.#state.fixes.filter((fix) => fix !== last) });
+      if (!undone) {
+        const text = `${last.cells} was edited since, so nothing was taken back: undo your own edit first`;
+        this.#set({ notice: { kind: "problem", text } });
+        return;
+      }
+      await this.#judgeWritten(last.sheet, last.edits);
+      this.#set({ notice: { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` } });
+    });
+  }
+
+  async #write(wanted: readonly FindingView[], label: string): Promise<void> {
+    const sheet = wanted[0]?.sheet;
+    if (sheet === undefined) return;
+    await this.#guard(async () => {
+      const before = await this.#judge.upToDate(sheet);
+      const findings = stillStanding(wanted, before);
+      if (findings.length === 0) {
+        throw new Error("the sheet has changed since this was found, so nothing was written: check again");
+      }
+      const edits = editsOf(findings);
+      const cells = cellList(edits);
+      this.#work(`Writing ${cells}`);
+      // kept also where it is written after nobody waits for it any longer
+      const written = this.workbook.writeCells(sheet, edits).then(
+        (undo) => this.keepStep({ sheet, label, cells, edits, undo }),
+        async (problem: unknown) => {
+          if (problem instanceof PartlyWritten) await this.#keepPart(problem, sheet, label, edits.length);
+          throw problem;
+        },
+      );
+      await this.#patience.wait(written);
+      const after = await this.#judgeWritten(sheet, edits);
+      const proof = fixProof(findings, before, after);
+      this.#set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
+    });
+  }
+
+  /** What was written before the workbook refused can be taken back like a whole step. */
+  async #keepPart(
+    { written, undo, message }: PartlyWritten,
+    sheet: string,
+    label: string,
+    wanted: number,
+  ): Promise<void> {
+    const cells = cellList(written);
+    this.keepStep({ sheet, label: `${label}, in part`, cells, edits: written, undo });
+    const count = written.length === wanted ? "all of the" : `up to ${written.length} of the`;
+    await this.#judgeWritten(sheet, written).catch(() => undefined);
+    throw new Error(
+      `${count} ${wanted} cells were written before it stopped; Take back restores them. ${message}`,
+    );
+  }
+
+  async #judgeWritten(sheet: string, edits: readonly CellEdit[]): Promise<AuditView | undefined> {
+    this.#noteEdits(sheet, edits);
+    return this.#judge.upToDate(sheet);
+  }
+
+  /** The workbook does not tell of what we wrote ourselves. */
+  #noteEdits(sheet: string, edits: readonly CellEdit[]): void {
+    const rows = edits.map(({ cell }) => Number(/\d+$/.exec(cell)?.[0]) - 1);
+    this.#judge.edited({ sheet, firstRow: Math.min(...rows), lastRow: Math.max(...rows) });
+  }
+
+  /** Keeps a decision on how the workbook is checked in the workbook, and checks by it. */
+  async decide(edit: SettingsEdit, said: string): Promise<void> {
+    const { sheet } = this.#state;
+    if (sheet === null) return;
+    await this.#guard(async () => {
+      const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
+      const settings = settingsFromText(kept);
+      if (settings.problem !== undefined) {
+        throw new Error(
+          `settings kept in the workbook could not be read: ${settings.problem}. Put the name ${SETTING_NAMES.audit} right, or delete it, then decide again`,
+        );
+      }
+      await this.#patience.wait(
+        this.workbook.saveSetting(SETTING_NAMES.audit, settingsToText(edit(settings))),
+      );
+      this.#judge.basisChanged();
+      await this.#judge.upToDate(sheet);
+      this.#set({ notice: { kind: "done", text: said } });
+    });
+  }
+
+  /** Has a sheet checked, where it is not or no longer, so that the engine can make pages of it. */
+  async checked(sheet: string, isReadAnew = false): Promise<void> {
+    await this.#judge.upToDate(sheet, isReadAnew);
+  }
+
+  say(text: string): void {
+    this.#set({ notice: { kind: "done", text } });
+  }
+
+  report(problem: unknown): void {
+    if (problem instanceof GivenUp) return;
+    this.#set({
+      notice: { kind: "problem", text: problem instanceof Error ? problem.message : String(problem) },
+    });
+  }
+
+  async #readWorkbook(): Promise<void> {
+    this.#all = await this.#patience.wait(this.workbook.sheets());
+    this.#set(this.#sheetsInSight());
+    const { sheets } = this.#state;
+    const active = await this.#patience.wait(this.workbook.activeSheet());
+    const sheet = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
+    const standard = (await this.#patience.wait(this.workbook.setting(SETTING_NAMES.standard))) ?? "";
+    const isColoured = sheet !== null && (await this.#patience.wait(this.workbook.hasFlags(sheet)));
+    this.#set({ sheet, standard, isColoured });
+  }
+
+  /** A judgement stands: list, bar, colours and what can be taken back follow. */
+  async #stands({ view, copy, before }: Judged): Promise<void> {
+    const { sheet } = view;
+    const { fixes, notice, bar } = this.#state;
+    const standing = fixes.filter((fix) => fix.sheet !== sheet || standsIn(copy, fix.edits));
+    // what the user took back in the workbook is no longer ours to take back
+    if (standing.length < fixes.length)
+      this.#set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });
+    if (sheet === this.#state.sheet) {
+      this.#set({ view, ...this.#staleness(sheet) });
+      if (bar !== null) void this.#quietly(() => this.#showBar(sheet, bar.row - 1, true));
+    }
+    if (before === undefined || sameFlags(before.flags, view.flags)) return;
+    if (await this.#patience.wait(this.workbook.hasFlags(sheet)))
+      await this.#patience.wait(this.workbook.showFlags(sheet, view.flags));
+  }
+
+  #staleness(sheet: string): Pick<PaneState, "isStale" | "needsCheck"> {
+    return { isStale: this.#judge.isStale(sheet), needsCheck: this.#judge.needsCheck(sheet) };
+  }
+
+  async #colour(): Promise<void> {
+    const { view } = this.#state;
+    if (view === null) return;
+    const label = "Colouring rows";
+    this.#work(label, 0);
+    await this.#patience.wait(
+      this.workbook.showFlags(view.sheet, view.flags, (done) => {
+        if (this.#state.work?.label === label) this.#work(label, done);
+      }),
+    );
+    this.#set({ isColoured: view.flags.length > 0 });
+  }
+
+  /** The pane shows the sheet that the user works on. */
+  async #follow(sheet: string, row: number): Promise<void> {
+    await this.#quietly(async () => {
+      if (!this.#all.some(({ name }) => name === sheet)) await this.sheetsChanged();
+      const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
+      // the Shop sheet and the findings are looked up beside a schedule, whose list stays
+      const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.#state.view !== null;
+      if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
+      await this.#showBar(sheet, row);
+    });
+  }
+
+  async #showBar(sheet: string, row: number, isNew = false): Promise<void> {
+    if (!isNew) this.#barWanted = { sheet, row };
+    if (sheet !== this.#state.view?.sheet) return;
+    if (this.#state.bar?.row === row + 1 && !isNew) return;
+    const bar = await this.#patience.wait(this.engine.bar(sheet, row));
+    // another row may have been selected since
+    const wanted = this.#barWanted;
+    if (sheet === this.#state.view?.sheet && wanted.sheet === sheet && wanted.row === row) this.#set({ bar });
+  }
+
+  async #guard(act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (problem) {
+      this.report(problem);
+    } finally {
+      clearTimeout(this.#slow);
+      this.#set({ work: null });
+    }
+  }
+
+  /** Of what nobody asked for, only a failure is told. */
+  async #quietly(act: () => Promise<void>): Promise<void> {
+    try {
+      await act();
+    } catch (problem) {
+      this.report(problem);
+    }
+  }
+
+  /** Says what is being done; once nothing has moved for a while, it can be stopped. */
+  #work(label: string, done: number | null = null): void {
+    clearTimeout(this.#slow);
+    const isSlow = this.#state.work?.isSlow === true;
+    this.#set({ work: { label, done, isSlow } });
+    this.#slow = setTimeout(() => {
+      const { work } = this.#state;
+      if (work !== null) this.#set({ work: { ...work, isSlow: true } });
+    }, SLOW);
+  }
+
+  #set(change: Partial<PaneState>): void {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** True where each of the cells holds what was written. */
+function standsIn(copy: Sheet, edits: readonly CellEdit[]): boolean {
+  return edits.every(({ cell, to }) => {
+    const place = parseAddress(cell);
+    if (place === null) return false;
+    const now = copy.cell(place.row - copy.top, place.column - copy.left);
+    return String(isCellError(now) ? now.error : (now ?? "")) === String(to ?? "");
+  });
+}
+
+function cellList(edits: readonly CellEdit[]): string {
+  return edits.length > 5 ? `${edits.length} cells` : edits.map(({ cell }) => cell).join(", ");
+}

@@ -1,0 +1,348 @@
+import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
+import { SHOP_SHEET, shopTemplate } from "../../../core/shop";
+import { resolveStandard } from "../../../core/standards";
+import { isRefusal } from "../../../core/units/refusal";
+import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workbook/own-findings-sheet";
+import { SETTING_NAMES } from "../../workbook/setting-names";
+import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../../workbook/workbook-port";
+import type { Engine, PageKind } from "../engine/engine";
+import type { RemnantView } from "../engine/remnant-view";
+import { TOTALS_MARK } from "../engine/totals-mark";
+import type { PageHost } from "../page-host";
+import type { PaneModel } from "./pane-model";
+import { CLOSED, NO_POURS, type PoursState } from "./pours-state";
+
+const TOTALS_SHEET = "Totals";
+
+/** What the pane does for whoever plans: tonnes by pour, pages of the pours chosen, revisions, the Shop sheet. */
+export class PoursModel {
+  #state: PoursState = NO_POURS;
+  /** the sheet last seen to hold bars */
+  #schedule: string | null = null;
+  #sheets: PaneModel["state"]["sheets"] = [];
+  /** totals follow the schedule while they are in sight */
+  #isInSight = false;
+  #view: PaneModel["state"]["view"] = null;
+  readonly #listeners = new Set<() => void>();
+
+  constructor(
+    private readonly workbook: WorkbookPort,
+    private readonly pane: PaneModel,
+    private readonly engine: Engine,
+    readonly host: PageHost,
+  ) {
+    pane.subscribe(() => this.#follow());
+    this.#follow();
+  }
+
+  get state(): PoursState {
+    return this.#state;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** Totals follow what is checked, as long as somebody sees them. */
+  async show(isInSight: boolean): Promise<void> {
+    this.#isInSight = isInSight;
+    if (isInSight && this.#state.totals === null) await this.addUp();
+  }
+
+  /** Adds up the tonnes of the schedule by pour and size. */
+  async addUp(): Promise<void> {
+    if (this.#state.sheet === null) return;
+    await this.#work("Adding up tonnes", async (sheet) => {
+      const totals = await this.engine.totals(sheet);
+      const named = new Set(totals.pours.map(({ pour }) => pour));
+      const kept = this.#state.pours?.filter((pour) => named.has(pour)) ?? [];
+      this.#set({ totals, pours: kept.length === 0 ? null : kept });
+    });
+  }
+
+  /** Chooses the pours that every page is of; none or all of them is the whole schedule. */
+  choosePours(pours: readonly string[]): void {
+    const all = this.#state.totals?.pours.length ?? 0;
+    this.#set({
+      pours: pours.length === 0 || pours.length === all ? null : pours,
+      page: null,
+      remnants: CLOSED,
+    });
+  }
+
+  /** Writes the Totals sheet; asks first where one of ours stands there, and never writes over another. */
+  async writeTotals(answer: IfSheetIsThere | null = null): Promise<void> {
+    await this.#work("Writing the Totals sheet", async (sheet) => {
+      const ours = answer === null ? await this.#ourTotals() : null;
+      if (ours !== null) {
+        this.#set({ asksAboutTotals: ours });
+        return;
+      }
+      const totals = await this.engine.totals(sheet);
+      const isReplaced = answer === "replace" && (await this.#ourTotals()) !== null;
+      const name = await this.workbook.addSheet(
+        TOTALS_SHEET,
+        totals.content,
+        isReplaced ? "replace" : "number",
+      );
+      this.#set({ totals, asksAboutTotals: null });
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} follows ${totals.sheet} with live BAR.TONNAGE formulas`);
+    });
+  }
+
+  /**
+   * Writes the findings sheet, in the place of an earlier one that nobody has written on; asks first where
+   * somebody has, and never writes over a sheet that is not ours.
+   */
+  async writeFindings(answer: IfSheetIsThere | null = null): Promise<void> {
+    await this.#work("Writing the findings sheet", async (sheet) => {
+      const earlier = await this.#earlierFindings();
+      if (earlier === "edited" && answer === null) {
+        this.#set({ asksAboutFindings: FINDINGS_SHEET });
+        return;
+      }
+      const content = await this.engine.findings(sheet);
+      const isReplaced = earlier === "untouched" || (earlier === "edited" && answer === "replace");
+      const name = await this.workbook.addSheet(FINDINGS_SHEET, content, isReplaced ? "replace" : "number");
+      this.#set({ asksAboutFindings: null });
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} lists what was found in ${sheet}`);
+    });
+  }
+
+  keepFindings(): void {
+    this.#set({ asksAboutFindings: null });
+  }
+
+  keepTotals(): void {
+    this.#set({ asksAboutTotals: null });
+  }
+
+  /** Adds an empty Shop sheet, or goes to the one that is there. */
+  async openShop(): Promise<void> {
+    await this.#work("Adding the Shop sheet", async () => {
+      const known = this.#state.shopSheet;
+      if (known !== null) await this.workbook.goTo(known, "A1");
+      else await this.#addShop();
+    });
+  }
+
+  async #addShop(): Promise<void> {
+    const name = await this.workbook.addSheet(SHOP_SHEET, shopContent(this.pane.state.standard));
+    await this.pane.sheetsChanged();
+    this.pane.say(`Sheet ${name} was added: fill in what the yard owns, leave blank what is not known`);
+  }
+
+  async makePage(kind: PageKind): Promise<void> {
+    await this.#work(`Making the ${kind === "labels" ? "bundle labels" : kind}`, async (sheet) => {
+      await this.#make(kind, sheet);
+      this.pane.say(`${this.#state.page?.title} of ${sheet}: ready`);
+    });
+  }
+
+  async #make(kind: PageKind, sheet: string): Promise<void> {
+    this.#set({ page: null, remnants: CLOSED });
+    this.#set({ page: await this.engine.page(kind, sheet, this.#state.pours) });
+  }
+
+  /** Shows what the cut list in sight would change on the Shop sheet; writes nothing. */
+  async lookAtRemnants(): Promise<void> {
+    await this.#work("Looking at the remnants", async (sheet) => {
+      const { cut } = await this.#remnantsOf(sheet);
+      this.#set({ remnants: { step: "open", twice: bookedTwice(await this.#bookedCuts(), cut) } });
+    });
+  }
+
+  leaveRemnants(): void {
+    this.#set({ remnants: CLOSED });
+  }
+
+  /** Adds the Shop sheet that remnants need, and makes the cut list anew with it. */
+  async addShopForRemnants(): Promise<void> {
+    await this.#work("Adding the Shop sheet", async (sheet) => {
+      await this.#addShop();
+      await this.pane.checked(sheet, true);
+      await this.#make("cut list", sheet);
+    });
+    if (this.#state.page !== null) await this.lookAtRemnants();
+  }
+
+  /** Writes the remnants that are looked at in one step, which the pane's take back undoes. */
+  async writeRemnants(): Promise<void> {
+    if (this.#state.remnants.step !== "open") return;
+    await this.#work("Writing the remnants", async (sheet) => {
+      const { shopSheet, edits, cut, changes } = await this.#remnantsOf(sheet);
+      if (shopSheet === null || edits.length === 0) return;
+      const booked = await this.#bookedCuts();
+      const before = await this.workbook.setting(SETTING_NAMES.cutLists);
+      const undoCells = await this.workbook.writeCells(shopSheet, edits);
+      try {
+        await this.workbook.saveSetting(SETTING_NAMES.cutLists, bookedCutsText(booked, cut));
+      } catch (problem) {
+        await undoCells();
+        throw problem;
+      }
+      const undo = async (): Promise<boolean> => {
+        if (!(await undoCells())) return false;
+        await this.workbook.saveSetting(SETTING_NAMES.cutLists, before);
+        if (this.#state.remnants.step === "written") this.#set({ remnants: CLOSED });
+        return true;
+      };
+      const label = `rests of ${cut.sheet}`;
+      const cells = `${edits.length} cells of ${shopSheet}`;
+      this.pane.keepStep({ sheet: shopSheet, label, cells, edits, undo });
+      this.#set({ remnants: { step: "written", twice: null } });
+      const rows = changes.length === 1 ? "1 row" : `${changes.length} rows`;
+      this.pane.say(`${rows} of remnants on sheet ${shopSheet}: the next cut list has them as stock`);
+    });
+  }
+
+  /** The remnants of the cut list in sight, where it would be made of the same sheets now. */
+  async #remnantsOf(sheet: string): Promise<RemnantView> {
+    const { page } = this.#state;
+    const view = page?.remnants ?? null;
+    if (page === null || view === null) throw new Error("there is no cut list in sight: make it first");
+    await this.pane.checked(sheet, true);
+    if ((await this.engine.basis(sheet)) === page.basis) return view;
+    throw new Error(
+      "the schedule or the Shop sheet has changed since this cut list was made: make the cut list again",
+    );
+  }
+
+  async #bookedCuts() {
+    const booked = bookedCutsFrom(await this.workbook.setting(SETTING_NAMES.cutLists));
+    if (booked !== null) return booked;
+    throw new Error(
+      `what the workbook's name ${SETTING_NAMES.cutLists} keeps could not be read: delete the name, then try again`,
+    );
+  }
+
+  chooseOlder(older: string): void {
+    this.#set({ older, comparison: null });
+  }
+
+  async compareWithSheet(): Promise<void> {
+    const { older } = this.#state;
+    if (older === null) return;
+    await this.#compare(async (sheet) => this.engine.compare(sheet, await this.workbook.read(older)));
+  }
+
+  async compareWithFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.#compare(async (sheet) => {
+      const comparison = await this.engine.compare(sheet, bytes);
+      return { ...comparison, older: name };
+    });
+  }
+
+  async goTo(cell: string): Promise<void> {
+    const sheet = this.#state.comparison?.newer;
+    if (sheet === undefined) return;
+    try {
+      await this.workbook.goTo(sheet, cell);
+    } catch (problem) {
+      this.pane.report(problem);
+    }
+  }
+
+  /** Puts a text on the clipboard, or says how to get it there. */
+  async copy(text: string): Promise<void> {
+    try {
+      await navigator.clipboard.writeText(text);
+      this.pane.say("The table is on the clipboard");
+    } catch {
+      this.pane.report(new Error("the clipboard is closed to this page: download the table instead"));
+    }
+  }
+
+  async #compare(ask: (sheet: string) => Promise<PoursState["comparison"]>): Promise<void> {
+    await this.#work("Comparing revisions", async (sheet) => {
+      this.#set({ comparison: null });
+      const comparison = await ask(sheet);
+      this.#set({ comparison });
+      const count = comparison?.changes.length ?? 0;
+      this.pane.say(`${count} ${count === 1 ? "bar differs" : "bars differ"} from ${comparison?.older}`);
+    });
+  }
+
+  /** Everything is made of the sheet's check, which is brought up to date first. */
+  async #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
+    if (this.#state.doing !== null) return;
+    this.#set({ doing });
+    try {
+      const { sheet } = this.#state;
+      if (sheet === null) throw new Error("no sheet is chosen: choose the sheet that holds the schedule");
+      await this.pane.checked(sheet);
+      await act(sheet);
+    } catch (problem) {
+      this.pane.report(problem);
+    } finally {
+      this.#set({ doing: null });
+    }
+  }
+
+  /** What stands under the findings sheet's name; null where no sheet does, or one that is not ours. */
+  async #earlierFindings(): Promise<ReturnType<typeof findingsSheetState>> {
+    const sheets = await this.workbook.sheets();
+    const known = sheets.find(({ name }) => name.toLowerCase() === FINDINGS_SHEET.toLowerCase());
+    return known === undefined ? null : findingsSheetState(await this.workbook.read(known.name));
+  }
+
+  /** Name of the Totals sheet where it is one that we wrote. */
+  async #ourTotals(): Promise<string | null> {
+    const sheets = await this.workbook.sheets();
+    const known = sheets.find(({ name }) => name.toLowerCase() === TOTALS_SHEET.toLowerCase());
+    if (known === undefined) return null;
+    const sheet = await this.workbook.read(known.name);
+    const isOurs = sheet.top === 0 && sheet.left === 0 && sheet.cell(0, 0) === TOTALS_MARK;
+    return isOurs ? known.name : null;
+  }
+
+  /** Pages are made of the sheet last checked, also while the user looks at another. */
+  #follow(): void {
+    const { sheets, sheet, view, shopSheet } = this.pane.state;
+    if (sheets.length === 0 && this.#sheets.length > 0) {
+      // another workbook
+      this.#schedule = null;
+      this.#state = { ...NO_POURS, doing: this.#state.doing };
+    }
+    this.#sheets = sheets;
+    if (view !== null && view.rows.bars > 0) this.#schedule = view.sheet;
+    const names = sheets.map(({ name }) => name);
+    const isKept = this.#schedule !== null && names.includes(this.#schedule);
+    const schedule = isKept ? this.#schedule : sheet;
+    const others = names.filter(
+      (name) => name !== schedule && name !== shopSheet && name !== TOTALS_SHEET && !hasFindingsName(name),
+    );
+    const { older } = this.#state;
+    this.#set({
+      sheet: schedule,
+      others,
+      older: older !== null && others.includes(older) ? older : (others[0] ?? null),
+      shopSheet,
+    });
+    if (view === null || view === this.#view) return;
+    this.#view = view;
+    if (view.sheet !== schedule || this.#state.totals === null) return;
+    // another schedule, or the same after an edit
+    this.#set({ totals: null, pours: view.sheet === this.#state.totals?.sheet ? this.#state.pours : null });
+    if (this.#isInSight) void this.addUp();
+  }
+
+  #set(change: Partial<PoursState>): void {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function shopContent(id: string): SheetContent {
+  const standard = resolveStandard(id);
+  const rows = shopTemplate(isRefusal(standard) ? "mm" : standard.unit).map(({ kind, cells }) =>
+    cells.map((cell): SheetCell => {
+      const value = typeof cell === "string" || typeof cell === "number" ? cell : null;
+      return { value, bold: kind !== "blank" };
+    }),
+  );
+  return { rows, widths: [22, 16, 16, 16, 22, 16, 24, 12, 12] };
+}

@@ -1,0 +1,50 @@
+import type { ComparisonView } from "../engine/comparison-view";
+import type { Pours } from "../engine/engine";
+import type { PrintedPage } from "../engine/printed-page";
+import type { TotalsView } from "../engine/totals-view";
+
+/** How far the user has come in putting a cut list's rests on the Shop sheet. */
+export interface RemnantStage {
+  readonly step: "closed" | "open" | "written";
+  /** why writing would count steel twice; null where it would not */
+  readonly twice: string | null;
+}
+
+export interface PoursState {
+  /** the schedule that the pages are of; null where no sheet is chosen */
+  readonly sheet: string | null;
+  /** other sheets that can hold an older revision */
+  readonly others: readonly string[];
+  /** the older revision chosen to compare with */
+  readonly older: string | null;
+  readonly shopSheet: string | null;
+  /** what is being done */
+  readonly doing: string | null;
+  readonly totals: TotalsView | null;
+  /** A Totals sheet of ours stands in the workbook: to be replaced, or kept beside a new one. */
+  readonly asksAboutTotals: string | null;
+  /** A findings sheet of ours that somebody has written on stands in the workbook. */
+  readonly asksAboutFindings: string | null;
+  /** pours that the pages are of; null for all */
+  readonly pours: Pours;
+  readonly page: PrintedPage | null;
+  readonly remnants: RemnantStage;
+  readonly comparison: ComparisonView | null;
+}
+
+export const CLOSED: RemnantStage = { step: "closed", twice: null };
+
+export const NO_POURS: PoursState = {
+  sheet: null,
+  others: [],
+  older: null,
+  shopSheet: null,
+  doing: null,
+  totals: null,
+  asksAboutTotals: null,
+  asksAboutFindings: null,
+  pours: null,
+  page: null,
+  remnants: CLOSED,
+  comparison: null,
+};

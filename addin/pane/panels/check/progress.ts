@@ -1,0 +1,28 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { PaneModel } from "../../model/pane-model";
+
+/** What is going on, to the eye and to a screen reader; work that does not move can be stopped. */
+export function progress(model: PaneModel): TemplateResult {
+  const { work, notice, view, needsCheck } = model.state;
+  const said = work?.label ?? notice?.text ?? (view === null ? "" : `Checked ${view.rows.bars} bars`);
+  return html`
+    <div class="status">
+      ${
+        work === null
+          ? nothing
+          : html`<fluent-progress-bar
+            aria-label=${work.label}
+            max="1"
+            .value=${work.done ?? undefined}
+          ></fluent-progress-bar>`
+      }
+      ${
+        work?.isSlow
+          ? html`<fluent-button class="stop" size="small" @click=${() => model.stop()}>Stop</fluent-button>`
+          : nothing
+      }
+      <p class="said ${work === null ? (notice?.kind ?? "") : ""}" role="status">${said}</p>
+      ${needsCheck && work === null ? html`<p class="stale">What is listed is out of date: check again.</p>` : nothing}
+    </div>
+  `;
+}

@@ -1,0 +1,36 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { safeFixKinds } from "../../model/fixes-of-view";
+import type { PaneModel } from "../../model/pane-model";
+import { fixCells } from "./fix-cells";
+
+/** All safe fixes of a kind in one step, their cells before and after shown first. */
+export function safeFixes(model: PaneModel): TemplateResult | typeof nothing {
+  const { view } = model.state;
+  const kinds = view === null ? [] : safeFixKinds(view);
+  if (kinds.length === 0) return nothing;
+  const count = kinds.reduce((sum, { findings }) => sum + findings.length, 0);
+  return html`
+    <fluent-accordion-item heading-level="2" class="safe-fixes">
+      <span slot="heading">Safe fixes, ${count}</span>
+      <p>They change no length, count or mass. Each kind is one step and can be taken back.</p>
+      ${kinds.map(
+        (kind) => html`
+          <h3>${sentence(kind.rule)}</h3>
+          <div class="scroll" tabindex="0" role="group" aria-label="Cells of ${kind.rule}">
+            ${fixCells(kind.findings)}
+          </div>
+          <fluent-button
+            class="apply-kind"
+            size="small"
+            data-code=${kind.code}
+            aria-label="Write all ${kind.findings.length} of ${kind.rule}"
+            @click=${() => void model.applyKind(kind)}
+            >Write all ${kind.findings.length}</fluent-button
+          >
+        `,
+      )}
+    </fluent-accordion-item>
+  `;
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

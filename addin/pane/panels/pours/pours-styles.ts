@@ -1,0 +1,206 @@
+import { css } from "lit";
+
+/** Looks of the yard's side over the theme's tokens; colours of series come from the pane. */
+export const poursStyles = css`
+  :host {
+    display: block;
+    margin-top: 12px;
+    border-top: 1px solid var(--colorNeutralStroke2);
+    font: var(--fontSizeBase300) / 1.4 var(--fontFamilyBase);
+    color: var(--colorNeutralForeground1);
+  }
+  h2,
+  p,
+  ul {
+    margin: 0;
+    padding: 0;
+  }
+  h2 {
+    padding-top: 8px;
+    font-size: var(--fontSizeBase300);
+    font-weight: var(--fontWeightSemibold);
+    overflow-wrap: anywhere;
+  }
+  ul {
+    list-style: none;
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px;
+    padding: 6px 0;
+  }
+  .doing:not(:empty),
+  .hint,
+  .against {
+    padding: 4px 0;
+    color: var(--colorNeutralForeground2);
+  }
+  .question,
+  .ready {
+    margin: 6px 0;
+    padding: 8px;
+    border-left: 3px solid var(--doubtful);
+    background: var(--colorNeutralBackground3);
+  }
+  .ready {
+    border-left-color: var(--colorBrandStroke1);
+  }
+  .ready-title {
+    font-weight: var(--fontWeightSemibold);
+  }
+  .notes {
+    list-style: disc;
+    padding: 2px 0 2px 18px;
+    font-size: var(--fontSizeBase200);
+    color: var(--colorNeutralForeground2);
+  }
+  .chart svg {
+    display: block;
+    width: 100%;
+    max-width: 520px;
+    height: auto;
+    font-size: 12px;
+    font-family: inherit;
+  }
+  .chart text {
+    fill: currentColor;
+  }
+  .chart .in-bar {
+    fill: var(--on-series);
+  }
+  .chart .series-0 {
+    fill: var(--series-0);
+  }
+  .chart .series-1 {
+    fill: var(--series-1);
+  }
+  .chart .series-2 {
+    fill: var(--series-2);
+  }
+  .chart .series-3 {
+    fill: var(--series-3);
+  }
+  .chart .series-4 {
+    fill: var(--series-4);
+  }
+  .chart .series-5 {
+    fill: var(--series-5);
+  }
+  .chart .series-6 {
+    fill: var(--series-6);
+  }
+  .chart .series-7 {
+    fill: var(--series-7);
+  }
+  .wide {
+    overflow-x: auto;
+  }
+  .wide:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    font-size: var(--fontSizeBase200);
+    font-variant-numeric: tabular-nums;
+  }
+  caption {
+    padding: 4px 0;
+    text-align: left;
+    color: var(--colorNeutralForeground2);
+  }
+  th,
+  td {
+    padding: 3px 6px 3px 0;
+    text-align: left;
+    vertical-align: top;
+    border-bottom: 1px solid var(--colorNeutralStroke3);
+    white-space: nowrap;
+  }
+  tfoot th,
+  tfoot td {
+    font-weight: var(--fontWeightSemibold);
+  }
+  .number {
+    text-align: right;
+  }
+  .left-out {
+    padding-top: 4px;
+    color: var(--unbendable);
+    font-weight: var(--fontWeightSemibold);
+  }
+  .left-out .icon {
+    color: inherit;
+  }
+  .scroll {
+    max-height: 180px;
+    overflow-y: auto;
+  }
+  .scroll:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+  }
+  .refused {
+    list-style: disc;
+    padding: 2px 0 2px 18px;
+    font-size: var(--fontSizeBase200);
+    overflow-wrap: anywhere;
+  }
+  .remnants {
+    margin-top: 4px;
+    border-top: 1px solid var(--colorNeutralStroke3);
+  }
+  .twice {
+    margin: 4px 0;
+    padding-left: 6px;
+    border-left: 3px solid var(--doubtful);
+  }
+  .released {
+    margin: 4px 0;
+    padding-left: 6px;
+    border-left: 3px solid var(--unsafe);
+  }
+  .alarm {
+    color: var(--unsafe);
+    font-weight: var(--fontWeightSemibold);
+  }
+  .icon {
+    vertical-align: -3px;
+    color: var(--unsafe);
+  }
+  .icon-shape {
+    fill: currentColor;
+  }
+  .icon-mark {
+    fill: none;
+    stroke: var(--mark);
+    stroke-width: 1.7;
+    stroke-linecap: round;
+  }
+  .change {
+    display: flex;
+    gap: 6px;
+    align-items: flex-start;
+    padding: 3px 0;
+    border-bottom: 1px solid var(--colorNeutralStroke3);
+  }
+  .change-place {
+    flex: none;
+    min-width: 46px;
+  }
+  .change-words {
+    min-width: 0;
+    overflow-wrap: anywhere;
+  }
+  .cell-change {
+    display: block;
+  }
+  @media (forced-colors: active) {
+    .icon-shape {
+      fill: CanvasText;
+    }
+    .icon-mark {
+      stroke: Canvas;
+    }
+  }
+`;

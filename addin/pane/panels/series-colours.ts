@@ -1,0 +1,18 @@
+import { css, unsafeCSS } from "lit";
+import { LIGHT_SERIES_COLOURS, ON_LIGHT_SERIES, SERIES_COLOURS } from "../../workbook/series-colours";
+
+/** Colours of a chart's series, each with enough contrast to the words that stand on it. */
+export const seriesColours = css`
+  :host {
+    ${named(SERIES_COLOURS)}
+    --on-series: #fff;
+  }
+  :host([dark]) {
+    ${named(LIGHT_SERIES_COLOURS)}
+    --on-series: #${unsafeCSS(ON_LIGHT_SERIES)};
+  }
+`;
+
+function named(colours: readonly string[]) {
+  return unsafeCSS(colours.map((colour, series) => `--series-${series}: #${colour};`).join(" "));
+}
