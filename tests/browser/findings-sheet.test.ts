@@ -29,7 +29,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const part = () => page.locator("barwright-yard fluent-accordion-item.findings-sheet");
+const part = () => page.locator("barwright-pours fluent-accordion-item.findings-sheet");
 const status = () => page.locator("barwright-pane .said");
 const shot = (name: string) => page.screenshot({ path: `${SHOTS}/findings-${name}.png` });
 const names = () =>
@@ -48,7 +48,7 @@ async function write(): Promise<void> {
   await part().locator(".write-findings").click();
   await expect.poll(names, WAIT).toEqual(expect.arrayContaining([expect.stringContaining("Findings")]));
   await expect
-    .poll(() => page.locator("barwright-yard section").getAttribute("aria-busy"), WAIT)
+    .poll(() => page.locator("barwright-pours section").getAttribute("aria-busy"), WAIT)
     .toBe("false");
 }
 

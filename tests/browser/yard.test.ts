@@ -24,7 +24,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const yard = () => page.locator("barwright-yard");
+const yard = () => page.locator("barwright-pours");
 const status = () => page.locator("barwright-pane .said");
 const shot = (name: string) => page.screenshot({ path: `${SHOTS}/yard-${name}.png` });
 const part = (name: string) => yard().locator(`fluent-accordion-item.${name}`);
