@@ -49,12 +49,19 @@ function withGuards(products: readonly Product[], legs: readonly LegSet[]): Prod
       if ((totals.get(product.length) ?? 0) > g.sureTotal) worth += g.isTotal - worth * g.isTotalShare;
       else if (product.total !== null) worth -= Math.max(0, product.total.worth - g.mostOfCopy);
     }
-    for (const set of legs) {
-      const isLeg = set.columns[0] === product.length && set.ratio === 1 && set.length !== product.length;
-      if (isLeg) worth += LEGS.value.givesWay;
-    }
+    for (const set of legs) if (givesWay(product.length, set, legs)) worth += LEGS.value.givesWay;
     return { ...product, worth };
   });
+}
+
+/** A leg equals the length in every row of one leg; straight bars throughout would make either the other's leg. */
+function givesWay(column: ValueColumn, set: LegSet, legs: readonly LegSet[]): boolean {
+  if (set.columns[0] !== column || set.ratio !== 1 || set.length === column) return false;
+  const least = set.worth - LEGS.value.alikeWithin;
+  return !legs.some(
+    (other) =>
+      other.length === column && other.columns[0] === set.length && other.ratio === 1 && other.worth >= least,
+  );
 }
 
 function supported(product: Product, parts: Parts, by: BarReading["by"]): BarReading {

@@ -414,6 +414,7 @@ export const LEGS: Cited<{
   readonly codeTells: number;
   readonly running: number;
   readonly givesWay: number;
+  readonly alikeWithin: number;
   readonly shapeTells: number;
   readonly shapeFilled: number;
   readonly shapeDistinct: number;
@@ -455,6 +456,7 @@ export const LEGS: Cited<{
     running: 0.5,
     // a leg that equals the length in every row gives way to the column that stands apart
     givesWay: -25,
+    alikeWithin: 3,
     shapeTells: 0.85,
     shapeFilled: 0.5,
     shapeDistinct: 30,
@@ -621,6 +623,9 @@ export const WEIGH: Cited<{
   readonly leastBars: number;
   readonly holdsBelow: number;
   readonly confirms: number;
+  readonly clearlyKeeps: number;
+  readonly wordsKeepNone: number;
+  readonly manyBars: number;
   readonly same: number;
   readonly sameRows: number;
   readonly sameWithin: number;
@@ -632,6 +637,10 @@ export const WEIGH: Cited<{
     leastBars: 5,
     holdsBelow: 0.6,
     confirms: 0.75,
+    // a list full of mistakes: half as many again as any wrong reading ever kept, where words keep next to none
+    clearlyKeeps: 0.6,
+    wordsKeepNone: 0.1,
+    manyBars: 12,
     // columns that hold the same lengths or counts cannot contradict each other
     same: 0.6,
     sameRows: 2,

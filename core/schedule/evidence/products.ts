@@ -82,12 +82,12 @@ const WASTES = PRODUCT.value.wastes.map((waste) => ({ waste, log: Math.log(1 + w
 
 /** Every reading of a length and a count that a column of masses or of total lengths confirms. */
 export function products(search: ProductSearch): Product[] {
-  const tried = triedRows(search.rows);
+  const tried = new TriedRows(search.rows);
   const found: Product[] = [];
   for (const length of search.lengths) {
     for (const count of search.counts) {
       if (shares(count.columns, length)) continue;
-      const bases = basesOf(tried, length, count);
+      const bases = tried.sum(length, count);
       const totals = totalFits(search, tried, bases, length, count);
       const masses = massFits(search, tried, bases, length, count);
       found.push(...combined(length, count, totals, masses));
@@ -96,13 +96,29 @@ export function products(search: ProductSearch): Product[] {
   return found;
 }
 
-function triedRows(rows: readonly number[]): readonly number[] {
-  const step = Math.ceil(rows.length / LOOK.value.tried);
-  return rows.filter((_, index) => index % step === 0);
-}
+/** The first look: a few rows spread over the table, their logarithms side by side. */
+class TriedRows {
+  readonly rows: readonly number[];
+  private readonly known = new Map<Factor, Float64Array>();
 
-function basesOf(rows: readonly number[], length: ValueColumn, count: CountCandidate): Float64Array {
-  return Float64Array.from(rows, (row) => (length.logs[row] as number) + (count.logs[row] as number));
+  constructor(rows: readonly number[]) {
+    const step = Math.ceil(rows.length / LOOK.value.tried);
+    this.rows = rows.filter((_, index) => index % step === 0);
+  }
+
+  logs(factor: Factor): Float64Array {
+    let logs = this.known.get(factor);
+    if (logs === undefined) {
+      logs = Float64Array.from(this.rows, (row) => factor.logs[row] as number);
+      this.known.set(factor, logs);
+    }
+    return logs;
+  }
+
+  sum(one: Factor, other: Factor): Float64Array {
+    const beside = this.logs(other);
+    return this.logs(one).map((log, index) => log + (beside[index] as number));
+  }
 }
 
 const residuals = new Float64Array(LOOK.value.tried + 1);
@@ -110,26 +126,27 @@ const residuals = new Float64Array(LOOK.value.tried + 1);
 /** The constant between an answer and its factors on the first rows; NaN where there is none. */
 function constantOf(
   search: ProductSearch,
-  tried: readonly number[],
+  tried: TriedRows,
   bases: Float64Array,
   answer: ValueColumn,
   mass: Factor | null,
 ): number {
   const { totalWindow, massWindow, leastTried, fewRows, triedFew, tried: share } = PRODUCT.value;
-  for (let index = 0; index < tried.length; index += 1) {
-    const row = tried[index] as number;
-    const beside = mass === null ? 0 : (mass.logs[row] as number);
-    residuals[index] = (answer.logs[row] as number) - (bases[index] as number) - beside;
+  const logs = tried.logs(answer);
+  const masses = mass === null ? null : tried.logs(mass);
+  for (let index = 0; index < logs.length; index += 1) {
+    const beside = masses === null ? 0 : (masses[index] as number);
+    residuals[index] = (logs[index] as number) - (bases[index] as number) - beside;
   }
-  const found = densest(residuals, tried.length, mass === null ? totalWindow : massWindow);
+  const found = densest(residuals, logs.length, mass === null ? totalWindow : massWindow);
   const least = search.rowCount < fewRows ? triedFew : share;
-  const isSeen = found.of >= Math.min(leastTried, tried.length) && found.share >= least;
+  const isSeen = found.of >= Math.min(leastTried, logs.length) && found.share >= least;
   return isSeen ? found.at : Number.NaN;
 }
 
 function totalFits(
   search: ProductSearch,
-  tried: readonly number[],
+  tried: TriedRows,
   bases: Float64Array,
   length: ValueColumn,
   count: CountCandidate,
@@ -163,7 +180,7 @@ function totalFits(
 
 function massFits(
   search: ProductSearch,
-  tried: readonly number[],
+  tried: TriedRows,
   bases: Float64Array,
   length: ValueColumn,
   count: CountCandidate,

@@ -57,7 +57,7 @@ function numberOfText(text: string, decimalComma: boolean): number {
 }
 
 function numberValue(value: number): CellValue {
-  return { ...BLANK, kind: "number", value };
+  return { kind: "number", value, second: Number.NaN, tag: null, label: null };
 }
 
 function readText(typed: string, decimalComma: boolean): CellValue {

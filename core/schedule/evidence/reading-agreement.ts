@@ -116,7 +116,8 @@ class Reading {
     const { length } = this;
     const metres = length === null ? null : this.metres("length", length);
     const count = this.count();
-    if (length === null || metres === null || count === null) return [];
+    if (count === null) return this.massOfTotal();
+    if (length === null || metres === null) return [];
     const factors = [count.factor, length];
     const bars = [...count.columns, ...length.places];
     const found: Agreement[] = [];
@@ -135,6 +136,17 @@ class Reading {
     }
     if (this.group !== null) found.push(...this.bySize(this.group, factors, metres, bars, count.isOpen));
     return found;
+  }
+
+  /** No column counts the bars: the masses may still be those of the total lengths. */
+  private massOfTotal(): Agreement[] {
+    const [total, mass] = [this.at.get("totalLength"), this.at.get("mass")];
+    const metres = total === undefined ? null : this.metres("totalLength", total.column);
+    if (total === undefined || mass === undefined || metres === null) return [];
+    const per = KILOGRAMS.value[(mass.taken.unit ?? "kg") as MassName] ?? 1;
+    const columns = total.column.places;
+    const found = this.massAgreement(mass.column, [total.column], Math.log(metres / per), columns, false);
+    return found === null ? [] : [found];
   }
 
   private count(): { factor: Factor; columns: readonly number[]; isOpen: boolean } | null {
@@ -159,13 +171,12 @@ class Reading {
     isOpen: boolean,
   ): Agreement[] {
     const isMass = this.groupUnit !== null && this.groupUnit in KILOGRAMS.value;
-    const asLengths = (["m", "mm", "cm", "ft", "in"] as const).map((unit) =>
+    const asLengths = LENGTH_NAMES.map((unit) =>
       this.product("bySize", group, factors, Math.log(metres / METRES.value[unit]), bars, isOpen),
     );
-    const asMasses = (["kg", "t", "lb"] as const)
-      .map((unit) =>
-        this.massAgreement(group, factors, Math.log(metres / KILOGRAMS.value[unit]), bars, isOpen),
-      )
+    const asMasses = MASS_NAMES.map((unit) =>
+      this.massAgreement(group, factors, Math.log(metres / KILOGRAMS.value[unit]), bars, isOpen),
+    )
       .filter((one): one is Agreement => one !== null)
       .map((one) => ({ ...one, identity: "bySize" as const }));
     const best = better(isMass ? asMasses : [...asLengths, ...asMasses]);
@@ -181,19 +192,16 @@ class Reading {
   ): Agreement | null {
     const { size } = this;
     if (size === null) return null;
-    const tried = size.tables.flatMap(({ factor }) =>
-      WASTE_LOGS.map((waste) =>
-        this.product(
-          "mass",
-          answer,
-          [...factors, factor],
-          constant + waste,
-          [...bars, size.column.column],
-          isOpen,
-        ),
-      ),
-    );
-    return better(tried);
+    const columns = [...bars, size.column.column];
+    let best: Agreement | null = null;
+    for (const waste of WASTE_LOGS) {
+      for (const { factor } of size.tables) {
+        const one = this.product("mass", answer, [...factors, factor], constant + waste, columns, isOpen);
+        if (best === null || one.share > best.share) best = one;
+        if (best.share >= WEIGH.value.confirms) return best;
+      }
+    }
+    return best;
   }
 
   private product(
@@ -264,6 +272,8 @@ class Reading {
   }
 }
 
+const LENGTH_NAMES = Object.keys(METRES.value) as LengthName[];
+const MASS_NAMES = Object.keys(KILOGRAMS.value) as MassName[];
 const PER_CENT = 100;
 const WASTE_LOGS = PRODUCT.value.wastes.map((waste) => Math.log(1 + waste / PER_CENT));
 

@@ -222,8 +222,15 @@ class Grades {
     const isTotalProof = total !== null && total.kept.share >= g.share && total.kept.kept >= g.bars;
     if (isMassProof)
       this.prove(this.proved, isSymmetric, bars, [...mass.answer.places, mass.size.column.column]);
-    if (isTotalProof)
+    if (isTotalProof) {
       this.prove(isMassProof ? this.proved : this.related, isSymmetric, bars, total.answer.places);
+      // a count has no unit: the ratio is all that there is to know of it
+      if (!isSymmetric)
+        this.add(
+          this.proved,
+          count.columns.map(({ column }) => column),
+        );
+    }
     if (legs !== null && !isSymmetric)
       this.add(this.related, [...length.places, ...legs.columns.map(({ column }) => column)]);
     const { triple, unitMass, run } = settled;

@@ -1,11 +1,13 @@
 import type { Standard } from "../../standards/port";
+import { WEIGH } from "./evidence.data";
 import { massTables } from "./mass-tables";
 import { type PickedRows, pickRows, type RowSource } from "./pick-rows";
-import { readingAgreement } from "./reading-agreement";
+import { type Agreement, readingAgreement } from "./reading-agreement";
 import { evidenceAsWorded, tableEvidence, testedRows } from "./table-evidence";
+import { countTriples } from "./triples";
 import { type ValueColumn, valueColumns } from "./value-column";
 import { confirms, type Weighed, weighWords } from "./weigh-words";
-import type { Words } from "./word-reading";
+import type { EvidenceRole, Words } from "./word-reading";
 
 /** A table's columns as words and arithmetic together have them. */
 export interface WeighedTable extends Weighed {
@@ -46,8 +48,8 @@ function weighed(
   const tables = massTables(standard);
   const rows = testedRows(picked.rows.length);
   const agreement = readingAgreement(columns, words.values(), tables, rows);
-  const isOpen = hasUnnamedNumbers(columns, words);
-  const isPlain = confirms(agreement) && !isOpen;
+  const isOpen = hasUnnamedNumbers(columns, words) || hasTotalAmongLegs(columns, words, rows);
+  const isPlain = !isOpen && (confirms(agreement) || restsOnLegs(agreement, words));
   const asWorded = isPlain ? null : evidenceAsWorded(columns, tables, words);
   const isSettled = isPlain || (asWorded !== null && !isOpen);
   const evidence = isSettled ? asWorded : tableEvidence(columns, tables, words);
@@ -56,7 +58,28 @@ function weighed(
   return { ...result, rows: picked.rows, decimalComma: picked.decimalComma, score: kept };
 }
 
+/** Words name no column of amounts, and the legs make up the lengths: no search could tell more. */
+function restsOnLegs(agreement: readonly Agreement[], words: Words): boolean {
+  const { leastBars, confirms: least } = WEIGH.value;
+  const roles = new Set([...words.values()].map(({ role }) => role));
+  const hasAmounts = roles.has("mass") || roles.has("totalLength") || roles.has("bySize");
+  const isCounted = roles.has("total") || roles.has("each");
+  if (hasAmounts || !isCounted || !roles.has("size") || !roles.has("length")) return false;
+  const legs = agreement.find(({ identity }) => identity === "legs");
+  return legs !== undefined && legs.bars >= leastBars && legs.share >= least;
+}
+
 /** Nothing that the words left open could be another amount of the bars. */
 function hasUnnamedNumbers(columns: readonly ValueColumn[], words: Words): boolean {
   return columns.some((column) => (column.isNumber || column.isSize) && !words.has(column.column));
+}
+
+/** A column called a leg is members x bars of one. */
+function hasTotalAmongLegs(columns: readonly ValueColumn[], words: Words, rows: readonly number[]): boolean {
+  const called = (role: EvidenceRole): ValueColumn[] =>
+    columns.filter(({ column }) => words.get(column)?.role === role);
+  const [members] = called("members");
+  const [each] = called("each");
+  if (members === undefined || each === undefined || called("total").length > 0) return false;
+  return called("leg").some((leg) => countTriples([members, each, leg], rows).length > 0);
 }

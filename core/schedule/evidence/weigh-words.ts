@@ -43,6 +43,8 @@ export interface Weighed {
   } | null;
   /** some identity of lengths and counts stands behind the reading */
   readonly isConfirmed: boolean;
+  /** columns of amounts that most rows contradict, where another identity confirms the reading */
+  readonly disagreeing: readonly Agreement[];
 }
 
 /** What is weighed: the rows, the words, and what arithmetic alone makes of the rows. */
@@ -106,7 +108,9 @@ class Taken {
   /** `onlyFills`: what words say of their own columns holds, arithmetic only adds what they left open. */
   weighAll(evidence: TableEvidence, onlyFills: boolean): void {
     for (const found of evidence.roles.values()) {
-      if (!onlyFills || !this.weighing.words.has(found.column)) this.weigh(found, evidence);
+      const word = this.weighing.words.get(found.column);
+      const isOpen = word === undefined || (word.role === "leg" && COUNTS.has(found.role));
+      if (!onlyFills || isOpen) this.weigh(found, evidence);
     }
     if (onlyFills) return;
     for (const [column, taken] of this.columns) {
@@ -128,7 +132,8 @@ class Taken {
     if (word !== undefined && found.grade !== "proof") return;
     if (this.isTwin(found.column, found.role)) return;
     if (found.role !== "bySize" && this.isTakenElsewhere(found)) return;
-    if (word !== undefined && !this.mayContradict()) return;
+    const isCountAmongLegs = word?.role === "leg" && COUNTS.has(found.role);
+    if (word !== undefined && !isCountAmongLegs && !this.mayContradict()) return;
     this.take(found, word ?? null, "role", word === undefined ? "fills" : "contradicts");
   }
 
@@ -145,7 +150,8 @@ class Taken {
     const found = this.weighing.evidence?.roles.get(column);
     if (found === undefined || found.role === role) return false;
     const isNothing = found.role === "other" || found.role === "run" || found.role === "leg";
-    return this.mayContradict() && (isNothing || found.grade === "proof");
+    const isOtherCount = COUNTS.has(role) && COUNTS.has(found.role);
+    return this.mayContradict() && (isNothing || isOtherCount || found.grade === "proof");
   }
 
   private isSameRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): boolean {
@@ -199,7 +205,24 @@ class Taken {
       (one) => one.column !== column && one.role === taken.role && one.by === "arithmetic",
     );
     const word = this.weighing.words.get(column);
-    if (isElsewhere && word !== undefined) this.take(own, word, "role", "contradicts");
+    if (!isElsewhere || word === undefined) return;
+    const isEach = taken.role === "total" && this.dividesTotal(column);
+    this.take(isEach ? { ...own, role: "each", unit: null } : own, word, "role", "contradicts");
+  }
+
+  /** Bars of one member: the total is a whole number of times as many, in every row that can be tested. */
+  private dividesTotal(column: number): boolean {
+    const total = [...this.columns.values()].find((one) => one.role === "total" && one.column !== column);
+    const [all, each] = [this.byPlace.get(total?.column ?? -1), this.byPlace.get(column)];
+    if (all === undefined || each === undefined) return false;
+    let [whole, tested] = [0, 0];
+    for (const row of this.weighing.rows) {
+      const times = (all.values[row] as number) / (each.values[row] as number);
+      if (!Number.isFinite(times)) continue;
+      tested += 1;
+      if (Number.isInteger(times) && times >= 1) whole += 1;
+    }
+    return tested > 0 && whole >= WEIGH.value.arithmeticKeeps * tested;
   }
 
   /** Words that keep their identities are not contradicted. */
@@ -210,13 +233,19 @@ class Taken {
   }
 
   private isKept(column: number, evidence: TableEvidence): boolean {
-    const { arithmeticKeeps, leastBars } = WEIGH.value;
-    return evidence.proofs.some(
-      ({ columns, kept, tested }) =>
-        columns.includes(column) &&
-        kept >= arithmeticKeeps * tested &&
-        tested >= Math.min(leastBars, this.weighing.rows.length),
-    );
+    const { arithmeticKeeps, leastBars, clearlyKeeps, manyBars } = WEIGH.value;
+    return evidence.proofs.some(({ columns, kept, tested }) => {
+      if (!columns.includes(column)) return false;
+      if (tested >= manyBars && kept >= clearlyKeeps * tested && this.keepsNone()) return true;
+      return kept >= arithmeticKeeps * tested && tested >= Math.min(leastBars, this.weighing.rows.length);
+    });
+  }
+
+  /** Words keep next to nothing of what they could be tested on. */
+  private keepsNone(): boolean {
+    const { leastBars, wordsKeepNone } = WEIGH.value;
+    const tested = this.ofWords.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
+    return tested.some(({ share }) => share <= wordsKeepNone);
   }
 
   /** Another column holds the same amounts and would do as well for either reading. */
@@ -292,13 +321,12 @@ class Taken {
         bars >= WEIGH.value.leastBars &&
         share >= WEIGH.value.confirms,
     );
-    return {
-      columns: this.columns,
-      decisions,
-      agreement,
-      held: this.heldBy(agreement, decisions),
-      isConfirmed,
-    };
+    const { leastBars, holdsBelow } = WEIGH.value;
+    const disagreeing = agreement.filter(
+      ({ identity, bars, share }) => AMOUNTS.has(identity) && bars >= leastBars && share < holdsBelow,
+    );
+    const held = this.heldBy(agreement, decisions);
+    return { columns: this.columns, decisions, agreement, held, isConfirmed, disagreeing };
   }
 
   /** Rows that agree either way: with this column as words have it, and as arithmetic has it. */
