@@ -32,13 +32,21 @@ export const DUCTILITY_CLASS: Citation = {
 };
 
 export const CIRCULAR_TIE_LAP: Citation = {
-  document: "circular ties overlap by at least 6 in (150 mm), in North American practice",
-  provenance: "common practice",
+  document: "ACI 318",
+  clause: "circular ties overlap by at least 6 in (150 mm)",
+  provenance: "published",
+  seen: "errata pages of the CRSI Manual of Standard Practice, bend type 303; fdocuments.us and vdocuments.net",
 };
 
-export const SPIRAL_ENDS: Citation = {
-  document: "a spiral has one and a half to two extra turns at its ends",
-  provenance: "common practice",
+/** Extra turns at each end of a spiral. */
+export const SPIRAL_END_TURNS: Cited<number> = {
+  value: 1.5,
+  cite: {
+    document: "ACI 318",
+    clause: "25.7.3.4: one and a half extra turns at each end; IS 456 26.5.3.2 d) likewise",
+    provenance: "published",
+    seen: "seaintarchive.org 1997c msg00887; the clauses are recalled",
+  },
 };
 
 export const COUNT_FROM_SPACING: Citation = {

@@ -52,8 +52,8 @@ function fits(row: ToleranceRow, kind: string, bar: TolerancedBar): boolean {
   if (applies !== kind) return false;
   if (condition === undefined) return true;
   if (/^plain bar/.test(condition)) return bar.isPlain;
-  const from = /^(#?)(\d+) and larger$/.exec(condition);
-  const number = /^(#?)(\d+)$/.exec(bar.size ?? "");
+  const from = /^(#|D?)(\d+) and larger$/.exec(condition);
+  const number = /^(#|D?)(\d+)$/.exec(bar.size ?? "");
   if (from !== null) {
     return number !== null && number[1] === from[1] && Number(number[2]) >= Number(from[2]);
   }

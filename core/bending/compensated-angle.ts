@@ -2,10 +2,11 @@ import { plainGrade } from "../bars/plain-grade";
 import type { LengthUnit } from "../units/length-unit";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { barOnFormer, type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
-import { CALIBRATION_LIMITS } from "./calibration.data";
+import { CALIBRATION_LIMITS, PLAIN_RULE_REACH } from "./calibration.data";
 import {
   angleNotBend,
   beyondMachine,
+  farFromAllTried,
   farFromTried,
   makeTrialFirst,
   makeTrialOfGroup,
@@ -55,7 +56,7 @@ export interface CompensatedAngle {
   readonly high: number;
   /** trials of the same group */
   readonly trials: number;
-  /** degrees that the plain rule bends to: the median springback of the same group added; null without trials */
+  /** degrees that the plain rule bends to: the median springback of the same group added; null without trials near the angle */
   readonly plain: number | null;
   /** why it is no recommendation: a guess, or beyond the machine; null where the log bears it */
   readonly refusal: Refusal | null;
@@ -92,21 +93,44 @@ export function compensatedAngle(
     low: question.angle - half,
     high: question.angle + half,
     trials: group?.trials.length ?? 0,
-    plain: group === null ? null : question.angle + group.plain,
+    plain: group === null || plainRuleStrays(group, question) ? null : question.angle + group.plain,
     refusal,
     rests: restsOn(calibration, question, group, bentTo),
     group,
   };
 }
 
-/** The plain rule: the median springback of the same group added. Refuses a group without a trial. */
+/**
+ * The plain rule: the median springback of the same group added. Refuses a group without a trial, and an
+ * angle farther from every tried one than a median may be carried.
+ */
 export function plainAngle(calibration: Calibration, question: CompensationQuestion): number | Refusal {
   if (!(question.angle > 0 && question.angle <= 180)) return angleNotBend({ angle: question.angle });
   const group = findGroup(calibration, question);
   if (isRefusal(group)) return group;
   if (group === null) return makeTrialOfGroup({ group: nameOf(question, calibration.unit) });
+  if (plainRuleStrays(group, question)) {
+    return farFromAllTried({
+      angle: question.angle,
+      away: short(awayFromTried(group, question)),
+      reach: PLAIN_RULE_REACH.value,
+      group: groupName(group, calibration.unit),
+    });
+  }
   const bentTo = question.angle + group.plain;
   return beyondWhatMachineTurns(question, bentTo) ?? bentTo;
+}
+
+/** A median springback is carried no farther from a tried angle than this. */
+function plainRuleStrays(group: TrialGroup, question: CompensationQuestion): boolean {
+  return awayFromTried(group, question) > PLAIN_RULE_REACH.value;
+}
+
+function awayFromTried({ trials }: TrialGroup, { angle }: CompensationQuestion): number {
+  return nearestDistance(
+    trials.map(({ bentTo }) => bentTo),
+    angle,
+  );
 }
 
 function findGroup(calibration: Calibration, question: CompensationQuestion): TrialGroup | null | Refusal {
@@ -316,7 +340,8 @@ function restsOn(
     words.push(
       `${own} ${own === 1 ? "trial" : "trials"} of ${groupName(group, calibration.unit)}, of ${all} in the log`,
     );
-    words.push(`plain rule bends to ${short(question.angle + group.plain)}`);
+    if (!plainRuleStrays(group, question))
+      words.push(`plain rule bends to ${short(question.angle + group.plain)}`);
     const heats = [...new Set(group.trials.map((trial) => trial.heat).filter((heat) => heat !== null))];
     words.push(
       heats.length > 0

@@ -25,6 +25,11 @@ export const farFromTried = defineRefusal(
   "not-held",
   "make a trial bend first: {angle} is {away} degrees from the only tried angle of {group}; bend one nearer to {angle}",
 );
+export const farFromAllTried = defineRefusal(
+  "far-from-all-tried-angles",
+  "not-held",
+  "make a trial bend first: {angle} is {away} degrees from the nearest tried angle of {group}, and the plain rule reaches {reach} at most; bend one nearer to {angle}, or use the method fit",
+);
 export const moreTrialsNeeded = defineRefusal(
   "more-trials-needed",
   "not-held",

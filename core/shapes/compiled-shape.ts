@@ -20,6 +20,8 @@ export interface CompiledShape {
   readonly formula: Formula | null;
   readonly formulaWhen: { readonly limit: CompiledLimit; readonly formula: Formula } | null;
   readonly limits: readonly CompiledLimit[];
+  /** limits that two dims are equal: the printed formula counts one of them twice */
+  readonly equalities: readonly CompiledLimit[];
   /** some limit speaks of the least end leg, of main bars or of links */
   readonly limitsNeed: { readonly endLeg: boolean; readonly linkEnd: boolean };
 }
@@ -53,6 +55,7 @@ function compile(definition: ShapeDefinition): CompiledShape {
     formulaWhen:
       when === undefined ? null : { limit: compileLimits(when.limit)[0]!, formula: formula(when.formula) },
     limits,
+    equalities: limits.filter(({ relation }) => relation === "="),
     limitsNeed: { endLeg: speaksOf("P"), linkEnd: speaksOf("P(links)") },
   };
 }

@@ -2,6 +2,7 @@ import type { Citation, Cited } from "../standards/citation";
 import type { LengthRounding, SiteDeductions } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { roundExactly, roundIfSure, roundMeasured } from "../units/round-to-step";
+import type { CompiledShape } from "./compiled-shape";
 import { developedLength } from "./developed-length";
 import type { Formula } from "./formula";
 import { leastFormer, printedRadius } from "./least-former";
@@ -33,6 +34,8 @@ const r = placeOf("r")!;
 /**
  * The length to schedule and cut: by the standard's printed formula where it prints one, else by
  * geometry, rounded as the standard says; by deductions where the standard is a rule of deductions.
+ *
+ * A pair of ends that the formula takes as one and that differ, C and D of 51, goes by geometry.
  *
  * The formula takes its printed r (87 for a 25 mm bar, whose former is 175). A former given with the bar
  * that is not the standard's least takes the place of r: half of it. Refuses what `developedLength`
@@ -72,9 +75,17 @@ function siteLength(shape: ResolvedShape, { value, cite }: Cited<SiteDeductions>
 }
 
 function printedFormula({ compiled, values }: ResolvedShape): Formula | null {
-  if (compiled === null) return null;
+  if (compiled === null || hasUnequalPair(compiled, values)) return null;
   const when = compiled.formulaWhen;
   return when !== null && limitMet(when.limit, values) ? when.formula : compiled.formula;
+}
+
+/** Two dims differ that the printed formula takes as one: only geometry counts each as it is. */
+export function hasUnequalPair({ equalities }: CompiledShape, values: ShapeValues): boolean {
+  return equalities.some(({ actual, bound }) => {
+    const [one, other] = [actual.evaluate(values), bound.evaluate(values)];
+    return !Number.isNaN(one) && !Number.isNaN(other) && one !== other;
+  });
 }
 
 function geometricCutLength(shape: ResolvedShape): CutLength | Refusal {

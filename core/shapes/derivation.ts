@@ -2,7 +2,7 @@ import { type Citation, citationText } from "../standards/citation";
 import type { Use } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
 import { isRefusal, refusalText } from "../units/refusal";
-import { type CutLength, cutLength } from "./cut-length";
+import { type CutLength, cutLength, hasUnequalPair } from "./cut-length";
 import { developedLength } from "./developed-length";
 import { formula } from "./formula";
 import { LEG_BASES, longerThanOutside } from "./leg-basis";
@@ -87,8 +87,17 @@ function basisLines(shape: ResolvedShape, cut: CutLength): string[] {
       `with numbers: ${withNumbers(cut.formula, shape, cut)}`,
     ];
   }
-  if (cut.basis === "geometry") return ["printed formula: none, so the cut length goes by geometry"];
+  if (cut.basis === "geometry") return [geometryLine(shape)];
   return siteLines(shape, cut);
+}
+
+function geometryLine({ compiled, values }: ResolvedShape): string {
+  const formula = compiled?.formula ?? null;
+  if (compiled === null || formula === null || !hasUnequalPair(compiled, values)) {
+    return "printed formula: none, so the cut length goes by geometry";
+  }
+  const pairs = compiled.equalities.map(({ text }) => text).join(", ");
+  return `printed formula: ${formula.text} is for ${pairs} only, so the cut length goes by geometry`;
 }
 
 function radiusLines(shape: ResolvedShape, { formulaRadius }: CutLength): string[] {
@@ -118,7 +127,7 @@ function siteLines(shape: ResolvedShape, cut: CutLength): string[] {
   const bends = site.value.bends
     .map(({ angle, perDiameter }) => `${angle} degrees ${perDiameter}d`)
     .join(", ");
-  const { perDiameter, perDiameterElsewhere, least } = site.value.hook;
+  const hooks = site.value.hooks.map(({ turn, perDiameter }) => `${perDiameter}d at ${turn}`).join(", ");
   const sums = siteCutLength({ path, diameter, standard: standard.id }, site.value);
   const numbers = isRefusal(sums)
     ? []
@@ -129,7 +138,7 @@ function siteLines(shape: ResolvedShape, cut: CutLength): string[] {
         ].join(" - "),
       ];
   return [
-    `site deductions: legs as given, less ${bends} for each bend; an end hook adds ${perDiameter}d (elsewhere ${perDiameterElsewhere}d), at least ${least} mm; ${source(cut.cite)}`,
+    `site deductions: legs as given, less ${bends} for each bend; an end hook adds ${hooks}, at least ${site.value.leastHook} mm; ${source(cut.cite)}`,
     ...numbers.map((text) => `with numbers: ${text}`),
     ...(cut.cite.conflict === undefined ? [] : [`doubtful: ${cut.cite.conflict}`]),
   ];
@@ -237,7 +246,9 @@ function hookLines({ legs }: PlanarPath, shape: ResolvedShape): string[] {
   const write = writer(shape);
   return legs.flatMap(({ hook, length }, index) => {
     if (hook === undefined) return [];
-    const held = shape.standard.hook(hook.turn, shape.diameter, shape.use, shape.grade);
+    const { diameter, use, grade, formerGiven, radius } = shape;
+    const given = formerGiven ? [2 * radius] : [];
+    const held = shape.standard.hook(hook.turn, diameter, use, grade, ...given);
     const source = isRefusal(held) ? "" : `; ${citationText(held.cite)}`;
     const end = index === 0 ? "first" : "last";
     return [

@@ -31,7 +31,8 @@ export function otherReading(shape: ResolvedShape): OtherReading | null {
   }
   const path = pathOf(pathTemplate(other.path, shape.definition?.kind), values);
   if (path.kind !== "planar") return null;
-  const developed = developPath(legsToExtreme(path, shape), shape);
+  const measured = other.legsTo === "tangents" ? legsToExtreme(path, shape) : path;
+  const developed = developPath(measured, shape);
   return isRefusal(developed) ? null : { words: other.words, angles, length: developed.length };
 }
 

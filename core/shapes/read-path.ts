@@ -115,7 +115,9 @@ function hookAt(
   if (match === null) return null;
   if (!HOOK_TURNS.includes(match[2]!)) return hookUnknown({ part, path });
   const { standard, diameter, use, grade } = question;
-  const hook = standard.hook(Number(match[2]) as HookTurn, diameter, use, grade);
+  const turn = Number(match[2]) as HookTurn;
+  const { formerGiven, radius } = question;
+  const hook = standard.hook(turn, diameter, use, grade, ...(formerGiven ? [2 * radius] : []));
   if (isRefusal(hook)) return hook;
   return hookEnd(hook.value, match[1] === "-" ? -1 : 1, question);
 }

@@ -79,6 +79,11 @@ const formerNotPositive = defineRefusal(
 );
 
 const GIVEN_FORMER: Citation = { document: "former as given", provenance: "derived" };
+/** No former to bend by: only the geometry beside a length by deductions is laid about it. */
+const FORMER_OF_DEDUCTIONS: Citation = {
+  document: "the former that the deductions fit: the document holds none for the bar",
+  provenance: "common practice",
+};
 /** Of a bar that is not bent about a former, in a standard that holds none for it. */
 export const NO_FORMER: Cited<number> = {
   value: 0,
@@ -106,7 +111,7 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
   const use = question.use ?? definition?.use ?? "main";
   const former = formerOf(question, use, definition);
   if (isRefusal(former)) return former;
-  const formerGiven = former.cite === GIVEN_FORMER;
+  const formerGiven = former.cite === GIVEN_FORMER || former.cite === FORMER_OF_DEDUCTIONS;
   const radius = former.value / 2;
   const values = noValues();
   values[r] = radius;
@@ -189,6 +194,10 @@ function formerOf(
     return formerNotPositive({ former, standard: standard.id });
   }
   const least = leastFormer(standard, diameter, use, grade);
+  const { siteDeductions: site } = standard;
+  if (isRefusal(least) && site !== null) {
+    return { value: site.value.formerPerDiameter * diameter, cite: FORMER_OF_DEDUCTIONS };
+  }
   const unbent = definition !== null && isRefusal(least) && needsNoFormer(compiledShape(definition));
   return unbent ? NO_FORMER : least;
 }

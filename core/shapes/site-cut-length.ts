@@ -31,9 +31,11 @@ const angleNotHeld = defineRefusal(
  */
 export function siteCutLength(question: SiteQuestion, site: SiteDeductions): SiteCutLength | Refusal {
   const { path, diameter, standard } = question;
-  const { bends, hook } = site;
-  const allowance = Math.max(hook.perDiameter * diameter, hook.least);
-  const added = path.legs.map((leg) => (leg.hook === undefined ? leg.length : allowance));
+  const { bends, hooks, leastHook } = site;
+  const added = path.legs.map(({ hook, length }) => {
+    const row = hooks.find(({ turn }) => turn === hook?.turn);
+    return row === undefined ? length : Math.max(row.perDiameter * diameter, leastHook);
+  });
   const taken: number[] = [];
   for (const [at, turn] of path.turns.entries()) {
     const angle = Math.abs(turn.angle);

@@ -10,6 +10,7 @@ export function combineStandards(shapes: Standard, bars: Standard): Standard {
     ...bars,
     id: `${shapes.id}+${bars.id}`,
     title: `shapes of ${shapes.title}; bars and formers of ${bars.title}`,
+    caution: shapes.caution ?? bars.caution,
     unit: shapes.unit,
     shapes: shapes.shapes,
     lengthRounding: shapes.lengthRounding,

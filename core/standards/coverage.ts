@@ -2,6 +2,7 @@ import type { Provenance } from "./citation";
 import { type HeldTable, heldTables } from "./held-tables";
 import type { LengthUnit, Standard } from "./port";
 import { REGISTRY } from "./registry";
+import { nameTypedTwice } from "./typed-twice";
 
 export interface CoverageCount {
   /** printed figures, formulas and limits */
@@ -45,7 +46,7 @@ const MEASURED = new Set(["area", "massPerMetre"]);
 export function coverage(standard: Standard): Coverage {
   const documents = standard.id.split("+");
   const held = REGISTRY.filter((tables) => documents.includes(tables.id));
-  const tables = held.flatMap((one) => heldTables(one));
+  const tables = held.flatMap((one) => heldTables(one).map((table) => ({ ...table, of: one.id })));
   return {
     id: standard.id,
     title: standard.title,
@@ -79,12 +80,20 @@ function rowName({ size, diameter }: Readonly<Record<string, unknown>>): string 
   return name === undefined ? "" : `${name}: `;
 }
 
-function countOf(tables: readonly HeldTable[], provenance: Provenance): CoverageCount {
+type TableOf = HeldTable & { readonly of: string };
+
+function countOf(tables: readonly TableOf[], provenance: Provenance): CoverageCount {
   const own = tables.filter(({ cite }) => cite.provenance === provenance);
   const held = own.flatMap(({ rows }) => rows.flatMap(figuresOf));
-  const measured = own.flatMap(({ what, rows }) => (what === "bars" ? rows.flatMap(figuresOf) : []));
-  const checked = provenance === "published" ? held : measured.filter((column) => MEASURED.has(column));
+  const checked = own.flatMap(checkedIn);
   return { held: held.length, checked: checked.length };
+}
+
+/** All of a page that was typed twice; areas and masses of every bar table. */
+function checkedIn(table: TableOf): string[] {
+  const figures = table.rows.flatMap(figuresOf);
+  if (table.cite.provenance === "published" && nameTypedTwice(table.of, table) !== null) return figures;
+  return table.what === "bars" ? figures.filter((column) => MEASURED.has(column)) : [];
 }
 
 /** The columns of a row that hold a figure or a formula of the page. */

@@ -13,7 +13,6 @@ export interface HeldTable {
 
 /** Everything that the folder of a standard holds, in the order in which a reader asks for it. */
 export function heldTables(tables: StandardTables): readonly HeldTable[] {
-  const { supply } = tables;
   return [
     ...printed("bars", tables.bars),
     ...gradeTables(tables.grades),
@@ -35,10 +34,10 @@ export function heldTables(tables: StandardTables): readonly HeldTable[] {
       : printed("tolerances", [{ cite: tables.tolerances.cite, rows: tables.tolerances.value }])),
     ...single("cold bending needs leave below, C", tables.coldBending),
     ...single("re-bending", tables.rebending),
-    ...printed("radius above which a bar is supplied straight", supply.straightSupplyRadius ?? []),
-    ...single("width for transport", supply.transportWidth),
-    ...single("stock length", supply.stockLength),
-    ...single("largest former for a curve", supply.largestCurveFormer),
+    ...printed("radius above which a bar is supplied straight", tables.straightSupplyRadius ?? []),
+    ...single("width for transport", tables.transportWidth),
+    ...single("stock length", tables.stockLength),
+    ...single("largest former for a curve", tables.largestCurveFormer),
     ...siteTables(tables),
     ...printed("mandrels of tests of the bar, never for bending", tables.testMandrels),
   ];
@@ -78,20 +77,36 @@ function shapeTables(shapes: readonly ShapeDefinition[]): HeldTable[] {
         },
       },
     ]),
+    ...byCitation("courses of shape codes", shapes, ({ code, path, angles = {}, course }) =>
+      course === undefined ? [] : [{ cite: course, row: { code, path, ...equationsOf(angles) } }],
+    ),
     ...byCitation("limits of shape codes", shapes, ({ code, limits }) =>
       limits.map(({ text, cite }) => ({ cite, row: { code, limit: text } })),
     ),
   ];
 }
 
+function equationsOf(angles: NonNullable<ShapeDefinition["angles"]>): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(angles).map(([name, { equation }]) => [`angle ${name}`, equation]),
+  );
+}
+
 function siteTables({ siteDeductions }: StandardTables): HeldTable[] {
   if (siteDeductions === null) return [];
-  const { bends, hook } = siteDeductions.value;
+  const { bends, hooks, leastHook, formerPerDiameter } = siteDeductions.value;
   return [
     ...byCitation("deductions", bends, ({ angle, perDiameter, cite = siteDeductions.cite }) => [
       { cite, row: { angle, perDiameter } },
     ]),
-    { what: "what a hook adds", cite: siteDeductions.cite, rows: [{ ...hook }] },
+    ...byCitation("what a hook adds", hooks, ({ turn, perDiameter, cite = siteDeductions.cite }) => [
+      { cite, row: { turn, perDiameter, least: leastHook } },
+    ]),
+    {
+      what: "former of the geometry beside it",
+      cite: { document: "former that the deductions fit", provenance: "common practice" },
+      rows: [{ perDiameter: formerPerDiameter }],
+    },
   ];
 }
 

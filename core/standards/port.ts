@@ -128,7 +128,7 @@ export interface ShapeDefinition {
   readonly otherReading?: {
     readonly words: string;
     /** legs run to the meeting of the outside tangents also at turns above 90 */
-    readonly legsTo: "tangents";
+    readonly legsTo?: "tangents";
     readonly path: string;
     readonly angles?: Readonly<Record<string, ShapeAngle>>;
   };
@@ -145,7 +145,10 @@ export interface ShapeDefinition {
   readonly limits: readonly ShapeLimit[];
   /** The printed formula is approximate for a reason worth telling. */
   readonly formulaNote?: string;
+  /** where the printed formula comes from */
   readonly cite: Citation;
+  /** where the course of the bar, the meaning of its letters and its angles come from; as `cite` unless said */
+  readonly course?: Citation;
 }
 
 /** mm, kg: figures of a standard about supply, transport and handling. */
@@ -168,13 +171,16 @@ export interface SiteDeductions {
     /** this line's own trust, where it differs */
     readonly cite?: Citation;
   }[];
-  readonly hook: {
-    /** what a hook adds, in bar diameters; `perDiameterElsewhere` is the other custom */
+  /** what an end hook adds, by its turn, in bar diameters */
+  readonly hooks: readonly {
+    readonly turn: HookTurn;
     readonly perDiameter: number;
-    readonly perDiameterElsewhere: number;
-    /** mm: a hook never adds less */
-    readonly least: number;
-  };
+    readonly cite?: Citation;
+  }[];
+  /** mm: a hook never adds less */
+  readonly leastHook: number;
+  /** in bar diameters: the former that geometry takes where the document holds none for the bar */
+  readonly formerPerDiameter: number;
 }
 
 /** A document and edition, as the rest of core asks it. Nothing else of a standard is visible. */
@@ -182,6 +188,8 @@ export interface Standard {
   /** as in the contract: "BS8666:2005" */
   readonly id: string;
   readonly title: string;
+  /** What whoever relies on this edition must know first; null where there is nothing. */
+  readonly caution: string | null;
   readonly unit: LengthUnit;
   readonly bars: readonly Bar[];
   readonly grades: readonly Grade[];
@@ -193,7 +201,8 @@ export interface Standard {
   /** The r that the printed formulas use, mm; grade by name or letter. */
   formulaRadius(diameter: number, use: Use, grade?: string): Cited<number> | Refusal;
   endLeg(diameter: number, use: Use, grade?: string): Cited<EndLeg> | Refusal;
-  hook(turn: HookTurn, diameter: number, use: Use, grade?: string): Cited<Hook> | Refusal;
+  /** `former`, mm, stands in for the document's least where one is given. */
+  hook(turn: HookTurn, diameter: number, use: Use, grade?: string, former?: number): Cited<Hook> | Refusal;
   readonly shapes: ReadonlyMap<string, ShapeDefinition>;
   readonly lengthRounding: LengthRounding;
   /** mm step that dimensions are scheduled in */

@@ -207,6 +207,13 @@ const STIRRUP_HOOKS: Citation = {
   document: "ACI 318",
   edition: "2019",
   clause: "Table 25.3.2",
+  provenance: "published",
+  seen: "errata pages of the CRSI Manual of Standard Practice, fdocuments.us and vdocuments.net",
+};
+const STIRRUP_HOOKS_135: Citation = {
+  document: "ACI 318",
+  edition: "2019",
+  clause: "Table 25.3.2",
   provenance: "memory",
 };
 
@@ -250,6 +257,13 @@ export const LINK_HOOKS: PrintedTable<HookRow> = {
       conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
     },
     { uses: ["link"], turns: [90], upToSize: "#8", extensionPerDiameter: 12 },
+    { uses: ["link"], turns: [180], upToSize: "#8", extensionPerDiameter: 4, leastExtension: 2.5 },
+  ],
+};
+
+export const LINK_HOOKS_135: PrintedTable<HookRow> = {
+  cite: STIRRUP_HOOKS_135,
+  rows: [
     {
       uses: ["link"],
       turns: [135],
@@ -258,7 +272,6 @@ export const LINK_HOOKS: PrintedTable<HookRow> = {
       leastExtension: 3,
       conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
     },
-    { uses: ["link"], turns: [180], upToSize: "#8", extensionPerDiameter: 4, leastExtension: 2.5 },
   ],
 };
 

@@ -1,9 +1,9 @@
-import type { StandardTables } from "../shared/standard-tables";
+import { defineStandard } from "../shared/define-standard";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./aci318-2019.data";
 
 /** ACI 318-19 with ASTM A615 and A706 bars, in inches; shapes as paths. */
-export const ACI318_2019: StandardTables = {
+export const ACI318_2019 = defineStandard({
   id: "ACI318:2019",
   title: "ACI 318-19 Building code requirements for structural concrete, with the bars of ASTM A615 and A706",
   unit: "in",
@@ -11,8 +11,6 @@ export const ACI318_2019: StandardTables = {
   bars: [data.BARS, data.LARGEST_BAR],
   sizesInMillimetres: false,
   grades: data.GRADES,
-  gradeUnsaid: null,
-  uses: ["main", "link"],
   formers: [
     data.GALVANIZED_FORMERS,
     data.GALVANIZED_FORMERS_RECALLED,
@@ -20,25 +18,13 @@ export const ACI318_2019: StandardTables = {
     data.FORMERS,
     data.LINK_FORMERS,
   ],
-  formulaRadii: null,
   endLegs: [data.END_LEGS, data.LINK_END_LEGS],
-  hooks: [data.HOOKS, data.LINK_HOOKS],
+  hooks: [data.HOOKS, data.LINK_HOOKS, data.LINK_HOOKS_135],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
-  dimensionStep: null,
-  straightBetweenBends: null,
-  manyBends: null,
   tolerances: data.TOLERANCES,
-  coldBending: null,
   rebending: data.REBENDING,
-  supply: {
-    straightSupplyRadius: null,
-    transportWidth: null,
-    stockLength: data.STOCK_LENGTH,
-    largestCurveFormer: null,
-  },
-  siteDeductions: null,
-  testMandrels: [],
+  stockLength: data.STOCK_LENGTH,
   notHeld: [
     "ACI 315 bar types: their drawings were not recovered, bars are written as paths",
     "stirrups above #8, and #20 bent",
@@ -46,4 +32,4 @@ export const ACI318_2019: StandardTables = {
     "finished diameters of ACI 315 for #9 to #18",
     "a temperature limit for bending",
   ],
-};
+});

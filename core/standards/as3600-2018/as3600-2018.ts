@@ -1,38 +1,24 @@
-import type { StandardTables } from "../shared/standard-tables";
+import { defineStandard } from "../shared/define-standard";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./as3600-2018.data";
 
 /** AS 3600:2018 with the bars of AS/NZS 4671: pins by use, grade, coating and re-bending; shapes as paths. */
-export const AS3600_2018: StandardTables = {
+export const AS3600_2018 = defineStandard({
   id: "AS3600:2018",
   title: "AS 3600:2018 Concrete structures, with the bars of AS/NZS 4671",
-  unit: "mm",
   names: ["AS3600"],
   bars: [data.BARS],
-  sizesInMillimetres: true,
   grades: data.GRADES,
   gradeUnsaid: data.GRADE_UNSAID,
   uses: ["main", "link", "rebend"],
   formers: [data.GALVANIZED_FORMERS, data.EPOXY_FORMERS, data.FORMERS],
-  formulaRadii: null,
   endLegs: [data.END_LEGS],
   hooks: [data.HOOKS],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
-  dimensionStep: null,
-  straightBetweenBends: null,
-  manyBends: null,
   tolerances: data.TOLERANCES,
-  coldBending: null,
   rebending: data.REBENDING,
-  supply: {
-    straightSupplyRadius: null,
-    transportWidth: null,
-    stockLength: data.STOCK_LENGTH,
-    largestCurveFormer: null,
-  },
-  siteDeductions: null,
-  testMandrels: [],
+  stockLength: data.STOCK_LENGTH,
   notHeld: [
     "the rolling margin of about 2.5 % that price lists add to the nominal mass",
     "AS 1100.501 letter shapes: their drawings were not recovered, bars are written as paths",
@@ -40,4 +26,4 @@ export const AS3600_2018: StandardTables = {
     "plain and wire sizes for fitments below 10 mm",
     "a temperature limit for bending",
   ],
-};
+});

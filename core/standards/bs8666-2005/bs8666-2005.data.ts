@@ -1,313 +1,129 @@
-import type { Cited, PrintedTable } from "../citation";
-import type { Grade, LengthRounding, ToleranceRow } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow, RadiusRow } from "../shared/standard-tables";
+import type { Bs8666Sources } from "../shared/bs8666";
 
-/** Preferred sizes 8 to 40; 6 and 50 are non-preferred. */
-export const BARS: PrintedTable<BarRow> = {
-  cite: {
-    document: "BS 4449 bars",
-    clause: "UK three-decimal table",
-    provenance: "published",
-    seen: "midlandrapid.co.uk/bs-8666-2005-standard-shapes; midlandsteelsupplies.ie/reinforcement-bars.html",
-  },
-  rows: [
-    { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },
-    { size: "8", diameter: 8, area: 50.3, massPerMetre: 0.395 },
-    {
-      size: "10",
-      diameter: 10,
-      area: 78.5,
-      massPerMetre: 0.616,
-      conflict:
-        "EN 10080 tables print 0.617; this is 0.00785 x the area printed to 0.1 mm2, as UK schedules use it",
-    },
-    { size: "12", diameter: 12, area: 113.1, massPerMetre: 0.888 },
-    {
-      size: "16",
-      diameter: 16,
-      area: 201.1,
-      massPerMetre: 1.579,
-      conflict: "EN 10080 tables print 1.58; this is 0.00785 x the area printed to 0.1 mm2",
-    },
-    { size: "20", diameter: 20, area: 314.2, massPerMetre: 2.466 },
-    {
-      size: "25",
-      diameter: 25,
-      area: 490.9,
-      massPerMetre: 3.854,
-      conflict: "EN 10080 tables print 3.85; this is 0.00785 x the area printed to 0.1 mm2",
-    },
-    { size: "32", diameter: 32, area: 804.2, massPerMetre: 6.313 },
-    {
-      size: "40",
-      diameter: 40,
-      area: 1256.6,
-      massPerMetre: 9.864,
-      conflict: "EN 10080 tables print 9.86; this is 0.00785 x the area printed to 0.1 mm2",
-    },
-    { size: "50", diameter: 50, area: 1963.5, massPerMetre: 15.413 },
-  ],
-};
-
-/** The former M. */
-export const FORMERS: PrintedTable<FormerRow> = {
-  cite: {
+/** Where the tables of the edition of 2005 were read. */
+export const SOURCES: Bs8666Sources = {
+  radii: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 2",
     provenance: "published",
     seen: "tunleyrod.co.uk/barsizes.html; scribd 126511147, 378246795, 526661066: all agree",
   },
-  rows: [
-    { diameter: 6, former: 24 },
-    { diameter: 8, former: 32 },
-    { diameter: 10, former: 40 },
-    { diameter: 12, former: 48 },
-    { diameter: 16, former: 64 },
-    { diameter: 20, former: 140 },
-    { diameter: 25, former: 175 },
-    { diameter: 32, former: 224 },
-    { diameter: 40, former: 280 },
-    { diameter: 50, former: 350 },
-  ],
-};
-
-/** Diameters that Table 2 does not print. */
-export const FORMER_RULE: PrintedTable<FormerRow> = {
-  cite: {
+  radiiRule: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 2, the multiples that it follows",
     provenance: "derived",
   },
-  rows: [{ upTo: 16, perDiameter: 4 }, { perDiameter: 7 }],
-};
-
-/** The r of the formulas. */
-export const FORMULA_RADII: PrintedTable<RadiusRow> = {
-  cite: {
-    document: "BS 8666",
-    edition: "2005",
-    clause: "Table 2",
-    provenance: "published",
-    seen: "tunleyrod.co.uk/barsizes.html; scribd 126511147, 378246795, 526661066: all agree",
-  },
-  rows: [
-    { diameter: 6, radius: 12 },
-    { diameter: 8, radius: 16 },
-    { diameter: 10, radius: 20 },
-    { diameter: 12, radius: 24 },
-    { diameter: 16, radius: 32 },
-    { diameter: 20, radius: 70 },
-    {
-      diameter: 25,
-      radius: 87,
-      conflict: "r is printed 87 beside M 175: 87 stands in the formulas, 175 is the former",
-    },
-    { diameter: 32, radius: 112 },
-    { diameter: 40, radius: 140 },
-    { diameter: 50, radius: 175 },
-  ],
-};
-
-/** P: general with 5d of straight at least; links bent less than 150 degrees with 10d. Up to 12 mm practicality governs. */
-export const END_LEGS: PrintedTable<EndLegRow> = {
-  cite: {
-    document: "BS 8666",
-    edition: "2005",
-    clause: "Table 2",
-    provenance: "published",
-    seen: "tunleyrod.co.uk/barsizes.html; scribd 126511147, 378246795, 526661066: all agree",
-  },
-  rows: [
-    { uses: ["main"], diameter: 6, outside: 110, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 6, outside: 110, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 8, outside: 115, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 8, outside: 115, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 10, outside: 120, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 10, outside: 130, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 12, outside: 125, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 12, outside: 160, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 16, outside: 130, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 16, outside: 210, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 20, outside: 190, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 20, outside: 290, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 25, outside: 240, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 25, outside: 365, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 32, outside: 305, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 32, outside: 465, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 40, outside: 380, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 40, outside: 580, straightPerDiameter: 10 },
-    { uses: ["main"], diameter: 50, outside: 475, straightPerDiameter: 5 },
-    { uses: ["link"], diameter: 50, outside: 725, straightPerDiameter: 10 },
-  ],
-};
-
-/** Diameters that Table 2 does not print. */
-export const END_LEG_RULE: PrintedTable<EndLegRow> = {
-  cite: {
+  endLegRule: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 2, the rule that its larger sizes follow",
     provenance: "derived",
   },
-  rows: [
-    { uses: ["main"], straightPerDiameter: 5, roundedUpTo: 5 },
-    { uses: ["link"], straightPerDiameter: 10, roundedUpTo: 5 },
-  ],
-};
-
-/** An end hook reaches P; a link hook of 150 degrees or more takes the general column. */
-export const HOOKS: PrintedTable<HookRow> = {
-  cite: {
+  hooks: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 2, end projection less r and d",
     provenance: "derived",
   },
-  rows: [
-    { uses: ["link"], turns: [90, 135], extensionPerDiameter: 10, endLegOf: "link" },
-    { turns: [90, 135, 180], extensionPerDiameter: 5, endLegOf: "main" },
-  ],
-};
-
-const TYPE_LETTERS: Grade["cite"] = {
-  document: "BS 8666",
-  edition: "2005",
-  clause: "Table 1",
-  provenance: "memory",
-};
-const OLD_LETTERS: Grade["cite"] = {
-  document: "BS 4449 and BS 4466",
-  clause: "type letters before 2005",
-  provenance: "memory",
-};
-
-export const GRADES: readonly Grade[] = [
-  { name: "B500A, B or C", prefixes: ["H"], yield: 500, cite: TYPE_LETTERS },
-  { name: "B500A", prefixes: ["A"], yield: 500, cite: TYPE_LETTERS },
-  { name: "B500B or C", prefixes: ["B"], yield: 500, cite: TYPE_LETTERS },
-  { name: "B500C", prefixes: ["C"], yield: 500, cite: TYPE_LETTERS },
-  { name: "ribbed stainless", prefixes: ["S"], yield: 500, cite: TYPE_LETTERS },
-  { name: "as specified", prefixes: ["X"], yield: 0, cite: TYPE_LETTERS },
-  {
-    name: "plain 250",
-    prefixes: ["R"],
-    yield: 250,
-    plain: true,
-    superseded: "plain round 250, no longer referenced since 2005: ask the designer which bar is meant",
-    cite: OLD_LETTERS,
+  typeLetters: {
+    document: "BS 8666",
+    edition: "2005",
+    clause: "Table 1",
+    provenance: "memory",
   },
-  {
-    name: "high yield 460",
-    prefixes: ["T", "Y"],
-    yield: 460,
-    superseded: "high yield of the editions before 2005: today H, with the designer's leave",
-    cite: OLD_LETTERS,
+  shapes: {
+    formula: {
+      document: "BS 8666",
+      edition: "2005",
+      clause: "Table 3",
+      provenance: "published",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying",
+    },
+    course: {
+      document: "BS 8666",
+      edition: "2005",
+      clause: "Table 3, its drawings, which were not seen",
+      provenance: "memory",
+    },
+    limits: {
+      document: "BS 8666",
+      edition: "2005",
+      clause: "Table 3",
+      provenance: "published",
+      seen: "obconstruction.co.uk/reinforcement/shapecodes; tunleyrod.co.uk/barsizes.html; rom.co.uk/products/Reinforcement.aspx; fendersteel.co.uk/codesbs2005; midlandrapid.co.uk: reproductions of one table, which confirm the copying",
+    },
+    limitElsewhere: {
+      "12 R >= r": {
+        document: "BS 8666",
+        edition: "2005",
+        clause: "Table 2",
+        provenance: "published",
+        seen: "fendersteel.co.uk/codesbs2005notes.html: r of Table 2 applies to all codes",
+      },
+      "24 A, (C) >= P": {
+        document: "BS 8666",
+        edition: "2005",
+        clause: "Table 3, note that r and P of Table 2 apply to all codes",
+        provenance: "published",
+        seen: "fendersteel.co.uk/codesbs2005notes.html; the line of code 24 says only that A and (C) are at 90 degrees",
+      },
+    },
   },
-];
-
-export const LENGTH_ROUNDING: LengthRounding = {
-  step: 25,
-  direction: "up",
-  cite: { document: "BS 8666", edition: "2005", clause: "Table 3, total length", provenance: "memory" },
-};
-
-export const DIMENSION_STEP: Cited<number> = {
-  value: 5,
-  cite: { document: "BS 8666", edition: "2005", clause: "dimensions A to E", provenance: "memory" },
-};
-
-export const STRAIGHT_BETWEEN_BENDS: Cited<number> = {
-  value: 4,
-  cite: {
+  totalLength: {
+    document: "BS 8666",
+    edition: "2005",
+    clause: "Table 3, total length",
+    provenance: "memory",
+  },
+  dimensionStep: {
+    document: "BS 8666",
+    edition: "2005",
+    clause: "dimensions A to E",
+    provenance: "memory",
+  },
+  straightBetweenBends: {
     document: "BS 8666",
     edition: "2005",
     clause: "notes to Table 3",
     provenance: "published",
-    seen: "fendersteel.co.uk/codesbs2005notes.html",
+    seen: "fendersteel.co.uk/codesbs2005notes.html; valbruna.co.uk bs8666-2005-shape-code-limitations-page-4",
   },
-};
-
-export const MANY_BENDS: Cited<number> = {
-  value: 5,
-  cite: {
+  manyBends: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 3, note 2",
     provenance: "published",
     seen: "fendersteel.co.uk/codesbs2005notes.html",
   },
-};
-
-export const TOLERANCES: Cited<readonly ToleranceRow[]> = {
-  value: [
-    { applies: "cut length", upTo: Infinity, plus: 25, minus: 25 },
-    { applies: "bent dimension", upTo: 1000, plus: 5, minus: 5 },
-    { applies: "bent dimension", upTo: 2000, plus: 5, minus: 10 },
-    { applies: "bent dimension", upTo: Infinity, plus: 5, minus: 25 },
-  ],
-  cite: { document: "BS 8666", edition: "2005", clause: "Table 5", provenance: "memory" },
-};
-
-export const COLD_BENDING: Cited<number> = {
-  value: -5,
-  cite: {
-    document: "EN 13670",
-    clause: "6.3",
-    provenance: "published",
-    seen: "concrete.org.uk fingertips-document id=1057",
-    conflict:
-      "the withdrawn BS 8110-1 said +5 C; EN 13670 takes precedence, and BS 8666 itself names no temperature",
+  tolerances: {
+    document: "BS 8666",
+    edition: "2005",
+    clause: "Table 5",
+    provenance: "memory",
   },
-};
-
-export const REBENDING: Cited<string> = {
-  value: "only where the execution specification allows it",
-  cite: { document: "EN 13670", clause: "6.3", provenance: "memory" },
-};
-
-/** Printed in metres. Above it a bar is supplied straight. No entry for 50 mm. */
-export const STRAIGHT_SUPPLY_RADIUS: PrintedTable<RadiusRow> = {
-  cite: {
+  supplyRadius: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 6",
     provenance: "published",
     seen: "tunleyrod.co.uk/barsizes.html; scribd 378246795, 126511147",
   },
-  rows: [
-    { diameter: 6, radius: 2500 },
-    { diameter: 8, radius: 2750 },
-    { diameter: 10, radius: 3500 },
-    { diameter: 12, radius: 4250 },
-    { diameter: 16, radius: 7500 },
-    { diameter: 20, radius: 14000 },
-    { diameter: 25, radius: 30000 },
-    { diameter: 32, radius: 43000 },
-    { diameter: 40, radius: 58000 },
-  ],
-};
-
-export const TRANSPORT_WIDTH: Cited<number> = {
-  value: 2750,
-  cite: { document: "BS 8666", edition: "2005", clause: "bars for transport", provenance: "memory" },
-};
-
-export const STOCK_LENGTH: Cited<number> = {
-  value: 12000,
-  cite: {
+  transportWidth: {
     document: "BS 8666",
     edition: "2005",
-    clause: "Table 3, note 4",
+    clause: "bars for transport",
+    provenance: "memory",
+  },
+  stockLength: {
+    document: "BS 8666",
+    edition: "2005",
+    clause: "Table 3, note 4, which names 6 and 12 m as examples",
     provenance: "published",
     seen: "fendersteel.co.uk/codesbs2005notes.html",
   },
-};
-
-export const LARGEST_CURVE_FORMER: Cited<number> = {
-  value: 400,
-  cite: {
+  largestCurveFormer: {
     document: "BS 8666",
     edition: "2005",
     clause: "Table 3, note 3",

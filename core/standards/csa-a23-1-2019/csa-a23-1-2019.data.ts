@@ -44,7 +44,8 @@ const BENDS: Citation = {
   edition: "2019",
   clause: "bend diameters",
   provenance: "memory",
-  conflict: "recalled with little certainty: have them read in the standard before use",
+  conflict:
+    "recalled with little certainty: have them read in the standard before use; where no grade is said 400W is taken, the usual one, and the bends of 400R are larger",
 };
 
 /** A diameter between two bars takes the larger bar's. */
@@ -98,8 +99,8 @@ export const GRADES: readonly Grade[] = [
   { name: "400R", prefixes: [], yield: 400, cite: STEEL },
 ];
 
-/** The grade whose bends are the larger. */
-export const GRADE_UNSAID = { main: "400R", link: "400R" };
+/** What is usually rolled. */
+export const GRADE_UNSAID = { main: "400W", link: "400W" };
 
 export const LENGTH_ROUNDING: LengthRounding = {
   step: 5,

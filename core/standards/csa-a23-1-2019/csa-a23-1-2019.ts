@@ -1,42 +1,26 @@
-import type { StandardTables } from "../shared/standard-tables";
+import { defineStandard } from "../shared/define-standard";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./csa-a23-1-2019.data";
 
 /** CSA A23.1:2019 with metric bars of CSA G30.18; bend diameters recalled with little certainty; shapes as paths. */
-export const CSA_A23_1_2019: StandardTables = {
+export const CSA_A23_1_2019 = defineStandard({
   id: "CSA-A23.1:2019",
   title: "CSA A23.1:2019 Concrete materials and methods, with the bars of CSA G30.18",
-  unit: "mm",
   names: ["CSA-A23.1", "A23.1"],
   bars: [data.BARS, data.LARGE_BARS],
   sizesInMillimetres: false,
   grades: data.GRADES,
   gradeUnsaid: data.GRADE_UNSAID,
-  uses: ["main", "link"],
   formers: [data.FORMERS],
-  formulaRadii: null,
   endLegs: [data.END_LEGS],
   hooks: [data.HOOKS],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
-  dimensionStep: null,
-  straightBetweenBends: null,
-  manyBends: null,
-  tolerances: null,
-  coldBending: null,
-  rebending: null,
-  supply: {
-    straightSupplyRadius: null,
-    transportWidth: null,
-    stockLength: data.STOCK_LENGTH,
-    largestCurveFormer: null,
-  },
-  siteDeductions: null,
-  testMandrels: [],
+  stockLength: data.STOCK_LENGTH,
   notHeld: [
     "shape types: bars are written as paths",
     "stirrups above 15M",
     "coated bars",
     "tolerances, temperature and re-bending limits",
   ],
-};
+});

@@ -3,7 +3,13 @@ import type { Grade, LengthRounding } from "../port";
 import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
-  cite: { document: "DIN 488-2", edition: "2009", clause: "bar table", provenance: "memory" },
+  cite: {
+    document: "DIN 488-2",
+    edition: "2009",
+    clause: "bar table",
+    provenance: "published",
+    seen: "suelzle-stahlpartner.de Bewehrungsdraht",
+  },
   rows: [
     { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },
     { size: "8", diameter: 8, area: 50.3, massPerMetre: 0.395 },
@@ -11,6 +17,12 @@ export const BARS: PrintedTable<BarRow> = {
     { size: "12", diameter: 12, area: 113, massPerMetre: 0.888 },
     { size: "14", diameter: 14, area: 154, massPerMetre: 1.21 },
     { size: "16", diameter: 16, area: 201, massPerMetre: 1.58 },
+  ],
+};
+
+export const LARGE_BARS: PrintedTable<BarRow> = {
+  cite: { document: "DIN 488-2", edition: "2009", clause: "bar table", provenance: "memory" },
+  rows: [
     { size: "20", diameter: 20, area: 314, massPerMetre: 2.47 },
     { size: "25", diameter: 25, area: 491, massPerMetre: 3.85 },
     { size: "28", diameter: 28, area: 616, massPerMetre: 4.83 },

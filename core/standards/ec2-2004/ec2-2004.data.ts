@@ -65,12 +65,22 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 };
 
 export const HOOKS: PrintedTable<HookRow> = {
-  cite: { document: "EN 1992-1-1", edition: "2004", clause: "Figures 8.1 and 8.5", provenance: "memory" },
+  cite: {
+    document: "EN 1992-1-1",
+    edition: "2004",
+    clause: "Figure 8.5",
+    provenance: "published",
+    seen: "eurocode.us 5.2.5(3), the text of ENV 1992-1-1: 10d and 70 mm at 90 degrees, 5d and 50 mm at 135 and 180",
+  },
   rows: [
     { uses: ["link"], turns: [90], extensionPerDiameter: 10, leastExtension: 70 },
     { uses: ["link"], turns: [135, 180], extensionPerDiameter: 5, leastExtension: 50 },
-    { turns: [90, 135, 180], extensionPerDiameter: 5 },
   ],
+};
+
+export const MAIN_HOOKS: PrintedTable<HookRow> = {
+  cite: { document: "EN 1992-1-1", edition: "2004", clause: "Figure 8.1", provenance: "memory" },
+  rows: [{ turns: [90, 135, 180], extensionPerDiameter: 5 }],
 };
 
 const BAR_GRADES: Grade["cite"] = {

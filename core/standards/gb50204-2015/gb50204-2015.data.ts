@@ -3,7 +3,13 @@ import type { Grade, LengthRounding } from "../port";
 import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
-  cite: { document: "GB/T 1499.2", edition: "2018", clause: "bar table", provenance: "memory" },
+  cite: {
+    document: "GB/T 1499.2",
+    edition: "2018",
+    clause: "bar table; areas to 12 and from 36 mm pi d2/4",
+    provenance: "published",
+    seen: "tianhewen.com answer 11928; doczj.com 139143562",
+  },
   rows: [
     { size: "6", diameter: 6, area: 28.27, massPerMetre: 0.222 },
     { size: "8", diameter: 8, area: 50.27, massPerMetre: 0.395 },

@@ -1,42 +1,26 @@
-import type { StandardTables } from "../shared/standard-tables";
+import { defineStandard } from "../shared/define-standard";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./gb50204-2015.data";
 
 /** GB 50204-2015 with the bars of GB/T 1499.2: formers by grade; shapes as paths. */
-export const GB50204_2015: StandardTables = {
+export const GB50204_2015 = defineStandard({
   id: "GB50204:2015",
   title: "GB 50204-2015 Acceptance of concrete structures, with the bars of GB/T 1499.2",
-  unit: "mm",
   names: ["GB50204"],
   bars: [data.BARS],
-  sizesInMillimetres: true,
   grades: data.GRADES,
   gradeUnsaid: data.GRADE_UNSAID,
   uses: ["main", "link", "frame corner"],
   formers: [data.FORMERS],
-  formulaRadii: null,
   endLegs: [data.END_LEGS, data.LINK_END_LEGS],
   hooks: [data.HOOKS, data.MORE_HOOKS],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
-  dimensionStep: null,
-  straightBetweenBends: null,
-  manyBends: null,
-  tolerances: null,
-  coldBending: null,
-  rebending: null,
-  supply: {
-    straightSupplyRadius: null,
-    transportWidth: null,
-    stockLength: data.STOCK_LENGTH,
-    largestCurveFormer: null,
-  },
-  siteDeductions: null,
-  testMandrels: [],
+  stockLength: data.STOCK_LENGTH,
   notHeld: [
     "shape codes: bars are written as paths",
     "a link bend's least of the enclosed bar's diameter: ask for the bar inside",
     "tolerances, temperature and re-bending limits",
     "coated bars",
   ],
-};
+});

@@ -1,8 +1,15 @@
-import type { Cited, PrintedTable } from "../citation";
+import type { Citation, Cited, PrintedTable } from "../citation";
 import type { LengthRounding, SiteDeductions } from "../port";
 import type { HookRow } from "../shared/standard-tables";
 
-/** In bar diameters; a hook adds 9d on most pages, 10d on others, and 75 mm at least. */
+const HOOK_180: Citation = {
+  document: "Indian site practice, hook allowances",
+  provenance: "published",
+  seen: "civilsnapshot.com important-standards-used-in-bends-hooks: 9d or 75 mm",
+  conflict: "others add 10d",
+};
+
+/** In bar diameters. 4d is the former whose right angle costs about the 2d that is deducted. */
 export const SITE_DEDUCTIONS: Cited<SiteDeductions> = {
   value: {
     bends: [
@@ -12,16 +19,30 @@ export const SITE_DEDUCTIONS: Cited<SiteDeductions> = {
       {
         angle: 180,
         perDiameter: 4,
-        cite: { document: "Indian site practice, 180 degrees", provenance: "common practice" },
+        cite: {
+          document: "Indian site practice, 180 degrees",
+          provenance: "common practice",
+          conflict: "wecivilengineers.wordpress.com deducts 1d; 4d, that goes on as 1d, 2d, 3d do, is held",
+        },
       },
     ],
-    hook: { perDiameter: 9, perDiameterElsewhere: 10, least: 75 },
+    hooks: [
+      {
+        turn: 90,
+        perDiameter: 9,
+        cite: { document: "Indian site practice, taken as the hook of 180", provenance: "common practice" },
+      },
+      { turn: 135, perDiameter: 10 },
+      { turn: 180, perDiameter: 9, cite: HOOK_180 },
+    ],
+    leastHook: 75,
+    formerPerDiameter: 4,
   },
   cite: {
     document: "Indian site practice",
     clause: "bend deductions and hook allowances",
     provenance: "published",
-    seen: "most Indian teaching pages on bar bending schedules, such as wecivilengineers.wordpress.com 2018/09/07 and sketchup3dconstruction.com",
+    seen: "wecivilengineers.wordpress.com 2018/09/07; sketchup3dconstruction.com; civiltutorofficial, paramvisions, civilatwork: worked links with 10d for 135 degrees",
     conflict:
       "not in IS 2502, and not geometry: only 2d for 90 degrees is near it, for legs to the outside; with legs to the centre line each bend is cut about 0.9d short",
   },

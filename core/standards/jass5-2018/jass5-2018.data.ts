@@ -35,7 +35,13 @@ export const LARGE_BARS: PrintedTable<BarRow> = {
 
 /** Inside diameters; d is the number in the bar's name. */
 export const FORMERS: PrintedTable<FormerRow> = {
-  cite: { document: "JASS 5", edition: "2018", clause: "bending of bars", provenance: "memory" },
+  cite: {
+    document: "JASS 5",
+    edition: "2018",
+    clause: "bending of bars",
+    provenance: "published",
+    seen: "sekokan2.work post-1424",
+  },
   rows: [
     { grades: ["SD295", "SD345", "SR235", "SR295"], upToSize: "D16", perDiameter: 3 },
     { grades: ["SD295", "SD345", "SR235", "SR295"], upToSize: "D41", perDiameter: 4 },
@@ -61,12 +67,22 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 };
 
 export const HOOKS: PrintedTable<HookRow> = {
-  cite: TAILS,
+  cite: {
+    document: "JASS 5",
+    edition: "2018",
+    clause: "straight after a bend",
+    provenance: "published",
+    seen: "kenchikushi.support 1-5-25081 (180); sakuyukai.jp 2020/06/02 (135)",
+  },
   rows: [
     { turns: [180], extensionPerDiameter: 4 },
     { turns: [135], extensionPerDiameter: 6 },
-    { turns: [90], extensionPerDiameter: 8 },
   ],
+};
+
+export const RIGHT_ANGLE_HOOKS: PrintedTable<HookRow> = {
+  cite: TAILS,
+  rows: [{ turns: [90], extensionPerDiameter: 8 }],
 };
 
 const STEEL: Citation = { document: "JIS G 3112", provenance: "memory" };
@@ -88,10 +104,22 @@ export const LENGTH_ROUNDING: LengthRounding = {
   cite: { document: "JASS 5 prints no step", provenance: "common practice" },
 };
 
-/** Of bars as delivered; each further metre adds 5 mm, to 120 mm at most. */
+/** The first line is of bars as delivered (JIS G 3112): each further metre adds 5 mm, to 120 mm at most. */
 export const TOLERANCES: Cited<readonly ToleranceRow[]> = {
-  value: [{ applies: "delivered length", upTo: 7000, plus: 40, minus: 0 }],
-  cite: { document: "JIS G 3112", clause: "length", provenance: "published", seen: "sankoseiko.co.jp" },
+  value: [
+    { applies: "delivered length", upTo: 7000, plus: 40, minus: 0 },
+    { applies: "cut length", upTo: Infinity, plus: 20, minus: 20 },
+    { applies: "bent dimension", upTo: Infinity, plus: 15, minus: 15 },
+    { applies: "bent dimension, D29 and larger", upTo: Infinity, plus: 20, minus: 20 },
+    { applies: "link dimension", upTo: Infinity, plus: 5, minus: 5 },
+  ],
+  cite: {
+    document: "JASS 5",
+    edition: "2018",
+    clause: "fabrication tolerances; delivered length by JIS G 3112",
+    provenance: "published",
+    seen: "sekokan2.work post-1424 (main bars to D25, D29 to D41, links, total length); sankoseiko.co.jp (delivered)",
+  },
 };
 
 export const STOCK_LENGTH: Cited<number> = {

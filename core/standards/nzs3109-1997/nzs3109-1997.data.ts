@@ -47,7 +47,8 @@ const ENDS: Citation = {
 export const END_LEGS: PrintedTable<EndLegRow> = {
   cite: ENDS,
   rows: [
-    { uses: ["link"], straightPerDiameter: 8, conflict: "recalled as 6d and as 8d: the longer is held" },
+    { uses: ["link"], grades: ["300 plain", "500 plain"], straightPerDiameter: 8 },
+    { uses: ["link"], straightPerDiameter: 6 },
     { uses: ["main"], straightPerDiameter: 12 },
   ],
 };
@@ -55,12 +56,8 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 export const HOOKS: PrintedTable<HookRow> = {
   cite: ENDS,
   rows: [
-    {
-      uses: ["link"],
-      turns: [135],
-      extensionPerDiameter: 8,
-      conflict: "recalled as 6d and as 8d: the longer is held",
-    },
+    { uses: ["link"], turns: [135], grades: ["300 plain", "500 plain"], extensionPerDiameter: 8 },
+    { uses: ["link"], turns: [135], extensionPerDiameter: 6 },
     { turns: [180], extensionPerDiameter: 4, leastExtension: 65 },
     { turns: [90], extensionPerDiameter: 12 },
   ],

@@ -1,42 +1,27 @@
-import type { StandardTables } from "../shared/standard-tables";
+import { defineStandard } from "../shared/define-standard";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./nzs3109-1997.data";
 
 /** NZS 3109:1997 Table 3.1 with hooks of NZS 3101; shapes as paths. */
-export const NZS3109_1997: StandardTables = {
+export const NZS3109_1997 = defineStandard({
   id: "NZS3109:1997",
   title: "NZS 3109:1997 Concrete construction, with the bars of AS/NZS 4671",
-  unit: "mm",
   names: ["NZS3109"],
   bars: [data.BARS],
-  sizesInMillimetres: true,
   grades: data.GRADES,
   gradeUnsaid: data.GRADE_UNSAID,
-  uses: ["main", "link"],
   formers: [data.FORMERS],
-  formulaRadii: null,
   endLegs: [data.END_LEGS],
   hooks: [data.HOOKS],
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
-  dimensionStep: null,
-  straightBetweenBends: null,
-  manyBends: null,
-  tolerances: null,
   coldBending: data.COLD_BENDING,
   rebending: data.REBENDING,
-  supply: {
-    straightSupplyRadius: null,
-    transportWidth: null,
-    stockLength: data.STOCK_LENGTH,
-    largestCurveFormer: null,
-  },
-  siteDeductions: null,
-  testMandrels: [],
+  stockLength: data.STOCK_LENGTH,
   notHeld: [
     "shape codes: bars are written as paths",
     "stirrups and ties above 24 mm",
     "galvanized bars and mesh (NZS 3109, 3.3)",
     "tolerances",
   ],
-};
+});

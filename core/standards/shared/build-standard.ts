@@ -41,6 +41,7 @@ export function buildStandard(tables: StandardTables): Standard {
   return {
     id: tables.id,
     title: tables.title,
+    caution: tables.caution,
     unit: tables.unit,
     bars,
     grades: tables.grades,
@@ -49,7 +50,10 @@ export function buildStandard(tables: StandardTables): Standard {
     former: ({ diameter, use, coating, grade }) => former(diameter, use, coating, grade),
     formulaRadius: (diameter, use, grade) => formulaRadius(diameter, use, undefined, grade),
     endLeg: (diameter, use, grade) => endLeg(diameter, use, undefined, grade),
-    hook: (turn, diameter, use, grade) => hooks.get(turn)!(diameter, use, undefined, grade),
+    hook: (turn, diameter, use, grade, given) =>
+      given === undefined
+        ? hooks.get(turn)!(diameter, use, undefined, grade)
+        : findHook(turn, question(diameter, use, undefined, grade), tables, bars, given),
     shapes: new Map(tables.shapes.map((shape) => [shape.code, shape])),
     lengthRounding: { ...tables.lengthRounding, step: mm(tables.lengthRounding.step) },
     dimensionStep: inMillimetres(tables.dimensionStep),
@@ -68,9 +72,9 @@ export function buildStandard(tables: StandardTables): Standard {
     rebending: tables.rebending,
     supply: {
       straightSupplyRadius: (diameter) => inMillimetres(straightSupplyRadius(tables, diameter)),
-      transportWidth: inMillimetres(tables.supply.transportWidth),
-      stockLength: inMillimetres(tables.supply.stockLength),
-      largestCurveFormer: inMillimetres(tables.supply.largestCurveFormer),
+      transportWidth: inMillimetres(tables.transportWidth),
+      stockLength: inMillimetres(tables.stockLength),
+      largestCurveFormer: inMillimetres(tables.largestCurveFormer),
     },
     siteDeductions: tables.siteDeductions,
   };
@@ -90,9 +94,12 @@ function findFormulaRadius(
   return isRefusal(least) ? least : { value: least.value / 2, cite: least.cite };
 }
 
-function straightSupplyRadius({ supply }: StandardTables, diameter: number): Cited<number> | null {
-  const row = supply.straightSupplyRadius?.rows.find((one) => one.diameter === diameter);
-  return row === undefined ? null : { value: row.radius, cite: supply.straightSupplyRadius!.cite };
+function straightSupplyRadius(
+  { straightSupplyRadius: table }: StandardTables,
+  diameter: number,
+): Cited<number> | null {
+  const row = table?.rows.find((one) => one.diameter === diameter);
+  return table === null || row === undefined ? null : { value: row.radius, cite: table.cite };
 }
 
 type Answer<Value> = (diameter: number, use: Use, coating?: string, grade?: string) => Value;

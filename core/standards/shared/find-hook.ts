@@ -23,12 +23,11 @@ export function findHook(
   question: FormerQuestion,
   tables: StandardTables,
   bars: readonly Bar[],
+  given?: number,
 ): Cited<Hook> | Refusal {
   const { diameter } = question;
   const use = resolveUse(question.use, tables);
   if (isRefusal(use)) return use;
-  const least = findFormer(question, tables, bars);
-  if (isRefusal(least)) return least;
   const grade = resolveGrade(question.grade, use, tables);
   if (isRefusal(grade)) return grade;
   for (const { cite, rows } of tables.hooks) {
@@ -36,13 +35,27 @@ export function findHook(
       (one) => one.turns.includes(turn) && fitsCondition(one, { diameter, use, grade }, bars),
     );
     if (row === undefined) continue;
-    const former = least.value;
+    const former = given ?? formerOf(row, question, tables, bars);
+    if (isRefusal(former)) return former;
     const extension = extensionOf(row, turn, question, former, tables, bars);
     return isRefusal(extension)
       ? extension
       : { value: { turn, former, extension }, cite: rowCitation(cite, row) };
   }
   return hookNotHeld({ standard: tables.id, turn, diameter, use });
+}
+
+function formerOf(
+  { formerPerDiameter }: HookRow,
+  question: FormerQuestion,
+  tables: StandardTables,
+  bars: readonly Bar[],
+): number | Refusal {
+  if (formerPerDiameter !== undefined) {
+    return exactProduct(formerPerDiameter, multipleBase(question.diameter, tables, bars));
+  }
+  const least = findFormer(question, tables, bars);
+  return isRefusal(least) ? least : least.value;
 }
 
 function extensionOf(

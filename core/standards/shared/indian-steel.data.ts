@@ -34,31 +34,47 @@ export const BARS: PrintedTable<BarRow> = {
   ],
 };
 
-/** Twice the k of Table II, which the printed hook and bend allowances confirm as an inside radius of k d. */
-export const FORMERS: PrintedTable<FormerRow> = {
+/**
+ * Twice the k of Table II, which the printed hook and bend allowances confirm as an inside radius of k d.
+ * The table speaks of hooks and bends that anchor an end, and of the steels of its year: links and the hot
+ * rolled and quenched grades of today are no matter of it.
+ */
+export const ANCHORAGE_FORMERS: PrintedTable<FormerRow> = {
   cite: {
     document: "IS 2502",
     edition: "1963",
-    clause: "Table II",
+    clause: "Table II, k of hooks and bends that anchor an end, taken for every bend of the bar",
     provenance: "derived",
     seen: "lecture set CE 402, scribd 104139938, with scrambled text (k, H, B)",
   },
   rows: [
-    { grades: ["mild steel"], below: 25, perDiameter: 4 },
+    { uses: ["main"], grades: ["mild steel"], below: 25, perDiameter: 4 },
     {
+      uses: ["main"],
       grades: ["mild steel"],
       perDiameter: 6,
-      conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held",
+      conflict:
+        "at 25 mm exactly the page is silent, and it is recalled as above 25: this, of 25 and over, is held",
     },
-    { grades: ["medium tensile"], below: 25, perDiameter: 6 },
+    { uses: ["main"], grades: ["medium tensile"], below: 25, perDiameter: 6 },
     {
+      uses: ["main"],
       grades: ["medium tensile"],
       perDiameter: 8,
-      conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held",
+      conflict:
+        "at 25 mm exactly the page is silent, and it is recalled as above 25: this, of 25 and over, is held",
     },
-    { below: 25, perDiameter: 8 },
-    { perDiameter: 12, conflict: "at 25 mm exactly the page is silent: this, of 25 and over, is held" },
   ],
+};
+
+/** Above 20 mm the bar's own bend test is on 5d, so that 4d is not called safe there. */
+export const USUAL_FORMERS: PrintedTable<FormerRow> = {
+  cite: {
+    document: "Indian yards",
+    clause: "4d up to 20 mm, as the bend test of IS 1786 has; no document for links and Fe 500 was read",
+    provenance: "common practice",
+  },
+  rows: [{ upTo: 20, perDiameter: 4 }],
 };
 
 export const END_LEGS: PrintedTable<EndLegRow> = {
@@ -72,11 +88,20 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 };
 
 export const LINK_END_LEGS: PrintedTable<EndLegRow> = {
-  cite: { document: "IS 456", edition: "2000", clause: "26.2.2.4 b)", provenance: "memory" },
+  cite: {
+    document: "IS 456",
+    edition: "2000",
+    clause: "26.2.2.4 b)",
+    provenance: "published",
+    seen: "civilsnapshot.com anchoring-shear-reinforcement; civilengineeringtopics.com",
+  },
   rows: [{ uses: ["link"], straightPerDiameter: 8 }],
 };
 
-/** Hook H and bend B: the straight is 4d, and neither adds less than 75 mm. */
+/**
+ * Hook H and bend B that anchor an end, about the former of that table's k: the straight is 4d, and neither
+ * adds less than 75 mm. At 25 mm exactly the page is silent.
+ */
 export const HOOKS: PrintedTable<HookRow> = {
   cite: {
     document: "IS 2502",
@@ -85,17 +110,76 @@ export const HOOKS: PrintedTable<HookRow> = {
     provenance: "derived",
     seen: "lecture set CE 402, scribd 104139938 (H, B, least 75 mm)",
   },
-  rows: [{ uses: ["main"], turns: [90, 180], extensionPerDiameter: 4, leastAllowance: 75 }],
+  rows: [
+    {
+      uses: ["main"],
+      turns: [90, 180],
+      grades: ["mild steel"],
+      below: 25,
+      formerPerDiameter: 4,
+      extensionPerDiameter: 4,
+      leastAllowance: 75,
+    },
+    {
+      uses: ["main"],
+      turns: [90, 180],
+      grades: ["mild steel"],
+      formerPerDiameter: 6,
+      extensionPerDiameter: 4,
+      leastAllowance: 75,
+    },
+    {
+      uses: ["main"],
+      turns: [90, 180],
+      grades: ["medium tensile"],
+      below: 25,
+      formerPerDiameter: 6,
+      extensionPerDiameter: 4,
+      leastAllowance: 75,
+    },
+    {
+      uses: ["main"],
+      turns: [90, 180],
+      grades: ["medium tensile"],
+      formerPerDiameter: 8,
+      extensionPerDiameter: 4,
+      leastAllowance: 75,
+    },
+    {
+      uses: ["main"],
+      turns: [90, 180],
+      below: 25,
+      formerPerDiameter: 8,
+      extensionPerDiameter: 4,
+      leastAllowance: 75,
+    },
+    { uses: ["main"], turns: [90, 180], formerPerDiameter: 12, extensionPerDiameter: 4, leastAllowance: 75 },
+  ],
 };
 
 export const LINK_HOOKS: PrintedTable<HookRow> = {
   cite: {
-    document: "IS 456:2000, 26.2.2.4 b) and IS 13920:2016",
-    clause: "link hooks",
-    provenance: "memory",
+    document: "IS 456",
+    edition: "2000",
+    clause: "26.2.2.4 b)",
+    provenance: "published",
+    seen: "civilsnapshot.com anchoring-shear-reinforcement; civilengineeringtopics.com",
   },
   rows: [
     { uses: ["link"], turns: [90], extensionPerDiameter: 8 },
+    { uses: ["link"], turns: [180], extensionPerDiameter: 4 },
+  ],
+};
+
+export const SEISMIC_LINK_HOOKS: PrintedTable<HookRow> = {
+  cite: {
+    document: "IS 13920",
+    edition: "2016",
+    clause: "link hooks",
+    provenance: "published",
+    seen: "scribd 705306520",
+  },
+  rows: [
     {
       uses: ["link"],
       turns: [135],
@@ -103,7 +187,6 @@ export const LINK_HOOKS: PrintedTable<HookRow> = {
       leastExtension: 65,
       conflict: "6d and 65 mm in IS 13920 of 2016, 10d and 75 mm before: 2016 is held",
     },
-    { uses: ["link"], turns: [180], extensionPerDiameter: 4 },
   ],
 };
 

@@ -86,6 +86,8 @@ export interface EndLegRow extends BarCondition {
 
 export interface HookRow extends BarCondition {
   readonly turns: readonly HookTurn[];
+  /** the hook's own former, in diameters; the least of the bar where it is left out */
+  readonly formerPerDiameter?: number;
   readonly extensionPerDiameter?: number;
   /** in the standard's unit */
   readonly leastExtension?: number;
@@ -97,13 +99,6 @@ export interface HookRow extends BarCondition {
   readonly endLegOf?: Use;
 }
 
-interface SupplyTables {
-  readonly straightSupplyRadius: PrintedTable<RadiusRow> | null;
-  readonly transportWidth: Cited<number> | null;
-  readonly stockLength: Cited<number> | null;
-  readonly largestCurveFormer: Cited<number> | null;
-}
-
 /**
  * Everything held of one document and edition, as data; `buildStandard` answers from it. Lengths are
  * in the standard's unit, except bar diameters in conditions, which are mm.
@@ -111,6 +106,8 @@ interface SupplyTables {
 export interface StandardTables {
   readonly id: string;
   readonly title: string;
+  /** what whoever relies on this edition must know first */
+  readonly caution: string | null;
   readonly unit: LengthUnit;
   /** other names that the document goes by, without edition */
   readonly names: readonly string[];
@@ -137,7 +134,10 @@ export interface StandardTables {
   readonly tolerances: Cited<readonly ToleranceRow[]> | null;
   readonly coldBending: Cited<number> | null;
   readonly rebending: Cited<string> | null;
-  readonly supply: SupplyTables;
+  readonly straightSupplyRadius: PrintedTable<RadiusRow> | null;
+  readonly transportWidth: Cited<number> | null;
+  readonly stockLength: Cited<number> | null;
+  readonly largestCurveFormer: Cited<number> | null;
   readonly siteDeductions: Cited<SiteDeductions> | null;
   readonly testMandrels: readonly PrintedTable<TestMandrelRow>[];
   /** what the document has and this folder does not hold */

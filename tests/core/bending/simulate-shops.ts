@@ -1,5 +1,5 @@
 import { calibrate } from "../../../core/bending/calibrate";
-import { compensatedAngle, plainAngle } from "../../../core/bending/compensated-angle";
+import { compensatedAngle } from "../../../core/bending/compensated-angle";
 import type { Trial } from "../../../core/bending/trial";
 import { isRefusal } from "../../../core/units/refusal";
 import { simulatedShop, trialOf } from "./simulated-shop";
@@ -73,8 +73,9 @@ function runShop(
     const told = compensatedAngle(calibrate([...log, ...byFit]), question);
     if (isRefusal(told)) throw new Error("the simulation asked for no bend");
     const bentTo = Math.round(told.angle);
-    const plainTold = plainAngle(calibrate(byPlain), question);
-    const plainBentTo = isRefusal(plainTold) ? null : Math.round(plainTold);
+    // the rule itself, however far from what was tried it is carried
+    const springback = calibrate(byPlain).groups[0]?.plain ?? null;
+    const plainBentTo = springback === null ? null : Math.round(wanted + springback);
     for (let bar = 0; bar < BARS; bar += 1) {
       const released = bentTo - shop.bendOneBar(own, bentTo, shop.newHeat());
       const reading = shop.read(released, { blunders: false }) - (bentTo - told.angle);

@@ -44,6 +44,10 @@ const bend = (turn: number, radius: number): Corner => ({ turn, radius });
 const crankHeight = (dims: Dims, d: number, r: number, t: number) =>
   height([dims["A"]!, dims["B"]!, dims["C"]!], [bend(t, r), bend(-t, r)], d);
 
+/** Overall height of the sloping end A over the straight B. */
+const slopingEnd = (dims: Dims, d: number, r: number, t: number) =>
+  height([dims["B"]!, dims["A"]!], [bend(t, r)], d);
+
 /** The courses of BS 8666 Table 3, written by hand from the words of the table (the drawings: from memory). */
 const COURSES: Readonly<Record<string, Course>> = {
   "00": { legs: "A", corners: turns() },
@@ -80,12 +84,12 @@ const COURSES: Readonly<Record<string, Course>> = {
   "27": {
     legs: "A B C",
     corners: (_, __, r, t) => [bend(t, r), bend(90, r)],
-    slope: { dim: "D", measure: ({ A, B, C }, d, r, t) => rise([A!, B!, C!], [bend(t, r), bend(90, r)], d) },
+    slope: { dim: "D", measure: slopingEnd },
   },
   "28": {
     legs: "A B C",
     corners: (_, __, r, t) => [bend(t, r), bend(-90, r)],
-    slope: { dim: "D", measure: ({ A, B, C }, d, r, t) => rise([A!, B!, C!], [bend(t, r), bend(-90, r)], d) },
+    slope: { dim: "D", measure: slopingEnd },
   },
   "29": {
     legs: "A B C",

@@ -178,6 +178,8 @@ describe("hooks and end legs from memory", () => {
     ["CSA-A23.1:2019", 180, "10M", "main", 60],
     ["CSA-A23.1:2019", 90, "15M", "main", 192],
     ["CSA-A23.1:2019", 135, "15M", "link", 96],
+    // NZS 3101 8.4.2.1: 6d for deformed bars, 8d for plain ones
+    ["NZS3109:1997", 135, 10, "link", 60],
     ["NZS3109:1997", 180, 12, "main", 65],
     ["NZS3109:1997", 90, 12, "main", 144],
     ["JASS5:2018", 180, "D16", "main", 64],
@@ -199,6 +201,20 @@ describe("hooks and end legs from memory", () => {
     // ACI main #8: 12 in + 3 in + 1 in
     expect(endLeg("ACI318:2019", "#8").outside).toBeCloseTo(16 * IN, 9);
     expect(endLeg("ACI318:2019", "#8").straight).toBeCloseTo(12 * IN, 9);
+  });
+
+  it("NZS3109:1997: a link of plain bar has 8d, of deformed bar 6d", () => {
+    const standard = heldStandard("NZS3109:1997");
+    expect(answered(standard.hook(135, 10, "link", "R")).value.extension).toBe(80);
+    expect(answered(standard.hook(135, 10, "link", "HD")).value.extension).toBe(60);
+    expect(answered(standard.endLeg(10, "link", "D")).value.straight).toBe(60);
+  });
+
+  it("takes a former that is given where the document holds none", () => {
+    // 25 mm of Fe 500 about 100 mm: an 8d link hook needs no other figure
+    const given = answered(heldStandard("IS2502:1963").hook(90, 25, "link", "Fe 500", 100));
+    expect(given.value).toEqual({ turn: 90, former: 100, extension: 200 });
+    expect(refused(heldStandard("IS2502:1963").hook(90, 25, "link", "Fe 500")).kind).toBe("not-held");
   });
 
   // SANS 282, from memory: mild steel bends round 4d, high yield round 6d, and 4d of straight follow

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { PrintedTable } from "../../../core/standards/citation";
-import type { FormerQuestion } from "../../../core/standards/index";
+import { type FormerQuestion, STANDARD_IDS } from "../../../core/standards/index";
 import type { FormerRow, TestMandrelRow } from "../../../core/standards/shared/standard-tables";
+import { isRefusal } from "../../../core/units/refusal";
 import { answered, heldStandard, refused } from "../../_support/held-standard";
 import { printedTable } from "../../_support/printed-table";
 
@@ -165,11 +166,26 @@ describe("fabrication formers as their pages print them", () => {
     [25, "mild steel", 6],
     [20, "medium tensile", 6],
     [28, "medium tensile", 8],
-    [16, "Fe 500", 8],
-    [32, "Fe415", 12],
-    [25, "T", 12],
   ])("IS2502:1963: %i mm of %s bends round %i diameters", (d, grade, multiple) => {
     expect(former("IS2502:1963", d, "main", { grade }).value).toBe(multiple * d);
+  });
+
+  // common practice in India; IS 1786 tests Fe 500 on 4d up to 20 mm and on 5d above
+  it.each<[number, string, string | undefined]>([
+    [8, "link", undefined],
+    [12, "link", "mild steel"],
+    [16, "main", "Fe 500"],
+    [20, "main", undefined],
+  ])("IS2502:1963: %i mm, %s, %s, bends round 4 diameters, as yards do and no page says", (d, use, grade) => {
+    const answer = former("IS2502:1963", d, use, grade === undefined ? {} : { grade });
+    expect(answer).toMatchObject({ value: 4 * d, cite: { provenance: "common practice" } });
+  });
+
+  it.each([25, 32])("IS2502:1963: no least former of %i mm is called safe", (diameter) => {
+    for (const id of ["IS2502:1963", "INDIA-SITE"]) {
+      const { kind, text } = refused(heldStandard(id).former({ diameter, use: "main", grade: "Fe 500" }));
+      expect([kind, text]).toEqual(["not-held", expect.stringContaining("give the former yourself")]);
+    }
   });
 
   // from memory: JASS 5; d is the number in the bar's name
@@ -208,8 +224,9 @@ describe("fabrication formers as their pages print them", () => {
     expect(former("CSA-A23.1:2019", size, use, { grade }).value).toBe(m);
   });
 
-  it("CSA-A23.1:2019: where no grade is said the larger figure is taken", () => {
-    expect(former("CSA-A23.1:2019", "20M").value).toBe(120);
+  it("CSA-A23.1:2019: where no grade is said 400W is taken, the usual one, and 400R is named", () => {
+    expect(former("CSA-A23.1:2019", "20M").value).toBe(100);
+    expect(former("CSA-A23.1:2019", "20M").cite.conflict).toContain("400R");
   });
 
   // from memory: SANS 282, standard radii 2d and 3d
@@ -227,7 +244,7 @@ describe("what is in doubt", () => {
     expect(former("ACI318:2019", "#8").cite.conflict).toBeUndefined();
     expect(former("ACI318:2019", "#9").cite.conflict).toContain("9.5");
     expect(former("IS2502:1963", 20).cite.conflict).toBeUndefined();
-    expect(former("IS2502:1963", 25).cite.conflict).toContain("silent");
+    expect(former("IS2502:1963", 25, "main", { grade: "mild steel" }).cite.conflict).toContain("silent");
   });
 
   it("keeps what is in doubt about the whole table beside it", () => {
@@ -300,8 +317,12 @@ describe("test mandrels", () => {
     expect(answered(heldStandard("BS8666:2005").former(question)).value).toBe(64);
   });
 
-  // Fe 500 is tested round 4d and built round 8d; SD345 is tested round 2 x 1.5d and built round 3d
   it("are not what FORMER answers with", () => {
-    expect(former("IS2502:1963", 16, "main", { grade: "Fe 500" }).value).not.toBe(4 * 16);
+    for (const id of STANDARD_IDS) {
+      for (const { diameter } of heldStandard(id).bars) {
+        const answer = heldStandard(id).former({ diameter, use: "main" });
+        if (!isRefusal(answer)) expect(answer.cite.clause ?? "").not.toMatch(/^(bend|rebend) test/);
+      }
+    }
   });
 });

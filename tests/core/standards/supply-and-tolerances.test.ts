@@ -106,7 +106,13 @@ describe("limits of other documents", () => {
       // common practice, not on those pages
       [180, 4],
     ]);
-    expect(siteDeductions?.value.hook).toEqual({ perDiameter: 9, perDiameterElsewhere: 10, least: 75 });
+    // wecivilengineers, sketchup3dconstruction: 10d at 135; civilsnapshot: 9d or 75 mm
+    expect(siteDeductions?.value.hooks.map(({ turn, perDiameter }) => [turn, perDiameter])).toEqual([
+      [90, 9],
+      [135, 10],
+      [180, 9],
+    ]);
+    expect(siteDeductions?.value.leastHook).toBe(75);
     expect(lengthRounding.step).toBe(0);
     for (const id of STANDARD_IDS.filter((other) => other !== "INDIA-SITE")) {
       expect(heldStandard(id).siteDeductions).toBeNull();

@@ -1,29 +1,10 @@
-import type { Citation } from "../citation";
-import type { ShapeDefinition } from "../port";
+import type { ShapeRow } from "./shape-row";
 
-const TAKEN_OVER: Citation = {
-  document: "BS 8666",
-  edition: "2020",
-  clause: "Table 5, its 2005 text: the 2020 text was not seen",
-  provenance: "memory",
-};
-
-const RADII: Citation = {
-  document: "BS 8666",
-  edition: "2020",
-  clause: "Table 2, its 2005 text: the 2020 text was not seen",
-  provenance: "memory",
-};
-
-const LIMITS_DERIVED: Citation = {
-  document: "BS 8666",
-  edition: "2020",
-  clause: "Table 5",
-  provenance: "derived",
-};
-
-/** The shapes of BS 8666:2020, in the order of the table; dimensions overall to the outside of the bar. */
-export const SHAPES: readonly ShapeDefinition[] = [
+/**
+ * The shapes of BS 8666 since 2005, in the order of the table; dimensions overall to the outside of the bar.
+ * Formulas and limits are as its reproductions print them. No drawing was seen: the courses are recalled.
+ */
+export const BS8666_SHAPES: readonly ShapeRow[] = [
   {
     code: "00",
     words: "straight",
@@ -32,7 +13,6 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A",
     path: "A",
     limits: [],
-    cite: TAKEN_OVER,
   },
   {
     code: "01",
@@ -43,7 +23,6 @@ export const SHAPES: readonly ShapeDefinition[] = [
     path: "A",
     limits: [],
     formulaNote: "A is indicative: its tolerance is that of the product standard (note 4)",
-    cite: TAKEN_OVER,
   },
   {
     code: "11",
@@ -52,8 +31,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "B",
     formula: "A + (B) - 0.5r - d",
     path: "A +90 (B)",
-    limits: [{ text: "A, (B) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (B) >= P"],
   },
   {
     code: "12",
@@ -62,12 +40,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "B",
     formula: "A + (B) - 0.43R - 1.2d",
     path: "A +90rR (B)",
-    limits: [
-      { text: "A, (B) >= P", cite: TAKEN_OVER },
-      { text: "A, (B) >= R + 6d", cite: TAKEN_OVER },
-      { text: "R >= r", cite: RADII },
-    ],
-    cite: TAKEN_OVER,
+    limits: ["A, (B) >= P", "A, (B) >= R + 6d", "R >= r"],
   },
   {
     code: "13",
@@ -76,12 +49,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "C",
     formula: "A + 0.57B + (C) - 1.6d",
     path: "A +180r(B/2-d) (C)",
-    limits: [
-      { text: "B >= 2(r + d)", cite: TAKEN_OVER },
-      { text: "A, (C) >= P", cite: TAKEN_OVER },
-      { text: "A, (C) >= B/2 + 5d", cite: TAKEN_OVER },
-    ],
-    cite: TAKEN_OVER,
+    limits: ["B >= 2(r + d)", "A, (C) >= P", "A, (C) >= B/2 + 5d"],
   },
   {
     code: "14",
@@ -98,17 +66,11 @@ export const SHAPES: readonly ShapeDefinition[] = [
       path: "A +t (C)",
       angles: { t: { equation: "B = C sin t", from: 180, to: 90 } },
     },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1); the 4d is fair only near 110 degrees and legs to the meeting of the outside tangents",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 14, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict:
-        "whether A and C run to the meeting of the outside tangents or to the bend's extreme was not seen, and the two differ by several diameters: the extreme is taken, as for every bend above 90",
-    },
+    courseConflict:
+      "whether A and C run to the meeting of the outside tangents or to the bend's extreme was not seen, and the two differ by several diameters: the extreme is taken, as for every bend above 90",
   },
   {
     code: "15",
@@ -119,10 +81,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + (C)",
     path: "A +t (C)",
     angles: { t: { equation: "B = C sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "21",
@@ -131,8 +92,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "C",
     formula: "A + B + (C) - r - 2d",
     path: "A +90 B +90 (C)",
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (C) >= P"],
   },
   {
     code: "22",
@@ -141,21 +101,11 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "D",
     formula: "A + B + C + (D) - 1.5r - 3d",
     path: "A +90 B +180r(C/2-d) (D)",
-    limits: [
-      { text: "C >= 2(r + d)", cite: TAKEN_OVER },
-      { text: "A, (D) >= P", cite: TAKEN_OVER },
-      { text: "(D) >= C/2 + 5d", cite: TAKEN_OVER },
-    ],
+    limits: ["C >= 2(r + d)", "A, (D) >= P", "(D) >= C/2 + 5d"],
     formulaNote:
       "right only where C is 2(r + d): beyond it the printed length is about 0.43(C - 2(r + d)) longer than the bar",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 22, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict:
-        "the printed formula takes the half circle as two right angles; A + B + 0.57C + (D) - 0.43r - 2.8d is the geometry, and a form near it is believed to be what later text prints. The printed one is kept here, and the geometric length stands beside it",
-    },
+    formulaConflict:
+      "the printed formula takes the half circle as two right angles; A + B + 0.57C + (D) - 0.43r - 2.8d is the geometry, and a form near it is believed to be what later text prints. The printed one is kept here, and the geometric length stands beside it",
   },
   {
     code: "23",
@@ -164,8 +114,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "C",
     formula: "A + B + (C) - r - 2d",
     path: "A +90 B -90 (C)",
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (C) >= P"],
   },
   {
     code: "24",
@@ -176,14 +125,14 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + (C)",
     path: "A +t B +(90 - t) (C)",
     angles: { t: { equation: "D = B sin t", from: 0, to: 90 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 24, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict: "which projection of B is D and which is E was not seen: the length is the same either way",
+    otherReading: {
+      words: "D as the other projection of B",
+      path: "A +t B +(90 - t) (C)",
+      angles: { t: { equation: "D = B cos t", from: 90, to: 0 } },
     },
+    limits: ["A, (C) >= P"],
+    courseConflict:
+      "which projection of B is D and which is E was not seen: the length is the same either way",
   },
   {
     code: "25",
@@ -196,10 +145,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
       t: { equation: "C = A sin t + d cos t", from: 0, to: 90 },
       u: { equation: "D = B sin u + d cos u", from: 0, to: 90 },
     },
-    limits: [{ text: "A, B >= P", cite: TAKEN_OVER }],
+    limits: ["A, B >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1); where E is critical use 99 and make A or B free",
-    cite: TAKEN_OVER,
   },
   {
     code: "26",
@@ -209,36 +157,47 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + (C)",
     path: "A +t B -t (C)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "27",
-    words: "a slope, then a right angle the same way",
+    words: "a sloping end, a straight, then a right angle the same way",
     dims: ["A", "B", "C", "D"],
     free: "C",
     formula: "A + B + (C) - 0.5r - d",
     path: "A +t B +90 (C)",
-    angles: { t: { equation: "D = B sin t", from: 0, to: 90 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    angles: { t: { equation: "D = A sin t + d cos t", from: 0, to: 90 } },
+    otherReading: {
+      words: "B as the leg that slopes",
+      path: "A +t B +90 (C)",
+      angles: { t: { equation: "D = B sin t", from: 0, to: 90 } },
+    },
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
+    courseConflict:
+      "which leg slopes was not seen: A, an end leg, is taken, recalled twice over; B is the other reading",
   },
   {
     code: "28",
-    words: "a slope, then a right angle the other way",
+    words: "a sloping end, a straight, then a right angle the other way",
     dims: ["A", "B", "C", "D"],
     free: "C",
     formula: "A + B + (C) - 0.5r - d",
     path: "A +t B -90 (C)",
-    angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    angles: { t: { equation: "D = A sin t + d cos t", from: 0, to: 90 } },
+    otherReading: {
+      words: "B as the leg that slopes",
+      path: "A +t B -90 (C)",
+      angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
+    },
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
+    courseConflict:
+      "which leg slopes was not seen: A, an end leg, is taken, recalled twice over; B is the other reading",
   },
   {
     code: "29",
@@ -248,17 +207,11 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + (C) - r - 2d",
     path: "A +t B +(180 - t) (C)",
     angles: { t: { equation: "D = (B - r - d) cos t + (r + d)(1 - sin t)", from: 90, to: 0 } },
-    limits: [{ text: "A, (C) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 29, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict:
-        "that A and C lie side by side, and that D runs from the meeting of the outside tangents to the lowest point, was not seen",
-    },
+    courseConflict:
+      "that A and C lie side by side, and that D runs from the meeting of the outside tangents to the lowest point, was not seen",
   },
   {
     code: "31",
@@ -267,8 +220,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "D",
     formula: "A + B + C + (D) - 1.5r - 3d",
     path: "A +90 B +90 C +90 (D)",
-    limits: [{ text: "A, (D) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (D) >= P"],
   },
   {
     code: "32",
@@ -277,8 +229,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "D",
     formula: "A + B + C + (D) - 1.5r - 3d",
     path: "A +90 B +90 C -90 (D)",
-    limits: [{ text: "A, (D) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (D) >= P"],
   },
   {
     code: "33",
@@ -289,14 +240,8 @@ export const SHAPES: readonly ShapeDefinition[] = [
     path: "C +180r(B/2-d) A +180r(B/2-d) A +180r(B/2-d) (C)",
     use: "link",
     closed: true,
-    limits: [
-      { text: "A >= 12d + 30", cite: TAKEN_OVER },
-      { text: "B >= 2(r + d)", cite: TAKEN_OVER },
-      { text: "(C) >= P", cite: TAKEN_OVER },
-      { text: "(C) >= B/2 + 5d", cite: TAKEN_OVER },
-    ],
+    limits: ["A >= 12d + 30", "B >= 2(r + d)", "(C) >= P", "(C) >= B/2 + 5d"],
     formulaNote: "1.7B - 4d stand for three half circles, 1.712B - 4.712d",
-    cite: TAKEN_OVER,
   },
   {
     code: "34",
@@ -306,10 +251,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + C + (E) - 0.5r - d",
     path: "A +t B -t C +90 (E)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (E) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (E) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "35",
@@ -319,10 +263,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + C + (E) - 0.5r - d",
     path: "A +t B -t C -90 (E)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (E) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (E) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "36",
@@ -332,10 +275,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + B + C + (D) - r - 2d",
     path: "A +90 B +90 C -t (D)",
     angles: { t: { equation: "E = D sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (D) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (D) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "41",
@@ -344,8 +286,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "E",
     formula: "A + B + C + D + (E) - 2r - 4d",
     path: "A +90 B -90 C -90 D +90 (E)",
-    limits: [{ text: "A, (E) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (E) >= P"],
   },
   {
     code: "44",
@@ -354,8 +295,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "E",
     formula: "A + B + C + D + (E) - 2r - 4d",
     path: "A +90 B +90 C +90 D +90 (E)",
-    limits: [{ text: "A, (E) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["A, (E) >= P"],
   },
   {
     code: "46",
@@ -365,10 +305,9 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + 2B + C + (E)",
     path: "A +t B -t C -t B +t (E)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
-    limits: [{ text: "A, (E) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (E) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",
-    cite: TAKEN_OVER,
   },
   {
     code: "47",
@@ -380,36 +319,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     minimisedFormula: "2A + B + max(21d, 240)",
     path: "C +180 A +90 B +90 A +180 (D|C)",
     use: "link",
-    limits: [
-      { text: "(C) = (D)", cite: TAKEN_OVER },
-      { text: "(C) <= A", cite: TAKEN_OVER },
-      { text: "(C) >= P", cite: TAKEN_OVER },
-    ],
-    cite: TAKEN_OVER,
-  },
-  {
-    code: "48",
-    words: "open link with ends turned through 135",
-    dims: ["A", "B", "C", "D"],
-    optionalDims: ["D"],
-    free: "C",
-    formula: "2A + B + 2(C) - r - 2d",
-    path: "C +135 A +90 B +90 A +135 (D|C)",
-    use: "link",
-    limits: [
-      { text: "(C) = (D)", cite: LIMITS_DERIVED },
-      { text: "(C) >= P(links)", cite: LIMITS_DERIVED },
-    ],
-    formulaNote:
-      "a 135 end costs 0.356r - 0.822d, taken as nothing: within 6 mm up to 16 mm bars; from 20 mm up the bar needs about 18 to 30 mm more",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 48",
-      provenance: "derived",
-      conflict:
-        "the text of the edition was not seen: formula and the way C is measured are derived, C overall to the outside of the bend",
-    },
+    limits: ["(C) = (D)", "(C) <= A", "(C) >= P"],
   },
   {
     code: "51",
@@ -422,37 +332,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     path: "C +90 A +90 B +90 A +90 B +90 (D|C)",
     use: "link",
     closed: true,
-    limits: [
-      { text: "(C) = (D)", cite: TAKEN_OVER },
-      { text: "(C) <= A or B", cite: TAKEN_OVER },
-      { text: "(C) >= P(links)", cite: TAKEN_OVER },
-    ],
-    cite: TAKEN_OVER,
-  },
-  {
-    code: "52",
-    words: "closed link with ends turned through 135",
-    dims: ["A", "B", "C", "D"],
-    optionalDims: ["D"],
-    free: "C",
-    formula: "2(A + B + (C)) - 1.5r - 3d",
-    path: "C +135 A +90 B +90 A +90 B +135 (D|C)",
-    use: "link",
-    closed: true,
-    limits: [
-      { text: "(C) = (D)", cite: LIMITS_DERIVED },
-      { text: "(C) >= P(links)", cite: LIMITS_DERIVED },
-    ],
-    formulaNote:
-      "a 135 end costs 0.356r - 0.822d, taken as nothing: within 6 mm up to 16 mm bars; from 20 mm up the bar needs about 18 to 30 mm more",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 52",
-      provenance: "derived",
-      conflict:
-        "the text of the edition was not seen: formula and the way C is measured are derived, C overall to the outside of the bend",
-    },
+    limits: ["(C) = (D)", "(C) <= A or B", "(C) >= P(links)"],
   },
   {
     code: "56",
@@ -465,20 +345,10 @@ export const SHAPES: readonly ShapeDefinition[] = [
     angles: { t: { equation: "A - C = D cos t", from: 0, to: 180 } },
     use: "link",
     closed: true,
-    limits: [
-      { text: "(E) = (F)", cite: TAKEN_OVER },
-      { text: "(E) <= B or C", cite: TAKEN_OVER },
-      { text: "(E) >= P(links)", cite: TAKEN_OVER },
-    ],
+    limits: ["(E) = (F)", "(E) <= B or C", "(E) >= P(links)"],
     formulaNote: "five right angles are charged whatever the slope of D",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 56, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict:
-        "which side slopes was not seen: D is taken, between A and C, so that its angle follows from A - C",
-    },
+    courseConflict:
+      "which side slopes was not seen: D is taken, between A and C, so that its angle follows from A - C",
   },
   {
     code: "63",
@@ -491,12 +361,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     path: "C +90 B +90 A +90 B +90 A +90 B +90 (D|C)",
     use: "link",
     closed: true,
-    limits: [
-      { text: "(C) = (D)", cite: TAKEN_OVER },
-      { text: "(C) <= A or B", cite: TAKEN_OVER },
-      { text: "(C) >= P(links)", cite: TAKEN_OVER },
-    ],
-    cite: TAKEN_OVER,
+    limits: ["(C) = (D)", "(C) <= A or B", "(C) >= P(links)"],
   },
   {
     code: "64",
@@ -505,16 +370,10 @@ export const SHAPES: readonly ShapeDefinition[] = [
     free: "F",
     formula: "A + B + C + 2D + E + (F) - 3r - 6d",
     path: "A +90 D -90 B -90 C +90 E +90 D -90 (F)",
-    limits: [{ text: "A, (F) >= P", cite: TAKEN_OVER }],
+    limits: ["A, (F) >= P"],
     formulaNote: "five bends or more may be impractical within tolerance (note 2)",
-    cite: {
-      document: "BS 8666",
-      edition: "2020",
-      clause: "Table 5, code 64, its 2005 text: the 2020 text was not seen",
-      provenance: "memory",
-      conflict:
-        "in which order the sides follow each other was not seen: the length does not depend on it, a drawing does",
-    },
+    courseConflict:
+      "in which order the sides follow each other was not seen: the length does not depend on it, a drawing does",
   },
   {
     code: "67",
@@ -526,7 +385,6 @@ export const SHAPES: readonly ShapeDefinition[] = [
     path: "arc A radius R",
     kind: "arc",
     limits: [],
-    cite: TAKEN_OVER,
   },
   {
     code: "75",
@@ -538,7 +396,6 @@ export const SHAPES: readonly ShapeDefinition[] = [
     kind: "circle",
     closed: true,
     limits: [],
-    cite: TAKEN_OVER,
   },
   {
     code: "77",
@@ -552,7 +409,6 @@ export const SHAPES: readonly ShapeDefinition[] = [
     kind: "helix",
     limits: [],
     formulaNote: "the pitch is left out of the printed formula up to a fifth of A",
-    cite: TAKEN_OVER,
   },
   {
     code: "98",
@@ -562,8 +418,7 @@ export const SHAPES: readonly ShapeDefinition[] = [
     formula: "A + 2B + C + (D) - 2r - 4d",
     path: "C +90 B +90 A -90 B +90 (D)",
     kind: "isometric",
-    limits: [{ text: "C, (D) >= P", cite: TAKEN_OVER }],
-    cite: TAKEN_OVER,
+    limits: ["C, (D) >= P"],
   },
   {
     code: "99",
@@ -576,6 +431,5 @@ export const SHAPES: readonly ShapeDefinition[] = [
     limits: [],
     formulaNote:
       "the length is computed from the drawing; five bends or more may be impractical within tolerance (note 2)",
-    cite: TAKEN_OVER,
   },
 ];

@@ -1,0 +1,35 @@
+import type { StandardTables } from "./standard-tables";
+
+/** What every document brings; the rest is not held unless it is given. */
+type Needed = "id" | "title" | "names" | "bars" | "grades" | "shapes" | "lengthRounding" | "notHeld";
+
+const NOTHING_HELD: Omit<StandardTables, Needed> = {
+  unit: "mm",
+  caution: null,
+  sizesInMillimetres: true,
+  gradeUnsaid: null,
+  uses: ["main", "link"],
+  formers: [],
+  formulaRadii: null,
+  endLegs: [],
+  hooks: [],
+  dimensionStep: null,
+  straightBetweenBends: null,
+  manyBends: null,
+  tolerances: null,
+  coldBending: null,
+  rebending: null,
+  straightSupplyRadius: null,
+  transportWidth: null,
+  stockLength: null,
+  largestCurveFormer: null,
+  siteDeductions: null,
+  testMandrels: [],
+};
+
+/** The tables of one document and edition; what it does not give is not held. */
+export function defineStandard(
+  tables: Pick<StandardTables, Needed> & Partial<Omit<StandardTables, Needed>>,
+): StandardTables {
+  return { ...NOTHING_HELD, ...tables };
+}
