@@ -69,7 +69,8 @@ function drawing({ drawing: bar, unit, mark, shape }: Ticket): Markup {
     drawn.schematic === null
       ? `about 1 : ${ratio < 10 ? ratio.toFixed(1) : Math.round(ratio)}`
       : "not to scale";
-  return html`${new Markup(svg)}<figcaption>${scale}${ends(bar.path)}</figcaption>`;
+  const note = bar.note === null ? "" : `; ${bar.note}`;
+  return html`${new Markup(svg)}<figcaption>${scale}${ends(bar.path)}${note}</figcaption>`;
 }
 
 /** Legs in order from the first end, so that nobody takes one end for the other. */

@@ -1,6 +1,7 @@
 import { type BendMark, bendMarks, type StopDistance } from "../bending/bend-marks";
 import { compensatedAngle } from "../bending/compensated-angle";
 import type { Cell } from "../schedule/sheet";
+import { courseNote, courseTrust, courseWarning, hasUnsureAngles } from "../shapes/course";
 import { cutLength } from "../shapes/cut-length";
 import { developedLength } from "../shapes/developed-length";
 import type { PlanarPath } from "../shapes/path";
@@ -38,6 +39,12 @@ const straightHasNoMarks = defineRefusal(
   "shape {shape} is straight and has no bends to mark",
 );
 
+const courseInDoubt = defineRefusal(
+  "course-in-doubt",
+  "not-held",
+  "{doubt}: no stop is given; write the bar as a path, or confirm the drawing of shape {shape} on the sheet Standard",
+);
+
 const PLACES = { shape: 0, size: 1, dims: 2, standard: 3, former: 4, grade: 5, use: 7 };
 const TRIALS = 6;
 const MACHINE = 8;
@@ -55,7 +62,8 @@ const HEADER: readonly Cell[] = [
 /**
  * BAR.MARKS: header and one row a bend, on the bar as cut and still straight, from the path's first end;
  * bends in the path's order, its first end held. Lengths in the standard's unit. A stop that bears on a bend
- * made earlier is a text that names it. The compensated angle is blank where the trials do not bear it.
+ * made earlier is a text that names it. A code whose course is in doubt is refused; angles that follow from a
+ * recalled course have a further column that says so. The compensated angle is blank where the trials do not bear it.
  */
 export const MARKS = blockFunction({
   name: "MARKS",
@@ -77,13 +85,19 @@ export const MARKS = blockFunction({
     const path = planarPath(bar);
     if (isRefusal(path)) return path;
     const { shape, standard } = bar;
+    if (courseTrust(shape.definition) === "in doubt") {
+      return courseInDoubt({ doubt: courseWarning(shape) ?? "", shape: shape.code ?? "" });
+    }
     const cut = cutLength(shape);
     if (isRefusal(cut)) return cut;
     const marks = bendMarks({ path, diameter: shape.diameter, radius: shape.radius, cutLength: cut.length });
     if (isRefusal(marks)) return marks;
     const angles = compensatedAngles(row, blocks[TRIALS], bar, path);
     if (isRefusal(angles)) return angles;
-    return [HEADER, ...marks.map((mark, index) => markRow(mark, angles[index] ?? null, standard.unit))];
+    const rows = marks.map((mark, index) => markRow(mark, angles[index] ?? null, standard.unit));
+    const note = hasUnsureAngles(shape.definition) ? courseNote(shape.definition) : null;
+    if (note === null) return [HEADER, ...rows];
+    return [[...HEADER, "course"], ...rows.map((row) => [...row, note])];
   },
 });
 

@@ -1,7 +1,8 @@
 import { type Citation, citationText } from "../standards/citation";
-import type { Use } from "../standards/port";
+import type { ShapeDefinition, Use } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
 import { isRefusal, refusalText } from "../units/refusal";
+import { courseTrust } from "./course";
 import { type CutLength, cutLength, hasUnequalPair } from "./cut-length";
 import { developedLength } from "./developed-length";
 import { formula } from "./formula";
@@ -23,6 +24,7 @@ export function derivation(shape: ResolvedShape): string[] {
   const cut = cutLength(shape);
   return [
     `standard: ${shape.standard.id}, ${shape.standard.title}`,
+    ...(shape.standard.caution === null ? [] : [`doubtful: ${shape.standard.caution}`]),
     ...barLines(shape),
     ...formerLines(shape),
     ...(isRefusal(cut) ? [`cut length: refused, ${refusalText(cut)}`] : cutLines(shape, cut)),
@@ -53,8 +55,20 @@ function barLines(shape: ResolvedShape): string[] {
   const course = path?.kind === "planar" && path.turns.length > 0 ? [`path: ${pathText(path, shape)}`] : [];
   return [
     `shape ${definition.code}: ${definition.words}; ${dims.join(", ")}${free}; ${source(definition.cite)}`,
+    ...courseLines(definition),
     ...angles,
     ...course,
+  ];
+}
+
+/** The way the bar runs has a source of its own, which is never better than the formula's. */
+function courseLines(definition: ShapeDefinition): string[] {
+  if (definition.course === undefined) return [];
+  const { conflict } = definition.course;
+  const trust = courseTrust(definition);
+  return [
+    `course: ${trust}; ${source(definition.course)}`,
+    ...(conflict === undefined ? [] : [`doubtful: ${conflict}`]),
   ];
 }
 

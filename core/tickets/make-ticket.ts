@@ -5,6 +5,7 @@ import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
 import type { ScheduleHead } from "../schedule/schedule-head";
+import { courseNote, courseTrust, courseWarning } from "../shapes/course";
 import { developPath } from "../shapes/developed-length";
 import type { BarPath } from "../shapes/path";
 import type { ResolvedShape } from "../shapes/resolve-shape";
@@ -48,11 +49,13 @@ export interface TicketQuestion {
  * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
 export function makeTicket({ facts, workshop, head, findings, waived = [] }: TicketQuestion): Ticket {
+  const { caution } = facts.standard;
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
   const path = shape === null ? null : pathToDraw(shape, warnings);
   const planar = path?.kind === "planar" && path.turns.length > 0 ? path : null;
+  if (caution !== null) warn(warnings, `${facts.standard.id}: ${caution}`, true, "note");
   const cut = ticketCut(facts);
   if (workshop.logRefusal !== null) warn(warnings, refusalText(workshop.logRefusal), true);
 
@@ -61,8 +64,13 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
   const [best] = ranking?.verdicts ?? [];
   const isUsed = best !== undefined && best.can !== "cannot";
   const used = isUsed ? onMachine(workshop, bar!, best) : bar === null ? null : withoutMachine(workshop, bar);
+  const course = shape === null ? null : courseWarning(shape);
+  if (course !== null) warn(warnings, course, true);
+  const isInDoubt = courseTrust(shape?.definition ?? null) === "in doubt";
   const laid =
-    bar === null || shape === null || used === null ? [] : ticketBends(bar, shape, used, cut, warnings);
+    bar === null || shape === null || used === null || isInDoubt
+      ? []
+      : ticketBends(bar, shape, used, cut, warnings);
   if (bar !== null && used !== null) warnOfHooks(bar, used, laid, warnings);
   if (planar === null && path !== null && path.kind !== "planar")
     warn(
@@ -103,6 +111,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
             path: planar === null ? path : (used?.path ?? path),
             diameter: facts.diameter,
             radius: shape?.radius ?? 0,
+            note: courseNote(shape?.definition ?? null),
           },
     freeLeg: path?.kind === "planar" ? freeLegName(path) : null,
     dimensions: ticketDimensions(facts, path?.kind === "planar" ? path : null),
@@ -113,7 +122,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
       reasons: bar === null || (ranking?.made ?? null) !== null ? [] : reasonsOf(ranking, workshop),
     },
     bends: laid,
-    order: orderOf(bar, ranking, used),
+    order: isInDoubt ? IN_DOUBT : orderOf(bar, ranking, used),
     bendsAtOnce,
     cutsAtOnce: cutsAtOnce(facts, workshop, steel),
     swingRadius: largestSwing,
@@ -140,6 +149,11 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
     }),
   };
 }
+
+const IN_DOUBT: TicketOrder = {
+  kind: "unsure",
+  reason: "the course of the bar is in doubt, so no stop and no angle is given",
+};
 
 /** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
 const SAID_BY_BENDS = "angle-without-trials";
@@ -179,7 +193,9 @@ function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedSha
     return null;
   }
   if (isRefusal(resolved)) {
-    warn(warnings, refusalText(resolved), false, "unbendable");
+    // a figure that the document lacks makes no bar unbendable
+    const isLacking = resolved.kind === "not-held";
+    warn(warnings, refusalText(resolved), isLacking, isLacking ? "doubtful" : "unbendable");
     return null;
   }
   return facts.shapeInForce;

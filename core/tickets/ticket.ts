@@ -78,6 +78,8 @@ export interface TicketDrawing {
   readonly diameter: number;
   /** inside, of every turn without its own */
   readonly radius: number;
+  /** that nobody saw the course of this code in print; null where it is sure */
+  readonly note: string | null;
 }
 
 export interface TicketDimension {

@@ -4,6 +4,7 @@ import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { barDrawing } from "../../../core/shapes/bar-drawing";
 import { barSvg } from "../../../core/shapes/bar-svg";
+import { courseNote } from "../../../core/shapes/course";
 import type { Standard } from "../../../core/standards";
 import { printLength } from "../../../core/units/print-length";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
@@ -46,7 +47,9 @@ function shapeText(facts: BarFacts): string | null {
 function drawing(facts: BarFacts, title: string): string | null {
   const { path, diameter, former } = facts;
   if (path === null || diameter === null || former === null) return null;
-  const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME });
+  const note = courseNote(facts.definition);
+  const notes = note === null ? [] : [note];
+  const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME, notes });
   return barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` });
 }
 

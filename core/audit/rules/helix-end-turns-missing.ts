@@ -17,7 +17,7 @@ export default defineRule({
     ],
     passing: [
       {
-        rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 43, length: 66775, remark: "pile length 6000" }],
+        rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 43, length: 66800, remark: "pile length 6000" }],
       },
     ],
   },

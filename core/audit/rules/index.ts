@@ -24,6 +24,7 @@ import dimensionMissing from "./dimension-missing";
 import dimensionNotPositive from "./dimension-not-positive";
 import dimensionOffStep from "./dimension-off-step";
 import ductilityClassLow from "./ductility-class-low";
+import editionNotRead from "./edition-not-read";
 import endLegShort from "./end-leg-short";
 import fabricAsBar from "./fabric-as-bar";
 import factsNotHeld from "./facts-not-held";
@@ -186,6 +187,7 @@ export const RULES: readonly Rule[] = [
   fabricAsBar,
   anotherStandard,
   sizeColumnDiffers,
+  editionNotRead,
   coldBending,
   outerFibreStrained,
   totalDiffers,

@@ -1,4 +1,4 @@
-import type { Citation, Cited, PrintedTable } from "../citation";
+import type { Cited, PrintedTable } from "../citation";
 import type { Grade, ToleranceRow } from "../port";
 import type { BarRow, EndLegRow, FormerRow, HookRow, RadiusRow } from "./standard-tables";
 

@@ -4,14 +4,14 @@ import { dimColumns, field, lengthColumn, massColumn } from "../recipe-columns";
 import { textsIn, withMistakes } from "../untidy";
 
 /**
- * CSA A23.1, bend diameters, from memory: 70, 100, 120, 150 mm for 10M to 25M of 400 MPa, of ties 45 and 65 mm
+ * CSA A23.1, bend diameters, from memory: 60, 90, 100, 150 mm for 10M to 25M of 400W, of ties 45 and 65 mm
  * for 10M and 15M; the straight after a right angle 12d, of ties 6d and at least 60. Areas and masses of CSA G30.18.
  */
 const STEELS: readonly Steel[] = (
   [
-    ["10M", 11.3, 0.785, 70, 45],
-    ["15M", 16, 1.57, 100, 65],
-    ["20M", 19.5, 2.355, 120, null],
+    ["10M", 11.3, 0.785, 60, 45],
+    ["15M", 16, 1.57, 90, 65],
+    ["20M", 19.5, 2.355, 100, null],
     ["25M", 25.2, 3.925, 150, null],
   ] as const
 ).map(([size, diameter, mass, former, tie]) => ({

@@ -5,11 +5,11 @@ import { allOf, dittoIn, membersAsHeadings, withMistakes, worded } from "../unti
 import { metres } from "../written-length";
 
 /**
- * IS 2502:1963 Table II for deformed bars, from memory: inside radius 4d to 20 mm and 6d above, the straight
- * after a bend 4d, of a link 8d; unit masses d squared / 162.
+ * Formers of 4d, common practice in Indian yards; the straight after a bend 4d (IS 2502:1963 Table II, from
+ * memory), of a link 8d (IS 456 26.2.2.4); unit masses d squared / 162.
  */
 const STEELS: readonly Steel[] = [8, 10, 12, 16, 20, 25].map((diameter) => {
-  const radius = (diameter > 20 ? 6 : 4) * diameter;
+  const radius = 2 * diameter;
   return {
     size: diameter,
     diameter,

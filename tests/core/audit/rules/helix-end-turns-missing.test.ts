@@ -5,7 +5,7 @@ import { ruleCases } from "../rule-cases";
 ruleCases(rule, {
   silent: [
     {
-      rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 43, length: 66775, remark: "pile length 6000" }],
+      rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 43, length: 66800, remark: "pile length 6000" }],
     },
     { rows: [{ size: "H8", shape: "77", A: 500, B: 150, C: 40, length: 62125, remark: "pile" }] },
   ],
