@@ -8,10 +8,16 @@ export default defineRule({
     summary: "The text of the edition in force was not read; its numbers are recalled or those of another.",
     why: "A limit from memory is no limit: what is found by it is perhaps so, and what is not found was not judged by the text.",
     failing: [
-      { standard: "BS8666:2020", rows: [{ size: "H16", shape: "21", A: 1000, B: 400, C: 500, length: 1850 }] },
+      {
+        standard: "BS8666:2020",
+        rows: [{ size: "H16", shape: "21", A: 1000, B: 400, C: 500, length: 1850 }],
+      },
     ],
     passing: [
-      { standard: "BS8666:2005", rows: [{ size: "H16", shape: "21", A: 1000, B: 400, C: 500, length: 1850 }] },
+      {
+        standard: "BS8666:2005",
+        rows: [{ size: "H16", shape: "21", A: 1000, B: 400, C: 500, length: 1850 }],
+      },
     ],
   },
   messages: { unread: "{standard}: {caution}" },

@@ -1,6 +1,8 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
+import { lacksFormer } from "../../standards/lacks-former";
+import { isRefusal } from "../../units/refusal";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
 import { sheetRevision } from "../sheet-revision";
@@ -28,6 +30,8 @@ export default defineRule({
     ],
   },
   messages: {
+    formers:
+      "{standard} holds no least former for {rows} of the bars, such as {size}, so their bends and lengths were not checked: write the former that will be used",
     missing: "the sheet does not hold {facts}, so they were not checked",
     shapes:
       "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked: write them as paths",
@@ -41,6 +45,12 @@ export default defineRule({
         const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first) };
         report({ messageId: "shapes", outcome: "unsure", values });
       }
+    }
+    const unmade = sheet.bars.filter(({ resolved }) => isRefusal(resolved) && lacksFormer(resolved));
+    const [unbent] = unmade;
+    if (unbent !== undefined) {
+      const values = { standard: context.standard.id, rows: unmade.length, size: unbent.sizeName };
+      report({ messageId: "formers", outcome: "unsure", values });
     }
     const missing = NEEDED.filter(([field]) => !sheet.has(field) && !isHeldElsewhere(field, sheet)).map(
       ([, words]) => words,

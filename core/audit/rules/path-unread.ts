@@ -1,3 +1,4 @@
+import { lacksFormer } from "../../standards/lacks-former";
 import { isRefusal, refusalText } from "../../units/refusal";
 import { defineRule } from "../rule";
 
@@ -14,7 +15,8 @@ export default defineRule({
   },
   messages: { unread: "{reason}" },
   checkRow(facts, _context, report) {
-    if (!facts.isPath || !isRefusal(facts.resolved)) return;
+    // a former that the standard lacks is said once for the sheet
+    if (!facts.isPath || !isRefusal(facts.resolved) || lacksFormer(facts.resolved)) return;
     report({
       messageId: "unread",
       outcome: "unsure",

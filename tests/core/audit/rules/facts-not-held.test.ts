@@ -12,6 +12,23 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // no page gives a former for 25 mm of Fe 500: IS 2502 speaks of anchored ends only
+      standard: "IS2502:1963",
+      rows: [
+        { size: 25, shape: "1000 +90 500", length: 1450, mass: 5.58, revision: "A" },
+        { size: 25, shape: "1000 +90 500", length: 1450, mass: 5.58, former: 100, revision: "A" },
+        { size: 16, shape: "1000 +90 500", length: 1470, mass: 2.32, revision: "A" },
+      ],
+      says: [
+        {
+          cell: null,
+          outcome: "unsure",
+          message:
+            "IS2502:1963 holds no least former for 1 of the bars, such as 25, so their bends and lengths were not checked: write the former that will be used",
+        },
+      ],
+    },
+    {
       standard: "ACI318:2019",
       rows: [
         { size: "#5", shape: "17", A: 40, B: 30, length: 68, mass: 2, former: 4, revision: "A" },
