@@ -1,14 +1,19 @@
 import { decisionWords } from "../../core/audit/decision-words";
 import type { BarRow, ScheduleReading, Sheet } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
-import { type BarChange, compareRevisions, type RevisionComparison } from "../../core/totals";
+import {
+  type BarChange,
+  compareRevisions,
+  isInTotal,
+  type RevisionComparison,
+  weighRows,
+} from "../../core/totals";
 import { cellAddress } from "../workbook/cell-address";
 import { auditSettingsOf } from "./audit-settings-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
 import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
-import { rowMasses } from "./row-mass";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 
@@ -66,8 +71,8 @@ function keepMasses(
   standard: Standard,
   masses: Map<BarRow, number>,
 ): void {
-  rowMasses(sheet, reading, standard).forEach((row, index) => {
-    if (row !== null) masses.set(reading.bars[index]!, row.mass);
+  weighRows(sheet, reading, standard).forEach((row, index) => {
+    if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
   });
 }
 

@@ -1,4 +1,11 @@
-import { reckonTonnage, type Tonnage, tonnageByPour } from "../../core/totals";
+import {
+  type NotInTotal,
+  namedGroups,
+  type ReckonedTonnage,
+  reckonTonnage,
+  type Tonnage,
+  tonnageNotes,
+} from "../../core/totals";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
@@ -19,34 +26,25 @@ export const tonnage: Command = {
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const read = readSchedules(book, readSheets(book, given.text("sheet")), standard, streams);
     sayPassedOver(read, streams);
-    const { masses, dropped, withoutMass, byTyped } = reckonTonnage(read, standard);
-    sayRest(dropped, "bar rows struck through or superseded: left out", streams);
-    sayRest(withoutMass, "bar rows without a mass that could be worked out: they are in no total", streams);
-    sayRest(byTyped["typed length"], "bar rows by their typed length: the shape gives none", streams);
-    sayRest(
-      byTyped["typed mass"],
-      "bar rows by their typed mass: size, count or length is not read",
-      streams,
-    );
-    const known = masses.flat().flatMap((row) => row ?? []);
-    const totals = tonnageByPour(known.map(({ pour, size, mass }) => ({ pour: pour ?? "", size, mass })));
-    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(totals)));
-    else printTonnage(totals, streams);
+    const reckoned = reckonTonnage(read, standard);
+    for (const note of tonnageNotes(reckoned)) streams.note(note);
+    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned)));
+    else printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
     return 0;
   },
 };
 
-function sayRest(count: number, words: string, streams: Streams): void {
-  if (count > 0) streams.note(`${count} ${words}`);
-}
-
-function jsonTonnage({ unit, pours, bySize, total, rows }: Tonnage) {
+function jsonTonnage({ tonnage, groupedBy, notInTotal }: ReckonedTonnage) {
+  const { unit, pours, bySize, total, rows } = tonnage;
   return {
     unit,
     pours: pours.map((pour) => ({ pour: pour.pour, bySize: plainObject(pour.bySize), total: pour.total })),
     bySize: plainObject(bySize),
     total,
     rows,
+    groupedBy,
+    held: null,
+    notInTotal: notInTotal.map(({ sheet, row, cell, why }: NotInTotal) => ({ sheet, row, cell, why })),
   };
 }
 
@@ -55,12 +53,12 @@ function plainObject(map: ReadonlyMap<string, number>): Record<string, number> {
   return Object.fromEntries(map);
 }
 
-function printTonnage(totals: Tonnage, streams: Streams): void {
+function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams): void {
   const sizes = [...totals.bySize.keys()];
   const rows = [
-    ["pour", ...sizes, "total, t"],
+    [groupedBy, ...sizes, "total, t"],
     ...totals.pours.map(({ pour, bySize, total }) => [
-      pour === "" ? "no pour" : pour,
+      pour,
       ...sizes.map((size) => tonnes(bySize.get(size))),
       tonnes(total),
     ]),

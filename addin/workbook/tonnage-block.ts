@@ -1,7 +1,6 @@
-import { type ReckonedTonnage, type Tonnage, tonnageNotes } from "../../core/totals";
+import { namedGroups, type ReckonedTonnage, type Tonnage, tonnageNotes } from "../../core/totals";
 import type { AddedCell } from "./added-sheet";
 import { cellAddress } from "./cell-address";
-import { namedGroups } from "./named-groups";
 import { MOST_BARS, namedParts, ROW_PX, type StackedBars, stackedBarsHeight } from "./stacked-bars";
 
 type Value = string | number | null;
@@ -136,8 +135,8 @@ function withoutTonnes(reckoned: BlockQuestion, heading: BlockCell[], top: numbe
 
 /** What the tonnes are, a sentence each. */
 function basis(reckoned: BlockQuestion): string[] {
-  const { tonnage, names, olderCounted, dropped, withoutMass } = reckoned;
-  const all = tonnage.rows + dropped + withoutMass;
+  const { tonnage, names, olderCounted, dropped, notInTotal } = reckoned;
+  const all = tonnage.rows + dropped + notInTotal.length;
   const counted = tonnage.rows === all ? (all === 1 ? "the one" : `all ${all}`) : `${tonnage.rows} of ${all}`;
   const where = names.length === 1 ? `sheet ${names[0]}` : `the sheets ${names.join(", ")}`;
   return [

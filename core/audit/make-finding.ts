@@ -60,10 +60,10 @@ function fixOf(rule: Rule, facts: BarFacts, found: RowReport): Fix | null {
     const column = facts.row.table.columns.get(at);
     // a length in two cells, feet and inches, is not mended by one number
     if (column === undefined || column.inches !== undefined) continue;
-    edits.push({
-      cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column),
-      to: inColumnUnit(to, column),
-    });
+    const written = inColumnUnit(to, column);
+    // nothing is put right by a length, mass or count that no bar can have
+    if (typeof written === "number" && !(written > 0 && Number.isFinite(written))) return null;
+    edits.push({ cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column), to: written });
   }
   if (edits.length === 0) return null;
   return { label: findingText(words.label, found.values, facts.standard.unit), safety: words.safety, edits };

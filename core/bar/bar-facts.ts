@@ -255,13 +255,17 @@ export class BarFacts {
     return Number.isFinite(shortest) ? shortest : null;
   }
 
-  get cut(): CutLength | null {
+  /** The cut length as computed, or why it cannot be had; null where the row names no shape and size that are held. */
+  get cutOrRefusal(): CutLength | Refusal | null {
     const inHand = this.#inHand;
-    if (inHand.cut === undefined) {
-      const cut = this.shape === null ? null : cutLength(this.shape);
-      inHand.cut = cut instanceof Refusal ? null : cut;
-    }
+    if (inHand.cut === undefined) inHand.cut = this.shape === null ? null : cutLength(this.shape);
     return inHand.cut;
+  }
+
+  /** The cut length as computed; null where it cannot be had. */
+  get cut(): CutLength | null {
+    const cut = this.cutOrRefusal;
+    return cut instanceof Refusal ? null : cut;
   }
 
   /** Limits of the shape that the dims do not meet. */

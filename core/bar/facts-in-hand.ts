@@ -11,7 +11,7 @@ export class FactsInHand {
   owner: object | null = null;
   resolved: ResolvedShape | Refusal | null | undefined;
   developed: DevelopedLength | Refusal | null | undefined;
-  cut: CutLength | null | undefined;
+  cut: CutLength | Refusal | null | undefined;
   exact: number | undefined;
   broken: readonly LimitJudgement[] | undefined;
   judgement: LengthJudgement | undefined;

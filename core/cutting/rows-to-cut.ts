@@ -1,4 +1,5 @@
 import { BarFacts } from "../bar/bar-facts";
+import { barLength } from "../bar/bar-length";
 import { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, CellProblem, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
@@ -52,7 +53,9 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
       dropped.push(at("mark"));
       continue;
     }
-    const { lengthInForce: length, count } = facts;
+    const { count } = facts;
+    const toCut = barLength(facts, "to cut");
+    const length = isRefusal(toCut) ? null : toCut.length;
     const row = { size: facts.sizeName, grade: bar.grade, mark: bar.mark, sheet: sheet.name };
     const fault = rowFault(facts, standard);
     if (fault !== null || length === null || count === null) {
@@ -95,7 +98,8 @@ function rowFault(facts: BarFacts, standard: Standard): { field: ColumnKind; rea
   );
   if (unread !== undefined) return { field: unread.field, reason: cellUnread({ reason: unread.reason }) };
   if (row.varying != null) return { field: row.varying.field, reason: lengthVaries({}) };
-  if (facts.lengthInForce === null) return { field: "length", reason: noLength({}) };
+  const length = barLength(facts, "to cut");
+  if (isRefusal(length)) return { field: "length", reason: length };
   if (facts.count === null) return { field: "total", reason: noCount({}) };
   return null;
 }

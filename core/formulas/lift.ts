@@ -128,8 +128,14 @@ export function isBlankCell(cell: Cell | undefined): boolean {
 const DIGITS = 13;
 
 function cleanNumber(value: number): Cell {
-  if (!Number.isFinite(value)) return errorCell(resultTooLarge({}));
-  return Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
+  return Number.isFinite(value) && !Number.isInteger(value)
+    ? Number(value.toPrecision(DIGITS))
+    : numberCell(value);
+}
+
+/** A number as a cell holds it; one beyond all cells is refused. */
+export function numberCell(value: number): number | CellError {
+  return Number.isFinite(value) ? value : errorCell(resultTooLarge({}));
 }
 
 /** Rows beside each other over the blocks of one call. */

@@ -3,7 +3,7 @@ import { ExactSum } from "../totals/exact-sum";
 import { FirstSpelling } from "../totals/first-spelling";
 import { kilogramsIn } from "../units/mass-unit";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
-import { errorCell, isBlankCell } from "./lift";
+import { errorCell, isBlankCell, numberCell } from "./lift";
 import { cellInRow, headerRows, lastRow, tableRefusal } from "./table-arguments";
 import type { Block, WorksheetFunction } from "./worksheet-function";
 
@@ -65,7 +65,7 @@ class SpoilableSum {
   }
 
   in(kilograms: number): Cell {
-    return this.error ?? this.sum.over(kilograms);
+    return this.error ?? numberCell(this.sum.over(kilograms));
   }
 }
 

@@ -3,6 +3,7 @@ import type { LengthRounding, SiteDeductions } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { roundExactly, roundIfSure, roundMeasured } from "../units/round-to-step";
 import type { CompiledShape } from "./compiled-shape";
+import { contradictingDims, isLengthOfBar, noLengthOfBar } from "./contradicting-dims";
 import { developedLength } from "./developed-length";
 import type { Formula } from "./formula";
 import { leastFormer, printedRadius } from "./least-former";
@@ -39,7 +40,8 @@ const r = placeOf("r")!;
  *
  * The formula takes its printed r (87 for a 25 mm bar, whose former is 175). A former given with the bar
  * that is not the standard's least takes the place of r: half of it. Refuses what `developedLength`
- * refuses where no formula is printed; a printed formula answers also where bends overlap.
+ * refuses where no formula is printed; a printed formula answers also where bends overlap, unless what
+ * comes out is nought or less: then it says which dimensions contradict each other.
  */
 export function cutLength(shape: ResolvedShape): CutLength | Refusal {
   const { standard } = shape;
@@ -52,8 +54,11 @@ export function cutLength(shape: ResolvedShape): CutLength | Refusal {
   if (isRefusal(radius)) return radius;
   const values = radius === null || radius === shape.radius ? shape.values : withRadius(shape.values, radius);
   const unrounded = printed.evaluate(values);
+  if (!isLengthOfBar(unrounded)) return contradictingDims(shape, printed, values, unrounded);
+  const length = roundFormula(printed, values, unrounded, rounding);
+  if (!isLengthOfBar(length)) return contradictingDims(shape, printed, values, length);
   return {
-    length: roundFormula(printed, values, unrounded, rounding),
+    length,
     unrounded,
     basis: "printed formula",
     step: rounding.step,
@@ -70,6 +75,7 @@ function siteLength(shape: ResolvedShape, { value, cite }: Cited<SiteDeductions>
   const site = siteCutLength({ path, diameter, standard: standard.id }, value);
   if (isRefusal(site)) return site;
   const { length } = site;
+  if (!isLengthOfBar(length)) return noLengthOfBar(length, standard.unit);
   const basis = "site deductions";
   return { length, unrounded: length, basis, step: 0, cite, formula: null, formulaRadius: null };
 }
@@ -94,6 +100,7 @@ function geometricCutLength(shape: ResolvedShape): CutLength | Refusal {
   const { step, direction } = shape.standard.lengthRounding;
   const length = roundMeasured(developed.length, step, direction);
   const unrounded = developed.length;
+  if (!isLengthOfBar(length)) return noLengthOfBar(length, shape.standard.unit);
   return { length, unrounded, basis: "geometry", step, cite: GEOMETRY, formula: null, formulaRadius: null };
 }
 

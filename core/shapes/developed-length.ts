@@ -1,7 +1,8 @@
 import type { LengthUnit } from "../standards/port";
 import { printLength } from "../units/print-length";
-import { defineRefusal, type Refusal } from "../units/refusal";
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { setBack } from "./centre-line";
+import { isLengthOfBar, noLengthOfBar } from "./contradicting-dims";
 import type { BarPath, PlanarPath } from "./path";
 import type { ResolvedShape } from "./resolve-shape";
 
@@ -39,6 +40,11 @@ const legInsideBend = defineRefusal(
   "value",
   "leg {leg} of {length} ends inside bend {bend}: lengthen it by {short} or take a smaller former than {former}",
 );
+const bendHasNoInside = defineRefusal(
+  "bend-has-no-inside",
+  "value",
+  "{bend} is {width} wide outside, below twice the bar's {diameter}: correct the width",
+);
 const ringTooSmall = defineRefusal(
   "ring-too-small",
   "value",
@@ -59,7 +65,9 @@ const NOISE = 1e-9;
 export function developedLength(shape: ResolvedShape): DevelopedLength | Refusal {
   const { path, diameter, radius, standard } = shape;
   if (path === null) return shapeHasNoPath({ code: shape.code ?? "", standard: standard.id });
-  return developPath(path, { diameter, radius, unit: standard.unit });
+  const developed = developPath(path, { diameter, radius, unit: standard.unit });
+  if (isRefusal(developed) || isLengthOfBar(developed.length)) return developed;
+  return noLengthOfBar(developed.length, standard.unit);
 }
 
 /**
@@ -95,6 +103,7 @@ function developPlanar(path: PlanarPath, size: PathSize): DevelopedLength | Refu
   for (let at = 0; at < legs.length; at += 1) {
     const turn = turns[at];
     const radius = turn?.radius ?? size.radius;
+    if (radius < -NOISE) return noInside(at, radius, size);
     const angle = turn === undefined ? 0 : Math.abs(turn.angle);
     const after = turn === undefined ? 0 : setBack(angle, radius, size.diameter);
     const straight = legs[at]!.length - before - after;
@@ -124,6 +133,14 @@ function overlap({ legs, turns }: PlanarPath, at: number, straight: number, size
     ...values,
     bends: `bends ${at} and ${at + 1}`,
     straight: printLength(straight, unit),
+  });
+}
+
+function noInside(at: number, radius: number, { diameter, unit = "mm" }: PathSize): Refusal {
+  return bendHasNoInside({
+    bend: `bend ${at + 1}`,
+    width: printLength(2 * (radius + diameter), unit),
+    diameter: printLength(diameter, unit),
   });
 }
 

@@ -1,5 +1,6 @@
 import { isRefusal } from "../units/refusal";
 import { setBack } from "./centre-line";
+import { isLengthOfBar } from "./contradicting-dims";
 import { developedLength } from "./developed-length";
 import { type PathTemplate, templateAngle, templateLegLength, templateRadius } from "./path-template";
 import type { ResolvedShape } from "./resolve-shape";
@@ -33,6 +34,7 @@ export function exactLengthOf(shape: ResolvedShape): number {
     if (turn !== undefined) {
       const angle = templateAngle(turn, values);
       const inside = templateRadius(turn, values) ?? radius;
+      if (inside < -NOISE) return NaN;
       after = setBack(angle, inside, diameter);
       arc = angle * DEGREE * (inside + diameter / 2);
     }
@@ -41,7 +43,7 @@ export function exactLengthOf(shape: ResolvedShape): number {
     length += straight + arc;
     before = after;
   }
-  return length;
+  return isLengthOfBar(length) ? length : NaN;
 }
 
 /** mm: the shortest straight with a bend at both its ends; Infinity where there is none, NaN where a bend overlaps. */

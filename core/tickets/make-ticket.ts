@@ -1,6 +1,8 @@
 import { type Finding, SEVERITIES } from "../audit/finding";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
+import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
+import { barMass, rowMass } from "../bar/bar-mass";
 import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
@@ -80,7 +82,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
       "note",
     );
 
-  const massEach = facts.massEach;
+  const massEach = known(barMass(facts, "to cut"));
   const largestSwing = laid.reduce<number | null>(
     (most, { swingRadius }) => (swingRadius === null ? most : Math.max(most ?? 0, swingRadius)),
     null,
@@ -93,7 +95,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
     mark: row.mark,
     member: row.member,
     pour: row.pour,
-    count: facts.count,
+    count: known(barCount(facts)),
     size: facts.sizeName,
     diameter: facts.diameter,
     grade: steel,
@@ -127,7 +129,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
     cutsAtOnce: cutsAtOnce(facts, workshop, steel),
     swingRadius: largestSwing,
     massEach,
-    massTotal: massEach === null || facts.count === null ? null : massEach * facts.count,
+    massTotal: known(rowMass(facts, "to cut")),
     warnings: byRank(warnings),
     waived,
     cautions: cautionsFor({
@@ -154,6 +156,7 @@ const IN_DOUBT: TicketOrder = {
   kind: "unsure",
   reason: "the course of the bar is in doubt, so no stop and no angle is given",
 };
+const known = (answer: number | Refusal): number | null => (isRefusal(answer) ? null : answer);
 
 /** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
 const SAID_BY_BENDS = "angle-without-trials";

@@ -1,17 +1,20 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { barLength } from "../bar/bar-length";
 import { tolerancedBar, toleranceOf } from "../bar/tolerance-of";
 import { freeLeg } from "../bending/bend-marks";
 import type { PlanarPath } from "../shapes/path";
+import { isRefusal } from "../units/refusal";
 import type { TicketCut, TicketDimension } from "./ticket";
 
 /** The length to cut and its tolerance: as typed, else as computed; null where there is neither. */
 export function ticketCut(facts: BarFacts): TicketCut | null {
   const computed = facts.cut?.length ?? null;
-  const length = facts.lengthInForce;
-  if (length === null) return null;
+  const toCut = barLength(facts, "to cut");
+  if (isRefusal(toCut)) return null;
+  const { length, from } = toCut;
   return {
     length,
-    from: facts.row.length === null ? "computed" : "schedule",
+    from,
     computed,
     tolerance: toleranceOf(facts.standard, "cut length", length, tolerancedBar(facts)),
   };

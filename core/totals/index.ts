@@ -7,8 +7,9 @@ export {
   type PourChange,
   type RevisionComparison,
 } from "./compare-revisions";
+export { groupName, namedGroups } from "./named-groups";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
-export { type RowMass, rowMasses } from "./row-mass";
+export { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
 export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { tonnageNotes } from "./tonnage-notes";

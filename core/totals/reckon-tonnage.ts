@@ -1,7 +1,7 @@
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
-import { type RowMass, rowMasses } from "./row-mass";
+import { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
 import { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
 
 /** A sheet and what was read of it. */
@@ -21,8 +21,8 @@ export interface ReckonedTonnage {
   readonly masses: readonly (readonly (RowMass | null)[])[];
   /** rows struck through or superseded: in no total */
   readonly dropped: number;
-  /** rows without a mass that could be worked out: in no total */
-  readonly withoutMass: number;
+  /** rows without a mass that could be worked out, or with dimensions that contradict each other */
+  readonly notInTotal: readonly NotInTotal[];
   /** rows in the totals by what the schedule says, as the shape gives no length */
   readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
 }
@@ -31,20 +31,21 @@ export interface ReckonedTonnage {
 export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standard): ReckonedTonnage {
   const counted: { bar: BarRow; row: RowMass; sheet: string }[] = [];
   const byTyped = { "typed length": 0, "typed mass": 0 };
+  const notInTotal: NotInTotal[] = [];
   let dropped = 0;
-  let withoutMass = 0;
   const masses = schedules.map(({ sheet, reading }) =>
-    rowMasses(sheet, reading, standard).map((row, index) => {
+    weighRows(sheet, reading, standard).map((row, index) => {
       const bar = reading.bars[index]!;
       if (bar.struckThrough || bar.superseded === true) {
         dropped += 1;
         return null;
       }
-      if (row === null) withoutMass += 1;
-      else {
-        counted.push({ bar, row, sheet: sheet.name });
-        if (row.from !== "cut length") byTyped[row.from] += 1;
+      if (!isInTotal(row)) {
+        notInTotal.push(row);
+        return null;
       }
+      counted.push({ bar, row, sheet: sheet.name });
+      if (row.from !== "cut length") byTyped[row.from] += 1;
       return row;
     }),
   );
@@ -53,7 +54,7 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
     const group = { pour, member: bar.member, sheet }[groupedBy];
     return { pour: group ?? "", size, mass };
   });
-  return { tonnage: tonnageByPour(lines), groupedBy, masses, dropped, withoutMass, byTyped };
+  return { tonnage: tonnageByPour(lines), groupedBy, masses, dropped, notInTotal, byTyped };
 }
 
 function groupOf(counted: readonly { readonly bar: BarRow; readonly row: RowMass }[]): TonnageGroup {

@@ -1,11 +1,13 @@
+import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
+import { barLength } from "../bar/bar-length";
+import { isMassOfBars, rowMass } from "../bar/bar-mass";
 import { SheetFacts } from "../bar/sheet-facts";
-import type { ScheduleReading } from "../schedule/bar-row";
+import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
-
-const MM_PER_METRE = 1000;
-const DIGITS = 13;
+import { isRefusal, refusalText } from "../units/refusal";
 
 /** Mass of one bar row and what it rests on. */
 export interface RowMass {
@@ -19,23 +21,77 @@ export interface RowMass {
   readonly count: number | null;
 }
 
+/** A bar row that is in no total. */
+export interface NotInTotal {
+  readonly sheet: string;
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  /** address of what to look at */
+  readonly cell: string;
+  readonly why: string;
+}
+
+export type RowWeighed = RowMass | NotInTotal;
+
+export function isInTotal(row: RowWeighed): row is RowMass {
+  return "mass" in row;
+}
+
 /**
- * Mass of each bar row, kg: count, mass per metre and the cut length of its shape; the typed length where
- * the shape gives none; the typed mass where neither does. Null where none of them is held.
+ * Mass of each bar row, kg, to weigh: count, mass per metre and the cut length of its shape; the typed
+ * length where the shape gives none; the typed mass where neither does. A row that none of them gives a mass
+ * above nought, or whose dimensions contradict each other, is in no total and says why.
  */
-export function rowMasses(sheet: Sheet, reading: ScheduleReading, standard: Standard): (RowMass | null)[] {
+export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
   const sheetFacts = new SheetFacts(sheet, reading);
-  return reading.bars.map((row) => {
-    const facts = new BarFacts(row, sheetFacts, standard);
-    const { bar, count } = facts;
-    const cut = facts.cut?.length ?? null;
-    const length = cut ?? row.length;
-    const named = { pour: row.pour, size: facts.sizeName, cutLength: length, count };
-    if (bar !== null && count !== null && length !== null) {
-      // the same digits as a worksheet function gives: what lies beyond is noise of the float
-      const mass = Number(((length / MM_PER_METRE) * bar.massPerMetre * count).toPrecision(DIGITS));
-      return { mass, from: cut === null ? "typed length" : "cut length", ...named };
-    }
-    return row.mass === null ? null : { mass: row.mass, from: "typed mass", ...named };
-  });
+  return reading.bars.map((row) => weighRow(new BarFacts(row, sheetFacts, standard)));
+}
+
+function weighRow(facts: BarFacts): RowWeighed {
+  const { row, standard } = facts;
+  const length = barLength(facts, "to weigh");
+  const count = barCount(facts);
+  const named = {
+    pour: row.pour,
+    size: facts.sizeName,
+    cutLength: isRefusal(length) ? null : length.length,
+    count: isRefusal(count) ? null : count,
+  };
+  const why = rowMass(facts, "to weigh");
+  if (!isRefusal(why)) {
+    const isComputed = !isRefusal(length) && length.from === "computed";
+    return { mass: why, from: isComputed ? "cut length" : "typed length", ...named };
+  }
+  if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code))
+    return { mass: row.mass, from: "typed mass", ...named };
+  const { sheet } = facts.sheet;
+  const at = cellAddress(sheet, row.row, columnOf(facts, why.code));
+  return { sheet: sheet.name, row: sheet.top + row.row + 1, cell: at, why: refusalText(why, standard.unit) };
+}
+
+/** Refusals that a typed mass does not help over. */
+const FINAL: ReadonlySet<string> = new Set([
+  "dimensions-contradict",
+  "length-beyond-reason",
+  "length-not-above-nought",
+  "bar-count-nought",
+  "bar-count-bad",
+]);
+
+const LOOK_AT: Readonly<Record<string, readonly ColumnKind[]>> = {
+  "dimensions-contradict": ["A", "shape"],
+  "length-beyond-reason": ["A", "shape"],
+  "bar-size-not-made": ["size"],
+  "bar-count-missing": ["total", "each", "members"],
+  "bar-count-nought": ["total", "each", "members"],
+  "bar-count-bad": ["total", "each", "members"],
+};
+
+function columnOf({ row: { table } }: BarFacts, code: string): number {
+  const kinds = [...(LOOK_AT[code] ?? []), "length", "shape", "mark", "size"] as const;
+  for (const kind of kinds) {
+    const column = table.columns.get(kind)?.column;
+    if (column !== undefined) return column;
+  }
+  return table.left ?? 0;
 }

@@ -1,18 +1,40 @@
 import type { ReckonedTonnage } from "./reckon-tonnage";
+import type { NotInTotal } from "./row-mass";
 
 /** What the tonnes leave out or rest on, a sentence each; empty where every bar is in them by its cut length. */
-export function tonnageNotes({ groupedBy, dropped, withoutMass, byTyped }: ReckonedTonnage): string[] {
+export function tonnageNotes({ groupedBy, dropped, notInTotal, byTyped }: ReckonedTonnage): string[] {
   const notes: string[] = [];
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${rows(dropped)} struck through or superseded: left out`);
-  if (withoutMass > 0)
-    notes.push(`${rows(withoutMass)} without a mass that could be worked out: in no total`);
+  notes.push(...notInTotalWords(notInTotal));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
     if (count > 0) notes.push(`${rows(count)} by the ${from}: the shape gives no length`);
   }
   return notes;
+}
+
+/** Reasons are told one by one up to this many, and cells of each. */
+const MOST_REASONS = 5;
+const MOST_CELLS = 8;
+
+/** The rows that are in no total, reason by reason with their cells. */
+function notInTotalWords(all: readonly NotInTotal[]): string[] {
+  const byReason = new Map<string, NotInTotal[]>();
+  for (const row of all) byReason.set(row.why, [...(byReason.get(row.why) ?? []), row]);
+  const told = [...byReason].slice(0, MOST_REASONS);
+  const more = [...byReason.values()].slice(MOST_REASONS).reduce((sum, list) => sum + list.length, 0);
+  const isSeveral = new Set(all.map(({ sheet }) => sheet)).size > 1;
+  const cells = (list: readonly NotInTotal[]): string => {
+    const named = list.slice(0, MOST_CELLS).map(({ sheet, cell }) => (isSeveral ? `${sheet}!${cell}` : cell));
+    const rest = list.length - named.length;
+    return named.join(", ") + (rest > 0 ? ` and ${rest} more` : "");
+  };
+  return [
+    ...told.map(([why, list]) => `not in the total: ${rows(list.length)} (${cells(list)}): ${why}`),
+    ...(more === 0 ? [] : [`not in the total for other reasons: ${rows(more)}`]),
+  ];
 }
 
 const rows = (count: number): string => (count === 1 ? "1 row" : `${count} rows`);

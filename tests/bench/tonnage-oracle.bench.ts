@@ -7,7 +7,7 @@ import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { type NewCell, writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { type Cell, readSchedule } from "../../core/schedule";
 import { resolveStandard, type Standard } from "../../core/standards";
-import { rowMasses } from "../../core/totals";
+import { isInTotal, weighRows } from "../../core/totals";
 import { barwrightBundle } from "../_support/command-line";
 import { findOffice, recalculateCommand } from "../_support/libre-office";
 import type { Bench } from "./bench";
@@ -90,7 +90,7 @@ function demoLines(): [string, string, number][] {
   const standard = resolveStandard("BS8666:2005") as Standard;
   const sheet = openWorkbook(demoWorkbook()).read("Schedule");
   const reading = readSchedule(sheet, standard);
-  const masses = rowMasses(sheet, reading, standard);
+  const masses = weighRows(sheet, reading, standard).map((row) => (isInTotal(row) ? row : null));
   const text = (cell: Cell | null): string => (cell === null ? "none" : String(cell));
   return reading.bars.flatMap((bar, index) => {
     const mass = masses[index]?.mass ?? null;

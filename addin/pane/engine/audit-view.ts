@@ -5,6 +5,7 @@ import type { ChangedLimit, Limits } from "../../../core/audit/limits";
 import type { ColumnKind } from "../../../core/schedule/bar-row";
 import type { ColumnCorrection } from "../../../core/schedule/read-options";
 import type { ScheduleHead } from "../../../core/schedule/schedule-head";
+import type { NotInTotal } from "../../../core/totals/row-mass";
 
 /** How one column of the schedule was taken. */
 export interface ColumnView {
@@ -107,8 +108,8 @@ export interface AuditView {
   readonly mass: number;
   /** kg of bars with an unsafe or unbendable finding */
   readonly massAffected: number;
-  /** bars whose mass could not be worked out */
-  readonly barsWithoutMass: number;
+  /** bar rows that are in no total, with what to look at */
+  readonly notInTotal: readonly NotInTotal[];
 }
 
 export interface RowFlagView {

@@ -1,6 +1,5 @@
 import type { BarRow, ScheduleReading } from "../../../core/schedule";
-import { reckonTonnage, type TonnageGroup } from "../../../core/totals";
-import { groupName } from "../../workbook/named-groups";
+import { groupName, reckonTonnage, type TonnageGroup } from "../../../core/totals";
 import type { Pours } from "./engine";
 import type { KeptCheck } from "./kept-check";
 

@@ -174,12 +174,16 @@ function masses(
   sheet: Sheet,
   standard: Standard,
   worst: ReadonlyMap<number, Finding>,
-): Pick<AuditView, "mass" | "massAffected" | "barsWithoutMass"> {
-  const sum = { mass: 0, massAffected: 0, barsWithoutMass: 0 };
+): Pick<AuditView, "mass" | "massAffected" | "notInTotal"> {
+  const sum: { -readonly [Key in "mass" | "massAffected" | "notInTotal"]: AuditView[Key] } = {
+    mass: 0,
+    massAffected: 0,
+    notInTotal: [],
+  };
   if (reading === undefined) return sum;
   // as the totals count them: without bars struck through or superseded
-  const { masses, withoutMass } = reckonTonnage([{ sheet, reading }], standard);
-  sum.barsWithoutMass = withoutMass;
+  const { masses, notInTotal } = reckonTonnage([{ sheet, reading }], standard);
+  sum.notInTotal = notInTotal;
   reading.bars.forEach((bar, index) => {
     const mass = masses[0]?.[index]?.mass ?? 0;
     sum.mass += mass;

@@ -1,4 +1,6 @@
+import { barCount } from "../../../core/bar/bar-count";
 import { BarFacts } from "../../../core/bar/bar-facts";
+import { barMass, rowMass } from "../../../core/bar/bar-mass";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import type { Sheet } from "../../../core/schedule/sheet";
@@ -7,7 +9,7 @@ import { barSvg } from "../../../core/shapes/bar-svg";
 import { courseNote } from "../../../core/shapes/course";
 import type { Standard } from "../../../core/standards";
 import { printLength } from "../../../core/units/print-length";
-import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusal";
 import type { BarView } from "./audit-view";
 
 /** The drawing's room, px; the pane scales it to its own width. */
@@ -62,7 +64,10 @@ function trouble(facts: BarFacts): string | null {
 }
 
 function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
-  const { row, cut, exactLength, massEach, count, leastFormer } = facts;
+  const { row, cut, exactLength, leastFormer } = facts;
+  const kilograms = (mass: number | Refusal, digits: number): string | null =>
+    isRefusal(mass) ? null : `${mass.toFixed(digits)} kg`;
+  const count = barCount(facts);
   const length = (mm: number): string => printLength(mm, standard.unit);
   const lines: { name: string; value: string }[] = [];
   const add = (name: string, value: string | null): void => {
@@ -72,9 +77,10 @@ function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
   add("As typed", row.length === null || row.length === cut?.length ? null : length(row.length));
   add("On the centre line", exactLength === null ? null : length(Math.round(exactLength * 10) / 10));
   add("Former", formerText(row.former, leastFormer?.value ?? null, length));
-  add("Mass of one", massEach === null ? null : `${massEach.toFixed(2)} kg`);
-  add("Number", count === null ? null : String(count));
-  add("Mass of the row", massEach === null || count === null ? null : `${(massEach * count).toFixed(1)} kg`);
+  const by = cut === null ? "as typed" : "by cut length";
+  add(`Mass of one, ${by}`, kilograms(barMass(facts, "to weigh"), 2));
+  add("Number", isRefusal(count) ? null : String(count));
+  add(`Mass of the row, ${by}`, kilograms(rowMass(facts, "to weigh"), 1));
   return lines;
 }
 

@@ -3,7 +3,13 @@ import { decisionWords } from "../../../core/audit/decision-words";
 import type { BarRow, ScheduleReading, Sheet } from "../../../core/schedule";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
-import { type BarChange, compareRevisions, type PourChange, rowMasses } from "../../../core/totals";
+import {
+  type BarChange,
+  compareRevisions,
+  isInTotal,
+  type PourChange,
+  weighRows,
+} from "../../../core/totals";
 import { cellAddress } from "../../workbook/cell-address";
 import type { ChangeView, ComparisonView } from "./comparison-view";
 import { barsRead, type KeptCheck } from "./kept-check";
@@ -25,8 +31,8 @@ export function comparisonView(kept: KeptCheck, older: RevisionSide): Comparison
   const { standard } = kept.report;
   const masses = new Map<BarRow, number>();
   const weigh = (sheet: Sheet, reading: ScheduleReading): ScheduleReading => {
-    rowMasses(sheet, reading, standard).forEach((row, index) => {
-      if (row !== null) masses.set(reading.bars[index]!, row.mass);
+    weighRows(sheet, reading, standard).forEach((row, index) => {
+      if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
     });
     return reading;
   };

@@ -1,12 +1,12 @@
 import type { ScheduleReading } from "../../../core/schedule";
 import {
+  namedGroups,
   type ReckonedTonnage,
   reckonTonnage,
   type Tonnage,
   tonnageChart,
   tonnageNotes,
 } from "../../../core/totals";
-import { namedGroups } from "../../workbook/named-groups";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
 import { totalsContent } from "./totals-content";

@@ -1,5 +1,6 @@
+import { barLength } from "../../bar/bar-length";
 import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
-import { isRefusal } from "../../units/refusal";
+import { isRefusal, refusalText } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -17,14 +18,19 @@ export default defineRule({
       "{bends} overlap: leg {leg} of {length} is {short} too short for {size} with a former of {former}",
     inside:
       "leg {leg} of {length} ends inside its bend: {short} too short for {size} with a former of {former}",
+    contradict: "{reason}",
   },
   checkRow(facts, _context, report) {
     // nothing overlaps where the bar has a length
-    if (facts.exactLength !== null) return;
-    const { developed } = facts;
-    if (!isRefusal(developed)) return;
-    const overlap = developed.code === "bends-overlap";
-    if (!overlap && developed.code !== "leg-inside-bend") return;
+    const developed = facts.exactLength === null ? facts.developed : null;
+    const code = isRefusal(developed) ? developed.code : null;
+    const overlap = code === "bends-overlap";
+    if (!isRefusal(developed) || (!overlap && code !== "leg-inside-bend")) {
+      const length = code === "bend-has-no-inside" ? developed : barLength(facts, "to weigh");
+      if (!isRefusal(length) || !CONTRADICTIONS.has(length.code)) return;
+      report({ messageId: "contradict", at: "shape", values: { reason: refusalText(length) } });
+      return;
+    }
     const leg = String(developed.values["leg"] ?? "");
     report({
       messageId: overlap ? "overlap" : "inside",
@@ -34,3 +40,5 @@ export default defineRule({
     });
   },
 });
+
+const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", "bend-has-no-inside"]);

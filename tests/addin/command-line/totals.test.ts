@@ -34,6 +34,9 @@ describe("barwright tonnage", () => {
       bySize: { H16: 0.0540018, H20: 0.07398 },
       total: 0.1279818,
       rows: 3,
+      groupedBy: "pour",
+      held: null,
+      notInTotal: [],
     });
     expect(run.exit).toBe(0);
   });
@@ -46,7 +49,7 @@ describe("barwright tonnage", () => {
       "B1,02,H16,1,2,2,3000,00,3000,,,P1",
     );
     const run = await barwright(["tonnage", path]);
-    expect(run.err).toContain("1 bar rows without a mass");
+    expect(run.err).toContain('not in the total: 1 row (C2): size "H17" is no bar of BS8666:2005');
     expect(run.out).toContain("0.009");
   });
 });

@@ -88,11 +88,11 @@ describe("reckonTonnage", () => {
     }));
     const reckoned = reckonTonnage([{ sheet, reading: { ...reading, bars } }], standard);
     expect(reckoned.tonnage).toMatchObject({ rows: 1, total: 0.03158 });
-    expect([reckoned.dropped, reckoned.withoutMass]).toEqual([2, 1]);
+    expect([reckoned.dropped, reckoned.notInTotal.length]).toEqual([2, 1]);
     expect(reckoned.masses[0]?.map((row) => row?.mass ?? null)).toEqual([31.58, null, null, null]);
     expect(tonnageNotes(reckoned)).toEqual([
       "2 rows struck through or superseded: left out",
-      "1 row without a mass that could be worked out: in no total",
+      'not in the total: 1 row (C4): size "H17" is no bar of BS8666:2005, so it has no mass',
     ]);
   });
 

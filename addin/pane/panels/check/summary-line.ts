@@ -9,7 +9,7 @@ export function summaryLine(view: AuditView): string {
     `rows ${severityCountWords(rowCounts(view.findings))}`,
     `${tonnes(view.massAffected)} of ${tonnes(view.mass)} affected`,
   ];
-  if (view.barsWithoutMass > 0) parts.push(`${counted(view.barsWithoutMass, "row")} without a mass`);
+  if (view.notInTotal.length > 0) parts.push(`${counted(view.notInTotal.length, "row")} not in the total`);
   if (view.rows.unread > 0) parts.push(`${counted(view.rows.unread, "row")} unread`);
   if (unread.length > 0) parts.push(`${counted(unread.length, "thing")} not judged`);
   if (view.notToldSummary !== null) parts.push(view.notToldSummary);

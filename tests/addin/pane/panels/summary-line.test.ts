@@ -39,7 +39,7 @@ const view: AuditView = {
   flags: [],
   mass: 34_580,
   massAffected: 754.6,
-  barsWithoutMass: 0,
+  notInTotal: [],
 };
 
 describe("summaryLine", () => {
@@ -66,8 +66,12 @@ describe("summaryLine", () => {
   });
 
   test("should not keep back what it could not reckon or read", () => {
-    const line = summaryLine({ ...view, barsWithoutMass: 3, rows: { ...view.rows, unread: 1 } });
-    expect(line).toContain("3 rows without a mass");
+    const line = summaryLine({
+      ...view,
+      notInTotal: [1, 2, 3].map((row) => ({ sheet: "S", row, cell: `A${row}`, why: "no count" })),
+      rows: { ...view.rows, unread: 1 },
+    });
+    expect(line).toContain("3 rows not in the total");
     expect(line).toContain("1 row unread");
   });
 });

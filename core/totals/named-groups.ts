@@ -1,4 +1,5 @@
-import type { ReckonedTonnage, Tonnage, TonnageGroup } from "../../core/totals";
+import type { ReckonedTonnage, TonnageGroup } from "./reckon-tonnage";
+import type { Tonnage } from "./tonnage-by-pour";
 
 const NO_NAME: Readonly<Record<TonnageGroup, string>> = {
   pour: "no pour",

@@ -1,1 +1,0 @@
-export { type RowMass, rowMasses } from "../../core/totals";

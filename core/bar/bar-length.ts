@@ -1,0 +1,56 @@
+import { isLengthOfBar } from "../shapes/contradicting-dims";
+import { defineRefusal, isRefusal, Refusal } from "../units/refusal";
+import type { BarFacts } from "./bar-facts";
+
+/**
+ * What a length is asked for. `as scheduled` is what the row says; `as computed` what follows from shape and
+ * dimensions; `to cut` is the scheduled one, since the person at the shear works by the schedule, else the
+ * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one.
+ */
+export type BarPurpose = "as scheduled" | "as computed" | "to cut" | "to weigh";
+
+/** A length of one bar, mm, above nought, and where it comes from. */
+export interface BarLength {
+  readonly length: number;
+  readonly from: "schedule" | "computed";
+}
+
+const notScheduled = defineRefusal("length-not-scheduled", "value", "no length is written in the row");
+const notComputed = defineRefusal("length-not-computed", "value", "shape and dimensions give no length");
+const noLength = defineRefusal(
+  "length-not-known",
+  "value",
+  "no length is written, and shape and dimensions give none",
+);
+const notAboveNought = defineRefusal(
+  "length-not-above-nought",
+  "value",
+  "the length {typed} is no length of a bar: correct it",
+);
+
+/** The length of a row's bar for a purpose; refuses what is not known and what no bar can have. */
+export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Refusal {
+  const scheduled = scheduledLength(facts);
+  if (purpose === "as scheduled") return scheduled ?? notScheduled({});
+  const computed = computedLength(facts);
+  if (purpose === "as computed") return computed;
+  // dimensions that contradict each other make no bar, whatever length stands beside them
+  if (isRefusal(computed) && CONTRADICTIONS.has(computed.code)) return computed;
+  const known = isRefusal(computed) ? null : computed;
+  if (isRefusal(scheduled)) return scheduled;
+  const found = purpose === "to cut" ? (scheduled ?? known) : (known ?? scheduled);
+  return found ?? noLength({});
+}
+
+const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", "length-beyond-reason"]);
+
+function scheduledLength({ row }: BarFacts): BarLength | Refusal | null {
+  if (row.length === null) return null;
+  if (!isLengthOfBar(row.length)) return notAboveNought({ typed: row.length });
+  return { length: row.length, from: "schedule" };
+}
+
+function computedLength({ cutOrRefusal: cut }: BarFacts): BarLength | Refusal {
+  if (cut === null) return notComputed({});
+  return cut instanceof Refusal ? cut : { length: cut.length, from: "computed" };
+}
