@@ -1,4 +1,5 @@
 import type { SheetFacts } from "../bar/sheet-facts";
+import type { ScheduleSession } from "../schedule/schedule-session";
 import type { AuditQuestion } from "./audit-question";
 import type { AuditReport } from "./audit-report";
 import type { Finding } from "./finding";
@@ -8,6 +9,7 @@ import type { RuleContext } from "./rule-context";
 
 /** What is kept of one sheet so that an edit re-judges only what it can have changed. */
 export interface SheetState {
+  readonly session: ScheduleSession;
   readonly facts: SheetFacts;
   /** by place in `facts.bars`; undefined where a bar has none */
   readonly rowFindings: readonly (readonly Finding[] | undefined)[];

@@ -2,7 +2,7 @@ import { BarFacts } from "../bar/bar-facts";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import { sameHabits } from "../bar/sheet-habits";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
-import { rereadRows } from "../schedule/reread-rows";
+import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
@@ -14,7 +14,7 @@ import { type Finding, SEVERITIES } from "./finding";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
-import { readAsCorrected } from "./read-as-corrected";
+import { openAsCorrected } from "./read-as-corrected";
 import {
   isRowRule,
   isSettingsRule,
@@ -57,9 +57,9 @@ export function runAudit(asked: AuditQuestion): AuditReport {
     .filter(({ name }) => !isShopSheet(name))
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
-      const reading = readAsCorrected(sheet, standard, settings);
+      const session = openAsCorrected(sheet, standard, settings);
       const asked = isJudged ? { rules: rowRules, watched } : { rules: [], watched: [] };
-      return { ...judgeRows(sheet, reading, context, asked), isJudged };
+      return { ...judgeRows(sheet, session, context, asked), isJudged };
     });
   const shopFindings = judgeShop(context, rules);
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
@@ -84,11 +84,10 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
   }
   const before = state.sheets[place] as SheetState;
   const { settings, standard } = state.question;
-  const reading =
-    rereadRows(before.facts.reading, changed, firstRow, lastRow) ??
-    readAsCorrected(changed, standard, settings);
+  const session =
+    before.session.reread(changed, firstRow, lastRow) ?? openAsCorrected(changed, standard, settings);
   const asked = { rules: state.rowRules, watched: state.watched };
-  const after = judgeRows(changed, reading, state.context, asked, { before, firstRow, lastRow });
+  const after = judgeRows(changed, session, state.context, asked, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));
   const next: AuditState = {
     ...state,
@@ -111,11 +110,12 @@ interface Change {
 
 function judgeRows(
   sheet: Sheet,
-  reading: ScheduleReading,
+  session: ScheduleSession,
   context: RuleContext,
   { rules, watched }: Pick<AuditState, "watched"> & { readonly rules: readonly RowRule[] },
   change?: Change,
 ): SheetState {
+  const { reading } = session;
   const facts = new SheetFacts(sheet, reading);
   const kept = change === undefined ? null : unchangedRows(reading, change);
   const bars = reading.bars.map((row, index) => {
@@ -150,7 +150,7 @@ function judgeRows(
     rowFindings[index] = found;
     hidden[index] = hiddenByLimits(watched, row, found ?? []);
   }
-  return { facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
+  return { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
 }
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {

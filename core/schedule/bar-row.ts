@@ -1,4 +1,5 @@
 import type { DimLetter, SizeReading } from "../standards/port";
+import type { RowReason } from "./rows/row-reason";
 import type { Cell } from "./sheet";
 
 /** What a column of a schedule can be. */
@@ -208,8 +209,8 @@ export interface ScheduleReading {
   readonly tables: readonly TableReading[];
   /** class of every row of the used range, once */
   readonly rowClasses: readonly RowClass[];
-  /** reason for each `unread` row */
-  readonly unreadReasons: ReadonlyMap<number, string>;
+  /** what made each row what it was taken for, by row */
+  readonly rowReasons: readonly RowReason[];
   readonly bars: readonly BarRow[];
   readonly totals: readonly TotalRow[];
   /** Where no header was found: the words looked for and the nearest row. */

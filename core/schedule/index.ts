@@ -18,4 +18,7 @@ export { cellAddress, columnLetters } from "./cell-address";
 export { markKey } from "./mark-key";
 export type { ColumnCorrection, ReadOptions } from "./read-options";
 export { readSchedule } from "./read-schedule";
+export type { RowReason, RowReasonCode } from "./rows/row-reason";
+export { rowReasonText } from "./rows/row-reason-text";
 export { type Cell, type CellError, isCellError, type Sheet, sheetFromRows } from "./sheet";
+export { unreadRows } from "./unread-rows";

@@ -1,4 +1,4 @@
-import type { ScheduleReading } from "./bar-row";
+import type { ScheduleReading, TableReading } from "./bar-row";
 import type { Cell, Sheet } from "./sheet";
 
 const GAP = /\t|\s{2,}/;
@@ -51,11 +51,24 @@ function partsOf(cell: Cell): Cell[] {
 
 /** A pasted list stands in one column of the sheet, so every column of the reading is that one. */
 export function inOneColumn(reading: ScheduleReading): ScheduleReading {
-  for (const table of reading.tables) {
-    for (const column of table.columns.values()) (column as { column: number }).column = 0;
-  }
-  for (const bar of reading.bars) {
-    for (const problem of bar.problems ?? []) (problem as { column: number }).column = 0;
-  }
-  return { ...reading, pasted: true };
+  const moved = new Map(reading.tables.map((table) => [table, tableInOneColumn(table)]));
+  const tableOf = (table: TableReading): TableReading => moved.get(table) ?? table;
+  return {
+    ...reading,
+    tables: reading.tables.map(tableOf),
+    bars: reading.bars.map((bar) => ({
+      ...bar,
+      table: tableOf(bar.table),
+      problems: bar.problems?.map((problem) => ({ ...problem, column: 0 })) ?? null,
+    })),
+    totals: reading.totals.map((line) =>
+      line.table === undefined ? line : { ...line, table: tableOf(line.table) },
+    ),
+    pasted: true,
+  };
+}
+
+function tableInOneColumn(table: TableReading): TableReading {
+  const columns = [...table.columns].map(([kind, column]) => [kind, { ...column, column: 0 }] as const);
+  return { ...table, columns: new Map(columns) };
 }

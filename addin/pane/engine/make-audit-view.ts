@@ -7,6 +7,7 @@ import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
+import { unreadRows } from "../../../core/schedule/unread-rows";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
 import { columnLetters, parseAddress } from "../../workbook/cell-address";
@@ -35,7 +36,7 @@ export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCh
     rows: report.rows,
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),
-    unread: [...(reading?.unreadReasons ?? [])].map(([row, reason]) => ({
+    unread: (reading === undefined ? [] : unreadRows(reading)).map(({ row, reason }) => ({
       row: sheet.top + row + 1,
       reason,
     })),

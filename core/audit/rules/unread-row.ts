@@ -1,3 +1,4 @@
+import { unreadRows } from "../../schedule/unread-rows";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -29,7 +30,7 @@ export default defineRule({
   },
   messages: { unread: "the row could not be read: {reason}" },
   checkSheet(sheet, _context, report) {
-    for (const [row, reason] of sheet.reading.unreadReasons) {
+    for (const { row, reason } of unreadRows(sheet.reading)) {
       report({ messageId: "unread", outcome: "unsure", place: { row, column: 0 }, values: { reason } });
     }
   },

@@ -11,9 +11,9 @@ export interface OddNumberPlace {
   readonly inInches: boolean;
 }
 
-/** `slip`: looks written in another unit than its column; the row has to settle it. mm. */
+/** `unit-error`: looks written in another unit than its column; the row has to settle it. mm. */
 export type OddNumber =
-  | { readonly is: "slip"; readonly value: number }
+  | { readonly is: "unit-error"; readonly value: number }
   | { readonly is: "unread"; readonly reason: string }
   | {
       readonly is: "value";
@@ -30,7 +30,7 @@ const LEAST_MM = 20;
 const LEAST_WHOLE_MM = 1;
 const MOST_METRES = 30;
 
-/** A number that is no plain length of its column: a date, a negative, a slip of unit, a bare 8 among feet. */
+/** A number that is no plain length of its column: a date, a negative, an error of unit, a bare 8 among feet. */
 export function readOddNumber(number: number, place: OddNumberPlace): OddNumber {
   const { column } = place;
   if (!Number.isFinite(number)) return { is: "unread", reason: "the number is not finite" };
@@ -43,10 +43,10 @@ export function readOddNumber(number: number, place: OddNumberPlace): OddNumber 
   }
   if (column.factor === 1 && number < LEAST_MM) {
     if (place.isDim && Number.isInteger(number) && number >= LEAST_WHOLE_MM) return value(number);
-    return { is: "slip", value: number * 1000 };
+    return { is: "unit-error", value: number * 1000 };
   }
   if (column.factor === 1000 && number > MOST_METRES && number <= MOST_MM)
-    return { is: "slip", value: number };
+    return { is: "unit-error", value: number };
   return value(number * column.factor);
 }
 

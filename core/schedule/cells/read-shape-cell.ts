@@ -1,9 +1,10 @@
 import type { Standard } from "../../standards/port";
 import { toMillimetres } from "../../units/convert-length";
 import type { GuessCode } from "../bar-row";
-import type { Cell } from "../sheet";
+import { type Answer, type CellPlace, guessed, type RowContext, sameAsMark, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { LONGEST_SHAPE, shortened } from "./longest-text";
+import { remember } from "./remember";
 import { isWord, plainWords } from "./row-words";
 
 /** What a shape cell says. */
@@ -33,15 +34,26 @@ const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
 
 /** Reads the shape cells of one column under one standard; answers are remembered by what was typed. */
 export function shapeCellReader(standard: Standard) {
-  const remembered = new Map<Cell, ShapeCell>();
-  return (cell: string | number): ShapeCell => {
-    const known = remembered.get(cell);
-    if (known !== undefined) return known;
-    const reading = typeof cell === "number" ? shapeOfNumber(cell, standard) : shapeOfText(cell, standard);
-    if (remembered.size > 20_000) remembered.clear();
-    remembered.set(cell, reading);
-    return reading;
-  };
+  return remember<string | number, ShapeCell>(
+    (cell) => (typeof cell === "number" ? shapeOfNumber(cell, standard) : shapeOfText(cell, standard)),
+    (reason) => ({ ...NOTHING, is: "unread", reason }),
+  );
+}
+
+/** The shape and the legs that a reading stands for, where it is no plain code or path. */
+export function settleShape(
+  { is, guess, asks, reason, shape, legs, sameAs }: ShapeCell,
+  place: CellPlace,
+  context: RowContext,
+): Answer<string> & { readonly legs: readonly number[] | null } {
+  const { above } = context;
+  if (is === "blank") return { value: null, problem: null, legs: null };
+  if (is === "ditto") return { value: above?.shape ?? null, problem: null, legs: above?.legs ?? null };
+  if (is === "same-as")
+    return { ...sameAsMark<string>(place, sameAs, (bar) => bar.shape, context), legs: null };
+  if (guess === null) return { ...unread(place, reason), legs: null };
+  const offered = shape === null ? {} : { proposal: shape };
+  return { ...guessed(place, shape, { guess, asks, reason, ...offered }, context), legs };
 }
 
 function shapeOfNumber(number: number, standard: Standard): ShapeCell {

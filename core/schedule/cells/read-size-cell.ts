@@ -1,10 +1,11 @@
 import type { SizeReading, Standard } from "../../standards/port";
 import { isRefusal, refusalText } from "../../units/refusal";
 import type { GuessCode } from "../bar-row";
-import type { Cell } from "../sheet";
+import { type Answer, type CellPlace, guessed, type RowContext, sameAsMark, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { lookalikeDigits } from "./read-number-text";
+import { remember } from "./remember";
 import { isWord, plainWords } from "./row-words";
 import { SOFT_METRIC_SIZES } from "./row-words.data";
 
@@ -49,20 +50,31 @@ const LEAST_SPACING = 50;
 
 /** Reads the size cells of one column under one standard; answers are remembered by what was typed. */
 export function sizeCellReader(standard: Standard, softMetric: boolean) {
-  const remembered = new Map<Cell, Map<string, SizeCell>>();
+  const readerOf = (type: string) =>
+    remember<string | number, SizeCell>((cell) => readSizeCell(cell, type, standard, softMetric), unreadCell);
+  const untyped = readerOf("");
+  const byType = new Map<string, (cell: string | number) => SizeCell>();
   return (cell: string | number, type: string): SizeCell => {
-    let byType = remembered.get(cell);
-    const known = byType?.get(type);
-    if (known !== undefined) return known;
-    const reading = readSizeCell(cell, type, standard, softMetric);
-    if (byType === undefined || remembered.size > 20_000) {
-      if (remembered.size > 20_000) remembered.clear();
-      byType = new Map();
-      remembered.set(cell, byType);
-    }
-    byType.set(type, reading);
-    return reading;
+    if (type === "") return untyped(cell);
+    const known = byType.get(type);
+    if (known !== undefined) return known(cell);
+    const reader = readerOf(type);
+    byType.set(type, reader);
+    return reader(cell);
   };
+}
+
+/** The size that a reading stands for, where it is no plain size of the standard. */
+export function settleSize(reading: SizeCell, place: CellPlace, context: RowContext): Answer<SizeReading> {
+  const { is, size, guess, asks, reason, proposal } = reading;
+  if (guess !== null) {
+    const offered = proposal === null ? {} : { proposal };
+    return guessed(place, size, { guess, asks, reason, ...offered }, context);
+  }
+  if (is === "size") return { value: size, problem: null };
+  if (is === "ditto") return { value: context.above?.size ?? null, problem: null };
+  if (is === "same-as") return sameAsMark<SizeReading>(place, reading.sameAs, (bar) => bar.size, context);
+  return unread(place, reason);
 }
 
 function readSizeCell(
@@ -76,14 +88,14 @@ function readSizeCell(
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return NOTHING;
   if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
-  if (text.length > LONGEST_VALUE) return unread(`"${shortened(text)}" is no bar size`);
+  if (text.length > LONGEST_VALUE) return unreadCell(`"${shortened(text)}" is no bar size`);
   const number = Number(text);
   if (Number.isFinite(number)) return sizeOfNumber(number, type, standard, softMetric, cell);
   return (
     sizeOfText(text, type, standard, softMetric, cell) ??
     spaced(text, standard, softMetric, cell) ??
     callOff(text, standard, softMetric, cell) ??
-    guessed(text, standard, cell) ??
+    byLookalike(text, standard, cell) ??
     unreadSize(text, type, standard)
   );
 }
@@ -95,7 +107,7 @@ function sizeOfNumber(
   softMetric: boolean,
   typed: string | number = number,
 ): SizeCell {
-  if (!(number > 0)) return unread(`"${shortened(String(typed))}" is no bar size`);
+  if (!(number > 0)) return unreadCell(`"${shortened(String(typed))}" is no bar size`);
   if (!Number.isInteger(number)) {
     const bar = standard.bars.find(
       ({ massPerMetre }) => Math.abs(massPerMetre - number) <= massPerMetre * 0.004,
@@ -169,7 +181,7 @@ function spaced(text: string, standard: Standard, softMetric: boolean, typed: st
     ? sizeOfNumber(number, "", standard, softMetric, before)
     : (sizeOfText(before, "", standard, softMetric, before) ??
       callOff(before, standard, softMetric, before) ??
-      guessed(before, standard, before));
+      byLookalike(before, standard, before));
   if (inside === null || (inside.is !== "size" && inside.guess === null)) return null;
   return {
     ...inside,
@@ -208,7 +220,7 @@ function counted(text: string): number {
     .reduce((sum, part) => sum + part.split(/[x*]/i).reduce((so, factor) => so * Number(factor), 1), 0);
 }
 
-function guessed(text: string, standard: Standard, typed: string): SizeCell | null {
+function byLookalike(text: string, standard: Standard, typed: string): SizeCell | null {
   const lost = /^[fFoO]\s*(\d+)$/.exec(text);
   if (lost !== null) {
     const reading = readOf(standard, lost[1] ?? "");
@@ -302,7 +314,7 @@ function asking(
   };
 }
 
-function unread(reason: string): SizeCell {
+function unreadCell(reason: string): SizeCell {
   return { ...NOTHING, is: "unread", reason };
 }
 
@@ -310,5 +322,5 @@ function unreadSize(text: string, type: string, standard: Standard): SizeCell {
   const same = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu.exec(text);
   if (same !== null) return { ...NOTHING, is: "same-as", sameAs: same[1] ?? "" };
   const refusal = standard.readSize(`${type}${text}`);
-  return unread(isRefusal(refusal) ? refusalText(refusal) : `"${shortened(text)}" is no bar size`);
+  return unreadCell(isRefusal(refusal) ? refusalText(refusal) : `"${shortened(text)}" is no bar size`);
 }

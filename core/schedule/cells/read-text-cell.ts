@@ -1,68 +1,70 @@
 import type { ColumnKind } from "../bar-row";
-import type { RowInHand } from "../rows/row-in-hand";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
+import { guessed, type RowContext, type Told, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { dateTyped, mayBeDate } from "./date-typed";
 import { isWord, plainWords } from "./row-words";
 
-const MOST_REMEMBERED = 50_000;
-
-/** Reads the cells of a row that hold words: members, marks, remarks. */
-export function textCellReader(hand: RowInHand, sheet: Sheet) {
-  const remembered = new Map<string, { readonly text: string | null; readonly ditto: boolean }>();
-  return { text, mark };
-
-  /** The text without outer blanks; a ditto is the text above; null where the cell says nothing. */
-  function text(
-    field: ColumnKind,
-    column: number,
-    cells: readonly Cell[],
-    above: string | null,
-  ): string | null {
-    if (column < 0) return null;
-    const cell = cells[column];
-    if (cell === null || cell === undefined) return null;
-    if (typeof cell === "string") {
-      if (isPlainMark(cell)) return cell;
-      const known = remembered.get(cell) ?? remember(cell);
-      return known.ditto ? above : known.text;
-    }
-    if (!isCellError(cell)) return String(cell);
-    hand.unread(field, column, cell, cellErrorReason(cell));
-    return null;
-  }
-
-  function remember(typed: string): { readonly text: string | null; readonly ditto: boolean } {
-    const clean = cleanText(typed);
-    const plain = plainWords(clean);
-    const isNothing = clean === "" || /^-+$/.test(plain);
-    const known = { text: isNothing ? null : clean, ditto: isWord("ditto", plain) };
-    if (remembered.size > MOST_REMEMBERED) remembered.clear();
-    remembered.set(typed, known);
-    return known;
-  }
-
-  /** A mark keeps its typed form; what a spreadsheet turned into a date or a power is brought back. */
-  function mark(column: number, cells: readonly Cell[], above: string | null): string | null {
-    const cell = column < 0 ? null : cells[column];
-    if (typeof cell !== "number") return text("mark", column, cells, above);
-    if (mayBeDate(cell) && sheet.isDate?.(hand.row, column) === true) {
-      const { month, day } = dateTyped(cell, sheet.datesFrom1904 === true);
-      const reading = `${month}-${day}`;
-      const reason = `a date stands where the mark belongs: ${reading} was typed and turned into a date`;
-      hand.mayUse("mark", column, cell, { guess: "date-was-mark", asks: false, reason });
-      return reading;
-    }
-    const seen = sheet.shown?.(hand.row, column);
-    if (seen === undefined) return String(cell);
-    const power = /^(\d+)(?:\.0*)?E\+?0*(\d+)$/i.exec(seen);
-    if (power === null) return /^0\d*$/.test(seen) ? seen : String(cell);
-    const reading = `${power[1]}E${power[2]}`;
-    const reason = `${seen} stands where the mark belongs: ${reading} was typed and turned into a number`;
-    hand.mayUse("mark", column, cell, { guess: "number-was-mark", asks: false, reason });
-    return reading;
-  }
+/** What a text says: itself, nothing, or that it is the one above. */
+export interface TextReading {
+  readonly text: string | null;
+  readonly ditto: boolean;
+  /** why it could not be read, where it could not */
+  readonly failed?: string;
 }
+
+export type TextAnswer = string | null | Told<string>;
+
+export function readText(typed: string): TextReading {
+  const clean = cleanText(typed);
+  const plain = plainWords(clean);
+  const isNothing = clean === "" || /^-+$/.test(plain);
+  return { text: isNothing ? null : clean, ditto: isWord("ditto", plain) };
+}
+
+/** A text without outer blanks; a ditto is the text above; null where the cell says nothing. */
+export function readTextCell(
+  field: ColumnKind,
+  column: number,
+  cell: Cell | undefined,
+  above: string | null,
+  readTyped: (typed: string) => TextReading,
+): TextAnswer {
+  if (cell === null || cell === undefined) return null;
+  if (typeof cell === "string") {
+    if (isPlainMark(cell)) return cell;
+    const { text, ditto, failed } = readTyped(cell);
+    if (failed !== undefined) return unread({ field, column, typed: cell }, failed);
+    return ditto ? above : text;
+  }
+  if (!isCellError(cell)) return String(cell);
+  return unread({ field, column, typed: cell }, cellErrorReason(cell));
+}
+
+/** The mark that a number stands for; what a spreadsheet turned into a date or a power is brought back. */
+export function readNumberMark(
+  number: number,
+  column: number,
+  context: RowContext,
+  sheet: Sheet,
+): TextAnswer {
+  const place = { field: "mark", column, typed: number } as const;
+  if (mayBeDate(number) && sheet.isDate?.(context.row, column) === true) {
+    const { month, day } = dateTyped(number, sheet.datesFrom1904 === true);
+    const reading = `${month}-${day}`;
+    const reason = `a date stands where the mark belongs: ${reading} was typed and turned into a date`;
+    return guessed(place, reading, { guess: "date-was-mark", asks: false, reason }, context);
+  }
+  const seen = sheet.shown?.(context.row, column);
+  if (seen === undefined || seen.length > LONGEST_NUMBER) return String(number);
+  const power = /^(\d+)(?:\.0*)?E\+?0*(\d+)$/i.exec(seen);
+  if (power === null) return /^0\d*$/.test(seen) ? seen : String(number);
+  const reading = `${power[1]}E${power[2]}`;
+  const reason = `${seen} stands where the mark belongs: ${reading} was typed and turned into a number`;
+  return guessed(place, reading, { guess: "number-was-mark", asks: false, reason }, context);
+}
+
+const LONGEST_NUMBER = 40;
 
 /** Plain ASCII that ends in a digit and begins with a letter or digit: no word, so nothing to clean. */
 function isPlainMark(text: string): boolean {

@@ -1,27 +1,11 @@
 import type { DimLetter } from "../../standards/port";
 import type { ColumnKind } from "../bar-row";
-import { type LengthColumn, type LengthReading, MOST_MM } from "../cells/read-length-text";
+import { cleanText } from "../cells/clean-text";
+import { DIM_LETTERS, type LengthField } from "../cells/length-field";
+import { type LengthReading, MOST_MM, readLengthText } from "../cells/read-length-text";
+import { remember } from "../cells/remember";
 import { recogniseHeader } from "../header/recognise-header";
-import type { Cell } from "../sheet";
 import type { TableLayout } from "./decide-columns";
-
-/** Dimension letters in the order of a row's `dims`; R stands apart. */
-export const DIM_LETTERS: readonly DimLetter[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
-
-/** A column of lengths and what was read of its texts before. */
-export interface LengthField {
-  readonly kind: ColumnKind;
-  readonly column: number;
-  readonly how: LengthColumn;
-  /** numbers between these are taken as they stand */
-  readonly least: number;
-  readonly most: number;
-  readonly texts: Map<string, LengthReading>;
-  /** where the inches of a length in feet stand; -1 where they do not stand apart */
-  readonly inches: number;
-  /** the column's unit waits for the user: what is asked */
-  readonly asks: string | null;
-}
 
 export interface DimColumn {
   readonly letter: DimLetter;
@@ -32,12 +16,13 @@ export interface DimColumn {
 }
 
 /** Where each field of a bar stands; -1 where the table has no such column. */
-export function tableColumns(layout: TableLayout) {
+export function tableColumns(layout: TableLayout, inInches: boolean) {
   const { columns } = layout.table;
   const at = (kind: ColumnKind): number => columns.get(kind)?.column ?? -1;
+  const length = (kind: ColumnKind, place = -1) => lengthField(layout, kind, place, inInches);
   const dims: DimColumn[] = [];
   DIM_LETTERS.forEach((letter, place) => {
-    const field = lengthField(layout, letter);
+    const field = length(letter, place);
     if (field === null) return;
     const orRadius = /\br\b/i.test((columns.get(letter)?.header ?? "").replace(/[^A-Za-z]/g, " "));
     dims.push({ letter, place, field, orRadius });
@@ -63,11 +48,11 @@ export function tableColumns(layout: TableLayout) {
     revision: at("revision"),
     released: at("released"),
     remark: at("remark"),
-    length: lengthField(layout, "length"),
-    radius: lengthField(layout, "R"),
-    former: lengthField(layout, "former"),
-    spacing: lengthField(layout, "spacing"),
-    totalLength: lengthField(layout, "totalLength"),
+    length: length("length"),
+    radius: length("R"),
+    former: length("former"),
+    spacing: length("spacing"),
+    totalLength: length("totalLength"),
     dims,
     bySize: layout.table.bySize ?? [],
   };
@@ -84,14 +69,12 @@ function isTotalOpen({ table: { columns }, countIsSettled }: TableLayout): boole
 
 export type TableColumns = ReturnType<typeof tableColumns>;
 
-/** True where something stands in the cell. */
-export function isFilled(cells: readonly Cell[], column: number): boolean {
-  if (column < 0) return false;
-  const cell = cells[column];
-  return cell !== null && cell !== undefined && (typeof cell !== "string" || cell.trim() !== "");
-}
-
-function lengthField(layout: TableLayout, kind: ColumnKind): LengthField | null {
+function lengthField(
+  layout: TableLayout,
+  kind: ColumnKind,
+  place: number,
+  inInches: boolean,
+): LengthField | null {
   const reading = layout.table.columns.get(kind);
   const how = layout.lengths.get(kind);
   if (reading === undefined || how === undefined) return null;
@@ -99,7 +82,12 @@ function lengthField(layout: TableLayout, kind: ColumnKind): LengthField | null 
   const asks = layout.asks.get(kind) ?? null;
   const isOpen = asks !== null || how.feetInches;
   const least = isOpen ? Number.POSITIVE_INFINITY : leastPlain(kind, how.factor);
-  return { kind, column, how, least, most: mostPlain(kind, how.factor), texts: new Map(), inches, asks };
+  const most = mostPlain(kind, how.factor);
+  const readText = remember<string, LengthReading>(
+    (typed) => readLengthText(cleanText(typed), how),
+    (reason) => ({ is: "unread", reason }),
+  );
+  return { kind, column, place, how, least, most, inches, inInches, asks, readText };
 }
 
 const LEAST_PLAIN_MM = 20;

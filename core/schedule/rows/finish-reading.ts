@@ -2,8 +2,7 @@ import type { Standard } from "../../standards/port";
 import type { BarRow, SheetGuess } from "../bar-row";
 import { markKey } from "../mark-key";
 import type { Sheet } from "../sheet";
-
-type Open<T> = { -readonly [K in keyof T]: T[K] };
+import type { DraftRow } from "./row-draft";
 
 export interface Finished {
   readonly guesses: readonly SheetGuess[];
@@ -18,7 +17,7 @@ const NO_MEMBER_NAME =
 export function finishReading(
   sheet: Sheet,
   standard: Standard,
-  bars: readonly BarRow[],
+  bars: readonly DraftRow[],
   notes: readonly { readonly row: number; readonly text: string }[],
   isConfirmed: (code: string, row: number, column: number) => boolean,
 ): Finished {
@@ -31,7 +30,7 @@ export function finishReading(
   return { guesses, lengthStep: lengthStep(bars) };
 }
 
-function nameMemberBySheet(sheet: Sheet, bars: readonly BarRow[], guesses: SheetGuess[]): void {
+function nameMemberBySheet(sheet: Sheet, bars: readonly DraftRow[], guesses: SheetGuess[]): void {
   const name = sheet.name.trim();
   if (bars.length === 0 || name === "" || NO_MEMBER_NAME.test(name)) return;
   let named = 0;
@@ -39,7 +38,7 @@ function nameMemberBySheet(sheet: Sheet, bars: readonly BarRow[], guesses: Sheet
     if (bar.member !== null) return;
     named += 1;
   }
-  for (const bar of bars) (bar as Open<BarRow>).member = name;
+  for (const bar of bars) bar.member = name;
   if (named > 0) {
     const reason = `no member is written, so the sheet's name ${name} was taken`;
     guesses.push({ guess: "member-from-sheet", reason, asks: false, row: null, column: null });
@@ -52,7 +51,7 @@ const GRADE_NAME =
   /\b(Fe\s?\d{3}\s?[A-Z]{0,2}|BSt\s?\d{3}\s?[A-Z]?|B\s?[45]\d0\s?[A-Z]{0,2}|HRB\s?\d{3}\s?E?|HPB\s?\d{3}|SD\s?\d{3}[A-Z]?|Grade\s?\d{2,3}\s?[A-Z]{0,2}|Gr\.?\s?\d{2,3}|G(?:40|60|75|80|100)|[DRH]?[235]\d0[NELWRP]{1,2})\b/;
 
 function gradeFromNotes(
-  bars: readonly BarRow[],
+  bars: readonly DraftRow[],
   notes: readonly { readonly row: number; readonly text: string }[],
   standard: Standard,
   guesses: SheetGuess[],
@@ -65,7 +64,7 @@ function gradeFromNotes(
     let given = 0;
     for (const bar of bars) {
       if (bar.grade !== null || (bar.size !== null && bar.size.prefix !== "")) continue;
-      (bar as Open<BarRow>).grade = grade;
+      bar.grade = grade;
       given += 1;
     }
     if (given > 0) {
@@ -87,8 +86,8 @@ function gradeNamed(typed: string, standard: Standard): string {
 const SET_MARK = /^(.*\d)[-.]?([a-z])$/;
 
 /** 12a and 12b are bars of the set 12 where at least two of its letters stand in the table. */
-function nameSets(bars: readonly BarRow[]): void {
-  let sets: Map<string, BarRow[]> | null = null;
+function nameSets(bars: readonly DraftRow[]): void {
+  let sets: Map<string, DraftRow[]> | null = null;
   for (const bar of bars) {
     const mark = bar.mark;
     if (mark === null || mark.length > 20) continue;
@@ -104,15 +103,15 @@ function nameSets(bars: readonly BarRow[]): void {
   }
   for (const [key, set] of sets ?? []) {
     if (set.length < 2) continue;
-    for (const bar of set) (bar as Open<BarRow>).setMark = key.slice(key.indexOf("\u0000") + 1);
+    for (const bar of set) bar.setMark = key.slice(key.indexOf("\u0000") + 1);
   }
 }
 
 /** The latest revision letter or number of a member's mark wins; earlier rows are superseded. */
-function supersede(bars: readonly BarRow[]): void {
+function supersede(bars: readonly DraftRow[]): void {
   const first = bars.find(({ revision }) => revision !== null)?.revision;
   if (first === undefined || !bars.some(({ revision }) => revision !== first)) return;
-  const latest = new Map<string, BarRow>();
+  const latest = new Map<string, DraftRow>();
   for (const bar of bars) {
     if (bar.mark === null) continue;
     const key = `${bar.member ?? ""}\u0000${markKey(bar.mark, bar.member)}`;
@@ -123,9 +122,9 @@ function supersede(bars: readonly BarRow[]): void {
     }
     const order = revisionOrder(bar.revision) - revisionOrder(other.revision);
     if (order > 0) {
-      (other as Open<BarRow>).superseded = true;
+      other.superseded = true;
       latest.set(key, bar);
-    } else if (order < 0) (bar as Open<BarRow>).superseded = true;
+    } else if (order < 0) bar.superseded = true;
   }
 }
 
@@ -146,7 +145,7 @@ function revisionOrder(revision: string | null): number {
 }
 
 function tellFormats(
-  bars: readonly BarRow[],
+  bars: readonly DraftRow[],
   guesses: SheetGuess[],
   isConfirmed: (code: string, row: number, column: number) => boolean,
 ): void {

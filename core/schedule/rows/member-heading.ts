@@ -1,24 +1,25 @@
+import type { TableReading } from "../bar-row";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 import { isFilledIn } from "./is-filled-in";
-import type { BarRowReader } from "./read-bar-row";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
 import { shownText } from "./row-cells";
+import type { RowSigns } from "./row-signs";
 
 const MOST_HEADING_CELLS = 4;
 
 /** "Unit ST2 | No. of units: | 4": a member and its number over several cells; null for a row that has something of a bar. */
 export function memberHeading(
-  reader: BarRowReader,
+  table: TableReading,
+  signs: RowSigns,
   cells: readonly Cell[],
   filled: readonly number[],
 ): Heading | null {
-  const { table } = reader.layout;
   if (filled.length < 2 || filled.length > MOST_HEADING_CELLS) return null;
   const texts = filled.filter((column) => typeof cells[column] === "string");
   const saysMembers = texts.some((column) => recogniseHeader(String(cells[column]))?.kind === "members");
   const hasLength = isFilledIn(table, "length", filled);
-  if (!saysMembers && (hasLength || reader.fieldsFilled(cells) > 1)) return null;
+  if (!saysMembers && (hasLength || signs.fieldsFilled(cells) > 1)) return null;
   const text = filled.map((column) => shownText(cells[column])).join(" ");
   const member = table.columns.get("member")?.column;
   const members = table.columns.get("members")?.column;

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
 import { readSchedule } from "../../../core/schedule/read-schedule";
+import type { RowReason } from "../../../core/schedule/rows/row-reason";
+import { rowReasonText } from "../../../core/schedule/rows/row-reason-text";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import type { Standard } from "../../../core/standards/port";
 import { resolveStandard } from "../../../core/standards/resolve-standard";
@@ -270,15 +272,15 @@ function awkward(sheet: Sheet): Sheet {
   };
 }
 
-function checkClasses(sheet: Sheet, { rowClasses, unreadReasons, bars }: ScheduleReading): void {
+function checkClasses(sheet: Sheet, { rowClasses, rowReasons, bars }: ScheduleReading): void {
   expect(rowClasses).toHaveLength(sheet.rowCount);
   const barRows = new Set(bars.map((bar) => bar.row));
   rowClasses.forEach((one, index) => {
     if (!CLASSES.has(one)) throw new Error(`row ${index} is classed ${one}`);
     const isBlank = !sheet.rowCells?.(index).some((value) => value !== null && String(value).trim() !== "");
     if (one === "blank" && !isBlank) throw new Error(`row ${index} is not blank`);
-    if (one === "unread" && !unreadReasons.has(index))
-      throw new Error(`row ${index} is unread without a reason`);
+    if (rowReasonText(rowReasons[index] as RowReason) === "")
+      throw new Error(`row ${index} is ${one} without a reason`);
     if ((one === "bar") !== barRows.has(index)) throw new Error(`row ${index} is ${one} beside its bars`);
   });
 }

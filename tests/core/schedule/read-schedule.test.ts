@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { BarRow, ScheduleReading } from "../../../core/schedule/bar-row";
 import { readSchedule } from "../../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { unreadRows } from "../../../core/schedule/unread-rows";
 import type { Standard } from "../../../core/standards/port";
 import { resolveStandard } from "../../../core/standards/resolve-standard";
 
@@ -49,12 +50,15 @@ describe("readSchedule", () => {
   });
 
   it("should class every row of the used range once", () => {
-    const { rowClasses, unreadReasons } = read(FORM);
+    const { rowClasses, rowReasons } = read(FORM);
     expect(rowClasses).toEqual([
       ...["note", "note", "blank", "heading", "heading"],
       ...["bar", "bar", "blank", "bar", "total"],
     ]);
-    expect(unreadReasons.size).toBe(0);
+    expect(rowReasons.map(({ code }) => code)).toEqual([
+      ...["outside-of-tables", "outside-of-tables", "nothing-filled", "header", "header"],
+      ...["size-count-length", "fields-of-a-bar", "nothing-filled", "size-count-length", "sum-word"],
+    ]);
   });
 
   it("should carry the member down and read numbers written as text", () => {
@@ -101,12 +105,13 @@ describe("readSchedule", () => {
   });
 
   it("should say why a row is no bar", () => {
-    const { rowClasses, unreadReasons } = read([
+    const reading = read([
       ...FORM.slice(0, 6),
       [null, "09", null, null, null, null, null, null, null, null, null, null, null, "C"],
     ]);
-    expect(rowClasses[6]).toBe("unread");
-    expect(unreadReasons.get(6)).toBe("a mark, but neither size, count, length nor shape beside it");
+    expect(reading.rowClasses[6]).toBe("unread");
+    const reason = "a mark, but neither size, count, length nor shape beside it";
+    expect(unreadRows(reading)).toEqual([{ row: 6, reason }]);
   });
 
   it("should name the words looked for and the nearest row where there is no header", () => {

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
-import { readSchedule } from "../../../core/schedule/read-schedule";
-import { rereadRows } from "../../../core/schedule/reread-rows";
+import { openSchedule } from "../../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { seededSchedule } from "../../bench/seeded-schedule";
 import { standardNamed } from "../shapes/resolved";
@@ -73,13 +72,13 @@ function told({ bars, totals, ...reading }: ScheduleReading) {
   };
 }
 
-describe("rereadRows", () => {
+describe("ScheduleSession", () => {
   it("should read what a whole reading of the changed sheet reads, or decline", () => {
     let reread = 0;
     fc.assert(
       fc.property(change, ({ form, edits }) => {
         let rows: readonly (readonly Cell[])[] = form;
-        let reading = readSchedule(sheetFromRows("B1", rows), standard);
+        let session = openSchedule(sheetFromRows("B1", rows), standard);
         for (const { row, column, to, span } of edits) {
           const last = Math.min(row + span, rows.length) - 1;
           rows = rows.map((old, at) => {
@@ -87,13 +86,13 @@ describe("rereadRows", () => {
             return Array.from({ length: 19 }, (_, place) => (place === column ? to : (old[place] ?? null)));
           });
           const sheet = sheetFromRows("B1", rows);
-          const whole = readSchedule(sheet, standard);
-          const some = rereadRows(reading, sheet, row, last);
+          const whole = openSchedule(sheet, standard);
+          const some = session.reread(sheet, row, last);
           if (some !== null) {
             reread += 1;
-            expect(told(some)).toEqual(told(whole));
+            expect(told(some.reading)).toEqual(told(whole.reading));
           }
-          reading = some ?? whole;
+          session = some ?? whole;
         }
       }),
       { numRuns: 150, seed: 11 },
@@ -102,16 +101,15 @@ describe("rereadRows", () => {
   });
 
   it("should decline where another row goes by the changed one", () => {
-    const reading = readSchedule(sheetFromRows("S", matrix), standard);
+    const session = openSchedule(sheetFromRows("S", matrix), standard);
     const withCell = (row: number, column: number, to: Cell) =>
       sheetFromRows(
         "S",
         matrix.map((old, at) => (at === row ? old.map((one, place) => (place === column ? to : one)) : old)),
       );
-    expect(rereadRows(reading, withCell(20, 8, 777), 20, 20)?.bars[19]?.dims[0]).toBe(777);
-    expect(rereadRows(reading, withCell(20, 1, "99"), 20, 20)).toBeNull();
-    expect(rereadRows(reading, withCell(20, 0, "Other"), 20, 20)).toBeNull();
-    expect(rereadRows(reading, withCell(0, 8, "Mark"), 0, 0)).toBeNull();
-    expect(rereadRows({ ...reading }, withCell(20, 8, 777), 20, 20)).toBeNull();
+    expect(session.reread(withCell(20, 8, 777), 20, 20)?.reading.bars[19]?.dims[0]).toBe(777);
+    expect(session.reread(withCell(20, 1, "99"), 20, 20)).toBeNull();
+    expect(session.reread(withCell(20, 0, "Other"), 20, 20)).toBeNull();
+    expect(session.reread(withCell(0, 8, "Mark"), 0, 0)).toBeNull();
   });
 });

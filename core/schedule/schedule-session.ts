@@ -1,85 +1,75 @@
-import type { Standard } from "../standards/port";
 import type { BarRow, ScheduleReading } from "./bar-row";
-import { type Carried, isSameCarried } from "./cells/read-count-cells";
 import { SAMPLE_ROWS, type TableLayout } from "./columns/decide-columns";
 import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
+import { type Carried, isSameCarried } from "./rows/carried";
 import { lengthStep } from "./rows/finish-reading";
-import { barRowReader } from "./rows/read-bar-row";
+import { BarRowReader } from "./rows/read-bar-row";
+import type { DraftRow } from "./rows/row-draft";
+import type { ColumnDecision, Resumable } from "./rows/sheet-reader";
 import type { Cell, Sheet } from "./sheet";
 
-/** What the columns of a table were taken for, and how to decide it again. */
-export interface ColumnDecision {
-  readonly layout: TableLayout;
-  readonly headerBottom: number;
-  decide(changed: Sheet): TableLayout;
-}
-
-/** What a reading leaves behind so that a few of its rows can be read again. */
-export interface Resumable {
-  readonly sheet: Sheet;
-  readonly standard: Standard;
-  readonly decision: ColumnDecision;
-  /** what was carried down to each bar before it was read */
-  readonly carriedTo: readonly Carried[];
-  isConfirmed(code: string, row: number, column: number): boolean;
-}
-
-type Open<T> = { -readonly [K in keyof T]: T[K] };
-
-const resumables = new WeakMap<ScheduleReading, Resumable>();
 const NO_CELLS: readonly Cell[] = [];
 
-/** Only for a sheet of one table whose rows say nothing of each other beyond what is carried down. */
-export function keepForRereading(reading: ScheduleReading, resumable: Resumable): void {
-  resumables.set(reading, resumable);
+/** A reading of a sheet that can be carried on after an edit of a few rows. */
+export class ScheduleSession {
+  constructor(
+    readonly reading: ScheduleReading,
+    /** null where a row can say something of another one that is not simply carried down */
+    private readonly kept: Resumable | null,
+  ) {}
+
+  /**
+   * The session of the sheet that changed in rows `firstRow` to `lastRow` only, those rows read anew; null
+   * where the change may reach further, and the whole sheet has to be read: a row that was or becomes no
+   * plain bar, that helped to decide the columns, or whose member, mark, revision, look or carried values
+   * another row may go by.
+   */
+  reread(sheet: Sheet, firstRow: number, lastRow: number): ScheduleSession | null {
+    const { kept, reading: before } = this;
+    if (kept === null || !isSameRange(kept.sheet, sheet) || sheet.rowCells === undefined) return null;
+    const first = indexOfRow(before.bars, firstRow);
+    const last = first + lastRow - firstRow;
+    if (before.bars[first]?.row !== firstRow || before.bars[last]?.row !== lastRow) return null;
+    if (!isDecidedAlike(kept.decision, sheet, firstRow)) return null;
+    const bars = rereadBars(before, kept, sheet, first, last);
+    if (bars === null) return null;
+    return new ScheduleSession({ ...before, bars, lengthStep: lengthStep(bars) }, { ...kept, sheet });
+  }
 }
 
-/**
- * The reading of a sheet that changed in rows `firstRow` to `lastRow` only, those rows read anew; null
- * where the change may reach further, and the whole sheet has to be read: a row that was or becomes no
- * plain bar, that helped to decide the columns, or whose member, mark, revision, look or carried values
- * another row may go by.
- */
-export function rereadRows(
+function rereadBars(
   before: ScheduleReading,
+  { decision, standard, isConfirmed, carriedTo }: Resumable,
   sheet: Sheet,
-  firstRow: number,
-  lastRow: number,
-): ScheduleReading | null {
-  const kept = resumables.get(before);
-  if (kept === undefined || !isSameRange(kept.sheet, sheet) || sheet.rowCells === undefined) return null;
-  const first = indexOfRow(before.bars, firstRow);
-  const last = first + lastRow - firstRow;
-  if (before.bars[first]?.row !== firstRow || before.bars[last]?.row !== lastRow) return null;
-  const { decision, standard, isConfirmed, carriedTo } = kept;
-  if (!isDecidedAlike(decision, sheet, firstRow)) return null;
+  first: number,
+  last: number,
+): readonly BarRow[] | null {
   let isMarkAsked = false;
   const barOfMark = (): null => {
     isMarkAsked = true;
     return null;
   };
-  const reader = barRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.layout);
-  reader.resumeAfter(before.bars[first - 1] ?? null);
-  const carried = { ...(carriedTo[first] as Carried) };
+  const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.layout);
   const isNamedBySheet = (before.guesses ?? []).some(({ guess }) => guess === "member-from-sheet");
   const bars = before.bars.slice();
+  let above = before.bars[first - 1] ?? null;
+  let carried = carriedTo[first] as Carried;
   // one row more: it may repeat what stands above it
   for (let index = first; index <= Math.min(last + 1, bars.length - 1); index += 1) {
     const old = bars[index] as BarRow;
-    const cells = sheet.rowCells(old.row) ?? NO_CELLS;
+    const cells = sheet.rowCells?.(old.row) ?? NO_CELLS;
     if (!isSameCarried(carried, carriedTo[index] as Carried)) return null;
-    if (index <= last && !reader.isPlainBar(cells)) return null;
-    const bar: Open<BarRow> = reader.read(cells, old.row, carried);
+    if (index <= last && !reader.signs.isPlainBar(cells, above?.member)) return null;
+    const { bar, carried: after } = reader.read(cells, old.row, carried, above);
+    above = bar;
+    carried = after;
     if (isNamedBySheet) bar.member ??= old.member;
     if (index > last) {
       if (!readsAlike(bar, old)) return null;
     } else if (isOfItsOwn(bar, old)) bars[index] = withFinish(bar, old);
     else return null;
   }
-  if (isMarkAsked) return null;
-  const reading = { ...before, bars, lengthStep: lengthStep(bars) };
-  resumables.set(reading, { ...kept, sheet });
-  return reading;
+  return isMarkAsked ? null : bars;
 }
 
 /** Nothing that other rows or the sheet go by differs from the bar that stood here. */
@@ -96,7 +86,7 @@ function isOfItsOwn(bar: BarRow, old: BarRow): boolean {
 }
 
 /** What only the whole sheet could say of the row stays as it was. */
-function withFinish(bar: Open<BarRow>, old: BarRow): BarRow {
+function withFinish(bar: DraftRow, old: BarRow): BarRow {
   bar.setMark = old.setMark ?? null;
   bar.superseded = old.superseded ?? false;
   return bar;

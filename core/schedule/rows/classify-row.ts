@@ -1,0 +1,92 @@
+import type { RowClass } from "../bar-row";
+import { shortened } from "../cells/longest-text";
+import type { RowEvidence } from "./row-evidence";
+import type { RowReasonCode } from "./row-reason";
+import type { RowVerdict } from "./row-verdict";
+
+interface RowCase {
+  readonly code: RowReasonCode;
+  readonly class: RowClass;
+  when(row: RowEvidence): boolean;
+}
+
+/** In this order: the first that holds is the row's class. */
+const CASES: readonly RowCase[] = [
+  { code: "left-out-columns", class: "note", when: ({ filled }) => filled.length === 0 },
+  { code: "remark-in-summary", class: "note", when: (row) => row.inSummary && row.filled.length === 1 },
+  { code: "bar-after-summary", class: "bar", when: isBarAfterSummary },
+  { code: "summary-line", class: "total", when: ({ inSummary }) => inSummary },
+  { code: "size-count-length", class: "bar", when: ({ isPlainBar }) => isPlainBar },
+  { code: "sum-word", class: "total", when: (row) => isSum(row) && row.sumKind !== "wastage" },
+  { code: "wastage-word", class: "note", when: (row) => isSum(row) && !row.hasSize },
+  {
+    code: "foot-of-columns",
+    class: "total",
+    when: (row) => !row.hasSize && !row.hasShape && row.isFootOfColumns,
+  },
+  { code: "behind-the-list", class: "note", when: ({ afterGap, fields }) => afterGap && fields < 3 },
+  { code: "title-or-foot", class: "note", when: isTitleOrFoot },
+  { code: "group-word", class: "heading", when: (row) => row.isOneText && row.isGroupWord },
+  { code: "member-heading", class: "heading", when: isHeading },
+  { code: "text-alone", class: "note", when: ({ isOneText }) => isOneText },
+  { code: "accessory", class: "note", when: (row) => isSizeUnread(row) && row.holdsAccessory },
+  { code: "size-unread", class: "unread", when: (row) => isSizeUnread(row) && !row.hasMark },
+  { code: "fields-of-a-bar", class: "bar", when: hasFieldsOfBar },
+  { code: "size-and-mark", class: "bar", when: ({ hasSize, hasMark }) => hasSize && hasMark },
+  { code: "no-field", class: "note", when: ({ fields, hasMark }) => fields === 0 && !hasMark },
+  { code: "numbers-alone", class: "total", when: isNumbersAlone },
+  { code: "mark-alone", class: "unread", when: ({ hasMark }) => hasMark },
+  { code: "size-alone", class: "unread", when: ({ hasSize }) => hasSize },
+  { code: "no-name", class: "unread", when: ({ fields }) => fields > 1 },
+  { code: "no-field-read", class: "unread", when: () => true },
+];
+
+const WITH_WORDS: ReadonlySet<RowReasonCode> = new Set([
+  "sum-word",
+  "wastage-word",
+  "title-or-foot",
+  "group-word",
+  "member-heading",
+]);
+const VERDICTS = new Map<RowReasonCode, RowVerdict>(
+  CASES.map(({ code, class: rowClass }) => [code, { class: rowClass, because: { code } }]),
+);
+
+/** What the part of a row under one table is, and why. */
+export function classifyRow(row: RowEvidence): RowVerdict {
+  const code = CASES.find((one) => one.when(row))?.code ?? "no-field-read";
+  const verdict = VERDICTS.get(code) as RowVerdict;
+  if (!WITH_WORDS.has(code)) return verdict;
+  return { class: verdict.class, because: { code, values: { words: shortened(row.words) } } };
+}
+
+function isBarAfterSummary(row: RowEvidence): boolean {
+  return row.inSummary && row.hasMark && row.hasSize && row.fields > 2 && !row.labelIsSum;
+}
+
+/** Words of a sum in a row that is no bar for sure. */
+function isSum(row: RowEvidence): boolean {
+  return !(row.hasSize && row.hasShape && row.fields > 2) && row.sumKind !== null;
+}
+
+function isTitleOrFoot(row: RowEvidence): boolean {
+  if (row.isOneText) return row.isTitleOrFoot;
+  return !row.hasShape && row.isTitleOrFoot && !row.readsSize;
+}
+
+function isHeading(row: RowEvidence): boolean {
+  return (row.isOneText || !(row.hasSize || row.hasShape)) && row.heading !== null;
+}
+
+/** Something stands under the size, and neither it nor a count nor a length can be read. */
+function isSizeUnread(row: RowEvidence): boolean {
+  return row.hasSize && !row.hasShape && !row.namesBar;
+}
+
+function hasFieldsOfBar(row: RowEvidence): boolean {
+  return row.fields >= 2 && (row.hasSize || row.hasMark || row.hasNoNameColumn);
+}
+
+function isNumbersAlone(row: RowEvidence): boolean {
+  return !row.hasMark && !row.hasSize && !row.hasShape && row.areNumbers;
+}

@@ -1,0 +1,89 @@
+import type { BarRow, CellProblem, VaryingSet } from "../bar-row";
+import type { Answer, RowContext } from "../cells/cell-answer";
+import { DIM_LETTERS, type LengthField } from "../cells/length-field";
+import type { LengthAnswer } from "../cells/read-length-cell";
+import type { UnitError } from "../cells/settle-unit-errors";
+
+/** A bar row while its sheet is being read: later rows and the notes may still add to it. */
+export type DraftRow = { -readonly [K in keyof BarRow]: BarRow[K] };
+
+/** What the readers of a row's cells ask beyond the row. */
+export interface RowSource {
+  isConfirmed(code: string, row: number, column: number): boolean;
+  barOfMark(mark: string): BarRow | null;
+}
+
+/** Takes the answers of one row's cells: values on, problems kept. */
+export class RowDraft implements RowContext {
+  problems: CellProblem[] | null = null;
+  varying: VaryingSet | null = null;
+  lap: number | null = null;
+  free = "";
+  radius: number | null = null;
+  unitErrors: UnitError[] | null = null;
+  members: number | null = null;
+  /** members that the row itself gives, for the rows below */
+  membersTyped: number | null = null;
+  each: number | null = null;
+  total: number | null = null;
+
+  row = 0;
+  above: BarRow | null = null;
+
+  constructor(private readonly source: RowSource) {}
+
+  /** Forgets the row before. */
+  begin(row: number, above: BarRow | null): void {
+    this.row = row;
+    this.above = above;
+    this.problems = null;
+    this.varying = null;
+    this.lap = null;
+    this.free = "";
+    this.radius = null;
+    this.unitErrors = null;
+  }
+
+  get count(): number | null {
+    return this.each ?? this.total;
+  }
+
+  isConfirmed(code: string, row: number, column: number): boolean {
+    return this.source.isConfirmed(code, row, column);
+  }
+
+  barOfMark(mark: string): BarRow | null {
+    return this.source.barOfMark(mark);
+  }
+
+  tell(problem: CellProblem | null): void {
+    if (problem === null) return;
+    this.problems ??= [];
+    this.problems.push(problem);
+  }
+
+  take<T>({ value, problem }: Answer<T>): T | null {
+    this.tell(problem);
+    return value;
+  }
+
+  /** For answers that are mostly bare. */
+  takeBare<T extends string | number>(answer: T | null | Answer<T>): T | null {
+    return typeof answer === "object" && answer !== null ? this.take(answer) : answer;
+  }
+
+  takeLength(answer: LengthAnswer, { place }: LengthField): number | null {
+    if (typeof answer !== "object" || answer === null) return answer;
+    this.tell(answer.problem);
+    if (answer.free === true && place >= 0) this.free += DIM_LETTERS[place];
+    if (answer.lap !== undefined && answer.lap !== null) this.lap = answer.lap;
+    if (answer.varying !== undefined) this.varying = answer.varying;
+    if (answer.unitError !== undefined) {
+      this.unitErrors ??= [];
+      this.unitErrors.push(answer.unitError);
+    }
+    if (answer.radius !== true || place < 0) return answer.value;
+    this.radius = answer.value;
+    return null;
+  }
+}

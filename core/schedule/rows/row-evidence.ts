@@ -1,0 +1,132 @@
+import type { TableReading } from "../bar-row";
+import { holdsWord, isWord, plainWords } from "../cells/row-words";
+import type { TableLayout } from "../columns/decide-columns";
+import type { Cell } from "../sheet";
+import { isFilledIn } from "./is-filled-in";
+import { memberHeading } from "./member-heading";
+import { type Heading, isHeadingText, readHeading } from "./read-heading";
+import { isTitleOrFoot, labelOf, shownText } from "./row-cells";
+import type { RowSigns } from "./row-signs";
+import { isFootRow, totalKind } from "./sum-rows";
+
+/** "1,234", "= 1,234", "1,234 kg" */
+const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
+const MOST_LABELS = 4;
+
+type SumKind = "total" | "subtotal" | "carried" | "wastage";
+
+/** What is seen of the part of a row under one table; each sign is looked for when it is first asked. */
+export class RowEvidence {
+  readonly table: TableReading;
+  /** columns in which something stands, those left out as well */
+  readonly all: readonly number[];
+  readonly filled: readonly number[];
+  private readonly seen = new Map<string, unknown>();
+
+  constructor(
+    readonly cells: readonly Cell[],
+    all: readonly number[],
+    layout: TableLayout,
+    private readonly signs: RowSigns,
+    /** the member of the bar above */
+    private readonly memberAbove: string | null | undefined,
+    /** the table is a block of sums */
+    readonly inSummary: boolean,
+    /** many blank rows lie between the last bar and this row */
+    readonly afterGap: boolean,
+  ) {
+    const { table, ignored, left } = layout;
+    this.table = table;
+    this.left = left;
+    this.all = all;
+    this.filled = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+  }
+
+  private readonly left: number;
+
+  get isPlainBar(): boolean {
+    return this.signs.isPlainBar(this.cells, this.memberAbove);
+  }
+  get fields(): number {
+    return this.once("fields", () => this.signs.fieldsFilled(this.cells));
+  }
+  get hasSize(): boolean {
+    return isFilledIn(this.table, "size", this.filled);
+  }
+  get hasMark(): boolean {
+    return isFilledIn(this.table, "mark", this.filled);
+  }
+  get hasShape(): boolean {
+    return isFilledIn(this.table, "shape", this.filled);
+  }
+  get hasNoNameColumn(): boolean {
+    return !this.table.columns.has("size") && !this.table.columns.has("mark");
+  }
+  get namesBar(): boolean {
+    return this.once("namesBar", () => this.signs.namesBar(this.cells));
+  }
+  get readsSize(): boolean {
+    return this.once("readsSize", () => this.signs.readsSize(this.cells));
+  }
+  get isTitleOrFoot(): boolean {
+    return this.once("isTitleOrFoot", () => isTitleOrFoot(this.cells, this.filled));
+  }
+  get isFootOfColumns(): boolean {
+    return isFootRow(this.cells, this.filled, this.table);
+  }
+  get isOneText(): boolean {
+    return this.filled.length === 1 && typeof this.cells[this.filled[0] as number] === "string";
+  }
+  get isGroupWord(): boolean {
+    return isWord("group", plainWords(this.words));
+  }
+  get holdsAccessory(): boolean {
+    return this.filled.some((column) => holdsWord("accessory", plainWords(shownText(this.cells[column]))));
+  }
+  get areNumbers(): boolean {
+    return this.filled.every((column) => typeof this.cells[column] === "number");
+  }
+  /** A line of sums whose first word makes it none is a bar. */
+  get labelIsSum(): boolean {
+    return totalKind([plainWords(this.words)], true) !== null;
+  }
+
+  /** The first cell as the user sees it. */
+  get words(): string {
+    return labelOf(this.cells, this.filled);
+  }
+
+  /** What sum the words of the row make it; remarks are not looked at. */
+  get sumKind(): SumKind | null {
+    return this.once("sumKind", () => {
+      const remark = this.table.columns.get("remark")?.column;
+      const labels: string[] = [];
+      let hasNumbers = false;
+      for (const column of this.all) {
+        const cell = this.cells[column];
+        if (typeof cell === "number" || (typeof cell === "string" && SUM_WRITTEN.test(cell)))
+          hasNumbers = true;
+        if (typeof cell === "string" && column !== remark && labels.length < MOST_LABELS)
+          labels.push(plainWords(cell));
+      }
+      return totalKind(labels, hasNumbers);
+    });
+  }
+
+  /** The member that a lone text, or a row of few cells, names for the bars below. */
+  get heading(): Heading | null {
+    return this.once("heading", () => {
+      if (!this.isOneText) return memberHeading(this.table, this.signs, this.cells, this.filled);
+      const column = this.filled[0] as number;
+      const at = (kind: "member" | "mark") => this.table.columns.get(kind)?.column;
+      const standsFirst = column <= this.left + 1 || column === at("member") || column === at("mark");
+      const text = String(this.cells[column]);
+      return isHeadingText(text, standsFirst) ? readHeading(text) : null;
+    });
+  }
+
+  private once<T>(name: string, look: () => T): T {
+    if (!this.seen.has(name)) this.seen.set(name, look());
+    return this.seen.get(name) as T;
+  }
+}

@@ -1,0 +1,39 @@
+import type { RowReason, RowReasonCode } from "./row-reason";
+
+const TEXTS: Readonly<Record<RowReasonCode, string>> = {
+  header: "it belongs to the header",
+  "nothing-filled": "nothing stands in it",
+  "header-again": "it says the header again",
+  "column-numbers": "it numbers the columns",
+  "sizes-of-sums": "bar sizes over sums",
+  "outside-of-tables": "it stands outside the columns or the rows of the schedules",
+  "left-out-columns": "only columns that are left out are filled",
+  "remark-in-summary": "one cell among sums",
+  "bar-after-summary": "a bar follows the sums: mark, size and more stand in it",
+  "summary-line": "it stands under the head of a block of sums",
+  "size-count-length": "size, count and shape or length stand in it as numbers or codes",
+  "sum-word": 'the words "{words}" make it a sum',
+  "wastage-word": 'the words "{words}" speak of wastage',
+  "foot-of-columns": "it sums columns: words that name sums, or numbers under several bar sizes",
+  "behind-the-list": "it stands well below the last bar and holds little of one",
+  "title-or-foot": 'the words "{words}" belong to a title block or a foot',
+  "group-word": 'the word "{words}" heads a group of rows',
+  "member-heading": 'the words "{words}" name a member that the bars below belong to',
+  "text-alone": "one text alone, which says something of the bar above",
+  accessory: "it lists an accessory, not a bar",
+  "size-unread":
+    "neither its size nor its count nor its length could be read; a remark or order line belongs outside the columns of the bars",
+  "fields-of-a-bar": "two or more of size, shape, count, length and dimensions stand in it",
+  "size-and-mark": "size and mark stand in it",
+  "no-field": "no field of a bar stands in it",
+  "numbers-alone": "only numbers stand in it, without size, mark or shape",
+  "mark-alone": "a mark, but neither size, count, length nor shape beside it",
+  "size-alone": "a size, but neither mark, count, length nor shape beside it",
+  "no-name": "neither mark nor size",
+  "no-field-read": "no field of a bar could be made out",
+};
+
+/** Why a row was taken for what it was, in words. */
+export function rowReasonText({ code, values }: RowReason): string {
+  return TEXTS[code].replace("{words}", () => values?.words ?? "");
+}

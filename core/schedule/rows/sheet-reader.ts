@@ -1,0 +1,387 @@
+import type { Standard } from "../../standards/port";
+import type { RowClass, ScheduleReading, SheetGuess, SummaryBlock, TableReading, TotalRow } from "../bar-row";
+import { readRemark } from "../cells/read-remark";
+import { plainWords } from "../cells/row-words";
+import { type ColumnSource, decideColumns, type TableLayout } from "../columns/decide-columns";
+import { findHeader, type Header, type HeaderSource, knownWords } from "../header/find-header";
+import type { HeaderBlock } from "../header/header-blocks";
+import { listsOtherThings } from "../header/lists-other-things";
+import { KNOWN_HEADER_WORDS } from "../header/recognise-header";
+import { numbersColumns, repeatsHeader } from "../header/repeated-header";
+import type { ReadOptions } from "../read-options";
+import type { Cell, Sheet } from "../sheet";
+import { sheetAccess } from "../sheet-access";
+import { type Carried, nothingCarried } from "./carried";
+import { classifyRow } from "./classify-row";
+import { finishReading } from "./finish-reading";
+import { BarRowReader } from "./read-bar-row";
+import { filledColumns, labelOf, shownText } from "./row-cells";
+import type { DraftRow } from "./row-draft";
+import { RowEvidence } from "./row-evidence";
+import type { RowReason, RowReasonCode } from "./row-reason";
+import type { RowVerdict } from "./row-verdict";
+import { sizesInRow, sumsOnly, totalRow } from "./sum-rows";
+import { addTitleFacts } from "./title-facts";
+
+const BLANKS_THAT_END = 20;
+const MOST_NEAREST_ROWS = 2000;
+const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
+
+/** A table that rows are being read under. */
+interface Block {
+  readonly reader: BarRowReader;
+  carried: Carried;
+  above: DraftRow | null;
+  blanks: number;
+  ended: boolean;
+  /** a block of sums, not of bars */
+  readonly summary: {
+    headerRow: number;
+    rows: TotalRow[];
+    sizes: readonly { size: string; column: number }[];
+  } | null;
+}
+
+/** What the columns of a table were taken for, and how to decide it again. */
+export interface ColumnDecision {
+  readonly layout: TableLayout;
+  readonly headerBottom: number;
+  decide(changed: Sheet): TableLayout;
+}
+
+/** What a reading leaves behind so that a few of its rows can be read again. */
+export interface Resumable {
+  readonly sheet: Sheet;
+  readonly standard: Standard;
+  readonly decision: ColumnDecision;
+  /** what was carried down to each bar before it was read */
+  readonly carriedTo: readonly Carried[];
+  isConfirmed(code: string, row: number, column: number): boolean;
+}
+
+/** Reads one sheet from its first row to its last, once. */
+export class SheetReader {
+  private readonly access;
+  private readonly classes: RowClass[];
+  private readonly reasons: RowReason[];
+  private readonly bars: DraftRow[] = [];
+  private readonly totals: TotalRow[] = [];
+  private readonly tables: TableReading[] = [];
+  private readonly guesses: SheetGuess[] = [];
+  private readonly notes: { row: number; text: string }[] = [];
+  private readonly facts = new Map<string, string>();
+  private readonly summaries: SummaryBlock[] = [];
+  private blocks: Block[] = [];
+  private headerUntil = -1;
+  /** by place in `bars` */
+  private readonly carriedTo: Carried[] = [];
+  private readonly decisions: ColumnDecision[] = [];
+  private isMarkAsked = false;
+
+  constructor(
+    private readonly sheet: Sheet,
+    private readonly standard: Standard,
+    private readonly options: ReadOptions,
+  ) {
+    this.access = sheetAccess(sheet, options);
+    this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
+    this.reasons = new Array<RowReason>(sheet.rowCount).fill(BLANK.because);
+  }
+
+  read(): ScheduleReading {
+    this.readRows(undefined);
+    if (this.tables.length === 0) this.readRows(2);
+    const isConfirmed = this.access.isConfirmed;
+    const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
+    return {
+      sheet: this.sheet.name,
+      tables: this.tables,
+      rowClasses: this.classes,
+      rowReasons: this.reasons,
+      bars: this.bars,
+      totals: this.totals,
+      noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.nearest(),
+      guesses: [...this.guesses, ...finished.guesses],
+      summaries: this.summaries,
+      titleFacts: this.facts,
+      lengthStep: finished.lengthStep,
+    };
+  }
+
+  /** Null where a row can say something of another one that is not simply carried down. */
+  resumable(): Resumable | null {
+    const { sheet, standard, carriedTo } = this;
+    const [decision, another] = this.decisions;
+    if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
+    if (this.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
+    return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
+  }
+
+  /** `least`: known words that make a header; a second pass is content with a header of nothing else. */
+  private readRows(least: number | undefined): void {
+    this.notes.length = 0;
+    this.headerUntil = -1;
+    for (let row = 0; row < this.sheet.rowCount; row += 1) {
+      const verdict = this.readRow(this.access.cells(row), row, least);
+      this.classes[row] = verdict.class;
+      this.reasons[row] = verdict.because;
+    }
+  }
+
+  private readRow(cells: readonly Cell[], row: number, least: number | undefined): RowVerdict {
+    if (row <= this.headerUntil) return HEADER;
+    const only = this.blocks.length === 1 ? this.blocks[0] : undefined;
+    // the row right under a header may number its columns
+    const isUnderHeader = row === this.headerUntil + 1;
+    if (only !== undefined && only.summary === null && !isUnderHeader) {
+      if (only.reader.signs.isPlainBar(cells, only.above?.member)) return this.takeBar(only, cells, row);
+    }
+    const filled = filledColumns(cells);
+    return this.wholeRow(cells, row, filled, least) ?? this.partsOfRow(cells, row, filled);
+  }
+
+  /** The cases in which a row is one thing from end to end, in their order; null where its parts tell. */
+  private wholeRow(
+    cells: readonly Cell[],
+    row: number,
+    filled: readonly number[],
+    least: number | undefined,
+  ): RowVerdict | null {
+    if (filled.length === 0) return this.blankRow();
+    const layouts = this.blocks.map(({ reader: { layout } }) => layout);
+    if (repeatsHeader(layouts, cells, filled)) return HEADER_AGAIN;
+    if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
+    if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
+    if (this.beginsSummary(cells, row, filled)) return SIZES_OF_SUMS;
+    return this.blocks.length === 0 ? this.outside(cells, row, filled) : null;
+  }
+
+  /** Tables that stand side by side each read their part; the row is the most that any makes of it. */
+  private partsOfRow(cells: readonly Cell[], row: number, filled: readonly number[]): RowVerdict {
+    let best: RowVerdict = BLANK;
+    const rest = new Set(filled);
+    this.blocks.forEach((block, index) => {
+      const mine = this.columnsOf(index, filled);
+      for (const column of mine) rest.delete(column);
+      if (mine.length === 0) return;
+      const verdict = this.partOfRow(block, cells, row, mine);
+      if (RANK[verdict.class] > RANK[best.class]) best = verdict;
+    });
+    return best === BLANK && rest.size > 0 ? this.outside(cells, row, filled) : best;
+  }
+
+  private partOfRow(
+    block: Block,
+    cells: readonly Cell[],
+    row: number,
+    columns: readonly number[],
+  ): RowVerdict {
+    const { layout, signs } = block.reader;
+    const { ended, above, summary } = block;
+    block.blanks = 0;
+    const evidence = new RowEvidence(cells, columns, layout, signs, above?.member, summary !== null, ended);
+    const verdict = classifyRow(evidence);
+    this.takeRow(block, evidence, row, verdict);
+    return verdict;
+  }
+
+  /** What follows from a row's class for the bars, the sums, the notes and what is carried down. */
+  private takeRow(block: Block, evidence: RowEvidence, row: number, verdict: RowVerdict): void {
+    const { cells, filled, all } = evidence;
+    const { code } = verdict.because;
+    if (code === "bar-after-summary") {
+      const bars = { ...block, summary: null };
+      this.blocks = this.blocks.map((one) => (one === block ? bars : one));
+      this.takeBar(bars, cells, row);
+    } else if (code === "summary-line") this.takeSummaryLine(block, cells, row, filled);
+    else if (verdict.class === "bar") this.takeBar(block, cells, row);
+    else if (verdict.class === "heading") this.carryHeading(block, code, evidence);
+    else if (verdict.class === "total") {
+      const kind = code === "sum-word" && evidence.sumKind !== "wastage" ? evidence.sumKind : "total";
+      this.takeTotal(block, cells, row, code === "sum-word" ? all : filled, kind ?? "total");
+    } else if (verdict.class === "note") {
+      const isOfBar = code === "text-alone" || (code === "no-field" && !evidence.isTitleOrFoot);
+      this.takeNote(cells, row, code === "left-out-columns" ? all : filled, isOfBar);
+    }
+  }
+
+  private blankRow(): RowVerdict {
+    for (const block of this.blocks) {
+      block.blanks += 1;
+      if (block.blanks >= BLANKS_THAT_END) block.ended = true;
+    }
+    return BLANK;
+  }
+
+  /** A block takes its own columns; the last one everything to the right, the first to the left. */
+  private columnsOf(index: number, filled: readonly number[]): number[] {
+    const from = index === 0 ? 0 : (this.blocks[index]?.reader.layout.left ?? 0);
+    const to = this.blocks[index + 1]?.reader.layout.left ?? Number.POSITIVE_INFINITY;
+    return filled.filter((column) => column >= from && column < to);
+  }
+
+  private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
+    const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
+    if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
+    if (least !== undefined && !allKnown(cells)) return false;
+    const header = findHeader(source, row, this.standard, least);
+    if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
+      return false;
+    const kept = this.blocks.filter(({ reader: { layout } }) =>
+      header.blocks.every(({ left, right }) => right < layout.left || left > layout.right),
+    );
+    const begun = header.blocks.map((found) => this.blockOf(header, found));
+    this.blocks = [...kept, ...begun].sort((one, other) => one.reader.layout.left - other.reader.layout.left);
+    this.headerUntil = header.bottom;
+    return true;
+  }
+
+  private blockOf(header: Header, found: HeaderBlock): Block {
+    const { sheet, standard } = this;
+    const { isConfirmed } = this.access;
+    const sourceOf = (of: Sheet, cells: (row: number) => readonly Cell[]): ColumnSource => ({
+      rowCount: sheet.rowCount,
+      standard,
+      cells,
+      isHiddenColumn: (column) => of.isHiddenColumn?.(column) ?? false,
+      isConfirmed,
+    });
+    const layout = decideColumns(sourceOf(sheet, this.access.cells), header, found);
+    const decide = (changed: Sheet) =>
+      decideColumns(
+        sourceOf(changed, (row) => changed.rowCells?.(row) ?? []),
+        header,
+        found,
+      );
+    this.decisions.push({ layout, headerBottom: header.bottom, decide });
+    const isSummary = sumsOnly(layout.table);
+    const summary = isSummary ? { headerRow: header.bottom, rows: [], sizes: [] } : null;
+    if (summary !== null) this.summaries.push(summary);
+    else {
+      this.tables.push(layout.table);
+      this.guesses.push(...layout.guesses);
+    }
+    const barOfMark = (mark: string) => this.barOfMark(mark);
+    const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);
+    const carried = nothingCarried(this.options.grade ?? null);
+    return { reader, carried, above: null, blanks: 0, ended: false, summary };
+  }
+
+  /** A row of bar sizes over sums: a block of masses by size. */
+  private beginsSummary(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
+    if (filled.length < 3 || this.tables.length === 0) return false;
+    const sizes = sizesInRow(cells, filled, this.standard);
+    const block = this.blocks[this.blocks.length - 1];
+    if (sizes === null || block === undefined) return false;
+    const summary = { headerRow: row, rows: [], sizes };
+    this.summaries.push(summary);
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
+    return true;
+  }
+
+  private takeBar(block: Block, cells: readonly Cell[], row: number): RowVerdict {
+    block.blanks = 0;
+    block.ended = false;
+    this.carriedTo.push(block.carried);
+    const { bar, carried } = block.reader.read(cells, row, block.carried, block.above);
+    block.carried = carried;
+    block.above = bar;
+    this.bars.push(bar);
+    return PLAIN_BAR;
+  }
+
+  private takeSummaryLine(
+    block: Block,
+    cells: readonly Cell[],
+    row: number,
+    filled: readonly number[],
+  ): void {
+    const { comma } = block.reader.layout;
+    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", comma);
+    block.summary?.rows.push(line);
+    this.totals.push(line);
+  }
+
+  private takeTotal(
+    block: Block,
+    cells: readonly Cell[],
+    row: number,
+    filled: readonly number[],
+    kind: "total" | "subtotal" | "carried",
+  ): void {
+    const { comma, table } = block.reader.layout;
+    const texts = filled.filter((column) => typeof cells[column] === "string");
+    this.totals.push({ ...totalRow(cells, row, filled, labelOf(cells, texts), kind, comma), table });
+    block.carried = nothingCarried(block.carried.grade);
+  }
+
+  private carryHeading(block: Block, code: RowReasonCode, { heading }: RowEvidence): void {
+    if (code !== "member-heading" || heading === null) return;
+    const named = heading.member === null ? {} : { member: heading.member, heading: heading.member };
+    block.carried = { ...block.carried, ...named, members: heading.members, membersTyped: null };
+  }
+
+  private takeNote(cells: readonly Cell[], row: number, filled: readonly number[], isOfBar: boolean): void {
+    const text = filled.map((column) => shownText(cells[column])).join(" ");
+    this.notes.push({ row, text });
+    addTitleFacts(this.facts, cells, filled);
+    const last = this.bars[this.bars.length - 1];
+    if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
+    last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
+    last.remarks = readRemark(last.remark);
+  }
+
+  private outside(cells: readonly Cell[], row: number, filled: readonly number[]): RowVerdict {
+    this.takeNote(cells, row, filled, false);
+    return OUTSIDE;
+  }
+
+  private barOfMark(mark: string): DraftRow | null {
+    this.isMarkAsked = true;
+    const sought = mark.toUpperCase();
+    for (let index = this.bars.length - 1; index >= 0; index -= 1) {
+      const bar = this.bars[index] as DraftRow;
+      if (bar.mark?.toUpperCase() === sought) return bar;
+    }
+    return null;
+  }
+
+  private nearest(): ScheduleReading["noHeader"] {
+    let nearestRow: number | null = null;
+    let most = 0;
+    for (let row = 0; row < Math.min(this.sheet.rowCount, MOST_NEAREST_ROWS); row += 1) {
+      const words = knownWords(this.access.cells(row));
+      if (words > most) {
+        most = words;
+        nearestRow = row;
+      }
+    }
+    return { lookedFor: KNOWN_HEADER_WORDS, nearestRow };
+  }
+}
+
+const BLANK: RowVerdict = { class: "blank", because: { code: "nothing-filled" } };
+const HEADER: RowVerdict = { class: "heading", because: { code: "header" } };
+const HEADER_AGAIN: RowVerdict = { class: "heading", because: { code: "header-again" } };
+const COLUMN_NUMBERS: RowVerdict = { class: "heading", because: { code: "column-numbers" } };
+const SIZES_OF_SUMS: RowVerdict = { class: "heading", because: { code: "sizes-of-sums" } };
+const OUTSIDE: RowVerdict = { class: "note", because: { code: "outside-of-tables" } };
+const PLAIN_BAR: RowVerdict = { class: "bar", because: { code: "size-count-length" } };
+
+const RANK: Readonly<Record<RowClass, number>> = {
+  blank: 0,
+  note: 1,
+  unread: 2,
+  heading: 3,
+  total: 4,
+  bar: 5,
+};
+
+function allKnown(cells: readonly Cell[]): boolean {
+  const filled = filledColumns(cells);
+  return (
+    filled.length >= 2 &&
+    filled.every((column) => typeof cells[column] === "string") &&
+    knownWords(cells) === filled.length
+  );
+}
