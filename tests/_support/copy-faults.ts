@@ -210,7 +210,7 @@ function relationshipFaults(old: Package, young: Package): string[] {
       if (!before.some((each) => each.id === id && !old.has(each.target ?? "")))
         faults.push(`${rels}: ${id} leads nowhere`);
     }
-    if (young.xml(part) === null || sameBytes(old.bytes(part), young.bytes(part))) continue;
+    if (sameBytes(old.bytes(part), young.bytes(part)) || young.xml(part) === null) continue;
     const used = (pack: Package): string[] => all(pack.xml(part), "*").flatMap(idsOf);
     const known = new Set(ids);
     const dangling = new Set(used(old).filter((id) => !before.some((each) => each.id === id)));

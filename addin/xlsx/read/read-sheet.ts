@@ -266,13 +266,13 @@ class ValueReader {
       case "n":
         return this.number(start, end);
       case "s":
-        return this.shared(Number(text.slice(start, end)));
+        return this.shared(Number(this.plain(start, end)));
       case "b":
-        return text[start] === "1" || text.startsWith("true", start);
+        return isTrue(this.plain(start, end).trim());
       case "e":
         return { error: decodeXml(text.slice(start, end)) };
       case "d":
-        return this.isoDate(text.slice(start, end));
+        return this.isoDate(this.plain(start, end));
       default:
         return textOrBlank(decodeCellText(text.slice(start, end)));
     }
@@ -301,10 +301,14 @@ class ValueReader {
     return at < 0 ? -1 : innerStart + at;
   }
 
+  private plain(start: number, end: number): string {
+    return decodeXml(this.text.slice(start, end));
+  }
+
   private number(start: number, end: number): Cell {
-    const raw = this.text.slice(start, end);
-    const number = Number(raw);
-    return raw.trim() === "" ? null : Number.isFinite(number) ? number : textOrBlank(decodeCellText(raw));
+    const plain = this.plain(start, end);
+    const number = Number(plain);
+    return plain.trim() === "" ? null : Number.isFinite(number) ? number : textOrBlank(decodeCellText(plain));
   }
 
   private shared(index: number): Cell {
