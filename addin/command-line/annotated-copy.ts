@@ -1,8 +1,9 @@
 import type { AuditedSheet, AuditReport } from "../../core/audit/audit-report";
 import type { Finding } from "../../core/audit/finding";
+import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import type { Sheet } from "../../core/schedule/sheet";
 import { parseAddress } from "../workbook/cell-address";
-import { findingsSheet, rank, unsure } from "../workbook/findings-sheet";
+import { findingsSheet, rank } from "../workbook/findings-sheet";
 import { findingsSheetState, hasFindingsName } from "../workbook/own-findings-sheet";
 import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
@@ -108,7 +109,7 @@ function noteText(findings: readonly Finding[]): string {
     .sort((a, b) => rank(a) - rank(b))
     .map((finding) => {
       const fix = finding.fix === null ? "" : `\n  ${finding.fix.label}`;
-      return `${finding.severity} (${finding.code}): ${finding.message}${unsure(finding)}${fix}`;
+      return `${severityWords(finding)} (${finding.code}): ${finding.message}${doubtWords(finding)}${fix}`;
     });
   const text = lines.join("\n");
   return text.length <= LONGEST_NOTE ? text : `${text.slice(0, LONGEST_NOTE)} ... see the findings sheet`;

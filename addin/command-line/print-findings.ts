@@ -1,21 +1,28 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule";
 import { reckonTonnage } from "../../core/totals/reckon-tonnage";
 import type { Streams } from "./streams";
 
+/** What is certain of a severity, then what is perhaps so. */
+const GROUPS = SEVERITIES.flatMap((severity) => [
+  severityWords({ severity, outcome: "broken" }),
+  ...(severity === "note" ? [] : [severityWords({ severity, outcome: "unsure" })]),
+]);
+
 /** Findings grouped by severity, the worst first, and a line that sums up. */
 export function printFindings(report: AuditReport, sheets: readonly Sheet[], streams: Streams): void {
-  for (const severity of SEVERITIES) {
-    const found = report.findings.filter((finding) => finding.severity === severity);
+  for (const title of GROUPS) {
+    const found = report.findings.filter((finding) => severityWords(finding) === title);
     if (found.length === 0) continue;
-    streams.result(`${severity.toUpperCase()} (${found.length})`);
+    streams.result(`${title.toUpperCase()} (${found.length})`);
     const width = found.reduce((most, finding) => Math.max(most, Math.min(28, placeOf(finding).length)), 0);
     for (const finding of found) {
-      const unsure = finding.outcome === "unsure" ? " (could not be judged)" : "";
-      streams.result(`  ${placeOf(finding).padEnd(width)}  ${finding.message}${unsure}  [${finding.code}]`);
+      const message = `${finding.message}${doubtWords(finding)}`;
+      streams.result(`  ${placeOf(finding).padEnd(width)}  ${message}  [${finding.code}]`);
       if (finding.fix !== null) {
         const review = finding.fix.safety === "safe" ? "" : " (review)";
         streams.result(`  ${"".padEnd(width)}  -> ${finding.fix.label}${review}`);

@@ -173,7 +173,7 @@ function isHold({ severity, unsure }: TicketWarning): boolean {
 }
 
 function warningLine({ severity, unsure, text }: TicketWarning): Markup {
-  return html`<li><b>${severity}${unsure ? ", not sure" : ""}</b> ${text}</li>`;
+  return html`<li><b>${unsure && severity !== "note" ? `perhaps ${severity}` : severity}</b> ${text}</li>`;
 }
 
 const massWords = (mass: number | null, unit: Ticket["unit"]): string =>

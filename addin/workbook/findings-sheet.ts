@@ -1,5 +1,6 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary, notToldWords } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule/sheet";
@@ -76,11 +77,6 @@ export function rank(finding: Finding): number {
   return SEVERITIES.indexOf(finding.severity) + (finding.outcome === "unsure" ? 0.5 : 0);
 }
 
-/** Words after the message of a finding that could not be judged. */
-export function unsure(finding: Finding): string {
-  return finding.outcome === "unsure" ? " (could not be judged)" : "";
-}
-
 function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): FindingsCell[] {
   const notTold = notToldSummary(report.waivers);
   const counts = severityCountWords(severityCounts(report.findings));
@@ -102,12 +98,12 @@ function findingRow(finding: Finding): FindingsCell[] {
     ruled: true,
   });
   return [
-    { value: finding.severity, flag: finding.severity, ruled: true },
+    { value: severityWords(finding), flag: finding.severity, ruled: true },
     words(sheet),
     cell === null
       ? { value: "whole sheet", ruled: true }
       : { value: cell, link: { sheet, cell }, ruled: true },
-    words(finding.message + unsure(finding)),
+    words(finding.message + doubtWords(finding)),
     words(finding.fix?.label ?? null),
     words(finding.cite === null ? null : citationText(finding.cite)),
     words(`${finding.code} ${finding.name}`),

@@ -5,7 +5,10 @@ export type Severity = "unsafe" | "unbendable" | "off-standard" | "doubtful" | "
 
 export const SEVERITIES: readonly Severity[] = ["unsafe", "unbendable", "off-standard", "doubtful", "note"];
 
-/** `broken`: the rule is not met. `unsure`: it could not be judged, and the message says why. */
+/**
+ * `broken`: the rule is not met, for certain. `unsure`: perhaps not; it could not be judged, and the message
+ * says why, or the source of the limit is not sure.
+ */
 export type Outcome = "broken" | "unsure";
 
 /** `safe` only where no length, count or mass changes. */

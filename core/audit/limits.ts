@@ -37,7 +37,7 @@ export type ChangedLimits = Readonly<Record<keyof Limits, ChangedLimit | null>>;
 function citeOfChange(limit: ChangedLimit): Citation {
   return {
     document: `limit changed in this workbook (${decidedWords(limit)})`,
-    provenance: "common practice",
+    provenance: "own",
   };
 }
 

@@ -3,8 +3,9 @@ import { IN_COLUMN_UNIT } from "../bar/column-units";
 import type { ColumnKind, ColumnReading, TableReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
+import { isSure } from "../standards/citation";
 import type { LengthUnit } from "../units/length-unit";
-import type { Finding, Fix } from "./finding";
+import type { Finding, Fix, Outcome } from "./finding";
 import { findingText } from "./finding-text";
 import type { RowReport, Rule, SheetReport } from "./rule";
 
@@ -19,7 +20,7 @@ export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Findi
     code: rule.code,
     name: rule.name,
     severity: found.severity ?? rule.severity,
-    outcome: found.outcome ?? "broken",
+    outcome: outcomeOf(found),
     sheet: sheet.name,
     row: sheet.top + row + 1,
     cell: cellAddress(sheet, row, columnOf(table, found.at)),
@@ -37,7 +38,7 @@ export function sheetFinding(rule: Rule, sheet: Sheet, unit: LengthUnit, found: 
     code: rule.code,
     name: rule.name,
     severity: found.severity ?? rule.severity,
-    outcome: found.outcome ?? "broken",
+    outcome: outcomeOf(found),
     sheet: sheet.name,
     row: place === undefined ? null : sheet.top + place.row + 1,
     cell: place === undefined ? null : cellAddress(sheet, place.row, place.column),
@@ -45,6 +46,12 @@ export function sheetFinding(rule: Rule, sheet: Sheet, unit: LengthUnit, found: 
     fix: null,
     cite: found.cite ?? null,
   };
+}
+
+/** Never surer than the source that it rests on; what rests on no document is what the sheet itself shows. */
+function outcomeOf({ outcome, cite }: RowReport | SheetReport): Outcome {
+  if (outcome === "unsure") return "unsure";
+  return cite == null || isSure(cite) ? "broken" : "unsure";
 }
 
 function wording(rule: Rule, found: RowReport | SheetReport, unit: LengthUnit): string {

@@ -1,5 +1,6 @@
 import { decidedWords } from "./decided-words";
 import type { Finding } from "./finding";
+import { severityWords } from "./finding-words";
 import { LIMIT_WORDS } from "./limit-words";
 import type { NotTold } from "./not-told";
 import { ruleWords } from "./rule-words";
@@ -18,9 +19,8 @@ export function notToldWords(notTold: NotTold): string {
  *
  * @example withheldWords(finding, notTold) // unsafe: former 50 mm is below ... (waived by A. Detailer, 2026-03-02: seen)
  */
-export function withheldWords({ severity, outcome, message }: Finding, notTold: NotTold): string {
-  const perhaps = outcome === "unsure" ? "perhaps " : "";
-  return `${perhaps}${severity}: ${message} (${HOW[notTold.because.kind]} ${decidedWords(notTold)})`;
+export function withheldWords(finding: Finding, notTold: NotTold): string {
+  return `${severityWords(finding)}: ${finding.message} (${HOW[notTold.because.kind]} ${decidedWords(notTold)})`;
 }
 
 const HOW: Readonly<Record<NotTold["because"]["kind"], string>> = {

@@ -72,18 +72,18 @@ export const COUPLER_ENDS: Citation = {
 
 export const COVER_GEOMETRY: Citation = {
   document: "member size less cover on both sides, outside to outside of the link",
-  provenance: "derived",
+  provenance: "geometry",
 };
 
 /** What the yard wrote down itself. */
 export const OF_SHOP_SHEET: Citation = {
   document: "Shop sheet of this workbook",
-  provenance: "common practice",
+  provenance: "own",
 };
 
 export const LEGS_OF_TOOLING: Citation = {
   document: "former, pin and back-rest of a central-former bender against the legs of the bar",
-  provenance: "derived",
+  provenance: "own",
 };
 
 export const HOOK_GAP: Citation = {

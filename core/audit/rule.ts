@@ -46,7 +46,7 @@ export interface ReportedFix<FixId extends string = string> {
 }
 
 export interface RowReport<MessageId extends string = string, FixId extends string = string> {
-  /** `broken` unless said */
+  /** `broken` unless said; a finding that rests on a source that is not sure is `unsure` whatever is said */
   readonly outcome?: Outcome;
   /** the rule's own unless said */
   readonly severity?: Severity;

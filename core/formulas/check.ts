@@ -1,4 +1,5 @@
 import type { Finding } from "../audit/finding";
+import { severityWords } from "../audit/finding-words";
 import { holdsShapeCodes } from "../audit/holds-shape-codes";
 import { runAudit } from "../audit/run-audit";
 import type { ScheduleReading } from "../schedule/bar-row";
@@ -79,9 +80,10 @@ function withoutBlankEnd(block: Block): Block {
 /** Findings stand in order of row and severity already. */
 function findingsByRow(findings: readonly Finding[]): ReadonlyMap<number, string[]> {
   const byRow = new Map<number, string[]>();
-  for (const { row, severity, message } of findings) {
+  for (const finding of findings) {
+    const { row } = finding;
     if (row === null) continue;
-    const said = `${severity}: ${message}`;
+    const said = `${severityWords(finding)}: ${finding.message}`;
     const known = byRow.get(row - 1);
     if (known === undefined) byRow.set(row - 1, [said]);
     else known.push(said);

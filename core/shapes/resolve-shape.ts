@@ -78,7 +78,7 @@ const formerNotPositive = defineRefusal(
   "former {former} mm is no diameter: give one over 0, or leave it out for the least of {standard}",
 );
 
-const GIVEN_FORMER: Citation = { document: "former as given", provenance: "derived" };
+const GIVEN_FORMER: Citation = { document: "former as given", provenance: "own" };
 /** No former to bend by: only the geometry beside a length by deductions is laid about it. */
 const FORMER_OF_DEDUCTIONS: Citation = {
   document: "the former that the deductions fit: the document holds none for the bar",
@@ -87,7 +87,7 @@ const FORMER_OF_DEDUCTIONS: Citation = {
 /** Of a bar that is not bent about a former, in a standard that holds none for it. */
 export const NO_FORMER: Cited<number> = {
   value: 0,
-  cite: { document: "not bent about a former", provenance: "derived" },
+  cite: { document: "not bent about a former", provenance: "geometry" },
 };
 const R = placeOf("R")!;
 const r = placeOf("r")!;

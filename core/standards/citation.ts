@@ -1,8 +1,24 @@
 /**
- * How far a number may be trusted: somebody read it in a named place; recalled, not yet seen;
- * a fact of the trade with no source; computed from geometry or arithmetic.
+ * How far a number may be trusted. Sure: somebody read it in a named place; its owner looked it up; the
+ * yard or the workbook's owner wrote it down as their own; geometry of what stands there. Not sure:
+ * recalled, not yet seen; a fact of the trade with no source; derived by us from other numbers.
  */
-export type Provenance = "published" | "memory" | "common practice" | "derived";
+export type Provenance =
+  | "published"
+  | "confirmed"
+  | "own"
+  | "geometry"
+  | "memory"
+  | "common practice"
+  | "derived";
+
+const SURE: ReadonlySet<Provenance> = new Set(["published", "confirmed", "own", "geometry"]);
+
+/** Whether a finding that rests on it may be told as certain; sources that differ make it not so. */
+export function isSure({ provenance, conflict }: Citation): boolean {
+  if (provenance === "confirmed" || provenance === "own") return true;
+  return SURE.has(provenance) && conflict === undefined;
+}
 
 /** Where a number comes from. It travels with the number to every finding, derivation and page. */
 export interface Citation {

@@ -56,6 +56,9 @@ export function coverage(standard: Standard): Coverage {
     tables: tables.length,
     values: {
       published: countOf(tables, "published"),
+      confirmed: countOf(tables, "confirmed"),
+      own: countOf(tables, "own"),
+      geometry: countOf(tables, "geometry"),
       memory: countOf(tables, "memory"),
       "common practice": countOf(tables, "common practice"),
       derived: countOf(tables, "derived"),

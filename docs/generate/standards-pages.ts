@@ -8,11 +8,17 @@ import { isRefusal } from "../../core/units/refusal";
 
 const TRUST: Readonly<Record<Provenance, string>> = {
   published: "somebody read it in the place named",
+  confirmed: "looked up by its owner in their own copy",
+  own: "the yard or the workbook's owner wrote it down as their own",
+  geometry: "geometry of what stands there",
   memory: "recalled, not yet seen: check it against a bought copy before relying on it",
   "common practice": "a fact of the trade with no source",
-  derived: "computed from geometry or arithmetic",
+  derived: "derived by us from other numbers",
 };
-const PROVENANCES = Object.keys(TRUST) as Provenance[];
+/** An owner's values stand in a workbook, not in a document. */
+const PROVENANCES = (Object.keys(TRUST) as Provenance[]).filter(
+  (trust) => trust !== "confirmed" && trust !== "own",
+);
 
 /** The columns of the tables in words; lengths are in the standard's unit. */
 const COLUMN_WORDS: Readonly<Record<string, string>> = {

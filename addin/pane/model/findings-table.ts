@@ -1,3 +1,4 @@
+import { doubtLead } from "../../../core/audit/finding-words";
 import type { FindingView } from "../engine/audit-view";
 import { SEVERITY_WORDS } from "../panels/check/severity-words";
 
@@ -12,7 +13,7 @@ export function findingsTable(findings: readonly FindingView[]): string {
     finding.cell ?? "",
     finding.member ?? "",
     `${finding.code} ${finding.rule}`,
-    `${finding.outcome === "unsure" ? "not judged: " : ""}${finding.message}`,
+    `${doubtLead(finding)}${finding.message}`,
     finding.fix?.label ?? "",
     finding.source ?? "",
   ]);

@@ -29,7 +29,7 @@ export default defineRule({
         offset: { mm: offset },
         diameter: { mm: diameter },
       },
-      cite: { document: "geometry of the crank", provenance: "derived" },
+      cite: { document: "geometry of the crank", provenance: "geometry" },
     });
   },
 });

@@ -9,5 +9,5 @@ export const STRAIGHT_SHAPE: ShapeDefinition = {
   formula: null,
   path: "A",
   limits: [],
-  cite: { document: "geometry", clause: "a straight bar", provenance: "derived" },
+  cite: { document: "geometry", clause: "a straight bar", provenance: "geometry" },
 };

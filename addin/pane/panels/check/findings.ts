@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
+import { doubtLead } from "../../../../core/audit/finding-words";
 import type { FindingView } from "../../engine/audit-view";
 import { arrangeFindings, type FindingGroup } from "../../model/arrange-findings";
 import { isSafeFix, needsLook } from "../../model/fixes-of-view";
@@ -109,7 +110,7 @@ function findingItem(
               ? html`${severityIcon(finding.severity)}<span class="visually-hidden">${SEVERITY_WORDS[finding.severity].word}: </span>`
               : nothing
           }
-          ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
+          ${finding.outcome === "unsure" ? html`<span class="unsure">${doubtLead(finding)}</span>` : nothing}${finding.message}
         </p>
       </div>
       <div class="under">${finding.fix === null ? nothing : remedy(model, finding)} ${moreButton(memory, finding)}</div>

@@ -10,6 +10,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "N2",
+          outcome: "unsure",
           message: "the remark has the bar bent on site: only as the specification allows, ask the designer",
         },
       ],

@@ -65,7 +65,14 @@ ruleCases(rule, {
           remark: "over 3000",
         },
       ],
-      says: [{ cell: "E2", message: "20 bars at 150 mm over 3000 mm should be 21", after: { E2: 21 } }],
+      says: [
+        {
+          cell: "E2",
+          outcome: "unsure",
+          message: "20 bars at 150 mm over 3000 mm should be 21",
+          after: { E2: 21 },
+        },
+      ],
     },
   ],
 });

@@ -19,6 +19,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "L2",
+          outcome: "unsure",
           message: "the crank slopes 1 in 3.1, steeper than 1 in 6 for a column bar: ask the designer",
         },
       ],

@@ -14,6 +14,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
+          outcome: "unsure",
           message: "the printed formula gives 1604 mm, the centre line 1470 mm: 134 mm in the free leg",
         },
       ],

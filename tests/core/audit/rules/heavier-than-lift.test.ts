@@ -13,6 +13,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "G2",
+          outcome: "unsure",
           message: "one bar weighs 25.09 kg, above the 25 kg at which lifting by hand is to be planned",
         },
       ],

@@ -14,11 +14,25 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 868 }],
-      says: [{ cell: "G2", message: "length 868 mm is no multiple of 25 mm", after: { G2: 875 } }],
+      says: [
+        {
+          cell: "G2",
+          outcome: "unsure",
+          message: "length 868 mm is no multiple of 25 mm",
+          after: { G2: 875 },
+        },
+      ],
     },
     {
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 876 }],
-      says: [{ cell: "G2", message: "length 876 mm is no multiple of 25 mm", after: { G2: 875 } }],
+      says: [
+        {
+          cell: "G2",
+          outcome: "unsure",
+          message: "length 876 mm is no multiple of 25 mm",
+          after: { G2: 875 },
+        },
+      ],
     },
   ],
 });

@@ -43,6 +43,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "N2",
+          outcome: "unsure",
           message: "mass 31.9 kg is not 10 x 2000 mm x 1.579 kg/m = 31.58 kg",
           after: { N2: 31.58 },
         },

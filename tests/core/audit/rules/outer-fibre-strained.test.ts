@@ -27,6 +27,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
+          outcome: "unsure",
           message:
             "A12 on former 48 mm (rows: 2): outer fibre strained to 20 %, 8 times what class A promises: look at the outside of the first bend",
         },
@@ -37,6 +38,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
+          outcome: "unsure",
           message:
             "12 on former 48 mm (rows: 1): outer fibre strained to 20 %, 4 times what class B promises, near a weld: look at the outside of the first bend",
         },
@@ -49,6 +51,7 @@ ruleCases(rule, {
         {
           cell: "H2",
           severity: "unsafe",
+          outcome: "unsure",
           message:
             "A12 on former 48 mm (rows: 1): outer fibre strained to 20 %, 8 times what class A promises, cold: do not bend, ask the designer",
         },

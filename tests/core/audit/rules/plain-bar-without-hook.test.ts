@@ -14,6 +14,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
+          outcome: "unsure",
           message:
             "R10 is a plain bar scheduled straight, without hooks: ask the designer how it is anchored",
         },

@@ -10,7 +10,13 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ size: "R25", shape: "00", A: 3000, length: 3000 }],
-      says: [{ cell: "C2", message: "R25 is a plain round bar above 20 mm: check the type letter" }],
+      says: [
+        {
+          cell: "C2",
+          outcome: "unsure",
+          message: "R25 is a plain round bar above 20 mm: check the type letter",
+        },
+      ],
     },
   ],
 });

@@ -17,11 +17,23 @@ ruleCases(rule, {
         { size: "H16", shape: "00", A: 1500, length: 1500 },
         { size: "16", shape: "00", A: 2000, length: 2000 },
       ],
-      says: [{ cell: "C4", message: "no grade is given, while most rows of the sheet give one" }],
+      says: [
+        {
+          cell: "C4",
+          outcome: "unsure",
+          message: "no grade is given, while most rows of the sheet give one",
+        },
+      ],
     },
     {
       rows: [{ size: "Q16", shape: "00", A: 1000, length: 1000 }],
-      says: [{ cell: "C2", message: 'grade "Q" is none of BS8666:2005: it holds H, A, B, C, S, X, R, T, Y' }],
+      says: [
+        {
+          cell: "C2",
+          outcome: "unsure",
+          message: 'grade "Q" is none of BS8666:2005: it holds H, A, B, C, S, X, R, T, Y',
+        },
+      ],
     },
   ],
 });
