@@ -8,11 +8,17 @@ import { applyTheme, followSystemTheme } from "../pane/theme";
 import { watchCellMessages } from "./cell-messages";
 import { DEMO_NAME, demoWorkbook } from "./demo/demo-workbook";
 import { watchDivider } from "./divider";
+import { firstStop } from "./first-stop";
 import { createGrid } from "./grid/create-grid";
 import { createFlagOverlay } from "./grid/flag-overlay";
 import { GridWorkbook } from "./grid/grid-workbook";
+import { watchHands } from "./grid/watch-hands";
+import { watchPageKeys } from "./page-keys";
 import { saveAs } from "./save-as";
 import { Session } from "./session";
+import { ask } from "./work/ask";
+import { keepWork } from "./work/keep-work";
+import { type Drawer, openDrawer } from "./work/kept-work";
 
 const part = (id: string): HTMLElement => {
   const element = document.getElementById(id);
@@ -31,7 +37,9 @@ const workbook = new GridWorkbook(
 );
 watchCellMessages(grid, part("cell-message"));
 watchDivider(part("divider"), part("pane"));
+session.onEdited(showName);
 await session.open(demoWorkbook(), DEMO_NAME);
+watchHands(grid, part("grid"));
 const { model, element } = await openPane(part("pane"), workbook, { print: printInFrame, save: saveText });
 followSystemTheme((dark) => {
   applyTheme(element, dark);
@@ -41,37 +49,100 @@ followSystemTheme((dark) => {
 workbook.onChange(({ sheet }) => {
   if (isShopSheet(sheet)) workbook.recalculate().catch((problem) => model.report(problem));
 });
-showName();
+watchPageKeys({
+  save,
+  print: () => window.print(),
+  parts: [
+    { holder: part("strip"), focus: () => part("open-file").focus() },
+    { holder: part("grid"), focus: () => grid.focus() },
+    { holder: part("pane"), focus: () => firstStop(element)?.focus() },
+  ],
+});
 await model.check();
+const drawer = await openDrawer().catch(() => null);
+if (drawer !== null) {
+  keepWork(session, drawer);
+  await offerWork(drawer);
+}
 
 function showName(): void {
   part("file-name").textContent = session.name;
-  document.title = `${session.name} - Barwright workbench`;
+  part("file-state").hidden = !session.isEdited;
+  document.title = `${session.isEdited ? "* " : ""}${session.name} - Barwright workbench`;
 }
 
 async function open(bytes: Uint8Array, name: string): Promise<void> {
   try {
     await session.open(bytes, name);
-    showName();
     await model.workbookReplaced();
+    dispatchEvent(new Event("barwright-opened"));
   } catch (problem) {
     model.report(problem);
   }
 }
 
-part("open-file").addEventListener("click", () => part("file-input").click());
+/** False where the user would rather stay with the work that is not saved. */
+async function mayLeave(): Promise<boolean> {
+  if (!session.isEdited) return true;
+  const answer = await ask(
+    "Your changes are not saved",
+    `${session.name} was changed since it was opened or saved. What opens now takes its place.`,
+    [
+      { key: "save", words: "Save a copy, then go on", isUsual: true },
+      { key: "leave", words: "Go on without saving" },
+      { key: "stay", words: "Stay here" },
+    ],
+  );
+  return answer === "leave" || (answer === "save" && save());
+}
+
+/** Work that a crash, or a page closed over its warning, left in this browser. */
+async function offerWork(kept: Drawer): Promise<void> {
+  for (const { work, forget } of await kept.leftBehind()) {
+    const when = new Date(work.at).toLocaleString();
+    const answer = await ask(
+      "Work that was not saved was found",
+      `${work.name} was changed on ${when} and not saved. It was kept by this browser on this machine alone.`,
+      [
+        { key: "open", words: "Open it", isUsual: true },
+        { key: "forget", words: "Throw it away" },
+        { key: "later", words: "Ask again next time" },
+      ],
+    );
+    if (answer === "later") return;
+    if (answer === "open") {
+      await open(work.bytes, work.name);
+      session.setEdited(true);
+      await model.check();
+      await forget();
+      return;
+    }
+    await forget();
+  }
+}
+
+function save(): boolean {
+  try {
+    saveAs(session.save(), session.name);
+    session.setEdited(false);
+    model.say(`${session.name} was saved as a copy`);
+    return true;
+  } catch (problem) {
+    model.report(problem);
+    return false;
+  }
+}
+
+part("open-file").addEventListener("click", async () => {
+  if (await mayLeave()) part("file-input").click();
+});
 part("file-input").addEventListener("change", async ({ target }) => {
   const input = target as HTMLInputElement;
   const file = input.files?.[0];
   if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
   input.value = "";
 });
-part("open-demo").addEventListener("click", () => void open(demoWorkbook(), DEMO_NAME));
-part("save-file").addEventListener("click", () => {
-  try {
-    saveAs(session.save(), session.name);
-    model.say(`${session.name} was saved as a copy`);
-  } catch (problem) {
-    model.report(problem);
-  }
+part("open-demo").addEventListener("click", async () => {
+  if (await mayLeave()) await open(demoWorkbook(), DEMO_NAME);
 });
+part("save-file").addEventListener("click", save);

@@ -1,15 +1,20 @@
-import { type ICellData, ICommandService, type IWorkbookData } from "@univerjs/core";
 import {
-  FormulaDataModel,
-  InsertColMutation,
-  InsertRowMutation,
+  CommandType,
+  type ICellData,
+  type ICommandInfo,
+  ICommandService,
+  type IExecutionOptions,
+  type IStyleData,
+  type IWorkbookData,
+  type Nullable,
+  RedoCommand,
+  UndoCommand,
+} from "@univerjs/core";
+import {
   InsertSheetMutation,
-  MoveColsMutation,
-  MoveRowsMutation,
-  RemoveColMutation,
-  RemoveRowMutation,
-  RemoveSheetMutation,
-  SetWorksheetNameMutation,
+  SetWorksheetColumnCountMutation,
+  SetWorksheetRowAutoHeightMutation,
+  SetWorksheetRowCountMutation,
 } from "@univerjs/preset-sheets-core";
 import type { AddedSheet } from "../workbook/added-sheet";
 import { functionEnvironment } from "../workbook/function-environment";
@@ -19,65 +24,95 @@ import { type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import type { SheetReading } from "../xlsx/read/read-sheet";
+import { readSheetFilter } from "../xlsx/read/sheet-filter";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
+import { LineMap } from "../xlsx/structure/line-map";
+import { restructured, type SheetPlan } from "../xlsx/structure/restructure";
+import { type FormulaCell, staleFormulas } from "../xlsx/structure/stale-formulas";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { addedContent } from "./book/added-content";
 import { addedSheet } from "./book/added-sheet";
-import { changedCells, type GridSheetNow } from "./book/book-changes";
+import { changedCells, doubtedFormulas } from "./book/book-changes";
 import { fileFlags } from "./book/file-flags";
+import { gridFilter } from "./book/grid-filter";
+import { gridFormula } from "./book/grid-formula";
+import { LineMoves } from "./book/line-moves";
+import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
+import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { toGridData } from "./book/to-grid-data";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
-import { readSheet } from "./grid/read-sheet";
 
-/** Changes that move cells or sheets, by the mutation that undoes each. */
-const OPPOSITES: ReadonlyMap<string, string> = new Map([
-  [InsertRowMutation.id, RemoveRowMutation.id],
-  [RemoveRowMutation.id, InsertRowMutation.id],
-  [InsertColMutation.id, RemoveColMutation.id],
-  [RemoveColMutation.id, InsertColMutation.id],
-  [MoveRowsMutation.id, MoveRowsMutation.id],
-  [MoveColsMutation.id, MoveColsMutation.id],
-  [InsertSheetMutation.id, RemoveSheetMutation.id],
-  [RemoveSheetMutation.id, InsertSheetMutation.id],
-  [SetWorksheetNameMutation.id, SetWorksheetNameMutation.id],
-]);
-
-interface MoveParams {
-  readonly subUnitId?: string;
-  readonly sheet?: { readonly id: string; readonly custom?: { readonly barwright?: string } };
-}
-
-interface OpenFile {
-  readonly name: string;
-  /** the file as the user gave it */
+/** A file beside the grid's data that it makes. */
+interface ReadBook {
   readonly workbook: Workbook;
   readonly opened: IWorkbookData;
   readonly readings: readonly SheetReading[];
-  /** by sheet name, flags that the file carries */
+  /** ids of the grid's sheets that show them, in the file's order */
+  readonly sheetIds: readonly string[];
+}
+
+interface OpenFile extends ReadBook {
+  readonly name: string;
+  /** by id of the sheet, flags that the file carries */
   readonly flags: ReadonlyMap<string, readonly RowFlag[]>;
+  /** by id of the sheet, formulas that the grid calculates otherwise than the file says */
+  readonly doubted: ReadonlyMap<string, ReadonlySet<string>>;
+  /** the workbook's names as the grid held them at first */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** The file that the grid shows: opened from bytes, given back as the same bytes but for what was changed. */
 export class Session {
   #file: OpenFile | null = null;
   #count = 0;
-  #moves: string[] = [];
+  readonly #moves = new LineMoves();
   /** ids of sheets that the pane added */
   readonly #added = new Set<string>();
+  #isUndo = false;
+  #isEdited = false;
+  readonly #listeners = new Set<() => void>();
 
   constructor(
     private readonly grid: Grid,
     private readonly overlay: FlagOverlay,
   ) {
-    grid.univer
-      .__getInjector()
-      .get(ICommandService)
-      .onCommandExecuted(({ id, params }) => this.#noteMove(id, params as MoveParams | undefined));
+    const commands = grid.univer.__getInjector().get(ICommandService);
+    const isBack = (id: string): boolean => id === UndoCommand.id || id === RedoCommand.id;
+    commands.beforeCommandExecuted(({ id }) => {
+      if (isBack(id)) this.#isUndo = true;
+    });
+    commands.onCommandExecuted((command, options) => {
+      const { id, params } = command;
+      if (this.#file !== null && isEdit(command, options)) this.#setEdited(true);
+      if (isBack(id)) this.#isUndo = false;
+      this.#moves.note(id, params, this.#isUndo);
+      if (id === InsertSheetMutation.id) this.#noteSheet(params as InsertedSheet | undefined);
+    });
   }
 
   get name(): string {
     return this.#file?.name ?? "";
+  }
+
+  /** True where something was edited since the workbook was opened or saved. */
+  get isEdited(): boolean {
+    return this.#isEdited;
+  }
+
+  /** The workbook as it stands was handed to the user, or taken from what a crash left. */
+  setEdited(isEdited: boolean): void {
+    this.#setEdited(isEdited);
+  }
+
+  /** Told at each edit, and when the edits were saved or left behind. */
+  onEdited(listener: () => void): void {
+    this.#listeners.add(listener);
+  }
+
+  #setEdited(isEdited: boolean): void {
+    this.#isEdited = isEdited;
+    for (const listener of this.#listeners) listener();
   }
 
   /** True where the file counts dates from 1904: the numbers in its cells stay as they are. */
@@ -85,74 +120,200 @@ export class Session {
     return this.#file?.workbook.from1904 === true;
   }
 
+  /** Names of the sheets that the file protects, as they are called now. */
   get protectedSheets(): ReadonlySet<string> {
-    const readings = this.#file?.readings ?? [];
-    return new Set(readings.filter(({ isProtected }) => isProtected).map(({ name }) => name));
+    const open = this.grid.api.getActiveWorkbook();
+    const { readings = [], sheetIds = [] } = this.#file ?? {};
+    const names = readings.flatMap(({ isProtected, name }, index) =>
+      isProtected ? [open?.getSheetBySheetId(sheetIds[index] ?? "")?.getSheetName() ?? name] : [],
+    );
+    return new Set(names);
   }
 
   /** Shows a workbook. Throws with words for the user where the bytes are none. */
   async open(bytes: Uint8Array, name: string): Promise<void> {
     const workbook = openWorkbook(bytes);
-    const flags = new Map(
-      workbook.sheets.map(({ name: sheet }) => [sheet, fileFlags(workbook, workbook.read(sheet))]),
-    );
+    const found = workbook.sheets.map(({ name: sheet }) => fileFlags(workbook, workbook.read(sheet)));
     await this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
     const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
     const opened = structuredClone(data);
+    const sheetIds = opened.sheetOrder;
+    const flags = new Map(sheetIds.map((id, index) => [id, found[index] ?? []]));
     this.overlay.clearAll();
-    for (const [index, { name: sheet }] of workbook.sheets.entries()) {
-      this.overlay.set(data.sheetOrder[index] ?? "", flags.get(sheet) ?? []);
-    }
+    for (const [id, list] of flags) this.overlay.set(id, list);
+    this.#file = null;
     openInGrid(this.grid, data);
     this.overlay.attach();
     await this.#calculated(data);
-    this.#file = { name, workbook, opened, readings, flags };
-    this.#moves = [];
+    const open = this.#book();
+    const doubted = new Map(
+      sheetIds.flatMap((id, index) => {
+        const now = sheetNow(this.grid, open, id);
+        const reading = readings[index];
+        return now === null || reading === undefined ? [] : [[id, doubtedFormulas(reading, now)] as const];
+      }),
+    );
+    this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: namesOf(open) };
+    this.#moves.clear();
     this.#added.clear();
+    this.#setEdited(false);
   }
 
-  /** Bytes of the file with the edited cells, the settings and the colours of rows as they stand now. */
+  /** Bytes of the file as the grid shows it: what was not changed keeps its bytes. */
   save(): Uint8Array {
     const file = this.#file;
-    const open = this.grid.api.getActiveWorkbook();
-    if (file === null || open === null) throw new WorkbookRefusal("no workbook is open: open one first");
-    if (this.#moves.length > 0) {
-      throw new WorkbookRefusal(
-        "rows, columns or sheets were inserted, moved, removed or renamed, which this page cannot write back without harm to the file: undo that (Ctrl+Z) and save again, or do it in Excel",
-      );
-    }
+    if (file === null) throw new WorkbookRefusal("no workbook is open: open one first");
+    const open = this.#book();
+    const base = this.#base(file, open);
     const sheets = new Map<string, SheetChanges>();
     const replaced: (AddedSheet & { replaces: string })[] = [];
-    for (const [index, listing] of file.workbook.sheets.entries()) {
-      const reading = file.readings[index];
-      const sheetId = file.opened.sheetOrder[index] ?? "";
-      const cellData = file.opened.sheets[sheetId]?.cellData ?? {};
-      const now = this.#sheetNow(open, sheetId);
-      if (reading === undefined || now === null) continue;
+    const edited = new Map<string, readonly FormulaCell[]>();
+    const doubted = new Map<string, readonly FormulaCell[]>();
+    for (const [index, { name }] of base.workbook.sheets.entries()) {
+      const sheetId = base.sheetIds[index] ?? "";
+      const now = sheetNow(this.grid, open, sheetId);
       const worksheet = open.getSheetBySheetId(sheetId)?.getSheet();
-      if (worksheet !== undefined && addedContent(worksheet) !== null) {
-        replaced.push({ ...addedSheet(listing.name, now, worksheet), replaces: listing.name });
+      if (now === null || worksheet === undefined) continue;
+      if (addedContent(worksheet) !== null) {
+        replaced.push({ ...addedSheet(name, now, worksheet), replaces: name });
         continue;
       }
-      const change: SheetChanges = {
-        ...writesOf(changedCells(cellData as Record<number, Record<number, ICellData>>, reading, now)),
-        ...flagChange(file.flags.get(listing.name) ?? [], this.overlay.flags(sheetId)),
-      };
-      if (Object.keys(change).length > 0) sheets.set(listing.name, change);
+      const change = this.#sheetChanges(file, base, index, open);
+      edited.set(name, change.cells.edited);
+      doubted.set(name, change.cells.doubted);
+      sheets.set(name, change.sheet);
     }
+    // a result that the grid cannot answer for goes where it leans on what was edited
+    for (const [name, cells] of staleFormulas(base.workbook, edited)) {
+      const unsure = new Set(doubted.get(name)?.map(({ row, column }) => `${row} ${column}`));
+      const stale = cells.filter(({ row, column }) => unsure.has(`${row} ${column}`));
+      if (stale.length > 0) sheets.set(name, { ...sheets.get(name), stale });
+    }
+    for (const [name, change] of sheets) if (Object.keys(change).length === 0) sheets.delete(name);
     const added = [...replaced, ...this.#addedSheets(open)];
-    return patchWorkbook(file.workbook, { sheets, names: this.#changedNames(file, open), added });
+    const names = this.#changedNames(file, base.workbook, open);
+    const bytes = patchWorkbook(base.workbook, { sheets, names, added });
+    return open.getSheets().length === file.workbook.sheets.length && base === file
+      ? bytes
+      : this.#inOrder(bytes, open);
   }
 
-  #addedSheets(open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>): AddedSheet[] {
+  #book(): OpenBook {
+    const open = this.grid.api.getActiveWorkbook();
+    if (open === null) throw new WorkbookRefusal("no workbook is open: open one first");
+    return open;
+  }
+
+  /** The file with the sheets, rows and columns that the grid has now: itself where none came or went. */
+  #base(file: OpenFile, open: OpenBook): ReadBook {
+    const grid = open.getSheets();
+    const plan: SheetPlan[] = [];
+    const sheetIds: string[] = [];
+    for (const sheet of grid) {
+      const id = sheet.getSheetId();
+      const index = file.sheetIds.indexOf(id);
+      const listing = file.workbook.sheets[index];
+      if (listing === undefined) continue;
+      sheetIds.push(id);
+      plan.push({
+        was: listing.name,
+        name: sheet.getSheetName(),
+        visible: !sheet.isSheetHidden(),
+        rows: this.#moves.rows(id),
+        columns: this.#moves.columns(id),
+      });
+    }
+    const isSame =
+      plan.length === file.workbook.sheets.length &&
+      plan.every(({ was, name, visible, rows, columns }, index) => {
+        const listing = file.workbook.sheets[index];
+        const isKept = listing?.name === was && was === name && listing.visible === visible;
+        return isKept && rows.isUnchanged && columns.isUnchanged;
+      });
+    // sheets that the user added are put in empty, and filled as those of the file are
+    const own = grid.filter(
+      (sheet) => !file.sheetIds.includes(sheet.getSheetId()) && !this.#added.has(sheet.getSheetId()),
+    );
+    if (isSame && own.length === 0) return file;
+    const moved = isSame ? file.workbook : openWorkbook(restructured(file.workbook, plan));
+    const blank = own.map((sheet) => ({ name: sheet.getSheetName(), widths: [], frozenRows: 0, rows: [] }));
+    const workbook = own.length === 0 ? moved : openWorkbook(patchWorkbook(moved, { added: blank }));
+    const { data, readings } = toGridData(workbook, "saved", file.name);
+    return {
+      workbook,
+      opened: data,
+      readings,
+      sheetIds: [...sheetIds, ...own.map((sheet) => sheet.getSheetId())],
+    };
+  }
+
+  #sheetChanges(file: OpenFile, base: ReadBook, index: number, open: OpenBook) {
+    const sheetId = base.sheetIds[index] ?? "";
+    const sheetBefore = base.opened.sheets[base.opened.sheetOrder[index] ?? ""] ?? {};
+    const reading = base.readings[index];
+    const now = sheetNow(this.grid, open, sheetId);
+    if (reading === undefined || now === null) throw new Error(`the sheet ${sheetId} cannot be read`);
+    const doubted = file.doubted.get(sheetId);
+    const rows = this.#moves.rows(sheetId);
+    const columns = this.#moves.columns(sheetId);
+    const cells = changedCells(
+      {
+        cellData: (sheetBefore.cellData ?? {}) as Record<number, Record<number, ICellData>>,
+        reading,
+        isRegrouped: base !== file,
+        isDoubted: (row, column) => doubted?.has(`${rows.from(row)} ${columns.from(column)}`) === true,
+      },
+      now,
+    );
+    const styles = open.getWorkbook().getStyles();
+    const look = (held: IWorkbookData["styles"], named: NamedLook): Nullable<IStyleData> =>
+      typeof named === "string" ? held[named] : named;
+    const frame = sheetDifferences(
+      sheetBefore,
+      readSheetFilter(reading.layout.tail),
+      new Set(gridFilter(reading)?.cachedFilteredOut),
+      now,
+      frameNow(this.grid, open, sheetId),
+      {
+        before: (named) => look(base.opened.styles, named),
+        now: (named) => (typeof named === "string" ? styles.get(named) : named),
+        usual: base.workbook.formats[0] ?? {},
+      },
+    );
+    const flagsBefore = base === file ? (file.flags.get(sheetId) ?? []) : fileFlags(base.workbook, reading);
+    const sheet: SheetChanges = {
+      ...(cells.writes.length > 0 && { writes: cells.writes }),
+      ...frame,
+      ...flagChange(flagsBefore, this.overlay.flags(sheetId)),
+    };
+    return { cells, sheet };
+  }
+
+  #addedSheets(open: OpenBook): AddedSheet[] {
     return open
       .getSheets()
       .filter((sheet) => this.#added.has(sheet.getSheetId()))
       .flatMap((sheet) => {
-        const now = this.#sheetNow(open, sheet.getSheetId());
+        const now = sheetNow(this.grid, open, sheet.getSheetId());
         return now === null ? [] : [addedSheet(sheet.getSheetName(), now, sheet.getSheet())];
       });
+  }
+
+  /** Added sheets stand behind the others in a file: they are brought to where the grid has them. */
+  #inOrder(bytes: Uint8Array, open: OpenBook): Uint8Array {
+    const wanted = open.getSheets().map((sheet) => sheet.getSheetName());
+    const workbook = openWorkbook(bytes);
+    const held = workbook.sheets.map(({ name }) => name);
+    if (wanted.join("\n") === held.join("\n") || !wanted.every((name) => held.includes(name))) return bytes;
+    const plan = wanted.map((name) => ({
+      was: name,
+      name,
+      visible: workbook.sheet(name)?.visible !== false,
+      rows: LineMap.unchanged,
+      columns: LineMap.unchanged,
+    }));
+    return restructured(workbook, plan);
   }
 
   /** Resolves when the grid has calculated the workbook it was given, or has nothing to calculate. */
@@ -165,70 +326,54 @@ export class Session {
     return hasFormula ? this.grid.api.getFormula().onCalculationResultApplied() : Promise.resolve();
   }
 
-  #sheetNow(
-    open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>,
-    sheetId: string,
-  ): GridSheetNow | null {
-    const sheet = open.getSheetBySheetId(sheetId);
-    if (sheet === null) return null;
-    const model = this.grid.univer.__getInjector().get(FormulaDataModel);
-    const spilled = model.getArrayFormulaCellData()?.[open.getId()]?.[sheetId] ?? {};
-    const ranges = model.getArrayFormulaRange()?.[open.getId()]?.[sheetId] ?? {};
-    const values = readSheet(sheet.getWorkbook(), sheet.getSheet(), spilled);
-    const cells = new Map<number, Map<number, ICellData>>();
-    sheet
-      .getSheet()
-      .getCellMatrix()
-      .forValue((row, column, cell): undefined => {
-        if (!cell) return;
-        const line = cells.get(row) ?? new Map<number, ICellData>();
-        cells.set(row, line.set(column, cell));
-      });
-    return {
-      cells,
-      formulaAt(row, column) {
-        const cell = cells.get(row)?.get(column);
-        if (!cell?.f && !cell?.si) return null;
-        return sheet.getRange(row, column).getFormula().replace(/^=/, "");
-      },
-      valueAt: (row, column) => values.cell(row - values.top, column - values.left),
-      spillAt(row, column) {
-        const range = ranges[row]?.[column];
-        if (!range) return null;
-        const rows = range.endRow - range.startRow + 1;
-        const columns = range.endColumn - range.startColumn + 1;
-        return rows * columns > 1 ? { rows, columns } : null;
-      },
-    };
-  }
-
-  #changedNames(file: OpenFile, open: NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>) {
-    const now = new Map(
-      open
-        .getDefinedNames()
-        .filter((name) => name.isWorkbookScope())
-        .map((name) => [name.getName(), name.getFormulaOrRefString().replace(/^=/, "")]),
-    );
+  #changedNames(file: OpenFile, workbook: Workbook, open: OpenBook): Map<string, string | null> {
     const names = new Map<string, string | null>();
+    const now = namesOf(open);
+    const held = new Map(
+      workbook.names.filter(({ sheetIndex }) => sheetIndex === null).map((one) => [one.name, one.refersTo]),
+    );
     for (const [name, formula] of now) {
-      const known = file.workbook.names.find((each) => each.sheetIndex === null && each.name === name);
-      if (known === undefined || (isOurs(name) && known.refersTo !== formula)) names.set(name, formula);
+      const before = held.get(name);
+      if (before !== undefined && gridFormula(before) === formula) continue;
+      // one that nobody touched since stays as the file writes it
+      if (before !== undefined && file.names.get(name) === formula) continue;
+      names.set(name, formula);
     }
-    for (const { name, sheetIndex } of file.workbook.names) {
-      if (sheetIndex === null && isOurs(name) && !now.has(name)) names.set(name, null);
-    }
+    for (const name of file.names.keys()) if (!now.has(name) && held.has(name)) names.set(name, null);
     return names;
   }
 
-  /** A sheet that the pane added is written whole, so what becomes of its rows is no move. */
-  #noteMove(id: string, params: MoveParams | undefined): void {
-    const opposite = OPPOSITES.get(id);
-    if (opposite === undefined) return;
+  #noteSheet(params: InsertedSheet | undefined): void {
     if (params?.sheet?.custom?.barwright !== undefined) this.#added.add(params.sheet.id);
-    if (this.#added.has(params?.sheet?.id ?? params?.subUnitId ?? "")) return;
-    if (this.#moves.at(-1) === opposite) this.#moves.pop();
-    else this.#moves.push(id);
   }
+}
+
+/** Mutations that the grid makes by itself, or that no file holds. */
+const NO_EDITS: ReadonlySet<string> = new Set([
+  SetWorksheetRowAutoHeightMutation.id,
+  SetWorksheetRowCountMutation.id,
+  SetWorksheetColumnCountMutation.id,
+]);
+
+/** A change of the workbook, not of what is selected, drawn or calculated. */
+function isEdit({ id, type }: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
+  if (type !== CommandType.MUTATION || options?.onlyLocal || options?.["fromFormula"]) return false;
+  const isOfWorkbook = id.startsWith("sheet.mutation.") || id.endsWith("defined-name");
+  return isOfWorkbook && !NO_EDITS.has(id);
+}
+
+interface InsertedSheet {
+  readonly sheet?: { readonly id: string; readonly custom?: { readonly barwright?: string } };
+}
+
+/** Names of the whole workbook, and what each stands for. */
+function namesOf(open: OpenBook): ReadonlyMap<string, string> {
+  return new Map(
+    open
+      .getDefinedNames()
+      .filter((name) => name.isWorkbookScope() && !name.getName().startsWith("_xlnm"))
+      .map((name) => [name.getName(), name.getFormulaOrRefString().replace(/^=/, "")]),
+  );
 }
 
 /** What the workbook's name says; a name that is no text is handed on, so that formulas refuse it in words. */
@@ -240,12 +385,6 @@ function standardOf(workbook: Workbook): string {
     const named = SETTING_NAMES.standard.toLowerCase();
     return workbook.names.find(({ name }) => name.toLowerCase() === named)?.refersTo ?? "";
   }
-}
-
-const isOurs = (name: string): boolean => name.startsWith("Barwright.");
-
-function writesOf(writes: NonNullable<SheetChanges["writes"]>): SheetChanges {
-  return writes.length === 0 ? {} : { writes };
 }
 
 /** Colours that are as the file has them stay untouched, and so do the file's notes. */

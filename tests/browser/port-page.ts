@@ -1,3 +1,4 @@
+import { ICommandService } from "@univerjs/core";
 import { packSheet } from "../../addin/pane/engine/packed-sheet";
 import { createGrid } from "../../addin/workbench/grid/create-grid";
 import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
@@ -88,6 +89,18 @@ const remote = {
   setFill: (sheet: string, cell: string, colour: string) => {
     sheetNamed(sheet).getRange(cell).setBackgroundColor(colour);
   },
+  /** a command of the grid's own on a sheet, as its menus and toolbar give it */
+  run: (sheet: string, id: string, params: object) =>
+    grid.univer
+      .__getInjector()
+      .get(ICommandService)
+      .executeCommand(id, {
+        unitId: grid.api.getActiveWorkbook()?.getId(),
+        subUnitId: sheetNamed(sheet).getSheetId(),
+        ...params,
+      }),
+  calculated: () => grid.api.getFormula().onCalculationResultApplied(),
+  isEdited: () => session.isEdited,
   type: (sheet: string, cell: string, value: string | number) => {
     sheetNamed(sheet).getRange(cell).setValue(value);
   },

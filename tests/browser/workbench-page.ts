@@ -18,6 +18,8 @@ export interface WorkbenchPage {
   pixels(colour: string): Promise<number>;
   /** the file that the page's own save gives */
   save(): Promise<Buffer>;
+  /** opens the demonstration anew, and leaves what was not saved */
+  openDemo(): Promise<void>;
   /** opens bytes as a user would choose a file */
   open(bytes: Buffer, name: string): Promise<void>;
 }
@@ -79,6 +81,14 @@ export async function openWorkbench(
       const download = page.waitForEvent("download");
       await page.locator("#save-file").click();
       return readFile(await (await download).path());
+    },
+    async openDemo() {
+      const opened = page.evaluate(
+        () => new Promise((done) => addEventListener("barwright-opened", done, { once: true })),
+      );
+      await page.locator("#open-demo").click();
+      if (await page.locator("#file-state").isVisible()) await page.locator('[data-answer="leave"]').click();
+      await opened;
     },
     async open(buffer, name) {
       const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

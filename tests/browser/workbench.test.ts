@@ -153,8 +153,7 @@ describe("the workbench", () => {
   });
 
   test("should store calculated results of BAR formulas in a saved file", async () => {
-    await bench.page.locator("#open-demo").click();
-    await bench.page.locator("#file-name", { hasText: "Marrow Fen" }).waitFor();
+    await bench.openDemo();
     const xml = await sheetXml(await bench.save());
     // 84 bars of 9.85 m at 3.854 kg/m, the mass of a 25 mm bar in BS 4449:2005 Table 6
     const mass = Number(/<c r="O5"[^>]*>.*?<v>([^<]*)<\/v>/.exec(xml)?.[1]);
@@ -180,8 +179,7 @@ describe("the workbench", () => {
     await expect
       .poll(() => bench.page.locator("#cell-message").textContent(), { timeout: 30_000 })
       .toMatch(/^L40: machine "Idle Jane" is none of the Shop sheet.*Old Maud, The Ox/);
-    await bench.page.locator("#open-demo").click();
-    await bench.page.locator("#file-name", { hasText: "Marrow Fen" }).waitFor();
+    await bench.openDemo();
   });
 
   test("should recalculate every BAR formula for another standard and say how many", async () => {

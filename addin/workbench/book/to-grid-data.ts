@@ -1,24 +1,28 @@
 import { translateFormulaToR1C1 } from "@borgar/fx";
-import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import { BooleanNumber, CellValueType, HorizontalAlign, LocaleType, WrapStrategy } from "@univerjs/core";
+import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/core";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { cellAddress, parseRange } from "../../workbook/cell-address";
 import type { CellFormat } from "../../xlsx/read/cell-styles";
 import type { Workbook } from "../../xlsx/read/open-workbook";
 import type { SheetFormula, SheetReading } from "../../xlsx/read/read-sheet";
+import { gridFilter } from "./grid-filter";
 import { gridFormula } from "./grid-formula";
+import { gridStyle } from "./grid-looks";
 
-const SPARE_ROWS = 60;
-const SPARE_COLUMNS = 6;
-const FEWEST_COLUMNS = 20;
-const PX_PER_POINT = 96 / 72;
+/** Room about what a sheet holds; the grid grows when that is used. */
+const SPARE_ROWS = 100;
+const SPARE_COLUMNS = 12;
+const FEWEST_COLUMNS = 26;
+export const PX_PER_POINT = 96 / 72;
 /** Width of a digit of the usual face, and the cell's padding, px. */
-const DIGIT = 7;
-const PADDING = 5;
+export const DIGIT = 7;
+export const PADDING = 5;
 const LINE_HEIGHT = 18;
 const DEFAULT_WIDTH = 88;
 const ALL_SHEETS = "AllDefaultWorkbook";
 const NAMES = "SHEET_DEFINED_NAME_PLUGIN";
+const FILTERS = "SHEET_FILTER_PLUGIN";
 
 /** A file's workbook in the grid's own form, with the readings it was made from. */
 export interface GridBook {
@@ -34,6 +38,12 @@ export function toGridData(workbook: Workbook, id: string, name: string): GridBo
     sheets[sheetId] = gridSheet(readings[index] as SheetReading, sheetId, visible, workbook.formats);
     return sheetId;
   });
+  const filters = Object.fromEntries(
+    readings.flatMap((reading, index) => {
+      const filter = gridFilter(reading);
+      return filter === null ? [] : [[sheetOrder[index], filter]];
+    }),
+  );
   const styles = Object.fromEntries(
     workbook.formats.map((format, index) => [styleId(index), gridStyle(format, workbook.formats[0] ?? {})]),
   );
@@ -53,6 +63,7 @@ export function toGridData(workbook: Workbook, id: string, name: string): GridBo
     sheets,
     resources: [
       { name: NAMES, data: JSON.stringify(Object.fromEntries(names.map((each) => [each.id, each]))) },
+      { name: FILTERS, data: JSON.stringify(filters) },
     ],
   };
   return { data, readings };
@@ -85,8 +96,10 @@ function gridSheet(
     if (height !== null) rowData[row] = { h: Math.round(height * PX_PER_POINT) };
     else if (wraps(line, formats)) rowData[row] = { h: wrappedHeight(line, columns) };
   }
+  // rows that a filter leaves out are hidden by the filter, and come back with it
+  const filteredOut = new Set(gridFilter(reading)?.cachedFilteredOut);
   for (let row = 0; row < reading.rowCount; row += 1) {
-    if (reading.isHiddenRow?.(row)) {
+    if (reading.isHiddenRow?.(row) && !filteredOut.has(reading.top + row)) {
       rowData[reading.top + row] = { ...rowData[reading.top + row], hd: BooleanNumber.TRUE };
     }
   }
@@ -187,7 +200,12 @@ export function gridValue(value: Cell): Pick<ICellData, "v" | "t"> {
     return value.message === undefined ? { v: value.error, t: CellValueType.STRING } : {};
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  return { v: value, t: CellValueType.STRING };
+  return { v: value, t: looksElse(value) ? CellValueType.FORCE_STRING : CellValueType.STRING };
+}
+
+/** The grid makes a number of a plain text such as "01" when its cell is only made bold. */
+function looksElse(text: string): boolean {
+  return /^(true|false)$/i.test(text) || (text.trim() !== "" && !Number.isNaN(Number(text)));
 }
 
 /** The grid parses a shared formula once; without sharing, 40,000 formulas freeze it for seconds. */
@@ -216,34 +234,4 @@ function relativeForm(formula: string, row: number, column: number): string | nu
   } catch {
     return null;
   }
-}
-
-const SIDES = { top: "t", right: "r", bottom: "b", left: "l" } as const;
-const ALIGNS: Readonly<Record<string, HorizontalAlign>> = {
-  left: HorizontalAlign.LEFT,
-  center: HorizontalAlign.CENTER,
-  right: HorizontalAlign.RIGHT,
-};
-
-/** The workbook's usual face is left to the grid, which knows one that this machine has. */
-function gridStyle(format: CellFormat, usual: Partial<CellFormat>): IStyleData {
-  const align = format.horizontal === null ? undefined : ALIGNS[format.horizontal];
-  const borders = [...format.borders].map(([side, { colour }]) => [
-    SIDES[side],
-    { s: 1, cl: { rgb: colour ?? "#000000" } },
-  ]);
-  return {
-    ...(format.fill !== null && { bg: { rgb: format.fill } }),
-    ...(format.fontColour !== null && { cl: { rgb: format.fontColour } }),
-    ...(format.fontSize !== null && format.fontSize !== usual.fontSize && { fs: format.fontSize }),
-    ...(format.fontName !== null && format.fontName !== usual.fontName && { ff: format.fontName }),
-    ...(format.bold && { bl: BooleanNumber.TRUE }),
-    ...(format.italic && { it: BooleanNumber.TRUE }),
-    ...(format.underline && { ul: { s: BooleanNumber.TRUE } }),
-    ...(format.strike && { st: { s: BooleanNumber.TRUE } }),
-    ...(format.wrap && { tb: WrapStrategy.WRAP }),
-    ...(align !== undefined && { ht: align }),
-    ...(format.numberFormat !== "General" && { n: { pattern: format.numberFormat } }),
-    ...(borders.length > 0 && { bd: Object.fromEntries(borders) }),
-  };
 }

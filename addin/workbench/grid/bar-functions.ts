@@ -27,7 +27,7 @@ const NAMESPACE = "BAR.";
 export const surroundings = {
   environment: { defaultStandard: "" } as FunctionEnvironment,
   /** Told of each refusal, by the cell it stands in: the grid's errors carry no text of their own. */
-  onResult: (_place: ResultPlace, _refusals: readonly CellMessage[]): void => {},
+  onResult: (_place: ResultPlace, _refusals: readonly CellMessage[], _size: BlockSize): void => {},
 };
 
 export interface ResultPlace {
@@ -36,6 +36,12 @@ export interface ResultPlace {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
+}
+
+/** Rows and columns that a result fills. */
+export interface BlockSize {
+  readonly rows: number;
+  readonly columns: number;
 }
 
 export interface CellMessage {
@@ -83,7 +89,8 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
         row: this.row,
         column: this.column,
       };
-      surroundings.onResult(place, messagesOf(result, place));
+      const size = { rows: result.length, columns: result[0]?.length ?? 0 };
+      surroundings.onResult(place, messagesOf(result, place), size);
       return resultOf(result, place);
     }
   };

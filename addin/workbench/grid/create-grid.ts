@@ -1,8 +1,17 @@
 import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, ThemeService, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { CalculationMode, ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsFilterPreset } from "@univerjs/preset-sheets-filter";
+import filterWords from "@univerjs/preset-sheets-filter/locales/en-US";
+import { UniverSheetsFindReplacePreset } from "@univerjs/preset-sheets-find-replace";
+import findWords from "@univerjs/preset-sheets-find-replace/locales/en-US";
+import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
+import sortWords from "@univerjs/preset-sheets-sort/locales/en-US";
 import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-filter/lib/index.css";
+import "@univerjs/preset-sheets-find-replace/lib/index.css";
+import "@univerjs/preset-sheets-sort/lib/index.css";
 import type { FunctionEnvironment } from "../../../core/formulas";
 import { barFunctionHelp, barFunctions } from "./bar-functions";
 import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
@@ -15,13 +24,34 @@ export interface Grid {
   setEnvironment(environment: FunctionEnvironment): Promise<void>;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
   setDark(dark: boolean): void;
+  focus(): void;
 }
+
+/** What a workbook file would not keep is not offered. */
+const NOT_OFFERED = Object.fromEntries(
+  [
+    "sheet.command.set-text-rotation",
+    "sheet.command.set-tab-color",
+    "sheet.command.toggle-gridlines",
+    "sheet.command.add-range-protection-from-toolbar",
+    "sheet.contextMenu.permission",
+    "sheet.command.add-range-protection-from-context-menu",
+    "sheet.command.set-range-protection-from-context-menu",
+    "sheet.command.view-sheet-permission-from-context-menu",
+    "sheet.command.add-range-protection-from-sheet-bar",
+    "sheet.command.view-sheet-permission-from-sheet-bar",
+    "sheet.command.change-sheet-protection-from-sheet-bar",
+    "sheet.command.delete-worksheet-protection-from-sheet-bar",
+    "sheet.command.set-range-subscript",
+    "sheet.command.set-range-superscript",
+  ].map((id) => [id, { hidden: true }]),
+);
 
 /** An empty grid in the element of that id. Formulas are calculated in a worker. */
 export function createGrid(container: string): Grid {
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(english) },
+    locales: { [LocaleType.EN_US]: mergeLocales(english, sortWords, filterWords, findWords) },
     logLevel: LogLevel.ERROR,
   });
   const worker = new Worker(new URL("./engine.worker.ts", import.meta.url));
@@ -30,6 +60,7 @@ export function createGrid(container: string): Grid {
     workerURL: worker,
     disableAutoFocus: true,
     ribbonType: "simple",
+    menu: NOT_OFFERED,
     formula: {
       function: barFunctions,
       description: barFunctionHelp,
@@ -38,16 +69,23 @@ export function createGrid(container: string): Grid {
     },
     sheets: { disableForceStringMark: true, disableForceStringAlert: true },
   });
-  for (const entry of preset.plugins) {
+  const presets = [
+    preset,
+    UniverSheetsSortPreset(),
+    UniverSheetsFilterPreset(),
+    UniverSheetsFindReplacePreset(),
+  ];
+  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
     if (Array.isArray(entry)) univer.registerPlugin(...entry);
     else univer.registerPlugin(entry);
   }
   const link = openLink(worker);
-  let tellResults: (results: readonly FormulaResult[]) => void = () => {};
+  const hearers: ((results: readonly FormulaResult[]) => void)[] = [];
   let taken: (() => void)[] = [];
   link.onmessage = ({ data }: MessageEvent<FromEngine>) => {
-    if (data.kind === "results") tellResults(data.results);
-    else taken.shift()?.();
+    if (data.kind === "results") {
+      for (const hear of hearers) hear(data.results);
+    } else taken.shift()?.();
   };
   return {
     univer,
@@ -58,9 +96,10 @@ export function createGrid(container: string): Grid {
         link.postMessage({ kind: "environment", environment } satisfies ToEngine);
       }),
     onResults: (listener) => {
-      tellResults = listener;
+      hearers.push(listener);
     },
     setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
+    focus: () => univer.__getInjector().get(ILayoutService).focus(),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { FunctionEnvironment } from "../../../core/formulas";
-import type { CellMessage, ResultPlace } from "./bar-functions";
+import type { BlockSize, CellMessage, ResultPlace } from "./bar-functions";
 
 /** What the page and its calculating worker say to each other, beside the grid's own traffic. */
 export interface ToEngine {
@@ -7,7 +7,7 @@ export interface ToEngine {
   readonly environment: FunctionEnvironment;
 }
 
-export interface FormulaResult {
+export interface FormulaResult extends BlockSize {
   readonly place: ResultPlace;
   readonly messages: readonly CellMessage[];
 }

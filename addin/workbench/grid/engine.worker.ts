@@ -1,6 +1,7 @@
 import "../../pane/zod-without-eval";
 import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverSheetsCoreWorkerPreset } from "@univerjs/preset-sheets-core/worker";
+import { UniverSheetsFilterWorkerPreset } from "@univerjs/preset-sheets-filter/worker";
 import { barFunctions, surroundings } from "./bar-functions";
 import { type FormulaResult, type FromEngine, isLinkOffer, type ToEngine } from "./engine-link";
 
@@ -11,7 +12,7 @@ const univer = new Univer({
   logLevel: LogLevel.ERROR,
 });
 const preset = UniverSheetsCoreWorkerPreset({ formula: { function: barFunctions } });
-for (const entry of preset.plugins) {
+for (const entry of [preset, UniverSheetsFilterWorkerPreset()].flatMap(({ plugins }) => plugins)) {
   if (Array.isArray(entry)) univer.registerPlugin(...entry);
   else univer.registerPlugin(entry);
 }
@@ -22,14 +23,14 @@ addEventListener("message", (event) => {
 
 function open(link: MessagePort): void {
   let waiting: FormulaResult[] = [];
-  surroundings.onResult = (place, messages) => {
+  surroundings.onResult = (place, messages, size) => {
     if (waiting.length === 0) {
       setTimeout(() => {
         link.postMessage({ kind: "results", results: waiting } satisfies FromEngine);
         waiting = [];
       });
     }
-    waiting.push({ place, messages });
+    waiting.push({ place, messages, ...size });
   };
   link.onmessage = ({ data }: MessageEvent<ToEngine>) => {
     surroundings.environment = data.environment;

@@ -1,11 +1,19 @@
 import { type ICellData, ICommandService, type Nullable, type Worksheet } from "@univerjs/core";
 import {
   FormulaDataModel,
+  InsertColMutation,
   InsertRowMutation,
   InsertSheetMutation,
+  MoveColsMutation,
+  MoveRangeMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
   RemoveRowMutation,
   RemoveSheetMutation,
+  ReorderRangeMutation,
   SetRangeValuesMutation,
+  SetRowHiddenMutation,
+  SetRowVisibleMutation,
   SetTriggerFormulaCalculationStartMutation,
   SetWorksheetHideMutation,
   SetWorksheetNameMutation,
@@ -41,7 +49,9 @@ type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
 type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
 
 interface RangeChange {
-  readonly subUnitId: string;
+  readonly subUnitId?: string;
+  readonly from?: { readonly subUnitId: string };
+  readonly to?: { readonly subUnitId: string };
   readonly range?: { readonly startRow: number; readonly endRow: number };
   readonly cellValue?: Readonly<Record<string, unknown>>;
 }
@@ -208,16 +218,15 @@ export class GridWorkbook implements WorkbookPort {
     const commands = this.grid.univer.__getInjector().get(ICommandService);
     let uncalculated: Parameters<typeof listener>[0][] = [];
     const edited = commands.onCommandExecuted((command, options) => {
-      if (!EDITS.has(command.id) || options?.["fromFormula"]) return;
-      const change = command.params as RangeChange;
-      const sheet = this.grid.api.getActiveWorkbook()?.getSheetBySheetId(change.subUnitId);
-      const rows = changedRows(change);
-      if (!sheet || rows === null) return;
-      // rows put in or taken out move every row below
-      const lastRow = command.id === SetRangeValuesMutation.id ? rows.lastRow : LAST_ROW;
-      const place = { sheet: sheet.getSheetName(), firstRow: rows.firstRow, lastRow };
-      uncalculated.push(place);
-      listener(place);
+      const reach = EDITS.get(command.id);
+      if (reach === undefined || options?.["fromFormula"]) return;
+      for (const [sheetId, rows] of changedRows(command.params as RangeChange, reach)) {
+        const sheet = this.grid.api.getActiveWorkbook()?.getSheetBySheetId(sheetId);
+        if (!sheet) continue;
+        const place = { sheet: sheet.getSheetName(), ...rows };
+        uncalculated.push(place);
+        listener(place);
+      }
     });
     // formulas over the edited cells answer later, from the worker
     const calculated = this.grid.api.getFormula().calculationResultApplied(() => {
@@ -313,10 +322,19 @@ export class GridWorkbook implements WorkbookPort {
   }
 }
 
-const EDITS: ReadonlySet<string> = new Set([
-  SetRangeValuesMutation.id,
-  InsertRowMutation.id,
-  RemoveRowMutation.id,
+/** Changes of what stands in cells, or of which cells are seen, with how far down each reaches. */
+const EDITS: ReadonlyMap<string, "rows" | "below" | "all"> = new Map([
+  [SetRangeValuesMutation.id, "rows"],
+  [InsertRowMutation.id, "below"],
+  [RemoveRowMutation.id, "below"],
+  [InsertColMutation.id, "all"],
+  [RemoveColMutation.id, "all"],
+  [MoveRowsMutation.id, "all"],
+  [MoveColsMutation.id, "all"],
+  [MoveRangeMutation.id, "all"],
+  [ReorderRangeMutation.id, "all"],
+  [SetRowHiddenMutation.id, "all"],
+  [SetRowVisibleMutation.id, "all"],
 ]);
 
 const SHEET_CHANGES: ReadonlySet<string> = new Set([
@@ -363,8 +381,23 @@ function lastCell(sheet: OpenSheet): string {
   return cellAddress(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
 }
 
-function changedRows({ range, cellValue }: RangeChange): { firstRow: number; lastRow: number } | null {
-  if (range) return { firstRow: range.startRow, lastRow: range.endRow };
-  const rows = Object.keys(cellValue ?? {}).map(Number);
-  return rows.length === 0 ? null : { firstRow: Math.min(...rows), lastRow: Math.max(...rows) };
+interface ChangedRows {
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+/** The rows that a change concerns, by the id of the sheet: a range that was moved concerns two sheets. */
+function changedRows(
+  { subUnitId, range, cellValue, from, to }: RangeChange,
+  reach: "rows" | "below" | "all",
+): readonly (readonly [string, ChangedRows])[] {
+  if (reach === "all") {
+    const sheets = new Set([subUnitId, from?.subUnitId, to?.subUnitId].filter((id) => id !== undefined));
+    return [...sheets].map((id) => [id, { firstRow: 0, lastRow: LAST_ROW }] as const);
+  }
+  const rows = range ? [range.startRow, range.endRow] : Object.keys(cellValue ?? {}).map(Number);
+  if (subUnitId === undefined || rows.length === 0) return [];
+  const firstRow = rows.reduce((least, row) => Math.min(least, row));
+  const lastRow = reach === "below" ? LAST_ROW : rows.reduce((most, row) => Math.max(most, row));
+  return [[subUnitId, { firstRow, lastRow }]];
 }

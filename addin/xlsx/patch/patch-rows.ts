@@ -1,7 +1,8 @@
 import type { Cell } from "../../../core/schedule/sheet";
 import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
 import { cellAddress } from "../../workbook/cell-address";
-import type { CellWrite, FlagBand, SheetChanges } from "../../workbook/sheet-changes";
+import type { LookChange } from "../../workbook/look-change";
+import type { CellWrite, FlagBand, LineChange, SheetChanges } from "../../workbook/sheet-changes";
 import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
 import type { SheetPiece } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
@@ -14,6 +15,8 @@ import type { StylePatch } from "./style-patch";
 interface RowPlan {
   flag: FlagBand | null;
   readonly writes: Map<number, CellWrite>;
+  readonly looks: Map<number, LookChange>;
+  line: LineChange | null;
 }
 
 /** Rewrites the rows of one sheet as they pass by; rows that nothing is asked of come out as they went in. */
@@ -24,6 +27,7 @@ export class RowPatch {
   usesArrays = false;
   private readonly plans = new Map<number, RowPlan>();
   private readonly order: number[];
+  private readonly stale: ReadonlySet<string>;
   private readonly broken = new BrokenSharedFormulas();
   private next = 0;
   private last = -1;
@@ -39,7 +43,10 @@ export class RowPatch {
   ) {
     for (const flag of changes.flags ?? []) this.plan(flag.row).flag ??= flag;
     for (const write of changes.writes ?? []) this.plan(write.row).writes.set(write.column, write);
+    for (const { row, column, change } of changes.looks ?? []) this.plan(row).looks.set(column, change);
+    for (const [row, line] of changes.rows ?? []) this.plan(row).line = line;
     this.order = [...this.plans.keys()].sort((a, b) => a - b);
+    this.stale = new Set((changes.stale ?? []).map(({ row, column }) => `${row} ${column}`));
     this.wroteValues = (changes.writes ?? []).length > 0;
   }
 
@@ -53,7 +60,7 @@ export class RowPatch {
       copied = end;
     };
     let cells: RowCells | null = null;
-    const looksAtEveryCell = this.changes.clear === true || this.wroteValues;
+    const looksAtEveryCell = this.changes.clear === true || this.wroteValues || this.stale.size > 0;
     this.last = scanRows(text, prefix, this.last, {
       row: (row) => {
         while (this.next < this.order.length && this.order[this.next]! < row.row) {
@@ -67,7 +74,7 @@ export class RowPatch {
         cells = plan === undefined ? null : new RowCells(this, row, plan, prefix);
         if (plan !== undefined || mustNumber) {
           copyTo(row.start);
-          out.push(openRow(text, row, prefix, plan !== undefined));
+          out.push(openRow(text, row, prefix, plan !== undefined, this.lineAttributes(row, plan)));
           copied = row.tagEnd;
         }
         return cells !== null || looksAtEveryCell;
@@ -117,8 +124,14 @@ export class RowPatch {
     );
   }
 
-  /** A cell of a row that nothing is asked of: only flags and broken formula groups concern it. */
+  /** A cell that nothing is written into: flags, broken formula groups and stale results concern it. */
   otherCell(text: string, cell: ScannedCell): string | null {
+    const isStale = cell.innerEnd > 0 && this.stale.has(`${cell.row} ${cell.column}`);
+    const other = this.unwritten(text, cell);
+    return isStale ? withoutResult(other ?? whole(text, cell)) : other;
+  }
+
+  private unwritten(text: string, cell: ScannedCell): string | null {
     const style = this.changes.clear === true ? this.styles.cleared(cell.style) : cell.style;
     const formula = this.broken.restored(text, cell);
     if (style === cell.style && formula === null) return null;
@@ -127,8 +140,10 @@ export class RowPatch {
     return open + formula + text.slice(cell.innerEnd, cell.end);
   }
 
-  styleOf(style: number, flag: FlagBand | null, column: number): number {
-    const base = this.changes.clear === true ? this.styles.cleared(style) : style;
+  styleOf(style: number, { flag, looks }: RowPlan, column: number): number {
+    const look = looks.get(column);
+    const bare = this.changes.clear === true ? this.styles.cleared(style) : style;
+    const base = look === undefined ? bare : this.styles.withChange(bare, look);
     if (flag === null || column < flag.firstColumn || column > flag.lastColumn) return base;
     return this.styles.flagged(base, flag.colour);
   }
@@ -156,14 +171,36 @@ export class RowPatch {
 
   private newRow(row: number, prefix: string): string {
     this.inserted = true;
-    const cells = new RowCells(this, null, this.plans.get(row)!, prefix, row);
-    return `<${prefix}row r="${row + 1}">${cells.rest()}</${prefix}row>`;
+    const plan = this.plans.get(row)!;
+    const cells = new RowCells(this, null, plan, prefix, row);
+    let attributes = ` r="${row + 1}"`;
+    for (const [name, value] of this.lineAttributes(null, plan))
+      attributes = withAttribute(attributes, name, value);
+    return `<${prefix}row${attributes}>${cells.rest()}</${prefix}row>`;
+  }
+
+  /** What a changed row says of itself; null takes an attribute out. */
+  private lineAttributes(row: ScannedRow | null, plan: RowPlan | undefined): [string, string | null][] {
+    const { size, hidden, look } = plan?.line ?? {};
+    const attributes: [string, string | null][] = [];
+    if (size !== undefined) {
+      attributes.push(
+        ["ht", size === null ? null : String(size)],
+        ["customHeight", size === null ? null : "1"],
+      );
+    }
+    if (hidden !== undefined) attributes.push(["hidden", hidden ? "1" : null]);
+    if (look !== undefined) {
+      const style = this.styles.withChange(row?.style ?? 0, look);
+      attributes.push(["s", String(style)], ["customFormat", "1"]);
+    }
+    return attributes;
   }
 
   private plan(row: number): RowPlan {
     let plan = this.plans.get(row);
     if (plan === undefined) {
-      plan = { flag: null, writes: new Map() };
+      plan = { flag: null, writes: new Map(), looks: new Map(), line: null };
       this.plans.set(row, plan);
     }
     return plan;
@@ -184,7 +221,7 @@ class RowCells {
     number?: number,
   ) {
     this.number = number ?? row?.row ?? 0;
-    const columns = new Set(plan.writes.keys());
+    const columns = new Set([...plan.writes.keys(), ...plan.looks.keys()]);
     if (plan.flag !== null) {
       for (let column = plan.flag.firstColumn; column <= plan.flag.lastColumn; column += 1)
         columns.add(column);
@@ -197,7 +234,7 @@ class RowCells {
     const isWanted = this.wanted[this.next] === cell.column;
     if (isWanted) this.next += 1;
     const write = this.plan.writes.get(cell.column);
-    const style = this.patch.styleOf(cell.style, this.plan.flag, cell.column);
+    const style = this.patch.styleOf(cell.style, this.plan, cell.column);
     if (write !== undefined) {
       this.patch.replaces(text, cell, write);
       const attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
@@ -219,7 +256,7 @@ class RowCells {
     let xml = "";
     for (; this.next < this.wanted.length && this.wanted[this.next]! < column; this.next += 1) {
       const at = this.wanted[this.next]!;
-      const style = this.patch.styleOf(this.patch.bareStyle(this.row, at), this.plan.flag, at);
+      const style = this.patch.styleOf(this.patch.bareStyle(this.row, at), this.plan, at);
       const attributes = style === 0 ? "" : ` s="${style}"`;
       const address = cellAddress(this.number, at);
       const write = this.plan.writes.get(at);
@@ -228,6 +265,15 @@ class RowCells {
     }
     return xml;
   }
+}
+
+/** A formula's cell without the result that it had. */
+function withoutResult(xml: string): string {
+  const value = findElement(xml, "v");
+  if (value === null || findElement(xml, "f") === null) return xml;
+  const end = xml.indexOf(">");
+  const bare = withAttribute(xml.slice(0, end), "t", null);
+  return bare + xml.slice(end, value.start) + xml.slice(value.end);
 }
 
 function whole(text: string, cell: ScannedCell): string {
@@ -252,11 +298,18 @@ function styled(text: string, cell: ScannedCell, style: number): string {
 }
 
 /** A row's opening tag, numbered, and never empty. */
-function openRow(text: string, row: ScannedRow, prefix: string, isChanged: boolean): string {
+function openRow(
+  text: string,
+  row: ScannedRow,
+  prefix: string,
+  isChanged: boolean,
+  line: readonly (readonly [string, string | null])[],
+): string {
   const tag = text.slice(row.start, row.tagEnd);
   let attributes = tag.slice(`<${prefix}row`.length, tag.length - (row.isEmpty ? 2 : 1));
   if (!row.isNumbered) attributes = ` r="${row.row + 1}"${attributes}`;
   if (isChanged) attributes = withAttribute(attributes, "spans", null);
+  for (const [name, value] of line) attributes = withAttribute(attributes, name, value);
   return `<${prefix}row${attributes}${row.isEmpty && !isChanged ? "/" : ""}>`;
 }
 

@@ -2,6 +2,7 @@ import type { AddedSheet } from "../../workbook/added-sheet";
 import type { SheetChanges } from "../../workbook/sheet-changes";
 import { withDefinedNames } from "../read/defined-names";
 import type { Workbook } from "../read/open-workbook";
+import type { SheetLayout } from "../read/read-sheet";
 import { sheetPieces } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
@@ -10,6 +11,7 @@ import { type Deflater, ZipWriter } from "../zip/write-zip";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
 import { putSheet } from "./put-sheet";
+import { changedFrame } from "./sheet-frame";
 import { SheetNotes } from "./sheet-notes";
 import { PLAIN_STYLES, StylePatch } from "./style-patch";
 
@@ -47,7 +49,7 @@ export function patchWorkbook(
   for (const [name, change] of changes.sheets ?? []) {
     const listing = workbook.sheet(name);
     if (listing === undefined) throw new UnreadableWorkbook(`the workbook has no sheet "${name}"`);
-    const layout = workbook.layout(listing);
+    const layout = changedFrame(workbook.layout(listing), change, styles);
     const notes = new SheetNotes(edit, listing.part, layout.tail);
     if (change.clear === true) notes.removeOurs();
     const drawing = notes.add(change.notes ?? []);
@@ -58,7 +60,7 @@ export function patchWorkbook(
         ? layout.tail
         : withDrawing(layout.tail, root.prefix, edit.relationshipAttribute([root.attributes], drawing));
     rewritten.add(listing.part);
-    zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, tail));
+    zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, { head: layout.head, tail }));
     wroteValues ||= patch.wroteValues;
     removedFormula ||= patch.removedFormula;
   }
@@ -99,11 +101,15 @@ function columnStyles(head: string): (column: number) => number {
   return (column) => spans.find((span) => column >= span.first && column <= span.last)?.style ?? 0;
 }
 
-function* patchedSheet(pieces: Iterable<string>, patch: RowPatch, tail: string): Generator<Uint8Array> {
+function* patchedSheet(
+  pieces: Iterable<string>,
+  patch: RowPatch,
+  { head, tail }: SheetLayout,
+): Generator<Uint8Array> {
   const encoder = new TextEncoder();
   for (const piece of sheetPieces(pieces)) {
     if (piece.kind === "rows") yield encoder.encode(patch.apply(piece));
-    else if (piece.kind === "head") yield encoder.encode(openedHead(piece.text));
+    else if (piece.kind === "head") yield encoder.encode(openedHead(head));
     else yield encoder.encode(patch.remaining(piece.prefix) + closedTail(tail, piece.prefix));
   }
 }

@@ -1,8 +1,10 @@
-import { FLAG_COLOURS, type FlagSeverity } from "../../workbook/flag-colours";
+import { FLAG_COLOURS, type FlagSeverity, flagOfColour } from "../../workbook/flag-colours";
+import type { LookChange } from "../../workbook/look-change";
 import { children } from "../read/cell-styles";
 import { fillBeforeFlag, NO_FILL, plainFill } from "../read/flag-fill";
 import { encodeXml } from "../xml/encode-xml";
 import { attribute, findElement, insertInto, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
+import { changedAlignment, changedBorder, changedFont } from "./changed-look";
 
 /** Look of a cell on a sheet that we add. */
 export interface AddedLook {
@@ -37,6 +39,7 @@ export class StylePatch {
   private readonly counts: { formats: number; fills: number; fonts: number; borders: number; xfs: number };
   private readonly flaggedOf = new Map<string, number>();
   private readonly clearedOf = new Map<number, number>();
+  private readonly changedOf = new Map<string, number>();
   private readonly prefix: string;
   private changed = false;
 
@@ -97,6 +100,45 @@ export class StylePatch {
     const cleared = before === null ? style : this.findOrAddBase(style, before);
     this.clearedOf.set(style, cleared);
     return cleared;
+  }
+
+  /** The format with some of its look changed; a flag on it stays. */
+  withChange(style: number, change: LookChange): number {
+    const key = `${style} ${JSON.stringify(change)}`;
+    const known = this.changedOf.get(key);
+    if (known !== undefined) return known;
+    const base = this.cleared(style);
+    const changed = this.withLook(base, change);
+    const flag = base === style ? null : flagOfFill(this.fills[this.fillOf(style)] ?? "");
+    const result = flag === null ? changed : this.flagged(changed, flag);
+    this.changedOf.set(key, result);
+    return result;
+  }
+
+  private withLook(style: number, change: LookChange): number {
+    let xf = this.xfs[style] ?? this.xfs[0] ?? "";
+    const id = (name: string): number => Number(attribute(openingTag(xf), name) ?? 0);
+    const set = (name: string, value: number | string, applies: string): void => {
+      xf = withAttributes(xf, { [name]: String(value), [applies]: "1" });
+    };
+    const p = this.prefix;
+    const font = this.fonts[id("fontId")] ?? `<${p}font/>`;
+    const changedText = changedFont(font, change);
+    if (changedText !== font && touchesFont(change))
+      set("fontId", this.place(this.fonts, changedText), "applyFont");
+    if (change.borders !== undefined) {
+      const border = this.borders[id("borderId")] ?? `<${p}border/>`;
+      set("borderId", this.place(this.borders, changedBorder(border, change.borders)), "applyBorder");
+    }
+    if (change.fill !== undefined) {
+      const fill = change.fill === null ? 0 : this.place(this.fills, this.solidFill(rgbOf(change.fill)));
+      set("fillId", fill, "applyFill");
+    }
+    if (change.numberFormat !== undefined) {
+      const { numberFormat } = change;
+      set("numFmtId", numberFormat === "General" ? 0 : this.numberFormat(numberFormat), "applyNumberFormat");
+    }
+    return this.place(this.xfs, changedAlignment(xf, change));
   }
 
   /** A format for cells of a sheet of ours, in the workbook's usual face. */
@@ -249,6 +291,27 @@ const LIST_ORDER = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cel
 
 function openingTag(element: string): string {
   return element.slice(0, element.indexOf(">"));
+}
+
+const FONT_PARTS = ["bold", "italic", "underline", "strike", "fontName", "fontSize", "fontColour"] as const;
+
+const touchesFont = (change: LookChange): boolean => FONT_PARTS.some((part) => change[part] !== undefined);
+
+const rgbOf = (colour: string): string => colour.replace("#", "").toUpperCase();
+
+function flagOfFill(fill: string): FlagSeverity | null {
+  const foreground = findElement(fill, "fgColor");
+  return foreground === null ? null : flagOfColour(attribute(foreground.tag.attributes, "rgb") ?? "");
+}
+
+/** The element with attributes of its opening tag set. */
+function withAttributes(xf: string, set: Readonly<Record<string, string>>): string {
+  const end = xf.indexOf(">");
+  const cut = xf[end - 1] === "/" ? end - 1 : end;
+  const nameEnd = xf.search(/[\s/>]/);
+  let attributes = xf.slice(nameEnd, cut);
+  for (const [name, value] of Object.entries(set)) attributes = withAttribute(attributes, name, value);
+  return xf.slice(0, nameEnd) + attributes + xf.slice(cut);
 }
 
 function setFill(xf: string, fill: number | null): string {

@@ -43,28 +43,42 @@ function now(cells: Record<number, ICellData>, values: Record<string, Cell> = {}
 
 const unchanged: Record<number, ICellData> = opened[0]!;
 
+const noDoubt = { cellData: opened, reading, isRegrouped: false, isDoubted: () => false };
+const writesOf = (sheet: GridSheetNow) => changedCells(noDoubt, sheet).writes;
+
 describe("changedCells", () => {
   test("should write the result of a BAR formula, and nothing else of an untouched sheet", () => {
-    expect(changedCells(opened, reading, now(unchanged, { "0 3": 0.888 }))).toEqual([
+    expect(writesOf(now(unchanged, { "0 3": 0.888 }))).toEqual([
       { row: 0, column: 3, value: 0.888, formula: 'BAR.MASS("H12")' },
     ]);
   });
 
-  test("should leave another program's result alone, whatever the grid makes of it", () => {
-    const writes = changedCells(
-      opened,
-      reading,
-      now({ ...unchanged, 2: { v: "#NAME?", t: TEXT, f: "=B1*2" } }, { "0 3": 0.888 }),
-    );
+  test("should write what the user's own formula comes to after an edit", () => {
+    const cells = { ...unchanged, 1: { v: 13, t: NUMBER }, 2: { v: 26, t: NUMBER, f: "=B1*2" } };
+    expect(writesOf(now(cells, { "0 3": 0.888 }))).toContainEqual({
+      row: 0,
+      column: 2,
+      value: 26,
+      formula: "B1*2",
+    });
+  });
+
+  test("should not believe the grid where it came to another result before any edit", () => {
+    const cells = { ...unchanged, 2: { v: "#NAME?", t: TEXT, f: "=B1*2" } };
+    const isDoubted = (row: number, column: number) => row === 0 && column === 2;
+    const { writes, doubted } = changedCells({ ...noDoubt, isDoubted }, now(cells, { "0 3": 0.888 }));
     expect(writes.map(({ column }) => column)).toEqual([3]);
+    expect(doubted).toEqual([{ row: 0, column: 2 }]);
+  });
+
+  test("should know a formula of another group by its text", () => {
+    const cells = { ...unchanged, 2: { v: 24, t: NUMBER, f: "=B1 * 2", si: "other" } };
+    const { edited } = changedCells({ ...noDoubt, isRegrouped: true }, now(cells, { "0 3": 0.888 }));
+    expect(edited).toEqual([]);
   });
 
   test("should tell a text from the number that it looks like", () => {
-    const writes = changedCells(
-      opened,
-      reading,
-      now({ ...unchanged, 0: { v: "1", t: TEXT }, 1: { v: "12", t: TEXT } }),
-    );
+    const writes = writesOf(now({ ...unchanged, 0: { v: "1", t: TEXT }, 1: { v: "12", t: TEXT } }));
     expect(writes.slice(0, 2)).toEqual([
       { row: 0, column: 0, value: "1" },
       { row: 0, column: 1, value: "12" },
@@ -73,7 +87,7 @@ describe("changedCells", () => {
 
   test("should write a new formula with all the cells that its result fills", () => {
     const cells = { ...unchanged, 4: { f: "=BAR.EXPLAIN(1)", v: "a" } };
-    const writes = changedCells(opened, reading, now(cells, { "0 4": "a", "1 4": "b" }));
+    const writes = writesOf(now(cells, { "0 4": "a", "1 4": "b" }));
     expect(writes).toContainEqual({
       row: 0,
       column: 4,
@@ -86,6 +100,6 @@ describe("changedCells", () => {
 
   test("should empty a cell that was cleared", () => {
     const { 1: _gone, ...rest } = unchanged;
-    expect(changedCells(opened, reading, now(rest))).toContainEqual({ row: 0, column: 1, value: null });
+    expect(writesOf(now(rest))).toContainEqual({ row: 0, column: 1, value: null });
   });
 });

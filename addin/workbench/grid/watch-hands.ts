@@ -1,0 +1,13 @@
+import { copySpills } from "./copy-spills";
+import type { Grid } from "./create-grid";
+import { watchEntryColumn } from "./entry-column";
+import { watchGridKeys } from "./grid-keys";
+import { growSheets } from "./grow-sheets";
+
+/** Keys, copying, entering and room as users of sheets know them. To be called once a workbook is open. */
+export function watchHands(grid: Grid, container: HTMLElement): void {
+  watchGridKeys(grid, container);
+  watchEntryColumn(grid);
+  copySpills(grid);
+  growSheets(grid);
+}

@@ -1,0 +1,46 @@
+import { html, render } from "lit";
+
+export interface Answer<Key extends string> {
+  readonly key: Key;
+  readonly words: string;
+  /** the one that Enter gives */
+  readonly isUsual?: boolean;
+}
+
+/** Asks in a dialog of the page's own; Escape gives the last answer. */
+export function ask<Key extends string>(
+  title: string,
+  words: string,
+  answers: readonly [Answer<Key>, ...Answer<Key>[]],
+): Promise<Key> {
+  const dialog = document.createElement("dialog");
+  dialog.className = "ask";
+  dialog.setAttribute("aria-labelledby", "ask-title");
+  const last = answers.at(-1) ?? answers[0];
+  return new Promise((resolve) => {
+    const give = (key: Key): void => {
+      dialog.remove();
+      resolve(key);
+    };
+    dialog.addEventListener("cancel", () => give(last.key));
+    render(
+      html`<h2 id="ask-title">${title}</h2>
+        <p>${words}</p>
+        <div class="answers">
+          ${answers.map(
+            ({ key, words: label, isUsual }) =>
+              html`<fluent-button
+                data-answer=${key}
+                appearance=${isUsual ? "primary" : "outline"}
+                ?autofocus=${isUsual}
+                @click=${() => give(key)}
+                >${label}</fluent-button
+              >`,
+          )}
+        </div>`,
+      dialog,
+    );
+    document.body.append(dialog);
+    dialog.showModal();
+  });
+}
