@@ -4,6 +4,7 @@ import type { Sheet } from "../../core/schedule";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { InputRefused } from "./input-refused";
+import { nativeZip } from "./native-zip";
 import { readCsv, refuseTooLong } from "./read-csv";
 
 /** A schedule file, whichever kind it is. */
@@ -27,7 +28,7 @@ export function openBook(path: string): Book {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
     return { name, workbook: null, sheetNames: [sheet.name], read: () => sheet, setting: () => null };
   }
-  const workbook = openWorkbook(bytes);
+  const workbook = openWorkbook(bytes, undefined, nativeZip);
   return {
     name,
     workbook,

@@ -112,7 +112,10 @@ function all(within: Document | Element | null | undefined, name: string): Eleme
 }
 
 function children(within: Element | null | undefined): Element[] {
-  return within == null ? [] : [...within.children];
+  const list: Element[] = [];
+  for (let each = within?.firstElementChild ?? null; each !== null; each = each.nextElementSibling)
+    list.push(each);
+  return list;
 }
 
 function relationshipsOf(part: string): string {
@@ -287,18 +290,17 @@ function styleFaults(old: Package, young: Package): string[] {
     if ((before.get("fills")?.length ?? 0) < 2 && !second.includes("gray125"))
       faults.push("styles: no gray fill");
   }
-  const xfs = children(all(root, "cellXfs")[0]).slice(before.get("cellXfs")?.length ?? 0);
-  for (const xf of xfs) {
-    for (const [id, list] of [
-      ["fontId", "fonts"],
-      ["fillId", "fills"],
-      ["borderId", "borders"],
-    ] as const) {
-      const index = Number(xf.getAttribute(id) ?? 0);
-      const wasOut = [...children(all(old.xml(old.styles ?? ""), "cellXfs")[0])].some(
-        (each) => each.getAttribute(id) === xf.getAttribute(id),
-      );
-      if (!((lists.get(list)?.length ?? 0) > index) && !wasOut)
+  const xfs = children(all(root, "cellXfs")[0]);
+  const first = before.get("cellXfs")?.length ?? 0;
+  for (const [id, list] of [
+    ["fontId", "fonts"],
+    ["fillId", "fills"],
+    ["borderId", "borders"],
+  ] as const) {
+    const had = new Set(xfs.slice(0, first).map((xf) => xf.getAttribute(id)));
+    for (const xf of xfs.slice(first)) {
+      const index = xf.getAttribute(id);
+      if (Number(index ?? 0) >= (lists.get(list)?.length ?? 0) && !had.has(index))
         faults.push(`styles: ${id} ${index} of no ${list}`);
     }
   }

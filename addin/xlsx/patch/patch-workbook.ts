@@ -41,7 +41,7 @@ export function patchWorkbook(
   const styles = new StylePatch(
     workbook.stylesPart === null ? PLAIN_STYLES : parts.text(workbook.stylesPart),
   );
-  const zip = new ZipWriter(newDeflater);
+  const zip = new ZipWriter(newDeflater, parts.archive.native?.crc32);
   const arrayMark = dynamicArrayMark(edit, workbookPart);
   let wroteValues = false;
   let removedFormula = false;

@@ -60,6 +60,10 @@ export class CellStore {
     return this.rows;
   }
 
+  hasRow(row: number): boolean {
+    return this.rowIndex(row) >= 0;
+  }
+
   /** Index of the cell at a place; -1 where there is none. */
   find(row: number, column: number): number {
     const place = this.rowIndex(row);

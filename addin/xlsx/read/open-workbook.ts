@@ -2,6 +2,7 @@ import type { DefinedName } from "../../workbook/defined-name";
 import { ourNotes } from "../patch/sheet-notes";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { attribute, findElement, isTrue, rootTag, type XmlTag, xmlTags } from "../xml/xml-text";
+import type { NativeZip } from "../zip/zip-archive";
 import type { ZipLimits } from "../zip/zip-limits";
 import { type CellFormat, readCellStyles } from "./cell-styles";
 import { readDefinedNames } from "./defined-names";
@@ -38,8 +39,8 @@ export interface Workbook {
 }
 
 /** Opens an .xlsx or .xlsm workbook. Throws `UnreadableWorkbook` with the reason and the remedy. */
-export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits): Workbook {
-  const parts = openParts(bytes, limits);
+export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: NativeZip): Workbook {
+  const parts = openParts(bytes, limits, native);
   const root = parts.has("_rels/.rels") ? parts.relationships("") : [];
   const main = root.find((relationship) => relationship.type === "officeDocument")?.target;
   if (main === undefined || !parts.has(main)) {

@@ -93,7 +93,6 @@ export function readSheet(source: SheetSource): SheetReading {
   const hiddenRows = new Set<number>();
   const rowStyles = new Map<number, number>();
   const heights = new Map<number, number>();
-  const listed = new Set<number>();
   let head = "";
   let tail = "";
   let last = -1;
@@ -108,9 +107,7 @@ export function readSheet(source: SheetSource): SheetReading {
           store.startRow(row.row);
           if (row.hidden) hiddenRows.add(row.row);
           if (row.style !== null) rowStyles.set(row.row, row.style);
-          const height = text.slice(row.start, row.tagEnd).match(/\sht="([\d.]+)"/);
-          if (height !== null) heights.set(row.row, Number(height[1]));
-          listed.add(row.row);
+          if (row.height !== null) heights.set(row.row, row.height);
           return true;
         },
         cell: (cell) => {
@@ -132,7 +129,6 @@ export function readSheet(source: SheetSource): SheetReading {
     hiddenRows,
     rowStyles,
     heights,
-    listed,
     head,
     tail,
   });
@@ -146,7 +142,6 @@ interface Scanned {
   readonly hiddenRows: ReadonlySet<number>;
   readonly rowStyles: ReadonlyMap<number, number>;
   readonly heights: ReadonlyMap<number, number>;
-  readonly listed: ReadonlySet<number>;
   readonly head: string;
   readonly tail: string;
 }
@@ -208,7 +203,7 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
       return scanned.dates.has(index) || format(index)?.isDate === true;
     },
     datesFrom1904: source.from1904,
-    isHiddenRow: (row) => scanned.hiddenRows.has(row + top) || (restHidden && !scanned.listed.has(row + top)),
+    isHiddenRow: (row) => scanned.hiddenRows.has(row + top) || (restHidden && !store.hasRow(row + top)),
     isHiddenColumn: (column) => columnAt(column + left)?.hidden === true,
     isStruckThrough: (row, column) => {
       const index = at(row, column);

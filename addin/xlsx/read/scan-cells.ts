@@ -1,6 +1,6 @@
 import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { closingTag } from "../xml/xml-text";
+import { closingStart } from "../xml/xml-text";
 
 /** One cell in a text of rows; numbers are offsets into it. Reused from cell to cell: copy what is kept. */
 export interface ScannedCell {
@@ -30,6 +30,8 @@ export interface ScannedRow {
   end: number;
   row: number;
   hidden: boolean;
+  /** points; null where none is given */
+  height: number | null;
   /** style of the row's own, where it has one */
   style: number | null;
   isEmpty: boolean;
@@ -51,8 +53,8 @@ export interface RowListener {
 export function scanRows(text: string, prefix: string, before: number, listener: RowListener): number {
   const openRow = `<${prefix}row`;
   const openCell = `<${prefix}c`;
-  const rowName = `${prefix}row`;
-  const cellName = `${prefix}c`;
+  const rowClose = `</${prefix}row`;
+  const cellClose = `</${prefix}c`;
   const attributes = new AttributeReader(text);
   const cell: ScannedCell = {
     start: 0,
@@ -80,22 +82,22 @@ export function scanRows(text: string, prefix: string, before: number, listener:
     }
     attributes.read(at + openRow.length);
     const tagEnd = attributes.end;
-    const close = attributes.isEmpty ? { start: tagEnd, end: tagEnd } : closingTag(text, rowName, tagEnd);
-    if (tagEnd > text.length || close === null) throw cutShort();
+    const innerEnd = attributes.isEmpty ? tagEnd : closingStart(text, rowClose, tagEnd);
+    if (tagEnd > text.length || innerEnd < 0) throw cutShort();
     const number = attributes.row < 0 ? last + 1 : attributes.row;
     if (number > LAST_ROW) {
       throw new UnreadableWorkbook(
         `a sheet of the workbook lists row ${number + 1}, and no sheet has more than ${LAST_ROW + 1}: it is damaged`,
       );
     }
-    const innerEnd = close.start;
     const row: ScannedRow = {
       start: at,
       tagEnd,
       innerEnd,
-      end: close.end,
+      end: attributes.isEmpty ? tagEnd : text.indexOf(">", innerEnd) + 1,
       row: number,
       hidden: attributes.hidden,
+      height: attributes.height,
       style: attributes.customFormat ? attributes.style : null,
       isEmpty: attributes.isEmpty,
       isNumbered: attributes.row >= 0,
@@ -127,11 +129,11 @@ export function scanRows(text: string, prefix: string, before: number, listener:
           cell.innerEnd = 0;
           cell.end = attributes.end;
         } else {
-          const closed = closingTag(text, cellName, attributes.end);
-          if (closed === null || closed.end > innerEnd) throw cutShort();
+          const closed = closingStart(text, cellClose, attributes.end);
+          if (closed < 0 || closed > innerEnd) throw cutShort();
           cell.innerStart = attributes.end;
-          cell.innerEnd = closed.start;
-          cell.end = closed.end;
+          cell.innerEnd = closed;
+          cell.end = text.indexOf(">", closed) + 1;
         }
         if (column <= LAST_COLUMN) listener.cell(cell);
         from = placeOf(openCell, cell.end);
@@ -159,6 +161,7 @@ class AttributeReader {
   style = 0;
   type = "n";
   hidden = false;
+  height: number | null = null;
   customFormat = false;
   isEmpty = false;
   /** after the tag's `>`; beyond the text where the tag has no end */
@@ -172,6 +175,7 @@ class AttributeReader {
     this.style = 0;
     this.type = "n";
     this.hidden = false;
+    this.height = null;
     this.customFormat = false;
     this.isEmpty = false;
     const { text } = this;
@@ -212,7 +216,10 @@ class AttributeReader {
       else if (name === 116) this.type = end - start === 1 ? text[start]! : text.slice(start, end);
       return;
     }
-    if (nameEnd - nameStart === 6 && text.startsWith("hidden", nameStart)) {
+    if (nameEnd - nameStart === 2 && text.startsWith("ht", nameStart)) {
+      const height = Number(text.slice(start, end));
+      this.height = Number.isFinite(height) ? height : null;
+    } else if (nameEnd - nameStart === 6 && text.startsWith("hidden", nameStart)) {
       this.hidden = text.startsWith("1", start) || text.startsWith("true", start);
     } else if (text.startsWith("customFormat", nameStart)) {
       this.customFormat = text.startsWith("1", start) || text.startsWith("true", start);

@@ -19,6 +19,11 @@ export function* plainXml(source: Iterable<string>): Generator<string> {
   let held = "";
   let within: Mark | null = null;
   for (const piece of source) {
+    // the most of a sheet holds neither: its pieces go through as they are
+    if (held === "" && within === null && !piece.includes("<!") && openEnd(piece, 0) === 0) {
+      if (piece !== "") yield piece;
+      continue;
+    }
     const text = held + piece;
     let out = "";
     let at = 0;

@@ -206,12 +206,16 @@ export function insertInto(xml: string, name: string, text: string): string {
 
 /** Where the next closing tag of that name, prefix and all, begins and ends; null where there is none whole. */
 export function closingTag(text: string, name: string, from: number): { start: number; end: number } | null {
-  const open = `</${name}`;
-  for (let at = text.indexOf(open, from); at >= 0; at = text.indexOf(open, at + 2)) {
-    const end = endOfClosing(text, at + open.length);
-    if (end > 0) return { start: at, end };
-  }
-  return null;
+  const end = closingStart(text, `</${name}`, from);
+  return end < 0 ? null : { start: end, end: text.indexOf(">", end) + 1 };
+}
+
+/** Where the next closing tag begins that begins with `open`; -1 where there is none whole. */
+export function closingStart(text: string, open: string, from: number): number {
+  let at = text.indexOf(open, from);
+  while (at >= 0 && text.charCodeAt(at + open.length) !== 62 && endOfClosing(text, at + open.length) === 0)
+    at = text.indexOf(open, at + 2);
+  return at;
 }
 
 /** The last closing tag of that name in a text. */

@@ -35,7 +35,10 @@ const FIRST_DAY = (1 << 5) | 1;
 export class ZipWriter {
   private readonly written = new Map<string, Written>();
 
-  constructor(private readonly newDeflater: () => Deflater = plainDeflater) {}
+  constructor(
+    private readonly newDeflater: () => Deflater = plainDeflater,
+    private readonly checkSum: typeof crc32 = crc32,
+  ) {}
 
   copy(entry: ZipEntry): void {
     this.written.set(entry.name, {
@@ -52,7 +55,11 @@ export class ZipWriter {
   }
 
   add(name: string, content: PartContent): void {
-    const packed = packPieces(content instanceof Uint8Array ? [content] : content, this.newDeflater());
+    const packed = packPieces(
+      content instanceof Uint8Array ? [content] : content,
+      this.newDeflater(),
+      this.checkSum,
+    );
     this.written.set(name, {
       name: new TextEncoder().encode(name),
       method: 8,
@@ -115,12 +122,12 @@ function writeFields(view: DataView, at: number, part: Written): number {
   return at + 24;
 }
 
-function packPieces(content: Iterable<Uint8Array>, deflater: Deflater) {
+function packPieces(content: Iterable<Uint8Array>, deflater: Deflater, checkSum: typeof crc32) {
   const compressed: Uint8Array[] = [];
   let crc = 0;
   let size = 0;
   for (const piece of content) {
-    crc = crc32(piece, crc);
+    crc = checkSum(piece, crc);
     size += piece.length;
     compressed.push(...deflater.push(piece));
   }

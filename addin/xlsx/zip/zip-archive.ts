@@ -15,7 +15,15 @@ export interface ZipEntry {
   readonly compressed: Uint8Array;
 }
 
+/** What a host does faster than we can. */
+export interface NativeZip {
+  /** Inflates a whole entry, never to more bytes than `most`; throws where it is damaged. */
+  inflate(compressed: Uint8Array, most: number): Uint8Array | "longer";
+  crc32(bytes: Uint8Array, before: number): number;
+}
+
 export interface ZipArchive {
+  readonly native: NativeZip | undefined;
   readonly entries: ReadonlyMap<string, ZipEntry>;
   readonly limits: ZipLimits;
 }
@@ -28,9 +36,12 @@ const ZIP64_LOCATOR = 0x07064b50;
 const STORED = 0;
 const DEFLATED = 8;
 const INPUT_STEP = 32 * 1024;
+const OUTPUT_STEP = 256 * 1024;
+/** A larger part is inflated piece by piece, so that it never stands in memory whole. */
+const LARGEST_AT_ONCE = 128 * 1024 * 1024;
 
 /** The directory of a zip file, its declared sizes held against the limits. Throws `UnreadableWorkbook`. */
-export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS): ZipArchive {
+export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, native?: NativeZip): ZipArchive {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const directory = findDirectory(bytes, view);
   if (directory.count > limits.entries) {
@@ -55,7 +66,7 @@ export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS): ZipA
     }
     entries.set(entry.name, entry);
   }
-  return { entries, limits };
+  return { entries, limits, native };
 }
 
 /** The inflated bytes of one entry, piece by piece, counted as they come. */
@@ -63,6 +74,10 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
   if (entry.method === STORED) {
     if (crc32(entry.compressed, 0) !== entry.crc) throw changed(entry);
     yield entry.compressed;
+    return;
+  }
+  if (archive.native !== undefined && entry.declaredSize <= LARGEST_AT_ONCE) {
+    yield* inflatedAtOnce(archive.native, entry);
     return;
   }
   let pieces: Uint8Array[] = [];
@@ -86,12 +101,31 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
     }
     pieces = [];
   }
-  if (size !== entry.declaredSize) {
-    throw new UnreadableWorkbook(
-      `the part ${entry.name} inflates to ${size} bytes, the file says ${entry.declaredSize}: it is damaged`,
-    );
-  }
+  if (size !== entry.declaredSize) throw wrongSize(entry, size);
   if (crc !== entry.crc) throw changed(entry);
+}
+
+function* inflatedAtOnce(native: NativeZip, entry: ZipEntry): Generator<Uint8Array> {
+  let whole: Uint8Array | "longer";
+  try {
+    whole = native.inflate(entry.compressed, entry.declaredSize);
+  } catch {
+    throw new UnreadableWorkbook(`the part ${entry.name} is damaged: it does not inflate`);
+  }
+  if (whole === "longer") throw longer(entry);
+  if (whole.length !== entry.declaredSize) throw wrongSize(entry, whole.length);
+  if (native.crc32(whole, 0) !== entry.crc) throw changed(entry);
+  for (let at = 0; at < whole.length; at += OUTPUT_STEP) yield whole.subarray(at, at + OUTPUT_STEP);
+}
+
+function longer({ name }: ZipEntry): UnreadableWorkbook {
+  return new UnreadableWorkbook(`the part ${name} is longer than the file says: not opened`);
+}
+
+function wrongSize({ name, declaredSize }: ZipEntry, size: number): UnreadableWorkbook {
+  return new UnreadableWorkbook(
+    `the part ${name} inflates to ${size} bytes, the file says ${declaredSize}: it is damaged`,
+  );
 }
 
 function changed({ name }: ZipEntry): UnreadableWorkbook {
@@ -118,7 +152,7 @@ function holdAgainstLimits(
   packed = entry.compressed.length,
 ): void {
   if (size > entry.declaredSize) {
-    throw new UnreadableWorkbook(`the part ${entry.name} is longer than the file says: not opened`);
+    throw longer(entry);
   }
   if (size > limits.part) {
     throw new UnreadableWorkbook(
