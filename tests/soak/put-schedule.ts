@@ -5,6 +5,8 @@ import { FOREIGN_HEADER, FOREIGN_ROWS } from "../_support/foreign-schedule";
 export interface Planted {
   readonly bytes: Uint8Array;
   readonly sheet: string;
+  /** characters of the sheet's part */
+  readonly size: number;
 }
 
 /** Null where the package has no worksheet that rows can be added to. */
@@ -30,7 +32,7 @@ export function putSchedule(bytes: Uint8Array): Planted | null {
     const planted = withRows(strFromU8(parts[part]!));
     if (planted === null) continue;
     parts[part] = strToU8(planted);
-    return { bytes: zipSync(parts, { level: 1 }), sheet: name };
+    return { bytes: zipSync(parts, { level: 1 }), sheet: name, size: planted.length };
   }
   return null;
 }
