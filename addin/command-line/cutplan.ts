@@ -29,7 +29,7 @@ import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseTarget, writeCopy } from "./write-copy";
-import { writePage } from "./write-page";
+import { refusePage, writePage } from "./write-page";
 
 /** `cutplan BOOK`: which stock bars to buy and how to cut them, size by size, with the bound. */
 export const cutplan: Command = {
@@ -49,7 +49,7 @@ export const cutplan: Command = {
     const [path, more] = given.positionals;
     if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
     const target = given.text("out");
-    if (target !== null) refuseTarget(path, target);
+    if (target !== null) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const { shop } = readShopSheet(book, standard, streams);
@@ -63,7 +63,7 @@ export const cutplan: Command = {
     if (groups.length === 0) refuseUnread(refused);
     for (const note of planned.notes) streams.note(note);
     if (target !== null) {
-      if (/\.xls[xm]$/i.test(target)) {
+      if (isWorkbookName(target)) {
         const { leastRemnant } = supply;
         const copied = { book, groups, leastRemnant, standard, sheets, isAgain: given.flag("again") };
         const { bytes, said } = copyWithRemnants(copied);
@@ -218,3 +218,5 @@ function printRefused(
   for (const row of refused)
     streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null }, unit)}`);
 }
+
+const isWorkbookName = (path: string): boolean => /\.xls[xm]$/i.test(path);

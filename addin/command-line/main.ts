@@ -1,10 +1,14 @@
+import { version } from "../../package.json";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { calc } from "./calc";
 import { check } from "./check";
 import type { Command, ExitCode } from "./command";
 import { compare } from "./compare";
+import { completion } from "./completion";
 import { cutplan } from "./cutplan";
+import { helpOf, helpOfAll } from "./help";
 import { InputRefused } from "./input-refused";
+import { didYouMean } from "./nearest-word";
 import { readOptions } from "./read-options";
 import { recalc } from "./recalc";
 import { standards } from "./standards";
@@ -27,15 +31,23 @@ function ended(code: ExitCode): ExitCode {
 }
 
 async function run([name, ...args]: readonly string[]): Promise<ExitCode> {
-  if (name === undefined || name === "help" || name === "--help" || name === "-h") {
-    for (const line of help()) streams.result(line);
-    return name === undefined ? 2 : 0;
+  if (name === undefined) return print(helpOfAll(COMMANDS), 2);
+  if (name === "--help" || name === "-h") return print(helpOfAll(COMMANDS));
+  if (name === "--version" || name === "-V") return print([version]);
+  if (name === "help") {
+    const asked = COMMANDS.find((one) => one.name === args[0]);
+    return print(asked === undefined ? helpOfAll(COMMANDS) : helpOf(asked));
   }
+  if (name === "completion") return completion(args[0], COMMANDS, streams);
   const command = COMMANDS.find((one) => one.name === name);
   if (command === undefined) {
-    streams.note(`barwright: no command "${name}": there are ${COMMANDS.map((one) => one.name).join(", ")}`);
+    const names = COMMANDS.map((one) => one.name);
+    streams.note(
+      `barwright: no command "${name}"${didYouMean(name, names) || `: there are ${names.join(", ")}`}`,
+    );
     return 2;
   }
+  if (args.includes("--help") || args.includes("-h")) return print(helpOf(command));
   try {
     return await command.run(readOptions(args, command.options), streams);
   } catch (error) {
@@ -50,14 +62,7 @@ async function run([name, ...args]: readonly string[]): Promise<ExitCode> {
   }
 }
 
-function help(): string[] {
-  const width = Math.max(...COMMANDS.map((command) => command.usage.length));
-  return [
-    "barwright COMMAND: bar schedules checked and computed",
-    "",
-    ...COMMANDS.map((command) => `  ${command.usage.padEnd(width)}  ${command.summary}`),
-    "",
-    "Results go to standard output, notes to standard error.",
-    "Exit code 0: fine. 1: something unsafe or unbendable was found. 2: the input could not be read.",
-  ];
+function print(lines: readonly string[], code: ExitCode = 0): ExitCode {
+  for (const line of lines) streams.result(line);
+  return code;
 }

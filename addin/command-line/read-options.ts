@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { InputRefused } from "./input-refused";
+import { didYouMean } from "./nearest-word";
 
 export interface OptionDefinition {
   readonly type: "string" | "boolean";
@@ -33,7 +34,10 @@ export function readOptions(
       },
     };
   } catch (error) {
+    const unknown = /^Unknown option '--?([^']+)'/.exec(error instanceof Error ? error.message : "")?.[1];
+    const near =
+      unknown === undefined ? "" : didYouMean(unknown, Object.keys(options)).replace("mean ", "mean --");
     const reason = error instanceof Error ? (error.message.split(/[.\n]/)[0] ?? "") : String(error);
-    throw new InputRefused(reason.replace(/^U/, "u").replace(/^O/, "o"));
+    throw new InputRefused(reason.replace(/^U/, "u").replace(/^O/, "o") + near);
   }
 }

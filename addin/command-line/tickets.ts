@@ -18,8 +18,7 @@ import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./r
 import { readShopSheet } from "./read-shop-sheet";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
-import { refuseTarget } from "./write-copy";
-import { writePage } from "./write-page";
+import { refusePage, writePage } from "./write-page";
 
 /** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
 export const tickets: Command = {
@@ -44,7 +43,7 @@ export const tickets: Command = {
       throw new InputRefused(
         "name a page to write: --out FILE.html, --labels FILE.html or --chart FILE.html",
       );
-    for (const target of targets) refuseTarget(path, target);
+    for (const target of targets) refusePage(path, target);
     const book = openBook(path);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const workshop = readShopSheet(book, standard, streams);

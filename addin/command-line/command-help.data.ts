@@ -1,0 +1,69 @@
+/** Words for the help of each command; the options themselves stand with the command. */
+export interface CommandHelp {
+  /** what the command does, in a sentence or two */
+  readonly says: string;
+  readonly examples: readonly { readonly line: string; readonly says: string }[];
+}
+
+/** What an option takes, null for one that takes nothing, and what it does. */
+export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | null; readonly says: string }>> =
+  {
+    sheet: { takes: "NAME", says: "one sheet of the workbook; a hidden one is read when it is named" },
+    standard: { takes: "ID", says: "standard and edition, such as BS8666:2005; else the workbook's own" },
+    json: { takes: null, says: "the result as JSON" },
+    out: { takes: "FILE", says: "writes a file; never the one that is read" },
+    explain: { takes: null, says: "why each row and column was read as it was" },
+    own: { takes: "FILE", says: "values and shapes of your own, from a file with a Standard sheet" },
+    stock: { takes: "MM,MM", says: "stock lengths to cut from, instead of the Shop sheet's" },
+    again: { takes: null, says: "books the same cut list a second time" },
+    labels: { takes: "FILE", says: "writes the bundle labels as a page to print" },
+    "bundle-limit": { takes: "KG", says: "heaviest bundle; else the Shop sheet's lifting limit" },
+    chart: { takes: "FILE", says: "writes the wall chart of compensated angles" },
+    released: { takes: "MARKS", says: "marks already released, with commas between" },
+  };
+
+export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
+  calc: {
+    says: "The value of a BAR formula. An array prints a line a row, with tabs. With - it reads a formula a line from standard input and answers each at once.",
+    examples: [
+      { line: "calc '=BAR.MASS(\"H16\")'", says: "mass of a metre, kg" },
+      { line: 'calc \'=BAR.CUTLENGTH("21","H16",{1000,400,500})\'', says: "cut length of a U bar, mm" },
+    ],
+  },
+  check: {
+    says: "Audits every sheet that has a schedule: what is unsafe, what cannot be bent, what the standard would refuse, and what is probably a slip. Nothing in your file changes.",
+    examples: [
+      { line: "check schedule.xlsx", says: "findings, the worst first" },
+      { line: "check schedule.xlsx --out checked.xlsx", says: "a copy with the cells marked" },
+    ],
+  },
+  tonnage: {
+    says: "Tonnes by pour and size from the cut lengths, and the rows that are in no total with the reason of each.",
+    examples: [{ line: "tonnage schedule.xlsx", says: "a table to read" }],
+  },
+  cutplan: {
+    says: "Which stock bars to buy and how to cut them, with the bound that no plan can beat. A bar that cannot be cut is named; nothing is split.",
+    examples: [
+      { line: "cutplan schedule.xlsx --stock 12000,9000", says: "from these stock lengths" },
+      { line: "cutplan schedule.xlsx --out cuts.html", says: "the cut list to print" },
+    ],
+  },
+  tickets: {
+    says: "A ticket a mark for the person at the bender: cut length, drawing, former, marks, working order and compensated angles.",
+    examples: [{ line: "tickets schedule.xlsx --out tickets.html", says: "a page to print" }],
+  },
+  recalc: {
+    says: "A copy of the workbook in which each BAR formula shows its value, for people who open it without the add-in.",
+    examples: [
+      { line: "recalc estimate.xlsx --out valued.xlsx", says: "formulas stay, values stand beside" },
+    ],
+  },
+  compare: {
+    says: "What a newer revision changes: bars added, dropped and altered, released ones first, and tonnes by pour.",
+    examples: [{ line: "compare old.xlsx new.xlsx --released 01,02", says: "01 and 02 are bent already" }],
+  },
+  standards: {
+    says: "The standards held, and how many of their values are published, recalled, derived or confirmed.",
+    examples: [{ line: "standards", says: "a table to read" }],
+  },
+};
