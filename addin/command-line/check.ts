@@ -1,7 +1,7 @@
 import type { AuditReport } from "../../core/audit/audit-report";
 import { runAudit } from "../../core/audit/run-audit";
 import { severityCounts } from "../../core/audit/severity-counts";
-import type { Sheet } from "../../core/schedule";
+import { explainReading, explainRows, type Sheet } from "../../core/schedule";
 import { isShopSheet } from "../../core/shop";
 import { annotatedCopy } from "./annotated-copy";
 import { auditSettingsOf } from "./audit-settings-of";
@@ -10,6 +10,7 @@ import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { type Book, openBook } from "./open-book";
 import { noteDecisions, printDecisions } from "./print-decisions";
+import { printExplained } from "./print-explained";
 import { printFindings } from "./print-findings";
 import { readSheets, sayPassedOver, saySettingsUsed, withOtherSheets } from "./read-schedules";
 import { standardFor } from "./standard-for";
@@ -18,11 +19,12 @@ import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
   name: "check",
-  usage: "check BOOK [--sheet NAME] [--standard ID] [--json] [--out COPY]",
+  usage: "check BOOK [--sheet NAME] [--standard ID] [--explain] [--json] [--out COPY]",
   summary: "audit of a schedule; --out writes a copy with the findings marked",
   options: {
     sheet: { type: "string" },
     standard: { type: "string" },
+    explain: { type: "boolean" },
     json: { type: "boolean" },
     out: { type: "string" },
   },
@@ -61,8 +63,14 @@ export const check: Command = {
       streams.note(`written: ${out}`);
     }
     noteDecisions(report, streams);
-    if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report)));
+    const explain = given.flag("explain");
+    if (given.flag("json")) streams.result(JSON.stringify(jsonReport(report, sheets, explain)));
     else {
+      for (const { sheet, reading } of schedulesRead(report, sheets)) {
+        if (explain) printExplained(sheet, reading, streams);
+        else if (reading.held !== null)
+          streams.result(`sheet "${sheet.name}": totals are held back: ${reading.held.reason}`);
+      }
       printDecisions(report, settings, streams);
       printFindings(report, sheets, streams);
     }
@@ -80,7 +88,7 @@ function withShopSheet(book: Book, sheets: readonly Sheet[]): readonly Sheet[] {
 }
 
 /** The report in the shape that scripts rely on. */
-function jsonReport(report: AuditReport) {
+function jsonReport(report: AuditReport, read: readonly Sheet[], explain: boolean) {
   const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
   const { standard, rows, findings } = report;
   const waivers = report.waivers.map(({ rule, sheet, row, reason, by, date, bars }) => ({
@@ -92,5 +100,18 @@ function jsonReport(report: AuditReport) {
     date,
     bars,
   }));
-  return { standard: standard.id, rows, sheets, findings, waivers, counts: severityCounts(findings) };
+  const reading = schedulesRead(report, read).map(({ sheet, reading: own }) => ({
+    ...explainReading(sheet, own),
+    ...(explain ? { rows: explainRows(sheet, own) } : {}),
+  }));
+  const counts = severityCounts(findings);
+  return { standard: standard.id, rows, sheets, reading, findings, waivers, counts };
+}
+
+/** Every sheet on which a schedule was found, with its reading. */
+function schedulesRead(report: AuditReport, sheets: readonly Sheet[]) {
+  return report.sheets.flatMap(({ sheet: name, reading }) => {
+    const sheet = sheets.find((one) => one.name === name);
+    return sheet === undefined || reading.tables.length === 0 ? [] : [{ sheet, reading }];
+  });
 }

@@ -9,7 +9,7 @@ import {
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
-import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
+import { type ReadSheet, readSchedules, readSheets, sayPassedOver } from "./read-schedules";
 import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 
@@ -28,14 +28,27 @@ export const tonnage: Command = {
     sayPassedOver(read, streams);
     const reckoned = reckonTonnage(read, standard);
     for (const note of tonnageNotes(reckoned)) streams.note(note);
-    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned)));
+    const held = heldBack(read);
+    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned, held)));
+    else if (held !== null) streams.result(`no totals: ${held}`);
     else printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
     return 0;
   },
 };
 
-function jsonTonnage({ tonnage, groupedBy, notInTotal }: ReckonedTonnage) {
-  const { unit, pours, bySize, total, rows } = tonnage;
+/** Why no total is given, where a sheet may not be read right. */
+function heldBack(read: readonly ReadSheet[]): string | null {
+  const held = read.flatMap(({ sheet, reading }) =>
+    reading.held === null ? [] : [`sheet "${sheet.name}": ${reading.held.reason}`],
+  );
+  return held.length === 0 ? null : held.join("; ");
+}
+
+function jsonTonnage({ tonnage, groupedBy, notInTotal }: ReckonedTonnage, held: string | null) {
+  const { unit, rows } = tonnage;
+  const pours = held === null ? tonnage.pours : [];
+  const bySize = held === null ? tonnage.bySize : new Map<string, number>();
+  const total = held === null ? tonnage.total : null;
   return {
     unit,
     pours: pours.map((pour) => ({ pour: pour.pour, bySize: plainObject(pour.bySize), total: pour.total })),
@@ -43,7 +56,7 @@ function jsonTonnage({ tonnage, groupedBy, notInTotal }: ReckonedTonnage) {
     total,
     rows,
     groupedBy,
-    held: null,
+    held,
     notInTotal: notInTotal.map(({ sheet, row, cell, why }: NotInTotal) => ({ sheet, row, cell, why })),
   };
 }

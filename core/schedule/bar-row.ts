@@ -1,4 +1,5 @@
 import type { DimLetter, SizeReading } from "../standards/port";
+import type { TableProof } from "./columns/table-proof";
 import type { RowReason } from "./rows/row-reason";
 import type { Cell } from "./sheet";
 
@@ -29,6 +30,19 @@ export type ColumnUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb";
 
 export type RowClass = "bar" | "heading" | "total" | "note" | "blank" | "unread";
 
+/** What the unit of a column rests on; `middle` is the middle value of its numbers. */
+export interface UnitReason {
+  readonly code:
+    | "written"
+    | "standard"
+    | "magnitude"
+    | "dimensions"
+    | "against-header"
+    | "arithmetic"
+    | "user";
+  readonly middle?: number;
+}
+
 export interface ColumnReading {
   readonly kind: ColumnKind;
   /** within the used range, from 0 */
@@ -39,6 +53,10 @@ export interface ColumnReading {
   readonly unit: ColumnUnit | null;
   /** said where it was decided without the header's own word */
   readonly guess: string | null;
+  /** what decided its kind; where arithmetic decided only its unit, that too */
+  readonly by: "words" | "arithmetic" | "user";
+  /** null for texts and counts */
+  readonly unitBy: UnitReason | null;
   /** The user's own correction, kept in the workbook, decided it. */
   readonly corrected?: boolean;
   readonly hidden?: boolean;
@@ -92,7 +110,12 @@ export type GuessCode =
   | "struck-rows"
   | "member-from-sheet"
   | "grade-from-note"
-  | "stored-corrections";
+  | "stored-corrections"
+  | "column-by-arithmetic"
+  | "unit-by-arithmetic"
+  | "words-contradicted"
+  | "nothing-confirms"
+  | "totals-held";
 
 /** A cell of a bar row that could not be read, or was read by a guess. */
 export interface CellProblem {
@@ -116,6 +139,8 @@ export interface SheetGuess {
   /** within the used range; null where it is about no one place */
   readonly row: number | null;
   readonly column: number | null;
+  /** the correction that reads the column the other way */
+  readonly otherwise?: { readonly column: number; readonly kind: string; readonly unit: ColumnUnit | null };
 }
 
 /** A set of bars of which one length varies evenly: `1200-1800 step 50`. mm. */
@@ -203,10 +228,21 @@ export interface SummaryBlock {
   readonly sizes: readonly { readonly size: string; readonly column: number }[];
 }
 
+/** Why the totals of a sheet are held back until its user says how it is to be read. */
+export interface HeldTotals {
+  readonly why: "nothing-agrees" | "units-disagree" | "exchangeable";
+  /** of the header whose table it is, within the used range */
+  readonly row: number;
+  readonly columns: readonly number[];
+  readonly reason: string;
+}
+
 /** Everything the reader made of one sheet. */
 export interface ScheduleReading {
   readonly sheet: string;
   readonly tables: readonly TableReading[];
+  /** how the rows of each table agree with the reading of its columns; null where too few rows hold values */
+  readonly proofs: readonly (TableProof | null)[];
   /** class of every row of the used range, once */
   readonly rowClasses: readonly RowClass[];
   /** what made each row what it was taken for, by row */
@@ -222,6 +258,8 @@ export interface ScheduleReading {
   readonly titleFacts?: ReadonlyMap<string, string>;
   /** mm: the step that nearly all typed lengths keep */
   readonly lengthStep?: number | null;
+  /** why totals wait for the user, or null */
+  readonly held: HeldTotals | null;
   /** Every row came as one text in one cell and was split at its wide gaps. */
   readonly pasted?: boolean;
 }

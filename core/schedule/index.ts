@@ -15,6 +15,14 @@ export type {
   VaryingSet,
 } from "./bar-row";
 export { cellAddress, columnLetters } from "./cell-address";
+export { columnWords } from "./columns/column-words";
+export {
+  type ColumnExplained,
+  explainReading,
+  explainRows,
+  type ReadingExplained,
+  type RowExplained,
+} from "./explain-reading";
 export { markKey } from "./mark-key";
 export type { ColumnCorrection, ReadOptions } from "./read-options";
 export { readSchedule } from "./read-schedule";

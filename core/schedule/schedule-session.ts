@@ -1,5 +1,7 @@
 import type { BarRow, ScheduleReading } from "./bar-row";
-import { SAMPLE_ROWS, type TableLayout } from "./columns/decide-columns";
+import { SAMPLE_ROWS } from "./columns/column-sample";
+import type { SettledColumns } from "./columns/settle-columns";
+import { sampledRows } from "./evidence/index";
 import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
 import { type Carried, isSameCarried } from "./rows/carried";
 import { lengthStep } from "./rows/finish-reading";
@@ -30,10 +32,12 @@ export class ScheduleSession {
     const first = indexOfRow(before.bars, firstRow);
     const last = first + lastRow - firstRow;
     if (before.bars[first]?.row !== firstRow || before.bars[last]?.row !== lastRow) return null;
-    if (!isDecidedAlike(kept.decision, sheet, firstRow)) return null;
+    const settled = settledAgain(kept.decision, sheet, firstRow, lastRow);
+    if (settled === null) return null;
     const bars = rereadBars(before, kept, sheet, first, last);
     if (bars === null) return null;
-    return new ScheduleSession({ ...before, bars, lengthStep: lengthStep(bars) }, { ...kept, sheet });
+    const reading = { ...before, bars, lengthStep: lengthStep(bars), proofs: [settled.proof] };
+    return new ScheduleSession(reading, { ...kept, sheet, decision: { ...kept.decision, settled } });
   }
 }
 
@@ -49,7 +53,7 @@ function rereadBars(
     isMarkAsked = true;
     return null;
   };
-  const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.layout);
+  const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.settled.layout);
   const isNamedBySheet = (before.guesses ?? []).some(({ guess }) => guess === "member-from-sheet");
   const bars = before.bars.slice();
   let above = before.bars[first - 1] ?? null;
@@ -100,18 +104,23 @@ function comparable({ table: _table, setMark: _set, superseded: _superseded, ...
   return said;
 }
 
-/** The columns as the changed sheet would have them decided are the same. */
-function isDecidedAlike(
-  { decide, layout, headerBottom }: ColumnDecision,
+/** The columns as the changed sheet has them decided; null where they are not as before. */
+function settledAgain(
+  { decide, settled, headerBottom }: ColumnDecision,
   sheet: Sheet,
   firstRow: number,
-): boolean {
-  if (firstRow > headerBottom + SAMPLE_ROWS) return true;
-  return firstRow > headerBottom + MOST_HEADER_ROWS && textOf(decide(sheet)) === textOf(layout);
+  lastRow: number,
+): SettledColumns | null {
+  const looked = sampledRows(headerBottom + 1, sheet.rowCount);
+  const isLookedAt = looked.some((row) => row >= firstRow && row <= lastRow);
+  if (!isLookedAt && firstRow > headerBottom + SAMPLE_ROWS) return settled;
+  if (firstRow <= headerBottom + MOST_HEADER_ROWS) return null;
+  const again = decide(sheet);
+  return textOf(again) === textOf(settled) ? { ...settled, proof: again.proof } : null;
 }
 
-function textOf(layout: TableLayout): string {
-  return JSON.stringify(layout, (_, value: unknown) =>
+function textOf({ layout, held }: SettledColumns): string {
+  return JSON.stringify([layout, held], (_, value: unknown) =>
     value instanceof Map || value instanceof Set ? [...value] : value,
   );
 }

@@ -6,8 +6,9 @@
  * the rows that agree either way, the identities of the settled reading with rows kept and tested, and `held` where
  * totals must be held back. `findTables` finds tables without any header word. Both look at 400 rows at most.
  */
+
 export { type FoundTable, type FoundTables, findTables } from "./find-tables";
-export type { RowSource } from "./pick-rows";
+export { type RowSource, sampledRows } from "./pick-rows";
 export type { Agreement, TakenColumn } from "./reading-agreement";
 export type { Grade, IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
 export { type WeighedTable, weighTable } from "./weigh-table";

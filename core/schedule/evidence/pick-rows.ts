@@ -41,7 +41,8 @@ export function pickRows(source: RowSource): PickedRows[] {
   });
 }
 
-function sampledRows(from: number, to: number): number[] {
+/** The rows that are looked at between two rows of a sheet, in order. */
+export function sampledRows(from: number, to: number): number[] {
   const { mostRows, sampled, stretches } = LOOK.value;
   const end = Math.min(to, from + mostRows);
   const count = end - from;

@@ -11,6 +11,8 @@ export interface HeaderColumn {
   readonly header: string;
   readonly unit: ColumnUnit | null;
   readonly corrected: boolean;
+  /** the arithmetic of the rows gave its kind or its unit */
+  readonly by?: "arithmetic";
   /** the column beside it that holds the inches of a length in feet */
   readonly inches?: number;
 }
@@ -24,6 +26,8 @@ export interface HeaderBlock {
   readonly ignored: readonly number[];
   readonly bySize: readonly { readonly size: string; readonly column: number }[];
   readonly unknown: readonly { readonly column: number; readonly header: string }[];
+  /** the sheet's own products tell whether a bare "No. of bars" counts one member's bars or all */
+  readonly countIsSettled?: boolean;
 }
 
 /** One row of a header, by column. */

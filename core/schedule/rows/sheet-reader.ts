@@ -1,8 +1,18 @@
 import type { Standard } from "../../standards/port";
-import type { RowClass, ScheduleReading, SheetGuess, SummaryBlock, TableReading, TotalRow } from "../bar-row";
+import type {
+  HeldTotals,
+  RowClass,
+  ScheduleReading,
+  SheetGuess,
+  SummaryBlock,
+  TableReading,
+  TotalRow,
+} from "../bar-row";
 import { readRemark } from "../cells/read-remark";
 import { plainWords } from "../cells/row-words";
-import { type ColumnSource, decideColumns, type TableLayout } from "../columns/decide-columns";
+import type { ColumnSource } from "../columns/decide-columns";
+import { type SettledColumns, settleColumns } from "../columns/settle-columns";
+import type { TableProof } from "../columns/table-proof";
 import { findHeader, type Header, type HeaderSource, knownWords } from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
 import { listsOtherThings } from "../header/lists-other-things";
@@ -44,9 +54,9 @@ interface Block {
 
 /** What the columns of a table were taken for, and how to decide it again. */
 export interface ColumnDecision {
-  readonly layout: TableLayout;
+  readonly settled: SettledColumns;
   readonly headerBottom: number;
-  decide(changed: Sheet): TableLayout;
+  decide(changed: Sheet): SettledColumns;
 }
 
 /** What a reading leaves behind so that a few of its rows can be read again. */
@@ -72,6 +82,8 @@ export class SheetReader {
   private readonly facts = new Map<string, string>();
   private readonly summaries: SummaryBlock[] = [];
   private blocks: Block[] = [];
+  private held: HeldTotals | null = null;
+  private readonly proofs: (TableProof | null)[] = [];
   private headerUntil = -1;
   /** by place in `bars` */
   private readonly carriedTo: Carried[] = [];
@@ -105,6 +117,8 @@ export class SheetReader {
       summaries: this.summaries,
       titleFacts: this.facts,
       lengthStep: finished.lengthStep,
+      held: this.held,
+      proofs: this.proofs,
     };
   }
 
@@ -246,20 +260,19 @@ export class SheetReader {
       isHiddenColumn: (column) => of.isHiddenColumn?.(column) ?? false,
       isConfirmed,
     });
-    const layout = decideColumns(sourceOf(sheet, this.access.cells), header, found);
-    const decide = (changed: Sheet) =>
-      decideColumns(
-        sourceOf(changed, (row) => changed.rowCells?.(row) ?? []),
-        header,
-        found,
-      );
-    this.decisions.push({ layout, headerBottom: header.bottom, decide });
+    const settled = settleColumns(sourceOf(sheet, this.access.cells), header, found);
+    const { layout, held, proof } = settled;
+    const cellsOf = (changed: Sheet) => (row: number) => changed.rowCells?.(row) ?? [];
+    const decide = (changed: Sheet) => settleColumns(sourceOf(changed, cellsOf(changed)), header, found);
+    this.decisions.push({ settled, headerBottom: header.bottom, decide });
     const isSummary = sumsOnly(layout.table);
     const summary = isSummary ? { headerRow: header.bottom, rows: [], sizes: [] } : null;
     if (summary !== null) this.summaries.push(summary);
     else {
       this.tables.push(layout.table);
       this.guesses.push(...layout.guesses);
+      this.held ??= held;
+      this.proofs.push(proof);
     }
     const barOfMark = (mark: string) => this.barOfMark(mark);
     const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);

@@ -1,0 +1,100 @@
+import type { ColumnKind } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
+import { type CommaUse, readNumberText } from "../cells/read-number-text";
+import type { Header } from "../header/find-header";
+import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import type { Cell } from "../sheet";
+import { LENGTH_KINDS } from "./length-kinds";
+
+/** rows under a header that are looked at to decide what its columns are */
+export const SAMPLE_ROWS = 400;
+
+/** The cells of one column that hold something of a number. */
+export interface Sample {
+  readonly numbers: number[];
+  readonly texts: string[];
+}
+
+/** The rows under a header up to the next one, cut at the block's right end. */
+export function sampleRows(
+  source: { readonly rowCount: number; cells(row: number): readonly Cell[] },
+  header: Header,
+  block: HeaderBlock,
+): (readonly Cell[])[] {
+  const rows: (readonly Cell[])[] = [];
+  const key = block.columns.find(({ kind }) => kind === "size" || kind === "mark" || kind === "length");
+  const headWord = key === undefined ? "" : key.header;
+  const last = Math.min(source.rowCount, header.bottom + 1 + SAMPLE_ROWS);
+  for (let row = header.bottom + 1; row < last; row += 1) {
+    const cells = source.cells(row);
+    // a second header ends the sample, a repeated one too
+    if (key !== undefined && cells[key.column] === headWord) break;
+    rows.push(cells.slice(0, block.right + 1));
+  }
+  return rows;
+}
+
+export function sampleOf(rows: readonly (readonly Cell[])[], column: number): Sample {
+  const numbers: number[] = [];
+  const texts: string[] = [];
+  for (const cells of rows) {
+    const cell = cells[column];
+    if (typeof cell === "number" && Number.isFinite(cell)) numbers.push(cell);
+    else if (
+      typeof cell === "string" &&
+      cell.length <= LONGEST_VALUE &&
+      /\d|[\u0660-\u0669\u06f0-\u06f9\u0966-\u096f\uff10-\uff19]/.test(cell)
+    ) {
+      texts.push(cleanText(cell).replace(/^\((.+)\)$/, "$1"));
+    }
+  }
+  return { numbers, texts };
+}
+
+export function sizesTyped(sample: Sample | undefined): string[] {
+  return sample === undefined ? [] : [...sample.texts, ...sample.numbers.map(String)];
+}
+
+const DECIMAL_FOR_SURE = /^\d+,(?:\d{1,2}|\d{4,})$|^\d{1,3}(?:\.\d{3})+,\d+$/;
+const THOUSANDS_FOR_SURE = /^\d{1,3}(?:,\d{3})+\.\d+$|^\d{1,3}(?:,\d{3}){2,}$/;
+
+/** One habit for the whole table where any of its cells tells; else null. */
+export function commaOf(block: HeaderBlock, samples: ReadonlyMap<ColumnKind, Sample>): CommaUse {
+  for (const { kind } of block.columns) {
+    if (kind !== "mass" && kind !== "unitMass" && !LENGTH_KINDS.has(kind)) continue;
+    const texts = samples.get(kind)?.texts ?? [];
+    if (texts.some((text) => THOUSANDS_FOR_SURE.test(text))) return "thousands";
+    if (texts.some((text) => DECIMAL_FOR_SURE.test(text.replace(/\s*(?:mm|cm|m|kg|t)$/i, ""))))
+      return "decimal";
+  }
+  return "thousands";
+}
+
+export function commaOfColumn(column: HeaderColumn, sample: Sample, table: CommaUse): CommaUse {
+  if (table === "decimal") {
+    // 1,250 in a mm column is a thousand however the file writes its decimals
+    return column.unit === "mm" && !sample.texts.some((text) => DECIMAL_FOR_SURE.test(text))
+      ? "thousands"
+      : "decimal";
+  }
+  return column.unit === "m" ? "decimal" : "thousands";
+}
+
+export function numberIn(cell: Cell | undefined, comma: CommaUse): number | null {
+  if (typeof cell === "number") return Number.isFinite(cell) ? cell : null;
+  if (typeof cell !== "string") return null;
+  return readNumberText(cleanText(cell).replace(/^\((.+)\)$/, "$1"), comma);
+}
+
+export function parsed(texts: readonly string[], comma: CommaUse): number[] {
+  return texts
+    .map((text) => readNumberText(text, comma))
+    .filter((one): one is number => one !== null && one > 0);
+}
+
+export function median(numbers: readonly number[]): number | null {
+  if (numbers.length === 0) return null;
+  const sorted = [...numbers].sort((one, other) => one - other);
+  return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
+}

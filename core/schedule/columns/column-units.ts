@@ -1,0 +1,155 @@
+import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
+import type { ColumnKind, ColumnUnit, UnitReason } from "../bar-row";
+import type { LengthColumn } from "../cells/read-length-text";
+import type { CommaUse } from "../cells/read-number-text";
+import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import type { Cell } from "../sheet";
+import { median, numberIn, parsed, type Sample } from "./column-sample";
+import { DIMS } from "./length-kinds";
+
+const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
+
+/** The unit of a column of lengths, and how it was found. */
+export interface Decided {
+  readonly unit: ColumnUnit;
+  readonly guess: string | null;
+  readonly isGuess: boolean;
+  readonly asks: boolean;
+  readonly by: UnitReason;
+}
+
+/** The unit that words, the dimensions beside it or the size of its numbers give a column. */
+export function unitOf(
+  column: HeaderColumn,
+  sample: Sample,
+  comma: CommaUse,
+  standard: Standard,
+  byLength: ColumnUnit | null,
+): Decided {
+  const middle = median([
+    ...sample.numbers.filter((number) => number > 0 && number < 30_000),
+    ...parsed(sample.texts, comma),
+  ]);
+  if (column.unit !== null && (column.by === "arithmetic" || column.corrected)) {
+    const code = column.corrected ? "user" : "arithmetic";
+    return { unit: column.unit, guess: null, isGuess: false, asks: false, by: { code } };
+  }
+  if (column.unit !== null) return againstHeader(column, column.unit, middle);
+  if (standard.unit === "in") {
+    if (middle !== null && middle > 1500) return byMagnitude("mm", middle);
+    const guess = "taken in inches, the unit of the standard";
+    return { unit: "in", guess, isGuess: false, asks: false, by: { code: "standard" } };
+  }
+  if (byLength !== null && byLength !== "mm") {
+    const guess = `taken in ${byLength}: so the dimensions make up the lengths`;
+    return guessed(byLength, guess, { code: "dimensions" });
+  }
+  const isBarLength = column.kind === "length" || column.kind === "totalLength";
+  if (middle !== null && byLength === null) {
+    if (isBarLength && middle < 20) return byMagnitude("m", middle);
+    if (DIMS.includes(column.kind) && middle < 5) return byMagnitude("m", middle);
+  }
+  const guess = "taken in mm, the unit of the standard";
+  return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
+}
+
+/** The header's word stands unless its numbers make that impossible; then the user is asked. */
+function againstHeader(column: HeaderColumn, unit: ColumnUnit, middle: number | null): Decided {
+  const stands: Decided = { unit, guess: null, isGuess: false, asks: false, by: { code: "written" } };
+  if (middle === null || column.kind !== "length") return stands;
+  if (unit === "mm" && middle < 20) {
+    return against("mm", "m", middle);
+  }
+  if (unit === "m" && middle >= 100) {
+    return against("m", "mm", middle);
+  }
+  return stands;
+}
+
+function byMagnitude(unit: ColumnUnit, middle: number): Decided {
+  const guess = `taken in ${unit}: the middle value is ${shown(middle)}`;
+  return guessed(unit, guess, { code: "magnitude", middle });
+}
+
+function against(written: ColumnUnit, meant: ColumnUnit, middle: number): Decided {
+  const guess = `the header says ${written}, but the middle value is ${shown(middle)}: ${meant} is meant`;
+  return { ...guessed(meant, guess, { code: "against-header", middle }), asks: true };
+}
+
+function guessed(unit: ColumnUnit, guess: string, by: UnitReason): Decided {
+  return { unit, guess, isGuess: true, asks: false, by };
+}
+
+/** The unit in which the dimensions of the sampled rows come nearest to their typed lengths. */
+export function dimensionUnit(
+  column: HeaderColumn,
+  block: HeaderBlock,
+  rows: readonly (readonly Cell[])[],
+  lengths: ReadonlyMap<ColumnKind, LengthColumn>,
+  comma: CommaUse,
+): ColumnUnit | null {
+  if (!DIMS.includes(column.kind)) return null;
+  const length = block.columns.find(({ kind }) => kind === "length");
+  const factor = lengths.get("length")?.factor;
+  if (length === undefined || factor === undefined) return null;
+  const dims = block.columns.filter(({ kind }) => DIMS.includes(kind));
+  const ratios: number[] = [];
+  for (const cells of rows) {
+    const whole = numberIn(cells[length.column], comma);
+    const sum = dims.reduce((so, dim) => so + (numberIn(cells[dim.column], comma) ?? 0), 0);
+    if (whole !== null && whole > 0 && sum > 0) ratios.push(Math.log10((whole * factor) / sum));
+  }
+  const middle = median(ratios);
+  if (middle === null || ratios.length < 2) return null;
+  const power = Math.round(middle);
+  if (Math.abs(middle - power) > 0.42) return null;
+  return power === 3 ? "m" : power === 1 ? "cm" : power === 0 ? "mm" : null;
+}
+
+export function isFeetInches(sample: Sample, unit: ColumnUnit, standard: Standard): boolean {
+  if (unit !== "in" && unit !== "ft" && standard.unit !== "in") {
+    return sample.texts.length > 0 && share(sample, /'|"|\d\s*ft\b/i) >= 0.5;
+  }
+  return sample.texts.length > 0 && share(sample, FEET_MARK) >= 0.5;
+}
+
+function share(sample: Sample, mark: RegExp): number {
+  const marked = sample.texts.filter((text) => mark.test(text)).length;
+  return marked / Math.max(1, sample.texts.length + sample.numbers.length);
+}
+
+/** The unit of a column of masses by its header or the standard. */
+export function massUnitOf(column: HeaderColumn, standard: Standard): ColumnUnit {
+  return column.unit ?? (standard.unit === "in" ? "lb" : "kg");
+}
+
+function shown(number: number): string {
+  return String(Math.round(number * 1000) / 1000);
+}
+
+/** True where the typed masses are nearest to a thousandth of count x length x mass per metre, of few rows too. */
+export function massesAreTonnes(
+  mass: HeaderColumn,
+  block: HeaderBlock,
+  rows: readonly (readonly Cell[])[],
+  lengths: ReadonlyMap<ColumnKind, LengthColumn>,
+  standard: Standard,
+): boolean {
+  const at = (kind: ColumnKind): number => block.columns.find((column) => column.kind === kind)?.column ?? -1;
+  const factor = lengths.get("length")?.factor;
+  if (factor === undefined) return false;
+  const ratios: number[] = [];
+  for (const cells of rows) {
+    const typed = numberIn(cells[mass.column], "thousands");
+    const length = numberIn(cells[at("length")], "thousands");
+    const count = numberIn(cells[at("total")], "thousands") ?? numberIn(cells[at("each")], "thousands");
+    const size = cells[at("size")];
+    const reading = typeof size === "string" || typeof size === "number" ? standard.readSize(size) : null;
+    if (reading === null || isRefusal(reading) || reading.bar === null) continue;
+    const expected = (count ?? 0) * (((length ?? 0) * factor) / 1000) * reading.bar.massPerMetre;
+    if (typed !== null && typed > 0 && expected > 0) ratios.push(typed / expected);
+  }
+  const middle = median(ratios);
+  return middle !== null && middle < 0.01;
+}

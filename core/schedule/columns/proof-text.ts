@@ -1,0 +1,80 @@
+import type { TableReading } from "../bar-row";
+import type { Agreement, ColumnDecision, IdentityName, Share, Weighed } from "../evidence/index";
+import { columnWords } from "./column-words";
+
+const PRODUCTS: Readonly<Record<IdentityName, string>> = {
+  mass: "the mass column",
+  totalLength: "the total lengths",
+  bySize: "the columns by size",
+  members: "members times number in each",
+  legs: "the dimensions",
+  run: "run and spacing",
+  unitMass: "the mass per length",
+};
+
+/** What arithmetic settled of one column, with the rows that agree either way. */
+export function decisionText(decision: ColumnDecision, table: TableReading): string {
+  const { column, about, byWords, byArithmetic, words, arithmetic } = decision;
+  const name = headerOf(table, column);
+  const was = byWords === null ? "" : ` and not as ${taken(byWords.role, byWords.unit, about)}`;
+  const is = taken(byArithmetic.role, byArithmetic.unit, about);
+  const otherwise = byWords === null || words === null ? "" : ` (${words.kept} of ${words.tested} otherwise)`;
+  return `column ${name} was taken as ${is}${was}: ${shareText(arithmetic)}${otherwise}`;
+}
+
+/** Why totals are held back, and what to do. */
+export function heldText(
+  held: NonNullable<Weighed["held"]>,
+  agreement: readonly Agreement[],
+  decisions: readonly ColumnDecision[],
+  table: TableReading,
+): string {
+  const remedy = "totals are held back until the columns are said or this reading is confirmed";
+  if (held.why === "units-disagree") {
+    const asked = decisions.find(({ verdict }) => verdict === "ask");
+    if (asked === undefined) return remedy;
+    const { byWords, byArithmetic, column, words, arithmetic } = asked;
+    const own = words === null ? "" : `, ${words.kept} of ${words.tested} as ${byWords?.unit ?? "written"}`;
+    return `column ${headerOf(table, column)} may be in ${byArithmetic.unit} and not in ${byWords?.unit}: ${shareText(arithmetic)}${own}; ${remedy}`;
+  }
+  if (held.why === "exchangeable") {
+    const names = held.columns.map((column) => headerOf(table, column)).join(" and ");
+    return `columns ${names}: which holds lengths and which counts, nothing on the sheet tells; ${remedy}`;
+  }
+  const tested = agreement.filter(({ columns }) => columns.some((column) => held.columns.includes(column)));
+  const shares = tested
+    .filter(({ kept, tested: of }) => kept < of)
+    .map(
+      ({ identity, kept, tested: of }) => `${of - kept} of ${of} rows disagree with ${PRODUCTS[identity]}`,
+    );
+  return `${shares.join(", ") || "the rows disagree with this reading"}, and no other reading agrees; ${remedy}`;
+}
+
+export function nothingConfirms(): string {
+  return "nothing on this sheet confirms its unit and its count: no mass, total length or dimensions to test them by";
+}
+
+function taken(role: string, unit: string | null, about: "role" | "unit"): string {
+  if (about === "unit") return unit ?? "without unit";
+  const kind =
+    role === "bySize" ? "amounts by size" : role === "other" ? "something else" : wordsOfRole(role);
+  return unit === null ? kind : `${kind} in ${unit}`;
+}
+
+function wordsOfRole(role: string): string {
+  if (role === "leg") return "a dimension";
+  if (role === "run") return "a run of bars";
+  if (role === "serial") return "row numbers";
+  return columnWords(role as Parameters<typeof columnWords>[0]);
+}
+
+function shareText(share: Share | null): string {
+  if (share === null) return "the rows fit only so";
+  return `${share.kept} of ${share.tested} rows then agree with ${PRODUCTS[share.identity]}`;
+}
+
+function headerOf(table: TableReading, column: number): string {
+  const own = [...table.columns.values()].find((one) => one.column === column)?.header;
+  const header = own ?? table.unknownHeaders?.find((one) => one.column === column)?.header ?? "";
+  return header === "" ? `${column + 1}` : `"${header}"`;
+}

@@ -1,0 +1,176 @@
+import type { ColumnKind, ColumnReading, ColumnUnit, HeldTotals, SheetGuess, TableReading } from "../bar-row";
+import {
+  type ColumnDecision,
+  type EvidenceRole,
+  type EvidenceUnit,
+  type WeighedTable,
+  type WordReading,
+  weighTable,
+} from "../evidence/index";
+import type { Header } from "../header/find-header";
+import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
+import { decisionText, heldText, nothingConfirms } from "./proof-text";
+import type { TableProof } from "./table-proof";
+
+/** What the columns of a table are, and whether its totals wait for the user. */
+export interface SettledColumns {
+  readonly layout: TableLayout;
+  readonly held: HeldTotals | null;
+  /** null where too few rows hold values */
+  readonly proof: TableProof | null;
+}
+
+const LEAST_BARS = 5;
+const CONFIRMS = 0.75;
+const WEIGHED_KINDS: ReadonlySet<string> = new Set<ColumnKind & EvidenceRole>([
+  ...(["size", "members", "each", "total", "length", "totalLength", "mass", "unitMass"] as const),
+  ...(["spacing", "shape", "mark"] as const),
+]);
+const AMOUNTS: ReadonlySet<string> = new Set(["mass", "totalLength", "bySize"]);
+
+/** Words make the table first; the arithmetic of its rows confirms them, fills what they leave open, or wins. */
+export function settleColumns(source: ColumnSource, header: Header, block: HeaderBlock): SettledColumns {
+  const worded = decideColumns(source, header, block);
+  const { left, right } = worded;
+  const rows = { cells: source.cells, from: header.bottom + 1, to: source.rowCount, left, right };
+  const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
+  if (weighed === null) return { layout: worded, held: null, proof: null };
+  const settled = withDecisions(block, weighed);
+  const layout = settled === block ? worded : decideColumns(source, header, settled);
+  const held = heldTotals(weighed, header, layout, source);
+  const guesses = [...layout.guesses, ...guessesOf(weighed, header, layout, held)];
+  const { agreement, decisions, isConfirmed } = weighed;
+  const proof = { agreement, decisions, held: weighed.held, isConfirmed };
+  return { layout: { ...layout, guesses }, held, proof };
+}
+
+/** What the words of a header say of each column, for arithmetic to weigh. */
+function wordsOf(
+  { columns, bySize = [], left = 0, right = 0, unknownHeaders = [] }: TableReading,
+  ignored: ReadonlySet<number>,
+): ReadonlyMap<number, WordReading> {
+  const words = new Map<number, WordReading>();
+  const unknown = new Set(unknownHeaders.map(({ column }) => column));
+  for (let column = left; column <= right; column += 1) {
+    if (!unknown.has(column) || ignored.has(column))
+      words.set(column, { column, role: "other", unit: null, by: "written" });
+  }
+  for (const column of columns.values()) words.set(column.column, wordOf(column));
+  for (const { column } of bySize) words.set(column, { column, role: "bySize", unit: null, by: "written" });
+  return words;
+}
+
+function wordOf({ column, kind, unit, guess, by, inches }: ColumnReading): WordReading {
+  const isLeg = /^[A-K]$/.test(kind);
+  const role = isLeg ? "leg" : WEIGHED_KINDS.has(kind) ? (kind as EvidenceRole) : "other";
+  const said = by === "user" ? "user" : guess === null ? "written" : "guessed";
+  const beside = inches === undefined ? {} : { inches };
+  return { column, role, unit: unit as EvidenceUnit | null, by: said, ...beside };
+}
+
+/** The columns as arithmetic settled them; the same block where words stand throughout. */
+function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
+  const countIsSettled = countsAreTested(block, weighed);
+  let columns = block.columns;
+  let unknown = block.unknown;
+  for (const { column, verdict, byArithmetic } of weighed.decisions) {
+    if (verdict !== "arithmetic") continue;
+    const own = columns.find((one) => one.column === column);
+    const kind = byArithmetic.role;
+    const header = own?.header ?? unknown.find((one) => one.column === column)?.header ?? "";
+    columns = columns.filter((one) => one.column !== column);
+    if (kind === "bySize") continue;
+    if (!WEIGHED_KINDS.has(kind)) {
+      unknown = [...unknown, { column, header }];
+      continue;
+    }
+    columns = columns.filter((one) => one.kind !== kind);
+    unknown = unknown.filter((one) => one.column !== column);
+    columns = [...columns, settledColumn(column, kind as ColumnKind, byArithmetic.unit, header, own)];
+  }
+  if (columns === block.columns) return countIsSettled ? { ...block, countIsSettled } : block;
+  const inOrder = [...columns].sort((one, other) => one.column - other.column);
+  return { ...block, columns: inOrder, unknown, countIsSettled };
+}
+
+function settledColumn(
+  column: number,
+  kind: ColumnKind,
+  unit: string | null,
+  header: string,
+  own: HeaderColumn | undefined,
+): HeaderColumn {
+  const isUnit = unit !== null && unit !== "kg/m" && unit !== "lb/ft";
+  const inches = own?.inches === undefined ? {} : { inches: own.inches };
+  return {
+    kind,
+    column,
+    header,
+    unit: isUnit ? (unit as ColumnUnit) : null,
+    corrected: false,
+    by: "arithmetic",
+    ...inches,
+  };
+}
+
+/** A product of the bare count, length and mass or total length is kept: no other count would do. */
+function countsAreTested(block: HeaderBlock, { agreement, decisions }: WeighedTable): boolean {
+  const total = block.columns.find(({ kind }) => kind === "total");
+  if (total === undefined || !block.columns.some(({ kind }) => kind === "members")) return false;
+  if (decisions.some(({ column }) => column === total.column)) return true;
+  return agreement.some(
+    ({ identity, columns, share, bars, byHeading }) =>
+      AMOUNTS.has(identity) &&
+      columns.includes(total.column) &&
+      !byHeading &&
+      bars >= LEAST_BARS &&
+      share >= CONFIRMS,
+  );
+}
+
+function heldTotals(
+  { held, agreement, decisions }: WeighedTable,
+  header: Header,
+  { table }: TableLayout,
+  source: ColumnSource,
+): HeldTotals | null {
+  if (held === null || source.isConfirmed("totals-held", header.bottom, -1)) return null;
+  const reason = heldText(held, agreement, decisions, table);
+  return { ...held, row: header.bottom, reason };
+}
+
+/** One guess for each column that arithmetic settled, one where totals are held, one where nothing confirms. */
+function guessesOf(
+  { decisions, isConfirmed, rows }: WeighedTable,
+  header: Header,
+  { table }: TableLayout,
+  held: HeldTotals | null,
+): readonly SheetGuess[] {
+  const guesses = decisions
+    .filter(({ verdict, how }) => verdict === "arithmetic" && how !== "refines")
+    .map((decision) => guessOf(decision, header, table));
+  const place = { row: header.bottom, column: null };
+  if (held !== null) return [...guesses, { guess: "totals-held", reason: held.reason, asks: true, ...place }];
+  if (isConfirmed || rows.length < LEAST_BARS) return guesses;
+  return [...guesses, { guess: "nothing-confirms", reason: nothingConfirms(), asks: false, ...place }];
+}
+
+function guessOf(decision: ColumnDecision, header: Header, table: TableReading): SheetGuess {
+  const { about, how, column, byWords } = decision;
+  const filled = about === "unit" ? "unit-by-arithmetic" : "column-by-arithmetic";
+  const otherwise = byWords === null ? {} : { otherwise: otherWay(byWords) };
+  return {
+    guess: how === "contradicts" ? "words-contradicted" : filled,
+    reason: decisionText(decision, table),
+    asks: how === "contradicts",
+    row: header.bottom,
+    column,
+    ...otherwise,
+  };
+}
+
+function otherWay({ column, role, unit }: NonNullable<ColumnDecision["byWords"]>) {
+  const own = unit === "kg/m" || unit === "lb/ft" ? null : unit;
+  return { column, kind: role, unit: own };
+}
