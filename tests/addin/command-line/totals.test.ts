@@ -41,6 +41,23 @@ describe("barwright tonnage", () => {
     expect(run.exit).toBe(0);
   });
 
+  it("gives no total where the masses refute the lengths and no other reading agrees", async () => {
+    // typed masses are of none of the bars under any unit
+    const masses = [170, 3, 1210, 59, 9, 330, 77];
+    const rows = masses.map((mass, at) => `B1,0${at + 1},H16,1,8,8,${1000 + 350 * at},00,,,,P1,${mass}`);
+    const path = file("wild.csv", `${HEADER},Mass (kg)`, ...rows);
+    const run = await barwright(["tonnage", path, "--json"]);
+    const { total, pours, held } = JSON.parse(run.out);
+    expect({ total, pours }).toEqual({ total: null, pours: [] });
+    expect(held).toContain("rows disagree with the mass column, and no other reading agrees");
+    expect((await barwright(["tonnage", path])).out).toMatch(/^no totals: sheet "wild": /);
+    const checked = JSON.parse((await barwright(["check", path, "--json"])).out);
+    expect(checked.reading).toMatchObject([{ sheet: "wild", held: expect.stringContaining("held back") }]);
+    expect((await barwright(["check", path, "--explain"])).out).toContain(
+      'column G "Length (mm)": cut length in mm',
+    );
+  });
+
   it("says which rows are in no total", async () => {
     const path = file(
       "odd.csv",

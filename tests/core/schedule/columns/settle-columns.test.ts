@@ -1,0 +1,115 @@
+import { describe, expect, it } from "vitest";
+import type { ScheduleReading } from "../../../../core/schedule/bar-row";
+import { explainReading } from "../../../../core/schedule/explain-reading";
+import type { ReadOptions } from "../../../../core/schedule/read-options";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { standardNamed } from "../../shapes/resolved";
+
+const standard = standardNamed("BS8666:2005");
+
+/**
+ * Size, number of bars, length in m, with the mass by hand: number x length x kg/m of BS 4449:2005 table 7
+ * (10: 0.617, 12: 0.888, 16: 1.579, 20: 2.466).
+ */
+const BARS: readonly (readonly [number, number, number, number])[] = [
+  [12, 10, 4.5, 39.96],
+  [16, 20, 3.2, 101.056],
+  [12, 8, 5.1, 36.2304],
+  [20, 12, 6.15, 181.9908],
+  [16, 24, 2.85, 108.0036],
+  [10, 40, 1.9, 46.892],
+  [12, 16, 4.05, 57.5424],
+];
+
+function table(
+  head: readonly string[],
+  lengthOf: (metres: number) => Cell,
+  massOf: ((kilograms: number) => Cell) | null,
+  options?: ReadOptions,
+): ScheduleReading {
+  const rows = BARS.map(([size, count, metres, mass], index) => [
+    String(index + 1),
+    size,
+    count,
+    lengthOf(metres),
+    "00",
+    massOf === null ? null : massOf(mass),
+  ]);
+  return readSchedule(sheetFromRows("Sheet1", [head, ...rows]), standard, options);
+}
+
+const HEAD = ["Bar mark", "Size", "Total no.", "Length", "Shape code", "Mass"];
+const inCentimetres = (metres: number): number => Math.round(metres * 100);
+const inMillimetres = (metres: number): number => Math.round(metres * 1000);
+const codes = ({ guesses }: ScheduleReading) => guesses?.map(({ guess }) => guess);
+
+describe("columns settled by words and arithmetic", () => {
+  it("should say nothing where the two agree", () => {
+    const reading = table(HEAD, inMillimetres, (mass) => mass);
+    expect(codes(reading)).toEqual([]);
+    expect(reading.held).toBeNull();
+    expect(reading.proofs[0]?.isConfirmed).toBe(true);
+    const length = explainReading({ left: 0 }, reading).columns.find(({ kind }) => kind === "length");
+    expect(length).toMatchObject({ column: "D", unit: "mm", by: "words", kept: 7, tested: 7 });
+  });
+
+  it("should fill the unit that the header leaves open, and say so once", () => {
+    const reading = table(HEAD, inCentimetres, (mass) => mass);
+    expect(reading.bars[0]?.length).toBe(4500);
+    expect(codes(reading)).toEqual(["unit-by-arithmetic"]);
+    expect(reading.guesses?.[0]?.reason).toBe(
+      'column "Length" was taken as cm and not as mm: 7 of 7 rows then agree with the mass column (0 of 7 otherwise)',
+    );
+    expect(reading.tables[0]?.columns.get("length")).toMatchObject({
+      by: "arithmetic",
+      unitBy: { code: "arithmetic" },
+    });
+  });
+
+  it("should contradict a written unit that the masses refute, and offer the other way", () => {
+    const head = HEAD.map((word) =>
+      word === "Length" ? "Length (mm)" : word === "Mass" ? "Mass (kg)" : word,
+    );
+    const reading = table(head, inCentimetres, (mass) => mass);
+    expect(reading.bars[3]?.length).toBe(6150);
+    expect(reading.guesses).toMatchObject([
+      { guess: "words-contradicted", asks: true, column: 3, otherwise: { kind: "length", unit: "mm" } },
+    ]);
+  });
+
+  it("should leave a column as its user corrected it", () => {
+    const head = HEAD.map((word) =>
+      word === "Length" ? "Length (mm)" : word === "Mass" ? "Mass (kg)" : word,
+    );
+    const columns = [{ column: "Length (mm)", kind: "length", unit: "mm" } as const];
+    const reading = table(head, inCentimetres, (mass) => mass, { columns });
+    expect(reading.bars[3]?.length).toBe(615);
+    expect(reading.tables[0]?.columns.get("length")).toMatchObject({ by: "user", unitBy: { code: "user" } });
+  });
+
+  it("should find a column of lengths over which no known word stands", () => {
+    const head = HEAD.map((word) => (word === "Length" ? "Xyzzy" : word));
+    const reading = table(head, inMillimetres, (mass) => mass);
+    expect(reading.bars[1]?.length).toBe(3200);
+    expect(codes(reading)).toEqual(["column-by-arithmetic"]);
+  });
+
+  it("should hold totals where no reading agrees, until the user confirms", () => {
+    const wild = [1.7, 0.3, 12.1, 5.9, 0.9, 3.3, 7.7];
+    let at = 0;
+    const massOf = (mass: number): number => mass * (wild[at++ % wild.length] as number);
+    const reading = table(HEAD, inMillimetres, massOf);
+    expect(reading.held?.why).toBe("nothing-agrees");
+    expect(codes(reading)).toEqual(["totals-held"]);
+    at = 0;
+    const confirmed = table(HEAD, inMillimetres, massOf, { confirmed: ["totals-held"] });
+    expect(confirmed.held).toBeNull();
+  });
+
+  it("should note once that nothing confirms", () => {
+    const reading = table(HEAD, inMillimetres, null);
+    expect(codes(reading)).toEqual(["nothing-confirms"]);
+    expect(reading.held).toBeNull();
+  });
+});

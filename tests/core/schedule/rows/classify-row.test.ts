@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import type { RowClass } from "../../../../core/schedule/bar-row";
+import { explainRows } from "../../../../core/schedule/explain-reading";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
+import type { RowReasonCode } from "../../../../core/schedule/rows/row-reason";
+import { rowReasonText } from "../../../../core/schedule/rows/row-reason-text";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { standardNamed } from "../../shapes/resolved";
+
+const HEADER = "Member|Bar mark|Size|No. of mbrs|No. in each|Total no.|Length (mm)|Shape code|A|B".split("|");
+const BAR: readonly Cell[] = ["B1", "01", "H16", 1, 8, 8, 1400, "11", 1000, 400];
+
+/** Each row as it is typed under a header and a bar, and what it is and why. */
+const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
+  [BAR, "bar", "size-count-length"],
+  [["B1", "02", "H16", null, null, "8 nos", "1.4 m", "11", 1000, 400], "bar", "fields-of-a-bar"],
+  [[null, "07", "H16"], "bar", "size-and-mark"],
+  [["Total", null, null, null, null, 16, 22_400], "total", "sum-word"],
+  [["Wastage 3 %", null, null, null, null, null, 672], "note", "wastage-word"],
+  [[null, null, null, null, null, 16, 22_400], "total", "numbers-alone"],
+  [["BEAM B2 (6 Nos)"], "heading", "member-heading"],
+  [[null, null, null, null, null, null, null, null, "bend on site"], "note", "text-alone"],
+  [["Page 2 of 3"], "note", "title-or-foot"],
+  [HEADER, "heading", "header-again"],
+  [[null, "09", null, null, null, null, null, null, null, null, "C"], "unread", "mark-alone"],
+  [[null, null, "see drawing", null, null, "lots"], "unread", "size-unread"],
+];
+
+describe("what a row is, and why", () => {
+  it.each(ROWS)("%j should be a %s: %s", (row, rowClass, code) => {
+    const sheet = sheetFromRows("S", [HEADER, BAR, row]);
+    const reading = readSchedule(sheet, standardNamed("BS8666:2005"));
+    const explained = explainRows(sheet, reading)[2];
+    expect(explained).toMatchObject({ row: 3, class: rowClass, because: { code } });
+    expect(rowReasonText(explained?.because ?? { code: "no-name" })).not.toContain("{");
+  });
+
+  it("should leave no row of a sheet without a reason", () => {
+    const sheet = sheetFromRows("S", [["Bar schedule"], [], HEADER, BAR, [], BAR]);
+    const { rowReasons } = readSchedule(sheet, standardNamed("BS8666:2005"));
+    expect(rowReasons.map(({ code }) => code)).toEqual([
+      ...["outside-of-tables", "nothing-filled", "header", "size-count-length", "nothing-filled"],
+      "size-count-length",
+    ]);
+  });
+});
