@@ -1,26 +1,12 @@
 import { decisionWords } from "../../core/audit/decision-words";
-import type { BarRow, ScheduleReading, Sheet } from "../../core/schedule";
-import type { Standard } from "../../core/standards";
-import {
-  type BarChange,
-  compareRevisions,
-  isInTotal,
-  type RevisionComparison,
-  weighRows,
-} from "../../core/totals";
+import { type CompareJob, compareBooks, openForJob, type ReadBook, readSchedules } from "../../core/jobs";
+import type { BarChange } from "../../core/totals";
 import { cellAddress } from "../workbook/cell-address";
-import { auditSettingsOf } from "./audit-settings-of";
+import { answerOf } from "./answer-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
-import { readSchedules, readSheets, sayPassedOver } from "./read-schedules";
-import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
-
-interface ReadBook {
-  readonly sheets: readonly Sheet[];
-  readonly readings: readonly ScheduleReading[];
-}
 
 /** `compare OLD NEW`: what a newer revision changes, bars that were released first. */
 export const compare: Command = {
@@ -33,31 +19,26 @@ export const compare: Command = {
     if (old === undefined || young === undefined || more !== undefined) {
       throw new InputRefused("name two files: the older revision, then the newer one");
     }
-    const books = [openBook(old), openBook(young)] as const;
-    const standard = standardFor(given.text("standard"), books[1].setting("Barwright.Standard"));
-    const massOfBar = new Map<BarRow, number>();
-    const [before, after] = books.map((book): ReadBook => {
-      const sheets = readSheets(book, null);
-      const read = readSchedules(book, sheets, standard, streams);
-      sayPassedOver(read, streams);
-      for (const { sheet, reading } of read) keepMasses(sheet, reading, standard, massOfBar);
-      return { sheets, readings: read.map(({ reading }) => reading) };
+    const asked = given.text("standard");
+    const ofNewer = openBook(young);
+    const standard = asked ?? ofNewer.setting("Barwright.Standard");
+    const [before, after] = [openBook(old), ofNewer].map((book) => {
+      const opened = answerOf(openForJob(book, { sheet: null, standard }));
+      const read = answerOf(readSchedules(opened));
+      for (const note of read.notes) streams.note(note);
+      return read;
     }) as [ReadBook, ReadBook];
     const released = (given.text("released") ?? "").split(",").map((mark) => mark.trim());
-    const comparison = compareRevisions({
-      before: before.readings,
-      after: after.readings,
-      massOf: (bar) => massOfBar.get(bar) ?? null,
-      released: new Set(released.filter((mark) => mark !== "")),
-    });
+    const marks = released.filter((mark) => mark !== "");
+    const compared = compareBooks(before, after, after.standard, marks);
+    const { comparison } = compared;
     const waivers = {
-      before: decisionWords(auditSettingsOf(books[0])),
-      after: decisionWords(auditSettingsOf(books[1])),
+      before: decisionWords(before.settings),
+      after: decisionWords(after.settings),
     };
-    if (given.flag("json"))
-      streams.result(JSON.stringify({ ...jsonComparison(comparison, before, after), waivers }));
+    if (given.flag("json")) streams.result(JSON.stringify({ ...jsonComparison(compared), waivers }));
     else {
-      printComparison(comparison, before, after, streams);
+      printComparison(compared, streams);
       for (const words of waivers.before) streams.result(`older, not told: ${words}`);
       for (const words of waivers.after) streams.result(`newer, not told: ${words}`);
     }
@@ -65,31 +46,21 @@ export const compare: Command = {
   },
 };
 
-function keepMasses(
-  sheet: Sheet,
-  reading: ScheduleReading,
-  standard: Standard,
-  masses: Map<BarRow, number>,
-): void {
-  weighRows(sheet, reading, standard).forEach((row, index) => {
-    if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
-  });
-}
-
-function jsonComparison(comparison: RevisionComparison, before: ReadBook, after: ReadBook) {
+function jsonComparison(compared: CompareJob) {
+  const { comparison } = compared;
   return {
     changes: comparison.changes.map((change) => ({
       kind: change.kind,
       severity: change.severity,
       released: change.released,
       sheet: change.sheet,
-      row: placeOf(change, before, after)?.row ?? null,
+      row: placeOf(change, compared)?.row ?? null,
       member: change.member,
       mark: change.mark,
       pour: change.pour,
       cells: change.cells.map((cell) => ({
         field: cell.field,
-        cell: addressOf(change, cell.column, before, after),
+        cell: addressOf(change, cell.column, compared),
         before: cell.before,
         after: cell.after,
       })),
@@ -106,31 +77,21 @@ function jsonComparison(comparison: RevisionComparison, before: ReadBook, after:
 }
 
 /** The sheet's own row number of the bar, in the book it stands in. */
-function placeOf(change: BarChange, before: ReadBook, after: ReadBook) {
+function placeOf(change: BarChange, { sheetOf }: CompareJob) {
   const bar = change.after ?? change.before;
-  const book = change.after === null ? before : after;
-  const sheet = book.sheets.find(({ name }) => name === change.sheet);
+  const sheet = sheetOf(change);
   return bar === null || sheet === undefined ? null : { row: sheet.top + bar.row + 1, sheet };
 }
 
-function addressOf(
-  change: BarChange,
-  column: number | null,
-  before: ReadBook,
-  after: ReadBook,
-): string | null {
-  const place = placeOf(change, before, after);
+function addressOf(change: BarChange, column: number | null, compared: CompareJob): string | null {
+  const place = placeOf(change, compared);
   return place === null || column === null ? null : cellAddress(place.row - 1, place.sheet.left + column);
 }
 
-function printComparison(
-  { changes, pours, unchanged }: RevisionComparison,
-  before: ReadBook,
-  after: ReadBook,
-  streams: Streams,
-): void {
+function printComparison(compared: CompareJob, streams: Streams): void {
+  const { changes, pours, unchanged } = compared.comparison;
   for (const change of changes) {
-    const row = placeOf(change, before, after)?.row ?? "";
+    const row = placeOf(change, compared)?.row ?? "";
     const name = [change.member, change.mark].filter((part) => part !== null).join(" / ");
     const released = change.released ? "RELEASED ALREADY, " : "";
     streams.result(`${released}${change.kind}: ${name} (${change.sheet} row ${row})`);

@@ -17,11 +17,11 @@ import { settingPieces } from "../workbook/setting-pieces";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
-import type { Book } from "./open-book";
+import type { BookFile } from "./open-book";
 
 /** A planned cut whose remnants are to stand in a copy of its book. */
 export interface CutToBook {
-  readonly book: Book;
+  readonly book: BookFile;
   readonly groups: readonly SizePlan[];
   /** mm */
   readonly leastRemnant: number;
@@ -40,7 +40,7 @@ export interface CutToBook {
 export function copyWithRemnants(cut: CutToBook): { bytes: Uint8Array; said: string[] } {
   const { book, groups, leastRemnant, standard, sheets, isAgain } = cut;
   if (book.workbook === null) throw new InputRefused("--out with remnants needs an .xlsx file as BOOK");
-  const name = book.sheetNames.find(isShopSheet);
+  const name = book.sheets.find((sheet) => isShopSheet(sheet.name))?.name;
   if (name === undefined)
     throw new InputRefused(
       "the book has no Shop sheet to write remnants to: add one, with the pane or by hand",

@@ -1,15 +1,5 @@
-import {
-  type CutRow,
-  cuttingSupply,
-  planBySize,
-  proofWords,
-  type RefusedRow,
-  refusedText,
-  rowsToCut,
-  type SizePlan,
-  type Stock,
-  stockToBuy,
-} from "../../core/cutting";
+import { proofWords, type RefusedRow, refusedText, type SizePlan, type Stock } from "../../core/cutting";
+import { cutListOf, openForJob, readForCutting, shopNotes } from "../../core/jobs";
 import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
@@ -19,14 +9,11 @@ import { parseLength } from "../../core/units/parse-length";
 import { isRefusal, refusalText } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
 import type { ScheduleHead } from "../print/print-page";
+import { answerOf } from "./answer-of";
+import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
-import { openBook } from "./open-book";
-import { readPieceList } from "./read-piece-list";
-import { type ReadSheet, readSchedules, readSheets, sayPassedOver } from "./read-schedules";
-import { readShopSheet } from "./read-shop-sheet";
-import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseTarget, writeCopy } from "./write-copy";
 import { refusePage, writePage } from "./write-page";
@@ -46,22 +33,18 @@ export const cutplan: Command = {
     json: { type: "boolean" },
   },
   async run(given, streams) {
-    const [path, more] = given.positionals;
-    if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
     const target = given.text("out");
-    if (target !== null) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
-    const book = openBook(path);
-    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const { shop } = readShopSheet(book, standard, streams);
-    const sheets = readSheets(book, given.text("sheet"));
-    const read = readSchedules(book, sheets, standard, streams);
-    const asked = readRows(read, standard, streams);
-    const supply = cuttingSupply(shop, standard, stockGiven(given.text("stock"), standard));
-    const planned = planBySize(asked.rows, supply);
-    const groups = planned.groups;
-    const refused = [...planned.refused, ...asked.refused];
+    const { path, book, question } = bookAsked(given, (path) => {
+      if (target !== null) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
+    });
+    const opened = answerOf(openForJob(book, question));
+    const { standard, sheets, workshop } = opened;
+    const stock = stockGiven(given.text("stock"), standard);
+    const read = answerOf(readForCutting(opened));
+    for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
+    const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
-    for (const note of planned.notes) streams.note(note);
+    for (const note of notes) streams.note(note);
     if (target !== null) {
       if (isWorkbookName(target)) {
         const { leastRemnant } = supply;
@@ -71,9 +54,9 @@ export const cutplan: Command = {
         for (const line of said) streams.note(line);
       } else {
         const { endCrop, kerf } = supply;
-        const toBuy = stockToBuy(groups, standard);
         const facts = { refused, toBuy, endCrop, kerf, unit: standard.unit };
-        writePage(path, target, cutListPage(groups, headOf(read[0]?.reading, standard), facts));
+        const [first] = read.schedules;
+        writePage(path, target, cutListPage(groups, headOf(first?.reading, standard), facts));
       }
       streams.note(`written: ${target}`);
     }
@@ -91,34 +74,6 @@ export const cutplan: Command = {
     return refused.length > 0 ? 1 : 0;
   },
 };
-
-/** What the sheets ask for, whether they are schedules or plain lists. */
-function readRows(
-  sheets: readonly ReadSheet[],
-  standard: Standard,
-  streams: Streams,
-): { rows: CutRow[]; refused: RefusedRow[] } {
-  const lists = sheets.map((read) => ({
-    read,
-    // whoever corrected a column had it read as a schedule
-    list: isCorrected(read.reading) ? null : readPieceList(read.sheet, standard.unit),
-  }));
-  const rows = lists.flatMap(({ list }) => list?.rows ?? []);
-  const refused = lists.flatMap(({ list }) => list?.refused ?? []);
-  const schedules = lists.filter(({ list }) => list === null).map(({ read }) => read);
-  if (rows.length + refused.length === 0) sayPassedOver(schedules, streams);
-  for (const { sheet, reading } of schedules) {
-    const asked = rowsToCut(sheet, reading, standard);
-    rows.push(...asked.rows);
-    refused.push(...asked.refused);
-    for (const note of asked.notes) streams.note(sheets.length === 1 ? note : `${sheet.name}: ${note}`);
-  }
-  return { rows, refused };
-}
-
-function isCorrected({ tables }: ScheduleReading): boolean {
-  return tables.some(({ columns }) => [...columns.values()].some(({ corrected }) => corrected === true));
-}
 
 function stockGiven(option: string | null, standard: Standard): Stock[] | null {
   if (option === null) return null;

@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
-import type { Sheet } from "../../core/schedule";
+import type { Book } from "../../core/jobs";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { InputRefused } from "./input-refused";
@@ -8,31 +8,27 @@ import { nativeZip } from "./native-zip";
 import { readCsv, refuseTooLong } from "./read-csv";
 
 /** A schedule file, whichever kind it is. */
-export interface Book {
-  readonly name: string;
+export interface BookFile extends Book {
   /** null for a .csv */
   readonly workbook: Workbook | null;
-  readonly sheetNames: readonly string[];
-  read(sheet: string): Sheet;
-  /** A setting that the workbook keeps as a defined name. */
-  setting(name: string): string | null;
 }
 
 /** Opens a .xlsx, .xlsm or .csv file. */
-export function openBook(path: string): Book {
+export function openBook(path: string): BookFile {
   const name = basename(path);
   const isText = /^\.(csv|tsv|txt)$/i.test(extname(path));
   const bytes = readBytes(path, isText);
   const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
   if (isText && !isZip) {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
-    return { name, workbook: null, sheetNames: [sheet.name], read: () => sheet, setting: () => null };
+    const sheets = [{ name: sheet.name, visibility: "visible" as const }];
+    return { name, workbook: null, sheets, read: () => sheet, setting: () => null };
   }
   const workbook = openWorkbook(bytes, undefined, nativeZip);
   return {
     name,
     workbook,
-    sheetNames: workbook.sheets.map((sheet) => sheet.name),
+    sheets: workbook.sheets,
     read: (sheet) => workbook.read(sheet),
     setting: (setting) => workbookSetting(workbook, setting),
   };

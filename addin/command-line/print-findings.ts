@@ -1,10 +1,8 @@
-import type { AuditReport } from "../../core/audit/audit-report";
 import { type Finding, SEVERITIES } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
-import type { Sheet } from "../../core/schedule";
-import { reckonTonnage } from "../../core/totals/reckon-tonnage";
+import type { CheckedBook } from "../../core/jobs";
 import type { Streams } from "./streams";
 
 /** What is certain of a severity, then what is perhaps so. */
@@ -14,7 +12,8 @@ const GROUPS = SEVERITIES.flatMap((severity) => [
 ]);
 
 /** Findings grouped by severity, the worst first, and a line that sums up. */
-export function printFindings(report: AuditReport, sheets: readonly Sheet[], streams: Streams): void {
+export function printFindings(checked: CheckedBook, streams: Streams): void {
+  const { report } = checked;
   for (const title of GROUPS) {
     const found = report.findings.filter((finding) => severityWords(finding) === title);
     if (found.length === 0) continue;
@@ -30,7 +29,7 @@ export function printFindings(report: AuditReport, sheets: readonly Sheet[], str
     }
     streams.result("");
   }
-  streams.result(summary(report, sheets));
+  streams.result(summary(checked));
 }
 
 /** Where a finding stands: "Sheet!F12", or the sheet alone. */
@@ -38,19 +37,15 @@ export function placeOf({ sheet, cell }: Finding): string {
   return cell === null ? sheet : `${sheet}!${cell}`;
 }
 
-function summary(report: AuditReport, sheets: readonly Sheet[]): string {
+function summary({ report, tonnage }: CheckedBook): string {
   const { bars, unread } = report.rows;
   const unreadRows = unread === 0 ? "" : `, ${unread} rows not read`;
   const notTold = notToldSummary(report.waivers);
-  const read = report.sheets.flatMap(({ sheet: name, reading }) => {
-    const sheet = sheets.find((one) => one.name === name);
-    return sheet === undefined ? [] : [{ sheet, reading }];
-  });
-  // as the totals count them: without bars struck through or superseded
-  const { total } = reckonTonnage(read, report.standard).tonnage;
+  const { length: out } = tonnage.notInTotal;
+  const notInTotal = out === 0 ? "" : `, ${out === 1 ? "1 row" : `${out} rows`} not in the total`;
   return (
     `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ` +
     `${severityCountWords(severityCounts(report.findings))}; ${report.findings.length} findings in all` +
-    `${notTold === null ? "" : `; ${notTold}`}; ${total.toFixed(3)} t`
+    `${notTold === null ? "" : `; ${notTold}`}; ${tonnage.held === null ? `${tonnage.tonnage.total.toFixed(3)} t` : "no total, it is held back"}${notInTotal}`
   );
 }

@@ -1,16 +1,8 @@
-import {
-  type NotInTotal,
-  namedGroups,
-  type ReckonedTonnage,
-  reckonTonnage,
-  type Tonnage,
-  tonnageNotes,
-} from "../../core/totals";
+import { openForJob, readSchedules, tonnageOf } from "../../core/jobs";
+import { type NotInTotal, namedGroups, type ReckonedTonnage, type Tonnage } from "../../core/totals";
+import { answerOf } from "./answer-of";
+import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
-import { InputRefused } from "./input-refused";
-import { openBook } from "./open-book";
-import { type ReadSheet, readSchedules, readSheets, sayPassedOver } from "./read-schedules";
-import { standardFor } from "./standard-for";
 import type { Streams } from "./streams";
 
 /** `tonnage BOOK`: tonnes by pour and size over every schedule of a file. */
@@ -20,31 +12,18 @@ export const tonnage: Command = {
   summary: "tonnes by pour and size",
   options: { sheet: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
   async run(given, streams) {
-    const [path, more] = given.positionals;
-    if (path === undefined || more !== undefined) throw new InputRefused("name one .xlsx or .csv file");
-    const book = openBook(path);
-    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const read = readSchedules(book, readSheets(book, given.text("sheet")), standard, streams);
-    sayPassedOver(read, streams);
-    const reckoned = reckonTonnage(read, standard);
-    for (const note of tonnageNotes(reckoned)) streams.note(note);
-    const held = heldBack(read);
-    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned, held)));
-    else if (held !== null) streams.result(`no totals: ${held}`);
+    const { book, question } = bookAsked(given);
+    const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
+    const { reckoned, notes } = tonnageOf([read]);
+    for (const note of [...read.notes, ...notes]) streams.note(note);
+    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned)));
+    else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
     else printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
     return 0;
   },
 };
 
-/** Why no total is given, where a sheet may not be read right. */
-function heldBack(read: readonly ReadSheet[]): string | null {
-  const held = read.flatMap(({ sheet, reading }) =>
-    reading.held === null ? [] : [`sheet "${sheet.name}": ${reading.held.reason}`],
-  );
-  return held.length === 0 ? null : held.join("; ");
-}
-
-function jsonTonnage({ tonnage, groupedBy, notInTotal }: ReckonedTonnage, held: string | null) {
+function jsonTonnage({ tonnage, groupedBy, notInTotal, held }: ReckonedTonnage) {
   const { unit, rows } = tonnage;
   const pours = held === null ? tonnage.pours : [];
   const bySize = held === null ? tonnage.bySize : new Map<string, number>();

@@ -12,4 +12,4 @@ export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup 
 export { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
 export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
-export { tonnageNotes } from "./tonnage-notes";
+export { notInTotalWords, tonnageNotes } from "./tonnage-notes";

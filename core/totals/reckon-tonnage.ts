@@ -8,6 +8,8 @@ import { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
 export interface ReadSheet {
   readonly sheet: Sheet;
   readonly reading: ScheduleReading;
+  /** where its book goes by another standard than the others of the job */
+  readonly standard?: Standard;
 }
 
 /** What stands for the pours of a tonnage: members where no bar names a pour, sheets where none names either. */
@@ -17,6 +19,8 @@ export type TonnageGroup = "pour" | "member" | "sheet";
 export interface ReckonedTonnage {
   readonly tonnage: Tonnage;
   readonly groupedBy: TonnageGroup;
+  /** why no total is to be shown, where a sheet may not be read right; null where it is */
+  readonly held: string | null;
   /** sheet by sheet, one each bar row; null where the row is in no total */
   readonly masses: readonly (readonly (RowMass | null)[])[];
   /** rows struck through or superseded: in no total */
@@ -33,8 +37,8 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
   const byTyped = { "typed length": 0, "typed mass": 0 };
   const notInTotal: NotInTotal[] = [];
   let dropped = 0;
-  const masses = schedules.map(({ sheet, reading }) =>
-    weighRows(sheet, reading, standard).map((row, index) => {
+  const masses = schedules.map(({ sheet, reading, standard: own = standard }) =>
+    weighRows(sheet, reading, own).map((row, index) => {
       const bar = reading.bars[index]!;
       if (bar.struckThrough || bar.superseded === true) {
         dropped += 1;
@@ -54,7 +58,22 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
     const group = { pour, member: bar.member, sheet }[groupedBy];
     return { pour: group ?? "", size, mass };
   });
-  return { tonnage: tonnageByPour(lines), groupedBy, masses, dropped, notInTotal, byTyped };
+  return {
+    tonnage: tonnageByPour(lines),
+    groupedBy,
+    held: heldBack(schedules),
+    masses,
+    dropped,
+    notInTotal,
+    byTyped,
+  };
+}
+
+function heldBack(schedules: readonly ReadSheet[]): string | null {
+  const held = schedules.flatMap(({ sheet, reading }) =>
+    reading.held === null ? [] : [`sheet "${sheet.name}": ${reading.held.reason}`],
+  );
+  return held.length === 0 ? null : held.join("; ");
 }
 
 function groupOf(counted: readonly { readonly bar: BarRow; readonly row: RowMass }[]): TonnageGroup {

@@ -2,8 +2,9 @@ import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
 
 /** What the tonnes leave out or rest on, a sentence each; empty where every bar is in them by its cut length. */
-export function tonnageNotes({ groupedBy, dropped, notInTotal, byTyped }: ReckonedTonnage): string[] {
+export function tonnageNotes({ groupedBy, held, dropped, notInTotal, byTyped }: ReckonedTonnage): string[] {
   const notes: string[] = [];
+  if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${rows(dropped)} struck through or superseded: left out`);
@@ -20,7 +21,7 @@ const MOST_REASONS = 5;
 const MOST_CELLS = 8;
 
 /** The rows that are in no total, reason by reason with their cells. */
-function notInTotalWords(all: readonly NotInTotal[]): string[] {
+export function notInTotalWords(all: readonly NotInTotal[]): string[] {
   const byReason = new Map<string, NotInTotal[]>();
   for (const row of all) byReason.set(row.why, [...(byReason.get(row.why) ?? []), row]);
   const told = [...byReason].slice(0, MOST_REASONS);

@@ -15,6 +15,8 @@ import { sheetPieces } from "./sheet-pieces";
 export interface SheetListing {
   readonly name: string;
   readonly visible: boolean;
+  /** its state as the workbook says it; `very hidden` is not even offered to be shown */
+  readonly visibility: "visible" | "hidden" | "very hidden";
   readonly part: string;
 }
 
@@ -76,6 +78,7 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
     sheets.push({
       name: attribute(tag.attributes, "name") ?? "",
       visible: state === null || state === "visible",
+      visibility: state === "veryHidden" ? "very hidden" : state === "hidden" ? "hidden" : "visible",
       part: target,
     });
   }

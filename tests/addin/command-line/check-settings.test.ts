@@ -111,7 +111,15 @@ describe("barwright check with the workbook's own settings", () => {
     expect(out).toMatch(/; not told of 1 bar by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/);
     const json = await barwright(["check", path, "--json"]);
     const told = JSON.parse(json.out);
-    expect(Object.keys(told)).toEqual(["standard", "rows", "sheets", "findings", "waivers", "counts"]);
+    expect(Object.keys(told)).toEqual([
+      "standard",
+      "rows",
+      "sheets",
+      "findings",
+      "waivers",
+      "counts",
+      "notInTotal",
+    ]);
     expect(told.waivers).toEqual([
       { rule: "LEN102", sheet: "S", row: 2, reason: "agreed with the site", ...named, bars: 1 },
       { rule: "READ104", sheet: null, row: null, reason: "known", ...named, bars: 0 },

@@ -1,8 +1,9 @@
-import type { CutRow, RefusedRow } from "../../core/cutting";
-import { type Cell, cellAddress, isCellError, type Sheet } from "../../core/schedule";
-import type { LengthUnit } from "../../core/standards";
-import { parseLength } from "../../core/units/parse-length";
-import { defineRefusal, isRefusal, type Refusal } from "../../core/units/refusal";
+import { cellAddress } from "../schedule/cell-address";
+import { type Cell, isCellError, type Sheet } from "../schedule/sheet";
+import type { LengthUnit } from "../units/length-unit";
+import { parseLength } from "../units/parse-length";
+import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import type { CutRow, RefusedRow } from "./cut-row";
 
 const noLength = defineRefusal("listed-length-unread", "value", '"{typed}" is no length: give one above 0');
 const noCount = defineRefusal(

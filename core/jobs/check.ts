@@ -1,0 +1,49 @@
+import type { AuditReport } from "../audit";
+import { runAudit } from "../audit/run-audit";
+import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
+import { isRefusal, type Refusal } from "../units/refusal";
+import type { Book } from "./book";
+import { type JobQuestion, openForJob, type ReadBook, withSchedules } from "./read-book";
+
+/** A book with its audit, and the tonnes of what was read. */
+export interface CheckedBook extends ReadBook {
+  /** findings of its schedules and of the Shop sheet; none of a sheet that is no schedule */
+  readonly report: AuditReport;
+  readonly tonnage: ReckonedTonnage;
+}
+
+/** The audit of every schedule of books, one answer each. */
+export function checkBooks(books: readonly Book[], asked: JobQuestion): (CheckedBook | Refusal)[] {
+  return books.map((book) => checkBook(book, asked));
+}
+
+function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
+  const opened = openForJob(book, asked);
+  if (isRefusal(opened)) return opened;
+  const { all, only, standard, settings } = opened;
+  const whole = runAudit({ sheets: all, only, standard, settings });
+  const read = whole.sheets.map(({ sheet, reading }) => ({
+    sheet: all.find(({ name }) => name === sheet)!,
+    reading,
+  }));
+  const readBook = withSchedules(opened, read);
+  if (isRefusal(readBook)) return readBook;
+  const told = new Set(readBook.schedules.map(({ sheet }) => sheet.name));
+  if (whole.shopSheet !== null) told.add(whole.shopSheet);
+  const report = { ...whole, findings: whole.findings.filter(({ sheet }) => told.has(sheet)) };
+  const shop =
+    whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
+  return {
+    ...readBook,
+    notes: [...readBook.notes, ...shop],
+    report,
+    tonnage: reckonTonnage(readBook.schedules, standard),
+  };
+}
+
+/** True where something that may hurt, or cannot be made, was found for certain. */
+export function isBroken({ report }: Pick<CheckedBook, "report">): boolean {
+  return report.findings.some(
+    ({ severity, outcome }) => outcome === "broken" && (severity === "unsafe" || severity === "unbendable"),
+  );
+}

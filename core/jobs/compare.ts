@@ -1,0 +1,44 @@
+import type { BarRow } from "../schedule/bar-row";
+import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import { compareRevisions, type RevisionComparison } from "../totals/compare-revisions";
+import type { ReadSheet } from "../totals/reckon-tonnage";
+import { isInTotal, weighRows } from "../totals/row-mass";
+
+/** The schedules of one revision, of one book or several. */
+export interface Revision {
+  readonly schedules: readonly ReadSheet[];
+}
+
+export interface CompareJob {
+  readonly comparison: RevisionComparison;
+  /** the sheet that a change stands on */
+  sheetOf(change: RevisionComparison["changes"][number]): Sheet | undefined;
+}
+
+/** What a newer revision changes, weighed by one standard; `released` are marks given out beyond those of a column. */
+export function compareBooks(
+  before: Revision,
+  after: Revision,
+  standard: Standard,
+  released: readonly string[] = [],
+): CompareJob {
+  const masses = new Map<BarRow, number>();
+  for (const { sheet, reading } of [...before.schedules, ...after.schedules]) {
+    weighRows(sheet, reading, standard).forEach((row, index) => {
+      if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
+    });
+  }
+  const readings = ({ schedules }: Revision) => schedules.map(({ reading }) => reading);
+  const comparison = compareRevisions({
+    before: readings(before),
+    after: readings(after),
+    massOf: (bar) => masses.get(bar) ?? null,
+    released: new Set(released),
+  });
+  return {
+    comparison,
+    sheetOf: ({ sheet: name, after: bar }) =>
+      (bar === null ? before : after).schedules.find(({ sheet }) => sheet.name === name)?.sheet,
+  };
+}

@@ -1,0 +1,82 @@
+import { readAsCorrected } from "../audit/read-as-corrected";
+import type { CutRow, RefusedRow } from "../cutting/cut-row";
+import type { Stock } from "../cutting/cutting-question";
+import { type CuttingSupply, cuttingSupply } from "../cutting/cutting-supply";
+import { planBySize, type SizePlan } from "../cutting/plan-by-size";
+import { readPieceList } from "../cutting/read-piece-list";
+import { rowsToCut } from "../cutting/rows-to-cut";
+import { type StockToBuy, stockToBuy } from "../cutting/stock-to-buy";
+import type { ScheduleReading } from "../schedule/bar-row";
+import type { Workshop } from "../shop/workshop";
+import type { Standard } from "../standards/port";
+import type { ReadSheet } from "../totals/reckon-tonnage";
+import { isRefusal, type Refusal } from "../units/refusal";
+import { type OpenedBook, withSchedules } from "./read-book";
+
+/** What is to be cut: schedules, and rows that stand on plain lists. */
+export interface CutListQuestion {
+  readonly schedules: readonly ReadSheet[];
+  readonly standard: Standard;
+  readonly workshop: Workshop;
+  /** stock lengths that go before those of the Shop sheet */
+  readonly stock?: readonly Stock[] | null;
+  readonly listed?: { readonly rows: readonly CutRow[]; readonly refused: readonly RefusedRow[] };
+}
+
+export interface CutListJob {
+  readonly groups: readonly SizePlan[];
+  /** rows in no plan, each with its reason */
+  readonly refused: readonly RefusedRow[];
+  readonly supply: CuttingSupply;
+  readonly toBuy: readonly StockToBuy[];
+  readonly notes: readonly string[];
+}
+
+/** The cutting plan of schedules, size by size, with what is to be bought. */
+export function cutListOf(asked: CutListQuestion): CutListJob {
+  const { schedules, standard, workshop, stock = null, listed } = asked;
+  const isSeveral = schedules.length > 1;
+  const read = schedules.map(({ sheet, reading }) => ({
+    name: sheet.name,
+    ...rowsToCut(sheet, reading, standard),
+  }));
+  const rows = [...(listed?.rows ?? []), ...read.flatMap((one) => one.rows)];
+  const supply = cuttingSupply(workshop.shop, standard, stock);
+  const planned = planBySize(rows, supply);
+  const ofSheets = read.flatMap(({ name, notes }) =>
+    notes.map((note) => (isSeveral ? `${name}: ${note}` : note)),
+  );
+  return {
+    groups: planned.groups,
+    refused: [...planned.refused, ...(listed?.refused ?? []), ...read.flatMap(({ refused }) => refused)],
+    supply,
+    toBuy: stockToBuy(planned.groups, standard),
+    notes: [...ofSheets, ...planned.notes],
+  };
+}
+
+/** What the sheets of a book ask to be cut, whether they are schedules or plain lists of lengths. */
+export function readForCutting(
+  opened: OpenedBook,
+): (CutListQuestion & { notes: readonly string[] }) | Refusal {
+  const { standard, settings, sheets, workshop } = opened;
+  const read = sheets.map((sheet) => {
+    const reading = readAsCorrected(sheet, standard, settings);
+    // whoever corrected a column had it read as a schedule
+    const list = isCorrected(reading) ? null : readPieceList(sheet, standard.unit);
+    return { sheet, reading, list };
+  });
+  const listed = {
+    rows: read.flatMap(({ list }) => list?.rows ?? []),
+    refused: read.flatMap(({ list }) => list?.refused ?? []),
+  };
+  const schedules = read.filter(({ list }) => list === null);
+  const asked = { standard, workshop, listed };
+  if (listed.rows.length + listed.refused.length > 0) return { ...asked, schedules, notes: opened.notes };
+  const known = withSchedules(opened, schedules);
+  return isRefusal(known) ? known : { ...asked, schedules: known.schedules, notes: known.notes };
+}
+
+function isCorrected({ tables }: ScheduleReading): boolean {
+  return tables.some(({ columns }) => [...columns.values()].some(({ corrected }) => corrected === true));
+}

@@ -1,0 +1,151 @@
+import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
+import { cellAddress } from "../schedule/cell-address";
+import type { Sheet } from "../schedule/sheet";
+import { isShopSheet } from "../shop/is-shop-sheet";
+import { Workshop } from "../shop/workshop";
+import { resolveStandard } from "../standards/index";
+import type { Standard } from "../standards/port";
+import type { ReadSheet } from "../totals/reckon-tonnage";
+import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
+import type { Book } from "./book";
+
+/** What a job is asked about its books. */
+export interface JobQuestion {
+  /** the one sheet to look at, hidden or not; null for every sheet that is seen */
+  readonly sheet: string | null;
+  /** an id; null for the one that each book names, else the default */
+  readonly standard: string | null;
+}
+
+/** A book opened for a job: what stands on its sheets, not yet what it means. */
+export interface OpenedBook {
+  readonly book: Book;
+  readonly only: string | null;
+  readonly standard: Standard;
+  readonly settings: AuditSettings;
+  readonly workshop: Workshop;
+  /** the sheets asked for */
+  readonly sheets: readonly Sheet[];
+  /** those, the Shop sheet and the others that are seen, in the book's order: one may supersede another */
+  readonly all: readonly Sheet[];
+  /** a sentence each, for the user */
+  readonly notes: readonly string[];
+}
+
+/** A book with its schedules read. */
+export interface ReadBook extends OpenedBook {
+  readonly schedules: readonly ReadSheet[];
+}
+
+/** The names under which a workbook keeps what its user decided. */
+const STANDARD_NAME = "Barwright.Standard";
+const SETTINGS_NAME = "Barwright.Audit";
+
+const noSuchSheet = defineRefusal(
+  "job-sheet-missing",
+  "value",
+  'there is no sheet "{sheet}": the book has {sheets}',
+);
+const onlyShop = defineRefusal(
+  "job-sheet-is-shop",
+  "value",
+  'sheet "{sheet}" says what the yard owns and is no schedule',
+);
+const allHidden = defineRefusal(
+  "job-sheets-hidden",
+  "value",
+  "every sheet is hidden ({sheets}): name the one to be read, or show it",
+);
+const standardNotHeld = defineRefusal("job-standard", "value", "{whose}{reason}");
+const noSchedule = defineRefusal("job-no-schedule", "value", "{reason}");
+
+/** Opens a book for a job. Hidden sheets are left out unless one is named, and each is told. */
+export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal {
+  const standard = standardOf(book, asked.standard);
+  if (isRefusal(standard)) return standard;
+  const names = namesAsked(book, asked.sheet);
+  if (isRefusal(names)) return names;
+  const shopName = book.sheets.find(({ name }) => isShopSheet(name))?.name;
+  const seen = book.sheets.filter(({ visibility, name }) => visibility === "visible" || name === shopName);
+  const all = book.sheets
+    .filter((sheet) => seen.includes(sheet) || names.includes(sheet.name))
+    .map(({ name }) => book.read(name));
+  const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
+  const settings = settingsFromText(book.setting(SETTINGS_NAME));
+  const sheets = all.filter(({ name }) => names.includes(name));
+  const notes = [...(asked.sheet === null ? hiddenNotes(book) : []), ...settingsNotes(settings, sheets)];
+  return { book, only: asked.sheet, standard, settings, workshop, sheets, all, notes };
+}
+
+/** Reads the schedules of an opened book; refuses one in which no sheet has a header. */
+export function readSchedules(opened: OpenedBook): ReadBook | Refusal {
+  const { standard, settings, sheets } = opened;
+  const read = sheets.map((sheet) => ({ sheet, reading: readAsCorrected(sheet, standard, settings) }));
+  return withSchedules(opened, read);
+}
+
+/** An opened book beside what was read of its sheets, those without a header told in notes. */
+export function withSchedules<Opened extends OpenedBook>(
+  opened: Opened,
+  read: readonly ReadSheet[],
+): (Opened & ReadBook) | Refusal {
+  const without = read.filter(({ reading }) => reading.tables.length === 0);
+  if (without.length === read.length) return noSchedule({ reason: without.map(noHeaderReason).join("; ") });
+  const notes = without.map((one) => `passed over: ${noHeaderReason(one)}`);
+  return {
+    ...opened,
+    schedules: read.filter(({ reading }) => reading.tables.length > 0),
+    notes: [...opened.notes, ...notes],
+  };
+}
+
+function standardOf(book: Book, asked: string | null): Standard | Refusal {
+  const ofBook = book.setting(STANDARD_NAME);
+  const standard = resolveStandard(asked ?? ofBook ?? "");
+  if (!isRefusal(standard)) return standard;
+  const whose = asked === null && ofBook !== null ? `the workbook's name ${STANDARD_NAME}: ` : "";
+  return standardNotHeld({ whose, reason: refusalText(standard) });
+}
+
+function namesAsked({ sheets }: Book, only: string | null): readonly string[] | Refusal {
+  const asked = only === null ? sheets : sheets.filter(({ name }) => name === only);
+  if (asked.length === 0)
+    return noSuchSheet({ sheet: only ?? "", sheets: sheets.map(({ name }) => name).join(", ") });
+  const schedules = asked.filter(({ name }) => !isShopSheet(name));
+  if (schedules.length === 0) return onlyShop({ sheet: asked[0]!.name });
+  const seen = schedules.filter(({ visibility }) => only !== null || visibility === "visible");
+  if (seen.length === 0) return allHidden({ sheets: schedules.map(({ name }) => name).join(", ") });
+  return seen.map(({ name }) => name);
+}
+
+function hiddenNotes({ sheets }: Book): string[] {
+  return sheets
+    .filter(({ name, visibility }) => visibility !== "visible" && !isShopSheet(name))
+    .map(
+      ({ name, visibility }) =>
+        `sheet "${name}" is ${visibility} and is not counted: name it to have it read`,
+    );
+}
+
+function settingsNotes(settings: AuditSettings, sheets: readonly Sheet[]): string[] {
+  const words = sheets.flatMap(({ name }) => correctionWords(settings, name) ?? []);
+  if (settings.problem === undefined) return words;
+  return [`settings kept in the workbook could not be read: ${settings.problem}`, ...words];
+}
+
+/** Cells of the Shop sheet that could not be read. */
+export function shopNotes({ sheet, shop }: Workshop): string[] {
+  if (sheet === null) return [];
+  return shop.problems.map(
+    ({ row, column, typed, wanted }) =>
+      `${sheet.name}!${cellAddress(sheet, row, column)}: "${typed}" is not known here: write ${wanted}`,
+  );
+}
+
+function noHeaderReason({ sheet, reading }: ReadSheet): string {
+  if (sheet.rowCount === 0) return `sheet "${sheet.name}" is empty`;
+  const looked = reading.noHeader?.lookedFor.join(", ") ?? "";
+  const nearest = reading.noHeader?.nearestRow ?? null;
+  const where = nearest === null ? "no row comes near" : `the nearest is row ${sheet.top + nearest + 1}`;
+  return `sheet "${sheet.name}" has no header row: looked for ${looked}; ${where}`;
+}

@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import {
+  type Book,
+  checkBooks,
+  openForJob,
+  readSchedules,
+  tonnageOf,
+  type Visibility,
+} from "../../../core/jobs";
+import { type Cell, sheetFromRows } from "../../../core/schedule";
+import { isRefusal } from "../../../core/units/refusal";
+
+const HEADER: Cell[] = ["Member", "Bar mark", "Type and size", "Total no.", "Length", "Shape code", "A"];
+const rows = (count: number): Cell[][] => [HEADER, ["B1", "01", "H16", count, 2000, "00", 2000]];
+
+/** A book in memory with a sheet for each name. */
+function bookOf(sheets: Readonly<Record<string, Visibility>>): Book {
+  return {
+    name: "yard.xlsx",
+    sheets: Object.entries(sheets).map(([name, visibility]) => ({ name, visibility })),
+    read: (name) => sheetFromRows(name, rows(10)),
+    setting: () => null,
+  };
+}
+
+const read = (book: Book, sheet: string | null) => {
+  const opened = openForJob(book, { sheet, standard: null });
+  if (isRefusal(opened)) throw new Error(opened.code);
+  const known = readSchedules(opened);
+  if (isRefusal(known)) throw new Error(known.code);
+  return known;
+};
+
+describe("hidden sheets", () => {
+  const book = bookOf({ Bars: "visible", "Old copy": "hidden", Draft: "very hidden" });
+
+  it("should be counted only when named, and told", () => {
+    const known = read(book, null);
+    // 10 x 2 m x 1.579 kg/m (BS 4449:2005 table 7) = 31.58 kg, once
+    expect(tonnageOf([known]).reckoned.tonnage.total).toBe(0.03158);
+    expect(known.notes).toEqual([
+      'sheet "Old copy" is hidden and is not counted: name it to have it read',
+      'sheet "Draft" is very hidden and is not counted: name it to have it read',
+    ]);
+    const named = read(book, "Old copy");
+    expect(named.schedules.map(({ sheet }) => sheet.name)).toEqual(["Old copy"]);
+    expect(named.notes).toEqual([]);
+  });
+
+  it("should be alike in a check, and not supersede what is seen", () => {
+    const [checked] = checkBooks([book], { sheet: null, standard: null });
+    if (checked === undefined || isRefusal(checked)) throw new Error("not checked");
+    expect(checked.report.sheets.map(({ sheet }) => sheet)).toEqual(["Bars"]);
+    expect(checked.tonnage.tonnage.total).toBe(0.03158);
+  });
+
+  it("should be named where there is nothing else", () => {
+    const opened = openForJob(bookOf({ A: "hidden" }), { sheet: null, standard: null });
+    expect(isRefusal(opened) && opened.code).toBe("job-sheets-hidden");
+  });
+});
+
+describe("a job of several books", () => {
+  it("should add up over all of them", () => {
+    const one = read(bookOf({ Bars: "visible" }), null);
+    const other = read(bookOf({ Bars: "visible" }), null);
+    const { tonnage } = tonnageOf([one, other]).reckoned;
+    expect([tonnage.total, tonnage.rows]).toEqual([0.06316, 2]);
+  });
+});
