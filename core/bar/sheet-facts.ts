@@ -3,6 +3,7 @@ import type { Sheet } from "../schedule/sheet";
 import type { BarFacts } from "./bar-facts";
 import { FactsInHand } from "./facts-in-hand";
 import { MarkIndex } from "./mark-index";
+import { identityHabits } from "./row-identities";
 import { WordsOfBars } from "./said-words";
 import type { SheetHabits, SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
@@ -76,6 +77,7 @@ function sheetHabits(bars: readonly BarFacts[]): SheetHabits {
     massFactor: commonMassFactor(bars),
     offStepShare: offStepShare(bars),
     standardMeant: standardMeant(bars, bars[0]?.standard),
+    identities: identityHabits(bars),
   };
 }
 

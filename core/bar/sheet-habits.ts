@@ -1,6 +1,7 @@
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { FactsInHand } from "./facts-in-hand";
+import { type IdentityHabits, sameIdentities } from "./identity-habits";
 import type { WordsOfBars } from "./said-words";
 import type { StandardMeant } from "./standard-meant";
 
@@ -20,6 +21,8 @@ export interface SheetHabits {
   readonly offStepShare: number;
   /** another standard than the one in force, that the sizes and grades are of */
   readonly standardMeant: StandardMeant | null;
+  /** the products that most rows keep */
+  readonly identities: IdentityHabits;
 }
 
 /** The sheet as one of its rows sees it. */
@@ -40,7 +43,8 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
-    a.standardMeant?.id === b.standardMeant?.id
+    a.standardMeant?.id === b.standardMeant?.id &&
+    sameIdentities(a.identities, b.identities)
   );
 }
 

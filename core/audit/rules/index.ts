@@ -1,5 +1,6 @@
 // Generated from the files beside it: npm run generate.
 import type { Rule } from "../rule";
+import amountBlank from "./amount-blank";
 import angleNotOfCode from "./angle-not-of-code";
 import angleWithoutTrials from "./angle-without-trials";
 import anotherStandard from "./another-standard";
@@ -43,6 +44,7 @@ import lapInsideLength from "./lap-inside-length";
 import legShortForPin from "./leg-short-for-pin";
 import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
+import lengthOffHabit from "./length-off-habit";
 import lengthOffStep from "./length-off-step";
 import lengthsKeepAnotherStep from "./lengths-keep-another-step";
 import linkDimensionsInside from "./link-dimensions-inside";
@@ -61,6 +63,7 @@ import noBendingOrder from "./no-bending-order";
 import noFreeDimension from "./no-free-dimension";
 import notCheckedOnMachines from "./not-checked-on-machines";
 import numberAsText from "./number-as-text";
+import numbersDisagree from "./numbers-disagree";
 import outdatedWaiver from "./outdated-waiver";
 import outerFibreStrained from "./outer-fibre-strained";
 import pathUnread from "./path-unread";
@@ -68,6 +71,8 @@ import plainBarLapped from "./plain-bar-lapped";
 import plainBarWithoutHook from "./plain-bar-without-hook";
 import plainSizeUnusual from "./plain-size-unusual";
 import radiusSuppliedStraight from "./radius-supplied-straight";
+import readingFailed from "./reading-failed";
+import rowEnteredTwice from "./row-entered-twice";
 import sameBarInTwoLists from "./same-bar-in-two-lists";
 import settingsUnread from "./settings-unread";
 import shapeCodeUnpadded from "./shape-code-unpadded";
@@ -83,11 +88,13 @@ import starterUnprotected from "./starter-unprotected";
 import straightBetweenBendsShort from "./straight-between-bends-short";
 import struckBarInSum from "./struck-bar-in-sum";
 import sumLineDiffers from "./sum-line-differs";
+import summaryDiffers from "./summary-differs";
 import supersededRevision from "./superseded-revision";
 import swingBeyondGuard from "./swing-beyond-guard";
 import totalDiffers from "./total-differs";
 import totalLengthDiffers from "./total-length-differs";
 import trialDoubtful from "./trial-doubtful";
+import unitMassDiffers from "./unit-mass-differs";
 import unitSlipForeign from "./unit-slip-foreign";
 import unitSlipTen from "./unit-slip-ten";
 import unitSlipThousand from "./unit-slip-thousand";
@@ -124,6 +131,7 @@ export const RULES: readonly Rule[] = [
   lapBelowGiven,
   lengthBySiteDeduction,
   lengthsKeepAnotherStep,
+  lengthOffHabit,
   heavierThanLift,
   formerNotInRack,
   beyondPlate,
@@ -140,8 +148,10 @@ export const RULES: readonly Rule[] = [
   markMissing,
   markGap,
   sameBarInTwoLists,
+  rowEnteredTwice,
   massDiffers,
   massWithWaste,
+  unitMassDiffers,
   linkEqualsMember,
   linkOverCover,
   linkDimensionsInside,
@@ -152,6 +162,7 @@ export const RULES: readonly Rule[] = [
   factsNotHeld,
   numberAsText,
   formulasUncalculated,
+  readingFailed,
   supersededRevision,
   outdatedWaiver,
   settingsUnread,
@@ -198,6 +209,9 @@ export const RULES: readonly Rule[] = [
   countFromSpacing,
   varyingSetCount,
   totalLengthDiffers,
+  numbersDisagree,
+  amountBlank,
+  summaryDiffers,
   longerThanStock,
   widerThanTransport,
   radiusSuppliedStraight,

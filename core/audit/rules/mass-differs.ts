@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import type { LengthUnit } from "../../units/length-unit";
 import { poundsPerFoot } from "../../units/mass-unit";
 import { defineRule } from "../rule";
+import { isTogether } from "../several-products";
 
 /** Tables of unit mass differ by less than half of this. */
 const ALLOWED = 0.01;
@@ -45,7 +46,7 @@ export default defineRule({
     const expected = mass / massRatio;
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
-    if (followsTotalLength(facts, mass, factor)) return;
+    if (followsTotalLength(facts, mass, factor) || isTogether(facts)) return;
     report({
       messageId: "differs",
       at: "mass",

@@ -1,5 +1,6 @@
 import { isCountedTwice } from "../row-counts";
 import { defineRule } from "../rule";
+import { isTogether } from "../several-products";
 
 export default defineRule({
   code: "SUM101",
@@ -22,7 +23,7 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { members, each, total } = facts.row;
     if (members === null || each === null || total === null || total === members * each) return;
-    if (isCountedTwice(facts.row)) return;
+    if (isCountedTwice(facts.row) || isTogether(facts)) return;
     const product = members * each;
     report({
       messageId: "differs",

@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { defineRule } from "../rule";
+import { isTogether } from "../several-products";
 
 const ALLOWED = 0.002;
 /** Above it no number is the length of a row's bars. */
@@ -34,6 +35,8 @@ export default defineRule({
     // where most rows differ, the column means something else
     if (wrong.length * 2 > judged.length) return;
     for (const facts of wrong) {
+      // several products at once have one cause, which another rule names
+      if (isTogether(facts)) continue;
       const computed = productOf(facts) ?? 0;
       report({
         messageId: "differs",

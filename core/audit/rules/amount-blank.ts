@@ -1,0 +1,138 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { perMetreOf } from "../../bar/row-identities";
+import type { ColumnKind } from "../../schedule/bar-row";
+import { defineRule, type MessageValue } from "../rule";
+
+const COUNTS = ["total", "each", "members"] as const;
+/** share of the rows that must fill a column before a blank in it is a blank forgotten */
+const USUAL = 0.6;
+const MM_PER_METRE = 1000;
+
+export default defineRule({
+  code: "SUM110",
+  name: "amount-blank",
+  severity: "off-standard",
+  docs: {
+    summary: "The number of bars, the size or the length is blank, so that the row stands in no total.",
+    why: "A total that is silently short is the costliest slip: the steel is missed on site, when the member waits for it.",
+    failing: [
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 2000, length: 2000, members: 2, each: 10, total: 20 },
+          { size: "H16", shape: "00", A: 3000, length: 3000, members: 2, each: 10, total: 20 },
+          { size: "H16", shape: "00", A: 4000, length: 4000, members: null, each: null, total: null },
+        ],
+      },
+    ],
+    passing: [
+      {
+        rows: [
+          { size: "H16", shape: "00", A: 2000, length: 2000, members: 2, each: 10, total: 20 },
+          { size: "H16", shape: "00", A: 3000, length: 3000, members: 2, each: 10, total: null },
+        ],
+      },
+    ],
+  },
+  messages: {
+    blank: "{what} is blank: the row stands in no total",
+    follows: "{what} is blank: the row stands in no total; {value} would follow from {from}",
+    weighed: "{what} is blank: only the typed mass of the row is in the totals",
+    followsWeighed:
+      "{what} is blank: only the typed mass of the row is in the totals; {value} would follow from {from}",
+  },
+  fixes: { value: { label: "write {value}", safety: "needs-review" } },
+  checkSheet(sheet, _context, report) {
+    const { bars } = sheet;
+    const usual = usualFields(bars);
+    const open = bars.map((facts) => blankOf(facts, usual));
+    const missing = open.filter((field) => field !== null).length;
+    // where most rows lack it the column was not read: another rule says so
+    if (missing * 2 > bars.length) return;
+    bars.forEach((facts, index) => {
+      const field = open[index];
+      if (field === null || field === undefined) return;
+      const found = field === "size" ? null : followed(facts, field, perMetreOf(facts));
+      const what = field === "size" ? "the size" : field === "length" ? "the length" : "the number of bars";
+      const isWeighed = facts.row.mass !== null;
+      if (found === null) {
+        report({ messageId: isWeighed ? "weighed" : "blank", row: facts, at: field, values: { what } });
+        return;
+      }
+      const value: MessageValue = field === "length" ? { mm: found.value } : found.value;
+      report({
+        messageId: isWeighed ? "followsWeighed" : "follows",
+        row: facts,
+        at: field,
+        values: { what, value, from: found.from },
+        fix: { id: "value", edits: [{ at: field, to: found.value }] },
+      });
+    });
+  },
+});
+
+function usualFields(bars: readonly BarFacts[]): ReadonlySet<ColumnKind> {
+  const fields = [...COUNTS, "size", "length"] as const;
+  return new Set(
+    fields.filter((field) => {
+      const filled = bars.filter(({ row }) => row[field] !== null).length;
+      return filled >= bars.length * USUAL;
+    }),
+  );
+}
+
+/** The blank cell that keeps the row out of every total; null where there is none, or another rule tells of it. */
+function blankOf(facts: BarFacts, usual: ReadonlySet<ColumnKind>): ColumnKind | null {
+  const { row } = facts;
+  if (row.superseded === true || row.struckThrough || row.varying) return null;
+  if (facts.count === null) {
+    const field = COUNTS.find((one) => usual.has(one) && row[one] === null && isBlank(facts, one));
+    if (field !== undefined && !hasUnreadCount(facts)) return field;
+  }
+  if (row.size === null && usual.has("size") && isBlank(facts, "size")) return "size";
+  const isOpen = row.length === null && facts.cut === null && usual.has("length");
+  return isOpen && isBlank(facts, "length") ? "length" : null;
+}
+
+/** Nothing stands in the cell: what cannot be read is told apart. */
+function isBlank(facts: BarFacts, field: ColumnKind): boolean {
+  const typed = facts.typed(field);
+  return typed === null || (typeof typed === "string" && typed.trim() === "");
+}
+
+function hasUnreadCount({ row }: BarFacts): boolean {
+  return row.problems?.some(({ field }) => (COUNTS as readonly ColumnKind[]).includes(field)) ?? false;
+}
+
+/** What two neighbours of the blank cell give. */
+function followed(
+  { row, count }: BarFacts,
+  field: ColumnKind,
+  perMetre: number | null,
+): { value: number; from: string } | null {
+  const { length, totalLength = null, mass } = row;
+  if (field === "length") {
+    if (totalLength !== null && count !== null && count > 0)
+      return { value: totalLength / count, from: "the total length" };
+    return null;
+  }
+  if (length === null || length <= 0) return null;
+  const ofOne = field === "each" && row.members !== null ? row.members : 1;
+  if (
+    field === "members" ||
+    (field === "total" && row.members !== null && row.each === null && row.members > 1)
+  )
+    return null;
+  const byLength = totalLength === null ? null : totalLength / length / ofOne;
+  if (byLength !== null && isNearWhole(byLength))
+    return { value: Math.round(byLength), from: "the total length" };
+  const byMass =
+    mass === null || perMetre === null ? null : mass / ((length / MM_PER_METRE) * perMetre) / ofOne;
+  return byMass !== null && isNearWhole(byMass) ? { value: Math.round(byMass), from: "the mass" } : null;
+}
+
+function isNearWhole(value: number): boolean {
+  return value >= 1 && Math.abs(value - Math.round(value)) <= NEAR_WHOLE * value;
+}
+
+/** masses of a size differ by about 1 % from table to table */
+const NEAR_WHOLE = 0.012;

@@ -1,0 +1,48 @@
+import { type LengthHabit, offLengthHabit } from "../../bar/length-habits";
+import { defineRule } from "../rule";
+
+const bar = (A: number, B: number, length: number) => ({ size: "16", shape: "21", A, B, C: 300, length });
+// 300 + 1000 + 300 less 2.5 diameters of 16 mm
+const BARS = [bar(300, 1000, 1560), bar(300, 1500, 2060), bar(400, 2000, 2660), bar(500, 900, 1660)];
+
+export default defineRule({
+  code: "LEN108",
+  name: "length-off-habit",
+  severity: "doubtful",
+  docs: {
+    summary:
+      "A length does not follow from its legs as the other bars of the same shape on the sheet have it.",
+    why: "Where the standard holds no such shape the sheet's own habit is the measure: a missing leg, a lost nought or a short hook shows as a length that the others would not give.",
+    failing: [{ standard: "EC2:2004", rows: [...BARS, bar(300, 1200, 2760)] }],
+    passing: [{ standard: "EC2:2004", rows: BARS }],
+  },
+  messages: {
+    differs:
+      "length {length} is not the {expected} that {legs} make, as in {kept} of {tested} bars of this shape",
+  },
+  checkSheet(sheet, _context, report) {
+    for (const { facts, habit, expected } of offLengthHabit(sheet)) {
+      report({
+        messageId: "differs",
+        outcome: "unsure",
+        row: facts,
+        at: "length",
+        values: {
+          length: { mm: facts.row.length ?? 0 },
+          expected: { mm: expected },
+          legs: inWords(habit),
+          kept: habit.kept,
+          tested: habit.tested,
+        },
+      });
+    }
+  },
+});
+
+const LETTERS = "ABCDEFGHJK";
+
+function inWords({ times, less }: LengthHabit): string {
+  const legs = times.map((many, place) => `${many === 1 ? "" : many}${LETTERS[place] ?? ""}`).join(" + ");
+  if (less === 0) return legs;
+  return less > 0 ? `${legs} - ${less} d` : `${legs} + ${-less} d`;
+}

@@ -1,0 +1,101 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import type { RowIdentity } from "../../bar/identity-habits";
+import { type AmountField, type BrokenRow, brokenBy } from "../../bar/row-identities";
+import { isCountedTwice } from "../row-counts";
+import { defineRule, type MessageValue } from "../rule";
+import { isTogether } from "../several-products";
+
+const WORDS: Readonly<Record<AmountField, string>> = {
+  members: "members",
+  each: "bars in each",
+  total: "total",
+  length: "length",
+  totalLength: "total length",
+  mass: "mass",
+  size: "size",
+};
+const PRODUCTS: Readonly<Record<RowIdentity, string>> = {
+  members: "members x bars in each",
+  totalLength: "the total length",
+  mass: "the mass",
+  massOfTotal: "the mass by total length",
+};
+
+export default defineRule({
+  code: "SUM109",
+  name: "numbers-disagree",
+  severity: "off-standard",
+  docs: {
+    summary:
+      "A row breaks the products that most rows of the sheet keep, and one of its cells is the likely cause.",
+    why: "Members, bars, length, total length and mass follow from each other. Where several disagree, the cell that the others contradict is the one to look at; a wrong one is cut, bought or paid.",
+    failing: [
+      {
+        rows: [
+          { size: "H16", length: 2000, members: 2, each: 10, total: 20, totalLength: 40, mass: 63.2 },
+          { size: "H16", length: 3000, members: 2, each: 10, total: 20, totalLength: 60, mass: 94.8 },
+          { size: "H16", length: 4000, members: 2, each: 10, total: 20, totalLength: 80, mass: 126.4 },
+          { size: "H16", length: 5000, members: 2, each: 10, total: 20, totalLength: 100, mass: 158 },
+          { size: "H16", length: 4300, members: 2, each: 10, total: 20, totalLength: 68, mass: 107.4 },
+        ],
+      },
+    ],
+    passing: [
+      {
+        rows: [
+          { size: "H16", length: 2000, members: 2, each: 10, total: 20, totalLength: 40, mass: 63.2 },
+          { size: "H16", length: 3400, members: 2, each: 10, total: 20, totalLength: 68, mass: 107.4 },
+        ],
+      },
+    ],
+  },
+  messages: {
+    one: "{what} {typed} does not fit {others}; {expected} would",
+    alone: "{what} {typed} does not fit {others}",
+    several: "one of {fields} is wrong: they do not fit {others}",
+  },
+  fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
+  checkSheet(sheet, _context, report) {
+    for (const facts of sheet.bars) {
+      const broken = brokenBy(facts);
+      if (broken === null || !isTogether(facts, broken) || isToldByLength(facts, broken)) continue;
+      const [suspect] = broken.suspects;
+      if (suspect === undefined || isCountedTwice(facts.row)) continue;
+      const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
+      if (broken.suspects.length > 1) {
+        const fields = broken.suspects.map((field) => WORDS[field]).join(", ");
+        report({ messageId: "several", row: facts, at: suspect, values: { fields, others } });
+        continue;
+      }
+      const values = { what: WORDS[suspect], typed: typedValue(facts, suspect), others };
+      const { expected } = broken;
+      if (expected === null || suspect === "size") {
+        report({ messageId: "alone", row: facts, at: suspect, values });
+        continue;
+      }
+      report({
+        messageId: "one",
+        row: facts,
+        at: suspect,
+        values: { ...values, expected: measured(suspect, expected) },
+        fix: { id: "expected", edits: [{ at: suspect, to: expected }] },
+      });
+    }
+  },
+});
+
+/** The dimensions contradict the length already. */
+function isToldByLength(facts: BarFacts, { suspects }: BrokenRow): boolean {
+  const { kind } = facts.lengthJudgement;
+  return suspects[0] === "length" && (kind === "differs" || kind === "slip");
+}
+
+function typedValue({ row, sizeName }: BarFacts, field: AmountField): MessageValue {
+  if (field === "size") return sizeName;
+  return measured(field, row[field] ?? 0);
+}
+
+function measured(field: AmountField, value: number): MessageValue {
+  if (field === "length" || field === "totalLength") return { mm: value };
+  return field === "mass" ? { kg: value } : value;
+}

@@ -1,0 +1,51 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { TWICE } from "../../bar/identities.data";
+import { defineRule } from "../rule";
+import { firstDifference } from "../same-bar";
+
+const bar = (mark: string, length: number, total: number) => ({
+  ...{ mark, size: "H16", shape: "00", A: length, length, members: 1, each: total, total },
+});
+const LIST = Array.from({ length: 12 }, (_, index) => bar(String(index + 1), 1000 + 50 * index, 10 + index));
+
+export default defineRule({
+  code: "MARK105",
+  name: "row-entered-twice",
+  severity: "doubtful",
+  docs: {
+    summary: "A row of the list repeats another with the same mark, bar and number.",
+    why: "A row that was copied or read out twice is cut, bought and paid twice.",
+    failing: [{ rows: [...LIST, bar("4", 1150, 13)] }],
+    passing: [{ rows: [...LIST, bar("13", 1150, 13)] }],
+  },
+  messages: {
+    twice: "mark {mark} stands in row {first} too, the same bar and as many: is it entered twice?",
+  },
+  checkSheet(sheet, _context, report) {
+    const { mostRepeated, leastRows } = TWICE.value;
+    const marked = sheet.bars.filter(({ markKey }) => markKey !== null).length;
+    if (marked < leastRows) return;
+    const twice: { first: BarFacts; again: BarFacts }[] = [];
+    let repeated = 0;
+    for (const bars of sheet.repeatedMarks) {
+      const [first, ...others] = bars;
+      if (first === undefined) continue;
+      repeated += others.length;
+      for (const again of others) if (isSameRow(first, again)) twice.push({ first, again });
+    }
+    // where many marks come again they are meant to: a mark of each member, a mark of each pour
+    if (repeated > mostRepeated * marked) return;
+    for (const { first, again } of twice) {
+      const values = { mark: again.row.mark ?? "", first: String(sheet.sheet.top + first.row.row + 1) };
+      report({ messageId: "twice", outcome: "unsure", row: again, at: "mark", values });
+    }
+  },
+});
+
+function isSameRow(first: BarFacts, again: BarFacts): boolean {
+  const [one, other] = [first.row, again.row];
+  if (one.table !== other.table || one.revision !== other.revision || one.pour !== other.pour) return false;
+  if (one.struckThrough || other.struckThrough || one.superseded === true || other.superseded === true)
+    return false;
+  return first.count === again.count && first.count !== null && firstDifference(one, other) === null;
+}

@@ -1,0 +1,58 @@
+import rule from "../../../../core/audit/rules/amount-blank";
+import { ruleCases } from "../rule-cases";
+
+const bar = (
+  length: number,
+  each: number | null,
+  more: Readonly<Record<string, number | string | null>> = {},
+) => ({
+  ...{ size: "H16", shape: "00", A: length, length, members: 1, each, total: each, ...more },
+});
+
+ruleCases(rule, {
+  silent: [
+    { rows: [bar(2000, 10), bar(3000, 12)] },
+    // members and bars in each give it
+    { rows: [bar(2000, 10), bar(3000, 12, { total: null })] },
+    // no row has any: the column was not read, and that is another finding
+    { rows: [bar(2000, null), bar(3000, null)] },
+  ],
+  speaks: [
+    {
+      rows: [bar(2000, 10), bar(3000, 12), bar(4000, null)],
+      says: [{ cell: "F4", message: "the number of bars is blank: the row stands in no total" }],
+    },
+    {
+      // 48 m of 4 m bars
+      rows: [
+        bar(2000, 10, { totalLength: 20 }),
+        bar(3000, 12, { totalLength: 36 }),
+        bar(4000, null, { totalLength: 48 }),
+      ],
+      says: [
+        {
+          cell: "F4",
+          message:
+            "the number of bars is blank: the row stands in no total; 12 would follow from the total length",
+          after: { F4: 12 },
+        },
+      ],
+    },
+    {
+      // 75.84 kg of 4 m of H16 at 1.58 kg/m
+      rows: [bar(2000, 10, { mass: 31.6 }), bar(3000, 12, { mass: 56.88 }), bar(4000, null, { mass: 75.84 })],
+      says: [
+        {
+          cell: "F4",
+          message:
+            "the number of bars is blank: only the typed mass of the row is in the totals; 12 would follow from the mass",
+          after: { F4: 12 },
+        },
+      ],
+    },
+    {
+      rows: [bar(2000, 10), bar(3000, 12), bar(4000, 14, { size: null })],
+      says: [{ cell: "C4", message: "the size is blank: the row stands in no total" }],
+    },
+  ],
+});

@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import rule from "../../../../core/audit/rules/summary-differs";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { resolveStandard } from "../../../../core/standards/index";
+import type { Standard } from "../../../../core/standards/port";
+import { ruleCases } from "../rule-cases";
+
+ruleCases(rule, {
+  silent: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 }] }],
+  speaks: [],
+});
+
+const HEADER = [
+  "Bar mark",
+  "Type and size",
+  "Total no.",
+  "Length of each bar mm",
+  "Shape code",
+  "A",
+  "Mass kg",
+];
+/** kg by hand: 10 x 2 x 0.888, 10 x 3 x 0.888, 20 x 2 x 1.58, 10 x 4 x 2.47 */
+const BARS: readonly (readonly Cell[])[] = [
+  ["1", "H12", 10, 2000, "00", 2000, 17.76],
+  ["2", "H12", 10, 3000, "00", 3000, 26.64],
+  ["3", "H16", 20, 2000, "00", 2000, 63.2],
+  ["4", "H20", 10, 4000, "00", 4000, 98.8],
+];
+
+function said(summary: readonly (readonly Cell[])[]): string[] {
+  const rows: Cell[][] = [[...HEADER], ...BARS.map((row) => [...row]), [], ...summary.map((row) => [...row])];
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const report = runAudit({ sheets: [sheetFromRows("Schedule", rows)], standard, rules: [rule] });
+  return report.findings.map(({ cell, message }) => `${cell}: ${message}`);
+}
+
+describe("a summary by size", () => {
+  it("should be silent where each size has the masses of its bars, in kg or in t", () => {
+    const sizes = [null, "Size", "12", "16", "20"];
+    expect(said([sizes, [null, "Mass kg", 44.4, 63.2, 98.8]])).toEqual([]);
+    expect(said([sizes, [null, "Mass t", 0.0444, 0.0632, 0.0988]])).toEqual([]);
+  });
+
+  it("should name the size whose mass is not that of its bars", () => {
+    // the second H12 row was left out
+    expect(
+      said([
+        [null, "Size", "12", "16", "20"],
+        [null, "Mass kg", 17.76, 63.2, 98.8],
+      ]),
+    ).toEqual(["C8: the mass of 12 is given as 17.76, but the bars of the list make 44.4"]);
+  });
+
+  it("should say nothing of a line that agrees with the list nowhere", () => {
+    expect(
+      said([
+        [null, "Size", "12", "16", "20"],
+        [null, "Price", 900, 850, 800],
+      ]),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,26 @@
+import rule from "../../../../core/audit/rules/unit-mass-differs";
+import { ruleCases } from "../rule-cases";
+
+const bar = (size: string, unitMass: number) => ({
+  ...{ size, shape: "00", A: 1000, length: 1000, members: 1, each: 10, total: 10, unitMass },
+});
+
+// kg/m as BS 4449 prints them: 0.888 for 12, 1.58 for 16
+ruleCases(rule, {
+  silent: [
+    { rows: [bar("H16", 1.58), bar("H16", 1.579), bar("H12", 0.888)] },
+    // two rows are no habit of a size
+    { rows: [bar("H16", 1.58), bar("H16", 0.888)] },
+  ],
+  speaks: [
+    {
+      rows: [bar("H16", 1.58), bar("H16", 1.58), bar("H16", 1.58), bar("H12", 0.888), bar("H16", 0.888)],
+      says: [{ cell: "N6", message: "mass per metre 0.888 is not the 1.58 of the other H16 rows" }],
+    },
+    {
+      // every row of a size: told once
+      rows: [bar("H16", 0.888), bar("H16", 0.888), bar("H16", 0.888), bar("H12", 0.888)],
+      says: [{ cell: "N2", message: "mass per metre 0.888 of size H16 is that of 12" }],
+    },
+  ],
+});
