@@ -7,6 +7,8 @@ export interface IdentityHabits {
   readonly shares: ReadonlyMap<RowIdentity, { readonly kept: number; readonly tested: number }>;
   /** kept by so many rows that a row which breaks it is at fault */
   readonly speaking: ReadonlySet<RowIdentity>;
+  /** places among the sheet's bars of those that break any product, speaking or not */
+  readonly breaking: readonly number[];
   /** kg/m that the sheet uses for a diameter, where several of its rows agree */
   readonly perMetre: ReadonlyMap<number, number>;
 }

@@ -38,9 +38,10 @@ export function offLengthHabit(sheet: SheetFacts): OffHabit[] {
 
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
 function groupOf(facts: BarFacts): string | null {
+  if (facts.definition !== null || facts.isPath) return null;
   const { row, diameter } = facts;
   if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
-  if (facts.definition !== null || facts.isPath || legsOf(facts).length === 0) return null;
+  if (legsOf(facts).length === 0) return null;
   const filled = row.dims.map((dim) => (dim === null ? "-" : "x")).join("");
   return row.shape === null ? `legs ${filled}` : `shape ${row.shape}`;
 }

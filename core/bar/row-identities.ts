@@ -22,21 +22,25 @@ const DECIMALS = 1000;
 /** Which products most of the rows keep, whichever they are. */
 export function identityHabits(bars: readonly BarFacts[]): IdentityHabits {
   const perMetre = ownMasses(bars);
-  const shares = new Map<RowIdentity, { kept: number; tested: number }>();
-  const speaking = new Set<RowIdentity>();
-  const { share, rows } = IDENTITIES.value;
-  for (const name of NAMES) {
-    let [kept, tested] = [0, 0];
-    for (const facts of bars) {
+  const shares = new Map(NAMES.map((name) => [name, { kept: 0, tested: 0 }]));
+  const breaking: number[] = [];
+  bars.forEach((facts, place) => {
+    let isBroken = false;
+    for (const [name, share] of shares) {
       const holds = isKept(name, facts, perMetre);
       if (holds === null) continue;
-      tested += 1;
-      if (holds) kept += 1;
+      share.tested += 1;
+      if (holds) share.kept += 1;
+      else isBroken = true;
     }
-    shares.set(name, { kept, tested });
-    if (kept >= rows && kept >= share * tested) speaking.add(name);
-  }
-  return { shares, speaking, perMetre };
+    if (isBroken) breaking.push(place);
+  });
+  const { share: least, rows } = IDENTITIES.value;
+  const speaking = NAMES.filter((name) => {
+    const { kept = 0, tested = 0 } = shares.get(name) ?? {};
+    return kept >= rows && kept >= least * tested;
+  });
+  return { shares, speaking: new Set(speaking), breaking, perMetre };
 }
 
 /** What the row breaks of the products that most rows of its sheet keep; null where it keeps them all. */

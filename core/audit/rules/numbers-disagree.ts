@@ -56,9 +56,16 @@ export default defineRule({
   },
   fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    for (const facts of sheet.bars) {
-      const broken = brokenBy(facts);
-      if (broken === null || !isTogether(facts, broken) || isToldByLength(facts, broken)) continue;
+    for (const place of sheet.habits.identities.breaking) {
+      const facts = sheet.bars[place];
+      const broken = facts === undefined ? null : brokenBy(facts);
+      if (
+        facts === undefined ||
+        broken === null ||
+        !isTogether(facts, broken) ||
+        isToldByLength(facts, broken)
+      )
+        continue;
       const [suspect] = broken.suspects;
       if (suspect === undefined || isCountedTwice(facts.row)) continue;
       const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
