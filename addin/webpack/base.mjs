@@ -1,11 +1,12 @@
 import { fileURLToPath } from "node:url";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import { Notices } from "./notices.mjs";
+import { inAddin } from "./paths.mjs";
 
-const addin = fileURLToPath(new URL("..", import.meta.url));
+export { inAddin };
+
+const addin = inAddin("");
 const root = fileURLToPath(new URL("../..", import.meta.url));
-
-/** Path within the folder addin. */
-export const inAddin = (path) => `${addin}${path}`;
 
 /**
  * What every page's build has in common: TypeScript by esbuild, styles in files of their own (a strict
@@ -30,7 +31,7 @@ export function baseConfig({ name, mode }) {
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
-    plugins: [new MiniCssExtractPlugin()],
+    plugins: [new MiniCssExtractPlugin(), new Notices()],
     performance: { hints: false },
     cache: {
       type: "filesystem",

@@ -1,6 +1,7 @@
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import { baseConfig, inAddin } from "./base.mjs";
+import { WebApp } from "./web-app.mjs";
 
 /**
  * The page for people without Excel. The grid sets styles on its elements, so this page alone allows
@@ -34,6 +35,8 @@ export function workbenchConfig({ mode }) {
         template: inAddin("workbench/index.html"),
         templateParameters: { policy: POLICY },
       }),
+      // in development a kept file would hide its change
+      ...(mode === "production" ? [new WebApp()] : []),
     ],
     devServer: {
       host: "localhost",

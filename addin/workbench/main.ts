@@ -13,6 +13,7 @@ import { createGrid } from "./grid/create-grid";
 import { createFlagOverlay } from "./grid/flag-overlay";
 import { GridWorkbook } from "./grid/grid-workbook";
 import { watchHands } from "./grid/watch-hands";
+import { keepOffline } from "./keep-offline";
 import { watchPageKeys } from "./page-keys";
 import { saveAs } from "./save-as";
 import { Session } from "./session";
@@ -64,6 +65,7 @@ if (drawer !== null) {
   keepWork(session, drawer);
   await offerWork(drawer);
 }
+keepOffline();
 
 function showName(): void {
   part("file-name").textContent = session.name;

@@ -1,5 +1,5 @@
 import { readFile } from "node:fs/promises";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 
 /** The workbench in a browser, with what the tests ask of it. */
 export interface WorkbenchPage {
@@ -25,11 +25,14 @@ export interface WorkbenchPage {
 }
 
 export async function openWorkbench(
-  browser: Browser,
+  browser: Browser | BrowserContext,
   pages: string,
   options: Parameters<Browser["newPage"]>[0] = {},
 ): Promise<WorkbenchPage> {
-  const page = await browser.newPage({ viewport: { width: 1400, height: 900 }, ...options });
+  const page =
+    "newContext" in browser
+      ? await browser.newPage({ viewport: { width: 1400, height: 900 }, ...options })
+      : await browser.newPage();
   const strangers: string[] = [];
   const troubles: string[] = [];
   page.on("request", (request) => {

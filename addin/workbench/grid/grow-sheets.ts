@@ -50,11 +50,10 @@ export function growSheets(grid: Grid): void {
     }
     // a result that found no room is calculated again
     if (hasGrown) {
-      void commands.executeCommand(
-        SetTriggerFormulaCalculationStartMutation.id,
-        { commands: [], forceCalculation: true },
-        { onlyLocal: true },
-      );
+      void commands.executeCommand(SetTriggerFormulaCalculationStartMutation.id, {
+        commands: [],
+        forceCalculation: true,
+      });
     }
   });
 }

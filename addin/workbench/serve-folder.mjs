@@ -1,0 +1,50 @@
+import { createReadStream, statSync } from "node:fs";
+import { createServer } from "node:http";
+import { extname, join, normalize, sep } from "node:path";
+
+const TYPES = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json",
+  ".map": "application/json",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".xml": "text/xml",
+  ".txt": "text/plain; charset=utf-8",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** A folder's files over HTTP on a port of this machine alone; 0 is any free port. */
+export async function serveFolder(folder, port) {
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    const file = join(folder, normalize(path.endsWith("/") ? `${path}index.html` : path));
+    const found = file.startsWith(folder + sep) ? statSync(file, { throwIfNoEntry: false }) : undefined;
+    if (!found?.isFile()) {
+      response.writeHead(404).end();
+      return;
+    }
+    const mark = `"${found.size}-${Math.round(found.mtimeMs)}"`;
+    const kind = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
+    const headers = { ...kind, etag: mark, "cache-control": "no-cache" };
+    if (request.headers["if-none-match"] === mark) response.writeHead(304, headers).end();
+    else {
+      response.writeHead(200, { ...headers, "content-length": found.size });
+      createReadStream(file).pipe(response);
+    }
+  });
+  await new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, "localhost", resolve);
+  });
+  return {
+    url: `http://localhost:${server.address().port}/`,
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      }),
+  };
+}
