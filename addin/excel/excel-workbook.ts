@@ -6,7 +6,7 @@ import { recalculate } from "./recalculate";
 import { runBatch } from "./run-batch";
 import { Settings } from "./settings";
 import { onChange, onSelection, onSheets } from "./sheet-events";
-import { writeCells } from "./write-cells";
+import { formulaCells, writeCells } from "./write-cells";
 
 /** The workbook that Excel has open, behind the pane's port. Office.js must be ready. */
 export function excelWorkbook(): WorkbookPort {
@@ -18,6 +18,7 @@ export function excelWorkbook(): WorkbookPort {
     showFlags,
     clearFlags,
     hasFlags,
+    formulaCells,
     writeCells,
     addSheet,
     goTo,

@@ -55,6 +55,23 @@ export async function writeCells(name: string, edits: readonly CellEdit[]): Prom
   return () => takeBack(progress.sheet, runs, progress.before, false);
 }
 
+/** Those of the cells that hold a formula: one request. */
+export async function formulaCells(name: string, cells: readonly string[]): Promise<ReadonlySet<string>> {
+  const runs = runsOf(cells.map((cell) => placed({ cell, to: "" })));
+  return runBatch(
+    async (context) => {
+      const sheet = context.workbook.worksheets.getItem(name);
+      const ranges = runs.map((run) => rangeOf(sheet, run).load("formulas"));
+      await context.sync();
+      const found = runs.flatMap(({ edits }, index) =>
+        edits.filter((_, row) => String(ranges[index]?.formulas[row]?.[0]).startsWith("=")),
+      );
+      return new Set(found.map(({ row, column }) => cellAddress(row, column)));
+    },
+    { sheet: name },
+  );
+}
+
 interface WriteProgress {
   /** its id, which stays when the sheet is renamed */
   sheet: string;

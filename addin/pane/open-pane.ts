@@ -38,7 +38,9 @@ async function addPours(
 ): Promise<void> {
   try {
     const { openPours } = await import(/* webpackChunkName: "later-pours" */ "./panels/pours/open-pours");
-    openPours(element, model, workbook, engine, host);
+    const pours = openPours(element, model, workbook, engine, host);
+    const { openBench } = await import(/* webpackChunkName: "later-bench" */ "./panels/bench/open-bench");
+    openBench(element, model, workbook, engine, pours);
   } catch {
     model.report(
       new Error("tonnage, tickets and revisions could not be loaded: close the pane and open it again"),

@@ -35,7 +35,7 @@ export function taskpaneConfig({ mode, env }) {
         {
           test: /core[\\/]audit[\\/]rules[\\/][\w-]+\.ts$/,
           enforce: "pre",
-          loader: inAddin("webpack/without-rule-docs.mjs"),
+          loader: inAddin("webpack/without-rule-examples.mjs"),
         },
       ],
     },

@@ -100,6 +100,8 @@ export interface WorkbookPort {
   /** Restores the user's own formats, also after save, close and reopen. */
   clearFlags(sheet: string): Promise<void>;
   hasFlags(sheet: string): Promise<boolean>;
+  /** Those of the cells that hold a formula. */
+  formulaCells(sheet: string, cells: readonly string[]): Promise<ReadonlySet<string>>;
   /** Writes values, never coercing texts. Gives the way back; raises `PartlyWritten` where it ends half way. */
   writeCells(sheet: string, edits: readonly CellEdit[]): Promise<UndoStep>;
   /**

@@ -95,7 +95,8 @@ interface Header {
   readonly formerUnit: "mm" | "in" | null;
 }
 
-function findHeader(cells: readonly (readonly TrialCell[])[]): Header | null {
+/** The header row of a trial log, by its words; null where the block has none. */
+export function findHeader(cells: readonly (readonly TrialCell[])[]): Header | null {
   for (let row = 0; row < cells.length; row += 1) {
     const columns = new Map<TrialColumn, number>();
     let formerUnit: Header["formerUnit"] = null;

@@ -32,6 +32,8 @@ export interface FindingView extends Finding {
   readonly rule: string;
   /** the bar's; null where the finding is about no one bar */
   readonly member: string | null;
+  readonly pour: string | null;
+  readonly mark: string | null;
   /** under which the workbook keeps a waiver of it; null for a sheet-wide finding */
   readonly waiverKey: string | null;
   /** what stands in the fix's cells now, in its order */
@@ -102,6 +104,8 @@ export interface AuditView {
   readonly noHeader: string | null;
   /** Rows to colour: the sheet's, from 0. */
   readonly flags: readonly RowFlagView[];
+  /** by code, what the rules that found something ask and why */
+  readonly rules: Readonly<Record<string, { readonly summary: string; readonly why: string }>>;
   /** names of the other sheets that were read with it */
   readonly otherSheets: readonly string[];
   /** kg of the bars whose mass could be worked out, as the totals count them: none struck through or superseded */

@@ -1,7 +1,10 @@
+import type { DecisionAhead } from "../../../core/audit/what-it-would-hide";
 import type { Sheet } from "../../../core/schedule/sheet";
-import type { SheetContent } from "../../workbook/workbook-port";
+import type { CellEdit, SheetContent } from "../../workbook/workbook-port";
 import type { AuditView, BarView } from "./audit-view";
+import type { MarkView, MissingFact, ShopEdits, TicketView, TrialEntry } from "./bench-view";
 import type { ComparisonView } from "./comparison-view";
+import type { FollowView } from "./follow-view";
 import type { OtherSheets } from "./other-sheets";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";
@@ -25,7 +28,7 @@ export interface EditedSheet {
   readonly lastRow: number;
 }
 
-export type PageKind = "tickets" | "cut list" | "labels";
+export type PageKind = "tickets" | "cut list" | "labels" | "findings" | "questions" | "wall chart";
 
 /** Names of the pours that a page is of, as the totals name them; null for all. */
 export type Pours = readonly string[] | null;
@@ -43,9 +46,21 @@ export interface Engine {
   recheck(edited: EditedSheet): Promise<AuditView>;
   /** The bar of a row, the sheet's from 0, as its last check read it; null where the row is no bar. */
   bar(sheet: string, row: number): Promise<BarView | null>;
+  /** What a decision would keep from being told, in words. */
+  ahead(sheet: string, decision: DecisionAhead): Promise<string>;
+  /** What else must change where some cells are, tried on a copy. */
+  follows(sheet: string, edits: readonly CellEdit[]): Promise<FollowView>;
   totals(sheet: string): Promise<TotalsView>;
   /** the findings sheet, with the tonnes and their chart */
   findings(sheet: string): Promise<SheetContent>;
+  /** the bars that are to be made */
+  marks(sheet: string): Promise<readonly MarkView[]>;
+  /** the ticket of a row, the sheet's own from 1; null where it is no bar to be made */
+  ticket(sheet: string, row: number): Promise<TicketView | null>;
+  /** the cells of the Shop sheet that a trial is written into */
+  trialEdits(sheet: string, trial: TrialEntry): Promise<ShopEdits>;
+  /** what nobody has written down of a machine */
+  missingFacts(sheet: string, machine: string): Promise<readonly MissingFact[]>;
   page(kind: PageKind, sheet: string, pours: Pours): Promise<PrintedPage>;
   compare(sheet: string, older: OlderRevision): Promise<ComparisonView>;
   /** What a page of the sheet would be made of now: another text where that is something else. */

@@ -1,10 +1,12 @@
 import { recheck, runAudit } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
 import type { AuditView } from "./audit-view";
+import { aheadWords } from "./decision-words";
 import type { Engine } from "./engine";
 import type { KeptCheck } from "./kept-check";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
+import { followView } from "./make-follow-view";
 import { sheetsToRead } from "./other-sheets";
 import { standardAsked } from "./standard-asked";
 
@@ -50,8 +52,14 @@ export function createLocalEngine(): Engine {
       if (last === undefined || reading === undefined) return null;
       return barView(last.sheet, reading, last.report.standard, row - last.sheet.top);
     },
+    ahead: async (sheet, decision) => aheadWords(known(sheet), decision),
+    follows: async (sheet, edits) => followView(known(sheet), edits),
     totals: async (sheet) => (await shopPages()).totalsView(known(sheet)),
     findings: async (sheet) => (await shopPages()).findingsContent(known(sheet)),
+    marks: async (sheet) => (await shopPages()).markViews(known(sheet)),
+    ticket: async (sheet, row) => (await shopPages()).ticketView(known(sheet), row),
+    trialEdits: async (sheet, trial) => (await shopPages()).trialEdits(known(sheet), trial),
+    missingFacts: async (sheet, machine) => (await shopPages()).missingFacts(known(sheet), machine),
     page: async (kind, sheet, pours) => (await shopPages()).makePage(kind, known(sheet), pours),
     compare: async (sheet, older) => (await shopPages()).compareWith(known(sheet), older),
     basis: async (sheet) => (await shopPages()).basisOf(known(sheet)),

@@ -1,17 +1,19 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
 import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
+import { RULES } from "../../../core/audit/rules/index";
 import { BarFacts, rowKey } from "../../../core/bar/bar-facts";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
-import { isCellError, type Sheet } from "../../../core/schedule/sheet";
+import type { Sheet } from "../../../core/schedule/sheet";
 import { unreadRows } from "../../../core/schedule/unread-rows";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
-import { columnLetters, parseAddress } from "../../workbook/cell-address";
-import type { AuditView, CellContent, ColumnView, FindingView, RowFlagView } from "./audit-view";
+import { columnLetters } from "../../workbook/cell-address";
+import type { AuditView, ColumnView, FindingView, RowFlagView } from "./audit-view";
+import { contentOf } from "./content-of";
 import type { KeptCheck } from "./kept-check";
 import { decisionsView } from "./make-decisions-view";
 
@@ -33,6 +35,7 @@ export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCh
     standard: { id: report.standard.id, title: report.standard.title },
     findings: findingViews(report, sheet),
     otherSheets,
+    rules: rulesOf(report),
     rows: report.rows,
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),
@@ -48,6 +51,15 @@ export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCh
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
   };
+}
+
+function rulesOf({ findings }: AuditReport): AuditView["rules"] {
+  const rules: Record<string, AuditView["rules"][string]> = {};
+  for (const code of new Set(findings.map((finding) => finding.code))) {
+    const docs = RULES.find((rule) => rule.code === code)?.docs;
+    if (docs !== undefined) rules[code] = { summary: docs.summary, why: docs.why };
+  }
+  return rules;
 }
 
 /** Keys stay the same while other findings come and go. */
@@ -67,6 +79,8 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
       source: finding.cite === null ? null : citationText(finding.cite),
       rule: finding.name.replaceAll("-", " "),
       member: bar?.row.member ?? null,
+      pour: bar?.row.pour ?? null,
+      mark: bar?.row.mark ?? null,
       waiverKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
       guess: guessOf(finding, reading),
       before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
@@ -92,12 +106,6 @@ function guessOf(
 ): string | null {
   if (code !== GUESSED || severity !== "doubtful") return null;
   return cell ?? reading?.guesses?.find(({ reason }) => reason === message)?.guess ?? null;
-}
-
-function contentOf(sheet: Sheet, address: string): CellContent {
-  const place = parseAddress(address);
-  const content = place === null ? null : sheet.cell(place.row - sheet.top, place.column - sheet.left);
-  return isCellError(content) ? content.error : content;
 }
 
 /** The worst finding of each row of the used range, from 0. */

@@ -54,6 +54,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       stock: cutLengthWords(length, standard.unit) + (standard.unit === "mm" ? " mm" : ""),
       bars: String(bars),
       tonnes: kilograms === null ? "?" : (kilograms / KILOGRAMS_PER_TONNE).toFixed(3),
+      kilograms: kilograms === null ? "?" : String(Math.round(kilograms)),
       provenLeast,
     })),
     notes: [...planned.notes, ...notes],

@@ -6,11 +6,13 @@ import { makeBundles } from "../../../core/totals";
 import { bundleLabelsPage } from "../../print/bundle-labels";
 import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
+import { trialLogPage } from "../../print/trial-log-page";
 import { barsOfPours } from "./bars-of-pours";
 import { basisOf } from "./basis-of";
 import type { PageKind, Pours } from "./engine";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { makeCutList } from "./make-cut-list";
+import { makeFindingsPage } from "./make-findings-page";
 import type { PrintedPage } from "./printed-page";
 import { settingsNotes } from "./settings-notes";
 
@@ -47,6 +49,17 @@ type MadePage = Omit<PrintedPage, "fileName" | "sheet" | "basis">;
 const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
+  findings: ({ kept }) => ({ ...makeFindingsPage(kept, "findings"), notes: [], ...PLAIN }),
+  questions: ({ kept }) => ({ ...makeFindingsPage(kept, "questions"), notes: [], ...PLAIN }),
+  "wall chart": ({ kept, head }) => {
+    const workshop = new Workshop(kept.shop, kept.report.standard);
+    return {
+      title: "Compensated angles",
+      html: trialLogPage(workshop, workshop.logRow, head),
+      notes: [],
+      ...PLAIN,
+    };
+  },
   tickets(asked) {
     const { tickets, notes, head } = ticketsOf(asked);
     return { title: "Bending tickets", html: ticketPage(tickets, head), notes, ...PLAIN };

@@ -7,6 +7,7 @@ import {
   tonnageChart,
   tonnageNotes,
 } from "../../../core/totals";
+import { isRefusal } from "../../../core/units/refusal";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
 import { totalsContent } from "./totals-content";
@@ -23,7 +24,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const { standard } = kept.report;
   const reading = barsRead(kept);
   const reckoned = reckonTonnage([{ sheet, reading }], standard);
-  const tonnage = namedGroups(reckoned);
+  const tonnage = sizesInOrder(namedGroups(reckoned), standard);
   const table = tableOf(tonnage, reckoned.groupedBy);
   return {
     sheet: sheet.name,
@@ -46,6 +47,16 @@ export function totalsView(kept: KeptCheck): TotalsView {
       ...ownMasses(reading, reckoned),
     ],
   };
+}
+
+/** Sizes from thin to thick, those that the standard does not know last. */
+function sizesInOrder(tonnage: Tonnage, standard: KeptCheck["report"]["standard"]): Tonnage {
+  const diameter = (size: string): number => {
+    const reading = standard.readSize(size);
+    return isRefusal(reading) ? Infinity : reading.diameter;
+  };
+  const bySize = [...tonnage.bySize].sort(([a], [b]) => diameter(a) - diameter(b) || a.localeCompare(b));
+  return { ...tonnage, bySize: new Map(bySize) };
 }
 
 function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): string[][] {

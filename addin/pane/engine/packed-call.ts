@@ -10,7 +10,19 @@ import {
 } from "./packed-sheet";
 
 /** Calls whose arguments are plain data as they stand. */
-type PlainMethod = "bar" | "totals" | "findings" | "page" | "basis" | "forget";
+type PlainMethod =
+  | "bar"
+  | "ahead"
+  | "follows"
+  | "marks"
+  | "ticket"
+  | "trialEdits"
+  | "missingFacts"
+  | "totals"
+  | "findings"
+  | "page"
+  | "basis"
+  | "forget";
 
 /** A call of the engine as plain data, to be sent to a worker. */
 export type PackedCall =

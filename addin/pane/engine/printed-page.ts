@@ -7,6 +7,8 @@ export interface BoughtLine {
   readonly bars: string;
   /** "?" where the standard holds no such bar */
   readonly tonnes: string;
+  /** whole kg, as an order says them; "?" likewise */
+  readonly kilograms: string;
   readonly provenLeast: boolean;
 }
 

@@ -3,4 +3,6 @@ export { basisOf } from "./basis-of";
 export { compareWith } from "./compare-with";
 export { findingsContent } from "./make-findings-content";
 export { makePage } from "./make-page";
+export { markViews, ticketView } from "./make-ticket-view";
 export { totalsView } from "./make-totals-view";
+export { missingFacts, trialEdits } from "./shop-edits";

@@ -3,60 +3,97 @@ import type { FindingView } from "../engine/audit-view";
 
 /** How the user wants the list. */
 export interface Arrangement {
-  readonly group: "severity" | "rule" | "member";
-  readonly sort: "row" | "severity";
+  readonly group: "severity" | "row" | "member";
   /** code of the one rule to list; null lists all */
   readonly rule: string | null;
   /** the one member to list; null lists all */
   readonly member: string | null;
+  /** the one pour to list; null lists all */
+  readonly pour: string | null;
   /** to be found in a finding's place, words or remedy */
   readonly text: string;
 }
 
 export const AS_CHECKED: Arrangement = {
   group: "severity",
-  sort: "row",
   rule: null,
   member: null,
+  pour: null,
   text: "",
 };
 
-export interface FindingGroup {
-  /** stands for the group as long as the list is grouped so */
-  readonly key: string;
-  readonly severity: Severity | null;
-  readonly findings: readonly FindingView[];
-}
+/** A line of the list: a finding, or what stands for several. */
+export type ListLine =
+  | { readonly kind: "finding"; readonly key: string; readonly finding: FindingView }
+  /** one rule in many rows, which stands once until it is unfolded */
+  | {
+      readonly kind: "alike";
+      readonly key: string;
+      readonly findings: readonly FindingView[];
+      readonly isUnfolded: boolean;
+    }
+  | { readonly kind: "member"; readonly key: string; readonly name: string; readonly count: number };
 
-/** The findings that are to be shown, by group; the worst group first, members in the sheet's order. */
-export function arrangeFindings(
+/** Findings of one rule and severity that stand one by one, however the list is ordered. */
+const FEW = 3;
+
+/** The findings to list, in the order asked for. */
+export function listedFindings(
   findings: readonly FindingView[],
   shown: ReadonlySet<Severity>,
   arrangement: Arrangement,
-): readonly FindingGroup[] {
+): readonly FindingView[] {
   const words = arrangement.text.trim().toLowerCase();
-  const groups = new Map<string, FindingView[]>();
-  for (const finding of findings) {
-    if (!shown.has(finding.severity) || !isWanted(finding, arrangement, words)) continue;
-    const key = groupOf(finding, arrangement.group);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [finding]);
-    else group.push(finding);
-  }
+  const listed = findings.filter(
+    (finding) => shown.has(finding.severity) && isWanted(finding, arrangement, words),
+  );
   // sorting is stable, and the findings come in the order of their rows
-  if (arrangement.sort === "severity") for (const group of groups.values()) group.sort(bySeverity);
-  const all = [...groups].map(([key, group]) => ({
-    key,
-    severity: arrangement.group === "severity" ? (group[0]?.severity ?? null) : null,
-    findings: group,
-  }));
-  if (arrangement.group === "member" && arrangement.sort === "row") return all;
-  return all.sort((a, b) => worst(a) - worst(b));
+  if (arrangement.group === "severity") listed.sort((a, b) => rank(a) - rank(b));
+  return listed;
 }
 
-function isWanted(finding: FindingView, { rule, member }: Arrangement, words: string): boolean {
+/** The lines of the list: rules that speak in many rows stand once, members have headings. */
+export function listLines(
+  listed: readonly FindingView[],
+  { group }: Arrangement,
+  unfolded: ReadonlySet<string>,
+): readonly ListLine[] {
+  if (group === "severity") return linesByRule(listed, unfolded);
+  if (group === "row") return listed.map(lineOf);
+  const members = new Map<string, FindingView[]>();
+  for (const finding of listed) push(members, finding.member ?? "no one member", finding);
+  return [...members].flatMap(([name, group]) => [
+    { kind: "member", key: `member ${name}`, name, count: group.length } as const,
+    ...group.map(lineOf),
+  ]);
+}
+
+function linesByRule(listed: readonly FindingView[], unfolded: ReadonlySet<string>): ListLine[] {
+  const kinds = new Map<string, FindingView[]>();
+  for (const finding of listed) push(kinds, alikeKey(finding), finding);
+  return [...kinds].flatMap(([key, alike]): ListLine[] => {
+    if (alike.length <= FEW) return alike.map(lineOf);
+    const isUnfolded = unfolded.has(key);
+    return [{ kind: "alike", key, findings: alike, isUnfolded }, ...(isUnfolded ? alike.map(lineOf) : [])];
+  });
+}
+
+/** Findings that stand once in the list: of one rule, as sure and as severe. */
+export const alikeKey = ({ code, severity, outcome }: FindingView): string =>
+  `${code} ${severity} ${outcome}`;
+
+const lineOf = (finding: FindingView): ListLine => ({ kind: "finding", key: finding.key, finding });
+
+function push(groups: Map<string, FindingView[]>, key: string, finding: FindingView): void {
+  const group = groups.get(key);
+  if (group === undefined) groups.set(key, [finding]);
+  else group.push(finding);
+}
+
+function isWanted(finding: FindingView, { rule, member, pour }: Arrangement, words: string): boolean {
   if (rule !== null && finding.code !== rule) return false;
   if (member !== null && finding.member !== member) return false;
+  if (pour !== null && finding.pour !== pour) return false;
   if (words === "") return true;
   const place = finding.cell ?? (finding.row === null ? "" : `row ${finding.row}`);
   return [place, finding.member, finding.code, finding.rule, finding.message, finding.fix?.label]
@@ -65,12 +102,4 @@ function isWanted(finding: FindingView, { rule, member }: Arrangement, words: st
     .includes(words);
 }
 
-function groupOf(finding: FindingView, group: Arrangement["group"]): string {
-  if (group === "severity") return finding.severity;
-  if (group === "rule") return `${finding.code} ${finding.rule}`;
-  return finding.member ?? "no one member";
-}
-
 const rank = ({ severity }: FindingView): number => SEVERITIES.indexOf(severity);
-const bySeverity = (a: FindingView, b: FindingView): number => rank(a) - rank(b);
-const worst = ({ findings }: FindingGroup): number => Math.min(...findings.map(rank));

@@ -1,5 +1,6 @@
 import type { Severity } from "../../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
+import type { DecisionAhead } from "../../../core/audit/what-it-would-hide";
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { isShopSheet } from "../../../core/shop/is-shop-sheet";
 import { parseAddress } from "../../workbook/cell-address";
@@ -13,11 +14,12 @@ import {
 } from "../../workbook/workbook-port";
 import type { AuditView, FindingView } from "../engine/audit-view";
 import type { Engine } from "../engine/engine";
-import type { Arrangement } from "./arrange-findings";
+import { type Arrangement, alikeKey, listedFindings } from "./arrange-findings";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { Judge, type Judged } from "./judge";
 import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
 import { GivenUp, Patience } from "./patience";
+import { keepPlace, lastPlace, type Place } from "./place";
 import { type SettingsEdit, sheetRenamed } from "./settings-edits";
 import { sheetListChange } from "./sheet-list";
 
@@ -28,7 +30,7 @@ const SLOW = 3_000;
 
 /** What the pane does, without a page: its state, and the actions that change it. */
 export class PaneModel {
-  #state: PaneState = EMPTY_STATE;
+  #state: PaneState = { ...EMPTY_STATE, place: lastPlace() };
   /** every sheet of the workbook, hidden ones among them */
   #all: readonly SheetSummary[] = [];
   readonly #patience = new Patience();
@@ -36,6 +38,8 @@ export class PaneModel {
   #slow: ReturnType<typeof setTimeout> | undefined;
   /** the row whose bar was asked for last */
   #barWanted = { sheet: "", row: -1 };
+  /** pages and sheets of the findings; null until what makes them is loaded */
+  papers: Papers | null = null;
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -84,7 +88,8 @@ export class PaneModel {
   async workbookReplaced(): Promise<void> {
     await this.#judge.clear();
     this.#all = [];
-    this.#set({ ...EMPTY_STATE, shown: this.#state.shown });
+    const { shown, place } = this.#state;
+    this.#set({ ...EMPTY_STATE, shown, place });
     await this.#guard(() => this.#readWorkbook());
   }
 
@@ -174,7 +179,8 @@ export class PaneModel {
       view,
       bar: null,
       looked: null,
-      arrangement: { ...this.#state.arrangement, rule: null, member: null },
+      follows: null,
+      arrangement: { ...this.#state.arrangement, rule: null, member: null, pour: null },
       ...this.#staleness(sheet),
       fixes: [],
       isColoured,
@@ -256,17 +262,97 @@ export class PaneModel {
     });
   }
 
-  /** Opens the look at a fix that changes steel, or closes it; only what is looked at can be written. */
-  look(finding: FindingView | null): void {
-    this.#set({ looked: finding?.key ?? null });
+  askAboutFindings(name: string | null): void {
+    this.#set({ asksAboutFindings: name });
   }
 
-  /** Writes one fix, a safe one or the one that is looked at, and judges its rows again. */
+  choosePlace(place: Place): void {
+    keepPlace(place);
+    this.#set({ place });
+  }
+
+  /** The findings that the list shows, in its order. */
+  listed(): readonly FindingView[] {
+    const { view, shown, arrangement } = this.#state;
+    return view === null ? [] : listedFindings(view.findings, shown, arrangement);
+  }
+
+  /** Goes to the next finding of the list, or the one before. */
+  async step(by: 1 | -1): Promise<void> {
+    const listed = this.listed();
+    const now = listed.findIndex(({ key }) => key === this.#state.current);
+    const next = now < 0 ? (by > 0 ? 0 : listed.length - 1) : now + by;
+    const finding = listed[Math.max(0, Math.min(listed.length - 1, next))];
+    if (finding === undefined) return;
+    // also one that is about no cell
+    this.#set({ current: finding.key });
+    await this.goTo(finding);
+  }
+
+  /** Findings of the same rule with a fix of the same kind. */
+  alike(finding: FindingView): readonly FindingView[] {
+    const kind = isSafeFix(finding) ? isSafeFix : needsLook;
+    const findings = this.#state.view?.findings ?? [];
+    return findings.filter((each) => alikeKey(each) === alikeKey(finding) && kind(each));
+  }
+
+  /** Opens the look at fixes, or closes it where there are none; only what is looked at can be written. */
+  async look(findings: readonly FindingView[]): Promise<void> {
+    const keys = findings.map(({ key }) => key);
+    this.#set({ looked: keys.length === 0 ? null : keys, follows: null });
+    const [first] = findings;
+    if (first === undefined) return;
+    await this.#quietly(async () => {
+      const { patience, engine, workbook } = {
+        patience: this.#patience,
+        engine: this.engine,
+        workbook: this.workbook,
+      };
+      const follows = await patience.wait(engine.follows(first.sheet, editsOf(findings)));
+      const cells = follows.edits.map(({ cell }) => cell);
+      // a formula follows by itself
+      const formulas =
+        cells.length === 0 ? new Set() : await patience.wait(workbook.formulaCells(first.sheet, cells));
+      const edits = follows.edits.filter(({ cell }) => !formulas.has(cell));
+      if (this.#state.looked === null || this.#state.looked[0] !== keys[0]) return;
+      this.#set({ follows: { ...follows, edits } });
+    });
+  }
+
+  lookedAt(): readonly FindingView[] {
+    const looked = new Set(this.#state.looked ?? []);
+    return this.#state.view?.findings.filter(({ key }) => looked.has(key)) ?? [];
+  }
+
+  /** Writes the fixes that are looked at, with what follows from them where the user agreed to that. */
+  async writeLooked(isAlong: boolean): Promise<void> {
+    const findings = this.lookedAt().filter((finding) => needsLook(finding) || isSafeFix(finding));
+    const [first] = findings;
+    if (first === undefined) return;
+    const label =
+      findings.length === 1 ? (first.fix?.label ?? "") : `${first.rule} in ${findings.length} rows`;
+    await this.#write(findings, label, isAlong ? (this.#state.follows?.edits ?? []) : []);
+    await this.look([]);
+  }
+
+  /** Writes one safe fix and judges its rows again. */
   async applyFix(finding: FindingView): Promise<void> {
-    const isLooked = needsLook(finding) && this.#state.looked === finding.key;
-    if (!isLooked && !isSafeFix(finding)) return;
+    if (!isSafeFix(finding)) return;
     await this.#write([finding], finding.fix?.label ?? "");
-    this.look(null);
+  }
+
+  /** Finds out what a decision would keep from being told, before it is taken. */
+  async lookAhead(decision: Decision): Promise<void> {
+    const { sheet } = this.#state;
+    if (sheet === null) return;
+    const about = aboutOf(decision);
+    this.#set({ ahead: null });
+    await this.#quietly(async () => {
+      const asked =
+        decision.kind === "waiver" ? { ...decision, finding: placeOfFinding(decision.finding) } : decision;
+      const words = await this.#patience.wait(this.engine.ahead(sheet, asked));
+      this.#set({ ahead: { about, words } });
+    });
   }
 
   /** Writes every safe fix of a rule in one step and judges the rows again. */
@@ -297,7 +383,11 @@ export class PaneModel {
     });
   }
 
-  async #write(wanted: readonly FindingView[], label: string): Promise<void> {
+  async #write(
+    wanted: readonly FindingView[],
+    label: string,
+    along: readonly CellEdit[] = [],
+  ): Promise<void> {
     const sheet = wanted[0]?.sheet;
     if (sheet === undefined) return;
     await this.#guard(async () => {
@@ -306,7 +396,7 @@ export class PaneModel {
       if (findings.length === 0) {
         throw new Error("the sheet has changed since this was found, so nothing was written: check again");
       }
-      const edits = editsOf(findings);
+      const edits = [...editsOf(findings), ...along.map(({ cell, to }) => ({ cell, to }))];
       const cells = cellList(edits);
       this.#work(`Writing ${cells}`);
       // kept also where it is written after nobody waits for it any longer
@@ -495,6 +585,24 @@ export class PaneModel {
 function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
+
+/** Makes pages and sheets of what was found. */
+export interface Papers {
+  print(kind: "findings" | "questions"): Promise<void>;
+  writeFindings(answer?: "replace" | "number"): Promise<void>;
+}
+
+/** A decision that is about to be taken. */
+export type Decision =
+  | Exclude<DecisionAhead, { kind: "waiver" }>
+  | { readonly kind: "waiver"; readonly finding: FindingView };
+
+function aboutOf(decision: Decision): string {
+  if (decision.kind === "waiver") return decision.finding.key;
+  return decision.kind === "limit" ? `limit ${decision.limit}` : `off ${decision.code}`;
+}
+
+const placeOfFinding = ({ code, sheet, row }: FindingView) => ({ code, sheet, row });
 
 /** True where each of the cells holds what was written. */
 function standsIn(copy: Sheet, edits: readonly CellEdit[]): boolean {

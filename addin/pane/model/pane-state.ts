@@ -1,7 +1,9 @@
 import { SEVERITIES, type Severity } from "../../../core/audit/finding";
 import type { CellEdit, SheetSummary, UndoStep } from "../../workbook/workbook-port";
 import type { AuditView, BarView } from "../engine/audit-view";
+import type { FollowView } from "../engine/follow-view";
 import { type Arrangement, AS_CHECKED } from "./arrange-findings";
+import type { Place } from "./place";
 
 /** Work that lasts: what is being done, and how much of it; null where that is not known. */
 export interface Work {
@@ -51,8 +53,15 @@ export interface PaneState {
   readonly bar: BarView | null;
   /** the finding last jumped to, by key */
   readonly current: string | null;
-  /** the finding whose steel-changing fix is looked at, by key */
-  readonly looked: string | null;
+  /** the findings whose fix is looked at, by key; null where none is */
+  readonly looked: readonly string[] | null;
+  /** what follows from the fixes that are looked at; null until it is known */
+  readonly follows: FollowView | null;
+  /** what the decision that is being taken would keep from being told, and which decision it is */
+  readonly ahead: { readonly about: string; readonly words: string } | null;
+  /** A findings sheet of ours that somebody has written on stands in the workbook. */
+  readonly asksAboutFindings: string | null;
+  readonly place: Place;
 }
 
 export const EMPTY_STATE: PaneState = {
@@ -74,4 +83,8 @@ export const EMPTY_STATE: PaneState = {
   bar: null,
   current: null,
   looked: null,
+  follows: null,
+  ahead: null,
+  asksAboutFindings: null,
+  place: "check",
 };

@@ -6,6 +6,7 @@ import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workb
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../../workbook/workbook-port";
 import type { Engine, PageKind } from "../engine/engine";
+import type { PrintedPage } from "../engine/printed-page";
 import type { RemnantView } from "../engine/remnant-view";
 import { TOTALS_MARK } from "../engine/totals-mark";
 import type { PageHost } from "../page-host";
@@ -31,6 +32,10 @@ export class PoursModel {
     private readonly engine: Engine,
     readonly host: PageHost,
   ) {
+    pane.papers = {
+      print: (kind) => this.printNow(kind),
+      writeFindings: (answer) => this.writeFindings(answer ?? null),
+    };
     pane.subscribe(() => this.#follow());
     this.#follow();
   }
@@ -44,12 +49,6 @@ export class PoursModel {
     return () => this.#listeners.delete(listener);
   }
 
-  /** Totals follow what is checked, as long as somebody sees them. */
-  async show(isInSight: boolean): Promise<void> {
-    this.#isInSight = isInSight;
-    if (isInSight && this.#state.totals === null) await this.addUp();
-  }
-
   /** Adds up the tonnes of the schedule by pour and size. */
   async addUp(): Promise<void> {
     if (this.#state.sheet === null) return;
@@ -57,7 +56,7 @@ export class PoursModel {
       const totals = await this.engine.totals(sheet);
       const named = new Set(totals.pours.map(({ pour }) => pour));
       const kept = this.#state.pours?.filter((pour) => named.has(pour)) ?? [];
-      this.#set({ totals, pours: kept.length === 0 ? null : kept });
+      this.#set({ totals, isBehind: false, pours: kept.length === 0 ? null : kept });
     });
   }
 
@@ -100,20 +99,43 @@ export class PoursModel {
     await this.#work("Writing the findings sheet", async (sheet) => {
       const earlier = await this.#earlierFindings();
       if (earlier === "edited" && answer === null) {
-        this.#set({ asksAboutFindings: FINDINGS_SHEET });
+        this.pane.askAboutFindings(FINDINGS_SHEET);
         return;
       }
       const content = await this.engine.findings(sheet);
       const isReplaced = earlier === "untouched" || (earlier === "edited" && answer === "replace");
       const name = await this.workbook.addSheet(FINDINGS_SHEET, content, isReplaced ? "replace" : "number");
-      this.#set({ asksAboutFindings: null });
+      this.pane.askAboutFindings(null);
       await this.pane.sheetsChanged();
       this.pane.say(`Sheet ${name} lists what was found in ${sheet}`);
     });
   }
 
-  keepFindings(): void {
-    this.#set({ asksAboutFindings: null });
+  /** Writes what a buyer orders as a sheet of its own. */
+  async writeOrder({ toBuy, sheet: of }: PrintedPage): Promise<void> {
+    await this.#work("Writing the order", async () => {
+      const heads = ["Size", "Stock length", "Bars", "kg"].map((value) => ({ value, bold: true }));
+      const number = (text: string) => (Number.isFinite(Number(text)) ? Number(text) : text);
+      const lines = toBuy.map(({ size, stock, bars, kilograms }) =>
+        [size, stock, number(bars), number(kilograms)].map((value) => ({ value })),
+      );
+      const name = await this.workbook.addSheet("Order", {
+        rows: [[{ value: `Stock to buy for ${of}`, bold: true }], heads, ...lines],
+        widths: [18, 18, 10, 10],
+      });
+      await this.pane.sheetsChanged();
+      this.pane.say(`Sheet ${name} lists the stock to buy for ${of}`);
+    });
+  }
+
+  /** Makes a page and prints it, or hands it over as a file where the page cannot print. */
+  async printNow(kind: PageKind): Promise<void> {
+    await this.#work("Making the page", async (sheet) => {
+      const page = await this.engine.page(kind, sheet, null);
+      if (this.host.print === null) this.host.save(page.fileName, "text/html", page.html);
+      else this.host.print(page);
+      this.pane.say(`${page.title} of ${sheet}: ready`);
+    });
   }
 
   keepTotals(): void {
@@ -322,12 +344,19 @@ export class PoursModel {
       older: older !== null && others.includes(older) ? older : (others[0] ?? null),
       shopSheet,
     });
-    if (view === null || view === this.#view) return;
-    this.#view = view;
-    if (view.sheet !== schedule || this.#state.totals === null) return;
-    // another schedule, or the same after an edit
-    this.#set({ totals: null, pours: view.sheet === this.#state.totals?.sheet ? this.#state.pours : null });
-    if (this.#isInSight) void this.addUp();
+    const { place } = this.pane.state;
+    const wasInSight = this.#isInSight;
+    this.#isInSight = place === "pours";
+    const isNewView = view !== null && view !== this.#view && view.sheet === schedule;
+    if (isNewView) {
+      this.#view = view;
+      const isSame = view.sheet === this.#state.totals?.sheet;
+      // what stands in sight is of the sheet as it was
+      this.#set({ isBehind: true, ...(isSame ? {} : { totals: null, pours: null }) });
+    }
+    // totals follow what is checked, as long as somebody sees them
+    if (this.#isInSight && this.#state.doing === null && (isNewView || !wasInSight) && this.#state.isBehind)
+      void this.addUp();
   }
 
   #set(change: Partial<PoursState>): void {

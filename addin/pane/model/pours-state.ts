@@ -23,8 +23,8 @@ export interface PoursState {
   readonly totals: TotalsView | null;
   /** A Totals sheet of ours stands in the workbook: to be replaced, or kept beside a new one. */
   readonly asksAboutTotals: string | null;
-  /** A findings sheet of ours that somebody has written on stands in the workbook. */
-  readonly asksAboutFindings: string | null;
+  /** the totals are not of the schedule as it is */
+  readonly isBehind: boolean;
   /** pours that the pages are of; null for all */
   readonly pours: Pours;
   readonly page: PrintedPage | null;
@@ -42,7 +42,7 @@ export const NO_POURS: PoursState = {
   doing: null,
   totals: null,
   asksAboutTotals: null,
-  asksAboutFindings: null,
+  isBehind: true,
   pours: null,
   page: null,
   remnants: CLOSED,

@@ -47,16 +47,9 @@ export const paneStyles = css`
     font-weight: var(--fontWeightSemibold);
   }
   h3 {
-    display: flex;
-    align-items: center;
-    gap: 6px;
-    padding: 6px 0;
+    padding: 10px 0 4px;
     font-size: var(--fontSizeBase300);
     font-weight: var(--fontWeightSemibold);
-    position: sticky;
-    top: 0;
-    z-index: 1;
-    background: var(--colorNeutralBackground1);
   }
   ul {
     list-style: none;
@@ -68,12 +61,88 @@ export const paneStyles = css`
     overflow: hidden;
     clip-path: inset(50%);
   }
+  .places {
+    flex: none;
+    padding: 0 6px;
+    border-bottom: 1px solid var(--colorNeutralStroke2);
+  }
+  .place-panel {
+    display: flex;
+    flex-direction: column;
+    flex: 1;
+    min-height: 0;
+  }
+  .place-panel[hidden] {
+    display: none;
+  }
+  .place-panel > slot {
+    display: contents;
+  }
+  ::slotted(*) {
+    flex: 1;
+    min-height: 0;
+  }
+  button,
+  select,
+  .page button {
+    box-sizing: border-box;
+    min-height: 28px;
+    padding: 0 8px;
+    border: 1px solid var(--colorNeutralStroke1);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground1);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
+  }
+  button:hover {
+    background: var(--colorNeutralBackground1Hover);
+  }
+  button:focus-visible,
+  select:focus-visible,
+  input:focus-visible,
+  .page:focus-visible,
+  .bar-body:focus-visible,
+  .scroll:focus-visible,
+  .bar-divider:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+    outline-offset: -2px;
+  }
   .top {
     display: flex;
     flex-direction: column;
+    gap: 4px;
+    padding: 6px 10px 4px;
+  }
+  .set-up {
+    display: flex;
+    gap: 6px;
+  }
+  .set-up-line {
+    display: flex;
+    flex: 1;
     gap: 8px;
-    padding: 12px 14px 10px;
-    border-bottom: 1px solid var(--colorNeutralStroke2);
+    align-items: center;
+    min-width: 0;
+    text-align: left;
+  }
+  .set-up-line:disabled {
+    cursor: default;
+  }
+  .sheet-name {
+    min-width: 0;
+    overflow: hidden;
+    font-weight: var(--fontWeightSemibold);
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  .standard-name {
+    flex: 1;
+    min-width: 0;
+    overflow: hidden;
+    color: var(--colorNeutralForeground2);
+    text-overflow: ellipsis;
+    white-space: nowrap;
   }
   .controls {
     display: grid;
@@ -84,26 +153,31 @@ export const paneStyles = css`
     min-width: 0;
     width: 100%;
   }
-  .buttons {
-    grid-column: 1 / -1;
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-  }
+  .controls > .buttons,
   .hidden-sheets {
     grid-column: 1 / -1;
     overflow-wrap: anywhere;
   }
-  .buttons .check {
-    flex: 1 1 auto;
+  .buttons {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px;
   }
   .status {
     display: flex;
-    flex-direction: column;
-    gap: 4px;
+    flex-wrap: wrap;
+    gap: 2px 8px;
+    align-items: center;
+    min-height: 20px;
+  }
+  .status fluent-progress-bar {
+    flex-basis: 100%;
   }
   .said {
-    min-height: 1.4em;
+    flex: 1;
+    min-width: 0;
+    overflow-wrap: anywhere;
+    font-size: var(--fontSizeBase200);
     color: var(--colorNeutralForeground2);
   }
   .said.problem {
@@ -111,29 +185,73 @@ export const paneStyles = css`
     font-weight: var(--fontWeightSemibold);
   }
   .stale {
-    padding: 4px 8px;
+    padding: 2px 8px;
     border-left: 3px solid var(--doubtful);
     background: var(--colorNeutralBackground3);
   }
-  .stop,
-  .undo {
-    align-self: start;
+  .list-head {
+    display: flex;
+    flex-direction: column;
+    gap: 4px;
+    padding: 0 10px 4px;
+    border-bottom: 1px solid var(--colorNeutralStroke2);
   }
+  .list-line,
+  .filters,
   .counts {
     display: flex;
+    gap: 4px;
+    align-items: center;
+  }
+  .list-line .pick {
+    flex: 1;
+    min-width: 0;
+    font-weight: var(--fontWeightSemibold);
+  }
+  .filters {
     flex-wrap: wrap;
-    gap: 6px;
+  }
+  .filters .pick,
+  .filters input {
+    flex: 1 1 70px;
+    min-width: 0;
+    min-height: 28px;
+    font-size: var(--fontSizeBase200);
+  }
+  .steps {
+    display: flex;
+    gap: 2px;
   }
   .count {
-    min-width: 0;
-    gap: 4px;
-  }
-  .count::part(content) {
     display: flex;
+    flex: 1 1 auto;
     gap: 4px;
+    align-items: center;
+    justify-content: center;
+    min-width: 0;
+    padding: 0 4px;
+  }
+  .count[aria-pressed="false"] {
+    opacity: 1;
+    border-style: dashed;
+    color: var(--colorNeutralForeground3);
+  }
+  .count[aria-pressed="false"] .icon {
+    color: inherit;
   }
   .count .number {
     font-weight: var(--fontWeightSemibold);
+  }
+  .count .word {
+    display: none;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  @container (min-width: 480px) {
+    .count .word {
+      display: inline;
+    }
   }
   .icon {
     flex: none;
@@ -163,64 +281,98 @@ export const paneStyles = css`
   .icon.note {
     color: var(--note);
   }
-  .middle {
-    flex: 1 1 auto;
-    min-height: 120px;
-    overflow-y: auto;
-    padding: 4px 14px 14px;
+  .findings {
+    display: flex;
+    flex-direction: column;
+    flex: 1;
+    min-height: 0;
   }
-  .findings h2 {
-    padding-top: 6px;
+  .list,
+  .page {
+    flex: 1;
+    min-height: 0;
+    overflow-y: auto;
+  }
+  .list {
+    width: 100%;
+  }
+  .page {
+    padding: 6px 10px 12px;
   }
   .empty {
-    padding: 8px 0;
+    padding: 8px 10px;
     color: var(--colorNeutralForeground2);
   }
-  .finding {
-    padding: 4px 0 4px 4px;
+  .finding,
+  .alike,
+  .member {
+    box-sizing: border-box;
+    width: 100%;
     border-left: 3px solid transparent;
     border-bottom: 1px solid var(--colorNeutralStroke3);
   }
-  .finding[data-severity="unsafe"] {
-    border-left-color: var(--unsafe);
+  .member {
+    padding: 4px 8px;
+    font-weight: var(--fontWeightSemibold);
+    overflow-wrap: anywhere;
+    background: var(--colorNeutralBackground2);
   }
-  .finding[data-severity="unbendable"] {
-    border-left-color: var(--unbendable);
-  }
-  .finding[data-severity="off-standard"] {
-    border-left-color: var(--off-standard);
-  }
-  .finding[data-severity="doubtful"] {
-    border-left-color: var(--doubtful);
-  }
-  .finding[data-severity="note"] {
-    border-left-color: var(--note);
-  }
-  .finding.current {
-    background: var(--colorNeutralBackground3);
-  }
-  .line {
+  .head,
+  .alike > button {
     display: flex;
     gap: 6px;
     align-items: flex-start;
+    width: 100%;
+    min-height: 32px;
+    padding: 5px 8px;
+    border: 0;
+    border-radius: 0;
+    text-align: left;
+  }
+  .finding.current,
+  .finding.current .head {
+    background: var(--colorNeutralBackground3);
+  }
+  .alike-words {
+    flex: 1;
+    min-width: 0;
+    font-weight: var(--fontWeightSemibold);
+    overflow-wrap: anywhere;
+  }
+  .alike-rows {
+    flex: none;
+    color: var(--colorNeutralForeground2);
+  }
+  .alike[data-severity="unsafe"],
+  .finding[data-severity="unsafe"] {
+    border-left-color: var(--unsafe);
+  }
+  .alike[data-severity="unbendable"],
+  .finding[data-severity="unbendable"] {
+    border-left-color: var(--unbendable);
+  }
+  .alike[data-severity="off-standard"],
+  .finding[data-severity="off-standard"] {
+    border-left-color: var(--off-standard);
+  }
+  .alike[data-severity="doubtful"],
+  .finding[data-severity="doubtful"] {
+    border-left-color: var(--doubtful);
+  }
+  .alike[data-severity="note"],
+  .finding[data-severity="note"] {
+    border-left-color: var(--note);
   }
   .place {
     flex: none;
-    min-width: 46px;
-    padding: 0 6px;
+    min-width: 34px;
     font-weight: var(--fontWeightSemibold);
     font-variant-numeric: tabular-nums;
-  }
-  span.place {
-    font-size: var(--fontSizeBase200);
-    line-height: 24px;
   }
   .message {
     flex: 1;
     min-width: 0;
-    padding-top: 2px;
     overflow-wrap: anywhere;
-    cursor: pointer;
   }
   .unsure {
     font-style: italic;
@@ -228,34 +380,67 @@ export const paneStyles = css`
   .under {
     display: flex;
     flex-wrap: wrap;
-    gap: 2px 6px;
+    gap: 4px 6px;
     align-items: center;
-    padding-left: 52px;
+    padding: 0 8px 6px 30px;
     color: var(--colorNeutralForeground2);
   }
   .remedy {
-    flex: 1 1 auto;
+    flex: 1 1 100%;
+    overflow-wrap: anywhere;
   }
-  .under .source {
-    min-width: 0;
-    padding: 0 4px;
-    margin-left: auto;
-  }
-  .cite {
-    padding: 2px 0 4px 52px;
+  .cite,
+  .code,
+  .hint {
     font-size: var(--fontSizeBase200);
     color: var(--colorNeutralForeground2);
     overflow-wrap: anywhere;
   }
-  .list-line {
+  .decide,
+  .looked {
+    display: flex;
+    flex-direction: column;
+    gap: 6px;
+    align-items: start;
+    margin: 0 8px 8px 30px;
+    padding: 6px 8px;
+    border-left: 3px solid var(--colorNeutralStroke1);
+    background: var(--colorNeutralBackground2);
+  }
+  .looked {
+    align-items: stretch;
+    border-left-color: var(--unbendable);
+  }
+  form {
+    display: flex;
+    flex-direction: column;
+    gap: 6px;
+    width: 100%;
+  }
+  form button {
+    align-self: start;
+  }
+  .ahead {
+    padding: 2px 8px;
+    border-left: 3px solid var(--doubtful);
+  }
+  .limit {
     display: flex;
     flex-wrap: wrap;
-    align-items: center;
-    justify-content: space-between;
     gap: 4px 8px;
+    justify-content: space-between;
+    padding: 4px 0;
+    border-bottom: 1px solid var(--colorNeutralStroke3);
   }
-  .listed {
-    color: var(--colorNeutralForeground2);
+  .limit > p {
+    flex: 1 1 160px;
+    min-width: 0;
+    overflow-wrap: anywhere;
+  }
+  .question {
+    padding: 6px 8px;
+    border-left: 3px solid var(--doubtful);
+    background: var(--colorNeutralBackground3);
   }
   .choices {
     display: grid;
@@ -283,42 +468,6 @@ export const paneStyles = css`
     color: inherit;
     font: inherit;
   }
-  input:focus-visible,
-  .waive button:focus-visible {
-    outline: 2px solid var(--colorStrokeFocus2);
-  }
-  .decide {
-    display: flex;
-    flex-direction: column;
-    align-items: start;
-    gap: 6px;
-    padding: 2px 4px 6px 52px;
-    font-size: var(--fontSizeBase200);
-  }
-  .decide .cite {
-    padding: 0;
-  }
-  .waive {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: end;
-    gap: 6px;
-    width: 100%;
-  }
-  .waive .field {
-    flex: 1 1 120px;
-    min-width: 0;
-  }
-  .waive button {
-    min-height: 32px;
-    padding: 0 10px;
-    border: 1px solid var(--colorNeutralStrokeAccessible);
-    border-radius: var(--borderRadiusMedium);
-    background: var(--colorNeutralBackground1);
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
-  }
   .decided li {
     display: flex;
     flex-wrap: wrap;
@@ -338,42 +487,74 @@ export const paneStyles = css`
   .decisions h3 {
     position: static;
   }
-  .looked {
-    margin: 4px 0 4px 52px;
-    padding: 6px 8px;
-    border-left: 3px solid var(--unbendable);
-    background: var(--colorNeutralBackground3);
-  }
-  .looked p {
-    padding: 4px 0;
-  }
   .scroll {
     max-height: 220px;
     overflow-y: auto;
     margin-bottom: 6px;
   }
+  .bar-divider {
+    flex: none;
+    height: 7px;
+    border-top: 1px solid var(--colorNeutralStroke1);
+    background: var(--colorNeutralBackground3);
+    cursor: row-resize;
+    touch-action: none;
+  }
   .bar {
     flex: none;
-    max-height: 45%;
-    overflow-y: auto;
-    padding: 8px 14px 10px;
     border-top: 1px solid var(--colorNeutralStroke2);
     background: var(--colorNeutralBackground2);
   }
-  .shape {
+  .bar-title {
+    display: flex;
+    gap: 8px;
+    justify-content: space-between;
+    width: 100%;
+    padding: 4px 10px;
+    border: 0;
+    border-radius: 0;
+    background: none;
+    font-weight: var(--fontWeightSemibold);
+    text-align: left;
+  }
+  p.bar-title {
+    font-weight: inherit;
     color: var(--colorNeutralForeground2);
   }
-  .drawing {
+  .bar-title span:first-child {
+    min-width: 0;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
+  }
+  .bar-body {
     display: flex;
-    justify-content: center;
-    padding: 6px 0;
+    gap: 10px;
+    box-sizing: border-box;
+    height: 112px;
+    overflow-y: auto;
+    padding: 0 10px 6px;
+  }
+  .drawing {
+    flex: 0 1 46%;
+    min-width: 0;
   }
   .drawing svg {
+    display: block;
     width: 100%;
     max-width: 340px;
     height: auto;
-    max-height: 140px;
+    max-height: 100%;
     font-family: inherit;
+  }
+  .figures {
+    flex: 1;
+    min-width: 0;
+  }
+  .shape {
+    font-size: var(--fontSizeBase200);
+    color: var(--colorNeutralForeground2);
+    overflow-wrap: anywhere;
   }
   .bar-drawing-bar {
     color: var(--colorBrandForeground1);
@@ -388,8 +569,8 @@ export const paneStyles = css`
   }
   dl {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(150px, 1fr));
-    gap: 2px 16px;
+    grid-template-columns: repeat(auto-fill, minmax(130px, 1fr));
+    gap: 0 16px;
     padding-top: 4px;
     font-size: var(--fontSizeBase200);
   }
@@ -410,7 +591,7 @@ export const paneStyles = css`
     display: block;
     margin-top: 8px;
   }
-  fluent-accordion-item ul:not(.decided) {
+  .page ul:not(.decided) {
     list-style: disc;
     padding-left: 18px;
   }
@@ -427,17 +608,11 @@ export const paneStyles = css`
     border-bottom: 1px solid var(--colorNeutralStroke3);
     overflow-wrap: anywhere;
   }
-  .pass-on {
-    display: flex;
-    gap: 8px;
-    align-items: flex-start;
-    margin: 6px 0;
+  .summary {
+    margin-bottom: 8px;
     padding: 8px;
     border-radius: var(--borderRadiusMedium);
     background: var(--colorNeutralBackground3);
-  }
-  .summary {
-    flex: 1;
     font-size: var(--fontSizeBase200);
     user-select: all;
   }
@@ -446,15 +621,16 @@ export const paneStyles = css`
       grid-template-columns: minmax(0, 1fr);
     }
   }
-  @media (max-height: 620px) {
+  @media (max-height: 420px) {
     :host {
       overflow-y: auto;
     }
-    .middle,
-    .bar {
+    .place-panel {
       flex: none;
-      max-height: none;
-      overflow: visible;
+    }
+    .findings {
+      flex: none;
+      height: 60vh;
     }
   }
   @media (forced-colors: active) {

@@ -112,6 +112,17 @@ export class GridWorkbook implements WorkbookPort {
     return this.overlay.flags(this.sheet(name).getSheetId()).length > 0;
   }
 
+  async formulaCells(name: string, cells: readonly string[]): Promise<ReadonlySet<string>> {
+    const sheet = this.sheet(name).getSheet();
+    return new Set(
+      cells.filter((cell) => {
+        const { row, column } = cellPlace(cell);
+        const { f, si } = contentOf(sheet, row, column);
+        return Boolean(f) || Boolean(si);
+      }),
+    );
+  }
+
   async writeCells(name: string, edits: readonly CellEdit[]): Promise<UndoStep> {
     if (this.protectedSheets().has(name)) {
       throw new WorkbookRefusal(

@@ -3,10 +3,9 @@ import { DEFAULT_STANDARD_ID, STANDARD_IDS } from "../../../../core/standards";
 import type { PaneModel } from "../../model/pane-model";
 import { choice } from "../choice";
 
-/** Which sheet, by which standard, and the buttons that act on them. */
+/** Which sheet, by which standard, hidden sheets, and the colours of rows. */
 export function controls(model: PaneModel): TemplateResult {
   const { state } = model;
-  const isBusy = state.work !== null;
   const sheets = state.sheets.map(({ name }) => ({ value: name, text: name }));
   return html`
     <section class="controls" aria-label="Sheet and standard">
@@ -17,25 +16,25 @@ export function controls(model: PaneModel): TemplateResult {
         value: state.standard,
         choose: (id) => void model.chooseStandard(id),
       })}
-      <div class="buttons">
-        <fluent-button
-          class="check"
-          appearance="primary"
-          ?disabled-focusable=${isBusy || state.sheet === null}
-          @click=${() => !isBusy && void model.check()}
-          >${state.view === null ? "Check" : "Check again"}</fluent-button
-        >
-        ${
-          state.isColoured
-            ? html`<fluent-button class="uncolour" @click=${() => void model.removeColours()}>Remove colours</fluent-button>`
-            : state.view !== null && state.view.flags.length > 0
-              ? html`<fluent-button class="colour" @click=${() => void model.colour()}>Colour rows</fluent-button>`
-              : nothing
-        }
-      </div>
+      ${colours(model)}
       ${hiddenSheets(model)}
     </section>
   `;
+}
+
+function colours(model: PaneModel): TemplateResult | typeof nothing {
+  const { view, isColoured } = model.state;
+  if (isColoured) {
+    return html`<div class="buttons">
+      <fluent-button class="uncolour" size="small" @click=${() => void model.removeColours()}
+        >Remove colours</fluent-button
+      >
+    </div>`;
+  }
+  if (view === null || view.flags.length === 0) return nothing;
+  return html`<div class="buttons">
+    <fluent-button class="colour" size="small" @click=${() => void model.colour()}>Colour rows</fluent-button>
+  </div>`;
 }
 
 /** Hidden sheets are named, and read only where the user asks for them. */

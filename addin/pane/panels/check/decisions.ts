@@ -14,7 +14,8 @@ import {
   unwaive,
 } from "../../model/settings-edits";
 import { choice } from "../choice";
-import { today } from "./today";
+import type { CheckMemory } from "./check-memory";
+import { decideForm } from "./decide-form";
 
 /** A correction that the user is putting together. */
 export interface CorrectionDraft {
@@ -27,39 +28,36 @@ const AS_READ = "";
 const UNITS: readonly ColumnUnit[] = ["mm", "cm", "m", "in", "ft", "kg", "t", "lb"];
 
 /** Every decision of the user on the check, in one place, each with its way back. */
-export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDraft, redraw: () => void) {
+export function decisions(model: PaneModel, view: AuditView, memory: CheckMemory): TemplateResult {
   const { rulesOff, limits, waivers, corrections, confirmed, problem } = view.decisions;
-  const changed = limits.filter(({ own }) => own !== null).length;
-  const count = rulesOff.length + changed + waivers.length + corrections.length + confirmed.length;
   return html`
-    <fluent-accordion-item heading-level="2" class="decisions">
-      <span slot="heading">How this workbook is checked${count > 0 ? `, ${count} decided` : ""}</span>
+    <section class="decisions" aria-label="Accepted, limits and corrections">
       <p>By ${view.standard.title}. What is decided here is kept in the workbook.</p>
       ${problem === null ? nothing : html`<p class="trouble">Not all that is kept could be read: ${problem}.</p>`}
-      <h3>Limits</h3>
-      <div class="choices">${limits.map((limit) => limitField(model, limit))}</div>
-      <h3>Rules turned off</h3>
+      <h3>Not asked in this workbook</h3>
       ${list(
         model,
         rulesOff.map(({ code, rule, hidden, ...decided }) => ({
-          text: `${code} ${rule}, ${decidedWords(decided)} (${hidden ?? "not obeyed: it finds what is unsafe"})`,
+          text: `${sentence(rule)}, ${decidedWords(decided)} (${hidden ?? "not obeyed: it finds what is unsafe"}) ${code}`,
           undo: turnRuleOn(code),
-          said: `Rule ${code} is on again`,
-          button: "Turn on",
+          said: `Asked again: ${rule}`,
+          button: "Ask again",
         })),
-        "None: every rule is run.",
+        "Nothing: every question is asked.",
       )}
-      <h3>Findings waived</h3>
+      <h3>Accepted</h3>
       ${list(
         model,
         waivers.map((waiver) => ({
           text: waiverWords(waiver),
           undo: unwaive(waiver),
-          said: `${waiver.code} is told again`,
+          said: `Told again: ${waiver.rule}`,
           button: "Take back",
         })),
-        "None. Waive a finding under its More button.",
+        "None. A finding is accepted under its own Why, accept.",
       )}
+      <h3>Limits</h3>
+      <div class="choices">${limits.map((limit) => limitField(model, memory, limit))}</div>
       <h3>Columns corrected</h3>
       ${list(
         model,
@@ -71,7 +69,7 @@ export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDr
         })),
         "None.",
       )}
-      ${correctionForm(model, view, draft, redraw)}
+      ${correctionForm(model, view, memory)}
       <h3>Guesses confirmed</h3>
       ${list(
         model,
@@ -81,9 +79,9 @@ export function decisions(model: PaneModel, view: AuditView, draft: CorrectionDr
           said: `The guess at ${guess} is open again`,
           button: "Take back",
         })),
-        "None. Confirm a guess under its More button.",
+        "None. A guess is confirmed under its finding's Why, accept.",
       )}
-    </fluent-accordion-item>
+    </section>
   `;
 }
 
@@ -111,40 +109,78 @@ function list(model: PaneModel, all: readonly Decision[], none: string): Templat
 function waiverWords({ code, rule, sheet, key, cell, message, isElsewhere, ...decided }: WaiverView): string {
   const place = isElsewhere ? `${sheet}, ${key ?? "whole sheet"}` : (cell ?? key ?? "whole sheet");
   const applies = isElsewhere || message !== null ? "" : " It no longer applies.";
-  return `${place}: ${code} ${rule}, ${decidedWords(decided)}.${applies}`;
+  return `${place}: ${rule}, ${decidedWords(decided)}.${applies} ${code}`;
 }
 
-function limitField(model: PaneModel, { name, words, unit, own, hidden, inForce, source }: LimitView) {
-  const change = ({ target }: Event): void => {
-    const { value } = target as HTMLInputElement;
-    const limit = value.trim() === "" ? null : Number(value);
-    if (limit !== null && !(limit > 0)) {
-      model.report(
-        new Error(`${words}: ${value} is no limit, give a number of ${unit} above 0 or leave it blank`),
-      );
-      return;
-    }
-    const said = limit === null ? `${words}: no limit of the workbook's own` : `${words} ${limit} ${unit}`;
-    void model.decide(
-      limit === null ? takeLimitBack(name) : changeLimit(name, limit, { reason: "", by: "", date: today() }),
-      said,
-    );
+function limitField(
+  model: PaneModel,
+  memory: CheckMemory,
+  { name, words, unit, own, hidden, inForce, source }: LimitView,
+): TemplateResult {
+  const key = `limit ${name}`;
+  const isOpen = memory.deciding === key;
+  const turn = (): void => {
+    memory.deciding = isOpen ? null : key;
+    memory.redraw();
   };
-  return html`<label class="field"
-    >${words}, ${unit}
-    <input
-      type="number"
-      min="0"
-      step="any"
-      data-limit=${name}
-      placeholder=${inForce === null ? "none" : `${inForce}`}
-      .value=${own === null ? "" : `${own.value}`}
-      @change=${change}
-    /><small>${own === null && source !== null ? source : own === null ? "not asked" : `changed here, ${decidedWords(own)} (${hidden})`}</small></label
-  >`;
+  const said = own === null ? (source ?? "not asked") : `changed here, ${decidedWords(own)} (${hidden})`;
+  return html`
+    <div class="limit" data-limit=${name}>
+      <p>${words}: <strong>${own?.value ?? inForce ?? "no limit"}${own === null && inForce === null ? "" : ` ${unit}`}</strong><br /><small>${said}</small></p>
+      <div class="buttons">
+        <button class="change-limit" aria-expanded=${isOpen ? "true" : "false"} aria-label="Change: ${words}" @click=${turn}>Change</button>
+        ${
+          own === null
+            ? nothing
+            : html`<button
+                class="limit-back"
+                aria-label="Take back: ${words}"
+                @click=${() => void model.decide(takeLimitBack(name), `${words}: no limit of the workbook's own`)}
+                >Take back</button
+              >`
+        }
+      </div>
+      ${isOpen ? limitForm(model, memory, name, words, unit) : nothing}
+    </div>
+  `;
 }
 
-function correctionForm(model: PaneModel, view: AuditView, draft: CorrectionDraft, redraw: () => void) {
+function limitForm(
+  model: PaneModel,
+  memory: CheckMemory,
+  name: LimitView["name"],
+  words: string,
+  unit: string,
+): TemplateResult {
+  const { ahead } = model.state;
+  const look = ({ target }: Event): void => {
+    const value = Number((target as HTMLInputElement).value);
+    if (value > 0) void model.lookAhead({ kind: "limit", limit: name, value });
+  };
+  return decideForm({
+    name: "change-limit-form",
+    because: "Changed because",
+    ahead: ahead?.about === `limit ${name}` ? ahead.words : "Type a limit to see what would not be told.",
+    button: "Change",
+    more: html`<label class="field">${words}, ${unit} <input name="value" type="number" min="0" step="any" required @input=${look} /></label>`,
+    refuse: (problem) => model.report(problem),
+    decide(decided, form) {
+      const value = Number(form.get("value"));
+      if (!(value > 0)) {
+        model.report(
+          new Error(`${words}: ${String(form.get("value"))} is no limit, give a number of ${unit} above 0`),
+        );
+        return;
+      }
+      memory.deciding = null;
+      void model.decide(changeLimit(name, value, decided), `${words} ${value} ${unit}`);
+    },
+  });
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+function correctionForm(model: PaneModel, view: AuditView, { draft, redraw }: CheckMemory) {
   const set = (part: keyof CorrectionDraft) => (value: string) => {
     draft[part] = value;
     redraw();

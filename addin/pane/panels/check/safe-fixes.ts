@@ -1,18 +1,18 @@
-import { html, nothing, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import { safeFixKinds } from "../../model/fixes-of-view";
 import type { PaneModel } from "../../model/pane-model";
 import { fixCells } from "./fix-cells";
 
 /** All safe fixes of a kind in one step, their cells before and after shown first. */
-export function safeFixes(model: PaneModel): TemplateResult | typeof nothing {
+export function safeFixes(model: PaneModel): TemplateResult {
   const { view } = model.state;
   const kinds = view === null ? [] : safeFixKinds(view);
-  if (kinds.length === 0) return nothing;
+  if (kinds.length === 0)
+    return html`<p class="empty">No fix here leaves length, count and mass as they are.</p>`;
   const count = kinds.reduce((sum, { findings }) => sum + findings.length, 0);
   return html`
-    <fluent-accordion-item heading-level="2" class="safe-fixes">
-      <span slot="heading">Safe fixes, ${count}</span>
-      <p>They change no length, count or mass. Each kind is one step and can be taken back.</p>
+    <section class="safe-fixes" aria-label="Safe fixes">
+      <p>${count} in all. They change no length, count or mass. Each kind is one step and can be taken back.</p>
       ${kinds.map(
         (kind) => html`
           <h3>${sentence(kind.rule)}</h3>
@@ -29,7 +29,7 @@ export function safeFixes(model: PaneModel): TemplateResult | typeof nothing {
           >
         `,
       )}
-    </fluent-accordion-item>
+    </section>
   `;
 }
 

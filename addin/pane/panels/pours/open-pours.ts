@@ -16,7 +16,7 @@ export function openPours(
 ): PoursModel {
   const pours = new PoursModel(workbook, model, engine, host);
   const element = document.createElement("barwright-pours") as PoursElement;
-  element.slot = "yard";
+  element.slot = "pours";
   element.model = pours;
   pane.append(element);
   return pours;

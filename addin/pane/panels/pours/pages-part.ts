@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { PrintedPage } from "../../engine/printed-page";
+import { orderCsv, orderText } from "../../model/order-list";
 import type { PoursModel } from "../../model/pours-model";
 import { severityIcon } from "../check/severity-icon";
 import { notesList } from "./notes-list";
@@ -8,17 +9,17 @@ import { remnantsPart } from "./remnants-part";
 
 /** Bending tickets, the cut list and bundle labels, to be printed or kept. */
 export function pagesPart(model: PoursModel): TemplateResult {
-  const { page } = model.state;
+  const { page, pours } = model.state;
   return html`
-    <fluent-accordion-item heading-level="3" class="pages">
-      <span slot="heading">Tickets, cut list, labels</span>
+    <div class="pages">
+      <p class="hint">${pours === null ? "Of the whole schedule" : `Of ${pours.join(", ")}`}:</p>
       <div class="row">
         ${poursButton(model, "make-tickets", "Bending tickets", () => void model.makePage("tickets"))}
         ${poursButton(model, "make-cut-list", "Cut list", () => void model.makePage("cut list"))}
         ${poursButton(model, "make-labels", "Bundle labels", () => void model.makePage("labels"))}
       </div>
       ${page === null ? nothing : readyPage(model, page)}
-    </fluent-accordion-item>
+    </div>
   `;
 }
 
@@ -28,7 +29,7 @@ function readyPage(model: PoursModel, page: PrintedPage): TemplateResult {
   return html`
     <div class="ready" role="group" aria-label=${page.title}>
       <p class="ready-title">${page.title} of ${page.sheet}</p>
-      ${refusedList(page.refused)} ${toBuyTable(page)} ${notesList(page.notes)}
+      ${refusedList(page.refused)} ${toBuyTable(model, page)} ${notesList(page.notes)}
       <div class="row">
         ${print === null ? nothing : poursButton(model, "print-page", "Print", () => print(page), true)}
         ${poursButton(model, "save-page", "Save as a page", () => host.save(page.fileName, "text/html", page.html))}
@@ -52,7 +53,8 @@ function refusedList(refused: readonly string[]): TemplateResult | typeof nothin
 }
 
 /** What a buyer orders for a cut list. */
-function toBuyTable({ toBuy }: PrintedPage): TemplateResult | typeof nothing {
+function toBuyTable(model: PoursModel, page: PrintedPage): TemplateResult | typeof nothing {
+  const { toBuy } = page;
   if (toBuy.length === 0) return nothing;
   return html`
     <div class="wide" role="region" aria-label="Stock to buy" tabindex="0">
@@ -79,6 +81,11 @@ function toBuyTable({ toBuy }: PrintedPage): TemplateResult | typeof nothing {
           )}
         </tbody>
       </table>
+    </div>
+    <div class="row">
+      ${poursButton(model, "copy-order", "Copy the order", () => void model.copy(orderText(page.toBuy, "\t")))}
+      ${poursButton(model, "save-order", "Order as CSV", () => model.host.save(`${page.sheet} order.csv`, "text/csv", orderCsv(page.toBuy)))}
+      ${poursButton(model, "write-order", "Order as a sheet", () => void model.writeOrder(page))}
     </div>
   `;
 }

@@ -1,13 +1,12 @@
-import { html, LitElement, nothing, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { PoursModel } from "../../model/pours-model";
 import { comparisonPart } from "./comparison-part";
-import { findingsPart } from "./findings-part";
 import { pagesPart } from "./pages-part";
 import { poursStyles } from "./pours-styles";
 import { shopPart } from "./shop-part";
-import { tonnagePart } from "./tonnage-part";
+import { tonnagePart, totalLine } from "./tonnage-part";
 
-/** `<barwright-pours>`: tonnage, pages, revisions and the Shop sheet, inside the pane. Give it a `model`. */
+/** `<barwright-pours>`: tonnes by pour, pages of the pours chosen, revisions and the Shop sheet. Give it a `model`. */
 export class PoursElement extends LitElement {
   static override styles = poursStyles;
   static override properties = { model: { attribute: false } };
@@ -15,7 +14,7 @@ export class PoursElement extends LitElement {
   declare model: PoursModel | undefined;
   #stop: (() => void) | undefined;
 
-  override willUpdate(changed: Map<string, unknown>): void {
+  override willUpdate(changed: PropertyValues): void {
     if (!changed.has("model")) return;
     this.#stop?.();
     this.#stop = this.model?.subscribe(() => this.requestUpdate());
@@ -30,14 +29,17 @@ export class PoursElement extends LitElement {
   override render(): TemplateResult {
     const { model } = this;
     if (model === undefined) return html``;
-    const { sheet, doing } = model.state;
+    const { doing, sheet } = model.state;
     return html`
-      <section class="yard" aria-labelledby="yard-heading" aria-busy=${doing === null ? "false" : "true"}>
-        <h2 id="yard-heading">For the yard${sheet === null ? "" : `: ${sheet}`}</h2>
-        <p class="doing" aria-live="polite">${doing === null ? nothing : `${doing} ...`}</p>
-        <fluent-accordion expand-mode="multi">
-          ${tonnagePart(model)} ${findingsPart(model)} ${pagesPart(model)} ${comparisonPart(model)} ${shopPart(model)}
-        </fluent-accordion>
+      <section class="pours" aria-label="Pours of ${sheet ?? "no sheet"}" aria-busy=${doing === null ? "false" : "true"}>
+        <div class="head">
+          ${totalLine(model)}
+          <p class="doing" aria-live="polite">${doing === null ? nothing : `${doing} ...`}</p>
+        </div>
+        <div class="body" tabindex="0" role="group" aria-label="Tonnes, pages and revisions">
+          ${tonnagePart(model)} ${pagesPart(model)}
+          <fluent-accordion expand-mode="multi">${comparisonPart(model)} ${shopPart(model)}</fluent-accordion>
+        </div>
       </section>
     `;
   }

@@ -3,11 +3,65 @@ import { css } from "lit";
 /** Looks of the yard's side over the theme's tokens; colours of series come from the pane. */
 export const poursStyles = css`
   :host {
-    display: block;
-    margin-top: 12px;
-    border-top: 1px solid var(--colorNeutralStroke2);
+    display: flex;
+    flex-direction: column;
+    height: 100%;
+    min-height: 0;
     font: var(--fontSizeBase300) / 1.4 var(--fontFamilyBase);
     color: var(--colorNeutralForeground1);
+  }
+  .pours {
+    display: flex;
+    flex-direction: column;
+    flex: 1;
+    min-height: 0;
+  }
+  .head {
+    padding: 8px 12px;
+    border-bottom: 1px solid var(--colorNeutralStroke2);
+  }
+  .total strong {
+    font-size: var(--fontSizeBase500);
+  }
+  .body {
+    flex: 1;
+    min-height: 0;
+    overflow-y: auto;
+    padding: 4px 12px 12px;
+  }
+  .body:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+    outline-offset: -2px;
+  }
+  tbody th {
+    display: flex;
+    justify-content: space-between;
+    gap: 8px;
+  }
+  tbody th label {
+    min-width: 0;
+    max-width: 160px;
+    white-space: normal;
+    overflow-wrap: anywhere;
+  }
+  .only-pour {
+    min-height: 24px;
+    padding: 0 6px;
+    border: 1px solid var(--colorNeutralStroke1);
+    border-radius: var(--borderRadiusMedium);
+    background: none;
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
+  }
+  input[type="checkbox"] {
+    width: 18px;
+    height: 18px;
+    vertical-align: -4px;
+  }
+  summary {
+    min-height: 28px;
+    cursor: pointer;
   }
   h2,
   p,

@@ -5,18 +5,36 @@ import { svgElement } from "../svg-element";
 import { notesList } from "./notes-list";
 import { poursButton } from "./pours-button";
 
-/** Tonnes by pour and size: a chart, the same in a table, and ways to take it along. */
+/** The total, of all and of the pours chosen; always in view. */
+export function totalLine({ state: { totals, pours, sheet } }: PoursModel): TemplateResult {
+  if (totals === null) return html`<p class="total">${sheet ?? "no sheet"}: not added up yet</p>`;
+  const all = html`<strong>${totals.total} t</strong> in ${totals.sheet}`;
+  if (pours === null) return html`<p class="total">${all}</p>`;
+  const chosen = totals.pours.filter(({ pour }) => pours.includes(pour));
+  const sum = chosen.reduce((tonnes, { total }) => tonnes + Number(total), 0).toFixed(3);
+  return html`<p class="total"><strong>${sum} t</strong> in ${pours.length} of ${totals.pours.length} chosen; ${all}</p>`;
+}
+
+/** Tonnes by pour and size: a table in which pours are chosen, a chart, and ways to take it along. */
 export function tonnagePart(model: PoursModel): TemplateResult {
-  const { totals } = model.state;
+  const { totals, isBehind } = model.state;
   return html`
-    <fluent-accordion-item heading-level="3" class="tonnage">
-      <span slot="heading">Tonnage per pour</span>
+    <div class="tonnage">
+      ${totals === null ? nothing : totalsTable(model, totals)}
       <div class="row">
-        ${poursButton(model, "reckon", totals === null ? "Add up" : "Add up again", () => void model.addUp(), true)}
+        ${totals === null || isBehind ? poursButton(model, "reckon", "Add up", () => void model.addUp(), true) : nothing}
+        ${
+          totals === null
+            ? nothing
+            : html`
+              ${poursButton(model, "copy-totals", "Copy", () => void model.copy(totals.tabbed))}
+              ${poursButton(model, "save-totals", "CSV", () => model.host.save(`${totals.sheet} tonnage.csv`, "text/csv", totals.csv))}
+            `
+        }
         ${poursButton(model, "write-totals", "Write a Totals sheet", () => void model.writeTotals())}
       </div>
-      ${question(model)} ${totals === null ? nothing : totalsTable(model, totals)}
-    </fluent-accordion-item>
+      ${question(model)}
+    </div>
   `;
 }
 
@@ -36,42 +54,55 @@ function question(model: PoursModel): TemplateResult | typeof nothing {
 }
 
 function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
-  const fileName = `${totals.sheet} tonnage.csv`;
+  const { pours } = model.state;
+  const isChosen = (pour: string): boolean => pours === null || pours.includes(pour);
+  const turn = (pour: string) => (): void => {
+    const now = totals.pours.map((each) => each.pour).filter((each) => (each === pour) !== isChosen(each));
+    model.choosePours(now);
+  };
+  const isOnly = (pour: string): boolean => pours !== null && pours.length === 1 && pours[0] === pour;
   return html`
-    <div class="chart">${svgElement(totals.chart)}</div>
     <div class="wide" role="region" aria-label="Tonnes by ${totals.groupedBy} and size" tabindex="0">
       <table>
-        <caption>Tonnes of ${totals.sheet}, by cut length; waste is not in it</caption>
+        <caption>Tonnes by cut length; waste is not in it. Pages are made of the ${totals.groupedBy}s ticked.</caption>
         <thead>
           <tr>
             <th scope="col">${capitalised(totals.groupedBy)}</th>
-            ${totals.sizes.map((size) => html`<th scope="col" class="number">${size}</th>`)}
             <th scope="col" class="number">Total</th>
+            ${totals.sizes.map((size) => html`<th scope="col" class="number">${size}</th>`)}
           </tr>
         </thead>
         <tbody>
           ${totals.pours.map(
             ({ pour, bySize, total }) => html`<tr>
-              <th scope="row">${pour}</th>
+              <th scope="row">
+                <label><input type="checkbox" class="choose-pour" data-pour=${pour} .checked=${isChosen(pour)} @change=${turn(pour)} /> ${pour}</label>
+                <button
+                  class="only-pour"
+                  aria-label=${isOnly(pour) ? `All ${totals.groupedBy}s` : `${pour} alone`}
+                  @click=${() => model.choosePours(isOnly(pour) ? [] : [pour])}
+                  >${isOnly(pour) ? "all" : "only"}</button
+                >
+              </th>
+              <td class="number"><strong>${total}</strong></td>
               ${bySize.map((tonnes) => html`<td class="number">${tonnes}</td>`)}
-              <td class="number">${total}</td>
             </tr>`,
           )}
         </tbody>
         <tfoot>
           <tr>
             <th scope="row">Total</th>
-            ${totals.bySize.map((tonnes) => html`<td class="number">${tonnes}</td>`)}
             <td class="number">${totals.total}</td>
+            ${totals.bySize.map((tonnes) => html`<td class="number">${tonnes}</td>`)}
           </tr>
         </tfoot>
       </table>
     </div>
+    <details class="chart">
+      <summary>Chart</summary>
+      ${svgElement(totals.chart)}
+    </details>
     ${notesList(totals.notes)}
-    <div class="row">
-      ${poursButton(model, "copy-totals", "Copy", () => void model.copy(totals.tabbed))}
-      ${poursButton(model, "save-totals", "Download as CSV", () => model.host.save(fileName, "text/csv", totals.csv))}
-    </div>
   `;
 }
 

@@ -1,0 +1,15 @@
+import type { DecisionAhead } from "../../../core/audit/what-it-would-hide";
+import { whatItWouldHide } from "../../../core/audit/what-it-would-hide";
+import type { KeptCheck } from "./kept-check";
+
+/** What a decision would keep from being told, in a sentence; said before it is taken. */
+export function aheadWords({ report }: KeptCheck, decision: DecisionAhead): string {
+  const { refusal, findings, bars, unsafe } = whatItWouldHide(report, decision);
+  if (refusal !== null) return refusal;
+  if (findings === 0) return "Nothing stops being told by it now.";
+  const what = bars === 0 ? counted(findings, "finding") : counted(bars, "bar");
+  const severe = unsafe === 0 ? "none of them unsafe" : `${unsafe} of them unsafe`;
+  return `${what} will no longer be told of, ${severe}; the papers say so with reason, name and date.`;
+}
+
+const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;

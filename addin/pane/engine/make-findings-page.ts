@@ -1,0 +1,53 @@
+import { SEVERITIES } from "../../../core/audit/finding";
+import { notToldWords } from "../../../core/audit/not-told-words";
+import { scheduleHead } from "../../../core/tickets";
+import { findingsPage } from "../../print/findings-page";
+import { isForDesigner } from "./is-for-designer";
+import { barsRead, type KeptCheck } from "./kept-check";
+import { auditView } from "./make-audit-view";
+
+const WEIGHT = {
+  unsafe: "unsafe",
+  unbendable: "unbendable",
+  "off-standard": "off standard",
+  doubtful: "doubtful",
+  note: "note",
+} as const;
+
+/** The findings of a check as a page to print, or the designer's questions among them alone. */
+export function makeFindingsPage(
+  kept: KeptCheck,
+  kind: "findings" | "questions",
+): { title: string; html: string } {
+  const { report, sheet } = kept;
+  const head = scheduleHead(barsRead(kept));
+  const title = kind === "questions" ? "Questions for the designer" : "Findings";
+  const { findings } = auditView(kept);
+  const listed = findings
+    .filter((finding) => kind === "findings" || isForDesigner(finding))
+    .sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
+  if (kind === "questions" && listed.length === 0)
+    throw new Error(`nothing found in ${sheet.name} is the designer's to decide`);
+  const stated = [
+    `Sheet ${sheet.name}`,
+    head.drawing === null ? "no drawing stated" : `drawing ${head.drawing}`,
+    head.date === null ? null : `dated ${head.date}`,
+  ];
+  const notTold = report.waivers.map(notToldWords);
+  return {
+    title,
+    html: findingsPage(
+      title,
+      { ...head, standard: report.standard.id, notTold },
+      stated.filter((part) => part !== null).join(", "),
+      listed.map(({ severity, member, mark, cell, sheet: of, message, outcome, fix, rule, code }) => ({
+        severity: WEIGHT[severity],
+        bar: [member, mark].filter((part) => part !== null).join(", "),
+        cell: `${of === sheet.name ? "" : `${of} `}${cell ?? ""}`,
+        words: `${outcome === "unsure" ? "not judged: " : ""}${message}`,
+        remedy: fix?.label ?? "",
+        code: `${rule}, ${code}`,
+      })),
+    ),
+  };
+}

@@ -1,0 +1,108 @@
+import type { Finding } from "../../../core/audit/finding";
+import { recheck } from "../../../core/audit/run-audit";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { parseAddress } from "../../workbook/cell-address";
+import type { CellEdit } from "../../workbook/workbook-port";
+import { contentOf } from "./content-of";
+import type { FollowView } from "./follow-view";
+import type { KeptCheck } from "./kept-check";
+
+/** a length makes a mass wrong, and that a sum; no chain is longer */
+const MOST_STEPS = 4;
+/** rules that hold a row's own figures against each other: their fixes are what follows a change */
+const AGREEMENT: ReadonlySet<string> = new Set([
+  "length-differs",
+  "mass-differs",
+  "total-length-differs",
+  "total-differs",
+]);
+
+/** Tries edits on a copy of a checked sheet, and gives what else must change for the same rows to agree. */
+export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowView {
+  const { sheet, report } = kept;
+  const rows = new Set(edits.map(({ cell }) => parseAddress(cell)?.row ?? -1));
+  const known = new Set(report.findings.map(placeOf));
+  const wanted = new Set(edits.map(({ cell }) => cell));
+  const following = new Map<string, CellEdit>();
+  let tried = withEdits(sheet, edits);
+  let judged = judge(kept, tried, rows);
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const next = judged.findings
+      .filter(
+        (finding) =>
+          isOfRows(finding, sheet, rows) && AGREEMENT.has(finding.name) && !known.has(placeOf(finding)),
+      )
+      .flatMap(({ fix }) => fix?.edits ?? [])
+      .filter(({ cell }) => !wanted.has(cell) && !following.has(cell));
+    if (next.length === 0) break;
+    for (const edit of next) following.set(edit.cell, edit);
+    tried = withEdits(sheet, [...edits, ...following.values()]);
+    judged = judge(kept, tried, rows);
+  }
+  return {
+    edits: [...following.values()].map((edit) => ({ ...edit, before: contentOf(sheet, edit.cell) })),
+    effect: effectWords(massOf(kept, kept.report, sheet, rows), massOf(kept, judged, tried, rows)),
+  };
+}
+
+function judge({ sheet, report }: KeptCheck, tried: Sheet, rows: ReadonlySet<number>) {
+  const list = [...rows].map((row) => row - sheet.top);
+  return recheck(report, tried, Math.min(...list), Math.max(...list));
+}
+
+const placeOf = ({ code, cell, row }: Finding): string => `${code} ${cell ?? row}`;
+
+function isOfRows({ row, sheet: of }: Finding, sheet: Sheet, rows: ReadonlySet<number>): boolean {
+  return row !== null && of === sheet.name && rows.has(row - 1);
+}
+
+/** The sheet with other contents in some cells, all else as it was. */
+function withEdits(sheet: Sheet, edits: readonly CellEdit[]): Sheet {
+  const changed = new Map<string, CellEdit["to"]>();
+  for (const { cell, to } of edits) {
+    const place = parseAddress(cell);
+    if (place !== null) changed.set(`${place.row - sheet.top} ${place.column - sheet.left}`, to);
+  }
+  const { rowCells: _whole, ...rest } = sheet;
+  return {
+    ...rest,
+    cell: (row, column) => {
+      const to = changed.get(`${row} ${column}`);
+      return to === undefined ? sheet.cell(row, column) : to;
+    },
+    shown: (row, column) => (changed.has(`${row} ${column}`) ? undefined : sheet.shown?.(row, column)),
+  };
+}
+
+interface Steel {
+  /** kg of the rows that are changed */
+  readonly rows: number;
+  /** kg of the whole sheet */
+  readonly all: number;
+}
+
+function massOf(
+  { report: { standard } }: KeptCheck,
+  { sheets }: KeptCheck["report"],
+  sheet: Sheet,
+  rows: ReadonlySet<number>,
+): Steel {
+  const reading = sheets[0]?.reading;
+  if (reading === undefined) return { rows: 0, all: 0 };
+  const { masses } = reckonTonnage([{ sheet, reading }], standard);
+  const steel = { rows: 0, all: 0 };
+  reading.bars.forEach((bar, index) => {
+    const mass = masses[0]?.[index]?.mass ?? 0;
+    steel.all += mass;
+    if (rows.has(sheet.top + bar.row)) steel.rows += mass;
+  });
+  return steel;
+}
+
+function effectWords(before: Steel, after: Steel): string {
+  const tonnes = (kilograms: number): string => `${(kilograms / 1000).toFixed(3)} t`;
+  const kilograms = (value: number): string => `${value.toFixed(1)} kg`;
+  if (Math.abs(before.rows - after.rows) < 0.05) return `The steel stays: ${tonnes(before.all)} in all.`;
+  return `Steel of these rows: ${kilograms(before.rows)}, then ${kilograms(after.rows)}. In all: ${tonnes(before.all)}, then ${tonnes(after.all)}.`;
+}

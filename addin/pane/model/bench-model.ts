@@ -1,0 +1,247 @@
+import type { CellEdit, WorkbookPort } from "../../workbook/workbook-port";
+import type { MarkView, MissingFact, TicketView } from "../engine/bench-view";
+import type { Engine } from "../engine/engine";
+import type { PaneModel } from "./pane-model";
+
+export interface BenchState {
+  readonly sheet: string | null;
+  readonly marks: readonly MarkView[];
+  readonly ticket: TicketView | null;
+  /** what the last trial changed, in words */
+  readonly learned: string | null;
+  /** of the ticket's machine, or the one chosen */
+  readonly missing: readonly MissingFact[];
+  /** rows of marks that are made, by the sheet's own number */
+  readonly made: ReadonlySet<number>;
+  readonly doing: string | null;
+}
+
+const EMPTY: BenchState = {
+  sheet: null,
+  marks: [],
+  ticket: null,
+  learned: null,
+  missing: [],
+  made: new Set(),
+  doing: null,
+};
+
+/** Name under which the sheet of ticks stands, and its heads. */
+const MADE_SHEET = "Bars made";
+const MADE_HEADS = ["Sheet", "Member", "Mark", "Made on"] as const;
+
+/** What somebody fills in after a trial bend. */
+export interface TrialAnswers {
+  readonly machine: string;
+  readonly former: string;
+  readonly bentTo: number;
+  readonly released: number;
+  readonly heat: string;
+}
+
+/** What the pane does for whoever stands at the bender: one mark's ticket, trials, and what is made. */
+export class BenchModel {
+  #state: BenchState = EMPTY;
+  #isInSight = false;
+  #view: PaneModel["state"]["view"] = null;
+  #row: number | null = null;
+  readonly #listeners = new Set<() => void>();
+
+  constructor(
+    private readonly workbook: WorkbookPort,
+    private readonly pane: PaneModel,
+    private readonly engine: Engine,
+    /** prints the wall chart, or keeps it as a page */
+    readonly printChart: () => Promise<void>,
+  ) {
+    pane.subscribe(() => this.#follow());
+    this.#follow();
+  }
+
+  get state(): BenchState {
+    return this.#state;
+  }
+
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** Shows the ticket of a row, and selects it in the sheet. */
+  async choose(row: number): Promise<void> {
+    await this.#work("Making the ticket", async (sheet) => {
+      await this.#load(sheet, row);
+      await this.workbook.goTo(sheet, `A${row}`);
+    });
+  }
+
+  /** The ticket of a mark as typed or scanned: its name, or any part of what a code says. */
+  async find(text: string): Promise<void> {
+    const wanted = text.trim().toLowerCase();
+    const found = this.#state.marks.find(({ mark }) => mark.toLowerCase() === wanted);
+    if (found !== undefined) await this.choose(found.row);
+    else this.pane.report(new Error(`no bar of this sheet has the mark ${text.trim()}`));
+  }
+
+  /** The next mark of the schedule, or the one before. */
+  async step(by: 1 | -1): Promise<void> {
+    const { marks, ticket } = this.#state;
+    const now = marks.findIndex(({ row }) => row === ticket?.row);
+    const next = marks[Math.max(0, Math.min(marks.length - 1, now + by))];
+    if (next !== undefined) await this.choose(next.row);
+  }
+
+  /** Writes a trial into the log, fits the log again and shows what it changes for this bar. */
+  async writeTrial({ machine, former, bentTo, released, heat }: TrialAnswers): Promise<void> {
+    await this.#work("Writing the trial", async (sheet) => {
+      const { ticket } = this.#state;
+      const trial = ticket?.trial;
+      if (ticket == null || trial == null) throw new Error("choose a mark that is bent first");
+      const { size, grade } = trial;
+      const date = new Date().toISOString().slice(0, 10);
+      const entry = { machine, size, former, grade, heat, bentTo, released, date };
+      const { shop, edits } = await this.engine.trialEdits(sheet, entry);
+      await this.#write(shop, edits, `trial of ${size} on ${machine}`);
+      const before = angleWords(ticket);
+      await this.pane.checked(sheet);
+      await this.#load(sheet, ticket.row);
+      const now = this.#state.ticket === null ? "no ticket" : angleWords(this.#state.ticket);
+      const learned = `Written on ${shop}. Before: ${before}. Now: ${now}.`;
+      this.#set({ learned });
+      this.pane.say(learned);
+    });
+  }
+
+  /** Answers one question on a machine. */
+  async answer({ cell, isList, machine, question }: MissingFact, text: string): Promise<void> {
+    await this.#work("Writing the answer", async (sheet) => {
+      const number = Number(text.trim().replace(",", "."));
+      if (text.trim() === "" || (!isList && !(number > 0)))
+        throw new Error(
+          `${question} Give a number above 0, or leave it open: what is not known is never a pass`,
+        );
+      const shop = this.pane.state.shopSheet;
+      if (shop === null) throw new Error("the workbook has no Shop sheet");
+      await this.#write(shop, [{ cell, to: isList ? text.trim() : number }], `${machine}: ${question}`);
+      await this.pane.checked(sheet);
+      await this.#load(sheet, this.#state.ticket?.row ?? null);
+    });
+  }
+
+  /** Ticks the mark in sight as made, or takes the tick back; ticks stand on a sheet of their own. */
+  async tick(isMade: boolean): Promise<void> {
+    await this.#work("Writing the tick", async (sheet) => {
+      const { ticket, marks } = this.#state;
+      const mark = marks.find(({ row }) => row === ticket?.row);
+      if (mark === undefined) return;
+      const name = await this.#madeSheet();
+      const rows = await this.#ticks(name);
+      const known = rows.find((each) => each.sheet === sheet && isMark(each, mark));
+      const place = known?.row ?? rows.reduce((last, { row }) => Math.max(last, row), 1) + 1;
+      const date = isMade ? new Date().toISOString().slice(0, 10) : null;
+      const values = [sheet, mark.member, mark.mark, date];
+      const edits = values.map((to, column) => ({ cell: `${"ABCD"[column]}${place}`, to }));
+      await this.#write(name, edits, isMade ? `${mark.mark} is made` : `${mark.mark} is not made`);
+      await this.#readTicks(sheet);
+    });
+  }
+
+  async #write(sheet: string, edits: readonly CellEdit[], label: string): Promise<void> {
+    const undo = await this.workbook.writeCells(sheet, edits);
+    this.pane.keepStep({ sheet, label, cells: `${edits.length} cells of ${sheet}`, edits, undo });
+  }
+
+  async #madeSheet(): Promise<string> {
+    const held = this.pane.state.sheets.find(({ name }) => name.toLowerCase() === MADE_SHEET.toLowerCase());
+    if (held !== undefined) return held.name;
+    const sheet = await this.workbook.activeSheet();
+    const name = await this.workbook.addSheet(MADE_SHEET, {
+      rows: [MADE_HEADS.map((value) => ({ value, bold: true }))],
+      widths: [18, 24, 12, 14],
+      frozenRows: 1,
+    });
+    await this.pane.sheetsChanged();
+    await this.workbook.goTo(sheet, "A1");
+    return name;
+  }
+
+  async #ticks(name: string) {
+    const sheet = await this.workbook.read(name);
+    const text = (row: number, column: number): string => String(sheet.cell(row, column) ?? "");
+    return Array.from({ length: sheet.rowCount }, (_, row) => ({
+      row: sheet.top + row + 1,
+      sheet: text(row, 0),
+      member: text(row, 1),
+      mark: text(row, 2),
+      isMade: text(row, 3) !== "",
+    }));
+  }
+
+  async #readTicks(sheet: string): Promise<void> {
+    const held = this.pane.state.sheets.find(({ name }) => name.toLowerCase() === MADE_SHEET.toLowerCase());
+    const ticks = held === undefined ? [] : await this.#ticks(held.name);
+    const made = ticks.filter((tick) => tick.sheet === sheet && tick.isMade);
+    const rows = this.#state.marks.filter((mark) => made.some((tick) => isMark(tick, mark)));
+    this.#set({ made: new Set(rows.map(({ row }) => row)) });
+  }
+
+  async #load(sheet: string, row: number | null): Promise<void> {
+    const marks = await this.engine.marks(sheet);
+    const wanted = marks.find((mark) => mark.row === row) ?? marks[0];
+    const ticket = wanted === undefined ? null : await this.engine.ticket(sheet, wanted.row);
+    const machine = ticket?.trial?.machine ?? ticket?.trial?.machines[0] ?? null;
+    const missing = machine === null ? [] : await this.engine.missingFacts(sheet, machine);
+    this.#row = ticket?.row ?? null;
+    this.#set({ sheet, marks, ticket, missing, learned: null });
+    await this.#readTicks(sheet);
+  }
+
+  async #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
+    const sheet = this.#view?.sheet ?? this.pane.state.sheet;
+    if (sheet === null || this.#state.doing !== null) return;
+    this.#set({ doing });
+    try {
+      await this.pane.checked(sheet);
+      await act(sheet);
+    } catch (problem) {
+      this.pane.report(problem);
+    } finally {
+      this.#set({ doing: null });
+    }
+  }
+
+  /** While it is in sight the ticket is that of the row selected in the schedule. */
+  #follow(): void {
+    const { place, view, bar } = this.pane.state;
+    const wasInSight = this.#isInSight;
+    this.#isInSight = place === "bench";
+    const isNewView = view !== null && view !== this.#view && view.rows.bars > 0;
+    if (isNewView) this.#view = view;
+    if (!this.#isInSight || this.#state.doing !== null) return;
+    const row = bar?.row ?? this.#row;
+    const isOther = bar !== null && bar.row !== this.#row;
+    if (wasInSight && !isNewView && !isOther) return;
+    void this.#work("Making the ticket", (sheet) => this.#load(sheet, row));
+  }
+
+  #set(change: Partial<BenchState>): void {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function isMark(
+  tick: { readonly member: string; readonly mark: string },
+  { member, mark }: MarkView,
+): boolean {
+  return tick.mark === mark && tick.member === (member ?? "");
+}
+
+function angleWords({ bends }: TicketView): string {
+  const said = bends.map(({ bendTo, released, wanted }) =>
+    bendTo === null
+      ? `${wanted}: a trial comes first`
+      : `${wanted} by bending to ${bendTo}, which gives ${released}`,
+  );
+  return [...new Set(said)].join("; ");
+}
