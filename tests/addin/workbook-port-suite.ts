@@ -153,6 +153,10 @@ export function describeWorkbookPort(name: string, makePort: () => Promise<PortU
       expect(await valueAt(4, 0)).toBeNull();
     });
 
+    test("should know which cells hold a formula", async () => {
+      expect([...(await port.formulaCells("Bars", ["A2", "D2", "D5", "D4"]))].sort()).toEqual(["D2", "D4"]);
+    });
+
     test("should take a write back, formulas among it", async () => {
       const undo = await port.writeCells("Bars", [
         { cell: "A2", to: "99" },

@@ -126,6 +126,8 @@ function remotePort(): WorkbookPort {
     },
     clearFlags: (sheet) => page.evaluate((name) => remote.clearFlags(name), sheet),
     hasFlags: (sheet) => page.evaluate((name) => remote.hasFlags(name), sheet),
+    formulaCells: async (sheet, cells) =>
+      new Set(await page.evaluate(([s, c]) => remote.formulaCells(s, c), [sheet, [...cells]] as const)),
     async writeCells(sheet, edits) {
       const index = await page.evaluate(([s, e]) => remote.writeCells(s, e), [sheet, [...edits]] as const);
       return () => page.evaluate((which) => remote.undo(which), index);

@@ -59,6 +59,9 @@ const remote = {
   },
   clearFlags: (sheet: string) => workbook.clearFlags(sheet),
   hasFlags: (sheet: string) => workbook.hasFlags(sheet),
+  formulaCells: async (sheet: string, cells: readonly string[]) => [
+    ...(await workbook.formulaCells(sheet, cells)),
+  ],
   writeCells: async (sheet: string, edits: readonly CellEdit[]) =>
     undoSteps.push(await workbook.writeCells(sheet, edits)) - 1,
   undo: (index: number) => undoSteps[index]!(),

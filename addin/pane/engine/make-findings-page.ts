@@ -1,4 +1,5 @@
 import { SEVERITIES } from "../../../core/audit/finding";
+import { doubtLead } from "../../../core/audit/finding-words";
 import { notToldWords } from "../../../core/audit/not-told-words";
 import { scheduleHead } from "../../../core/tickets";
 import { findingsPage } from "../../print/findings-page";
@@ -40,14 +41,17 @@ export function makeFindingsPage(
       title,
       { ...head, standard: report.standard.id, notTold },
       stated.filter((part) => part !== null).join(", "),
-      listed.map(({ severity, member, mark, cell, sheet: of, message, outcome, fix, rule, code }) => ({
-        severity: WEIGHT[severity],
-        bar: [member, mark].filter((part) => part !== null).join(", "),
-        cell: `${of === sheet.name ? "" : `${of} `}${cell ?? ""}`,
-        words: `${outcome === "unsure" ? "not judged: " : ""}${message}`,
-        remedy: fix?.label ?? "",
-        code: `${rule}, ${code}`,
-      })),
+      listed.map((finding) => {
+        const { severity, member, mark, cell, sheet: of, message, fix, rule, code } = finding;
+        return {
+          severity: WEIGHT[severity],
+          bar: [member, mark].filter((part) => part !== null).join(", "),
+          cell: `${of === sheet.name ? "" : `${of} `}${cell ?? ""}`,
+          words: `${doubtLead(finding)}${message}`,
+          remedy: fix?.label ?? "",
+          code: `${rule}, ${code}`,
+        };
+      }),
     ),
   };
 }

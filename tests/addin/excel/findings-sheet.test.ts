@@ -133,10 +133,10 @@ describe("the findings sheet that the pane writes into Excel", () => {
     await yard.writeFindings();
     open.excel.byUser(() => sheetNamed("Findings").write(2, 7, "done"));
     await yard.writeFindings();
-    expect(yard.state.asksAboutFindings).toBe("Findings");
+    expect(pane.state.asksAboutFindings).toBe("Findings");
     expect(sheetNamed("Findings").cells.at(2, 7).value).toBe("done");
-    yard.keepFindings();
-    expect(yard.state.asksAboutFindings).toBeNull();
+    pane.askAboutFindings(null);
+    expect(pane.state.asksAboutFindings).toBeNull();
     await yard.writeFindings("number");
     expect(open.excel.workbook.sheets.map(({ Name }) => Name)).toEqual([
       "It's bars",

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { doubtLead } from "../../../../core/audit/finding-words";
 import type { FindingView } from "../../engine/audit-view";
 import { isSafeFix, needsLook } from "../../model/fixes-of-view";
 import type { PaneModel } from "../../model/pane-model";
@@ -38,7 +39,7 @@ export function findingItem(
         <span class="visually-hidden">${SEVERITY_WORDS[finding.severity].word}, </span>
         <span class="place">${place}</span>
         <span class="message">
-          ${finding.outcome === "unsure" ? html`<span class="unsure">not judged:</span> ` : nothing}${finding.message}
+          ${finding.outcome === "unsure" ? html`<span class="unsure">${doubtLead(finding)}</span>` : nothing}${finding.message}
         </span>
       </button>
       ${isCurrent ? opened(model, memory, finding, place) : nothing}

@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { FindingView } from "../../../../addin/pane/engine/audit-view";
-import { AS_CHECKED, arrangeFindings } from "../../../../addin/pane/model/arrange-findings";
+import {
+  AS_CHECKED,
+  alikeKey,
+  listedFindings,
+  listLines,
+} from "../../../../addin/pane/model/arrange-findings";
 import { findingsTable } from "../../../../addin/pane/model/findings-table";
 import { SEVERITIES, type Severity } from "../../../../core/audit/finding";
 
@@ -19,6 +24,8 @@ const finding = (row: number | null, severity: Severity, more: Partial<FindingVi
   source: null,
   rule: "total differs",
   member: "Beam 1",
+  pour: "P1",
+  mark: "01",
   waiverKey: null,
   before: [],
   guess: null,
@@ -29,64 +36,55 @@ const FINDINGS = [
   finding(null, "note", { code: "READ104", rule: "facts not held", member: null, message: "no grade" }),
   finding(3, "doubtful"),
   finding(4, "unsafe", { member: "Wall 2", code: "BEND101", rule: "former too small" }),
-  finding(5, "note", { member: "Wall 2" }),
+  finding(5, "note", { member: "Wall 2", pour: "P2" }),
   finding(6, "unsafe"),
 ];
 const ALL = new Set(SEVERITIES);
 
-const shape = (change: Partial<typeof AS_CHECKED>, shown: ReadonlySet<Severity> = ALL) =>
-  arrangeFindings(FINDINGS, shown, { ...AS_CHECKED, ...change }).map(({ key, findings }) => [
-    key,
-    findings.map(({ row }) => row),
-  ]);
+const listed = (change: Partial<typeof AS_CHECKED>, shown: ReadonlySet<Severity> = ALL) =>
+  listedFindings(FINDINGS, shown, { ...AS_CHECKED, ...change }).map(({ row }) => row);
 
-describe("arrangeFindings", () => {
-  test("should group by severity, the worst first, rows in order", () => {
-    expect(shape({})).toEqual([
-      ["unsafe", [4, 6]],
-      ["doubtful", [3]],
-      ["note", [null, 5]],
-    ]);
+describe("listedFindings", () => {
+  test("should list the worst first, rows in order", () => {
+    expect(listed({})).toEqual([4, 6, 3, null, 5]);
   });
 
-  test("should group by rule, that with the worst finding first, sorted by row or severity", () => {
-    expect(shape({ group: "rule" })).toEqual([
-      ["SUM101 total differs", [3, 5, 6]],
-      ["BEND101 former too small", [4]],
-      ["READ104 facts not held", [null]],
-    ]);
-    expect(shape({ group: "rule", sort: "severity" })[0]).toEqual(["SUM101 total differs", [6, 3, 5]]);
+  test("should list row by row", () => {
+    expect(listed({ group: "row" })).toEqual([null, 3, 4, 5, 6]);
   });
 
-  test("should group by member in the sheet's order, or the worst first", () => {
-    expect(shape({ group: "member" })).toEqual([
-      ["no one member", [null]],
-      ["Beam 1", [3, 6]],
-      ["Wall 2", [4, 5]],
-    ]);
-    expect(shape({ group: "member", sort: "severity" }).map(([key]) => key)).toEqual([
-      "Beam 1",
-      "Wall 2",
-      "no one member",
-    ]);
+  test("should list what is shown, of one rule, member or pour, or with words", () => {
+    expect(listed({}, new Set<Severity>(["note"]))).toEqual([null, 5]);
+    expect(listed({ rule: "BEND101" })).toEqual([4]);
+    expect(listed({ member: "Wall 2" })).toEqual([4, 5]);
+    expect(listed({ pour: "P2" })).toEqual([5]);
+    expect(listed({ text: " FORMER " })).toEqual([4]);
+    expect(listed({ text: "e6" })).toEqual([6]);
+  });
+});
+
+describe("listLines", () => {
+  const many = Array.from({ length: 5 }, (_, row) => finding(row + 10, "doubtful"));
+  const lines = (unfolded: readonly string[], group: (typeof AS_CHECKED)["group"] = "severity") =>
+    listLines([...FINDINGS, ...many], { ...AS_CHECKED, group }, new Set(unfolded)).map((line) =>
+      line.kind === "finding" ? line.finding.row : [line.kind, line.key],
+    );
+
+  test("should have a rule that speaks in many rows stand once, until it is unfolded", () => {
+    const key = alikeKey(many[0]!);
+    expect(lines([])).toEqual([null, ["alike", key], 4, 5, 6]);
+    expect(lines([key])).toEqual([null, ["alike", key], 3, 10, 11, 12, 13, 14, 4, 5, 6]);
   });
 
-  test("should filter by severity, rule, member and words together", () => {
-    expect(shape({}, new Set<Severity>(["note"]))).toEqual([["note", [null, 5]]]);
-    expect(shape({ rule: "SUM101", member: "Wall 2" })).toEqual([["note", [5]]]);
-    expect(shape({ text: " Former TOO " })).toEqual([["unsafe", [4]]]);
-    expect(shape({ text: "e6" })).toEqual([["unsafe", [6]]]);
-    expect(shape({ text: "mandrel" })).toEqual([]);
-  });
-
-  test("should lose no finding and show none twice, however arranged", () => {
-    for (const group of ["severity", "rule", "member"] as const) {
-      for (const sort of ["row", "severity"] as const) {
-        const rows = shape({ group, sort }).flatMap(([, each]) => each as (number | null)[]);
-        expect(new Set(rows)).toEqual(new Set(FINDINGS.map(({ row }) => row)));
-        expect(rows).toHaveLength(FINDINGS.length);
-      }
-    }
+  test("should head each member's findings with its name", () => {
+    expect(lines([], "member")).toEqual([
+      ["member", "member no one member"],
+      null,
+      ["member", "member Beam 1"],
+      ...[3, 6, 10, 11, 12, 13, 14],
+      ["member", "member Wall 2"],
+      ...[4, 5],
+    ]);
   });
 });
 

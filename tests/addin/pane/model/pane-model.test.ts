@@ -117,6 +117,9 @@ class BookInMemory implements WorkbookPort {
   onSheets() {
     return () => {};
   }
+  async formulaCells() {
+    return new Set<string>();
+  }
   async recalculate() {
     return 3;
   }
@@ -256,8 +259,8 @@ describe("PaneModel", () => {
     book.rows[2]![4] = 25;
     await model.check();
     const risky = model.state.view!.findings.find((finding) => needsLook(finding) && finding.row === 3)!;
-    model.look(risky);
-    await model.applyFix(risky);
+    await model.look([risky]);
+    await model.writeLooked(false);
     expect(book.rows[2]?.[4]).toBe(24);
     expect(model.state.looked).toBeNull();
     expect(model.state.notice?.text).toContain("1 of 1 findings gone");

@@ -63,6 +63,7 @@ function bookInMemory(sheets: Map<string, Cell[][]>) {
     onSelection: () => () => {},
     onChange: () => () => {},
     onSheets: () => () => {},
+    formulaCells: async () => new Set(),
     recalculate: async () => 0,
   };
   return { port, written, went, settings };
