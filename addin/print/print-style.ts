@@ -35,13 +35,14 @@ tr { break-inside: avoid; }
 .refused li, .stops { overflow-wrap: anywhere; }
 .to-buy { width: auto; min-width: 60%; }
 .ticket { border: 0.5mm solid #000; padding: 2mm 3mm; margin: 0 0 3mm; break-inside: avoid; }
-.ticket .strip { display: grid; grid-template-columns: auto 1fr auto; gap: 0 5mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
+.ticket .strip { display: grid; grid-template-columns: auto 1fr auto 17mm; gap: 0 4mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
 .ticket .mark { font-size: 24pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
 .ticket .what { font-size: 9.5pt; }
 .ticket .what strong { font-size: 15pt; }
 .ticket .cut { text-align: right; }
 .ticket .cut strong { font-size: 20pt; font-variant-numeric: tabular-nums; }
-.ticket .reference { grid-column: 1 / -1; font-size: 8.5pt; color: #222; margin-top: 1mm; }
+.ticket .code { grid-column: 4; grid-row: 1 / 3; width: 17mm; height: 17mm; }
+.ticket .reference { grid-column: 1 / 4; font-size: 8.5pt; color: #222; margin-top: 1mm; }
 .ticket .deviation { font-size: 8.5pt; white-space: nowrap; }
 .ticket .bar { display: grid; grid-template-columns: 92mm 1fr; gap: 4mm; margin: 1.5mm 0; align-items: start; }
 .ticket figure { margin: 0; }
@@ -66,6 +67,14 @@ tr { break-inside: avoid; }
 .ticket .warnings b { text-transform: uppercase; font-size: 8pt; margin-right: 1mm; }
 .ticket .cautions { margin: 1mm 0 0; padding: 0 0 0 3.5mm; columns: 2; column-gap: 6mm; font-size: 7.8pt; line-height: 1.25; }
 .ticket .cautions li { break-inside: avoid; }
+@media screen and (max-width: 190mm) {
+.ticket .strip, .ticket .bar { grid-template-columns: 1fr; }
+.ticket .code, .ticket .reference { grid-column: 1; grid-row: auto; }
+.ticket .cut { text-align: left; }
+.ticket .bends { display: block; overflow-x: auto; }
+.ticket .cautions { columns: 1; }
+}
+@media print { .ticket { font-size: 92%; } }
 .chart .plot { display: block; width: 100%; height: auto; margin: 2mm 0; }
 .chart .plot text { font-size: 10px; fill: #000; }
 .chart .plot .head, .chart .plot .name { font-weight: 700; font-size: 11px; }

@@ -5,6 +5,7 @@ import type { Ticket, TicketWarning } from "../../core/tickets";
 import { printMass } from "../../core/units/print-mass";
 import { bendTable } from "./bend-table";
 import { html, Markup } from "./html";
+import { markCode } from "./mark-code";
 import { printPage, type ScheduleHead } from "./print-page";
 import { setLength } from "./set-length";
 
@@ -51,7 +52,15 @@ function strip(ticket: Ticket): Markup {
 <div class="what"><strong>${count ?? "?"} × ${size}</strong> <span>${steel}</span><br>${joined(place)}</div>
 <div class="cut"><span>cut to</span> <strong>${cut === null ? "?" : setLength(cut.length, unit)}</strong>${deviation(cut?.tolerance ?? null, unit)}</div>
 <div class="reference">${joined(reference)}</div>
+${markCode(codeText(ticket))}
 </div>`;
+}
+
+/** What a scanner types: the mark first, so that it can be looked up, then what tells it from others of its name. */
+function codeText({ mark, member, count, size, cut, unit, revision }: Ticket): string {
+  const length = cut === null ? null : `cut ${setLength(cut.length, unit)}`;
+  const parts = [mark ?? "no mark", member ?? "", `${count ?? "?"} x ${size}`, length, revision];
+  return parts.filter((part) => part !== null).join("; ");
 }
 
 /** units of the drawing's frame, and mm of paper that its width takes */

@@ -46,6 +46,7 @@ async function pictureBoth(page: Page, name: string): Promise<void> {
   await page.waitForTimeout(1_500);
   await picture(page, `${name}-before`);
   if (schedule.standard !== DEFAULT_STANDARD_ID) {
+    await page.locator("barwright-pane .set-up-line:not([aria-expanded=true])").click();
     await page.locator("barwright-pane fluent-dropdown").nth(1).click();
     await page.locator("barwright-pane fluent-option", { hasText: schedule.standard }).first().click();
   }
@@ -57,14 +58,14 @@ async function pictureBoth(page: Page, name: string): Promise<void> {
 
 async function checked(page: Page): Promise<void> {
   const pane = page.locator("barwright-pane");
-  await pane.locator(".group").first().waitFor({ timeout: 120_000 });
+  await pane.locator(".finding, .alike").first().waitFor({ timeout: 120_000 });
   await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
 }
 
 /** The first finding, and the bar that it is about. */
 async function choose(page: Page): Promise<void> {
   const pane = page.locator("barwright-pane");
-  await pane.locator(".group .place").first().click();
+  await pane.locator(".finding .head").first().click();
   await pane.locator(".bar svg").waitFor();
   await page.waitForTimeout(1_500);
 }

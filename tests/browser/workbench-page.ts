@@ -10,8 +10,12 @@ export interface WorkbenchPage {
   readonly troubles: string[];
   /** resolves once a check stands in the pane */
   checked(): Promise<void>;
-  /** the first finding at a cell of the chosen sheet */
-  finding(cell: string): ReturnType<Page["locator"]>;
+  /** the first finding at a cell of the chosen sheet, listed alone with others at the same cell */
+  finding(cell: string): Promise<ReturnType<Page["locator"]>>;
+  /** lists findings with these words, row by row; all of them where it is blank */
+  list(words: string): Promise<void>;
+  /** opens or shuts the line in which sheet, standard and colours are chosen */
+  setUp(isOpen: boolean): Promise<void>;
   /** types into a cell of the sheet in view, by name box and keyboard */
   typeAt(cell: string, text: string): Promise<void>;
   /** pixels of exactly that colour in the grid */
@@ -47,16 +51,30 @@ export async function openWorkbench(
   await page.goto(`${pages}workbench/index.html`);
   const pane = page.locator("barwright-pane");
   const checked = async (): Promise<void> => {
-    await pane.locator(".group").first().waitFor({ timeout: 120_000 });
+    await pane.locator(".finding, .alike").first().waitFor({ timeout: 120_000 });
     await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
   };
   await checked();
+  const list = async (words: string): Promise<void> => {
+    const filter = pane.locator("button.filter");
+    if ((await filter.getAttribute("aria-expanded")) === "false") await filter.click();
+    await pane.locator('.filters [data-pick="Order"]').selectOption("row");
+    await pane.locator("input.words").fill(words);
+  };
   return {
     page,
     strangers,
     troubles,
     checked,
-    finding: (cell) => pane.locator(`.finding[data-cell="${cell}"]`).first(),
+    list,
+    async finding(cell) {
+      await list(cell);
+      return pane.locator(`.finding[data-cell="${cell}"]`).first();
+    },
+    async setUp(isOpen) {
+      const line = pane.locator(".set-up-line");
+      if ((await line.getAttribute("aria-expanded")) !== String(isOpen)) await line.click();
+    },
     async typeAt(cell, text) {
       const nameBox = page.locator("#grid input:not([readonly])").last();
       await nameBox.fill(cell);

@@ -20,16 +20,17 @@ beforeAll(async () => {
   browser = await launchChromium();
   bench = await openWorkbench(browser, inject("pages"));
   ({ page } = bench);
-  await yard().locator("fluent-accordion-item").first().waitFor();
+  await page.locator("barwright-pane #tab-pours").click();
+  await yard().locator(".tonnage table").waitFor(WAIT);
 });
 afterAll(() => browser.close());
 
 const yard = () => page.locator("barwright-pours");
 const status = () => page.locator("barwright-pane .said");
 const shot = (name: string) => page.screenshot({ path: `${SHOTS}/yard-${name}.png` });
-const part = (name: string) => yard().locator(`fluent-accordion-item.${name}`);
+const part = (name: string) => yard().locator(`.${name}`).first();
 
-/** Opens one part of the yard and shuts the others. */
+/** Brings one part of the pours into sight, unfolded. */
 async function show(name: string): Promise<void> {
   for (const item of await yard().locator("fluent-accordion-item").all()) {
     await item.evaluate(
@@ -80,13 +81,15 @@ async function storedCells(file: Buffer, sheet: string): Promise<Map<string, num
 
 describe("the yard's side of the workbench", () => {
   test("should add up tonnes in a chart and the same in a table", async () => {
-    await show("tonnage");
-    await part("tonnage").locator(".reckon").click();
     const table = part("tonnage").locator("table");
-    await table.waitFor(WAIT);
-    const totals = await table.locator("tbody tr td:last-child").allTextContents();
-    const all = Number(await table.locator("tfoot td:last-child").textContent());
+    const totals = await table.locator("tbody tr td:nth-child(2)").allTextContents();
+    const all = Number(await table.locator("tfoot td:nth-child(2)").textContent());
     expect(totals.map(Number).reduce((sum, tonnes) => sum + tonnes, 0)).toBeCloseTo(all, 2);
+    expect(await yard().locator(".total").textContent()).toContain(`${all.toFixed(3)} t in Schedule`);
+    const sizes = await table.locator("thead th").allTextContents();
+    const figures = sizes.slice(2).map((size) => Number(/\d+/.exec(size)?.[0]));
+    expect(figures).toEqual([...figures].sort((a, b) => a - b));
+    await part("tonnage").locator("summary").click();
     const chart = part("tonnage").locator("svg.tonnage-chart");
     expect(await chart.getAttribute("aria-label")).toContain(`${all.toFixed(3)} t`);
     expect(
@@ -132,12 +135,30 @@ describe("the yard's side of the workbench", () => {
     await shot("3-asks");
     await part("tonnage").locator(".replace-totals").click();
     await expect.poll(() => part("tonnage").locator(".question").count(), WAIT).toBe(0);
+    await bench.setUp(true);
     const names = await page
       .locator("barwright-pane fluent-dropdown")
       .first()
       .locator("fluent-option")
       .allTextContents();
     expect(names.filter((name) => name.includes("Totals"))).toEqual(["Totals"]);
+  });
+
+  test("should make pages of the pours that are ticked alone", async () => {
+    const [first, second] = await part("tonnage").locator("tbody tr").all();
+    const pour = await first!.locator("input").getAttribute("data-pour");
+    await first!.locator(".only-pour").click();
+    expect(await yard().locator(".total").textContent()).toContain("in 1 of 7 chosen");
+    await part("pages").locator(".make-tickets").click();
+    await part("pages").locator(".ready").waitFor(WAIT);
+    expect(await part("pages").locator(".notes").textContent()).toContain(`only of ${pour}`);
+    await second!.locator("input").click();
+    expect(await yard().locator(".total").textContent()).toContain("in 2 of 7 chosen");
+    expect(await part("pages").locator(".ready").count()).toBe(0);
+    await second!.locator("input").click();
+    await first!.locator(".only-pour").click();
+    expect(await yard().locator(".total").textContent()).not.toContain("chosen");
+    expect(await violations()).toEqual([]);
   });
 
   test("should make tickets, print them from a frame and keep them as a page", async () => {
@@ -224,8 +245,11 @@ describe("the yard's side of the workbench", () => {
 
   test("should say what a revision changes, released bars first", async () => {
     await page.locator("#grid").getByText("Culvert rev B", { exact: true }).click();
+    await page.locator("barwright-pane #tab-check").click();
     await page.locator("fluent-button.check").click();
-    await expect.poll(() => yard().locator("h2").textContent(), WAIT).toContain("Culvert rev B");
+    await bench.checked();
+    await page.locator("barwright-pane #tab-pours").click();
+    await expect.poll(() => yard().locator(".total").textContent(), WAIT).toContain("Culvert rev B");
     await show("comparison");
     await part("comparison").locator("fluent-dropdown").click();
     await part("comparison").locator('fluent-option[value="Culvert rev A"]').click();

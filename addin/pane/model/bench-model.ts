@@ -75,10 +75,12 @@ export class BenchModel {
     });
   }
 
-  /** The ticket of a mark as typed or scanned: its name, or any part of what a code says. */
+  /** The ticket of a mark as typed, or as the code on its printed ticket says it. */
   async find(text: string): Promise<void> {
-    const wanted = text.trim().toLowerCase();
-    const found = this.#state.marks.find(({ mark }) => mark.toLowerCase() === wanted);
+    // a scanned code goes on with the member and more
+    const [wanted = "", of = ""] = text.toLowerCase().split(";").map((part) => part.trim());
+    const named = this.#state.marks.filter(({ mark }) => mark.toLowerCase() === wanted);
+    const found = named.find(({ member }) => (member ?? "").toLowerCase() === of) ?? named[0];
     if (found !== undefined) await this.choose(found.row);
     else this.pane.report(new Error(`no bar of this sheet has the mark ${text.trim()}`));
   }

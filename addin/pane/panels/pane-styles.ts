@@ -531,7 +531,7 @@ export const paneStyles = css`
     display: flex;
     gap: 10px;
     box-sizing: border-box;
-    height: 112px;
+    height: 100px;
     overflow-y: auto;
     padding: 0 10px 6px;
   }

@@ -33,8 +33,8 @@ export function listHead(model: PaneModel, memory: CheckMemory): TemplateResult 
         memory.show === "findings"
           ? html`
             <span class="steps" role="group" aria-label="Findings one by one">
-              <button class="step previous" aria-label="Previous finding" @click=${() => void model.step(-1)}>&#8593;</button>
-              <button class="step next" aria-label="Next finding" @click=${() => void model.step(1)}>&#8595;</button>
+              <button class="step previous" tabindex="-1" aria-label="Previous finding" @click=${() => void model.step(-1)}>&#8593;</button>
+              <button class="step next" tabindex="-1" aria-label="Next finding" @click=${() => void model.step(1)}>&#8595;</button>
             </span>
             <button class="filter" aria-expanded=${memory.areFiltersOpen ? "true" : "false"} @click=${turn}
               >Filter${isFiltered(model.state.arrangement) ? ", on" : ""}</button
@@ -69,12 +69,13 @@ function counts(model: PaneModel): TemplateResult | typeof nothing {
   const { view, shown } = model.state;
   if (view === null) return nothing;
   return html`
-    <div class="counts" role="group" aria-label="Findings shown">
-      ${SEVERITIES.map((severity) => {
+    <div class="counts" role="toolbar" aria-label="Findings shown" @keydown=${turnFocus}>
+      ${SEVERITIES.map((severity, index) => {
         const count = view.findings.filter((finding) => finding.severity === severity).length;
         const { word, meaning } = SEVERITY_WORDS[severity];
         return html`<button
           class="count"
+          tabindex=${index === 0 ? "0" : "-1"}
           data-severity=${severity}
           aria-pressed=${shown.has(severity) ? "true" : "false"}
           aria-label="${word}, ${count}"
@@ -86,6 +87,13 @@ function counts(model: PaneModel): TemplateResult | typeof nothing {
       })}
     </div>
   `;
+}
+
+/** One stop of Tab for all counts: arrows go from one to the next. */
+function turnFocus({ key, target, currentTarget }: KeyboardEvent): void {
+  const by = key === "ArrowRight" ? 1 : key === "ArrowLeft" ? -1 : 0;
+  const all = [...(currentTarget as Element).querySelectorAll<HTMLElement>(".count")];
+  all[all.indexOf(target as HTMLElement) + by]?.focus();
 }
 
 const isFiltered = ({ rule, member, pour, text }: Arrangement): boolean =>

@@ -40,7 +40,8 @@ export const poursStyles = css`
   }
   tbody th label {
     min-width: 0;
-    max-width: 160px;
+    min-width: 74px;
+    max-width: 170px;
     white-space: normal;
     overflow-wrap: anywhere;
   }
@@ -162,6 +163,7 @@ export const poursStyles = css`
   caption {
     padding: 4px 0;
     text-align: left;
+    white-space: normal;
     color: var(--colorNeutralForeground2);
   }
   th,
