@@ -129,7 +129,7 @@ describe("the workbench", () => {
 
   test("should apply a safe fix and take it back", async () => {
     await bench.setUp(false);
-    const item = await bench.finding("H38");
+    const item = await bench.finding("H70");
     await item.locator(".head").click();
     await item.locator(".apply").click();
     await expect.poll(() => item.count(), { timeout: 60_000 }).toBe(0);

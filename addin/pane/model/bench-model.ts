@@ -45,6 +45,10 @@ export class BenchModel {
   #isInSight = false;
   #view: PaneModel["state"]["view"] = null;
   #row: number | null = null;
+  /** the row selected in the sheet when it was last looked at */
+  #asked: number | null = null;
+  /** the ticket is to be made anew once what is being done is done */
+  #isDue = false;
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -209,6 +213,9 @@ export class BenchModel {
       this.pane.report(problem);
     } finally {
       this.#set({ doing: null });
+      const isDue = this.#isDue;
+      this.#isDue = false;
+      if (isDue) this.#show();
     }
   }
 
@@ -219,11 +226,16 @@ export class BenchModel {
     this.#isInSight = place === "bench";
     const isNewView = view !== null && view !== this.#view && view.rows.bars > 0;
     if (isNewView) this.#view = view;
-    if (!this.#isInSight || this.#state.doing !== null) return;
-    const row = bar?.row ?? this.#row;
-    const isOther = bar !== null && bar.row !== this.#row;
+    if (!this.#isInSight) return;
+    const isOther = bar !== null && bar.row !== this.#row && bar.row !== this.#asked;
     if (wasInSight && !isNewView && !isOther) return;
-    void this.#work("Making the ticket", (sheet) => this.#load(sheet, row));
+    this.#asked = bar?.row ?? null;
+    if (this.#state.doing === null) this.#show();
+    else this.#isDue = true;
+  }
+
+  #show(): void {
+    void this.#work("Making the ticket", (sheet) => this.#load(sheet, this.#asked ?? this.#row));
   }
 
   #set(change: Partial<BenchState>): void {

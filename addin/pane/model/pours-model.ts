@@ -23,6 +23,8 @@ export class PoursModel {
   #sheets: PaneModel["state"]["sheets"] = [];
   /** totals follow the schedule while they are in sight */
   #isInSight = false;
+  /** they are to be added up once what is being done is done */
+  #isDue = false;
   #view: PaneModel["state"]["view"] = null;
   readonly #listeners = new Set<() => void>();
 
@@ -301,6 +303,9 @@ export class PoursModel {
       this.pane.report(problem);
     } finally {
       this.#set({ doing: null });
+      const isDue = this.#isDue;
+      this.#isDue = false;
+      if (isDue) void this.addUp();
     }
   }
 
@@ -355,8 +360,9 @@ export class PoursModel {
       this.#set({ isBehind: true, ...(isSame ? {} : { totals: null, pours: null }) });
     }
     // totals follow what is checked, as long as somebody sees them
-    if (this.#isInSight && this.#state.doing === null && (isNewView || !wasInSight) && this.#state.isBehind)
-      void this.addUp();
+    if (!this.#isInSight || !this.#state.isBehind || (!isNewView && wasInSight)) return;
+    if (this.#state.doing === null) void this.addUp();
+    else this.#isDue = true;
   }
 
   #set(change: Partial<PoursState>): void {

@@ -20,12 +20,12 @@ export function setUp(model: PaneModel, memory: CheckMemory): TemplateResult {
       <button
         class="set-up-line"
         aria-expanded=${isOpen ? "true" : "false"}
-        aria-label="Sheet ${state.sheet ?? "none"}, standard ${standard}: change"
         ?disabled=${state.view === null}
         @click=${turn}
       >
         <span class="sheet-name">${state.sheet ?? "no sheet"}</span>
         <span class="standard-name">${standard}</span>
+        <span class="visually-hidden">: change</span>
         <span aria-hidden="true">${isOpen ? "\u25b4" : "\u25be"}</span>
       </button>
       <fluent-button

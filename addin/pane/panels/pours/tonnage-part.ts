@@ -79,7 +79,7 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
                 <label><input type="checkbox" class="choose-pour" data-pour=${pour} .checked=${isChosen(pour)} @change=${turn(pour)} /> ${pour}</label>
                 <button
                   class="only-pour"
-                  aria-label=${isOnly(pour) ? `All ${totals.groupedBy}s` : `${pour} alone`}
+                  aria-label=${isOnly(pour) ? `all ${totals.groupedBy}s` : `only ${pour}`}
                   @click=${() => model.choosePours(isOnly(pour) ? [] : [pour])}
                   >${isOnly(pour) ? "all" : "only"}</button
                 >
