@@ -93,7 +93,7 @@ describe("the pane in Excel", () => {
     await expect
       .poll(() => page.evaluate(() => fakeExcel.workbook.GetSelectedRange().Address))
       .toBe("Sheet1!L4");
-    await page.locator("svg").last().waitFor();
+    await page.locator(".bar-body svg").waitFor();
     await shot("3-jumped");
 
     await finding("H3").locator(".head").click();
@@ -114,8 +114,8 @@ describe("the pane in Excel", () => {
   test("shows the bar that the user selects in the sheet", async () => {
     await check();
     await page.evaluate(() => fakeExcel.byUser((book) => book.active.GetRange("B4").Select()));
-    await page.locator("text=0202").first().waitFor();
-    await page.locator("svg").last().waitFor();
+    await page.locator(".bar-title", { hasText: "0202" }).waitFor();
+    await page.locator(".bar-body svg").waitFor();
     await shot("6-selected");
   });
 

@@ -74,7 +74,7 @@ describe("the way to what each user came for", () => {
     measured["taps to a finding"] = taps;
     taps = 0;
     await tap("barwright-pane #tab-pours");
-    await tap('barwright-pours .only-pour');
+    await tap("barwright-pours .only-pour");
     await expect.poll(() => page.locator("barwright-pours .total").textContent(), WAIT).toContain("chosen");
     measured["taps to the tonnes of a pour"] = taps;
     taps = 0;

@@ -82,7 +82,10 @@ export class BenchModel {
   /** The ticket of a mark as typed, or as the code on its printed ticket says it. */
   async find(text: string): Promise<void> {
     // a scanned code goes on with the member and more
-    const [wanted = "", of = ""] = text.toLowerCase().split(";").map((part) => part.trim());
+    const [wanted = "", of = ""] = text
+      .toLowerCase()
+      .split(";")
+      .map((part) => part.trim());
     const named = this.#state.marks.filter(({ mark }) => mark.toLowerCase() === wanted);
     const found = named.find(({ member }) => (member ?? "").toLowerCase() === of) ?? named[0];
     if (found !== undefined) await this.choose(found.row);

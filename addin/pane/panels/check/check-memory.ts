@@ -1,5 +1,4 @@
 import type { ListLine } from "../../model/arrange-findings";
-import type { CorrectionDraft } from "./decisions";
 
 /** What stands where the list of findings does. */
 export const SHOWS = {
@@ -13,6 +12,13 @@ export const SHOWS = {
 } as const;
 
 export type Show = keyof typeof SHOWS;
+
+/** A correction that the user is putting together. */
+interface CorrectionDraft {
+  column: string;
+  kind: string;
+  unit: string;
+}
 
 /** What the check's part of the pane remembers between renderings. */
 export interface CheckMemory {

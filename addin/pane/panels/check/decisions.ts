@@ -17,13 +17,6 @@ import { choice } from "../choice";
 import type { CheckMemory } from "./check-memory";
 import { decideForm } from "./decide-form";
 
-/** A correction that the user is putting together. */
-export interface CorrectionDraft {
-  column: string;
-  kind: string;
-  unit: string;
-}
-
 const AS_READ = "";
 const UNITS: readonly ColumnUnit[] = ["mm", "cm", "m", "in", "ft", "kg", "t", "lb"];
 
@@ -181,7 +174,7 @@ function limitForm(
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function correctionForm(model: PaneModel, view: AuditView, { draft, redraw }: CheckMemory) {
-  const set = (part: keyof CorrectionDraft) => (value: string) => {
+  const set = (part: keyof CheckMemory["draft"]) => (value: string) => {
     draft[part] = value;
     redraw();
   };

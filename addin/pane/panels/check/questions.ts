@@ -35,7 +35,7 @@ function placeWords({ member, mark, cell, sheet }: FindingView): string {
   return `${bar === "" ? sheet : bar}${cell === null ? "" : ` (${cell})`}:`;
 }
 
-export function headLine({ head, sheet, standard }: AuditView): string {
+function headLine({ head, sheet, standard }: AuditView): string {
   return [
     head.job,
     head.schedule === null ? `sheet ${sheet}` : `schedule ${head.schedule}`,

@@ -66,7 +66,12 @@ describe("a trial", () => {
   });
 
   test("should begin a log where the sheet has none", async () => {
-    await check(sheetFromRows("Shop", [["Limit", "Value"], ["Hoist or crane kg", 1000]]));
+    await check(
+      sheetFromRows("Shop", [
+        ["Limit", "Value"],
+        ["Hoist or crane kg", 1000],
+      ]),
+    );
     const { edits } = await engine.trialEdits("Schedule", TRIAL);
     expect(edits.map(({ to }) => to)).toEqual(expect.arrayContaining(["bent to", "released", 94, 90.1]));
     await check();
