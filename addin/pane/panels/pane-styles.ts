@@ -208,13 +208,11 @@ export const paneStyles = css`
     min-width: 0;
     font-weight: var(--fontWeightSemibold);
   }
-  .filters {
-    flex-wrap: wrap;
-  }
   .filters .pick,
   .filters input {
-    flex: 1 1 70px;
+    flex: 1 1 0;
     min-width: 0;
+    padding: 0 2px;
     min-height: 28px;
     font-size: var(--fontSizeBase200);
   }

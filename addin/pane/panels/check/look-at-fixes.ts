@@ -21,7 +21,7 @@ export function lookAtFixes(model: PaneModel): TemplateResult | typeof nothing {
         ${
           along > 0
             ? html`<button class="write write-along" @click=${() => void model.writeLooked(true)}
-                >Change ${rows}, and the ${along} cells that follow</button
+                >Change ${rows}, and ${along === 1 ? "the cell that follows" : `the ${along} cells that follow`}</button
               >`
             : nothing
         }

@@ -3,7 +3,8 @@ import type { PaneModel } from "../../model/pane-model";
 
 /** What is going on, to the eye and to a screen reader; work that does not move can be stopped. */
 export function progress(model: PaneModel): TemplateResult {
-  const { work, notice, view, needsCheck } = model.state;
+  const { work, notice, view, needsCheck, fixes } = model.state;
+  const last = fixes.at(-1);
   const said = work?.label ?? notice?.text ?? (view === null ? "" : `Checked ${view.rows.bars} bars`);
   return html`
     <div class="status">
@@ -22,6 +23,11 @@ export function progress(model: PaneModel): TemplateResult {
           : nothing
       }
       <p class="said ${work === null ? (notice?.kind ?? "") : ""}" role="status">${said}</p>
+      ${
+        last === undefined
+          ? nothing
+          : html`<button class="undo" title=${last.label} @click=${() => void model.undoFix()}>Take back: ${last.cells}</button>`
+      }
       ${needsCheck && work === null ? html`<p class="stale">What is listed is out of date: check again.</p>` : nothing}
     </div>
   `;
