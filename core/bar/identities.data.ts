@@ -75,3 +75,17 @@ export const LENGTH_HABIT: Cited<{
     provenance: "common practice",
   },
 };
+
+/** Counts out of a run and a spacing: rows that must keep one way of rounding before the others are wrong. */
+export const RUN_HABIT: Cited<{
+  readonly share: number;
+  readonly rows: number;
+  readonly leastGaps: number;
+  readonly exact: number;
+}> = {
+  value: { share: 0.75, rows: 5, leastGaps: 1.5, exact: 1e-6 },
+  cite: {
+    document: "gaps or bars, rounded up, down or to the nearest, as the office does",
+    provenance: "common practice",
+  },
+};

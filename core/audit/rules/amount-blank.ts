@@ -43,14 +43,15 @@ export default defineRule({
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
     const { bars } = sheet;
+    const open = bars.filter(lacksAmount);
+    if (open.length === 0) return;
     const usual = usualFields(bars);
-    const open = bars.map((facts) => blankOf(facts, usual));
-    const missing = open.filter((field) => field !== null).length;
+    const blanks = open.map((facts) => ({ facts, field: blankOf(facts, usual) }));
+    const missing = blanks.filter(({ field }) => field !== null).length;
     // where most rows lack it the column was not read: another rule says so
     if (missing * 2 > bars.length) return;
-    bars.forEach((facts, index) => {
-      const field = open[index];
-      if (field === null || field === undefined) return;
+    blanks.forEach(({ facts, field }) => {
+      if (field === null) return;
       const found = field === "size" ? null : followed(facts, field, perMetreOf(facts));
       const what = field === "size" ? "the size" : field === "length" ? "the length" : "the number of bars";
       const isWeighed = facts.row.mass !== null;
@@ -69,6 +70,10 @@ export default defineRule({
     });
   },
 });
+
+function lacksAmount({ row, count }: BarFacts): boolean {
+  return count === null || row.size === null || row.length === null;
+}
 
 function usualFields(bars: readonly BarFacts[]): ReadonlySet<ColumnKind> {
   const fields = [...COUNTS, "size", "length"] as const;

@@ -17,6 +17,7 @@ import circleLapShort from "./circle-lap-short";
 import closedLinkInOpenPlace from "./closed-link-in-open-place";
 import coldBending from "./cold-bending";
 import countFromSpacing from "./count-from-spacing";
+import countOffRun from "./count-off-run";
 import couplerEndUnsaid from "./coupler-end-unsaid";
 import crankOffsetSmall from "./crank-offset-small";
 import crankTooSteep from "./crank-too-steep";
@@ -212,6 +213,7 @@ export const RULES: readonly Rule[] = [
   numbersDisagree,
   amountBlank,
   summaryDiffers,
+  countOffRun,
   longerThanStock,
   widerThanTransport,
   radiusSuppliedStraight,
