@@ -144,6 +144,9 @@ export function shopNotes({ sheet, shop }: Workshop): string[] {
 
 function noHeaderReason({ sheet, reading }: ReadSheet): string {
   if (sheet.rowCount === 0) return `sheet "${sheet.name}" is empty`;
+  if (reading.noHeader?.isTransposed === true) {
+    return `sheet "${sheet.name}" has its bars in columns, one beside the other: paste it turned, with one bar a row`;
+  }
   const looked = reading.noHeader?.lookedFor.join(", ") ?? "";
   const nearest = reading.noHeader?.nearestRow ?? null;
   const where = nearest === null ? "no row comes near" : `the nearest is row ${sheet.top + nearest + 1}`;

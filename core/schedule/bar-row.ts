@@ -250,7 +250,12 @@ export interface ScheduleReading {
   readonly bars: readonly BarRow[];
   readonly totals: readonly TotalRow[];
   /** Where no header was found: the words looked for and the nearest row. */
-  readonly noHeader: { readonly lookedFor: readonly string[]; readonly nearestRow: number | null } | null;
+  readonly noHeader: {
+    readonly lookedFor: readonly string[];
+    readonly nearestRow: number | null;
+    /** bars stand in columns and not in rows */
+    readonly isTransposed: boolean;
+  } | null;
   /** guesses about the sheet or a column, each shown to the user */
   readonly guesses?: readonly SheetGuess[];
   readonly summaries?: readonly SummaryBlock[];

@@ -6,8 +6,8 @@ import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
 import { type Carried, isSameCarried } from "./rows/carried";
 import { lengthStep } from "./rows/finish-reading";
 import { BarRowReader } from "./rows/read-bar-row";
+import type { ColumnDecision, Resumable } from "./rows/resumable";
 import type { DraftRow } from "./rows/row-draft";
-import type { ColumnDecision, Resumable } from "./rows/sheet-reader";
 import type { Cell, Sheet } from "./sheet";
 
 const NO_CELLS: readonly Cell[] = [];

@@ -1,6 +1,8 @@
-import type { TableReading } from "../bar-row";
+import type { SheetGuess, TableReading } from "../bar-row";
+import { columnLetters } from "../cell-address";
 import type { Agreement, ColumnDecision, IdentityName, Share, Weighed } from "../evidence/index";
 import { columnWords } from "./column-words";
+import type { HeaderByArithmetic } from "./headers-by-arithmetic";
 
 const PRODUCTS: Readonly<Record<IdentityName, string>> = {
   mass: "the mass column",
@@ -48,6 +50,22 @@ export function heldText(
       ({ identity, kept, tested: of }) => `${of - kept} of ${of} rows disagree with ${PRODUCTS[identity]}`,
     );
   return `${shares.join(", ") || "the rows disagree with this reading"}, and no other reading agrees; ${remedy}`;
+}
+
+/** A table of which no header word is known, told by its own products. */
+export function headerGuess(
+  { header, firstBar, kept, tested }: HeaderByArithmetic,
+  left: number,
+): SheetGuess {
+  const told = header.blocks
+    .flatMap(({ columns }) => columns)
+    .map(
+      ({ kind, column, unit }) =>
+        `${columnWords(kind)} in column ${columnLetters(left + column)}${unit === null ? "" : ` (${unit})`}`,
+    )
+    .join(", ");
+  const reason = `no header of known words was found: the arithmetic of the rows tells ${told}; ${kept} of ${tested} rows agree`;
+  return { guess: "column-by-arithmetic", reason, asks: true, row: firstBar, column: null };
 }
 
 export function nothingConfirms(): string {

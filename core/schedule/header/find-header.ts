@@ -118,6 +118,32 @@ export function knownWords(cells: readonly Cell[]): number {
   return kinds.size;
 }
 
+const MOST_NEAREST_ROWS = 2000;
+
+/** The row with the most known words, the nearest to a header where none is found; null where no row has one. */
+export function rowOfMostWords(rowCount: number, cellsOf: (row: number) => readonly Cell[]): number | null {
+  let nearest: number | null = null;
+  let most = 0;
+  for (let row = 0; row < Math.min(rowCount, MOST_NEAREST_ROWS); row += 1) {
+    const words = knownWords(cellsOf(row));
+    if (words > most) {
+      most = words;
+      nearest = row;
+    }
+  }
+  return nearest;
+}
+
+/** True where every filled cell is another known word. */
+export function holdsOnlyWords(cells: readonly Cell[]): boolean {
+  const filled = cells.filter((cell) => cell != null && (typeof cell !== "string" || cell.trim() !== ""));
+  return (
+    filled.length >= 2 &&
+    filled.every((cell) => typeof cell === "string") &&
+    knownWords(cells) === filled.length
+  );
+}
+
 interface Candidate {
   readonly bottom: number;
   readonly columns: readonly FoundColumn[];

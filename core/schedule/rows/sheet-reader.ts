@@ -11,9 +11,18 @@ import type {
 import { readRemark } from "../cells/read-remark";
 import { plainWords } from "../cells/row-words";
 import type { ColumnSource } from "../columns/decide-columns";
-import { type SettledColumns, settleColumns } from "../columns/settle-columns";
+import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
+import { headerGuess } from "../columns/proof-text";
+import { settleColumns } from "../columns/settle-columns";
 import type { TableProof } from "../columns/table-proof";
-import { findHeader, type Header, type HeaderSource, knownWords } from "../header/find-header";
+import {
+  findHeader,
+  type Header,
+  type HeaderSource,
+  holdsOnlyWords,
+  knownWords,
+  rowOfMostWords,
+} from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
 import { listsOtherThings } from "../header/lists-other-things";
 import { KNOWN_HEADER_WORDS } from "../header/recognise-header";
@@ -25,16 +34,27 @@ import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
 import { BarRowReader } from "./read-bar-row";
+import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns, labelOf, shownText } from "./row-cells";
 import type { DraftRow } from "./row-draft";
 import { RowEvidence } from "./row-evidence";
 import type { RowReason, RowReasonCode } from "./row-reason";
-import type { RowVerdict } from "./row-verdict";
+import {
+  BLANK,
+  COLUMN_NUMBERS,
+  HEADER,
+  HEADER_AGAIN,
+  OUTSIDE,
+  PLAIN_BAR,
+  RANK,
+  type RowVerdict,
+  SIZES_OF_SUMS,
+} from "./row-verdict";
 import { sizesInRow, sumsOnly, totalRow } from "./sum-rows";
 import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
-const MOST_NEAREST_ROWS = 2000;
+const MOST_ROWS_WITHOUT_HEADER = 2000;
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
 
 /** A table that rows are being read under. */
@@ -50,23 +70,6 @@ interface Block {
     rows: TotalRow[];
     sizes: readonly { size: string; column: number }[];
   } | null;
-}
-
-/** What the columns of a table were taken for, and how to decide it again. */
-export interface ColumnDecision {
-  readonly settled: SettledColumns;
-  readonly headerBottom: number;
-  decide(changed: Sheet): SettledColumns;
-}
-
-/** What a reading leaves behind so that a few of its rows can be read again. */
-export interface Resumable {
-  readonly sheet: Sheet;
-  readonly standard: Standard;
-  readonly decision: ColumnDecision;
-  /** what was carried down to each bar before it was read */
-  readonly carriedTo: readonly Carried[];
-  isConfirmed(code: string, row: number, column: number): boolean;
 }
 
 /** Reads one sheet from its first row to its last, once. */
@@ -89,6 +92,8 @@ export class SheetReader {
   private readonly carriedTo: Carried[] = [];
   private readonly decisions: ColumnDecision[] = [];
   private isMarkAsked = false;
+  private readonly proven = new Map<number, HeaderByArithmetic>();
+  private isTransposed = false;
 
   constructor(
     private readonly sheet: Sheet,
@@ -103,6 +108,7 @@ export class SheetReader {
   read(): ScheduleReading {
     this.readRows(undefined);
     if (this.tables.length === 0) this.readRows(2);
+    if (this.tables.length === 0 && this.summaries.length === 0) this.readByArithmetic();
     const isConfirmed = this.access.isConfirmed;
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
     return {
@@ -112,7 +118,7 @@ export class SheetReader {
       rowReasons: this.reasons,
       bars: this.bars,
       totals: this.totals,
-      noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.nearest(),
+      noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.noHeader(),
       guesses: [...this.guesses, ...finished.guesses],
       summaries: this.summaries,
       titleFacts: this.facts,
@@ -142,8 +148,29 @@ export class SheetReader {
     }
   }
 
+  /** No known word heads a column: the rows' own products may tell what they are. */
+  private readByArithmetic(): void {
+    const rows = Math.min(this.sheet.rowCount, MOST_ROWS_WITHOUT_HEADER);
+    const cells = Array.from({ length: rows }, (_, row) => this.access.cells(row));
+    const { headers, isTransposed } = headersByArithmetic(cells, this.standard);
+    this.isTransposed = isTransposed;
+    if (headers.length === 0) return;
+    for (const found of headers) this.proven.set(found.begins, found);
+    this.readRows(undefined);
+    for (const found of headers) this.guesses.push(headerGuess(found, this.sheet.left));
+  }
+
+  /** A table without known words begins here: its unknown words, or its first bar at once. */
+  private beginsProven(row: number): boolean {
+    const found = this.proven.get(row);
+    if (found === undefined) return false;
+    this.begin(found.header);
+    return found.begins < found.firstBar;
+  }
+
   private readRow(cells: readonly Cell[], row: number, least: number | undefined): RowVerdict {
     if (row <= this.headerUntil) return HEADER;
+    if (this.proven.size > 0 && this.beginsProven(row)) return HEADER;
     const only = this.blocks.length === 1 ? this.blocks[0] : undefined;
     // the row right under a header may number its columns
     const isUnderHeader = row === this.headerUntil + 1;
@@ -237,17 +264,22 @@ export class SheetReader {
   private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
     const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
-    if (least !== undefined && !allKnown(cells)) return false;
+    if (least !== undefined && !holdsOnlyWords(cells)) return false;
     const header = findHeader(source, row, this.standard, least);
     if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
       return false;
+    this.begin(header);
+    return true;
+  }
+
+  /** The tables of a header take the place of those above it; those beside it stay. */
+  private begin(header: Header): void {
     const kept = this.blocks.filter(({ reader: { layout } }) =>
       header.blocks.every(({ left, right }) => right < layout.left || left > layout.right),
     );
     const begun = header.blocks.map((found) => this.blockOf(header, found));
     this.blocks = [...kept, ...begun].sort((one, other) => one.reader.layout.left - other.reader.layout.left);
     this.headerUntil = header.bottom;
-    return true;
   }
 
   private blockOf(header: Header, found: HeaderBlock): Block {
@@ -359,42 +391,8 @@ export class SheetReader {
     return null;
   }
 
-  private nearest(): ScheduleReading["noHeader"] {
-    let nearestRow: number | null = null;
-    let most = 0;
-    for (let row = 0; row < Math.min(this.sheet.rowCount, MOST_NEAREST_ROWS); row += 1) {
-      const words = knownWords(this.access.cells(row));
-      if (words > most) {
-        most = words;
-        nearestRow = row;
-      }
-    }
-    return { lookedFor: KNOWN_HEADER_WORDS, nearestRow };
+  private noHeader(): ScheduleReading["noHeader"] {
+    const nearestRow = rowOfMostWords(this.sheet.rowCount, this.access.cells);
+    return { lookedFor: KNOWN_HEADER_WORDS, nearestRow, isTransposed: this.isTransposed };
   }
-}
-
-const BLANK: RowVerdict = { class: "blank", because: { code: "nothing-filled" } };
-const HEADER: RowVerdict = { class: "heading", because: { code: "header" } };
-const HEADER_AGAIN: RowVerdict = { class: "heading", because: { code: "header-again" } };
-const COLUMN_NUMBERS: RowVerdict = { class: "heading", because: { code: "column-numbers" } };
-const SIZES_OF_SUMS: RowVerdict = { class: "heading", because: { code: "sizes-of-sums" } };
-const OUTSIDE: RowVerdict = { class: "note", because: { code: "outside-of-tables" } };
-const PLAIN_BAR: RowVerdict = { class: "bar", because: { code: "size-count-length" } };
-
-const RANK: Readonly<Record<RowClass, number>> = {
-  blank: 0,
-  note: 1,
-  unread: 2,
-  heading: 3,
-  total: 4,
-  bar: 5,
-};
-
-function allKnown(cells: readonly Cell[]): boolean {
-  const filled = filledColumns(cells);
-  return (
-    filled.length >= 2 &&
-    filled.every((column) => typeof cells[column] === "string") &&
-    knownWords(cells) === filled.length
-  );
 }

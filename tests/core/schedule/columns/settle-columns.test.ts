@@ -107,6 +107,37 @@ describe("columns settled by words and arithmetic", () => {
     expect(confirmed.held).toBeNull();
   });
 
+  it("should tell the columns of a list whose header is in no known language", () => {
+    const reading = table(["aa", "bb", "cc", "dd", "ee", "ff"], inCentimetres, (mass) => mass);
+    expect(reading.rowClasses).toEqual(["heading", ...BARS.map(() => "bar")]);
+    expect(reading.bars.map(({ size, total, length }) => [size?.diameter, total, length])).toEqual(
+      BARS.map(([size, count, metres]) => [size, count, inMillimetres(metres)]),
+    );
+    expect(reading.guesses?.map(({ guess, asks }) => [guess, asks])).toEqual([
+      ["column-by-arithmetic", true],
+    ]);
+    expect(reading.noHeader).toBeNull();
+  });
+
+  it("should tell the columns of a list without any header", () => {
+    const rows = BARS.map(([size, count, metres, mass]) => [size, count, inMillimetres(metres), mass]);
+    const reading = readSchedule(sheetFromRows("Sheet1", rows), standard);
+    expect(reading.bars.map(({ total, length }) => [total, length])).toEqual(
+      BARS.map(([, count, metres]) => [count, inMillimetres(metres)]),
+    );
+  });
+
+  it("should take no other list of numbers for bars", () => {
+    // a till roll: number, price and amount keep a product, but no mass of steel
+    const rows = BARS.map((_, at) => [`item ${at}`, 3 + at, 12.5 + at, (3 + at) * (12.5 + at), 20]);
+    const reading = readSchedule(
+      sheetFromRows("Sheet1", [["aa", "bb", "cc", "dd", "ee"], ...rows]),
+      standard,
+    );
+    expect(reading.bars).toEqual([]);
+    expect(reading.noHeader?.isTransposed).toBe(false);
+  });
+
   it("should note once that nothing confirms", () => {
     const reading = table(HEAD, inMillimetres, null);
     expect(codes(reading)).toEqual(["nothing-confirms"]);
