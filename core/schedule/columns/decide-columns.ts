@@ -15,6 +15,7 @@ import {
   massUnitOf,
   unitOf,
 } from "./column-units";
+import { countBySums } from "./count-by-sums";
 import { LENGTH_KINDS } from "./length-kinds";
 
 /** Everything about a table's columns that is settled once, before its rows are read. */
@@ -92,7 +93,9 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     guesses.push({ guess: "unit-of-column", reason, asks: false, row: header.bottom, column: mass.column });
   }
   const columns = new Map<ColumnKind, ColumnReading>();
-  for (const { kind, column, header: words, unit, corrected, by, inches } of block.columns) {
+  const counts = countBySums(block, rows, lengths, comma);
+  for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {
+    const kind = named === "total" && counts === "each" ? "each" : named;
     const decided = units.get(kind);
     columns.set(kind, {
       kind,
@@ -124,7 +127,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     lengths,
     massFactor: KG[massUnit ?? "kg"] ?? 1,
     comma,
-    countIsSettled: block.countIsSettled ?? false,
+    countIsSettled: block.countIsSettled === true || counts !== null,
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     asks,
     guesses,
