@@ -1,3 +1,4 @@
+import { cellAddress } from "../workbook/cell-address";
 import { functionEnvironment } from "../workbook/function-environment";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import type { Command } from "./command";
@@ -26,9 +27,18 @@ export const recalc: Command = {
     refuseKind(book.workbook, out);
     const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
     const environment = functionEnvironment(book.workbook, standard.id);
-    const { writes, formulas, left } = recalculateBook(book.workbook, environment);
-    const sheets = new Map([...writes].map(([sheet, list]) => [sheet, { writes: list }]));
-    writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults: true }, nativeDeflater));
+    const { writes, stale, formulas, left } = recalculateBook(book.workbook, environment);
+    const sheets = new Map(
+      [...new Set([...writes.keys(), ...stale.keys()])].map((sheet) => [
+        sheet,
+        { writes: writes.get(sheet) ?? [], stale: stale.get(sheet) ?? [] },
+      ]),
+    );
+    const keepsResults = stale.size === 0;
+    writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults }, nativeDeflater));
+    const withoutResult = [...stale].flatMap(([sheet, cells]) =>
+      cells.map(({ row, column }) => `${sheet}!${cellAddress(row, column)}`),
+    );
     const errors = countErrors(writes);
     if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, formulas, errors, left }));
     else {
@@ -38,9 +48,14 @@ export const recalc: Command = {
       for (const { sheet, cell, reason } of left)
         streams.result(`  ${sheet}!${cell} is left as it was: ${reason}`);
     }
-    streams.note(
-      "formulas of other functions keep their stored results until a spreadsheet program computes them",
-    );
+    if (withoutResult.length > 0) {
+      const some = withoutResult.slice(0, 5).join(", ");
+      const rest = withoutResult.length > 5 ? ` and ${withoutResult.length - 5} more` : "";
+      streams.note(
+        `${some}${rest} lean on cells that changed and call functions that only a spreadsheet program computes: their old results were taken out`,
+      );
+    }
+    streams.note("formulas of other functions that lean on nothing that changed keep their stored results");
     return 0;
   },
 };

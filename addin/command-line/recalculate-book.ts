@@ -7,14 +7,24 @@ import { constantText } from "../workbook/defined-name";
 import type { CellWrite } from "../workbook/sheet-changes";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import type { SheetReading } from "../xlsx/read/read-sheet";
+import { type FormulaCell, staleFormulas } from "../xlsx/structure/stale-formulas";
 import { evaluate, type FormulaPlace, parseFormula } from "./evaluate-formula";
 import { InputRefused } from "./input-refused";
 
 export type PlacedWrite = CellWrite & { readonly row: number; readonly column: number };
 
-/** What came of a workbook's BAR formulas. */
+interface PlainFormula extends FormulaCell {
+  readonly sheet: string;
+  readonly text: string;
+  /** undefined where it cannot be computed here */
+  value: Cell | undefined | "unknown";
+}
+
+/** What came of a workbook's BAR formulas, and of others that they lean on or that lean on them. */
 export interface Recalculation {
   readonly writes: ReadonlyMap<string, PlacedWrite[]>;
+  /** formulas whose stored results lean on a changed cell and cannot be computed here */
+  readonly stale: ReadonlyMap<string, readonly FormulaCell[]>;
   readonly formulas: number;
   /** formulas left as they are, with the reason */
   readonly left: readonly { readonly sheet: string; readonly cell: string; readonly reason: string }[];
@@ -30,8 +40,9 @@ interface OwnFormula {
 }
 
 /**
- * Evaluates every BAR formula of a workbook over the values that stand in it; a BAR formula that leans
- * on another is evaluated after it. Formulas with other functions are left as they are.
+ * Evaluates every BAR formula of a workbook over the values that stand in it, and the formulas without
+ * functions that stand between them; one that leans on another is evaluated after it. A stored result of
+ * another function is taken as it stands where nothing that it leans on was changed.
  */
 export function recalculateBook(workbook: Workbook, environment: FunctionEnvironment): Recalculation {
   return new Recalculator(workbook, environment).run();
@@ -42,6 +53,8 @@ class Recalculator {
   private readonly formulas: OwnFormula[] = [];
   /** sheet to "row:column" to the formula whose result stands there */
   private readonly owners = new Map<string, Map<number, OwnFormula>>();
+  /** formulas without a function, by sheet and place */
+  private readonly plain = new Map<string, Map<number, PlainFormula>>();
   private readonly left: { sheet: string; cell: string; reason: string }[] = [];
 
   constructor(
@@ -59,7 +72,61 @@ class Recalculator {
       writes.set(formula.sheet, list);
       list.push(...this.writesOf(formula, block));
     }
-    return { writes, formulas: this.formulas.length, left: this.left };
+    const stale = this.followChanges(writes);
+    return { writes, stale, formulas: this.formulas.length, left: this.left };
+  }
+
+  /** Results that lean on changed cells are computed where they can be; gives those that cannot. */
+  private followChanges(writes: Map<string, PlacedWrite[]>): ReadonlyMap<string, readonly FormulaCell[]> {
+    for (const [name, formulas] of this.plain) {
+      for (const formula of formulas.values()) {
+        const value = this.plainValue(formula);
+        if (value === undefined || sameCell(value, this.stored(name, formula))) continue;
+        const { row, column, text } = formula;
+        const list = writes.get(name) ?? [];
+        writes.set(name, list);
+        list.push({ row, column, value: value ?? 0, formula: text });
+      }
+    }
+    const changed = new Map(
+      [...writes].map(([name, list]) => [
+        name,
+        list.filter((write) => !sameCell(write.value, this.stored(name, write))),
+      ]),
+    );
+    const known = new Set(
+      [...writes].flatMap(([name, list]) => list.map(({ row, column }) => `${name} ${row} ${column}`)),
+    );
+    const stale = new Map<string, readonly FormulaCell[]>();
+    for (const [name, cells] of staleFormulas(this.workbook, changed)) {
+      const unsure = cells.filter(({ row, column }) => {
+        const isComputed = this.plain.get(name)?.get(placeKey(row, column))?.value !== undefined;
+        return !isComputed && !known.has(`${name} ${row} ${column}`);
+      });
+      if (unsure.length > 0) stale.set(name, unsure);
+    }
+    return stale;
+  }
+
+  private stored(name: string, { row, column }: FormulaCell): Cell {
+    return this.sheets.get(name)?.valueAt(row, column) ?? null;
+  }
+
+  /** The value of a formula without a function; undefined where it cannot be computed here. */
+  private plainValue(formula: PlainFormula): Cell | undefined {
+    if (formula.value !== "unknown") return formula.value;
+    // one that leans on itself
+    formula.value = undefined;
+    try {
+      const tree = parseFormula(`=${formula.text}`);
+      if (otherFunction(tree) !== null) return undefined;
+      const block = evaluate(tree, this.place(formula.sheet));
+      const only = block.length === 1 && block[0]?.length === 1 ? block[0][0] : undefined;
+      formula.value = only;
+    } catch (error) {
+      if (!(error instanceof InputRefused)) throw error;
+    }
+    return formula.value;
   }
 
   private collect(name: string): void {
@@ -67,6 +134,8 @@ class Recalculator {
     this.sheets.set(name, sheet);
     const owners = new Map<number, OwnFormula>();
     this.owners.set(name, owners);
+    const plain = new Map<number, PlainFormula>();
+    this.plain.set(name, plain);
     const groups = new Map<number, string>();
     for (const row of sheet.rowNumbers) {
       for (const { column } of sheet.cellsOfRow(row)) {
@@ -78,7 +147,11 @@ class Recalculator {
           if (text !== "") groups.set(stored.group, translateFormulaToR1C1(`=${text}`, address));
           else text = translateFormulaToA1(groups.get(stored.group) ?? "", address).replace(/^=/, "");
         }
-        if (!hasBarFunction(text)) continue;
+        if (!hasBarFunction(text)) {
+          if (stored.kind !== "array" && stored.kind !== "dataTable")
+            plain.set(placeKey(row, column), { sheet: name, row, column, text, value: "unknown" });
+          continue;
+        }
         const range = (stored.kind === "array" && stored.range !== null
           ? parseRange(stored.range)
           : null) ?? {
@@ -173,7 +246,10 @@ class Recalculator {
 
   private value(name: string, sheet: SheetReading, row: number, column: number): Cell {
     const owner = this.owners.get(name)?.get(row * (LAST_COLUMN + 1) + column);
-    if (owner === undefined) return sheet.valueAt(row, column);
+    if (owner === undefined) {
+      const plain = this.plain.get(name)?.get(placeKey(row, column));
+      return (plain && this.plainValue(plain)) ?? sheet.valueAt(row, column);
+    }
     const block = this.resultOf(owner) ?? (owner.result as Block);
     return block[row - owner.row]?.[column - owner.column] ?? null;
   }
@@ -211,6 +287,15 @@ class Recalculator {
     }
     return writes;
   }
+}
+
+const placeKey = (row: number, column: number): number => row * (LAST_COLUMN + 1) + column;
+
+function sameCell(a: Cell, b: Cell): boolean {
+  if (a !== null && b !== null && isCellError(a) && isCellError(b)) return a.error === b.error;
+  if (typeof a === "number" && typeof b === "number")
+    return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+  return a === b;
 }
 
 /** Name of the first function in a formula that is none of ours; null where all are. */

@@ -45,10 +45,37 @@ describe("barwright recalc", () => {
     // 1000 + 400 + 500 - r - 2d = 1836, up to 1850; 1.85 m x 1.579 kg/m = 2.92115 kg
     expect([sheet.valueAt(1, 5), sheet.valueAt(1, 7), sheet.valueAt(2, 7)]).toEqual([1850, 1850, 3000]);
     expect(sheet.valueAt(1, 6)).toBeCloseTo(2.92115, 10);
-    expect([sheet.valueAt(3, 0), sheet.valueAt(3, 1)]).toEqual([7, 5]);
+    // SUM(F2:F3) leans on a length that changed: its old result is no result
+    expect(sheet.valueAt(3, 0)).toMatchObject({ error: "#N/A", uncalculated: true });
+    expect(sheet.valueAt(3, 1)).toBe(5);
+    expect(run.err).toContain("S!A4");
     expect(sheet.formulaAt(1, 7)).toMatchObject({ kind: "array", range: "H2:H3" });
     const xml = await partText(bytes, "xl/worksheets/sheet1.xml");
     expect(xml).toContain('<f t="array" ref="F2">_xldudf_BAR_CUTLENGTH(A2,B2,C2:E2)</f><v>1850</v>');
+    expect(await partText(bytes, "xl/workbook.xml")).toContain("fullCalcOnLoad");
+  });
+
+  it("computes what stands between BAR formulas, and believes no old result of it", async () => {
+    const rows = [
+      ["size", "H25"],
+      // stored when B1 was H16
+      [
+        { value: "H16", formula: "$B$1" },
+        { value: 1.579, formula: "BAR.MASS(A2)" },
+        { value: 3.158, formula: "B2*2" },
+        { value: 4, formula: "2+2" },
+      ],
+    ];
+    const path = join(folder, "old.xlsx");
+    const out = join(folder, "old-copy.xlsx");
+    writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    const run = await barwright(["recalc", path, "--out", out]);
+    expect(run.exit, run.err).toBe(0);
+    const bytes = readFileSync(out);
+    const sheet = openWorkbook(bytes).read("S", { formulas: true });
+    // a 25 mm bar has 3.854 kg/m, BS 4449:2005 Table 6
+    expect([0, 1, 2, 3].map((column) => sheet.valueAt(1, column))).toEqual(["H25", 3.854, 7.708, 4]);
+    expect(sheet.formulaAt(1, 0)?.text).toBe("$B$1");
     expect(await partText(bytes, "xl/workbook.xml")).not.toContain("fullCalcOnLoad");
   });
 
