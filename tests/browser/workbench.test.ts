@@ -8,7 +8,7 @@ import { launchChromium } from "../_support/chromium";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";
 
 /** The yard's own fill of delivered rows, see the demonstration's schedule. */
-const DELIVERED = "#dcefdc";
+const DELIVERED = "#ece5d8";
 
 let browser: Browser;
 let bench: WorkbenchPage;

@@ -21,12 +21,12 @@ const LOOKS: Readonly<Record<DemoStyle, NewCellLook>> = {
   subtitle: { italic: true },
   head: { bold: true, fill: "#dfe9ea", wrap: true, horizontal: "center", bordered: true },
   sum: { bold: true, fill: "#eef1f1", numberFormat: "#,##0" },
-  delivered: { fill: "#dcefdc" },
+  delivered: { fill: "#ece5d8" },
   queried: { fill: "#e7dcf5", bold: true },
   label: { bold: true },
   small: { italic: true },
   oneDecimal: { numberFormat: "0.0" },
-  deliveredMass: { fill: "#dcefdc", numberFormat: "0.0" },
+  deliveredMass: { fill: "#ece5d8", numberFormat: "0.0" },
 };
 
 export interface DemoSheet {
@@ -45,10 +45,16 @@ export function newSheet(sheet: DemoSheet): NewSheet {
   const rows = sheet.rows.map((values, row) =>
     values.map((value, column): NewCell => {
       const style = sheet.style(row, column);
-      return { ...content(value), ...(style && { look: LOOKS[style] }) };
+      // a mark such as 0101 stays a text when its cell is entered again
+      const look = { ...(style && LOOKS[style]), ...(isNumberAsText(value) && { numberFormat: "@" }) };
+      return { ...content(value), ...(Object.keys(look).length > 0 && { look }) };
     }),
   );
   return { name, rows, widths, frozenRows };
+}
+
+function isNumberAsText(value: DemoValue): boolean {
+  return typeof value === "string" && value !== "" && !Number.isNaN(Number(value));
 }
 
 function content(value: DemoValue): NewCell {

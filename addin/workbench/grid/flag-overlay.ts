@@ -1,4 +1,4 @@
-import type { ICommandInfo } from "@univerjs/core";
+import type { ICellDataForSheetInterceptor, ICommandInfo } from "@univerjs/core";
 import { ICommandService, InterceptorEffectEnum } from "@univerjs/core";
 import {
   INTERCEPTOR_POINT,
@@ -23,6 +23,16 @@ export interface FlagOverlay {
   flags(sheetId: string): readonly RowFlag[];
   clearAll(): void;
 }
+
+/** Which corners of a row's first cell are dark, for eyes that do not tell the fills apart. */
+const DARK = { color: "#3a3a3a", size: 7 };
+const CORNERS: Readonly<Record<RowFlag["colour"], ICellDataForSheetInterceptor["markers"]>> = {
+  unsafe: { tl: DARK, bl: DARK },
+  unbendable: { tl: DARK },
+  "off-standard": { bl: DARK },
+  doubtful: undefined,
+  note: undefined,
+};
 
 interface StructuralChange {
   readonly subUnitId: string;
@@ -50,7 +60,8 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
             bg: { rgb: FLAG_FILLS[flag.colour] },
             cl: { rgb: "#000000" },
           };
-          return next({ ...cell, interceptorStyle: fill });
+          const markers = col === flag.firstColumn ? CORNERS[flag.colour] : undefined;
+          return next({ ...cell, interceptorStyle: fill, ...(markers && { markers }) });
         },
       });
     },
