@@ -1,5 +1,6 @@
-/** Layer rules; each says why. */
-const area = (name) => `^core/${name}/`;
+/** Layer rules; each says why. The order of the folders is in .layers.cjs. */
+const { layerRules } = require("./.layers.cjs");
+
 const notFrom = (name, from, to, comment) => ({
   name,
   severity: "error",
@@ -10,6 +11,7 @@ const notFrom = (name, from, to, comment) => ({
 
 module.exports = {
   forbidden: [
+    ...layerRules(),
     {
       name: "no-cycles",
       severity: "error",
@@ -31,19 +33,6 @@ module.exports = {
       from: { path: "^core/.*\\.data\\.ts$" },
       to: { dependencyTypesNot: ["type-only"] },
     },
-    notFrom("units-stand-alone", area("units"), "^core/(?!units/)", "units are the ground floor"),
-    notFrom(
-      "geometry-is-plain-maths",
-      area("geometry"),
-      "^core/(?!units/|geometry/)",
-      "geometry knows no bars",
-    ),
-    notFrom(
-      "bars-know-units-only",
-      area("bars"),
-      "^core/(?!units/|bars/|standards/(citation|port))",
-      "sizes are facts, not rules",
-    ),
     {
       name: "one-standard-does-not-read-another",
       severity: "error",
@@ -55,64 +44,16 @@ module.exports = {
       },
     },
     notFrom(
-      "standards-below-shapes",
-      area("standards"),
-      "^core/(shapes|bending|schedule|audit|totals|cutting|formulas)/",
-      "a standard answers questions and knows nobody who asks",
-    ),
-    notFrom(
       "standards-through-the-port",
       "^core/(?!standards/)",
       "^core/standards/[a-z0-9-]+/",
       "the rest of core asks a standard through its port",
     ),
     notFrom(
-      "shapes-below-schedule",
-      area("shapes"),
-      "^core/(bending|schedule|audit|totals|cutting|formulas)/",
-      "a shape does not know the sheet it is written in",
-    ),
-    notFrom(
-      "bending-and-schedule-apart",
-      area("bending"),
-      "^core/(schedule|audit|totals|cutting|formulas)/",
-      "the machine's part must run without a sheet",
-    ),
-    notFrom(
-      "schedule-below-audit",
-      area("schedule"),
-      "^core/(audit|totals|cutting|formulas)/",
-      "reading is one step, judging another",
-    ),
-    notFrom(
-      "audit-totals-cutting-apart",
-      "^core/(audit|totals|cutting)/",
-      "^core/formulas/",
-      "formulas are a surface of core, not a part of it",
-    ),
-    notFrom(
-      "functions-know-no-pane",
-      "^addin/functions/",
-      "^addin/(pane|excel|workbench|command-line)/",
-      "a worksheet function must run where no pane is open",
-    ),
-    notFrom(
-      "pane-knows-a-port",
-      "^addin/pane/",
-      "^addin/(excel|workbench|command-line|functions)/",
-      "the pane never learns which grid it stands beside",
-    ),
-    notFrom(
       "xlsx-knows-no-bar",
       "^addin/xlsx/",
       "^(core/(?!schedule/(sheet|cell-address)\\.ts)|addin/(?!xlsx/|workbook/))",
       "the codec reads and writes files of any content",
-    ),
-    notFrom(
-      "workbook-is-words",
-      "^addin/workbook/",
-      "^addin/(?!workbook/)",
-      "what is said about a workbook holds for a file, a grid and Excel alike",
     ),
     notFrom(
       "nothing-imports-tests",

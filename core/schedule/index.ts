@@ -14,7 +14,6 @@ export type {
   TotalRow,
   VaryingSet,
 } from "./bar-row";
-export { cellAddress, columnLetters } from "./cell-address";
 export { columnWords } from "./columns/column-words";
 export {
   type ColumnExplained,
@@ -23,10 +22,8 @@ export {
   type ReadingExplained,
   type RowExplained,
 } from "./explain-reading";
-export { markKey } from "./mark-key";
 export type { ColumnCorrection, ReadOptions } from "./read-options";
 export { readSchedule } from "./read-schedule";
 export type { RowReason, RowReasonCode } from "./rows/row-reason";
 export { rowReasonText } from "./rows/row-reason-text";
 export { type Cell, type CellError, isCellError, type Sheet, sheetFromRows } from "./sheet";
-export { unreadRows } from "./unread-rows";

@@ -10,5 +10,4 @@ export {
   type ShopStock,
 } from "./shop";
 export { shopTemplate, type TemplateRow } from "./shop-template";
-export { stockOfSize } from "./stock-of-size";
 export { Workshop } from "./workshop";

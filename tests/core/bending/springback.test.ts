@@ -2,9 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { curvatureKept, elasticCoreShare, momentShare } from "../../../core/bending/elastic-core";
 import { legFlexure } from "../../../core/bending/leg-flexure";
-import { rolledRadius } from "../../../core/bending/rolled-radius";
 import { springback } from "../../../core/bending/springback";
-import { isRefusal, refusalText } from "../../../core/units/refusal";
 
 const E = 200000;
 
@@ -122,33 +120,5 @@ describe("legFlexure", () => {
     const slope = (moment * 200) / (3 * E * inertia(16));
     expect(legFlexure({ diameter: 16, yield: 500, levers: 200 })).toBeCloseTo((slope * 180) / Math.PI, 9);
     expect(legFlexure({ diameter: 16, yield: 500, levers: 200 })).toBeCloseTo(2.03, 2);
-  });
-});
-
-describe("rolledRadius", () => {
-  it("comes back to the radius that was wanted", () => {
-    for (const [diameter, released] of [
-      [16, 2000],
-      [16, 7500],
-      [25, 5000],
-    ] as const) {
-      const found = rolledRadius({ released, diameter, yield: 500 });
-      if (isRefusal(found)) throw new Error(refusalText(found));
-      const kept =
-        1 -
-        (momentByQuadrature(diameter, found.loaded, plastic(500)) * found.loaded) / (E * inertia(diameter));
-      expect(found.loaded / kept / released).toBeCloseTo(1, 4);
-    }
-  });
-
-  it("stays below the elastic limit of 200 diameters for grade 500", () => {
-    const found = rolledRadius({ released: 1e6, diameter: 16, yield: 500 });
-    expect(found).toMatchObject({ elasticLimit: 3200 });
-    expect(isRefusal(found) ? 0 : found.loaded).toBeLessThan(3200);
-  });
-
-  it("refuses a radius of nothing", () => {
-    const found = rolledRadius({ released: 0, diameter: 16, yield: 500 });
-    expect(isRefusal(found) && refusalText(found)).toMatch(/radius of 0 mm/);
   });
 });
