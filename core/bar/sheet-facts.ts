@@ -119,7 +119,8 @@ function repeatedMarks(bars: readonly BarFacts[], restart: boolean): Iterable<re
     if (group === undefined) repeated.set(first, [first, facts]);
     else group.push(facts);
   }
-  return repeated.values();
+  // several rules go through them
+  return [...repeated.values()];
 }
 
 /** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */

@@ -77,11 +77,12 @@ function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
   for (const { column, verdict, byArithmetic } of weighed.decisions) {
     if (verdict !== "arithmetic") continue;
     const own = columns.find((one) => one.column === column);
-    const kind = byArithmetic.role;
+    // a leg keeps its letter: only its unit is weighed
+    const kind = byArithmetic.role === "leg" && own !== undefined ? own.kind : byArithmetic.role;
     const header = own?.header ?? unknown.find((one) => one.column === column)?.header ?? "";
     columns = columns.filter((one) => one.column !== column);
     if (kind === "bySize") continue;
-    if (!WEIGHED_KINDS.has(kind)) {
+    if (!WEIGHED_KINDS.has(kind) && byArithmetic.role !== "leg") {
       unknown = [...unknown, { column, header }];
       continue;
     }

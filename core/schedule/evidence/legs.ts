@@ -122,9 +122,10 @@ function testedLegs(
   part: readonly ValueColumn[],
   rows: readonly number[],
   units: (typeof UNIT_RATIOS)[number],
-): { set: Omit<LegSet, "worth">; sums: number } {
+): { set: Omit<LegSet, "worth">; sums: number; tested: number } {
   const l = LEGS.value;
   let [one, oneBroken, several, severalBroken, sums] = [0, 0, 0, 0, 0];
+  let testedRows = 0;
   const brokenRows: number[] = [];
   const seen = new Set<number>();
   for (const row of rows) {
@@ -138,6 +139,7 @@ function testedLegs(
       if (leg > largest) largest = leg;
     }
     if (filled === 0 || !(long > 0)) continue;
+    testedRows += 1;
     const key = Math.log(long) * sum;
     const worth = seen.has(key) ? SCORE.value.seenBefore : 1;
     seen.add(key);
@@ -159,7 +161,7 @@ function testedLegs(
     if (Math.abs(long - sum) < slack + l.sum * long) sums += worth;
   }
   const tested = { length, columns: part, ...units, one, oneBroken, several, severalBroken, brokenRows };
-  return { set: tested, sums };
+  return { set: tested, sums, tested: testedRows };
 }
 
 /** How many rows keep a given length with given legs. */
@@ -168,11 +170,12 @@ export function legAgreement(
   legs: readonly ValueColumn[],
   ratio: number,
   rows: readonly number[],
-): { kept: number; tested: number; bars: number; brokenRows: readonly number[] } {
-  const { set } = testedLegs(length, legs, rows, { unit: null, legUnit: null, ratio });
-  const kept = set.one + set.several;
-  const tested = kept + set.oneBroken + set.severalBroken;
-  return { kept, tested, bars: tested, brokenRows: set.brokenRows };
+): { kept: number; tested: number; share: number; bars: number; brokenRows: readonly number[] } {
+  const { set, tested } = testedLegs(length, legs, rows, { unit: null, legUnit: null, ratio });
+  const bars = set.one + set.several + set.oneBroken + set.severalBroken;
+  const share = bars === 0 ? 0 : (set.one + set.several) / bars;
+  const { brokenRows } = set;
+  return { kept: tested - brokenRows.length, tested, share, bars, brokenRows };
 }
 
 function worthOf(set: Omit<LegSet, "worth">, sums: number): number | null {

@@ -243,12 +243,10 @@ class Reading {
     if (length === null || legColumns.length === 0) return [];
     const per = this.metres("length", length);
     const ratio = per === null || this.legUnit === null ? 1 : METRES.value[this.legUnit] / per;
-    const { kept, tested, bars, brokenRows } = legAgreement(length, legColumns, ratio, this.rows);
+    const { kept, tested, share, bars, brokenRows } = legAgreement(length, legColumns, ratio, this.rows);
     if (tested === 0) return [];
     const columns = [...length.places, ...legColumns.map(({ column }) => column)];
-    return [
-      { identity: "legs", kept, tested, share: kept / tested, bars, columns, brokenRows, byHeading: false },
-    ];
+    return [{ identity: "legs", kept, tested, share, bars, columns, brokenRows, byHeading: false }];
   }
 
   private agreement(

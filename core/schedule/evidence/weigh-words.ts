@@ -1,4 +1,4 @@
-import { GRADE, WEIGH } from "./evidence.data";
+import { GRADE, type LengthName, METRES, WEIGH } from "./evidence.data";
 import { isInFeet } from "./magnitude";
 import type { MassTable } from "./mass-tables";
 import { type Agreement, readingAgreement, type TakenColumn } from "./reading-agreement";
@@ -61,6 +61,7 @@ export interface Weighing {
   readonly evidence: TableEvidence | null;
 }
 
+const LEG_UNITS = Object.keys(METRES.value) as LengthName[];
 const AMOUNTS: ReadonlySet<IdentityName> = new Set<IdentityName>(["mass", "totalLength", "bySize"]);
 const COUNTS: ReadonlySet<EvidenceRole> = new Set<EvidenceRole>(["members", "each", "total"]);
 
@@ -70,6 +71,7 @@ export function weighWords(weighing: Weighing): Weighed {
   const { asWorded, evidence } = weighing;
   if (asWorded !== null) taken.weighUnits(asWorded);
   if (evidence !== null && evidence !== asWorded) taken.weighAll(evidence, asWorded !== null);
+  taken.weighLegs();
   return taken.result();
 }
 
@@ -187,6 +189,31 @@ class Taken {
     if (isSure && this.isKept(found.column, evidence))
       this.take(taken, word, "unit", isGuess ? "fills" : "contradicts");
     else this.ask(taken, word, "unit");
+  }
+
+  /**
+   * Legs follow the length that the amounts of the table prove: where the legs fit it in one other unit only, that is
+   * theirs. It is told once, at the first of them.
+   */
+  weighLegs(): void {
+    const { confirms: least, wordsKeep, leastBars } = WEIGH.value;
+    const now = this.agreementOf(this.columns.values());
+    const legs = now.find(({ identity }) => identity === "legs");
+    if (!confirms(now) || legs === undefined || legs.bars < leastBars || legs.share > wordsKeep) return;
+    const open = [...this.columns.values()].filter(({ role, by }) => role === "leg" && by !== "user");
+    const others = [...this.columns.values()].filter(({ role }) => role !== "leg");
+    const fits = LEG_UNITS.filter((unit) => {
+      const tried = this.agreementOf([...others, ...open.map((leg) => ({ ...leg, unit }))]);
+      return (tried.find(({ identity }) => identity === "legs")?.share ?? 0) >= least;
+    });
+    const [unit, another] = fits;
+    if (unit === undefined || another !== undefined) return;
+    open.forEach((leg, place) => {
+      const word = this.weighing.words.get(leg.column);
+      const found: RoleEvidence = { column: leg.column, role: "leg", unit, grade: "ratio" };
+      const isWritten = word?.unit !== null && word?.by === "written";
+      this.take(found, word ?? null, "unit", place > 0 ? "refines" : isWritten ? "contradicts" : "fills");
+    });
   }
 
   /** A column that words call so, where arithmetic proves the same of another, is what arithmetic says. */

@@ -1,4 +1,9 @@
+import { describe, expect, it } from "vitest";
+import { exampleSheets } from "../../../../core/audit/example-sheet";
 import rule from "../../../../core/audit/rules/row-entered-twice";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { resolveStandard } from "../../../../core/standards/index";
+import type { Standard } from "../../../../core/standards/port";
 import { ruleCases } from "../rule-cases";
 
 const bar = (mark: string, length: number, total: number) => ({
@@ -26,4 +31,13 @@ ruleCases(rule, {
       ],
     },
   ],
+});
+
+describe("a row entered twice", () => {
+  it("should be told when every rule goes through the marks that come again", () => {
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const sheets = exampleSheets({ rows: [...LIST, bar("4", 1150, 13)] });
+    const codes = runAudit({ sheets, standard }).findings.map(({ code }) => code);
+    expect(codes).toContain("MARK105");
+  });
 });

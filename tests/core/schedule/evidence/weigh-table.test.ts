@@ -82,6 +82,20 @@ describe("words and arithmetic", () => {
     expect(table.decisions[0]).toMatchObject({ column: 1, how: "fills", byWords: null });
   });
 
+  it("should take the legs in the unit of the length that the masses prove, and say so once", () => {
+    // straight bars: the one leg is the length
+    const rows = rowsInCentimetres().map((row) => [...row, row[5] ?? null, null]);
+    const said = words([
+      ...RIGHT.map((one) => (one[1] === "length" ? ([5, "length", "mm", "written"] as const) : one)),
+      [7, "leg", "mm", "written"],
+    ]);
+    const cells = (row: number): readonly Cell[] => rows[row] ?? [];
+    const table = weighTable({ cells, from: 0, to: rows.length, left: 0, right: 7 }, STANDARD, said);
+    expect(table?.columns.get(7)).toMatchObject({ role: "leg", unit: "cm", by: "arithmetic" });
+    const told = table?.decisions.find(({ column }) => column === 7);
+    expect(told?.arithmetic).toEqual({ identity: "legs", kept: 12, tested: 12 });
+  });
+
   it("should leave what the user said, and hold totals back where nothing agrees", () => {
     const said = words(RIGHT.map((one) => (one[1] === "length" ? [5, "length", "mm", "user"] : one)));
     const table = weighed(rowsInCentimetres(), said);
