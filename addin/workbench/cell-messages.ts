@@ -1,4 +1,5 @@
 import { cellAddress } from "../workbook/cell-address";
+import { formulaWords } from "./formula-words";
 import type { Grid } from "./grid/create-grid";
 import { selectedCell, watchSelection } from "./grid/watch-selection";
 
@@ -9,7 +10,8 @@ export function watchCellMessages(grid: Grid, line: HTMLElement): void {
     const cell = selectedCell(grid);
     const messages = [...bySource].filter(([source]) => source.startsWith(`${cell?.book} ${cell?.sheetId} `));
     const key = cell === null ? "" : `${cell.row} ${cell.column}`;
-    const text = messages.map(([, cells]) => cells.get(key)).find((message) => message !== undefined);
+    const said = messages.map(([, cells]) => cells.get(key)).find((message) => message !== undefined);
+    const text = said ?? wordsOfText(grid);
     line.textContent =
       cell === null || text === undefined ? "" : `${cellAddress(cell.row, cell.column)}: ${text}`;
   };
@@ -23,4 +25,12 @@ export function watchCellMessages(grid: Grid, line: HTMLElement): void {
     show();
   });
   watchSelection(grid, show);
+}
+
+/** What the text of the selected cell's formula tells of its error. */
+function wordsOfText(grid: Grid): string | undefined {
+  const cell = grid.api.getActiveWorkbook()?.getActiveCell();
+  const formula = cell?.getFormula() ?? "";
+  const value = String(cell?.getValue() ?? "");
+  return formula !== "" && value.startsWith("#") ? (formulaWords(formula) ?? undefined) : undefined;
 }

@@ -77,12 +77,16 @@ export const barFunctionHelp = [...WORKSHEET_FUNCTIONS.values()].map(
 
 function functionClass(definition: WorksheetFunction): typeof BaseFunction {
   return class extends BaseFunction {
-    override minParams = definition.args.filter((argument) => !argument.optional).length;
-    override maxParams = definition.args.length;
+    // a wrong count is refused by us, in words
+    override minParams = 0;
+    override maxParams = MOST_ARGUMENTS;
 
     override calculate(...args: BaseValueObject[]) {
-      const blocks = args.map(blockOf);
-      const result = definition.call(blocks, surroundings.environment);
+      const refusal = wrongCount(definition, args);
+      const result: Block =
+        refusal === null
+          ? definition.call(args.map(blockOf), surroundings.environment)
+          : [[{ error: "#VALUE!", message: refusal }]];
       const place = {
         book: this.unitId ?? "",
         sheet: this.subUnitId ?? "",
@@ -94,6 +98,17 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
       return resultOf(result, place);
     }
   };
+}
+
+/** Most arguments that any spreadsheet program takes. */
+const MOST_ARGUMENTS = 255;
+
+function wrongCount({ name, args }: WorksheetFunction, given: readonly BaseValueObject[]): string | null {
+  const missing = args.find((argument, index) => !argument.optional && given[index] === undefined);
+  if (missing !== undefined) return `BAR.${name} needs ${missing.name}: ${missing.description}`;
+  if (given.length <= args.length) return null;
+  const names = args.map((argument) => argument.name).join(", ");
+  return `BAR.${name} takes ${args.length} arguments at most, and ${given.length} are given: ${names}`;
 }
 
 function blockOf(argument: BaseValueObject): Block | undefined {
