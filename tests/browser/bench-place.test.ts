@@ -48,7 +48,7 @@ describe("the bench", () => {
     await trial.locator('button[type="submit"]').click();
     await expect
       .poll(() => trial.locator(".learned").textContent(), WAIT)
-      .toMatch(/Written on Shop\. Before: .*bending to \d.*Now: .*bending to \d.*which gives \d.* to \d/);
+      .toMatch(/Written on Shop; before: .*bending to \d.*now: .*bending to \d.*which gives \d.* to \d/);
     await bench.page.locator("barwright-pane #tab-check").click();
     await bench.page.locator("barwright-pane .undo").click();
     await expect.poll(() => said().textContent(), WAIT).toContain("Taken back");

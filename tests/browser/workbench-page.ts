@@ -60,6 +60,7 @@ export async function openWorkbench(
     if ((await filter.getAttribute("aria-expanded")) === "false") await filter.click();
     await pane.locator('.filters [data-pick="Order"]').selectOption("row");
     await pane.locator("input.words").fill(words);
+    await pane.locator('.findings[aria-busy="false"]').waitFor();
   };
   return {
     page,

@@ -85,7 +85,7 @@ describe("the yard's side of the workbench", () => {
     const totals = await table.locator("tbody tr td:nth-child(2)").allTextContents();
     const all = Number(await table.locator("tfoot td:nth-child(2)").textContent());
     expect(totals.map(Number).reduce((sum, tonnes) => sum + tonnes, 0)).toBeCloseTo(all, 2);
-    expect(await yard().locator(".total").textContent()).toContain(`${all.toFixed(3)} t in Schedule`);
+    expect(await yard().locator("p.total").textContent()).toContain(`${all.toFixed(3)} t in Schedule`);
     const sizes = await table.locator("thead th").allTextContents();
     const figures = sizes.slice(2).map((size) => Number(/\d+/.exec(size)?.[0]));
     expect(figures).toEqual([...figures].sort((a, b) => a - b));
@@ -148,16 +148,16 @@ describe("the yard's side of the workbench", () => {
     const [first, second] = await part("tonnage").locator("tbody tr").all();
     const pour = await first!.locator("input").getAttribute("data-pour");
     await first!.locator(".only-pour").click();
-    expect(await yard().locator(".total").textContent()).toContain("in 1 of 7 chosen");
+    expect(await yard().locator("p.total").textContent()).toContain("in 1 of 7 chosen");
     await part("pages").locator(".make-tickets").click();
     await part("pages").locator(".ready").waitFor(WAIT);
     expect(await part("pages").locator(".notes").textContent()).toContain(`only of ${pour}`);
     await second!.locator("input").click();
-    expect(await yard().locator(".total").textContent()).toContain("in 2 of 7 chosen");
+    expect(await yard().locator("p.total").textContent()).toContain("in 2 of 7 chosen");
     expect(await part("pages").locator(".ready").count()).toBe(0);
     await second!.locator("input").click();
     await first!.locator(".only-pour").click();
-    expect(await yard().locator(".total").textContent()).not.toContain("chosen");
+    expect(await yard().locator("p.total").textContent()).not.toContain("chosen");
     expect(await violations()).toEqual([]);
   });
 
@@ -249,7 +249,7 @@ describe("the yard's side of the workbench", () => {
     await page.locator("fluent-button.check").click();
     await bench.checked();
     await page.locator("barwright-pane #tab-pours").click();
-    await expect.poll(() => yard().locator(".total").textContent(), WAIT).toContain("Culvert rev B");
+    await expect.poll(() => yard().locator("p.total").textContent(), WAIT).toContain("Culvert rev B");
     await show("comparison");
     await part("comparison").locator("fluent-dropdown").click();
     await part("comparison").locator('fluent-option[value="Culvert rev A"]').click();

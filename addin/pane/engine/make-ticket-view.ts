@@ -141,7 +141,8 @@ function trialOf(ticket: Ticket, { shop }: Workshop): TrialOfBar | null {
     machine: ticket.machine.name,
     machines: shop.benders.map(({ name }) => name),
     size: ticket.size,
-    grade: ticket.grade.name,
+    // a size's letter says it again in the log, where a name of several grades could not be read
+    grade: /,| or /.test(ticket.grade.name ?? "") ? null : ticket.grade.name,
     formers: [...new Set(ticket.formers.map(({ diameter }) => setLength(diameter, unit)))],
   };
 }

@@ -1,5 +1,5 @@
 import { findHeader } from "../../../core/bending/read-trials";
-import type { Sheet } from "../../../core/schedule/sheet";
+import type { Cell, Sheet } from "../../../core/schedule/sheet";
 import { Workshop } from "../../../core/shop";
 import { findSections, type ShopColumn, sectionKind } from "../../../core/shop/find-sections";
 import { SHOP_TRIAL_COLUMNS, SHOP_TRIALS_TITLE } from "../../../core/shop/shop-words.data";
@@ -23,11 +23,38 @@ export function trialEdits({ shop, report }: KeptCheck, trial: TrialEntry): Shop
   const header = trials === null ? null : findHeader(trials.block);
   if (trials === null || header === null) return { shop: shop.name, edits: newLog(shop, trial, at) };
   const row = trials.top + trials.block.length;
+  const like = lastAlike(trials.block, header, trial);
   const edits = [...header.columns].flatMap(([column, place]): CellEdit[] => {
-    const to = VALUES[column](trial);
+    const kept = column === "grade" || column === "form" ? like?.[place] : undefined;
+    const to = typeof kept === "string" || typeof kept === "number" ? kept : VALUES[column](trial);
     return to === null ? [] : [{ cell: at(row, trials.left + place), to }];
   });
   return { shop: shop.name, edits };
+}
+
+type LogHeader = NonNullable<ReturnType<typeof findHeader>>;
+
+/** The log's last row of the same size, former and machine: the same steel is written in the same words. */
+function lastAlike(
+  block: readonly (readonly Cell[])[],
+  { row, columns }: LogHeader,
+  { size, former, machine }: TrialEntry,
+): readonly Cell[] | undefined {
+  const says = (line: readonly Cell[], column: TrialColumn, words: string): boolean => {
+    const place = columns.get(column);
+    return (
+      place === undefined ||
+      String(line[place] ?? "")
+        .trim()
+        .toLowerCase() === words.toLowerCase()
+    );
+  };
+  return block
+    .slice(row + 1)
+    .filter(
+      (line) => says(line, "size", size) && says(line, "former", former) && says(line, "machine", machine),
+    )
+    .at(-1);
 }
 
 const VALUES: Readonly<Record<TrialColumn, (trial: TrialEntry) => string | number | null>> = {

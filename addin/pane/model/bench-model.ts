@@ -115,7 +115,11 @@ export class BenchModel {
       await this.pane.checked(sheet);
       await this.#load(sheet, ticket.row);
       const now = this.#state.ticket === null ? "no ticket" : angleWords(this.#state.ticket);
-      const learned = `Written on ${shop}. Before: ${before}. Now: ${now}.`;
+      const change =
+        now === before
+          ? `it changes nothing, ${now}: look at what the check says of the log`
+          : `before: ${before}; now: ${now}`;
+      const learned = `Written on ${shop}; ${change}.`;
       this.#set({ learned });
       this.pane.say(learned);
     });
@@ -200,8 +204,10 @@ export class BenchModel {
     const ticket = wanted === undefined ? null : await this.engine.ticket(sheet, wanted.row);
     const machine = ticket?.trial?.machine ?? ticket?.trial?.machines[0] ?? null;
     const missing = machine === null ? [] : await this.engine.missingFacts(sheet, machine);
+    // what a trial taught stays as long as its mark does
+    const learned = ticket?.row === this.#row ? this.#state.learned : null;
     this.#row = ticket?.row ?? null;
-    this.#set({ sheet, marks, ticket, missing, learned: null });
+    this.#set({ sheet, marks, ticket, missing, learned });
     await this.#readTicks(sheet);
   }
 

@@ -8,6 +8,9 @@ import { paneStyles } from "./pane-styles";
 import { places } from "./places";
 import { seriesColours } from "./series-colours";
 
+/** px of a pane in which list and bar do not both fit */
+const LOW = 480;
+
 /** `<barwright-pane>`: the task pane, wherever it stands. Give it a `model`. */
 export class PaneElement extends LitElement {
   static override styles = [paneStyles, seriesColours];
@@ -22,6 +25,11 @@ export class PaneElement extends LitElement {
     if (!changed.has("model")) return;
     this.#stop?.();
     this.#stop = this.model?.subscribe(() => this.requestUpdate());
+  }
+
+  /** In a low pane the list comes first: the bar opens when it is asked for. */
+  override firstUpdated(): void {
+    this.#memory.isBarFolded = this.clientHeight < LOW;
   }
 
   override updated(): void {

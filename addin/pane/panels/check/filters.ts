@@ -78,7 +78,7 @@ function counts(model: PaneModel): TemplateResult | typeof nothing {
           tabindex=${index === 0 ? "0" : "-1"}
           data-severity=${severity}
           aria-pressed=${shown.has(severity) ? "true" : "false"}
-          aria-label="${word}, ${count}"
+          aria-label="${count} ${word}"
           title="${word}: ${meaning}"
           @click=${() => model.toggleSeverity(severity)}
         >

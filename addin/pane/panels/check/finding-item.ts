@@ -60,7 +60,7 @@ function opened(model: PaneModel, memory: CheckMemory, finding: FindingView, pla
       <button
         class="source"
         aria-expanded=${isOpen ? "true" : "false"}
-        aria-label="${isOpen ? "Less" : "Why, and accept"}: the finding at ${place}"
+        aria-label="${isOpen ? "Less" : "Why, accept"}: the finding at ${place}"
         @click=${turn}
         >${isOpen ? "Less" : "Why, accept"}</button
       >

@@ -57,12 +57,35 @@ describe("a trial", () => {
       C: "H16",
       D: 64,
       E: "B500B",
+      F: "bar",
       G: "K641",
       H: 94,
       I: 90.1,
     });
     const row = Number(/\d+/.exec(edits[0]!.cell)?.[0]);
     expect(row - 1 - sheet.top).toBe(sheet.rowCount);
+  });
+
+  test("should change the angle of the bar that it is of, and leave it with one", async () => {
+    const mark = (await engine.marks("Schedule")).find((each) => each.mark === "0201")!;
+    const before = await engine.ticket("Schedule", mark.row);
+    const { size, grade } = before!.trial!;
+    const { edits } = await engine.trialEdits("Schedule", { ...TRIAL, size, grade, released: 89.6 });
+    const shop = book.read("Shop");
+    const rows = Array.from({ length: shop.rowCount + 1 }, (_, row) =>
+      Array.from({ length: shop.columnCount }, (_unused, column) => {
+        const cell = `${"ABCDEFGHIJKL"[column]}${shop.top + row + 1}`;
+        return edits.find((edit) => edit.cell === cell)?.to ?? shop.cell(row, column);
+      }),
+    );
+    await check(sheetFromRows("Shop", rows));
+    const after = await engine.ticket("Schedule", mark.row);
+    expect(after?.bends[0]?.bendTo).toMatch(/^\d+/);
+    // a bar that came back further than those before it is to be bent further
+    expect(Number.parseFloat(after!.bends[0]!.bendTo!)).toBeGreaterThan(
+      Number.parseFloat(before!.bends[0]!.bendTo!),
+    );
+    await check();
   });
 
   test("should begin a log where the sheet has none", async () => {
