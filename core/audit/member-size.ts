@@ -7,7 +7,7 @@ export interface MemberSize {
 
 const SECTION = /\b(\d{3,4})\s*(?:mm)?\s*[x×*]\s*(\d{3,4})\b/;
 const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])|\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
-const LENGTH = /\b(?:span|length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
+const LENGTH = /\b(?:length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
 
 /** Section and cover out of words such as "beam b1 300x600 cover 40"; null where no section is said. */
 export function memberSize(words: string): MemberSize | null {
@@ -23,7 +23,7 @@ export function coverIn(words: string): number | null {
   return said === null ? null : Number(said[1] ?? said[2]);
 }
 
-/** mm along the member in words such as "span 6000" or "L=6000". */
+/** mm along the member in words such as "length 6000" or "L=6000"; a span is no length of formwork. */
 export function memberLength(words: string): number | null {
   const said = LENGTH.exec(words)?.[1];
   return said === undefined ? null : Number(said);

@@ -9,8 +9,13 @@ export const PLAIN_BAR_PRACTICE: Citation = {
 export const WELD_DISTANCE: Citation = {
   document: "EN 1992-1-1",
   edition: "2004",
-  clause: "8.3, Table 8.1N b): bends near welds need larger formers; 10 diameters is practice",
+  clause: "8.3, Table 8.1N b): from a weld 3 diameters away a former of 5 diameters, nearer one of 20",
   provenance: "memory",
+};
+
+export const COUPLER_STRAIGHT: Citation = {
+  document: "straight that couplers need at a bar's end: as their maker says",
+  provenance: "common practice",
 };
 
 export const SITE_REBENDING: Citation = {
@@ -50,7 +55,7 @@ export const SPIRAL_END_TURNS: Cited<number> = {
 };
 
 export const COUNT_FROM_SPACING: Citation = {
-  document: "bars at a spacing: floor(width / spacing) + 1",
+  document: "bars at a spacing: width / spacing, rounded down or up, + 1",
   provenance: "derived",
 };
 
@@ -60,9 +65,9 @@ export const CRANK_SLOPE: Citation = {
 };
 
 export const BAR_PROTECTION: Citation = {
-  document: "protruding bars are guarded against impalement: 29 CFR 1926.701(b)",
+  document: "protruding bars are guarded against impalement, of any diameter and length: 29 CFR 1926.701(b)",
   provenance: "published",
-  seen: "osha.gov interpretation 2006-04-24",
+  seen: "osha.gov interpretations 1994-03-23 and 2006-04-24",
 };
 
 export const COUPLER_ENDS: Citation = {

@@ -32,6 +32,11 @@ export interface Citation {
   readonly conflict?: string;
 }
 
+/** Of what a finding rests on, the source that makes it least sure; the first where all are sure. */
+export function leastSure(first: Citation, ...others: readonly Citation[]): Citation {
+  return [first, ...others].find((cite) => !isSure(cite)) ?? first;
+}
+
 export interface Cited<T> {
   readonly value: T;
   readonly cite: Citation;

@@ -183,6 +183,13 @@ export interface SiteDeductions {
   readonly formerPerDiameter: number;
 }
 
+export interface RebendingLimit {
+  /** mm of bar diameter */
+  readonly upTo: number;
+  /** name of the one grade that is bent again; null where it is not said */
+  readonly grade: string | null;
+}
+
 /** A document and edition, as the rest of core asks it. Nothing else of a standard is visible. */
 export interface Standard {
   /** as in the contract: "BS8666:2005" */
@@ -201,6 +208,11 @@ export interface Standard {
   /** The r that the printed formulas use, mm; grade by name or letter. */
   formulaRadius(diameter: number, use: Use, grade?: string): Cited<number> | Refusal;
   endLeg(diameter: number, use: Use, grade?: string): Cited<EndLeg> | Refusal;
+  /**
+   * mm of bar diameter up to which the least end leg is what bending itself needs; above it the leg is what
+   * the document schedules. Null where end legs are the hooks that an anchorage counts on: no limit of bending.
+   */
+  readonly bendingNeedsEndLegUpTo: number | null;
   /** `former`, mm, stands in for the document's least where one is given. */
   hook(turn: HookTurn, diameter: number, use: Use, grade?: string, former?: number): Cited<Hook> | Refusal;
   readonly shapes: ReadonlyMap<string, ShapeDefinition>;
@@ -215,6 +227,8 @@ export interface Standard {
   /** degrees Celsius below which cold bending needs leave */
   readonly coldBending: Cited<number> | null;
   readonly rebending: Cited<string> | null;
+  /** what may be bent a second time at all; null where the document does not say */
+  readonly rebendingLimit: Cited<RebendingLimit> | null;
   readonly supply: SupplyLimits;
   /** null but for the rule that takes deductions in place of geometry */
   readonly siteDeductions: Cited<SiteDeductions> | null;

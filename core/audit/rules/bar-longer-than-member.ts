@@ -12,14 +12,14 @@ export default defineRule({
     failing: [
       {
         rows: [
-          { member: "B1", size: "H16", shape: "00", A: 6000, length: 6000, remark: "span 6000 cover 40" },
+          { member: "B1", size: "H16", shape: "00", A: 6000, length: 6000, remark: "length 6000 cover 40" },
         ],
       },
     ],
     passing: [
       {
         rows: [
-          { member: "B1", size: "H16", shape: "00", A: 5900, length: 5900, remark: "span 6000 cover 40" },
+          { member: "B1", size: "H16", shape: "00", A: 5900, length: 5900, remark: "length 6000 cover 40" },
         ],
       },
     ],

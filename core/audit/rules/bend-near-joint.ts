@@ -1,26 +1,31 @@
 import { isRefusal } from "../../units/refusal";
-import { WELD_DISTANCE } from "../practice.data";
+import { COUPLER_STRAIGHT, WELD_DISTANCE } from "../practice.data";
 import { defineRule } from "../rule";
 
-const DIAMETERS = 10;
+/** bar diameters between a weld and a bend below which a much larger former is asked for */
+const FROM_WELD = 3;
+/** bar diameters of straight that most couplers take: which it is, their maker says */
+const FOR_COUPLER = 10;
 
 export default defineRule({
   code: "BEND107",
   name: "bend-near-joint",
-  severity: "unsafe",
+  severity: "doubtful",
   needs: "remark",
   docs: {
-    summary: "A bar noted as welded or coupled has a bend within ten diameters of an end.",
-    why: "Steel near a weld cracks when it is bent, and a coupler needs a straight end. Ask the designer.",
+    summary:
+      "A bar noted as welded has a bend within three diameters of an end, or one noted as coupled within ten.",
+    why: "Steel near a weld needs a much larger former, and a coupler a straight end, as long as its maker says. Ask the designer.",
     failing: [
-      { rows: [{ size: "H20", shape: "11", A: 1500, B: 200, length: 1650, remark: "welded to plate" }] },
+      { rows: [{ size: "H20", shape: "11", A: 1500, B: 140, length: 1600, remark: "welded to plate" }] },
+      { rows: [{ size: "H20", shape: "11", A: 1500, B: 200, length: 1650, remark: "coupler at B" }] },
     ],
     passing: [
-      { rows: [{ size: "H20", shape: "11", A: 1500, B: 500, length: 1950, remark: "welded to plate" }] },
+      { rows: [{ size: "H20", shape: "11", A: 1500, B: 200, length: 1650, remark: "welded to plate" }] },
     ],
   },
   messages: {
-    near: "an end straight of {straight} is below {least} (10 diameters) on a bar noted as {joint}: ask the designer",
+    near: "an end straight of {straight} is below {least} ({diameters} diameters) on a bar noted as {joint}: ask the designer",
   },
   checkRow(facts, _context, report) {
     const joint = facts.row.remark === null ? null : facts.inWords(jointSaid);
@@ -29,14 +34,15 @@ export default defineRule({
     if (diameter === null || planarPath === null || planarPath.turns.length === 0) return;
     if (developed === null || isRefusal(developed)) return;
     const straight = Math.min(developed.straights[0] ?? Infinity, developed.straights.at(-1) ?? Infinity);
-    const least = DIAMETERS * diameter;
+    const diameters = joint.startsWith("weld") ? FROM_WELD : FOR_COUPLER;
+    const least = diameters * diameter;
     if (straight >= least) return;
     report({
       messageId: "near",
       outcome: "unsure",
       at: "remark",
-      values: { straight: { mm: straight }, least: { mm: least }, joint },
-      cite: WELD_DISTANCE,
+      values: { straight: { mm: straight }, least: { mm: least }, diameters, joint },
+      cite: joint.startsWith("weld") ? WELD_DISTANCE : COUPLER_STRAIGHT,
     });
   },
 });

@@ -36,7 +36,8 @@ export default defineRule({
       messageId: overlap ? "overlap" : "inside",
       at: DIMENSION_LETTERS.find((letter) => letter === leg) ?? "shape",
       values: { ...developed.values, size: facts.sizeName },
-      cite: facts.leastFormer?.cite ?? null,
+      // with a former that is given nothing but geometry is asked
+      cite: facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null,
     });
   },
 });

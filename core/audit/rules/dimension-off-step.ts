@@ -20,7 +20,9 @@ export default defineRule({
     for (const letter of definition.dims) {
       const value = facts.dim(letter);
       if (value === null || !offStep(value, step.value) || definition.counts?.includes(letter)) continue;
-      const nearest = toNearest(value, step.value);
+      // between faces a longer side stands in the cover
+      const nearest =
+        facts.use === "link" ? Math.floor(value / step.value) * step.value : toNearest(value, step.value);
       report({
         messageId: "off",
         at: letter,

@@ -1,3 +1,5 @@
+import { leastSure } from "../../standards/citation";
+import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
 /** mm: what a length is rounded up to hides a smaller difference. */
@@ -9,11 +11,13 @@ export default defineRule({
   severity: "note",
   docs: {
     summary: "The printed formula's length and the exact centre line differ by more than 25 mm.",
-    why: "The scheduled length is the printed one; the bar as bent takes up the difference in its free leg.",
+    why: "The scheduled length is the printed one; the bar as bent takes up the difference in its free leg. Where the printed length is the shorter, that leg may come out below its tolerance.",
     failing: [{ rows: [{ size: "H16", shape: "22", A: 500, B: 500, C: 400, D: 300, length: 1625 }] }],
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 500, C: 500, length: 1450 }] }],
   },
   messages: {
+    short:
+      "the printed formula gives {printed}, {missing} short of the centre line {exact}: the free leg comes out shorter",
     differs: "the printed formula gives {printed}, the centre line {exact}: {difference} in the free leg",
   },
   checkRow(facts, _context, report) {
@@ -21,11 +25,18 @@ export default defineRule({
     if (cut === null || exactLength === null || definition === null || definition.formula === null) return;
     const difference = cut.unrounded - exactLength;
     if (Math.abs(difference) <= WORTH_TELLING) return;
+    const isShort = difference < 0;
     report({
-      messageId: "differs",
+      messageId: isShort ? "short" : "differs",
+      ...(isShort ? { severity: "doubtful" as const } : {}),
       at: "shape",
-      values: { printed: { mm: cut.unrounded }, exact: { mm: exactLength }, difference: { mm: difference } },
-      cite: cut.cite,
+      values: {
+        printed: { mm: cut.unrounded },
+        exact: { mm: exactLength },
+        difference: { mm: difference },
+        missing: { mm: -difference },
+      },
+      cite: leastSure(cut.cite, ...courseOf(facts)),
     });
   },
 });

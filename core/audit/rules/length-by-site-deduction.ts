@@ -1,5 +1,10 @@
+import { leastSure } from "../../standards/citation";
+import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
+
+/** mm */
+const CLOSE = 1;
 
 export default defineRule({
   code: "LEN106",
@@ -26,7 +31,6 @@ export default defineRule({
     const { cut } = judged;
     report({
       messageId: "short",
-      severity: "off-standard",
       at: "length",
       values: {
         length: { mm: length },
@@ -34,8 +38,11 @@ export default defineRule({
         missing: { mm: exactLength - length },
         computed: { mm: cut.length },
       },
-      cite: cut.cite,
-      fix: { id: "computed", edits: [{ at: "length", to: cut.length }] },
+      cite: leastSure(cut.cite, ...courseOf(facts)),
+      // a printed length below the centre line mends nothing
+      ...(cut.length < exactLength - CLOSE
+        ? {}
+        : { fix: { id: "computed", edits: [{ at: "length", to: cut.length }] } }),
     });
   },
 });

@@ -3,20 +3,28 @@ import { defineRule } from "../rule";
 
 const CLOSE = 1e-6;
 
+/** mm that mills roll to order */
+const ROLLED_TO_ORDER = 18_000;
+
 const saysJoined = saying(/\blap|coupl|splic/);
 
 export default defineRule({
   code: "SUPPLY101",
   name: "longer-than-stock",
-  severity: "off-standard",
+  severity: "doubtful",
   limits: ["stockLength"],
   docs: {
     summary: "The bar is longer than the stock length and no lap or coupler is named.",
-    why: "It must be split and lapped, where and by how much only the designer can say: ask the designer.",
-    failing: [{ rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }] }],
+    why: "It must be ordered specially, or split and lapped, and where only the designer can say. Mills roll up to about 18 m to order, so up to there a length that no yard has written down as its own is a note.",
+    failing: [
+      { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }] },
+      { rows: [{ size: "H20", shape: "00", A: 20000, length: 20000 }] },
+    ],
     passing: [{ rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] }],
   },
   messages: {
+    order:
+      "length {length} is over the usual stock length {stock}: to be ordered, or lapped where the designer says",
     longer:
       "length {length} is over the stock length {stock}, and no lap is named: ask the designer where to lap",
   },
@@ -27,8 +35,11 @@ export default defineRule({
     if (stockLength === null || length <= stockLength.value + CLOSE) return;
     if (facts.pathKind === "helix" || facts.lengthJudgement.kind === "slip") return;
     if (facts.row.lap || facts.inWords(saysJoined)) return;
+    const isOwn = stockLength.cite.provenance === "own";
+    const mayBeOrdered = !isOwn && length <= ROLLED_TO_ORDER;
     report({
-      messageId: "longer",
+      messageId: mayBeOrdered ? "order" : "longer",
+      ...(mayBeOrdered ? { severity: "note" as const } : {}),
       at: "length",
       values: { length: { mm: length }, stock: { mm: stockLength.value } },
       cite: stockLength.cite,

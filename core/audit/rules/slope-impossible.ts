@@ -1,5 +1,7 @@
+import { leastSure } from "../../standards/citation";
 import type { DimLetter } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
+import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -23,7 +25,7 @@ export default defineRule({
       messageId: "impossible",
       at: letter ?? "shape",
       values: resolved.values,
-      cite: definition.cite,
+      cite: leastSure(definition.cite, ...courseOf(facts)),
     });
   },
 });

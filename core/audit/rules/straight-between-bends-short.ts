@@ -1,4 +1,6 @@
+import { leastSure } from "../../standards/citation";
 import { isRefusal } from "../../units/refusal";
+import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
 const CLOSE = 1e-6;
@@ -6,10 +8,10 @@ const CLOSE = 1e-6;
 export default defineRule({
   code: "BEND104",
   name: "straight-between-bends-short",
-  severity: "unbendable",
+  severity: "off-standard",
   docs: {
     summary: "The straight between two bends is shorter than the standard's least.",
-    why: "The second bend has no straight bar to be held by, and the first opens while it is made.",
+    why: "The second bend has little straight bar to be held by. Whether the yard's tooling can hold it is for the rules of the machines.",
     failing: [{ rows: [{ size: "H20", shape: "21", A: 400, B: 250, C: 400, length: 950 }] }],
     passing: [{ rows: [{ size: "H20", shape: "21", A: 400, B: 260, C: 400, length: 950 }] }],
   },
@@ -37,7 +39,7 @@ export default defineRule({
           diameters: limit.value,
           size: facts.sizeName,
         },
-        cite: limit.cite,
+        cite: leastSure(limit.cite, ...courseOf(facts)),
       });
     }
   },

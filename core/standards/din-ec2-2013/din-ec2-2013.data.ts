@@ -1,5 +1,5 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
-import type { Grade, LengthRounding } from "../port";
+import type { Grade, LengthRounding, RebendingLimit } from "../port";
 import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
@@ -118,6 +118,11 @@ export const REBENDING: Cited<string> = {
     seen: "zimmerer-treff.com biege.htm",
     conflict: "a sheet of the neighbouring country: the German annex's own rule was not read",
   },
+};
+
+export const REBENDING_LIMIT: Cited<RebendingLimit> = {
+  value: { upTo: 12, grade: null },
+  cite: REBENDING.cite,
 };
 
 export const STOCK_LENGTH: Cited<number> = {

@@ -17,6 +17,7 @@ export const DIN_EC2_2013 = defineStandard({
   lengthRounding: data.LENGTH_ROUNDING,
   coldBending: data.COLD_BENDING,
   rebending: data.REBENDING,
+  rebendingLimit: data.REBENDING_LIMIT,
   stockLength: data.STOCK_LENGTH,
   notHeld: [
     "shape codes: bars are written as paths",

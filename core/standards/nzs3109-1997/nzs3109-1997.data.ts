@@ -1,5 +1,5 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
-import type { Grade, LengthRounding } from "../port";
+import type { Grade, LengthRounding, RebendingLimit } from "../port";
 import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
@@ -98,6 +98,11 @@ export const REBENDING: Cited<string> = {
     provenance: "published",
     seen: "standards.govt.nz news on steel bending; scribd 137946991; scribd 312187678",
   },
+};
+
+export const REBENDING_LIMIT: Cited<RebendingLimit> = {
+  value: { upTo: 16, grade: "300E" },
+  cite: REBENDING.cite,
 };
 
 export const STOCK_LENGTH: Cited<number> = {

@@ -108,6 +108,9 @@ export const END_LEG_ROWS: readonly EndLegRow[] = [
   { uses: ["link"], diameter: 50, outside: 725, straightPerDiameter: 10 },
 ];
 
+/** mm: up to this size P is governed by the practicality of bending. */
+export const PRACTICAL_UP_TO = 12;
+
 /** Diameters that Table 2 does not print. */
 export const END_LEG_RULE_ROWS: readonly EndLegRow[] = [
   { uses: ["main"], straightPerDiameter: 5, roundedUpTo: 5 },

@@ -42,6 +42,7 @@ export function bs8666Tables(sources: Bs8666Sources) {
       { cite: sources.radii, rows: data.END_LEG_ROWS },
       { cite: sources.endLegRule, rows: data.END_LEG_RULE_ROWS },
     ],
+    bendingNeedsEndLegUpTo: data.PRACTICAL_UP_TO,
     hooks: [{ cite: sources.hooks, rows: data.HOOK_ROWS }],
     shapes: shapesOf(BS8666_SHAPES, sources.shapes),
     lengthRounding: { step: figures.lengthStep, direction: "up", cite: sources.totalLength },

@@ -50,6 +50,7 @@ export function buildStandard(tables: StandardTables): Standard {
     former: ({ diameter, use, coating, grade }) => former(diameter, use, coating, grade),
     formulaRadius: (diameter, use, grade) => formulaRadius(diameter, use, undefined, grade),
     endLeg: (diameter, use, grade) => endLeg(diameter, use, undefined, grade),
+    bendingNeedsEndLegUpTo: tables.bendingNeedsEndLegUpTo,
     hook: (turn, diameter, use, grade, given) =>
       given === undefined
         ? hooks.get(turn)!(diameter, use, undefined, grade)
@@ -70,6 +71,7 @@ export function buildStandard(tables: StandardTables): Standard {
     },
     coldBending: tables.coldBending,
     rebending: tables.rebending,
+    rebendingLimit: tables.rebendingLimit,
     supply: {
       straightSupplyRadius: (diameter) => inMillimetres(straightSupplyRadius(tables, diameter)),
       transportWidth: inMillimetres(tables.transportWidth),

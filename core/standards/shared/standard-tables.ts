@@ -4,6 +4,7 @@ import type {
   HookTurn,
   LengthRounding,
   LengthUnit,
+  RebendingLimit,
   ShapeDefinition,
   SiteDeductions,
   ToleranceRow,
@@ -126,6 +127,7 @@ export interface StandardTables {
   readonly formulaRadii: PrintedTable<RadiusRow> | null;
   readonly endLegs: readonly PrintedTable<EndLegRow>[];
   readonly hooks: readonly PrintedTable<HookRow>[];
+  readonly bendingNeedsEndLegUpTo: number | null;
   readonly shapes: readonly ShapeDefinition[];
   readonly lengthRounding: LengthRounding;
   readonly dimensionStep: Cited<number> | null;
@@ -134,6 +136,7 @@ export interface StandardTables {
   readonly tolerances: Cited<readonly ToleranceRow[]> | null;
   readonly coldBending: Cited<number> | null;
   readonly rebending: Cited<string> | null;
+  readonly rebendingLimit: Cited<RebendingLimit> | null;
   readonly straightSupplyRadius: PrintedTable<RadiusRow> | null;
   readonly transportWidth: Cited<number> | null;
   readonly stockLength: Cited<number> | null;

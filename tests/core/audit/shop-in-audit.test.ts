@@ -79,12 +79,12 @@ describe("the Shop sheet in an audit", () => {
     // 6.313 kg/m makes 59.97 kg of 32 mm; 2.466 makes 23.4 kg of 20 mm, below 30
     expect(of({})).toEqual([
       [2, "LIFT101", "unsafe", "Shop sheet of this workbook"],
-      [2, "SUPPLY101", "off-standard", "Shop sheet of this workbook"],
+      [2, "SUPPLY101", "doubtful", "Shop sheet of this workbook"],
     ]);
     expect(of({ hoist: 100, stockLength: 8000 })).toEqual([
-      [2, "SUPPLY101", "off-standard", CHANGED],
+      [2, "SUPPLY101", "doubtful", CHANGED],
       [2, "LIFT101", "note", "Shop sheet of this workbook"],
-      [3, "SUPPLY101", "off-standard", CHANGED],
+      [3, "SUPPLY101", "doubtful", CHANGED],
     ]);
   });
 

@@ -4,14 +4,22 @@ import { ruleCases } from "../rule-cases";
 // 6000 - 2 x 40 = 5920
 ruleCases(rule, {
   silent: [
+    // a bar of a clear span is anchored in the columns
     {
-      rows: [{ member: "B1", size: "H16", shape: "00", A: 5920, length: 5925, remark: "span 6000 cover 40" }],
+      rows: [{ member: "B1", size: "H16", shape: "00", A: 7200, length: 7200, remark: "clear span 6000" }],
+    },
+    {
+      rows: [
+        { member: "B1", size: "H16", shape: "00", A: 5920, length: 5925, remark: "length 6000 cover 40" },
+      ],
     },
     { rows: [{ member: "B1", size: "H16", shape: "00", A: 8000, length: 8000, remark: "bottom" }] },
   ],
   speaks: [
     {
-      rows: [{ member: "B1", size: "H16", shape: "00", A: 5925, length: 5925, remark: "span 6000 cover 40" }],
+      rows: [
+        { member: "B1", size: "H16", shape: "00", A: 5925, length: 5925, remark: "length 6000 cover 40" },
+      ],
       says: [
         {
           cell: "I2",

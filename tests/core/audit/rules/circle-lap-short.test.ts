@@ -5,6 +5,8 @@ import { ruleCases } from "../rule-cases";
 ruleCases(rule, {
   silent: [
     { rows: [{ size: "H10", shape: "75", A: 500, B: 150, length: 1700 }] },
+    // a welded pile ring: its lap is the weld
+    { rows: [{ size: "H10", shape: "75", A: 500, B: 100, length: 1650, remark: "ring, lap welded 10d" }] },
     { rows: [{ size: "H10", shape: "51", A: 500, B: 130, C: 130, length: 1450 }] },
   ],
   speaks: [

@@ -10,6 +10,13 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // a link between faces is never made wider for a round figure
+      rows: [{ size: "H10", shape: "51", A: 404, B: 300, C: 130, D: 130, length: 1575 }],
+      says: [
+        { cell: "I2", outcome: "unsure", message: "A 404 mm is no multiple of 5 mm", after: { I2: 400 } },
+      ],
+    },
+    {
       rows: [{ size: "H16", shape: "11", A: 501, B: 404, length: 875 }],
       notCuredBecause: "one fix changes one of two dimensions",
       says: [

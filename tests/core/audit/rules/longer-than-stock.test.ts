@@ -1,7 +1,7 @@
 import rule from "../../../../core/audit/rules/longer-than-stock";
 import { ruleCases } from "../rule-cases";
 
-// BS 8666:2005: stock length 12 m, longer by arrangement (from memory)
+// BS 8666:2005 Table 3, note 4 names 6 and 12 m as examples; mills roll to 18 m to order (common practice)
 ruleCases(rule, {
   silent: [
     { rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] },
@@ -14,8 +14,19 @@ ruleCases(rule, {
       says: [
         {
           cell: "G2",
+          severity: "note",
           message:
-            "length 12025 mm is over the stock length 12000 mm, and no lap is named: ask the designer where to lap",
+            "length 12025 mm is over the usual stock length 12000 mm: to be ordered, or lapped where the designer says",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H20", shape: "00", A: 18500, length: 18500 }],
+      says: [
+        {
+          cell: "G2",
+          message:
+            "length 18500 mm is over the stock length 12000 mm, and no lap is named: ask the designer where to lap",
         },
       ],
     },

@@ -10,6 +10,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "L2",
+          outcome: "unsure",
           message:
             "no bend angle from 0 to 90 degrees fits B 300 mm, D 350 mm: D = B sin t + d cos t cannot be met",
         },

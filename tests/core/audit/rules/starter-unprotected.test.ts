@@ -1,7 +1,7 @@
 import rule from "../../../../core/audit/rules/starter-unprotected";
 import { ruleCases } from "../rule-cases";
 
-// 29 CFR 1926.701(b): protruding bars are guarded (osha.gov interpretation 2006-04-24)
+// 29 CFR 1926.701(b): protruding bars are guarded of any diameter and length (osha.gov interpretations 1994-03-23, 2006-04-24)
 ruleCases(rule, {
   silent: [
     {
@@ -9,15 +9,30 @@ ruleCases(rule, {
         { size: "H20", shape: "11", A: 2500, B: 300, length: 2750, remark: "starter, projects 1500, caps" },
       ],
     },
-    { rows: [{ size: "H20", shape: "11", A: 2000, B: 300, length: 2250, remark: "starter, projects 1200" }] },
   ],
   speaks: [
+    {
+      standard: "ACI318:2019",
+      rows: [{ size: "#5", shape: "40 +90 12", length: 50, remark: "dowel, projects 240" }],
+      says: [{ cell: "N2", message: 'starters projecting 9.449" name no caps or other protection' }],
+    },
+    {
+      rows: [{ size: "H12", shape: "11", A: 1400, B: 300, length: 1675, remark: "starter, projects 600" }],
+      says: [
+        {
+          cell: "N2",
+          severity: "note",
+          message: "starters projecting 600 mm name no caps or other protection",
+        },
+      ],
+    },
     {
       rows: [{ size: "H20", shape: "11", A: 2500, B: 300, length: 2750, remark: "starter, projects 1500" }],
       says: [
         {
           cell: "N2",
-          message: "starters projecting 1500 mm (over 1200 mm) name no caps or other protection",
+          severity: "note",
+          message: "starters projecting 1500 mm name no caps or other protection",
         },
       ],
     },

@@ -1,0 +1,13 @@
+import type { BarFacts } from "../bar/bar-facts";
+import { courseCite, courseTrust, hasUnsureAngles } from "../shapes/course";
+import type { Citation } from "../standards/citation";
+
+/**
+ * Where the course of a coded bar comes from, for what rests on it; nothing for a path, which is its own
+ * course, and for right angles that the printed formula counts.
+ */
+export function courseOf({ definition }: Pick<BarFacts, "definition">): readonly Citation[] {
+  if (definition === null) return [];
+  const isDoubtful = courseTrust(definition) === "in doubt" || hasUnsureAngles(definition);
+  return isDoubtful ? [courseCite(definition)] : [];
+}
