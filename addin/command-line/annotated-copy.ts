@@ -35,7 +35,7 @@ export function annotatedCopy(
 ): AnnotatedCopy {
   const earlier = earlierFindings(workbook, sheets);
   const changes = new Map<string, SheetChanges>();
-  const findings = groupBy(report.findings, (finding) => finding.sheet);
+  const findings = groupBy(report.byRow, (finding) => finding.sheet);
   for (const audited of report.sheets) {
     const sheet = sheets.find((one) => one.name === audited.sheet);
     const listing = workbook.sheet(audited.sheet);

@@ -78,7 +78,8 @@ function jsonReport({ report, tonnage, schedules }: CheckedBook, explain: boolea
     ...explainReading(sheet, own),
     ...(explain ? { rows: explainRows(sheet, own) } : {}),
   }));
+  const told = findings.map(({ rows: _, ...finding }) => finding);
   const counts = severityCounts(findings);
   const { notInTotal } = tonnage;
-  return { standard: standard.id, rows, sheets, reading, findings, waivers, counts, notInTotal };
+  return { standard: standard.id, rows, sheets, reading, findings: told, waivers, counts, notInTotal };
 }

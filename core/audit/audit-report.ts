@@ -21,6 +21,8 @@ export interface AuditReport {
   readonly standard: Standard;
   readonly sheets: readonly AuditedSheet[];
   readonly findings: readonly Finding[];
+  /** the same with each row's own in place of one that stands for many: for what is said of one bar */
+  readonly byRow: readonly Finding[];
   /** the sheet read as the Shop sheet and not as a schedule; null where the book has none */
   readonly shopSheet: string | null;
   /** sums over the sheets; every row of each used range is in one class */

@@ -33,4 +33,11 @@ export interface Finding {
   readonly message: string;
   readonly fix: Fix | null;
   readonly cite: Citation | null;
+  /** the sheet's own rows behind a finding that stands for several alike */
+  readonly rows?: readonly number[];
+}
+
+/** The sheet's own rows that a finding is about; none for one about the sheet as a whole. */
+export function rowsBehind({ row, rows }: Pick<Finding, "row" | "rows">): readonly number[] {
+  return rows ?? (row === null ? [] : [row]);
 }

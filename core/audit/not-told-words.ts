@@ -1,5 +1,5 @@
 import { decidedWords } from "./decided-words";
-import type { Finding } from "./finding";
+import { type Finding, rowsBehind } from "./finding";
 import { severityWords } from "./finding-words";
 import { LIMIT_WORDS } from "./limit-words";
 import type { NotTold } from "./not-told";
@@ -49,18 +49,18 @@ export function notToldSummary(all: readonly NotTold[]): string | null {
     countedKind(all, "rule off", "rule off", "rules off"),
     countedKind(all, "limit", "changed limit", "changed limits"),
   ].filter((words) => words !== null);
-  const bars = new Set(all.flatMap(({ findings }) => findings.map(placeOfBar)));
-  bars.delete(null);
+  const bars = new Set(all.flatMap(({ findings }) => findings.flatMap(placesOfBars)));
   const severe = new Set(
-    all.flatMap(({ findings }) => findings.filter(({ severity }) => severity === "unsafe").map(placeOfBar)),
+    all.flatMap(({ findings }) =>
+      findings.filter(({ severity }) => severity === "unsafe").flatMap(placesOfBars),
+    ),
   );
-  severe.delete(null);
   const unsafe = severe.size === 0 ? "" : ` (${severe.size} unsafe)`;
   return `not told of ${counted(bars.size, "bar", "bars")}${unsafe} by ${kinds.join(", ")}`;
 }
 
-function placeOfBar({ sheet, row }: Finding): string | null {
-  return row === null ? null : `${row} ${sheet}`;
+function placesOfBars(finding: Finding): readonly string[] {
+  return rowsBehind(finding).map((row) => `${row} ${finding.sheet}`);
 }
 
 function countedKind(

@@ -1,6 +1,6 @@
 import type { Waiver } from "./audit-settings";
 import type { DecidedBy } from "./decided-words";
-import type { Finding } from "./finding";
+import { type Finding, rowsBehind } from "./finding";
 import type { Limits } from "./limits";
 
 /** What kept a finding from being told. */
@@ -35,5 +35,6 @@ export function barsOf(findings: readonly Finding[]): { readonly bars: number; r
 }
 
 function rowsOf(findings: readonly Finding[]): number {
-  return new Set(findings.flatMap(({ sheet, row }) => (row === null ? [] : [`${row} ${sheet}`]))).size;
+  return new Set(findings.flatMap((finding) => rowsBehind(finding).map((row) => `${row} ${finding.sheet}`)))
+    .size;
 }

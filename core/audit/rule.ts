@@ -73,6 +73,8 @@ interface RuleBase<MessageId extends string, FixId extends string> {
   readonly name: string;
   readonly severity: Severity;
   readonly docs: RuleDocs;
+  /** asks something that one answer settles for every row that it is asked of */
+  readonly asksOnce?: boolean;
   /** lower case, no full stop; names the value, the limit and the unit */
   readonly messages: Readonly<Record<MessageId, string>>;
   readonly fixes?: Readonly<Record<FixId, { readonly label: string; readonly safety: FixSafety }>>;

@@ -14,6 +14,7 @@ import { type Finding, SEVERITIES } from "./finding";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
+import { withOneCause } from "./one-cause";
 import { openAsCorrected } from "./read-as-corrected";
 import {
   isRowRule,
@@ -251,6 +252,12 @@ function reportOf(state: AuditState): AuditReport {
   const bySheet = sheets.map((sheet) =>
     orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts)),
   );
+  const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
+  const grouped = sheets.map(({ facts }, index) =>
+    withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce).filter(
+      (finding) => finding.rows === undefined || withholding.tells(finding, facts),
+    ),
+  );
   const ofShop = shopFindings.filter((finding) => withholding.tells(finding, null));
   const shopSheet = context.shop?.sheet ?? null;
   const outdated = withholding.waivers.outdated(
@@ -260,14 +267,19 @@ function reportOf(state: AuditState): AuditReport {
   const ofSettings = judgeSettings(state, outdated, withholding.notObeyed).filter((finding) =>
     withholding.tells(finding, null),
   );
-  const findings = sheets.flatMap(({ facts }, index) =>
+  const byRow = sheets.flatMap(({ facts }, index) =>
     withSettings(bySheet[index] ?? [], ofSettings, facts.name),
   );
+  const findings = sheets.flatMap(({ facts }, index) =>
+    withSettings(inOrder([...(grouped[index] ?? [])]), ofSettings, facts.name),
+  );
+  const ofShopSheet = withSettings(ofShop, ofSettings, shopSheet?.name ?? null);
   const audited = sheets.map(auditedSheet);
   const report: AuditReport = {
     standard: question.standard,
     sheets: audited,
-    findings: findings.concat(withSettings(ofShop, ofSettings, shopSheet?.name ?? null)),
+    findings: findings.concat(ofShopSheet),
+    byRow: byRow.concat(ofShopSheet),
     shopSheet: shopSheet?.name ?? null,
     rows: sumRowCounts(audited),
     waivers: withholding.notTold(),

@@ -1,4 +1,4 @@
-import { type Finding, type Outcome, SEVERITIES, type Severity } from "./finding";
+import { type Finding, type Outcome, rowsBehind, SEVERITIES, type Severity } from "./finding";
 
 export type SeverityCounts = Readonly<Record<Severity, Readonly<Record<Outcome, number>>>>;
 
@@ -9,7 +9,7 @@ export function severityCounts(findings: readonly Finding[]): SeverityCounts {
 
 /** Rows with a finding, by severity and by whether it is sure; a sheet-wide finding counts as one row. */
 export function rowCounts(findings: readonly Finding[]): SeverityCounts {
-  return counts(findings, (found) => new Set(found.map(({ sheet, row }) => `${row} ${sheet}`)).size);
+  return counts(findings, (found) => new Set(found.flatMap(placesOf)).size);
 }
 
 /**
@@ -24,6 +24,11 @@ export function severityCountWords(of: SeverityCounts): string {
       return [`${broken} ${severity}`, ...(unsure === 0 ? [] : [`${unsure} perhaps ${severity}`])];
     })
     .join(", ");
+}
+
+function placesOf(finding: Finding): readonly string[] {
+  const rows = rowsBehind(finding);
+  return rows.length === 0 ? [finding.sheet] : rows.map((row) => `${row} ${finding.sheet}`);
 }
 
 function counts(findings: readonly Finding[], count: (found: readonly Finding[]) => number): SeverityCounts {

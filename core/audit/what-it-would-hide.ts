@@ -36,24 +36,26 @@ export interface WouldHide {
 export function whatItWouldHide(report: AuditReport, decision: DecisionAhead): WouldHide {
   const state = stateOf(report);
   if (state === undefined) throw new RangeError("no audit made this report: run the audit again");
-  const hidden = hiddenBy(state, report.findings, decision);
+  const hidden = hiddenBy(state, report, decision);
   if (typeof hidden === "string") return { refusal: hidden, findings: 0, bars: 0, unsafe: 0 };
   return { refusal: null, findings: hidden.length, ...barsOf(hidden) };
 }
 
 function hiddenBy(
   state: AuditState,
-  told: readonly Finding[],
+  { findings, byRow }: AuditReport,
   decision: DecisionAhead,
 ): readonly Finding[] | string {
-  if (decision.kind === "waiver") return sameAs(state, told, decision.finding);
-  if (decision.kind === "limit") return hiddenByLimit(state, told, decision.limit, decision.value);
+  // one finding that stands for many is waived as such
+  if (decision.kind === "waiver")
+    return sameAs(state, decision.finding.row === null ? findings : byRow, decision.finding);
+  if (decision.kind === "limit") return hiddenByLimit(state, byRow, decision.limit, decision.value);
   const { code } = decision;
   const rule = state.rules.find((each) => each.code === code);
   if (rule !== undefined && !mayBeTurnedOff(rule)) {
     return `${code} ${ruleWords(code)} finds what is unsafe and cannot be turned off: waive it row by row`;
   }
-  return told.filter((finding) => finding.code === code && finding.severity !== "unsafe");
+  return byRow.filter((finding) => finding.code === code && finding.severity !== "unsafe");
 }
 
 /** All that one waiver answers to: the same rule at the same bar. */

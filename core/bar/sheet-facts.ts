@@ -5,9 +5,10 @@ import { FactsInHand } from "./facts-in-hand";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
 import { WordsOfBars } from "./said-words";
-import type { SheetHabits, SheetOfRow } from "./sheet-habits";
+import { isMost, type SheetHabits, type SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
 import { offStep } from "./step";
+import { isSumOfLegs } from "./sum-of-legs";
 
 /** All sheets of a workbook, for what only several show. */
 export interface BookFacts {
@@ -76,6 +77,7 @@ function sheetHabits(bars: readonly BarFacts[]): SheetHabits {
     marksRestart: marksRestart(bars),
     massFactor: commonMassFactor(bars),
     offStepShare: offStepShare(bars),
+    lengthsAreSums: lengthsAreSums(bars),
     standardMeant: standardMeant(bars, bars[0]?.standard),
     identities: identityHabits(bars),
   };
@@ -93,6 +95,22 @@ function offStepShare(bars: readonly BarFacts[]): number {
     if (offStep(row.length, rounding.step)) off += 1;
   }
   return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : off / lengths;
+}
+
+/** Bent bars with a typed length that are looked at to tell how a sheet gives lengths. */
+const LOOKED_AT = 60;
+const FEWEST_SUMS = 3;
+
+function lengthsAreSums(bars: readonly BarFacts[]): boolean {
+  let sums = 0;
+  let others = 0;
+  for (const facts of bars) {
+    if (sums + others >= LOOKED_AT) break;
+    if (facts.row.length === null || (facts.bendCount ?? 0) === 0) continue;
+    if (isSumOfLegs(facts)) sums += 1;
+    else others += 1;
+  }
+  return sums >= FEWEST_SUMS && isMost(sums / (sums + others));
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */

@@ -19,6 +19,8 @@ export interface SheetHabits {
   readonly massFactor: number | null;
   /** share of typed lengths that are no multiple of the step that the standard prints */
   readonly offStepShare: number;
+  /** most lengths of bent bars are sums of their legs and not what is cut */
+  readonly lengthsAreSums: boolean;
   /** another standard than the one in force, that the sizes and grades are of */
   readonly standardMeant: StandardMeant | null;
   /** the products that most rows keep */
@@ -43,8 +45,13 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
+<<<<<<< HEAD
     a.standardMeant?.id === b.standardMeant?.id &&
     sameIdentities(a.identities, b.identities)
+=======
+    a.lengthsAreSums === b.lengthsAreSums &&
+    a.standardMeant?.id === b.standardMeant?.id
+>>>>>>> a03f257 (audit: one cause is one finding, and lengths that are sums of legs are told once)
   );
 }
 

@@ -50,7 +50,7 @@ export const CHECK: WorksheetFunction = {
     }
     const verdicts: Cell[][] = rows.map(() => [null]);
     for (const { row, shape } of reading.bars) verdicts[row] = [verdictWithout(shape, asked.standard)];
-    for (const [row, said] of findingsByRow(report.findings)) {
+    for (const [row, said] of findingsByRow(report.byRow)) {
       if (reading.rowClasses[row] === "bar") verdicts[row] = [said.join("; ")];
     }
     verdicts[0] = ["verdict"];

@@ -1,4 +1,5 @@
 import type { AuditReport } from "../audit";
+import type { Finding } from "../audit/finding";
 import { runAudit } from "../audit/run-audit";
 import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
@@ -30,7 +31,12 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   if (isRefusal(readBook)) return readBook;
   const told = new Set(readBook.schedules.map(({ sheet }) => sheet.name));
   if (whole.shopSheet !== null) told.add(whole.shopSheet);
-  const report = { ...whole, findings: whole.findings.filter(({ sheet }) => told.has(sheet)) };
+  const isTold = ({ sheet }: Finding): boolean => told.has(sheet);
+  const report = {
+    ...whole,
+    findings: whole.findings.filter(isTold),
+    byRow: whole.byRow.filter(isTold),
+  };
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
   return {

@@ -1,5 +1,5 @@
 import type { AuditReport } from "../audit/audit-report";
-import type { Finding } from "../audit/finding";
+import { type Finding, rowsBehind } from "../audit/finding";
 import { withheldWords } from "../audit/not-told-words";
 import { BarFacts } from "../bar/bar-facts";
 import { SheetFacts } from "../bar/sheet-facts";
@@ -24,7 +24,7 @@ export function ticketsOfAudit(
 ): AuditTickets {
   const { standard } = report;
   const byRow = new Map<string, Finding[]>();
-  for (const finding of report.findings) {
+  for (const finding of report.byRow) {
     const key = JSON.stringify([finding.sheet, finding.row]);
     const known = byRow.get(key);
     if (known === undefined) byRow.set(key, [finding]);
@@ -55,9 +55,11 @@ function waivedByRow(report: AuditReport): ReadonlyMap<string, readonly TicketWa
   const byRow = new Map<string, TicketWaived[]>();
   for (const notTold of report.waivers) {
     for (const finding of notTold.findings) {
-      const key = JSON.stringify([finding.sheet, finding.row]);
       const said = { severity: finding.severity, text: withheldWords(finding, notTold) };
-      byRow.set(key, [...(byRow.get(key) ?? []), said]);
+      for (const row of rowsBehind(finding)) {
+        const key = JSON.stringify([finding.sheet, row]);
+        byRow.set(key, [...(byRow.get(key) ?? []), said]);
+      }
     }
   }
   return byRow;

@@ -28,7 +28,7 @@ const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
 export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCheck): AuditView {
   const audited = report.sheets[0];
   const reading = audited?.reading;
-  const ofSheet = report.findings.filter((finding) => finding.sheet === sheet.name);
+  const ofSheet = report.byRow.filter((finding) => finding.sheet === sheet.name);
   const worst = worstByRow(ofSheet, sheet);
   return {
     sheet: sheet.name,

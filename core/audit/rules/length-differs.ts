@@ -1,3 +1,4 @@
+import { isSumOfLegs } from "../../bar/sum-of-legs";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -21,6 +22,8 @@ export default defineRule({
     const judged = facts.lengthJudgement;
     // a length by site deductions is told apart
     if (judged.kind !== "differs" || siteDeductionLength(facts) !== null) return;
+    // a habit of the whole sheet is told once
+    if (facts.sheet.habits.lengthsAreSums && isSumOfLegs(facts)) return;
     const length = facts.row.length ?? 0;
     const { cut } = judged;
     report({

@@ -6,6 +6,7 @@ export default defineRule({
   code: "SIZE106",
   name: "size-column-differs",
   severity: "off-standard",
+  asksOnce: true,
   docs: {
     summary: "The length or mass of a row stands under another bar size than the row's own.",
     why: "The columns by size are added up and bought by; in the wrong one the steel is ordered in the wrong size. It takes a list with such columns: no small table can show it.",

@@ -7,6 +7,7 @@ export default defineRule({
   code: "GRADE101",
   name: "unknown-grade",
   severity: "off-standard",
+  asksOnce: true,
   docs: {
     summary: "The grade or type letter is missing or not one of the standard's.",
     why: "Former, hook and lap all hang on the grade; a yard that guesses it may bend the wrong steel.",

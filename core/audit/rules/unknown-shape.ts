@@ -8,6 +8,7 @@ export default defineRule({
   code: "SHAPE101",
   name: "unknown-shape",
   severity: "off-standard",
+  asksOnce: true,
   docs: {
     summary: "The shape code is not in the standard in force.",
     why: "The same number means another shape elsewhere; the bender must not have to guess which is meant.",

@@ -6,6 +6,7 @@ export default defineRule({
   code: "SIZE101",
   name: "unknown-size",
   severity: "off-standard",
+  asksOnce: true,
   needs: "unknown size",
   docs: {
     summary: "The size is no bar of the standard in force.",

@@ -9,6 +9,7 @@ export default defineRule({
   code: "READ101",
   name: "unread-cell",
   severity: "doubtful",
+  asksOnce: true,
   needs: "problem",
   docs: {
     summary: "A cell of a bar row could not be read.",

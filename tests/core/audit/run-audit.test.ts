@@ -117,7 +117,7 @@ describe("runAudit", () => {
 
   it("should find nothing but the planted rows in a clean schedule", () => {
     const { matrix, planted } = seededSchedule(2000);
-    const { findings } = runAudit({ sheets: [sheetFromRows("S", matrix)], standard });
+    const { byRow: findings } = runAudit({ sheets: [sheetFromRows("S", matrix)], standard });
     const rows = new Set(findings.flatMap(({ row }) => (row === null ? [] : [row])));
     expect([...rows].filter((row) => (row - 1) % 20 !== 0)).toEqual([]);
     expect(rows.size).toBe(planted);

@@ -1,0 +1,57 @@
+import { isSumOfLegs } from "../../bar/sum-of-legs";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "LEN108",
+  name: "lengths-are-sums",
+  severity: "note",
+  docs: {
+    summary: "Most lengths of bent bars are the sums of their legs, and not the lengths to cut.",
+    why: "Lists of several countries give the length so. A bar cut to it comes out longer than its legs by what the bends take up, mostly in its last leg, and its mass is told a little high.",
+    failing: [
+      {
+        standard: "ACI318:2019",
+        rows: [
+          { size: "#5", shape: "12in +90 40in", length: "52in" },
+          { size: "#6", shape: "16in +90 60in", length: "76in" },
+          { size: "#8", shape: "20in +90 80in +90 20in", length: "120in" },
+        ],
+      },
+    ],
+    passing: [
+      {
+        standard: "ACI318:2019",
+        rows: [
+          { size: "#5", shape: "12 +90 40", length: "50 1/2in" },
+          { size: "#5", shape: "14 +90 40", length: "52 1/2in" },
+          { size: "#5", shape: "16 +90 40", length: "54 1/2in" },
+        ],
+      },
+    ],
+  },
+  messages: {
+    sums: "{sums} of {bent} lengths of bent bars are the sums of their legs; the lengths to cut are shorter, by {most} at the most: {length} is {cut} to cut",
+  },
+  checkSheet(sheet, _context, report) {
+    if (!sheet.habits.lengthsAreSums) return;
+    const bent = sheet.bars.filter((facts) => facts.row.length !== null && (facts.bendCount ?? 0) > 0);
+    const sums = bent.filter(isSumOfLegs);
+    let worst: { length: number; cut: number } | null = null;
+    for (const facts of sums) {
+      const length = facts.row.length ?? 0;
+      const cut = facts.cut?.length ?? length;
+      if (worst === null || length - cut > worst.length - worst.cut) worst = { length, cut };
+    }
+    if (worst === null) return;
+    report({
+      messageId: "sums",
+      values: {
+        sums: sums.length,
+        bent: bent.length,
+        most: { mm: worst.length - worst.cut },
+        length: { mm: worst.length },
+        cut: { mm: worst.cut },
+      },
+    });
+  },
+});

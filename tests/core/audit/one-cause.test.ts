@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { auditSettings } from "../../../core/audit/audit-settings";
+import { exampleSheets } from "../../../core/audit/example-sheet";
+import type { ExampleRow } from "../../../core/audit/rule";
+import { runAudit } from "../../../core/audit/run-audit";
+import { whatItWouldHide } from "../../../core/audit/what-it-would-hide";
+import { standardNamed } from "./rule-cases";
+
+const standard = standardNamed("BS8666:2005");
+const GOOD: ExampleRow = { size: "H16", shape: "11", A: 500, B: 400, length: 875 };
+// 925 is no length of shape 11 with these legs; 50 mm is below the 64 mm of BS 8666:2005 Table 2
+const WRONG: ExampleRow = { ...GOOD, length: 925 };
+const TIGHT: ExampleRow = { ...GOOD, former: 50 };
+
+const audit = (rows: readonly ExampleRow[], settings = {}) =>
+  runAudit({ sheets: exampleSheets({ rows }), standard, settings: auditSettings.parse(settings) });
+const of = (report: ReturnType<typeof audit>, code: string) =>
+  report.findings.filter((finding) => finding.code === code);
+
+describe("findings of one cause", () => {
+  const many = audit([...Array<ExampleRow>(6).fill(WRONG), ...Array<ExampleRow>(6).fill(GOOD)]);
+
+  it("should be one finding where they stand in more than three rows in ten, its rows behind it", () => {
+    const [one, more] = of(many, "LEN102");
+    expect(more).toBeUndefined();
+    expect(one).toMatchObject({ row: null, cell: null, fix: null, rows: [2, 3, 4, 5, 6, 7] });
+    expect(one?.message).toMatch(/^length 925 mm is 50 mm over .* \(6 rows: 2-7\)$/);
+    expect(many.byRow.filter(({ code }) => code === "LEN102").map(({ row }) => row)).toEqual([
+      2, 3, 4, 5, 6, 7,
+    ]);
+  });
+
+  it("should stay one a row where they are few, and always where something is unsafe", () => {
+    const few = audit([WRONG, WRONG, WRONG, ...Array<ExampleRow>(9).fill(GOOD)]);
+    expect(of(few, "LEN102").map(({ row }) => row)).toEqual([2, 3, 4]);
+    const unsafe = audit(Array<ExampleRow>(8).fill(TIGHT));
+    expect(of(unsafe, "BEND101").map(({ row }) => row)).toEqual([2, 3, 4, 5, 6, 7, 8, 9]);
+  });
+
+  it("should be asked once where one answer settles them", () => {
+    const unknown: ExampleRow = { ...GOOD, size: "Q16" };
+    const report = audit([unknown, ...Array<ExampleRow>(20).fill(GOOD), unknown]);
+    expect(of(report, "GRADE101")).toMatchObject([{ row: null, rows: [2, 23] }]);
+    expect(of(report, "GRADE101")[0]?.message).toContain("(2 rows: 2, 23)");
+  });
+
+  it("should be waived for the sheet, and say how many bars that hides", () => {
+    const [finding] = of(many, "LEN102");
+    expect(whatItWouldHide(many, { kind: "waiver", finding: finding! })).toMatchObject({
+      findings: 1,
+      bars: 6,
+    });
+    const waivers = [{ code: "LEN102", sheet: "Schedule", key: null, reason: "lengths are agreed" }];
+    const after = audit([...Array<ExampleRow>(6).fill(WRONG), ...Array<ExampleRow>(6).fill(GOOD)], {
+      waivers,
+    });
+    expect(of(after, "LEN102")).toEqual([]);
+    expect(after.waivers).toMatchObject([{ rule: "LEN102", bars: 6 }]);
+    expect(after.outdatedWaivers).toEqual([]);
+  });
+});
