@@ -78,7 +78,10 @@ function jsonReport({ report, tonnage, schedules }: CheckedBook, explain: boolea
     ...explainReading(sheet, own),
     ...(explain ? { rows: explainRows(sheet, own) } : {}),
   }));
-  const told = findings.map(({ rows: _, ...finding }) => finding);
+  const told = findings.map(({ rows: _, fix, ...finding }) => ({
+    ...finding,
+    fix: fix === null ? null : { ...fix, edits: fix.edits.map(({ cell, to }) => ({ cell, to })) },
+  }));
   const counts = severityCounts(findings);
   const { notInTotal } = tonnage;
   return { standard: standard.id, rows, sheets, reading, findings: told, waivers, counts, notInTotal };

@@ -37,7 +37,8 @@ interface CellBefore {
  * stay. Gives the way back, which does nothing where a cell has been changed since. Where a request fails
  * when others were written, the refusal carries the way back.
  */
-export async function writeCells(name: string, edits: readonly CellEdit[]): Promise<UndoStep> {
+export async function writeCells(name: string, asked: readonly CellEdit[]): Promise<UndoStep> {
+  const edits = await withoutFormulas(name, asked);
   if (edits.length === 0) return async () => true;
   const runs = runsOf(edits.map(placed));
   const progress: WriteProgress = { sheet: name, before: [], sent: 0 };
@@ -70,6 +71,14 @@ export async function formulaCells(name: string, cells: readonly string[]): Prom
     },
     { sheet: name },
   );
+}
+
+/** Without edits that leave a formula alone and would meet one. */
+async function withoutFormulas(name: string, edits: readonly CellEdit[]): Promise<readonly CellEdit[]> {
+  const carried = edits.filter(({ keepsFormula }) => keepsFormula === true).map(({ cell }) => cell);
+  if (carried.length === 0) return edits;
+  const formulas = await formulaCells(name, carried);
+  return edits.filter(({ cell, keepsFormula }) => keepsFormula !== true || !formulas.has(cell));
 }
 
 interface WriteProgress {

@@ -20,6 +20,8 @@ export interface RowFlag {
 export interface CellEdit {
   readonly cell: string;
   readonly to: string | number | null;
+  /** left alone where a formula stands, which follows by itself */
+  readonly keepsFormula?: true;
 }
 
 /** A cell of a sheet that is written anew; a text stays a text whatever it looks like. */

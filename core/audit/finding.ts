@@ -17,7 +17,12 @@ export type FixSafety = "safe" | "needs-review";
 export interface Fix {
   readonly label: string;
   readonly safety: FixSafety;
-  readonly edits: readonly { readonly cell: string; readonly to: string | number | null }[];
+  readonly edits: readonly {
+    readonly cell: string;
+    readonly to: string | number | null;
+    /** carried along with another edit: a formula in the cell follows by itself and is left alone */
+    readonly keepsFormula?: true;
+  }[];
 }
 
 export interface Finding {

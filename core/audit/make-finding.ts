@@ -5,6 +5,7 @@ import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import { isSure } from "../standards/citation";
 import type { LengthUnit } from "../units/length-unit";
+import { carriedAlong } from "./carry-along";
 import type { Finding, Fix, Outcome } from "./finding";
 import { findingText } from "./finding-text";
 import type { RowReport, Rule, SheetReport } from "./rule";
@@ -62,7 +63,7 @@ function fixOf(rule: Rule, facts: BarFacts, found: RowReport): Fix | null {
   if (found.fix === undefined) return null;
   const words = rule.fixes?.[found.fix.id];
   if (words === undefined) return null;
-  const edits: { cell: string; to: string | number | null }[] = [];
+  const edits: Fix["edits"][number][] = [];
   for (const { at, to } of found.fix.edits) {
     const column = facts.row.table.columns.get(at);
     // a length in two cells, feet and inches, is not mended by one number
@@ -73,8 +74,28 @@ function fixOf(rule: Rule, facts: BarFacts, found: RowReport): Fix | null {
     edits.push({ cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column), to: written });
   }
   if (edits.length === 0) return null;
-  return { label: findingText(words.label, found.values, facts.standard.unit), safety: words.safety, edits };
+  const label = findingText(words.label, found.values, facts.standard.unit);
+  if (words.safety === "safe") return { label, safety: words.safety, edits };
+  const said: string[] = [];
+  for (const { at, to } of carriedAlong(facts, found.fix.edits)) {
+    const column = facts.row.table.columns.get(at);
+    if (column === undefined || column.inches !== undefined) continue;
+    const written = inColumnUnit(to, column);
+    if (typeof written !== "number" || !(written > 0 && Number.isFinite(written))) return null;
+    edits.push({
+      cell: cellAddress(facts.sheet.sheet, facts.row.row, column.column),
+      to: written,
+      keepsFormula: true,
+    });
+    said.push(
+      `${CARRIED[at]} to ${findingText("{to}", { to: at === "mass" ? { kg: to } : { mm: to } }, facts.standard.unit)}`,
+    );
+  }
+  const along = said.length === 0 ? "" : `, and with it ${said.join(" and ")}`;
+  return { label: label + along, safety: words.safety, edits };
 }
+
+const CARRIED = { length: "the length", totalLength: "the total length", mass: "the mass" } as const;
 
 function inColumnUnit(value: string | number | null, column: ColumnReading): string | number | null {
   if (typeof value !== "number" || column.unit === null) return value;

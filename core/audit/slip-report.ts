@@ -17,8 +17,13 @@ export function slipReport(
     at,
     values: { field: at, from: { mm: from }, to: { mm: to }, factor },
     cite: cut.cite,
-    fix: { id: "correct", edits: [{ at, to }] },
+    ...(agreesWithMass(facts, at) ? {} : { fix: { id: "correct" as const, edits: [{ at, to }] } }),
   };
+}
+
+/** Where the mass follows from the length as typed, another length does not make the row agree. */
+function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
+  return at === "length" && massRatio !== null && Math.abs(massRatio - 1) <= 0.01;
 }
 
 /** A cell that was read in another unit than its column's, because only so the row fits. */

@@ -43,7 +43,7 @@ export const rolledNotBent = defineRefusal(
 export const beyondMachine = defineRefusal(
   "beyond-machine-angle",
   "not-held",
-  "bending to {bentTo} is beyond the {largest} degrees that {machine} turns: the bend stays open by {open} degrees; squeeze it shut in a second stroke, or take a smaller former not below the standard's least",
+  "bending to {bentTo} is beyond the {largest} degrees that {machine} turns: the bend stays open by {open} degrees; close it in a second stroke only if the machine's manual allows one, or take a smaller former not below the standard's least",
 );
 export const severalGroups = defineRefusal(
   "several-trial-groups",

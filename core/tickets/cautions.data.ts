@@ -70,7 +70,7 @@ export const CAUTIONS: readonly Cited<CautionText>[] = [
   {
     value: {
       when: "bent",
-      text: "Guards closed. Hands at least 200 mm from former and pins; stop and isolate before changing a former or pin.",
+      text: "Guards closed. Hands as far from former and pins as the machine's manual says; stop and isolate before changing a former or pin.",
     },
     cite: BENDERS,
   },

@@ -130,9 +130,11 @@ export class GridWorkbook implements WorkbookPort {
       );
     }
     const sheet = this.sheet(name);
-    const before = edits.map(({ cell, to }) => {
+    const before = edits.flatMap(({ cell, to, keepsFormula }) => {
       const place = cellPlace(cell);
-      return { ...place, to, was: contentOf(sheet.getSheet(), place.row, place.column) };
+      const was = contentOf(sheet.getSheet(), place.row, place.column);
+      const isFormula = (was.f ?? null) !== null || (was.si ?? null) !== null;
+      return keepsFormula === true && isFormula ? [] : [{ ...place, to, was }];
     });
     const rows = Math.max(0, ...before.map(({ row }) => row + 1));
     if (rows > sheet.getMaxRows()) sheet.setRowCount(rows + SPARE_ROWS);

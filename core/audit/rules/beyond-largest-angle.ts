@@ -12,7 +12,7 @@ export default defineRule({
   needs: "shop",
   docs: {
     summary: "The compensated angle of a bend is beyond the largest angle that the machine turns.",
-    why: "The bend stays open by what is missing: squeeze it shut in a second stroke, or take a smaller former not below the standard's least.",
+    why: "The bend stays open by what is missing: close it in a second stroke only if the machine's manual allows one, or take a smaller former not below the standard's least.",
     failing: [
       {
         rows: [{ size: "H12", shape: "13", A: 500, B: 75, C: 160, length: 700 }],

@@ -8,7 +8,7 @@ export default defineRule({
   severity: "unsafe",
   docs: {
     summary: "The shop is colder than the standard lets bars be bent without leave.",
-    why: "Cold steel cracks at the bend, at once or later. Warm the bars or stop; how warm the specification says: ask the designer. One finding a sheet.",
+    why: "Cold steel cracks at the bend, at once or later. Stop; warm the bars only as the specification allows: ask the designer. One finding a sheet.",
     failing: [
       {
         rows: [{ size: "H12", shape: "11", A: 900, B: 900, length: 1775 }],

@@ -11,7 +11,7 @@ export default defineRule({
   docs: {
     summary:
       "The tail of a 180 degree hook meets the held leg before it is bent far enough to come back to 180.",
-    why: "The legs touch and the hook stays open by what is missing. It is doubtful and not impossible: squeeze it shut in a second stroke, or shorten the tail.",
+    why: "The legs touch and the hook stays open by what is missing. It is doubtful and not impossible: close it in a second stroke only if the machine's manual allows one, or shorten the tail.",
     failing: [
       { rows: [{ size: "H12", shape: "13", A: 1800, B: 75, C: 1800, length: 3625 }], shop: exampleShop() },
     ],

@@ -14,9 +14,8 @@ export default defineRule({
     passing: [{ rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 130, D: 130, length: 1575 }] }],
   },
   messages: {
-    short: "link end {letter} {actual} is below the least {least} for {size} ({limit})",
+    short: "link end {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
   },
-  fixes: { least: { label: "lengthen {letter} to {least}", safety: "needs-review" } },
   checkRow(facts, _context, report) {
     for (const limit of facts.brokenLimits) {
       if (!isHookTailLimit(limit)) continue;
@@ -28,7 +27,6 @@ export default defineRule({
         at: letter,
         values: { letter, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName, limit: text },
         cite,
-        fix: { id: "least", edits: [{ at: letter, to: least }] },
       });
     }
   },

@@ -12,8 +12,7 @@ export default defineRule({
     failing: [{ rows: [{ size: "H21", shape: "00", A: 1000, length: 1000 }] }],
     passing: [{ rows: [{ size: "H12", shape: "00", A: 1000, length: 1000 }] }],
   },
-  messages: { swapped: 'size "{size}" is no bar of {standard}; {meant} is' },
-  fixes: { swap: { label: "write {meant}", safety: "needs-review" } },
+  messages: { swapped: 'size "{size}" is no bar of {standard}; {meant} is; ask the designer which is meant' },
   checkRow(facts, context, report) {
     const { row } = facts;
     if (row.size?.bar || row.sizeTyped === null) return;
@@ -24,7 +23,6 @@ export default defineRule({
       at: "size",
       values: { size: row.sizeTyped, standard: context.standard.id, meant: meant.size },
       cite: meant.bar.cite,
-      fix: { id: "swap", edits: [{ at: "size", to: meant.size }] },
     });
   },
 });

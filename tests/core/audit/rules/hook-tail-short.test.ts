@@ -14,8 +14,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "K2",
-          message: "link end C 125 mm is below the least 130 mm for H10 ((C) >= P(links))",
-          after: { K2: 130 },
+          message: "link end C 125 mm is below the least 130 mm for H10 ((C) >= P(links)): ask the designer",
         },
       ],
     },

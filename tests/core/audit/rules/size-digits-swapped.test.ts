@@ -10,7 +10,12 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ size: "H21", shape: "00", A: 1000, length: 1000 }],
-      says: [{ cell: "C2", message: 'size "H21" is no bar of BS8666:2005; H12 is', after: { C2: "H12" } }],
+      says: [
+        {
+          cell: "C2",
+          message: 'size "H21" is no bar of BS8666:2005; H12 is; ask the designer which is meant',
+        },
+      ],
     },
     {
       rows: [{ size: "H61", shape: "00", A: 1000, length: 1000 }],
@@ -19,14 +24,18 @@ ruleCases(rule, {
         {
           cell: "C2",
           outcome: "unsure",
-          message: 'size "H61" is no bar of BS8666:2005; H16 is',
-          after: { C2: "H16" },
+          message: 'size "H61" is no bar of BS8666:2005; H16 is; ask the designer which is meant',
         },
       ],
     },
     {
       rows: [{ size: "H02", shape: "00", A: 1000, length: 1000 }],
-      says: [{ cell: "C2", message: 'size "H02" is no bar of BS8666:2005; H20 is', after: { C2: "H20" } }],
+      says: [
+        {
+          cell: "C2",
+          message: 'size "H02" is no bar of BS8666:2005; H20 is; ask the designer which is meant',
+        },
+      ],
     },
   ],
 });
