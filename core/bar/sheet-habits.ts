@@ -45,13 +45,9 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
-<<<<<<< HEAD
     a.standardMeant?.id === b.standardMeant?.id &&
-    sameIdentities(a.identities, b.identities)
-=======
-    a.lengthsAreSums === b.lengthsAreSums &&
-    a.standardMeant?.id === b.standardMeant?.id
->>>>>>> a03f257 (audit: one cause is one finding, and lengths that are sums of legs are told once)
+    sameIdentities(a.identities, b.identities) &&
+    a.lengthsAreSums === b.lengthsAreSums
   );
 }
 

@@ -47,6 +47,7 @@ import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
 import lengthOffHabit from "./length-off-habit";
 import lengthOffStep from "./length-off-step";
+import lengthsAreSums from "./lengths-are-sums";
 import lengthsKeepAnotherStep from "./lengths-keep-another-step";
 import linkDimensionsInside from "./link-dimensions-inside";
 import linkEqualsMember from "./link-equals-member";
@@ -133,6 +134,7 @@ export const RULES: readonly Rule[] = [
   lengthBySiteDeduction,
   lengthsKeepAnotherStep,
   lengthOffHabit,
+  lengthsAreSums,
   heavierThanLift,
   formerNotInRack,
   beyondPlate,

@@ -2,7 +2,7 @@ import { isSumOfLegs } from "../../bar/sum-of-legs";
 import { defineRule } from "../rule";
 
 export default defineRule({
-  code: "LEN108",
+  code: "LEN109",
   name: "lengths-are-sums",
   severity: "note",
   docs: {
