@@ -1,3 +1,4 @@
+import { ROWMASS } from "../../../core/formulas/rowmass";
 import type { BarRow, ColumnKind, ScheduleReading, Sheet, TableReading } from "../../../core/schedule";
 import { isCellError } from "../../../core/schedule";
 import type { RowMass } from "../../../core/totals";
@@ -19,8 +20,9 @@ export function totalsContent(
   sheet: Sheet,
   reading: ScheduleReading,
   masses: readonly (RowMass | null)[],
+  standard: string,
 ): SheetContent {
-  const direct = directColumns(sheet, reading);
+  const direct = directColumns(sheet, reading, masses);
   const columns = direct ?? helperColumns(reading.bars.length);
   const { pours, sizes, mass } = columns;
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
@@ -33,7 +35,7 @@ export function totalsContent(
     [],
     [formula(`BAR.TONNAGE(${pours},${sizes},${mass})`)],
   ];
-  if (direct === null) addHelper(rows, sheet, reading, masses);
+  if (direct === null) addHelper(rows, sheet, reading, masses, standard);
   return { rows, widths: [32, 18] };
 }
 
@@ -47,7 +49,11 @@ const text = (value: string, bold = false): SheetCell => ({ value, ...(bold && {
 const formula = (words: string): SheetCell => ({ value: null, formula: words });
 
 /** The schedule's own columns, where they say of each row what the reading says; null where they do not. */
-function directColumns(sheet: Sheet, { tables, bars, rowClasses }: ScheduleReading): Columns | null {
+function directColumns(
+  sheet: Sheet,
+  { tables, bars, rowClasses }: ScheduleReading,
+  masses: readonly (RowMass | null)[],
+): Columns | null {
   const [table, more] = tables;
   const [first, last] = [bars[0], bars.at(-1)];
   if (table === undefined || more !== undefined || first === undefined || last === undefined) return null;
@@ -59,7 +65,8 @@ function directColumns(sheet: Sheet, { tables, bars, rowClasses }: ScheduleReadi
     if (rowClasses[row] !== "bar" && sheet.cell(row, mass) !== null) return null;
   }
   const isPlain = bars.every(
-    (bar) =>
+    (bar, index) =>
+      isOwnMass(bar, masses[index] ?? null) &&
       !bar.struckThrough &&
       bar.superseded !== true &&
       typeof sheet.cell(bar.row, mass) === "number" &&
@@ -70,6 +77,22 @@ function directColumns(sheet: Sheet, { tables, bars, rowClasses }: ScheduleReadi
   const range = (at: number): string =>
     `${prefix(sheet)}${cell(sheet, first.row, at)}:${cell(sheet, last.row, at)}`;
   return { pours: range(pour), sizes: range(size), mass: range(mass) };
+}
+
+/** kg: to the gram */
+const GRAM = 0.0005;
+
+/** True where the schedule's own mass is what the totals count, so that the sheet may refer to it. */
+function isOwnMass({ mass }: BarRow, known: RowMass | null): boolean {
+  return mass !== null && known !== null && Math.abs(mass - known.mass) <= GRAM;
+}
+
+/** True where BAR.ROWMASS over the row's cells alone, without former or use, gives what the totals count. */
+function weighsAlike({ shape, size, dims }: BarRow, known: RowMass, standard: string): boolean {
+  if (size === null || known.count === null) return false;
+  const cells = [[[shape]], [[size.typed]], [dims], [[known.count]]];
+  const mass = ROWMASS.call(cells, { defaultStandard: standard })[0]?.[0];
+  return typeof mass === "number" && Math.abs(mass - known.mass) <= GRAM;
 }
 
 function said(sheet: Sheet, row: number, column: number): string {
@@ -90,6 +113,7 @@ function addHelper(
   sheet: Sheet,
   { bars }: ScheduleReading,
   masses: readonly (RowMass | null)[],
+  standard: string,
 ): void {
   const put = (row: number, cells: readonly SheetCell[]): void => {
     while (rows.length <= row) rows.push([]);
@@ -109,13 +133,13 @@ function addHelper(
     put(HELPER_TOP + 1 + index, [
       place("pour", bar.pour),
       place("size", bar.sizeTyped),
-      isDropped ? { value: null } : massCell(sheet, bar, masses[index] ?? null),
+      isDropped ? { value: null } : massCell(sheet, bar, masses[index] ?? null, standard),
     ]);
   });
 }
 
 /** The schedule's own mass, else BAR.ROWMASS over the row's cells, else what was reckoned. */
-function massCell(sheet: Sheet, bar: BarRow, known: RowMass | null): SheetCell {
+function massCell(sheet: Sheet, bar: BarRow, known: RowMass | null, standard: string): SheetCell {
   const { columns } = bar.table;
   const at = (kind: ColumnKind): string | null => {
     const column = columns.get(kind)?.column;
@@ -124,6 +148,7 @@ function massCell(sheet: Sheet, bar: BarRow, known: RowMass | null): SheetCell {
   const mass = at("mass");
   if (
     mass !== null &&
+    isOwnMass(bar, known) &&
     (columns.get("mass")?.unit ?? "kg") === "kg" &&
     sheet.cell(bar.row, columns.get("mass")!.column) !== null
   )
@@ -132,7 +157,7 @@ function massCell(sheet: Sheet, bar: BarRow, known: RowMass | null): SheetCell {
   const [shape, size, count] = [at("shape"), at("size"), countOf(at)];
   const isInMillimetres = LETTERS.every((letter) => (columns.get(letter)?.unit ?? "mm") === "mm");
   const isLive = shape !== null && size !== null && count !== null && dims !== null && isInMillimetres;
-  if (isLive && known?.from === "cut length")
+  if (isLive && known?.from === "cut length" && weighsAlike(bar, known, standard))
     return formula(`IFERROR(BAR.ROWMASS(${shape},${size},${dims},${count}),"")`);
   return { value: known?.mass ?? null };
 }
