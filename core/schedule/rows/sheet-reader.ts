@@ -133,6 +133,8 @@ export class SheetReader {
     const { sheet, standard, carriedTo } = this;
     const [decision, another] = this.decisions;
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
+    // which rows make up a table without header words, any row may alter
+    if (this.proven.size > 0) return null;
     if (this.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
     return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }

@@ -76,6 +76,7 @@ describe("barwright check", () => {
       "standard",
       "rows",
       "sheets",
+      "reading",
       "findings",
       "waivers",
       "counts",

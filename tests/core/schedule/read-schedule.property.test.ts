@@ -331,7 +331,7 @@ function checkNumbers(bar: BarRow): void {
   }
   if (dims[dims.length - 1] === null) throw new Error("a blank ends the dimensions");
   for (const { reason } of bar.problems ?? []) {
-    if (reason === "" || /NaN|undefined|\[object/.test(reason.replace(/"[^"]*"/g, "")))
+    if (reason === "" || /NaN|undefined|\[object/.test(reason.replace(/".*"/g, "")))
       throw new Error(`said: ${reason}`);
   }
 }
