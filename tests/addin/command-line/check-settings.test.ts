@@ -115,6 +115,7 @@ describe("barwright check with the workbook's own settings", () => {
       "standard",
       "rows",
       "sheets",
+      "reading",
       "findings",
       "waivers",
       "counts",
