@@ -18,6 +18,7 @@ const CASES: readonly RowCase[] = [
   { code: "summary-line", class: "total", when: ({ inSummary }) => inSummary },
   { code: "size-count-length", class: "bar", when: ({ isPlainBar }) => isPlainBar },
   { code: "sum-word", class: "total", when: (row) => isSum(row) && row.sumKind !== "wastage" },
+  { code: "sum-by-size", class: "note", when: isSumBySize },
   { code: "wastage-word", class: "note", when: (row) => isSum(row) && !row.hasSize },
   {
     code: "foot-of-columns",
@@ -67,6 +68,11 @@ function isBarAfterSummary(row: RowEvidence): boolean {
 /** Words of a sum in a row that is no bar for sure. */
 function isSum(row: RowEvidence): boolean {
   return !(row.hasSize && row.hasShape && row.fields > 2) && row.sumKind !== null;
+}
+
+/** A line of an abstract: a size, and what there is of it, in cells of their own. */
+function isSumBySize(row: RowEvidence): boolean {
+  return row.isAmountOfSize && !row.hasShape && (row.namesUnit || !row.readsSize);
 }
 
 function isTitleOrFoot(row: RowEvidence): boolean {

@@ -13,6 +13,12 @@ import { isFootRow, totalKind } from "./sum-rows";
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const MOST_LABELS = 4;
 
+/** "T12", "ds 16", "Ø8", "12 mm", "#5", "15M": a size that does not stand for a count or a length */
+const SIZE_NAMED = /^(?:(?:[\p{L}]{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:\s?mm)?|\d{1,2}(?:\s?mm|m))$/iu;
+const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt)\.?$/i;
+/** size, and length, mass and bars of it, or a unit */
+const MOST_AMOUNTS = 4;
+
 type SumKind = "total" | "subtotal" | "carried" | "wastage";
 
 /** What is seen of the part of a row under one table; each sign is looked for when it is first asked. */
@@ -83,6 +89,19 @@ export class RowEvidence {
   get holdsAccessory(): boolean {
     return this.filled.some((column) => holdsWord("accessory", plainWords(shownText(this.cells[column]))));
   }
+  /** A size is named first, and only numbers and units follow. */
+  get isAmountOfSize(): boolean {
+    const [first, ...rest] = this.filled.map((column) => this.cells[column] ?? null);
+    if (typeof first !== "string" || rest.length === 0 || rest.length > MOST_AMOUNTS) return false;
+    if (!SIZE_NAMED.test(first.trim())) return false;
+    return (
+      rest.some((cell) => typeof cell === "number") &&
+      rest.every((cell) => typeof cell === "number" || isUnit(cell))
+    );
+  }
+  get namesUnit(): boolean {
+    return this.filled.some((column) => isUnit(this.cells[column] ?? null));
+  }
   get areNumbers(): boolean {
     return this.filled.every((column) => typeof this.cells[column] === "number");
   }
@@ -129,4 +148,8 @@ export class RowEvidence {
     if (!this.seen.has(name)) this.seen.set(name, look());
     return this.seen.get(name) as T;
   }
+}
+
+function isUnit(cell: Cell): boolean {
+  return typeof cell === "string" && UNIT_OF_SUM.test(cell.trim());
 }

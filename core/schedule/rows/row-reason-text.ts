@@ -13,6 +13,7 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "summary-line": "it stands under the head of a block of sums",
   "size-count-length": "size, count and shape or length stand in it as numbers or codes",
   "sum-word": 'the words "{words}" make it a sum',
+  "sum-by-size": "a size and what there is of it: a line of an abstract",
   "wastage-word": 'the words "{words}" speak of wastage',
   "foot-of-columns": "it sums columns: words that name sums, or numbers under several bar sizes",
   "behind-the-list": "it stands well below the last bar and holds little of one",

@@ -14,6 +14,7 @@ export type RowReasonCode =
   | "summary-line"
   | "size-count-length"
   | "sum-word"
+  | "sum-by-size"
   | "wastage-word"
   | "foot-of-columns"
   | "behind-the-list"

@@ -16,6 +16,11 @@ const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
   [["B1", "02", "H16", null, null, "8 nos", "1.4 m", "11", 1000, 400], "bar", "fields-of-a-bar"],
   [[null, "07", "H16"], "bar", "size-and-mark"],
   [["Total", null, null, null, null, 16, 22_400], "total", "sum-word"],
+  // abstracts below a list, as lists of many countries have them: common practice
+  [["H16", 407.7, "kg"], "note", "sum-by-size"],
+  [["ds 16", 265.6], "note", "sum-by-size"],
+  [[null, null, "Ø8", 0.588, "ton"], "note", "sum-by-size"],
+  [["12 mm", 315.37, "kg"], "note", "sum-by-size"],
   [["Wastage 3 %", null, null, null, null, null, 672], "note", "wastage-word"],
   [[null, null, null, null, null, 16, 22_400], "total", "numbers-alone"],
   [["BEAM B2 (6 Nos)"], "heading", "member-heading"],
