@@ -103,9 +103,14 @@ export function dimensionUnit(
   const middle = median(ratios);
   if (middle === null || ratios.length < 2) return null;
   const power = Math.round(middle);
-  if (Math.abs(middle - power) > 0.42) return null;
+  // where a leg is in no column of its own the rest falls short of the length, by less than another unit would
+  if (Math.abs(middle - power) > (power === 0 ? MOST_SHORT : MOST_OFF_UNIT)) return null;
   return power === 3 ? "m" : power === 1 ? "cm" : power === 0 ? "mm" : null;
 }
+
+/** powers of ten by which dimensions may differ from a length in the same unit, and in another one */
+const MOST_SHORT = 0.42;
+const MOST_OFF_UNIT = 0.2;
 
 export function isFeetInches(sample: Sample, unit: ColumnUnit, standard: Standard): boolean {
   if (unit !== "in" && unit !== "ft" && standard.unit !== "in") {
