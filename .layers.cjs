@@ -9,6 +9,7 @@ const CORE = [
   ["shapes"],
   ["bending", "schedule"],
   ["shop"],
+  ["own"],
   ["bar"],
   ["audit", "cutting", "estimating"],
   ["totals"],

@@ -2,10 +2,13 @@ import type { JobQuestion } from "../../core/jobs";
 import { InputRefused } from "./input-refused";
 import { type BookFile, openBook } from "./open-book";
 import type { GivenOptions } from "./read-options";
+import { ownOfFile } from "./standard-for";
+import type { Streams } from "./streams";
 
 /** The one book that a command names, opened, and what its options ask; `refuse` looks at its targets before. */
 export function bookAsked(
   given: GivenOptions,
+  streams: Streams,
   refuse: (path: string) => void = () => undefined,
 ): { readonly path: string; readonly book: BookFile; readonly question: JobQuestion } {
   const [path, more] = given.positionals;
@@ -14,6 +17,10 @@ export function bookAsked(
   return {
     path,
     book: openBook(path),
-    question: { sheet: given.text("sheet"), standard: given.text("standard") },
+    question: {
+      sheet: given.text("sheet"),
+      standard: given.text("standard"),
+      own: ownOfFile(given, streams),
+    },
   };
 }

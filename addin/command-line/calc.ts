@@ -4,15 +4,15 @@ import { type Cell, isCellError } from "../../core/schedule";
 import type { Command } from "./command";
 import { evaluate, parseFormula } from "./evaluate-formula";
 import { InputRefused } from "./input-refused";
-import { standardFor } from "./standard-for";
+import { STANDARD_OPTIONS, standardInForce } from "./standard-for";
 import type { Streams } from "./streams";
 
 /** `calc FORMULA`: the value of a formula, or of every line of standard input. */
 export const calc: Command = {
   name: "calc",
-  usage: "calc '=BAR.NAME(...)' | - [--standard ID] [--json]",
+  usage: "calc '=BAR.NAME(...)' | - [--standard ID] [--own FILE] [--json]",
   summary: "value of a formula; - reads one formula a line",
-  options: { json: { type: "boolean" }, standard: { type: "string" } },
+  options: { json: { type: "boolean" }, ...STANDARD_OPTIONS },
   async run(given, streams) {
     const [formula, more] = given.positionals;
     if (formula === undefined || more !== undefined) {
@@ -20,7 +20,8 @@ export const calc: Command = {
         "give one formula in quotes, such as '=BAR.MASS(\"H16\")', or - for standard input",
       );
     }
-    const place = { defaultStandard: standardFor(given.text("standard"), null).id, cells: null };
+    const standard = standardInForce(given, null, streams);
+    const place = { defaultStandard: standard.id, own: standard.own, cells: null };
     const answer = (text: string): void => {
       const block = evaluate(parseFormula(text), place);
       if (given.flag("json")) streams.result(JSON.stringify({ value: block }));

@@ -11,23 +11,24 @@ import { nativeDeflater } from "./native-deflater";
 import { noteDecisions, printDecisions } from "./print-decisions";
 import { printExplained } from "./print-explained";
 import { printFindings } from "./print-findings";
+import { STANDARD_OPTIONS } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
   name: "check",
-  usage: "check BOOK [--sheet NAME] [--standard ID] [--explain] [--json] [--out COPY]",
+  usage: "check BOOK [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json] [--out COPY]",
   summary: "audit of a schedule; --out writes a copy with the findings marked",
   options: {
     sheet: { type: "string" },
-    standard: { type: "string" },
+    ...STANDARD_OPTIONS,
     explain: { type: "boolean" },
     json: { type: "boolean" },
     out: { type: "string" },
   },
   async run(given, streams) {
     const out = given.text("out");
-    const { book, question } = bookAsked(given, (path) => {
+    const { book, question } = bookAsked(given, streams, (path) => {
       if (out !== null) refuseTarget(path, out);
     });
     if (out !== null && book.workbook === null)

@@ -6,14 +6,15 @@ import { answerOf } from "./answer-of";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { openBook } from "./open-book";
+import { ownOfFile, STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 
 /** `compare OLD NEW`: what a newer revision changes, bars that were released first. */
 export const compare: Command = {
   name: "compare",
-  usage: "compare OLD NEW [--released MARK,MARK] [--standard ID] [--json]",
+  usage: "compare OLD NEW [--released MARK,MARK] [--standard ID] [--own FILE] [--json]",
   summary: "what a newer revision of a schedule changes",
-  options: { released: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
+  options: { released: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
   async run(given, streams) {
     const [old, young, more] = given.positionals;
     if (old === undefined || young === undefined || more !== undefined) {
@@ -21,9 +22,10 @@ export const compare: Command = {
     }
     const asked = given.text("standard");
     const ofNewer = openBook(young);
+    const own = ownOfFile(given, streams);
     const standard = asked ?? ofNewer.setting("Barwright.Standard");
     const [before, after] = [openBook(old), ofNewer].map((book) => {
-      const opened = answerOf(openForJob(book, { sheet: null, standard }));
+      const opened = answerOf(openForJob(book, { sheet: null, standard, own }));
       const read = answerOf(readSchedules(opened));
       for (const note of read.notes) streams.note(note);
       return read;

@@ -14,6 +14,7 @@ import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
+import { STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseTarget, writeCopy } from "./write-copy";
 import { refusePage, writePage } from "./write-page";
@@ -22,19 +23,19 @@ import { refusePage, writePage } from "./write-page";
 export const cutplan: Command = {
   name: "cutplan",
   usage:
-    "cutplan BOOK [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--json]",
+    "cutplan BOOK [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "cutting plan and its bound; --out writes the cut list, or a copy with the remnants booked",
   options: {
     stock: { type: "string" },
     out: { type: "string" },
     again: { type: "boolean" },
     sheet: { type: "string" },
-    standard: { type: "string" },
+    ...STANDARD_OPTIONS,
     json: { type: "boolean" },
   },
   async run(given, streams) {
     const target = given.text("out");
-    const { path, book, question } = bookAsked(given, (path) => {
+    const { path, book, question } = bookAsked(given, streams, (path) => {
       if (target !== null) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
     });
     const opened = answerOf(openForJob(book, question));

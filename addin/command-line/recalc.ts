@@ -6,15 +6,15 @@ import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { openBook } from "./open-book";
 import { countErrors, recalculateBook } from "./recalculate-book";
-import { standardFor } from "./standard-for";
+import { STANDARD_OPTIONS, standardInForce } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `recalc BOOK --out COPY`: BAR formulas evaluated and stored as Excel stores an add-in's. */
 export const recalc: Command = {
   name: "recalc",
-  usage: "recalc BOOK --out COPY [--standard ID] [--json]",
+  usage: "recalc BOOK --out COPY [--standard ID] [--own FILE] [--json]",
   summary: "a copy whose BAR formulas show their values without the add-in",
-  options: { out: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
+  options: { out: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
   async run(given, streams) {
     const [path, more] = given.positionals;
     const out = given.text("out");
@@ -25,8 +25,8 @@ export const recalc: Command = {
     const book = openBook(path);
     if (book.workbook === null) throw new InputRefused("a .csv holds no formulas: name an .xlsx file");
     refuseKind(book.workbook, out);
-    const standard = standardFor(given.text("standard"), book.setting("Barwright.Standard"));
-    const environment = functionEnvironment(book.workbook, standard.id);
+    const standard = standardInForce(given, book, streams);
+    const environment = functionEnvironment(book.workbook, standard.id, standard.own);
     const { writes, stale, formulas, left } = recalculateBook(book.workbook, environment);
     const sheets = new Map(
       [...new Set([...writes.keys(), ...stale.keys()])].map((sheet) => [

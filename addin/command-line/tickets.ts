@@ -13,6 +13,7 @@ import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { noteDecisions } from "./print-decisions";
+import { STANDARD_OPTIONS } from "./standard-for";
 import { refusePage, writePage } from "./write-page";
 
 /** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
@@ -26,7 +27,7 @@ export const tickets: Command = {
     "bundle-limit": { type: "string" },
     chart: { type: "string" },
     sheet: { type: "string" },
-    standard: { type: "string" },
+    ...STANDARD_OPTIONS,
     json: { type: "boolean" },
   },
   async run(given, streams) {
@@ -36,7 +37,7 @@ export const tickets: Command = {
       throw new InputRefused(
         "name a page to write: --out FILE.html, --labels FILE.html or --chart FILE.html",
       );
-    const { path, book, question } = bookAsked(given, (path) => {
+    const { path, book, question } = bookAsked(given, streams, (path) => {
       for (const target of targets) refusePage(path, target);
     });
     const [answer] = checkBooks([book], question);

@@ -3,16 +3,17 @@ import { type NotInTotal, namedGroups, type ReckonedTonnage, type Tonnage } from
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
+import { STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 
 /** `tonnage BOOK`: tonnes by pour and size over every schedule of a file. */
 export const tonnage: Command = {
   name: "tonnage",
-  usage: "tonnage BOOK [--sheet NAME] [--standard ID] [--json]",
+  usage: "tonnage BOOK [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "tonnes by pour and size",
-  options: { sheet: { type: "string" }, standard: { type: "string" }, json: { type: "boolean" } },
+  options: { sheet: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
   async run(given, streams) {
-    const { book, question } = bookAsked(given);
+    const { book, question } = bookAsked(given, streams);
     const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
     const { reckoned, notes } = tonnageOf([read]);
     for (const note of [...read.notes, ...notes]) streams.note(note);

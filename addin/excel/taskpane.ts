@@ -1,8 +1,11 @@
 import "./taskpane.css";
+import { hasOwnName } from "../../core/own/own-sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
 import { forgetMachines, readMachinesBy } from "../functions/machines-known";
+import { forgetOwn, readOwnBy } from "../functions/own-known";
 import { machinesOfWorkbook } from "../pane/model/machines-of-workbook";
+import { ownOfWorkbook } from "../pane/model/own-of-workbook";
 import { openPane } from "../pane/open-pane";
 import { saveText } from "../pane/save-text";
 import { applyTheme } from "../pane/theme";
@@ -24,6 +27,11 @@ readDefaultStandardBy(async () => {
 readMachinesBy(async () => {
   await Office.onReady();
   return machinesOfWorkbook(workbook);
+});
+
+readOwnBy(async () => {
+  await Office.onReady();
+  return ownOfWorkbook(workbook);
 });
 
 const { host } = await Office.onReady();
@@ -52,10 +60,11 @@ function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
   };
 }
 
-/** Formulas that name a machine do not lean on the cells of the Shop sheet: they are told when it changes. */
+/** Formulas do not lean on the cells of the sheets Shop and Standard: they are told when those change. */
 function followShopSheet(workbook: WorkbookPort): void {
   workbook.onChange(({ sheet }) => {
-    if (!isShopSheet(sheet) || !forgetMachines()) return;
+    const isAsked = isShopSheet(sheet) ? forgetMachines() : hasOwnName(sheet) && forgetOwn();
+    if (!isAsked) return;
     workbook
       .recalculate()
       .catch((error: unknown) => console.error("BAR formulas were not recalculated", error));

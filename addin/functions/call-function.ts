@@ -5,6 +5,7 @@ import { blocksOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
 import { defaultStandard as standardOfWorkbook } from "./default-standard";
 import { machinesKnown } from "./machines-known";
+import { ownKnown } from "./own-known";
 
 /** Results kept for calls of the same content; Excel calls again for every cell it opens. */
 const KEPT_RESULTS = 500;
@@ -19,8 +20,10 @@ export async function callFunction(name: string, given: readonly Given[]): Promi
   const defaultStandard = await inWords(standardOfWorkbook);
   const definition = await functionNamed(name);
   const machines = namesMachine(definition, blocks) ? await inWords(machinesKnown) : undefined;
+  const own = await inWords(ownKnown);
   const result = calculate(definition, blocks, {
     defaultStandard,
+    ...(own === undefined ? {} : { own }),
     ...(machines === undefined ? {} : { machines }),
   });
   const only = result.length === 1 && result[0]?.length === 1 ? result[0][0] : null;

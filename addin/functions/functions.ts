@@ -279,6 +279,18 @@ export async function cutplan(
 }
 
 /**
+ * Lap of the project's own table on the sheet Standard or Shop: design lengths are the designer's
+ * @customfunction LAP
+ * @param size Bar size, such as 16, H16, #5 or 15M
+ * @param [grade] Grade, where the table tells grades apart
+ * @param [lapCase] Case of the table, such as its concrete or bond
+ * @returns A block of cells
+ */
+export async function lap(size: any[][], grade?: any[][], lapCase?: any[][]): Promise<any[][]> {
+  return callFunction("LAP", [size, grade, lapCase]);
+}
+
+/**
  * Net tonnes, waste, hours and cost by pour, by the workbook's own rates
  * @customfunction COST
  * @param sizes Column of bar sizes

@@ -1,5 +1,6 @@
 import "../pane/zod-without-eval";
 import "./workbench.css";
+import { hasOwnName } from "../../core/own/own-sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { openPane } from "../pane/open-pane";
 import { printInFrame } from "../pane/print-in-frame";
@@ -46,9 +47,10 @@ followSystemTheme((dark) => {
   applyTheme(element, dark);
   grid.setDark(dark);
 });
-// formulas that name a machine do not lean on the cells of the Shop sheet
+// formulas do not lean on the cells of the sheets Shop and Standard
 workbook.onChange(({ sheet }) => {
-  if (isShopSheet(sheet)) workbook.recalculate().catch((problem) => model.report(problem));
+  if (isShopSheet(sheet) || hasOwnName(sheet))
+    workbook.recalculate().catch((problem) => model.report(problem));
 });
 watchPageKeys({
   save,

@@ -1,22 +1,33 @@
 import type { FunctionEnvironment } from "../../core/formulas";
+import { hasOwnName, joinOwn, ownOfSheets } from "../../core/own";
 import type { Sheet } from "../../core/schedule/sheet";
 import { isShopSheet, machinesOfBook, ratesOfBook } from "../../core/shop";
-import { resolveStandard } from "../../core/standards";
+import { NOTHING_OWN, type OwnStandard, resolveStandard } from "../../core/standards";
 import { isRefusal } from "../../core/units/refusal";
 
-/** What the BAR functions of a workbook may ask of it, under the standard in force: its Shop sheet's benders and rates. */
+/**
+ * What the BAR functions of a workbook may ask of it, under the standard in force: its Shop sheet's benders and
+ * rates, and what its sheet Standard says before what `ofFile` brings.
+ */
 export function functionEnvironment(
   workbook: { readonly sheets: readonly { readonly name: string }[]; read(name: string): Sheet },
   defaultStandard: string,
+  ofFile: OwnStandard = NOTHING_OWN,
 ): FunctionEnvironment {
-  const standard = resolveStandard(defaultStandard);
-  if (isRefusal(standard)) return { defaultStandard };
-  const shops = workbook.sheets.filter(({ name }) => isShopSheet(name));
-  const sheets = shops.map(({ name }) => workbook.read(name));
+  const read = (wanted: (name: string) => boolean): Sheet[] =>
+    workbook.sheets.filter(({ name }) => wanted(name)).map(({ name }) => workbook.read(name));
+  const own = joinOwn(
+    ownOfSheets(read((name) => hasOwnName(name) || isShopSheet(name))) ?? NOTHING_OWN,
+    ofFile,
+  );
+  const standard = resolveStandard(defaultStandard, own);
+  if (isRefusal(standard)) return { defaultStandard, own };
+  const sheets = read(isShopSheet);
   const machines = machinesOfBook(sheets, standard);
   const rates = ratesOfBook(sheets, standard);
   return {
     defaultStandard,
+    own,
     ...(machines === undefined ? {} : { machines }),
     ...(rates === undefined ? {} : { rates }),
   };

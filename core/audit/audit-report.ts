@@ -25,6 +25,8 @@ export interface AuditReport {
   readonly byRow: readonly Finding[];
   /** the sheet read as the Shop sheet and not as a schedule; null where the book has none */
   readonly shopSheet: string | null;
+  /** the sheet Standard, whose figures and shapes are in force; null where the book has none */
+  readonly ownSheet: string | null;
   /** sums over the sheets; every row of each used range is in one class */
   readonly rows: RowCounts;
   /** what is not told because somebody said so: waivers, rules turned off, limits changed */

@@ -1,3 +1,4 @@
+import { OWN_SHEET } from "../own/own-words.data";
 import type { ColumnKind } from "../schedule/bar-row";
 import { type Cell, type Sheet, sheetFromRows } from "../schedule/sheet";
 import { SHOP_SHEET } from "../shop/shop";
@@ -59,7 +60,9 @@ export function exampleSheets(example: Example): readonly Sheet[] {
   const schedules = Object.entries(sheets).map(([name, rows]) =>
     exampleSheet(name, rows, example.foot ?? []),
   );
-  return example.shop === undefined ? schedules : [...schedules, sheetFromRows(SHOP_SHEET, example.shop)];
+  const shop = example.shop === undefined ? [] : [sheetFromRows(SHOP_SHEET, example.shop)];
+  const own = example.own === undefined ? [] : [sheetFromRows(OWN_SHEET, example.own)];
+  return [...schedules, ...shop, ...own];
 }
 
 function exampleSheet(name: string, rows: readonly ExampleRow[], foot: readonly ExampleRow[]): Sheet {

@@ -1,3 +1,5 @@
+import type { OwnProblem } from "../own/own-sheet";
+import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import type { LimitsInForce } from "./limits";
@@ -8,4 +10,12 @@ export interface RuleContext {
   readonly limits: LimitsInForce;
   /** machines, formers in stock and lifting gear of the Shop sheet; null where the book has none */
   readonly shop: Workshop | null;
+  /** the sheet Standard with what of it could not be taken; null where the book has none */
+  readonly own: OwnContext | null;
+}
+
+/** The workbook's own copy of its documents. */
+export interface OwnContext {
+  readonly sheet: Sheet;
+  readonly problems: readonly OwnProblem[];
 }

@@ -6,7 +6,7 @@ import type { Workshop } from "../shop/workshop";
 import type { Citation } from "../standards/citation";
 import type { FixSafety, Outcome, Severity } from "./finding";
 import type { Limits } from "./limits";
-import type { RuleContext } from "./rule-context";
+import type { OwnContext, RuleContext } from "./rule-context";
 import type { SettingsFacts } from "./settings-facts";
 
 /** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
@@ -28,6 +28,8 @@ export interface Example {
   readonly kept?: string;
   /** rows of the workbook's Shop sheet, from A1 */
   readonly shop?: readonly (readonly Cell[])[];
+  /** rows of the workbook's sheet Standard, from A1 */
+  readonly own?: readonly (readonly Cell[])[];
   /** rows of plain cells under the bars, such as a total line, laid under the columns named */
   readonly foot?: readonly ExampleRow[];
 }
@@ -128,6 +130,12 @@ export interface ShopRule<MessageId extends string = string, FixId extends strin
   checkShop(shop: Workshop, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
 }
 
+/** Judges what the sheet Standard itself says. */
+export interface OwnRule<MessageId extends string = string, FixId extends string = string>
+  extends RuleBase<MessageId, FixId> {
+  checkOwn(own: OwnContext, report: (found: ShopReport<MessageId>) => void): void;
+}
+
 /** About the settings: shown on a sheet, at a bar where there is one. */
 export type SettingsReport<MessageId extends string = string> = Omit<
   SheetReport<MessageId>,
@@ -140,7 +148,7 @@ export interface SettingsRule<MessageId extends string = string, FixId extends s
   checkSettings(kept: SettingsFacts, report: (found: SettingsReport<MessageId>) => void): void;
 }
 
-export type Rule = RowRule | SheetRule | ShopRule | SettingsRule;
+export type Rule = RowRule | SheetRule | ShopRule | OwnRule | SettingsRule;
 
 /**
  * Declares one rule: facts in, findings out. A rule words no sentence, touches no cell address and
@@ -155,6 +163,9 @@ export function defineRule<MessageId extends string, FixId extends string = neve
 export function defineRule<MessageId extends string, FixId extends string = never>(
   rule: ShopRule<MessageId, FixId>,
 ): ShopRule<MessageId, FixId>;
+export function defineRule<MessageId extends string, FixId extends string = never>(
+  rule: OwnRule<MessageId, FixId>,
+): OwnRule<MessageId, FixId>;
 export function defineRule<MessageId extends string, FixId extends string = never>(
   rule: SettingsRule<MessageId, FixId>,
 ): SettingsRule<MessageId, FixId>;
@@ -172,6 +183,10 @@ export function isSheetRule(rule: Rule): rule is SheetRule {
 
 export function isShopRule(rule: Rule): rule is ShopRule {
   return "checkShop" in rule;
+}
+
+export function isOwnRule(rule: Rule): rule is OwnRule {
+  return "checkOwn" in rule;
 }
 
 export function isSettingsRule(rule: Rule): rule is SettingsRule {

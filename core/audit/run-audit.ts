@@ -1,6 +1,9 @@
 import { BarFacts } from "../bar/bar-facts";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import { sameHabits } from "../bar/sheet-habits";
+import { isOwnSheet } from "../own/own-sheet";
+import { readOwn } from "../own/read-own";
+import { standardOfBook } from "../own/standard-of-book";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
@@ -17,6 +20,7 @@ import { rowFinding, sheetFinding } from "./make-finding";
 import { withOneCause } from "./one-cause";
 import { openAsCorrected } from "./read-as-corrected";
 import {
+  isOwnRule,
   isRowRule,
   isSettingsRule,
   isSheetRule,
@@ -45,24 +49,27 @@ const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
  */
 export function runAudit(asked: AuditQuestion): AuditReport {
   const question = { settings: DEFAULT_SETTINGS, rules: RULES, only: null, ...asked };
-  const { standard, settings, only } = question;
+  const { settings, only } = question;
   const { rules } = question;
+  const ownSheet = question.sheets.find(isOwnSheet);
+  const own = ownSheet === undefined ? null : { sheet: ownSheet, problems: readOwn(ownSheet).problems };
+  const standard = standardOfBook(question.standard, question.sheets);
   const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
   const shop = shopSheet === undefined ? null : new Workshop(shopSheet, standard);
   const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
-  const context: RuleContext = { standard, limits, shop };
+  const context: RuleContext = { standard, limits, shop, own };
   const rowRules = rules.filter(isRowRule);
   const sheetRules = rules.filter(isSheetRule);
   const watched = watchedLimits(settings.limits, context, rules);
   const sheets = question.sheets
-    .filter(({ name }) => !isShopSheet(name))
+    .filter((sheet) => !isShopSheet(sheet.name) && sheet !== ownSheet)
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
       const session = openAsCorrected(sheet, standard, settings);
       const asked = isJudged ? { rules: rowRules, watched } : { rules: [], watched: [] };
       return { ...judgeRows(sheet, session, context, asked), isJudged };
     });
-  const shopFindings = judgeShop(context, rules);
+  const shopFindings = [...judgeShop(context, rules), ...judgeOwn(context, rules)];
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
   return reportOf(state);
@@ -74,8 +81,9 @@ export function runAudit(asked: AuditQuestion): AuditReport {
  */
 export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
   const state = stateOf(report);
-  if (state?.context.shop?.sheet?.name === changed.name) {
-    // what the yard owns can alter the judgement of any row
+  const { shop, own } = state?.context ?? { shop: null, own: null };
+  if (state !== undefined && [shop?.sheet?.name, own?.sheet.name].includes(changed.name)) {
+    // what the yard owns and what was looked up can alter the judgement of any row
     return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
   }
   const place =
@@ -84,7 +92,8 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
   }
   const before = state.sheets[place] as SheetState;
-  const { settings, standard } = state.question;
+  const { settings } = state.question;
+  const { standard } = state.context;
   const session =
     before.session.reread(changed, firstRow, lastRow) ?? openAsCorrected(changed, standard, settings);
   const asked = { rules: state.rowRules, watched: state.watched };
@@ -162,6 +171,17 @@ function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Findi
   for (const rule of rules.filter(isShopRule)) {
     rule.checkShop(shop, context, (said: ShopReport) => {
       found.push(sheetFinding(rule, sheet, standard.unit, said));
+    });
+  }
+  return inOrder(found);
+}
+
+function judgeOwn({ own, standard }: RuleContext, rules: readonly Rule[]): readonly Finding[] {
+  if (own === null) return [];
+  const found: Finding[] = [];
+  for (const rule of rules.filter(isOwnRule)) {
+    rule.checkOwn(own, (said: ShopReport) => {
+      found.push(sheetFinding(rule, own.sheet, standard.unit, said));
     });
   }
   return inOrder(found);
@@ -246,7 +266,7 @@ function sameReading(a: BarRow, b: BarRow): boolean {
 }
 
 function reportOf(state: AuditState): AuditReport {
-  const { question, context, shopFindings } = state;
+  const { context, shopFindings } = state;
   const sheets = state.sheets.filter(({ isJudged }) => isJudged);
   const withholding = new Withholding(state);
   const bySheet = sheets.map((sheet) =>
@@ -276,11 +296,12 @@ function reportOf(state: AuditState): AuditReport {
   const ofShopSheet = withSettings(ofShop, ofSettings, shopSheet?.name ?? null);
   const audited = sheets.map(auditedSheet);
   const report: AuditReport = {
-    standard: question.standard,
+    standard: context.standard,
     sheets: audited,
     findings: findings.concat(ofShopSheet),
     byRow: byRow.concat(ofShopSheet),
     shopSheet: shopSheet?.name ?? null,
+    ownSheet: context.own?.sheet.name ?? null,
     rows: sumRowCounts(audited),
     waivers: withholding.notTold(),
     outdatedWaivers: outdated.map(({ waiver }) => waiver),
@@ -300,18 +321,18 @@ function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedS
 }
 
 function judgeSettings(
-  { question, rules, sheets: all }: AuditState,
+  { question, context, rules, sheets: all }: AuditState,
   outdated: SettingsFacts["outdated"],
   notObeyed: SettingsFacts["notObeyed"],
 ): readonly Finding[] {
-  const { settings, standard } = question;
+  const { settings } = question;
   const sheets = all.filter(({ isJudged }) => isJudged);
   const firstSheet = (sheets.find(({ facts }) => facts.reading.tables.length > 0) ?? sheets[0])?.facts.sheet;
   if (firstSheet === undefined) return [];
   const found: Finding[] = [];
   for (const rule of rules.filter(isSettingsRule)) {
     rule.checkSettings({ settings, outdated, notObeyed, firstSheet }, (said) => {
-      found.push(sheetFinding(rule, said.sheet, standard.unit, said));
+      found.push(sheetFinding(rule, said.sheet, context.standard.unit, said));
     });
   }
   return found;

@@ -7,6 +7,7 @@ import { DEVELOPED } from "./developed";
 import { DIAMETER } from "./diameter";
 import { EXPLAIN } from "./explain";
 import { FORMER } from "./former";
+import { LAP } from "./lap";
 import { MARKS } from "./marks";
 import { MASS } from "./mass";
 import { MINLEG } from "./minleg";
@@ -30,6 +31,7 @@ const AT_HAND: readonly WorksheetFunction[] = [
   EXPLAIN,
   TONNAGE,
   CUTPLAN,
+  LAP,
   COST,
 ];
 

@@ -66,8 +66,9 @@ export const USE_ARGUMENT: FunctionArgument = {
 
 /** The standard of a cell, or the workbook's where it is blank. */
 export function readStandard(cell: Cell, row: RowReader): Standard | Refusal {
-  if (cell === null) return resolveStandard(row.environment.defaultStandard);
-  if (typeof cell === "string") return resolveStandard(cell);
+  const { defaultStandard, own } = row.environment;
+  if (cell === null) return resolveStandard(defaultStandard, own);
+  if (typeof cell === "string") return resolveStandard(cell, own);
   return argumentNoText({ name: "standard", typed: shown(cell), wanted: "an id such as BS8666:2005" });
 }
 

@@ -74,7 +74,7 @@ export const COST: WorksheetFunction = {
     if (refusal !== null) return [[errorCell(refusal)]];
     const block = isGiven(rates) ? rates : environment.rates;
     if (block === undefined) return [[errorCell(noRates({}))]];
-    const standard = resolveStandard(environment.defaultStandard);
+    const standard = resolveStandard(environment.defaultStandard, environment.own);
     if (isRefusal(standard)) return [[errorCell(standard)]];
     const read = readRates(block, standard);
     if (read === null) return [[errorCell(ratesUnread({}))]];

@@ -55,7 +55,7 @@ export function cellInRow(block: Block | undefined, row: number): Cell {
 export function standardOfTable(
   name: string,
   block: Block | undefined,
-  { defaultStandard }: FunctionEnvironment,
+  { defaultStandard, own }: FunctionEnvironment,
 ): { readonly standard: Standard } | { readonly error: Block } {
   const cells = block?.flat().filter((cell) => !isBlankCell(cell)) ?? [];
   const [cell] = cells;
@@ -64,9 +64,9 @@ export function standardOfTable(
     cells.length > 1
       ? standardNotOne({ count: cells.length, function: name })
       : cell === undefined
-        ? resolveStandard(defaultStandard)
+        ? resolveStandard(defaultStandard, own)
         : typeof cell === "string"
-          ? resolveStandard(cell)
+          ? resolveStandard(cell, own)
           : standardNoText({ typed: String(cell).toUpperCase() });
   return isRefusal(answer) ? { error: [[errorCell(answer)]] } : { standard: answer };
 }

@@ -1,5 +1,6 @@
 import type { Machine } from "../bending/machine";
 import type { Cell } from "../schedule/sheet";
+import type { OwnStandard } from "../standards/own-standard";
 
 /** A block of cells, rows of equal width; a single cell is a block of one. */
 export type Block = readonly (readonly Cell[])[];
@@ -8,6 +9,8 @@ export type Block = readonly (readonly Cell[])[];
 export interface FunctionEnvironment {
   /** id of the standard where none is given: the workbook's `Barwright.Standard`, else BS8666:2005 */
   readonly defaultStandard: string;
+  /** what the workbook's sheet Standard says, where the place has read it */
+  readonly own?: OwnStandard;
   /** benders of the workbook's Shop sheet, where the place has read it */
   readonly machines?: readonly Machine[];
   /** the table of rates of the workbook's Shop sheet with its header row, where the place has read it */

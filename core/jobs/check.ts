@@ -31,6 +31,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   if (isRefusal(readBook)) return readBook;
   const told = new Set(readBook.schedules.map(({ sheet }) => sheet.name));
   if (whole.shopSheet !== null) told.add(whole.shopSheet);
+  if (whole.ownSheet !== null) told.add(whole.ownSheet);
   const isTold = ({ sheet }: Finding): boolean => told.has(sheet);
   const report = {
     ...whole,

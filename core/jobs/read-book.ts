@@ -1,9 +1,10 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
+import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
-import { resolveStandard } from "../standards/index";
+import { type OwnStandard, resolveStandard } from "../standards/index";
 import type { Standard } from "../standards/port";
 import type { ReadSheet } from "../totals/reckon-tonnage";
 import { defineRefusal, isRefusal, type Refusal, refusalText } from "../units/refusal";
@@ -15,6 +16,8 @@ export interface JobQuestion {
   readonly sheet: string | null;
   /** an id; null for the one that each book names, else the default */
   readonly standard: string | null;
+  /** what was looked up in a file kept beside the books; a book's own sheet Standard stands before it */
+  readonly own?: OwnStandard;
 }
 
 /** A book opened for a job: what stands on its sheets, not yet what it means. */
@@ -51,6 +54,11 @@ const onlyShop = defineRefusal(
   "value",
   'sheet "{sheet}" says what the yard owns and is no schedule',
 );
+const onlyOwn = defineRefusal(
+  "job-sheet-is-own",
+  "value",
+  'sheet "{sheet}" says what was looked up in the documents and is no schedule',
+);
 const allHidden = defineRefusal(
   "job-sheets-hidden",
   "value",
@@ -61,19 +69,28 @@ const noSchedule = defineRefusal("job-no-schedule", "value", "{reason}");
 
 /** Opens a book for a job. Hidden sheets are left out unless one is named, and each is told. */
 export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal {
-  const standard = standardOf(book, asked.standard);
-  if (isRefusal(standard)) return standard;
+  const named = standardOf(book, asked);
+  if (isRefusal(named)) return named;
   const names = namesAsked(book, asked.sheet);
   if (isRefusal(names)) return names;
   const shopName = book.sheets.find(({ name }) => isShopSheet(name))?.name;
-  const seen = book.sheets.filter(({ visibility, name }) => visibility === "visible" || name === shopName);
+  const seen = book.sheets.filter(
+    ({ visibility, name }) => visibility === "visible" || name === shopName || hasOwnName(name),
+  );
   const all = book.sheets
     .filter((sheet) => seen.includes(sheet) || names.includes(sheet.name))
     .map(({ name }) => book.read(name));
+  const ownSheet = ownSheetOf(all);
+  const standard = standardOfBook(named, all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
   const settings = settingsFromText(book.setting(SETTINGS_NAME));
-  const sheets = all.filter(({ name }) => names.includes(name));
-  const notes = [...(asked.sheet === null ? hiddenNotes(book) : []), ...settingsNotes(settings, sheets)];
+  const sheets = all.filter((sheet) => names.includes(sheet.name) && sheet !== ownSheet);
+  if (sheets.length === 0) return onlyOwn({ sheet: ownSheet?.name ?? "" });
+  const notes = [
+    ...(asked.sheet === null ? hiddenNotes(book) : []),
+    ...settingsNotes(settings, sheets),
+    ...(ownSheet === null ? [] : ownNotes(ownSheet)),
+  ];
   return { book, only: asked.sheet, standard, settings, workshop, sheets, all, notes };
 }
 
@@ -99,9 +116,9 @@ export function withSchedules<Opened extends OpenedBook>(
   };
 }
 
-function standardOf(book: Book, asked: string | null): Standard | Refusal {
+function standardOf(book: Book, { standard: asked, own }: JobQuestion): Standard | Refusal {
   const ofBook = book.setting(STANDARD_NAME);
-  const standard = resolveStandard(asked ?? ofBook ?? "");
+  const standard = resolveStandard(asked ?? ofBook ?? "", own);
   if (!isRefusal(standard)) return standard;
   const whose = asked === null && ofBook !== null ? `the workbook's name ${STANDARD_NAME}: ` : "";
   return standardNotHeld({ whose, reason: refusalText(standard) });

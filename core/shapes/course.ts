@@ -1,4 +1,4 @@
-import type { Citation } from "../standards/citation";
+import { type Citation, isSure } from "../standards/citation";
 import type { ShapeDefinition } from "../standards/port";
 import { otherReading } from "./other-reading";
 import type { ResolvedShape } from "./resolve-shape";
@@ -18,7 +18,7 @@ export function courseCite({ course, cite }: ShapeDefinition): Citation {
 export function courseTrust(definition: ShapeDefinition | null): CourseTrust {
   if (definition?.path == null || definition.course === undefined) return "sure";
   const { course, otherReading: other } = definition;
-  if (course.provenance !== "memory" && course.provenance !== "derived") return "sure";
+  if (isSure(course)) return "sure";
   return course.conflict !== undefined || other !== undefined ? "in doubt" : "recalled";
 }
 

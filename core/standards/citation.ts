@@ -28,6 +28,11 @@ export interface Citation {
   readonly provenance: Provenance;
   /** Where it was read. */
   readonly seen?: string;
+  /** Who looked in the owner's copy, and when. */
+  readonly by?: string;
+  readonly on?: string;
+  /** What was held before the owner's figure took its place. */
+  readonly was?: string;
   /** Sources differ, or the source differs from itself: what was decided, and why. */
   readonly conflict?: string;
 }
@@ -53,5 +58,13 @@ export function citationText(cite: Citation): string {
   const name = cite.edition === undefined ? cite.document : `${cite.document}:${cite.edition}`;
   const clause = cite.clause === undefined ? "" : `, ${cite.clause}`;
   const conflict = cite.conflict === undefined ? "" : `; sources differ: ${cite.conflict}`;
-  return `${name}${clause} (${cite.provenance}${conflict})`;
+  return `${name}${clause} (${trustText(cite)}${conflict})`;
+}
+
+/** "memory", "confirmed by NAME, DATE", "own, by NAME, DATE; 64 was held". */
+export function trustText({ provenance, by, on, was }: Citation): string {
+  if (by === undefined) return provenance;
+  const who = on === undefined ? by : `${by}, ${on}`;
+  if (provenance === "confirmed") return `confirmed by ${who}`;
+  return was === undefined ? `${provenance}, by ${who}` : `${provenance}, by ${who}; ${was} was held`;
 }

@@ -1,5 +1,7 @@
 import type { Provenance } from "./citation";
 import { type HeldTable, heldTables } from "./held-tables";
+import { withOwn } from "./overlay";
+import { NOTHING_OWN, type OwnStandard } from "./own-standard";
 import type { LengthUnit, Standard } from "./port";
 import { REGISTRY } from "./registry";
 import { nameTypedTwice } from "./typed-twice";
@@ -42,10 +44,12 @@ const NAMES = new Set([
 ]);
 const MEASURED = new Set(["area", "massPerMetre"]);
 
-/** Counts of what is held of a standard; of both documents for one that joins two. */
-export function coverage(standard: Standard): Coverage {
+/** Counts of what is held of a standard, with what its owner looked up; of both documents for one that joins two. */
+export function coverage(standard: Standard, own: OwnStandard = NOTHING_OWN): Coverage {
   const documents = standard.id.split("+");
-  const held = REGISTRY.filter((tables) => documents.includes(tables.id));
+  const held = REGISTRY.filter((tables) => documents.includes(tables.id)).map((tables) =>
+    withOwn(tables, own),
+  );
   const tables = held.flatMap((one) => heldTables(one).map((table) => ({ ...table, of: one.id })));
   return {
     id: standard.id,

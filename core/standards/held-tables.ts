@@ -43,16 +43,20 @@ export function heldTables(tables: StandardTables): readonly HeldTable[] {
   ];
 }
 
+/** A row's columns; its own source where it has one. */
+type Columns = Record<string, unknown> & { readonly cite?: Citation };
+
 function printed<Row extends object>(
   what: string,
   tables: readonly PrintedTable<Row>[] | PrintedTable<Row>,
 ): HeldTable[] {
   const list = "rows" in tables ? [tables] : tables;
-  return list.map(({ cite, rows }) => ({
-    what,
-    cite,
-    rows: rows.map((row) => Object.fromEntries(Object.entries(row))),
-  }));
+  return list.flatMap(({ cite, rows }) =>
+    byCitation(what, rows, (row) => {
+      const { cite: own = cite, ...columns } = Object.fromEntries(Object.entries(row)) as Columns;
+      return [{ cite: own, row: columns }];
+    }),
+  );
 }
 
 function single(what: string, cited: Cited<number | string> | null): HeldTable[] {
@@ -116,7 +120,12 @@ function byCitation<Item>(
   items: readonly Item[],
   rowsOf: (item: Item) => { cite: Citation; row: Record<string, unknown> }[],
 ): HeldTable[] {
-  const groups = new Map<Citation, Record<string, unknown>[]>();
-  for (const { cite, row } of items.flatMap(rowsOf)) groups.set(cite, [...(groups.get(cite) ?? []), row]);
-  return [...groups].map(([cite, rows]) => ({ what, cite, rows }));
+  const groups = new Map<string, { cite: Citation; rows: Record<string, unknown>[] }>();
+  for (const { cite, row } of items.flatMap(rowsOf)) {
+    const key = JSON.stringify(cite);
+    const group = groups.get(key) ?? { cite, rows: [] };
+    group.rows.push(row);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ cite, rows }) => ({ what, cite, rows }));
 }

@@ -1,9 +1,10 @@
 import { DEFAULT_STANDARD, REGISTRY } from "./registry";
 
 export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
-export { citationText } from "./citation";
+export { citationText, trustText } from "./citation";
 export type { Coverage, CoverageCount } from "./coverage";
 export { coverage } from "./coverage";
+export { NOTHING_OWN, type OwnFigure, type OwnLap, type OwnShape, type OwnStandard } from "./own-standard";
 export type {
   Bar,
   DimLetter,

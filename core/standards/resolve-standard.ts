@@ -1,5 +1,7 @@
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { combineStandards } from "./combine-standards";
+import { withOwn } from "./overlay";
+import { NOTHING_OWN, type OwnStandard } from "./own-standard";
 import type { Standard } from "./port";
 import { DEFAULT_STANDARD, REGISTRY } from "./registry";
 import { buildStandard } from "./shared/build-standard";
@@ -29,42 +31,57 @@ const tooManyParts = defineRefusal(
 
 /** Two documents of which one prints shapes and the other bars of its own. */
 const EXAMPLE = "BS8666:2005+AS3600:2018";
-const built = new Map<string, Standard>();
-const resolved = new Map<string, Standard | Refusal>();
+interface Known {
+  readonly built: Map<string, Standard>;
+  readonly resolved: Map<string, Standard | Refusal>;
+}
+
+/** Standards by what their owner looked up: the same sheet gives the same objects. */
+const known = new WeakMap<OwnStandard, Known>();
 
 /**
  * The standard of an id: "BS8666:2005"; "bs 8666" is the newest edition held as sure; blank is the
- * default; "A+B" takes shapes and rounding from A, bars and formers from B. The same id always
- * gives the same object. Refuses what is not held and names the nearest that is.
+ * default; "A+B" takes shapes and rounding from A, bars and formers from B. `own` is what the workbook's
+ * owner looked up and added. The same id and own always give the same object. Refuses what is not held
+ * and names the nearest that is.
  */
-export function resolveStandard(id?: string | null): Standard | Refusal {
+export function resolveStandard(id?: string | null, own: OwnStandard = NOTHING_OWN): Standard | Refusal {
   const typed = id ?? "";
-  const known = resolved.get(typed);
-  if (known !== undefined) return known;
+  const { resolved } = knownOf(own);
+  const answered = resolved.get(typed);
+  if (answered !== undefined) return answered;
   if (resolved.size >= ANSWERS_REMEMBERED) resolved.clear();
-  const answer = resolve(typed);
+  const answer = resolve(typed, own);
   resolved.set(typed, answer);
   return answer;
 }
 
-function resolve(typed: string): Standard | Refusal {
+function knownOf(own: OwnStandard): Known {
+  const answered = known.get(own);
+  if (answered !== undefined) return answered;
+  const fresh: Known = { built: new Map(), resolved: new Map() };
+  known.set(own, fresh);
+  return fresh;
+}
+
+function resolve(typed: string, own: OwnStandard): Standard | Refusal {
   const parts = typed.split("+").map((part) => part.trim());
   // an amendment, "BS 8666:2005+A1:2008", is the edition itself
   const documents = parts.filter((part, index) => index === 0 || !/^A\d(:\d+)?$/i.test(part));
   const [first = "", second, ...others] = documents;
   if (others.length > 0) return tooManyParts({ typed, example: EXAMPLE });
-  const shapes = resolveOne(first);
+  const shapes = resolveOne(first, own);
   if (second === undefined || isRefusal(shapes)) return shapes;
-  const bars = resolveOne(second);
+  const bars = resolveOne(second, own);
   if (isRefusal(bars) || bars === shapes) return bars;
-  return keep(`${shapes.id}+${bars.id}`, () => combineStandards(shapes, bars));
+  return keep(`${shapes.id}+${bars.id}`, own, () => combineStandards(shapes, bars));
 }
 
-function resolveOne(typed: string): Standard | Refusal {
+function resolveOne(typed: string, own: OwnStandard): Standard | Refusal {
   const wanted = plain(typed);
-  if (wanted === "") return standardOf(DEFAULT_STANDARD);
+  if (wanted === "") return standardOf(DEFAULT_STANDARD, own);
   const exact = REGISTRY.find((tables) => spellings(tables).includes(wanted));
-  if (exact !== undefined) return standardOf(exact);
+  if (exact !== undefined) return standardOf(exact, own);
   const family = REGISTRY.filter((tables) => tables.names.some((name) => isEditionOf(wanted, plain(name))));
   if (family.length > 0) return editionNotHeld({ typed, nearest: nearestEdition(family, wanted).id });
   const successor = REGISTRY.find(({ replaces }) => replaces?.some((name) => wanted.startsWith(plain(name))));
@@ -72,13 +89,14 @@ function resolveOne(typed: string): Standard | Refusal {
   return standardUnknown({ typed, held: REGISTRY.map((tables) => tables.id).join(", ") });
 }
 
-function standardOf(tables: StandardTables): Standard {
-  return keep(tables.id, () => buildStandard(tables));
+function standardOf(tables: StandardTables, own: OwnStandard): Standard {
+  return keep(tables.id, own, () => buildStandard(withOwn(tables, own), own));
 }
 
-function keep(id: string, make: () => Standard): Standard {
-  const known = built.get(id);
-  if (known !== undefined) return known;
+function keep(id: string, own: OwnStandard, make: () => Standard): Standard {
+  const { built } = knownOf(own);
+  const answered = built.get(id);
+  if (answered !== undefined) return answered;
   const standard = make();
   built.set(id, standard);
   return standard;

@@ -74,6 +74,7 @@ export const FUNCTION_EXAMPLES: readonly FunctionExample[] = [
       [[12], [20], [9]],
     ],
   },
+  { name: "LAP", args: ["H16"] },
   {
     name: "COST",
     args: [

@@ -21,6 +21,7 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { machinesOfWorkbook } from "../../pane/model/machines-of-workbook";
+import { ownOfWorkbook } from "../../pane/model/own-of-workbook";
 import { type CellPlace, cellAddress, parseAddress } from "../../workbook/cell-address";
 import { constantText, textConstant } from "../../workbook/defined-name";
 import { freeSheetName } from "../../workbook/free-sheet-name";
@@ -267,9 +268,11 @@ export class GridWorkbook implements WorkbookPort {
     const count = this.barFormulas();
     if (count === 0) return 0;
     const machines = await machinesOfWorkbook(this);
+    const own = await ownOfWorkbook(this);
     await this.grid.setEnvironment({
       defaultStandard: (await this.setting(SETTING_NAMES.standard)) ?? "",
       ...(machines === undefined ? {} : { machines }),
+      ...(own === undefined ? {} : { own }),
     });
     const applied = this.nextCalculation();
     await this.grid.univer

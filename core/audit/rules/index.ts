@@ -68,6 +68,7 @@ import numberAsText from "./number-as-text";
 import numbersDisagree from "./numbers-disagree";
 import outdatedWaiver from "./outdated-waiver";
 import outerFibreStrained from "./outer-fibre-strained";
+import ownCellNotTaken from "./own-cell-not-taken";
 import pathUnread from "./path-unread";
 import plainBarLapped from "./plain-bar-lapped";
 import plainBarWithoutHook from "./plain-bar-without-hook";
@@ -202,6 +203,7 @@ export const RULES: readonly Rule[] = [
   anotherStandard,
   sizeColumnDiffers,
   editionNotRead,
+  ownCellNotTaken,
   coldBending,
   outerFibreStrained,
   totalDiffers,

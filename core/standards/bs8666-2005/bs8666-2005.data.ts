@@ -44,7 +44,7 @@ export const SOURCES: Bs8666Sources = {
     course: {
       document: "BS 8666",
       edition: "2005",
-      clause: "Table 3, its drawings, which were not seen",
+      clause: "Table 3, drawings",
       provenance: "memory",
     },
     limits: {

