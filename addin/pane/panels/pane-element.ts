@@ -1,9 +1,10 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from "lit";
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { PaneModel } from "../model/pane-model";
-import { PLACES } from "../model/place";
+import { PLACES, type Place } from "../model/place";
 import { type CheckMemory, newCheckMemory } from "./check/check-memory";
 import { checkPlace } from "./check/check-place";
 import { showCurrent } from "./check/finding-list";
+import { progress } from "./check/progress";
 import { paneStyles } from "./pane-styles";
 import { places } from "./places";
 import { seriesColours } from "./series-colours";
@@ -59,12 +60,17 @@ export class PaneElement extends LitElement {
             aria-labelledby="tab-${place}"
             ?hidden=${model.state.place !== place}
           >
-            ${place === "check" ? checkPlace(model, this.#memory) : html`<slot name=${place}></slot>`}
+            ${place === "check" ? checkPlace(model, this.#memory) : html`${said(model, place)}<slot name=${place}></slot>`}
           </div>
         `,
       )}
     `;
   }
+}
+
+/** What is going on stands in the place that is in sight, with the way back. */
+function said(model: PaneModel, place: Place): TemplateResult | typeof nothing {
+  return model.state.place === place ? html`<div class="top">${progress(model)}</div>` : nothing;
 }
 
 customElements.define("barwright-pane", PaneElement);

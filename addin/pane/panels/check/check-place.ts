@@ -17,7 +17,7 @@ import { setUp } from "./set-up";
 export function checkPlace(model: PaneModel, memory: CheckMemory): TemplateResult {
   const { view, isStale, needsCheck } = model.state;
   return html`
-    <div class="top">${setUp(model, memory)} ${progress(model)}</div>
+    <div class="top">${setUp(model, memory)} ${model.state.place === "check" ? progress(model) : nothing}</div>
     ${view === null ? nothing : html`<div class="list-head">${listHead(model, memory)} ${filters(model, memory)}</div>`}
     <section
       class="findings"
