@@ -1,3 +1,4 @@
+import { LONGEST_VALUE } from "../cells/longest-text";
 import type { Cell } from "../sheet";
 
 const COMMA_FOR_SURE = /^\s*[\d. ]*\d,(?:\d{1,2}|\d{4,})\s*$/;
@@ -12,7 +13,7 @@ export function commaHabits(rows: readonly (readonly Cell[])[]): readonly boolea
   let either = 0;
   for (const cells of rows) {
     for (const cell of cells) {
-      if (typeof cell !== "string") continue;
+      if (typeof cell !== "string" || cell.length > LONGEST_VALUE) continue;
       if (COMMA_FOR_SURE.test(cell)) commas += 1;
       if (POINT_FOR_SURE.test(cell)) points += 1;
       if (EITHER.test(cell)) either += 1;

@@ -1,4 +1,5 @@
 import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import { isWord } from "../cells/row-words";
 import { type Cell, isCellError } from "../sheet";
 
@@ -61,6 +62,8 @@ function numberValue(value: number): CellValue {
 }
 
 function readText(typed: string, decimalComma: boolean): CellValue {
+  // a longer text is no amount, and reading it could take very long
+  if (typed.length > LONGEST_VALUE) return { ...BLANK, kind: "text", label: typed };
   const text = cleanText(typed);
   const plain = text.toLowerCase();
   if (text === "" || isWord("blank", plain)) return BLANK;
