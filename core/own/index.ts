@@ -1,6 +1,5 @@
-export { findLap } from "./find-lap";
 export { ownNotes } from "./own-notes";
-export { hasOwnName, isOwnSheet, type OwnProblem, type OwnSheet } from "./own-sheet";
+export { hasOwnName, type OwnProblem, type OwnSheet } from "./own-sheet";
 export { type OwnRow, ownTemplate } from "./own-template";
 export { OWN_SHEET } from "./own-words.data";
 export { joinOwn, readOwn } from "./read-own";
