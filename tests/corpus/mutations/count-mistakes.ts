@@ -35,7 +35,8 @@ export const COUNT_MISTAKES: readonly Mistake[] = [
         [200, 4100],
         [250, 5000],
       ] as const);
-      const each = Math.floor(width / spacing) + place.random.pick([0, 2]);
+      // between the two lie the numbers that a run rounded down or up has
+      const each = place.random.pick([Math.floor(width / spacing), Math.ceil(width / spacing) + 2]);
       const base = codedBar(place.bar, "00", 10, [2000]);
       const bar = {
         ...base,

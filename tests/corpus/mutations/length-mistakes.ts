@@ -4,7 +4,7 @@ import { plantInRow } from "./plant-in-row";
 
 const STEP = 5;
 const SECTIONS = ["300x600 cover 40", "beam 300 x 600, cover 40", "600×300 c=40", "300 x 600 mm, 40 cover"];
-const SPANS = ["span 6000 cover 40", "L=6000 c=40", "beam length 6000, cover 40"];
+const FORMWORK_LENGTHS = ["length 6000 cover 40", "L=6000 c=40", "beam length 6000, cover 40"];
 
 /** Dims, codes and lengths that do not go together. */
 export const LENGTH_MISTAKES: readonly Mistake[] = [
@@ -155,10 +155,13 @@ export const LENGTH_MISTAKES: readonly Mistake[] = [
     name: "bar longer than the member less covers",
     rules: ["MEMBER104"],
     judgedBy: "cell",
-    smallest: "one 5 mm step above the span less both covers",
+    smallest: "one 5 mm step above the formwork less both covers",
     plant(place) {
       const base = codedBar(place.bar, "00", 12, [5920 + STEP * place.random.pick([1, 16])]);
-      return plantInRow(place, { bar: { ...base, remark: place.random.pick(SPANS) }, keys: ["dims.0"] });
+      return plantInRow(place, {
+        bar: { ...base, remark: place.random.pick(FORMWORK_LENGTHS) },
+        keys: ["dims.0"],
+      });
     },
   },
   {

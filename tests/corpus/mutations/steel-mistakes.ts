@@ -1,4 +1,4 @@
-import { codedBar, LEAST_END } from "./coded-bar";
+import { codedBar } from "./coded-bar";
 import type { Mistake } from "./mistake";
 import { plantInRow } from "./plant-in-row";
 
@@ -129,18 +129,17 @@ export const STEEL_MISTAKES: readonly Mistake[] = [
     name: "bend near a weld or coupler",
     rules: ["BEND107"],
     judgedBy: "cell",
-    smallest: "an end leg one step below 10d of straight",
+    smallest: "an end leg one step below 3d of straight from a weld, or 10d for a coupler",
     plant(place) {
       const d = place.random.pick([12, 16]);
-      const least = 10 * d + 3 * d;
-      const leg = Math.max(LEAST_END[d] ?? 0, Math.ceil(least / STEP) * STEP - STEP);
-      const base = codedBar(place.bar, "11", d, [1500, leg]);
       const remark = place.random.pick([
         "welded to plate",
         "end B welded on",
         "weld to angle",
         "coupler at end B",
       ]);
+      const least = (remark.startsWith("coupler") ? 10 : 3) * d + 3 * d;
+      const base = codedBar(place.bar, "11", d, [1500, Math.ceil(least / STEP) * STEP - STEP]);
       return plantInRow(place, { bar: { ...base, remark }, keys: ["remark"] });
     },
   },
