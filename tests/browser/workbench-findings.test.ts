@@ -70,7 +70,7 @@ describe("the list of findings", () => {
   });
 
   test("should look at a fix that changes steel before it is written, and prove it", async () => {
-    const item = await bench.finding("K65");
+    const item = await bench.finding("G33");
     await item.locator(".head").click();
     await item.locator(".look").click();
     const looked = item.locator(".looked");
@@ -78,7 +78,7 @@ describe("the list of findings", () => {
     expect(await looked.textContent()).toContain("drawing");
     await expect.poll(() => looked.locator(".effect").textContent()).toMatch(/t, then|stays/);
     await looked.locator(".write-only").click();
-    const same = pane().locator('.finding[data-cell="K65"][data-severity="unsafe"]');
+    const same = pane().locator('.finding[data-cell="G33"][data-severity="off-standard"]');
     await expect.poll(() => same.count()).toBe(0);
     await expect.poll(() => said().textContent()).toContain("1 of 1 findings gone");
     await pane().locator(".undo").click();
@@ -205,7 +205,7 @@ describe("the list of findings", () => {
 
   test("should stay accessible wide, dark and at 320 px, and fit it", async () => {
     await bench.list("");
-    await (await bench.finding("K65")).locator(".head").click();
+    await (await bench.finding("G33")).locator(".head").click();
     await rows().locator(".look").first().click();
     await rows().locator(".source").first().click();
     expect(await violations()).toEqual([]);

@@ -16,6 +16,8 @@ export interface WorkbenchPage {
   list(words: string): Promise<void>;
   /** opens or shuts the line in which sheet, standard and colours are chosen */
   setUp(isOpen: boolean): Promise<void>;
+  /** Selects a cell by the name box. */
+  goTo(cell: string): Promise<void>;
   /** types into a cell of the sheet in view, by name box and keyboard */
   typeAt(cell: string, text: string): Promise<void>;
   /** pixels of exactly that colour in the grid */
@@ -62,6 +64,11 @@ export async function openWorkbench(
     await pane.locator("input.words").fill(words);
     await pane.locator('.findings[aria-busy="false"]').waitFor();
   };
+  const goTo = async (cell: string): Promise<void> => {
+    const nameBox = page.locator("#grid input:not([readonly])").last();
+    await nameBox.fill(cell);
+    await nameBox.press("Enter");
+  };
   return {
     page,
     strangers,
@@ -76,10 +83,9 @@ export async function openWorkbench(
       const line = pane.locator(".set-up-line");
       if ((await line.getAttribute("aria-expanded")) !== String(isOpen)) await line.click();
     },
+    goTo,
     async typeAt(cell, text) {
-      const nameBox = page.locator("#grid input:not([readonly])").last();
-      await nameBox.fill(cell);
-      await nameBox.press("Enter");
+      await goTo(cell);
       await page.waitForTimeout(300);
       await page.keyboard.type(text);
       await page.keyboard.press("Enter");
