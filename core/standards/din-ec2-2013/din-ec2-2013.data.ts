@@ -109,20 +109,22 @@ export const COLD_BENDING: Cited<number> = {
   },
 };
 
+const REBENDING_SOURCE: Citation = {
+  document: "Austrian practice sheet on bending",
+  provenance: "published",
+  seen: "zimmerer-treff.com biege.htm",
+  conflict: "a sheet of the neighbouring country: the German annex's own rule was not read",
+};
+
 export const REBENDING: Cited<string> = {
   value:
     "bars over 12 mm are not bent back; up to 12 mm once, from at most 90 degrees, and then 80 % of the strength counts",
-  cite: {
-    document: "Austrian practice sheet on bending",
-    provenance: "published",
-    seen: "zimmerer-treff.com biege.htm",
-    conflict: "a sheet of the neighbouring country: the German annex's own rule was not read",
-  },
+  cite: REBENDING_SOURCE,
 };
 
 export const REBENDING_LIMIT: Cited<RebendingLimit> = {
   value: { upTo: 12, grade: null },
-  cite: REBENDING.cite,
+  cite: REBENDING_SOURCE,
 };
 
 export const STOCK_LENGTH: Cited<number> = {

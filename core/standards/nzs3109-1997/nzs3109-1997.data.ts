@@ -90,19 +90,21 @@ export const COLD_BENDING: Cited<number> = {
   },
 };
 
+const REBENDING_SOURCE: Citation = {
+  document: "Practice Advisory 11 and IB 79",
+  provenance: "published",
+  seen: "standards.govt.nz news on steel bending; scribd 137946991; scribd 312187678",
+};
+
 export const REBENDING: Cited<string> = {
   value:
     "only where it cannot be avoided, planned, by a stated method with the tool for it; micro-alloyed 500E is not bent again; starters meant for it are 300E, 16 mm at most, the bend 3d or more from the concrete face",
-  cite: {
-    document: "Practice Advisory 11 and IB 79",
-    provenance: "published",
-    seen: "standards.govt.nz news on steel bending; scribd 137946991; scribd 312187678",
-  },
+  cite: REBENDING_SOURCE,
 };
 
 export const REBENDING_LIMIT: Cited<RebendingLimit> = {
   value: { upTo: 16, grade: "300E" },
-  cite: REBENDING.cite,
+  cite: REBENDING_SOURCE,
 };
 
 export const STOCK_LENGTH: Cited<number> = {
