@@ -70,7 +70,7 @@ function onShop(schedule: CorpusSchedule, shop: Sheet) {
   const report = runAudit({ sheets: [sheet, shop], standard, rules: AGAINST });
   const workshop = new Workshop(shop, standard);
   const { tickets } = ticketsOfAudit(report, [sheet], workshop);
-  return { tickets, findings: report.findings, standard, workshop };
+  return { tickets, findings: report.byRow, standard, workshop };
 }
 
 function marksOf(ticket: Ticket, standard: Standard, { shop }: Workshop) {

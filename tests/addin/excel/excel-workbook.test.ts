@@ -456,7 +456,7 @@ test("recalculation counts the BAR formulas of all sheets and touches only their
 test("sheets are told with what may be done on them", async () => {
   book.addSheet("Hidden").Visibility = "VeryHidden";
   book.addSheet("Locked").isProtected = true;
-  expect(await port.sheets()).toEqual([
+  expect(await port.sheets()).toMatchObject([
     { name: "Sheet1", visible: true, isProtected: false },
     { name: "Hidden", visible: false, isProtected: false },
     { name: "Locked", visible: true, isProtected: true },
