@@ -36,6 +36,7 @@ export function contradictingDims(
   const letters = definition?.dims ?? [];
   const gives: string[] = [];
   const takes: string[] = [];
+  const all: string[] = [];
   for (const letter of letters) {
     const place = placeOf(letter);
     const value = place === undefined ? undefined : values[place];
@@ -43,10 +44,11 @@ export function contradictingDims(
     const more = values.slice();
     more[place] = value + 1;
     const named = `${letter} ${printLength(value, standard.unit)}`;
+    all.push(named);
     if (printed.evaluate(more) < printed.evaluate(values)) takes.push(named);
     else if (printed.evaluate(more) > printed.evaluate(values)) gives.push(named);
   }
-  if (!(length < MOST_LENGTH)) return lengthBeyondReason({ dims: [...gives, ...takes].join(", ") });
+  if (!(length < MOST_LENGTH)) return lengthBeyondReason({ dims: all.join(", ") });
   return dimensionsContradict({
     formula: printed.text,
     length: printLength(length, standard.unit),
