@@ -187,7 +187,6 @@ describe("a day's work", () => {
     await page.locator("dialog.ask", { hasText: "may.xlsx" }).waitFor();
     await page.locator('[data-answer="open"]').click();
     await page.locator("#file-name", { hasText: "may.xlsx" }).waitFor();
-    await expect.poll(() => cellText("A10"), { timeout: 30_000 }).toBe("not saved yet");
     expect(await page.locator("#file-state").isVisible()).toBe(true);
   });
 
