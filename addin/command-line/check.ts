@@ -1,25 +1,31 @@
-import { severityCounts } from "../../core/audit/severity-counts";
-import { type CheckedBook, checkBooks, isBroken } from "../../core/jobs";
-import { explainReading, explainRows } from "../../core/schedule";
+import { type CheckedBook, checkBooks, checkReport, isBroken } from "../../core/jobs";
 import { notInTotalWords } from "../../core/totals";
 import { annotatedCopy } from "./annotated-copy";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
+import { tellJob } from "./job/check-job";
+import { askedFindings, filterOf, jobAsked } from "./job/job-asked";
+import { JOB_OPTIONS } from "./job/read-job";
 import { nativeDeflater } from "./native-deflater";
 import { noteDecisions, printDecisions } from "./print-decisions";
 import { printExplained } from "./print-explained";
-import { printFindings } from "./print-findings";
+import { printFindings, printSummary } from "./print-findings";
+import type { GivenOptions } from "./read-options";
 import { STANDARD_OPTIONS } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
   name: "check",
-  usage: "check BOOK [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json] [--out COPY]",
-  summary: "audit of a schedule; --out writes a copy with the findings marked",
+  usage:
+    "check BOOK... [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json | --jsonl] [--out COPY]",
+  summary: "audit of a schedule, or of all of a job; --out writes a marked copy",
   options: {
+    summary: { type: "boolean" },
+    ...JOB_OPTIONS,
+    jsonl: { type: "boolean" },
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
     explain: { type: "boolean" },
@@ -28,6 +34,11 @@ export const check: Command = {
   },
   async run(given, streams) {
     const out = given.text("out");
+    const job = jobAsked(given, streams);
+    if (job !== null) {
+      if (out !== null) throw new InputRefused("--out marks one .xlsx file: name one, without --jsonl");
+      return tellJob(job, { tells: "findings", by: null }, given, streams);
+    }
     const { book, question } = bookAsked(given, streams, (path) => {
       if (out !== null) refuseTarget(path, out);
     });
@@ -48,7 +59,9 @@ export const check: Command = {
     noteDecisions(report, streams);
     for (const note of notInTotalWords(checked.tonnage.notInTotal)) streams.note(note);
     const explain = given.flag("explain");
-    if (given.flag("json")) streams.result(JSON.stringify(jsonReport(checked, explain)));
+    const shown = narrowed(checked, given);
+    if (given.flag("json")) streams.result(JSON.stringify(checkReport(shown, explain)));
+    else if (given.flag("summary")) printSummary(shown, streams);
     else {
       for (const { sheet, reading } of checked.schedules) {
         if (explain) printExplained(sheet, reading, streams);
@@ -56,34 +69,22 @@ export const check: Command = {
           streams.result(`sheet "${sheet.name}": totals are held back: ${reading.held.reason}`);
       }
       printDecisions(report, checked.settings, streams);
-      printFindings(checked, streams);
+      printFindings(shown, streams);
     }
     return isBroken(checked) ? 1 : 0;
   },
 };
 
-/** The report in the shape that scripts rely on. */
-function jsonReport({ report, tonnage, schedules }: CheckedBook, explain: boolean) {
-  const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
-  const { standard, rows, findings } = report;
-  const waivers = report.waivers.map(({ rule, sheet, row, reason, by, date, bars }) => ({
-    rule,
-    sheet,
-    row,
-    reason,
-    by,
-    date,
-    bars,
-  }));
-  const reading = schedules.map(({ sheet, reading: own }) => ({
-    ...explainReading(sheet, own),
-    ...(explain ? { rows: explainRows(sheet, own) } : {}),
-  }));
-  const told = findings.map(({ rows: _, fix, ...finding }) => ({
-    ...finding,
-    fix: fix === null ? null : { ...fix, edits: fix.edits.map(({ cell, to }) => ({ cell, to })) },
-  }));
-  const counts = severityCounts(findings);
-  const { notInTotal } = tonnage;
-  return { standard: standard.id, rows, sheets, reading, findings: told, waivers, counts, notInTotal };
+/** The findings on the bars that --pour and --size ask for; the exit code is of the whole all the same. */
+function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook {
+  const bars = checked.schedules.flatMap(({ sheet, reading }) =>
+    reading.bars.map(({ row, pour, size, sizeTyped }) => ({
+      sheet: sheet.name,
+      row: sheet.top + row + 1,
+      pour,
+      size: size?.typed.trim() ?? sizeTyped?.trim() ?? "",
+    })),
+  );
+  const findings = askedFindings(checked.report.findings, bars, filterOf(given));
+  return { ...checked, report: { ...checked.report, findings } };
 }

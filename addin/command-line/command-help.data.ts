@@ -11,6 +11,13 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     sheet: { takes: "NAME", says: "one sheet of the workbook; a hidden one is read when it is named" },
     standard: { takes: "ID", says: "standard and edition, such as BS8666:2005; else the workbook's own" },
     json: { takes: null, says: "the result as JSON" },
+    jsonl: { takes: null, says: "one JSON object a line: books, bars, findings, totals" },
+    pour: { takes: "NAME", says: "shows this pour alone; may be given several times" },
+    size: { takes: "SIZES", says: "shows these sizes alone, with commas between" },
+    summary: { takes: null, says: "a line a book, without its findings" },
+    by: { takes: "WHAT", says: "what the tonnes go by: pour, member, schedule or date" },
+    workers: { takes: "NUMBER", says: "how many books are read at once; else one a core" },
+    "no-cache": { takes: null, says: "keeps no results for the next run, and uses none" },
     out: { takes: "FILE", says: "writes a file; never the one that is read" },
     explain: { takes: null, says: "why each row and column was read as it was" },
     own: { takes: "FILE", says: "values and shapes of your own, from a file with a Standard sheet" },
@@ -35,11 +42,15 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "check schedule.xlsx", says: "findings, the worst first" },
       { line: "check schedule.xlsx --out checked.xlsx", says: "a copy with the cells marked" },
+      { line: "check bridge --summary", says: "a folder is a job: its books and what they say together" },
     ],
   },
   tonnage: {
     says: "Tonnes by pour and size from the cut lengths, and the rows that are in no total with the reason of each.",
-    examples: [{ line: "tonnage schedule.xlsx", says: "a table to read" }],
+    examples: [
+      { line: "tonnage schedule.xlsx", says: "a table to read" },
+      { line: "tonnage bridge --by date", says: "of a job, the newest revisions alone" },
+    ],
   },
   cutplan: {
     says: "Which stock bars to buy and how to cut them, with the bound that no plan can beat. A bar that cannot be cut is named; nothing is split.",

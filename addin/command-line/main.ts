@@ -1,3 +1,4 @@
+import { isMainThread } from "node:worker_threads";
 import { version } from "../../package.json";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { calc } from "./calc";
@@ -8,6 +9,7 @@ import { completion } from "./completion";
 import { cutplan } from "./cutplan";
 import { helpOf, helpOfAll } from "./help";
 import { InputRefused } from "./input-refused";
+import { serveBooks } from "./job/book-worker";
 import { didYouMean } from "./nearest-word";
 import { readOptions } from "./read-options";
 import { recalc } from "./recalc";
@@ -19,7 +21,8 @@ import { tonnage } from "./tonnage";
 const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, tickets, recalc, compare, standards];
 
 const streams = new ProcessStreams();
-process.exitCode = ended(await run(process.argv.slice(2)));
+if (isMainThread) process.exitCode = ended(await run(process.argv.slice(2)));
+else serveBooks();
 
 /** A reader that has left has what it wanted; any other result that could not be written is an error. */
 function ended(code: ExitCode): ExitCode {

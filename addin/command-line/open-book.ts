@@ -15,9 +15,20 @@ export interface BookFile extends Book {
 
 /** Opens a .xlsx, .xlsm or .csv file. */
 export function openBook(path: string): BookFile {
+  return openBookOf(path, readBook(path));
+}
+
+/** The bytes of a file that may be a book; refuses a folder, and a text that is too long. */
+export function readBook(path: string): Uint8Array {
+  return readBytes(path, isTextName(path));
+}
+
+const isTextName = (path: string): boolean => /^\.(csv|tsv|txt)$/i.test(extname(path));
+
+/** The book of a file whose bytes are read already. */
+export function openBookOf(path: string, bytes: Uint8Array): BookFile {
   const name = basename(path);
-  const isText = /^\.(csv|tsv|txt)$/i.test(extname(path));
-  const bytes = readBytes(path, isText);
+  const isText = isTextName(path);
   const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
   if (isText && !isZip) {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));

@@ -1,8 +1,8 @@
-import { type Finding, SEVERITIES } from "../../core/audit/finding";
+import { SEVERITIES } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
-import type { CheckedBook } from "../../core/jobs";
+import type { CheckedBook, CheckReport, ToldFinding, TonnageReport } from "../../core/jobs";
 import type { Streams } from "./streams";
 
 /** What is certain of a severity, then what is perhaps so. */
@@ -13,9 +13,27 @@ const GROUPS = SEVERITIES.flatMap((severity) => [
 
 /** Findings grouped by severity, the worst first, and a line that sums up. */
 export function printFindings(checked: CheckedBook, streams: Streams): void {
-  const { report } = checked;
+  printGroups(checked.report.findings, streams);
+  printSummary(checked, streams);
+}
+
+/** The line that sums up. */
+export function printSummary({ report, tonnage }: CheckedBook, streams: Streams): void {
+  const { held, notInTotal, tonnage: sums } = tonnage;
+  const total = held === null ? sums.total : null;
+  streams.result(
+    summaryWords(
+      { ...report, standard: report.standard.id },
+      { total, notInTotal },
+      notToldSummary(report.waivers),
+    ),
+  );
+}
+
+/** Findings grouped by severity, the worst first. */
+export function printGroups(findings: readonly ToldFinding[], streams: Streams): void {
   for (const title of GROUPS) {
-    const found = report.findings.filter((finding) => severityWords(finding) === title);
+    const found = findings.filter((finding) => severityWords(finding) === title);
     if (found.length === 0) continue;
     streams.result(`${title.toUpperCase()} (${found.length})`);
     const width = found.reduce((most, finding) => Math.max(most, Math.min(28, placeOf(finding).length)), 0);
@@ -29,23 +47,25 @@ export function printFindings(checked: CheckedBook, streams: Streams): void {
     }
     streams.result("");
   }
-  streams.result(summary(checked));
 }
 
 /** Where a finding stands: "Sheet!F12", or the sheet alone. */
-export function placeOf({ sheet, cell }: Finding): string {
+export function placeOf({ sheet, cell }: Pick<ToldFinding, "sheet" | "cell">): string {
   return cell === null ? sheet : `${sheet}!${cell}`;
 }
 
-function summary({ report, tonnage }: CheckedBook): string {
-  const { bars, unread } = report.rows;
-  const unreadRows = unread === 0 ? "" : `, ${unread} rows not read`;
-  const notTold = notToldSummary(report.waivers);
-  const { length: out } = tonnage.notInTotal;
-  const notInTotal = out === 0 ? "" : `, ${out === 1 ? "1 row" : `${out} rows`} not in the total`;
+/** A line that sums up a book's audit. */
+export function summaryWords(
+  { standard, rows, findings }: Pick<CheckReport, "standard" | "rows" | "findings">,
+  { total, notInTotal }: Pick<TonnageReport, "total" | "notInTotal">,
+  notTold: string | null,
+): string {
+  const unreadRows = rows.unread === 0 ? "" : `, ${rows.unread} rows not read`;
+  const { length: out } = notInTotal;
+  const rowsOut = out === 0 ? "" : `, ${out === 1 ? "1 row" : `${out} rows`} not in the total`;
   return (
-    `${report.standard.id}: ${bars} bar rows checked${unreadRows}; ` +
-    `${severityCountWords(severityCounts(report.findings))}; ${report.findings.length} findings in all` +
-    `${notTold === null ? "" : `; ${notTold}`}; ${tonnage.held === null ? `${tonnage.tonnage.total.toFixed(3)} t` : "no total, it is held back"}${notInTotal}`
+    `${standard}: ${rows.bars} bar rows checked${unreadRows}; ` +
+    `${severityCountWords(severityCounts(findings))}; ${findings.length} findings in all` +
+    `${notTold === null ? "" : `; ${notTold}`}; ${total === null ? "no total, it is held back" : `${total.toFixed(3)} t`}${rowsOut}`
   );
 }

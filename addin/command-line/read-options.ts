@@ -4,12 +4,16 @@ import { didYouMean } from "./nearest-word";
 
 export interface OptionDefinition {
   readonly type: "string" | "boolean";
+  /** may be given several times */
+  readonly multiple?: boolean;
 }
 
 export interface GivenOptions {
   readonly positionals: readonly string[];
   flag(name: string): boolean;
   text(name: string): string | null;
+  /** every value of an option that may be given several times; null where it is not given */
+  texts(name: string): readonly string[] | null;
 }
 
 /** A command's arguments; an unknown option or one without its value is refused. */
@@ -31,6 +35,10 @@ export function readOptions(
       text: (name) => {
         const value = given.get(name);
         return typeof value === "string" ? value : null;
+      },
+      texts: (name) => {
+        const value = given.get(name);
+        return Array.isArray(value) ? value.map(String) : null;
       },
     };
   } catch (error) {

@@ -37,12 +37,18 @@ function ownInForce(given: GivenOptions, book: BookFile | null, streams: Streams
 export function ownOfFile(given: GivenOptions, streams: Streams): OwnStandard {
   const path = given.text("own");
   if (path === null) return NOTHING_OWN;
+  const { own, notes } = ownOfPath(path);
+  for (const note of notes) streams.note(`${path}: ${note}`);
+  return own;
+}
+
+/** What a file of own figures holds, and what is to be said of it. */
+export function ownOfPath(path: string): { readonly own: OwnStandard; readonly notes: readonly string[] } {
   const file = openBook(path);
   const sheets = sheetsOf(file);
   const sheet = ownSheetOf(file.workbook === null ? sheets.map(named) : sheets);
   if (sheet === null) throw new InputRefused(`${path} has no sheet Standard with figures, shapes or laps`);
-  for (const note of ownNotes(sheet)) streams.note(`${path}: ${note}`);
-  return readOwn(sheet).own;
+  return { own: readOwn(sheet).own, notes: ownNotes(sheet) };
 }
 
 function sheetsOf(book: BookFile): Sheet[] {

@@ -4,12 +4,18 @@ import { writeSync } from "node:fs";
 export interface Streams {
   result(line: string): void;
   note(line: string): void;
+  /** A part of a line that is too long to be held whole. */
+  piece(text: string): void;
+  /** How far a long job is; only shown where a person looks on, and taken away again by "". */
+  progress(text: string): void;
 }
 
 const RESULTS = 1;
 const NOTES = 2;
 /** ms between two tries where the reader is slower than we are */
 const PAUSE = 5;
+/** of a terminal: from here to the end of the line */
+const CLEAR_LINE = "\u001b[K";
 
 /**
  * Collected output: a hundred thousand small writes would cost more than the work. What cannot be written
@@ -19,6 +25,7 @@ export class ProcessStreams implements Streams {
   /** null, or the code of the first write that failed: EPIPE where the reader has left */
   failure: string | null = null;
   private held: string[] = [];
+  private shown = "";
   private size = 0;
 
   result(line: string): void {
@@ -29,7 +36,20 @@ export class ProcessStreams implements Streams {
 
   note(line: string): void {
     this.flush();
+    this.progress("");
     writeAll(NOTES, `${visible(line)}\n`);
+  }
+
+  piece(text: string): void {
+    this.held.push(visible(text));
+    this.size += text.length;
+    if (this.size > 64 * 1024) this.flush();
+  }
+
+  progress(text: string): void {
+    if (!process.stderr.isTTY || text === this.shown) return;
+    this.shown = text;
+    writeAll(NOTES, `\r${CLEAR_LINE}${visible(text)}`);
   }
 
   flush(): void {

@@ -1,71 +1,59 @@
-import { openForJob, readSchedules, tonnageOf } from "../../core/jobs";
-import { type NotInTotal, namedGroups, type ReckonedTonnage, type Tonnage } from "../../core/totals";
+import {
+  askedBars,
+  JOB_GROUPS,
+  type JobGroup,
+  openForJob,
+  readSchedules,
+  tonnageOf,
+  tonnageReport,
+} from "../../core/jobs";
+import { namedGroups } from "../../core/totals";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
+import { InputRefused } from "./input-refused";
+import { tellJob } from "./job/check-job";
+import { filterOf, jobAsked } from "./job/job-asked";
+import { JOB_OPTIONS } from "./job/read-job";
+import { didYouMean } from "./nearest-word";
+import { printTonnage } from "./print-tonnage";
 import { STANDARD_OPTIONS } from "./standard-for";
-import type { Streams } from "./streams";
 
 /** `tonnage BOOK`: tonnes by pour and size over every schedule of a file. */
 export const tonnage: Command = {
   name: "tonnage",
-  usage: "tonnage BOOK [--sheet NAME] [--standard ID] [--own FILE] [--json]",
-  summary: "tonnes by pour and size",
-  options: { sheet: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
+  usage:
+    "tonnage BOOK... [--by pour|member|schedule|date] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json | --jsonl]",
+  summary: "tonnes by pour and size, of a book or of a whole job",
+  options: {
+    by: { type: "string" },
+    ...JOB_OPTIONS,
+    sheet: { type: "string" },
+    ...STANDARD_OPTIONS,
+    json: { type: "boolean" },
+    jsonl: { type: "boolean" },
+  },
   async run(given, streams) {
+    const by = groupAsked(given.text("by"));
+    const job = jobAsked(given, streams, { isJob: by !== null });
+    if (job !== null) return tellJob(job, { tells: "tonnes", by }, given, streams);
     const { book, question } = bookAsked(given, streams);
     const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
-    const { reckoned, notes } = tonnageOf([read]);
+    const { reckoned, notes } = tonnageOf([
+      { ...read, schedules: askedBars(read.schedules, filterOf(given)) },
+    ]);
     for (const note of [...read.notes, ...notes]) streams.note(note);
-    if (given.flag("json")) streams.result(JSON.stringify(jsonTonnage(reckoned)));
+    if (given.flag("json")) streams.result(JSON.stringify(tonnageReport(reckoned)));
     else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
     else printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
     return 0;
   },
 };
 
-function jsonTonnage({ tonnage, groupedBy, notInTotal, held }: ReckonedTonnage) {
-  const { unit, rows } = tonnage;
-  const pours = held === null ? tonnage.pours : [];
-  const bySize = held === null ? tonnage.bySize : new Map<string, number>();
-  const total = held === null ? tonnage.total : null;
-  return {
-    unit,
-    pours: pours.map((pour) => ({ pour: pour.pour, bySize: plainObject(pour.bySize), total: pour.total })),
-    bySize: plainObject(bySize),
-    total,
-    rows,
-    groupedBy,
-    held,
-    notInTotal: notInTotal.map(({ sheet, row, cell, why }: NotInTotal) => ({ sheet, row, cell, why })),
-  };
-}
-
-/** Own properties only, whatever a size is called. */
-function plainObject(map: ReadonlyMap<string, number>): Record<string, number> {
-  return Object.fromEntries(map);
-}
-
-function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams): void {
-  const sizes = [...totals.bySize.keys()];
-  const rows = [
-    [groupedBy, ...sizes, "total, t"],
-    ...totals.pours.map(({ pour, bySize, total }) => [
-      pour,
-      ...sizes.map((size) => tonnes(bySize.get(size))),
-      tonnes(total),
-    ]),
-    ["total", ...sizes.map((size) => tonnes(totals.bySize.get(size))), tonnes(totals.total)],
-  ];
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-  for (const row of rows) {
-    const cells = row.map((cell, column) =>
-      column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!),
-    );
-    streams.result(cells.join("  ").trimEnd());
-  }
-}
-
-function tonnes(value: number | undefined): string {
-  return value === undefined ? "" : value.toFixed(3);
+function groupAsked(by: string | null): JobGroup | null {
+  if (by === null) return null;
+  const known = JOB_GROUPS.find((group) => group === by.trim().toLowerCase());
+  if (known === undefined)
+    throw new InputRefused(`--by ${by}: give ${JOB_GROUPS.join(", ")}${didYouMean(by, [...JOB_GROUPS])}`);
+  return known;
 }

@@ -36,7 +36,7 @@ export function refuseTarget(path: string, out: string): void {
 }
 
 /** One and the same file, under two names or one: links lead to the same place, hard links to the same node. */
-function isSameFile(one: string, other: string): boolean {
+export function isSameFile(one: string, other: string): boolean {
   const [a, b] = [statOf(one), statOf(other)];
   if (a !== null && b !== null && a.ino !== 0n) return a.dev === b.dev && a.ino === b.ino;
   return resolve(one) === resolve(other);

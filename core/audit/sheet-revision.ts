@@ -21,7 +21,7 @@ const REVISION = new RegExp(`^(?:(?:${WORDS})\\.?\\s*)?([A-Z]|[A-Z]?\\d{1,2}|-)(
  * Schedule and revision out of a sheet's title block, else out of its name: "S-101" with "Rev B" beside it,
  * or sheets called "Culvert rev A" and "Culvert rev B".
  */
-export function sheetRevision({ reading, name }: SheetFacts): SheetRevision {
+export function sheetRevision({ reading, name }: Pick<SheetFacts, "reading" | "name">): SheetRevision {
   const head = scheduleHead(reading);
   const named = NAMED.exec(name.trim());
   const reference = head.schedule ?? head.drawing;
@@ -35,6 +35,13 @@ export function sheetRevision({ reading, name }: SheetFacts): SheetRevision {
   return { schedule, revision: revision?.toUpperCase() ?? null };
 }
 
-function plain(text: string): string {
+/** "S-101 rev B" as what is before the revision, and the revision; null where the name says none. */
+export function revisionInName(name: string): { readonly rest: string; readonly revision: string } | null {
+  const found = NAMED.exec(name.trim());
+  return found === null ? null : { rest: found[1] ?? "", revision: (found[2] ?? "").toUpperCase() };
+}
+
+/** Letters and digits alone, in capitals: how references are compared. */
+export function plain(text: string): string {
   return text.toUpperCase().replace(/[^\p{L}\p{N}]/gu, "");
 }

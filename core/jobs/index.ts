@@ -1,8 +1,24 @@
 export type { Book, Visibility } from "./book";
 export { type CheckedBook, checkBooks, isBroken } from "./check";
+export { type CheckReport, checkReport, type ToldFinding } from "./check-report";
 export { type CompareJob, compareBooks, type Revision } from "./compare";
 export { type CutListJob, type CutListQuestion, cutListOf, readForCutting } from "./cut-list";
 export { type LabelsJob, labelsOf } from "./labels";
+export { askedBars } from "./many/asked-bars";
+export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
+export type { JobBar } from "./many/job-bar";
+export { type JobFinding, type JobPlace, jobPlaceWords } from "./many/job-finding";
+export {
+  type BarFilter,
+  isAsked,
+  JOB_GROUPS,
+  type JobGroup,
+  type JobTonnage,
+  JobTotals,
+  type PlacedBar,
+} from "./many/job-totals";
+export { type JudgedJob, judgeJob } from "./many/judge-job";
+export type { ScheduleEntry } from "./many/schedule-entry";
 export {
   type JobQuestion,
   type OpenedBook,
@@ -13,3 +29,4 @@ export {
 } from "./read-book";
 export { isUnmakeable, type TicketsJob, type TicketsQuestion, ticketsOf } from "./tickets";
 export { type TonnageJob, tonnageOf } from "./tonnage";
+export { type TonnageReport, tonnageReport } from "./tonnage-report";

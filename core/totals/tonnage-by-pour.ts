@@ -27,38 +27,51 @@ const KILOGRAMS_PER_TONNE = 1000;
 /** Tonnes by pour and size, pours and sizes in the order they first come; bars without a
  * pour are under "". "h16" and "H16" are one size. */
 export function tonnageByPour(lines: Iterable<TonnageLine>): Tonnage {
-  const pours = new Map<string, { bySize: Map<string, ExactSum>; total: ExactSum }>();
-  const bySize = new Map<string, ExactSum>();
-  const total = new ExactSum();
-  const pourNames = new FirstSpelling();
-  const sizeNames = new FirstSpelling();
-  let rows = 0;
-  for (const line of lines) {
+  const sums = new TonnageSums();
+  for (const line of lines) sums.add(line);
+  return sums.tonnage();
+}
+
+/** The same sums, row by row, where not all rows are held at once. */
+export class TonnageSums {
+  private readonly pours = new Map<string, { bySize: Map<string, ExactSum>; total: ExactSum }>();
+  private readonly bySize = new Map<string, ExactSum>();
+  private readonly total = new ExactSum();
+  private readonly pourNames = new FirstSpelling();
+  private readonly sizeNames = new FirstSpelling();
+  private rows = 0;
+
+  /** Adds a row and answers the name that its pour goes by. */
+  add(line: TonnageLine): string {
     const { mass } = line;
-    const pour = pourNames.of(line.pour);
-    const size = sizeNames.of(line.size);
-    let sums = pours.get(pour);
+    const pour = this.pourNames.of(line.pour);
+    const size = this.sizeNames.of(line.size);
+    let sums = this.pours.get(pour);
     if (sums === undefined) {
       sums = { bySize: new Map(), total: new ExactSum() };
-      pours.set(pour, sums);
+      this.pours.set(pour, sums);
     }
     sumOf(sums.bySize, size).add(mass);
     sums.total.add(mass);
-    sumOf(bySize, size).add(mass);
-    total.add(mass);
-    rows += 1;
+    sumOf(this.bySize, size).add(mass);
+    this.total.add(mass);
+    this.rows += 1;
+    return pour;
   }
-  return {
-    unit: "t",
-    pours: [...pours].map(([pour, sums]) => ({
-      pour,
-      bySize: tonnes(sums.bySize),
-      total: sums.total.over(KILOGRAMS_PER_TONNE),
-    })),
-    bySize: tonnes(bySize),
-    total: total.over(KILOGRAMS_PER_TONNE),
-    rows,
-  };
+
+  tonnage(): Tonnage {
+    return {
+      unit: "t",
+      pours: [...this.pours].map(([pour, sums]) => ({
+        pour,
+        bySize: tonnes(sums.bySize),
+        total: sums.total.over(KILOGRAMS_PER_TONNE),
+      })),
+      bySize: tonnes(this.bySize),
+      total: this.total.over(KILOGRAMS_PER_TONNE),
+      rows: this.rows,
+    };
+  }
 }
 
 function sumOf(sums: Map<string, ExactSum>, key: string): ExactSum {

@@ -244,7 +244,7 @@ describe("barwright check", () => {
     container.set(new Uint8Array(Buffer.from("EncryptedPackage", "utf16le")), 512);
     const noHeader = [["Deck pour 3"], ["Size", "colour"], ["H16", "red"]];
     expect(await refusal(join(folder, "missing.xlsx"))).toContain("no file");
-    expect(await refusal(folder)).toContain("folder");
+    expect(await refusal(mkdtempSync(join(tmpdir(), "barwright-empty-")))).toContain("holds no .xlsx");
     expect(await refusal(file("text.xlsx", "hello"))).toContain("not a workbook");
     expect(await refusal(file("locked.xlsx", container))).toContain("encrypted");
     expect(await refusal(file("empty.xlsx", await buildPackage([{ name: "S", xml: "" }])))).toContain(

@@ -62,7 +62,7 @@ describe("completions", () => {
       return run.stdout.trim().split("\n");
     };
     expect(asked(["barwright", "c"])).toEqual(["calc", "check", "cutplan", "compare"]);
-    expect(asked(["barwright", "check", "--s"])).toEqual(["--sheet", "--standard"]);
+    expect(asked(["barwright", "check", "--s"])).toEqual(["--summary", "--size", "--sheet", "--standard"]);
   });
 
   it.each(["zsh", "powershell"])("for %s name every command", async (shell) => {

@@ -1,0 +1,134 @@
+import type { BookDigest } from "../../../core/jobs";
+import { type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
+import { groupName } from "../../../core/totals";
+import type { ExitCode } from "../command";
+import { printGroups, summaryWords } from "../print-findings";
+import type { GivenOptions } from "../read-options";
+import type { Streams } from "../streams";
+import { askedFindings, type JobAsked } from "./job-asked";
+import { bookLines, jobLines, unreadLine } from "./job-lines";
+import { jobReport } from "./job-report";
+import { noteJob, printJob } from "./print-job";
+import { type JobRead, readJob } from "./read-job";
+
+/** How the answers of a job are told: `check` tells findings, `tonnage` sums. */
+export interface JobTelling {
+  readonly tells: "findings" | "tonnes";
+  readonly by: JobGroup | null;
+}
+
+/** `check` and `tonnage` over many books: one answer each book and one of the job, book by book. */
+export async function tellJob(
+  { named, task, filter }: JobAsked,
+  telling: JobTelling,
+  given: GivenOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const job = await readJob(named.paths, task, given, streams);
+  try {
+    const totals = new JobTotals(job.judged, telling.by, filter);
+    const teller = tellerOf(given, telling, streams);
+    teller.start();
+    for (const answer of job.answers) {
+      if (answer.error !== null) {
+        teller.unread(answer.path, answer.error);
+        continue;
+      }
+      const digest = job.digest(answer);
+      const bars = totals.addBook(digest);
+      teller.book(narrowed(digest, filter), bars, job, filter);
+    }
+    const tonnage = totals.result();
+    const report = jobReport(job, tonnage);
+    noteJob(report, streams);
+    teller.end(job, tonnage, report);
+    const isWorst = telling.tells === "findings" || job.exit === 2;
+    return isWorst ? job.exit : 0;
+  } finally {
+    job.close();
+  }
+}
+
+/** What is not shown is still counted: the exit code is of the whole. */
+function narrowed(digest: BookDigest, filter: JobAsked["filter"]): BookDigest {
+  const findings = askedFindings(digest.report.findings, digest.bars, filter);
+  return findings === digest.report.findings ? digest : { ...digest, report: { ...digest.report, findings } };
+}
+
+interface Teller {
+  start(): void;
+  unread(book: string, why: string): void;
+  book(
+    digest: BookDigest,
+    bars: ReturnType<JobTotals["addBook"]>,
+    job: JobRead,
+    filter: JobAsked["filter"],
+  ): void;
+  end(job: JobRead, tonnage: JobTonnage, report: ReturnType<typeof jobReport>): void;
+}
+
+function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams): Teller {
+  const findings = tells === "findings";
+  if (given.flag("jsonl")) return lineTeller(findings, streams);
+  if (given.flag("json")) return jsonTeller(findings, streams);
+  return {
+    start: () => undefined,
+    unread: () => undefined,
+    book: ({ book, report, tonnage, notTold }, _bars, job) => {
+      if (!findings) return;
+      const isWhole = !given.flag("summary") && report.findings.length > 0;
+      if (isWhole) {
+        streams.result(`== ${book}${standingWords(book, job)}`);
+        printGroups(report.findings, streams);
+      }
+      streams.result(`${isWhole ? "" : `${book}: `}${summaryWords(report, tonnage, notTold)}`);
+      if (isWhole) streams.result("");
+    },
+    end: (_job, tonnage, report) => {
+      const pours = tonnage.tonnage.pours.map((one) => ({
+        ...one,
+        pour: nameOf(one.pour, tonnage.groupedBy),
+      }));
+      printJob(report, { ...tonnage.tonnage, pours }, streams);
+    },
+  };
+}
+
+function nameOf(name: string, groupedBy: JobGroup): string {
+  if (name !== "") return name;
+  return groupedBy === "pour" || groupedBy === "member" ? groupName(name, groupedBy) : `no ${groupedBy}`;
+}
+
+function standingWords(book: string, { judged }: JobRead): string {
+  const out = judged.schedules.filter((entry) => entry.book === book && entry.standing.because !== null);
+  return out.length === 0 ? "" : ` (not counted: ${out[0]!.standing.because})`;
+}
+
+function lineTeller(findings: boolean, streams: Streams): Teller {
+  const line = (object: object): void => streams.result(JSON.stringify(object));
+  return {
+    start: () => undefined,
+    unread: (book, why) => line(unreadLine(book, why)),
+    book: (digest, bars, job, filter) => {
+      for (const object of bookLines(digest, bars, job, { filter, findings })) line(object);
+    },
+    end: ({ judged }, tonnage) => {
+      for (const object of jobLines(tonnage, judged.findings)) line(object);
+    },
+  };
+}
+
+/** One object, written piece by piece, so that a long job never stands whole in memory. */
+function jsonTeller(findings: boolean, streams: Streams): Teller {
+  let isFirst = true;
+  const put = (book: object): void => {
+    streams.piece(`${isFirst ? "" : ","}${JSON.stringify(book)}`);
+    isFirst = false;
+  };
+  return {
+    start: () => streams.piece('{"books":['),
+    unread: (book, why) => put({ book, error: why }),
+    book: ({ book, report, tonnage }) => put({ book, ...(findings ? report : tonnage) }),
+    end: (_job, _tonnage, report) => streams.result(`],"job":${JSON.stringify(report)}}`),
+  };
+}

@@ -1,0 +1,74 @@
+import { type BookDigest, type DigestQuestion, digestBook, type ScheduleEntry } from "../../../core/jobs";
+import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { UnreadableWorkbook } from "../../xlsx/unreadable-workbook";
+import { InputRefused } from "../input-refused";
+import { openBookOf, readBook } from "../open-book";
+import { ownOfPath } from "../standard-for";
+import type { ResultStore } from "./result-store";
+
+/** What every book of a job is asked; plain, so that it can be sent to a worker. */
+export interface JobTask {
+  readonly sheet: string | null;
+  readonly standard: string | null;
+  /** a file of own figures */
+  readonly own: string | null;
+  readonly explain: boolean;
+}
+
+/** What is known of a book once it was read: enough to hold it against the others. */
+export interface BookAnswer {
+  readonly path: string;
+  /** why it could not be read; null where it was */
+  readonly error: string | null;
+  /** under which its digest is stored */
+  readonly key: string;
+  readonly isBroken: boolean;
+  readonly schedules: readonly ScheduleEntry[];
+}
+
+/** Reads books for one question. */
+export class BookDigester {
+  readonly #question: DigestQuestion;
+  readonly #asked: readonly (string | Uint8Array)[];
+
+  constructor(
+    private readonly store: ResultStore,
+    { sheet, standard, own, explain }: JobTask,
+  ) {
+    const figures = own === null ? undefined : ownOfPath(own).own;
+    this.#question = { sheet, standard, explain, ...(figures === undefined ? {} : { own: figures }) };
+    this.#asked = [JSON.stringify({ sheet, standard, explain }), own === null ? "" : readBook(own)];
+  }
+
+  /** Reads a book and keeps its digest in the store; never throws for what the file holds. */
+  answer(path: string): BookAnswer {
+    try {
+      const { key, digest } = this.#digest(path);
+      return { path, error: null, key, isBroken: digest.isBroken, schedules: digest.schedules };
+    } catch (error) {
+      return { path, error: reasonOf(error), key: "", isBroken: false, schedules: [] };
+    }
+  }
+
+  /** The digest that was answered for, out of the store; where it is gone the book is read again. */
+  digest({ path, key }: Pick<BookAnswer, "path" | "key">): BookDigest {
+    return (this.store.get(key) as BookDigest | null) ?? this.#digest(path).digest;
+  }
+
+  #digest(path: string): { key: string; digest: BookDigest } {
+    const bytes = readBook(path);
+    const key = this.store.key([path, ...this.#asked, bytes]);
+    const kept = this.store.get(key) as BookDigest | null;
+    if (kept !== null) return { key, digest: kept };
+    const digest = digestBook(openBookOf(path, bytes), path, this.#question);
+    if (isRefusal(digest)) throw new InputRefused(refusalText(digest));
+    this.store.put(key, digest);
+    return { key, digest };
+  }
+}
+
+function reasonOf(error: unknown): string {
+  if (error instanceof InputRefused || error instanceof UnreadableWorkbook)
+    return error.message.replace(/\s+/g, " ");
+  return `an error of ours, please report it: ${error instanceof Error ? error.message : String(error)}`;
+}

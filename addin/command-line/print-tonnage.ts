@@ -1,0 +1,27 @@
+import type { Tonnage } from "../../core/totals";
+import type { Streams } from "./streams";
+
+/** Tonnes as a table: a line a group, a column a size. */
+export function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams): void {
+  const sizes = [...totals.bySize.keys()];
+  const rows = [
+    [groupedBy, ...sizes, "total, t"],
+    ...totals.pours.map(({ pour, bySize, total }) => [
+      pour,
+      ...sizes.map((size) => tonnes(bySize.get(size))),
+      tonnes(total),
+    ]),
+    ["total", ...sizes.map((size) => tonnes(totals.bySize.get(size))), tonnes(totals.total)],
+  ];
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  for (const row of rows) {
+    const cells = row.map((cell, column) =>
+      column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!),
+    );
+    streams.result(cells.join("  ").trimEnd());
+  }
+}
+
+function tonnes(value: number | undefined): string {
+  return value === undefined ? "" : value.toFixed(3);
+}

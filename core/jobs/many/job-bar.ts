@@ -1,0 +1,85 @@
+import { BarFacts } from "../../bar/bar-facts";
+import { SheetFacts } from "../../bar/sheet-facts";
+import { markKey } from "../../schedule/mark-key";
+import type { Standard } from "../../standards/port";
+import type { ReadSheet } from "../../totals/reckon-tonnage";
+import { isInTotal, weighRows } from "../../totals/row-mass";
+
+/** One bar row of a schedule as plain data. Lengths mm, masses kg; null is not known. */
+export interface JobBar {
+  readonly sheet: string;
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  readonly member: string | null;
+  readonly mark: string | null;
+  readonly size: string;
+  readonly grade: string | null;
+  readonly shape: string | null;
+  readonly dims: readonly (number | null)[];
+  readonly radius: number | null;
+  /** of one bar, by which it is weighed */
+  readonly length: number | null;
+  /** as typed */
+  readonly scheduled: number | null;
+  readonly members: number | null;
+  readonly count: number | null;
+  readonly kg: number | null;
+  readonly pour: string | null;
+  readonly revision: string | null;
+  /** in force; null for a bar that is not bent */
+  readonly former: number | null;
+  readonly bends: number | null;
+  /** why it is in no total of its own book; null where it is in one */
+  readonly notInTotal: string | null;
+}
+
+const DROPPED = "struck through or superseded on its own sheet";
+
+/** The bar rows of a schedule, in its own order. */
+export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobBar[] {
+  const sheetFacts = new SheetFacts(sheet, reading);
+  const weighed = weighRows(sheet, reading, standard);
+  return reading.bars.map((bar, index): JobBar => {
+    const row = weighed[index]!;
+    const facts = new BarFacts(bar, sheetFacts, standard);
+    const bends = facts.bendCount;
+    const isDropped = bar.struckThrough || bar.superseded === true;
+    const known = isInTotal(row) ? row : null;
+    return {
+      sheet: sheet.name,
+      row: sheet.top + bar.row + 1,
+      member: bar.member,
+      mark: bar.mark,
+      size: facts.sizeName,
+      grade: bar.grade,
+      shape: bar.shape,
+      dims: bar.dims,
+      radius: bar.radius,
+      length: known?.cutLength ?? bar.length,
+      scheduled: bar.length,
+      members: bar.members,
+      count: known?.count ?? facts.count,
+      kg: isDropped ? null : (known?.mass ?? null),
+      pour: bar.pour,
+      revision: bar.revision,
+      former: bends === null || bends === 0 ? null : facts.former,
+      bends,
+      notInTotal: isDropped ? DROPPED : isInTotal(row) ? null : row.why,
+    };
+  });
+}
+
+/** A mark under its member as it is compared; null where the row has no mark. */
+export function barKey({ member, mark, sheet }: Pick<JobBar, "member" | "mark" | "sheet">): string | null {
+  if (mark === null || mark.trim() === "") return null;
+  // a member that is the sheet's name was taken from it, and says nothing of the member
+  const own = member === null || member === sheet.trim() ? "" : member.trim().toUpperCase();
+  return `${own}\n${markKey(mark, member)}`;
+}
+
+/** What makes two bars of a mark the same bar, apart from how many there are. */
+export function barPrint({ size, grade, shape, dims, radius, scheduled }: JobBar): string {
+  return [size.toUpperCase(), grade ?? "", shape ?? "", dims.join(","), radius ?? "", scheduled ?? ""].join(
+    "|",
+  );
+}

@@ -1,0 +1,108 @@
+import type { NotInTotal } from "../../totals/row-mass";
+import { type Tonnage, TonnageSums } from "../../totals/tonnage-by-pour";
+import type { BookDigest } from "./book-digest";
+import type { JobBar } from "./job-bar";
+import type { JudgedJob } from "./judge-job";
+
+/** What the tonnes of a job can be grouped by. */
+export const JOB_GROUPS = ["pour", "member", "schedule", "date"] as const;
+export type JobGroup = (typeof JOB_GROUPS)[number];
+
+/** A bar as it stands in its job. */
+export interface PlacedBar {
+  readonly bar: JobBar;
+  readonly schedule: string;
+  readonly scheduleRevision: string | null;
+  /** the pour, or whatever the totals go by, under the name that they show; null in no total */
+  readonly group: string | null;
+  /** why it is in no total; null where it is in one */
+  readonly leftOut: string | null;
+}
+
+export interface JobTonnage {
+  readonly tonnage: Tonnage;
+  readonly groupedBy: JobGroup;
+  /** schedules whose totals wait for their user: none of their bars is in the sums */
+  readonly held: readonly { readonly book: string; readonly sheet: string; readonly why: string }[];
+  readonly notInTotal: readonly (NotInTotal & { readonly book: string })[];
+  /** bar rows of revisions and copies that do not count */
+  readonly superseded: number;
+}
+
+/** Which bars are asked for; null is all. */
+export interface BarFilter {
+  readonly pours: readonly string[] | null;
+  readonly sizes: readonly string[] | null;
+}
+
+/** Whether a bar is asked for, by its pour and size, however they are written in case and spaces. */
+export function isAsked({ pours, sizes }: BarFilter, { pour, size }: Pick<JobBar, "pour" | "size">): boolean {
+  const has = (list: readonly string[] | null, text: string): boolean =>
+    list === null || list.some((one) => one.trim().toLowerCase() === text.trim().toLowerCase());
+  return has(pours, pour ?? "") && has(sizes, size);
+}
+
+/** Adds up the bars of a job, book by book, so that no more than one book is held at a time. */
+export class JobTotals {
+  readonly #sums = new TonnageSums();
+  readonly #notInTotal: (NotInTotal & { book: string })[] = [];
+  readonly #entries: ReadonlyMap<string, JudgedJob["schedules"][number]>;
+  readonly groupedBy: JobGroup;
+  #superseded = 0;
+
+  constructor(
+    private readonly job: JudgedJob,
+    groupedBy: JobGroup | null,
+    private readonly filter: BarFilter = { pours: null, sizes: null },
+  ) {
+    this.#entries = new Map(job.schedules.map((entry) => [`${entry.book}\n${entry.sheet}`, entry]));
+    this.groupedBy = groupedBy ?? usualGroup(job);
+  }
+
+  /** Takes the bars of a book, and answers how each stands in the job. */
+  addBook({ book, bars, tonnage }: Pick<BookDigest, "book" | "bars" | "tonnage">): PlacedBar[] {
+    for (const row of tonnage.notInTotal) {
+      const standing = this.#entries.get(`${book}\n${row.sheet}`)?.standing;
+      const isOut = standing !== undefined && standing.because !== null && standing.replaced === null;
+      if (!isOut) this.#notInTotal.push({ book, ...row });
+    }
+    return bars.map((bar) => this.#add(book, bar));
+  }
+
+  #add(book: string, bar: JobBar): PlacedBar {
+    const entry = this.#entries.get(`${book}\n${bar.sheet}`);
+    const held = entry?.held ?? null;
+    const leftOut = bar.notInTotal ?? this.job.leftOut(book, bar) ?? held;
+    const placed = { bar, schedule: entry?.number ?? "", scheduleRevision: entry?.revision ?? null };
+    if (leftOut === null && bar.kg !== null) {
+      if (!isAsked(this.filter, bar)) return { ...placed, group: this.#groupOf(bar, entry), leftOut };
+      const line = { pour: this.#groupOf(bar, entry), size: bar.size, mass: bar.kg };
+      return { ...placed, group: this.#sums.add(line), leftOut };
+    }
+    if (bar.kg !== null && held === null) this.#superseded += 1;
+    return { ...placed, group: null, leftOut };
+  }
+
+  result(): JobTonnage {
+    return {
+      tonnage: this.#sums.tonnage(),
+      groupedBy: this.groupedBy,
+      held: [...this.#entries.values()].flatMap(({ book, sheet, held }) =>
+        held === null ? [] : [{ book, sheet, why: held }],
+      ),
+      notInTotal: this.#notInTotal,
+      superseded: this.#superseded,
+    };
+  }
+
+  #groupOf(bar: JobBar, entry: JudgedJob["schedules"][number] | undefined): string {
+    if (this.groupedBy === "pour") return bar.pour ?? "";
+    if (this.groupedBy === "member") return bar.member ?? "";
+    return (this.groupedBy === "date" ? entry?.date : entry?.number) ?? "";
+  }
+}
+
+function usualGroup({ schedules }: JudgedJob): JobGroup {
+  if (schedules.some(({ pours }) => pours.length > 0)) return "pour";
+  return schedules.some(({ marks }) => marks.some(({ member }) => member !== null)) ? "member" : "schedule";
+}

@@ -1,0 +1,36 @@
+import { barKey, type JobBar } from "./job-bar";
+import type { JobFinding } from "./job-finding";
+import { findingsOfMarks } from "./marks-of-job";
+import { findingsOfNames } from "./names-of-job";
+import { newestSchedules, type Standing } from "./newest-schedules";
+import type { ScheduleEntry } from "./schedule-entry";
+
+/** A job once all its schedules are known: which of them count, and what only all of them together show. */
+export interface JudgedJob {
+  readonly schedules: readonly (ScheduleEntry & { readonly standing: Standing })[];
+  readonly findings: readonly JobFinding[];
+  /** why a bar does not count in the job, whatever its own book says of it; null where it counts */
+  leftOut(book: string, bar: Pick<JobBar, "sheet" | "member" | "mark">): string | null;
+}
+
+/** Holds the schedules of a job against each other. */
+export function judgeJob(entries: readonly ScheduleEntry[]): JudgedJob {
+  const { standing, findings } = newestSchedules(entries);
+  const isCounted = (entry: ScheduleEntry): boolean => {
+    const { because, replaced } = standing.get(entry)!;
+    return because === null || replaced !== null;
+  };
+  const counted = entries.filter(isCounted);
+  const byPlace = new Map(entries.map((entry) => [`${entry.book}\n${entry.sheet}`, standing.get(entry)!]));
+  return {
+    schedules: entries.map((entry) => ({ ...entry, standing: standing.get(entry)! })),
+    findings: [...findings, ...findingsOfMarks(counted), ...findingsOfNames(entries, counted)],
+    leftOut: (book, bar) => {
+      const own = byPlace.get(`${book}\n${bar.sheet}`);
+      if (own === undefined || own.because === null) return null;
+      if (own.replaced === null) return own.because;
+      const key = barKey(bar);
+      return key !== null && own.replaced.has(key) ? own.because : null;
+    },
+  };
+}
