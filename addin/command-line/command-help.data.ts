@@ -26,6 +26,9 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     labels: { takes: "FILE", says: "writes the bundle labels as a page to print" },
     "bundle-limit": { takes: "KG", says: "heaviest bundle; else the Shop sheet's lifting limit" },
     chart: { takes: "FILE", says: "writes the wall chart of compensated angles" },
+    heat: { takes: "NUMBER", says: "one heat only, by the number of its mill certificate" },
+    "lorry-load": { takes: "KG", says: "what a lorry may carry; else the Shop sheet's limit" },
+    "lorry-length": { takes: "LENGTH", says: "longest bar that it takes; else the Shop sheet's limit" },
     released: { takes: "MARKS", says: "marks already released, with commas between" },
   };
 
@@ -62,6 +65,20 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
   tickets: {
     says: "A ticket a mark for the person at the bender: cut length, drawing, former, marks, working order and compensated angles.",
     examples: [{ line: "tickets schedule.xlsx --out tickets.html", says: "a page to print" }],
+  },
+  heats: {
+    says: "Which heat, by the number of the mill's certificate, the pieces of each mark are cut from by the cut list, and which marks came of a heat. Heats are written beside the stock on the Shop sheet.",
+    examples: [
+      { line: "heats schedule.xlsx", says: "every heat with its bars and marks" },
+      { line: "heats schedule.xlsx --heat K4711", says: "what came of one heat" },
+    ],
+  },
+  loads: {
+    says: "Bundles on lorries by the day of their pours, each loaded in reverse order of fixing. Limits and days stand on the Shop sheet.",
+    examples: [
+      { line: "loads schedule.xlsx --out loads.html", says: "the loading lists to print" },
+      { line: "loads schedule.xlsx --lorry-load 24000", says: "under a limit given here" },
+    ],
   },
   recalc: {
     says: "A copy of the workbook in which each BAR formula shows its value, for people who open it without the add-in.",

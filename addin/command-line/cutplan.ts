@@ -8,6 +8,7 @@ import type { LengthUnit } from "../../core/units/length-unit";
 import { parseLength } from "../../core/units/parse-length";
 import { isRefusal, refusalText } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
+import { heatWords } from "../print/heat-words";
 import type { ScheduleHead } from "../print/print-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
@@ -106,7 +107,7 @@ function headOf(reading: ScheduleReading | undefined, standard: Standard): Sched
   };
 }
 
-function jsonGroup({ size, grade, stock, plan }: SizePlan, out: (mm: number) => number) {
+function jsonGroup({ size, grade, stock, plan, list }: SizePlan, out: (mm: number) => number) {
   return {
     size,
     ...(grade === null ? {} : { grade }),
@@ -116,10 +117,11 @@ function jsonGroup({ size, grade, stock, plan }: SizePlan, out: (mm: number) => 
     lowerBound: plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound),
     pieces: plan.pieces,
     wasteRatio: plan.wasteRatio,
-    patterns: plan.patterns.map((pattern) => ({
+    patterns: plan.patterns.map((pattern, at) => ({
       stock: out(pattern.stock),
       cuts: pattern.cuts.map(({ length, count }) => ({ length: out(length), count })),
       times: pattern.times,
+      ...(list[at]!.heats.length === 0 ? {} : { heats: list[at]!.heats }),
     })),
   };
 }
@@ -141,7 +143,7 @@ function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthU
 }
 
 function printPlan(group: SizePlan, out: (mm: number) => number, streams: Streams): void {
-  const { size, grade, plan } = group;
+  const { size, grade, plan, list } = group;
   const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
   const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
   const proof = proofWords(plan, String(bound));
@@ -152,10 +154,12 @@ function printPlan(group: SizePlan, out: (mm: number) => number, streams: Stream
   streams.result(
     `${name}: ${counted(plan.bars, "bar")}${own} for ${counted(plan.pieces, "piece")}, ${waste} % left over; ${got} to buy, ${proof}`,
   );
-  for (const { stock, cuts, times, offcut, remnant } of plan.patterns) {
+  for (const [at, { stock, cuts, times, offcut, remnant }] of plan.patterns.entries()) {
     const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
     const from = remnant ? " remnant" : "";
-    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}`);
+    const { heats } = list[at]!;
+    const ofHeats = heats.length === 0 ? "" : `; ${heatWords(heats)}`;
+    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}${ofHeats}`);
   }
 }
 

@@ -7,9 +7,11 @@ import type { Command, ExitCode } from "./command";
 import { compare } from "./compare";
 import { completion } from "./completion";
 import { cutplan } from "./cutplan";
+import { heats } from "./heats";
 import { helpOf, helpOfAll } from "./help";
 import { InputRefused } from "./input-refused";
 import { serveBooks } from "./job/book-worker";
+import { loads } from "./loads";
 import { didYouMean } from "./nearest-word";
 import { readOptions } from "./read-options";
 import { recalc } from "./recalc";
@@ -18,7 +20,18 @@ import { ProcessStreams } from "./streams";
 import { tickets } from "./tickets";
 import { tonnage } from "./tonnage";
 
-const COMMANDS: readonly Command[] = [calc, check, tonnage, cutplan, tickets, recalc, compare, standards];
+const COMMANDS: readonly Command[] = [
+  calc,
+  check,
+  tonnage,
+  cutplan,
+  tickets,
+  heats,
+  loads,
+  recalc,
+  compare,
+  standards,
+];
 
 const streams = new ProcessStreams();
 if (isMainThread) process.exitCode = ended(await run(process.argv.slice(2)));

@@ -1,11 +1,14 @@
-import type { AuditReport } from "../../core/audit/audit-report";
-import { notToldWords } from "../../core/audit/not-told-words";
-import { checkBooks, isUnmakeable, labelsOf, shopNotes, ticketsOf } from "../../core/jobs";
-import type { Workshop } from "../../core/shop";
-import type { Standard } from "../../core/standards";
+import {
+  checkBooks,
+  heatsByRow,
+  isUnmakeable,
+  labelsOf,
+  plansWithHeats,
+  shopNotes,
+  ticketsOf,
+} from "../../core/jobs";
 import type { Ticket } from "../../core/tickets";
 import { bundleLabelsPage } from "../print/bundle-labels";
-import type { ScheduleHead } from "../print/print-page";
 import { ticketPage } from "../print/ticket-page";
 import { trialLogPage } from "../print/trial-log-page";
 import { answerOf } from "./answer-of";
@@ -14,6 +17,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { noteDecisions } from "./print-decisions";
 import { STANDARD_OPTIONS } from "./standard-for";
+import { bundleLimit, pageHead } from "./ticket-pages";
 import { refusePage, writePage } from "./write-page";
 
 /** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
@@ -43,7 +47,9 @@ export const tickets: Command = {
     const [answer] = checkBooks([book], question);
     const checked = answerOf(answer!);
     const { workshop, standard, report, sheets } = checked;
-    const { tickets: made, notes } = ticketsOf([{ report, sheets, workshop }]);
+    const { tickets: made, notes } = ticketsOf([
+      { report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) },
+    ]);
     for (const note of [...checked.notes, ...shopNotes(workshop), ...notes]) streams.note(note);
     noteDecisions(report, streams);
     const labels =
@@ -65,28 +71,6 @@ export const tickets: Command = {
     return made.some(isUnmakeable) ? 1 : 0;
   },
 };
-
-function pageHead(made: readonly Ticket[], report: AuditReport, standard: Standard): ScheduleHead {
-  const head = made[0]?.head ?? null;
-  return {
-    job: head?.job ?? null,
-    schedule: head?.schedule ?? null,
-    revision: head?.revision ?? null,
-    standard: standard.id,
-    notTold: report.waivers.map(notToldWords),
-  };
-}
-
-function bundleLimit(option: string | null, workshop: Workshop): number {
-  const limit = option === null ? workshop.shop.limits.hoist : Number(option);
-  if (limit === null)
-    throw new InputRefused(
-      "no lifting limit is known: give --bundle-limit KG, or write it on the Shop sheet as Hoist or crane kg",
-    );
-  if (!(limit > 0) || !Number.isFinite(limit))
-    throw new InputRefused(`--bundle-limit ${option} is no mass: give kilograms, over 0`);
-  return limit;
-}
 
 function summary(made: readonly Ticket[]): string[] {
   const bent = made.filter(({ bends }) => bends.length > 0);

@@ -30,6 +30,8 @@ function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
     ? html`<p class="warning">One bar is above the lifting limit: lift by a rated hoist only.</p>`
     : html``;
   const waived = (item.waived ?? []).map((text) => html`<p class="waived">Not told: ${text}</p>`);
+  const heats = item.heats ?? [];
+  const ofHeats = heats.length === 0 ? html`` : html`<dt>Heat</dt><dd class="whole">${heats.join(", ")}</dd>`;
   return html`<article class="label">
 <div class="${mark.length > LONG_MARK ? "mark long" : "mark"}">${mark}</div>
 <div class="part">bundle ${bundle.number} of ${bundle.of}<br><strong>${bundle.count}</strong> ${bundle.count === 1 ? "bar" : "bars"}</div>
@@ -37,7 +39,7 @@ function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
 <dt>Member</dt><dd class="whole">${item.member ?? "-"}</dd>
 <dt>Pour</dt><dd class="whole">${item.pour ?? "-"}</dd>
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
-<dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>
+<dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>${ofHeats}
 </dl>
 ${warning}${waived}
 <p class="reference">${reference.join(", ")}</p>

@@ -8,6 +8,7 @@ import {
 } from "../../core/cutting";
 import type { LengthUnit } from "../../core/standards";
 import { cutLengthWords } from "./cut-length-words";
+import { heatWords } from "./heat-words";
 import { html, type Markup } from "./html";
 import { printPage, type ScheduleHead } from "./print-page";
 
@@ -92,7 +93,9 @@ function listRow(row: CutListRow, unit: LengthUnit): Markup {
     ({ length, perBar, marks }) =>
       html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})`).join(", ")}</div>`,
   );
-  const from = row.fromRemnant ? html` <b>remnant</b>` : html``;
+  const remnant = row.fromRemnant ? html` <b>remnant</b>` : html``;
+  const heats = row.heats.length === 0 ? html`` : html`<div>${heatWords(row.heats)}</div>`;
+  const from = html`${remnant}${heats}`;
   return html`<tr><td class="number">${row.bars}</td><td class="number">${cutLengthWords(row.stock, unit)}${from}</td><td class="stops">${stops}</td><td class="number">${cutLengthWords(row.offcut, unit)}</td><td>${row.destination === "none" ? "-" : row.destination}</td><td></td></tr>
 `;
 }

@@ -4,6 +4,7 @@ import { citationText } from "../../core/standards";
 import type { Ticket, TicketWarning } from "../../core/tickets";
 import { printMass } from "../../core/units/print-mass";
 import { bendTable } from "./bend-table";
+import { heatWords } from "./heat-words";
 import { html, Markup } from "./html";
 import { markCode } from "./mark-code";
 import { printPage, type ScheduleHead } from "./print-page";
@@ -112,6 +113,8 @@ function facts(ticket: Ticket): Markup {
     ]);
   }
   rows.push(["Mass", `${massWords(massEach, unit)} each, ${massWords(massTotal, unit)} in all`]);
+  if (ticket.heats.length > 0)
+    rows.push(["Heat", heatWords(ticket.heats.map(({ heat, pieces }) => ({ heat, bars: pieces })))]);
   if (ticket.freeLeg !== null) rows.push(["Free leg", `${ticket.freeLeg} takes up the tolerance`]);
   rows.push(["Tolerances", tolerances(ticket)]);
   return html`<dl class="facts">${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`;

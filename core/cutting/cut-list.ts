@@ -1,4 +1,6 @@
 import type { CuttingPlan } from "./cutting-plan";
+import { dealPieces } from "./deal-pieces";
+import type { HeatBars } from "./heats";
 
 /** Pieces of one bar mark. */
 export interface MarkedPiece {
@@ -23,6 +25,8 @@ export interface CutListRow {
   readonly fromRemnant: boolean;
   /** bars cut alike */
   readonly bars: number;
+  /** heats of these bars, in the order in which they are cut; empty where no stock of the size says one */
+  readonly heats: readonly HeatBars[];
   /** longest first */
   readonly stops: readonly StopSetting[];
   /** mm left of each bar */
@@ -40,41 +44,20 @@ export function cutList(
   plan: CuttingPlan,
   pieces: readonly MarkedPiece[],
   leastRemnant: number,
+  drawn: readonly (readonly HeatBars[])[] = [],
 ): CutListRow[] {
-  const waiting = new Map<number, { mark: string; count: number }[]>();
-  for (const { mark, length, count } of pieces) {
-    const queue = waiting.get(lengthKey(length)) ?? [];
-    queue.push({ mark, count });
-    waiting.set(lengthKey(length), queue);
-  }
-  return plan.patterns.map((pattern) => ({
+  const dealt = dealPieces(plan, pieces);
+  return plan.patterns.map((pattern, at) => ({
     stock: pattern.stock,
     fromRemnant: pattern.remnant,
     bars: pattern.times,
-    stops: pattern.cuts.map(({ length, count }) => ({
+    heats: drawn[at] ?? [],
+    stops: pattern.cuts.map(({ length, count }, stop) => ({
       length,
       perBar: count,
-      marks: deal(waiting.get(lengthKey(length)) ?? [], count * pattern.times),
+      marks: dealt[at]![stop]!.map(({ piece, count }) => ({ mark: piece.mark, count })),
     })),
     offcut: pattern.offcut,
     destination: pattern.offcut <= 0 ? "none" : pattern.offcut >= leastRemnant ? "rack" : "scrap",
   }));
-}
-
-/** Lengths equal to a thousandth of a millimetre are one length. */
-const lengthKey = (length: number): number => Math.round(length * THOUSANDTHS);
-
-const THOUSANDTHS = 1000;
-
-function deal(queue: { mark: string; count: number }[], count: number): { mark: string; count: number }[] {
-  const dealt: { mark: string; count: number }[] = [];
-  for (let left = count; left > 0 && queue.length > 0; ) {
-    const first = queue[0]!;
-    const taken = Math.min(left, first.count);
-    dealt.push({ mark: first.mark, count: taken });
-    left -= taken;
-    first.count -= taken;
-    if (first.count === 0) queue.shift();
-  }
-  return dealt;
 }

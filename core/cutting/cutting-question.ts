@@ -17,6 +17,8 @@ export interface Stock {
   readonly count: number | null;
   /** A remnant on hand costs nothing to buy. */
   readonly remnant: boolean;
+  /** number of the mill's certificate; null or nothing where it is not written down */
+  readonly heat?: string | null;
 }
 
 /** One size and grade to be cut. Nothing is split or lapped: that is the designer's to say. */

@@ -8,7 +8,8 @@ export type RemnantColumn = (typeof SHOP_REMNANT_COLUMNS)[number];
 /** A row of the Shop sheet that a remnant can be written into; rows and columns within the used range. */
 export interface FreeRow {
   readonly row: number;
-  readonly columns: Readonly<Record<RemnantColumn, number>>;
+  /** a list may do without heats */
+  readonly columns: Readonly<Record<RemnantColumn, number>> & { readonly heat?: number };
   /** what stands there without a bar on hand, where it is written over */
   readonly replaces: ShopStock | null;
 }
@@ -50,7 +51,7 @@ export function freeRemnantRows(
   const last = sections.at(-1);
   const endsWithTrials = last !== undefined && sectionKind(last) === "trials";
   const headingRow = sheet.rowCount + (endsWithTrials ? ROOM_FOR_TRIALS : 1);
-  const columns = Object.fromEntries(SHOP_REMNANT_COLUMNS.map((column, at) => [column, at]));
+  const columns = Object.fromEntries([...SHOP_REMNANT_COLUMNS, "heat"].map((column, at) => [column, at]));
   for (let row = headingRow + 2; rows.length < wanted; row += 1)
     rows.push({ row, columns: columns as FreeRow["columns"], replaces: null });
   return { rows, headingRow };
@@ -59,7 +60,9 @@ export function freeRemnantRows(
 /** Columns of a list that can say of a remnant all that must be said; null where one is missing. */
 function columnsOf({ columns }: ShopSection): FreeRow["columns"] | null {
   const found = SHOP_REMNANT_COLUMNS.map((column) => [column, columns.get(column)] as const);
-  return found.every(([, at]) => at !== undefined) ? (Object.fromEntries(found) as FreeRow["columns"]) : null;
+  const heat = columns.get("heat");
+  const all = heat === undefined ? found : [...found, ["heat", heat] as const];
+  return found.every(([, at]) => at !== undefined) ? (Object.fromEntries(all) as FreeRow["columns"]) : null;
 }
 
 /** Cells that hold anything; a formula that shows nothing counts too. */

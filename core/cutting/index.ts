@@ -4,6 +4,7 @@ export type { CutRow, RefusedRow } from "./cut-row";
 export type { CuttingPattern, CuttingPlan } from "./cutting-plan";
 export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
 export { type CuttingSupply, cuttingSupply } from "./cutting-supply";
+export type { HeatBars, HeatPieces } from "./heats";
 export { planBySize, type SizePlan, type SizePlans } from "./plan-by-size";
 export { planCutting } from "./plan-cutting";
 export { proofWords } from "./proof-words";

@@ -12,6 +12,7 @@ import {
   stockRefusal,
 } from "./cutting-question";
 import type { CuttingSupply } from "./cutting-supply";
+import { drawBars, type HeatPieces, heatsOfRows } from "./heats";
 import { planCutting } from "./plan-cutting";
 import { SharedTime } from "./shared-time";
 
@@ -38,6 +39,8 @@ export interface SizePlan {
   readonly stock: readonly Stock[];
   readonly plan: CuttingPlan;
   readonly list: readonly CutListRow[];
+  /** pieces of each row by heat; empty where no stock of the size says one */
+  readonly heats: readonly HeatPieces<CutRow>[];
 }
 
 export interface SizePlans {
@@ -78,14 +81,16 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
     refused.push(...planned.refused);
     time.spend(planned.plan?.effort ?? 0);
     if (planned.plan === null || planned.plan.pieces === 0) continue;
-    takeFrom(usable, planned.plan, held);
+    const drawn = drawBars(usable, planned.plan, held);
+    const saysHeats = drawn.some((bars) => bars.some(({ heat }) => heat !== null));
     const pieces = planned.rows.map(({ mark, length, count }) => ({
       mark: mark ?? "no mark",
       length,
       count,
     }));
-    const list = cutList(planned.plan, pieces, supply.leastRemnant);
-    groups.push({ ...named, rows: planned.rows, stock, plan: planned.plan, list });
+    const list = cutList(planned.plan, pieces, supply.leastRemnant, saysHeats ? drawn : []);
+    const heats = saysHeats ? heatsOfRows(planned.plan, planned.rows, drawn) : [];
+    groups.push({ ...named, rows: planned.rows, stock, plan: planned.plan, list, heats });
   }
   return { groups, refused, notes };
 }
@@ -158,18 +163,4 @@ function planSteel(
 function wholeSize({ size, grade }: Steel, rows: readonly CutRow[]): Omit<RefusedRow, "reason"> {
   const count = rows.reduce((sum, row) => sum + row.count, 0);
   return { size, grade, mark: null, sheet: null, cell: null, length: null, count, longestStock: null };
-}
-
-/** Bars of limited lines that a plan takes, line by line in their order. */
-function takeFrom(lines: readonly Stock[], plan: CuttingPlan, held: Map<Stock, number>): void {
-  for (const { stock, remnant, times } of plan.patterns) {
-    let taken = times;
-    for (const line of lines) {
-      if (line.count === null || line.length !== stock || line.remnant !== remnant) continue;
-      const left = held.get(line) ?? line.count;
-      const from = Math.min(left, taken);
-      held.set(line, left - from);
-      taken -= from;
-    }
-  }
 }

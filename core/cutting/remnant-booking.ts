@@ -76,11 +76,13 @@ export function remnantBooking(
   const { rests, notes } = restsOf(plans, leastRemnant);
   const added: Rest[] = [];
   for (const rest of rests) {
-    const known = ofSize(rest.size, rest.length).find(({ section }) => section.columns.has("count"));
+    const known = ofSize(rest.size, rest.length).find(
+      ({ line, section }) => section.columns.has("count") && line.heat === rest.heat,
+    );
     if (known === undefined) added.push(rest);
     else known.after += rest.count;
   }
-  return { ...written(sheet, sections, held, added), notes };
+  return written(sheet, sections, held, added, notes);
 }
 
 /** mm: noise of inch conversions */
@@ -96,6 +98,7 @@ interface HeldLine {
 interface Rest {
   readonly size: string;
   readonly length: number;
+  readonly heat: string | null;
   count: number;
 }
 
@@ -128,26 +131,29 @@ function takeOff(
   return left === 0 ? null : notOnHand({ bars: left, size, length });
 }
 
-/** Rests worth keeping, equal ones together, longest first within a size. */
+/** Rests worth keeping, equal ones of a heat together, longest first within a size. */
 function restsOf(plans: readonly SizePlan[], leastRemnant: number): { rests: Rest[]; notes: string[] } {
   const notes: string[] = [];
   const rests: Rest[] = [];
-  for (const { size, grade, plan } of plans) {
-    const kept = plan.patterns.filter(({ offcut }) => offcut > 0 && offcut >= leastRemnant - NOISE);
+  for (const { size, grade, list } of plans) {
+    const kept = list.filter(({ offcut }) => offcut > 0 && offcut >= leastRemnant - NOISE);
     if (kept.length === 0) continue;
     if (size === "" || grade !== null) {
       const whose = grade === null ? "no known size" : `${size} ${grade}, whose grade the sheet cannot say,`;
       notes.push(`rests of ${whose} are not written: note them by hand`);
       continue;
     }
-    const byLength = new Map<number, Rest>();
-    for (const { offcut, times } of kept) {
+    const alike = new Map<string, Rest>();
+    for (const { offcut, bars, heats } of kept) {
       const length = Math.floor(offcut + NOISE);
-      const known = byLength.get(length) ?? { size, length, count: 0 };
-      known.count += times;
-      byLength.set(length, known);
+      for (const one of heats.length === 0 ? [{ heat: null, bars }] : heats) {
+        const key = JSON.stringify([length, one.heat]);
+        const known = alike.get(key) ?? { size, length, heat: one.heat, count: 0 };
+        known.count += one.bars;
+        alike.set(key, known);
+      }
     }
-    rests.push(...[...byLength.values()].sort((a, b) => b.length - a.length));
+    rests.push(...[...alike.values()].sort((a, b) => b.length - a.length));
   }
   return { rests, notes };
 }
@@ -157,7 +163,8 @@ function written(
   sections: readonly ShopSection[],
   held: readonly HeldLine[],
   added: readonly Rest[],
-): Omit<RemnantBooking, "notes"> {
+  notes: readonly string[],
+): RemnantBooking {
   const changes: RemnantChange[] = [];
   const edits: { cell: string; to: string | number }[] = [];
   const write = (row: number, column: number, to: string | number): void => {
@@ -170,22 +177,40 @@ function written(
     const { size, length, row } = line;
     changes.push({ row: numbered(row), size: size ?? "", length, before, after, replaces: null });
   }
-  const emptied = held.filter(({ before, after }) => before === 0 && after === 0).map(({ line }) => line);
+  // an empty line with its heat stays: it says where bars came from
+  const emptied = held
+    .filter(({ line, before, after }) => before === 0 && after === 0 && line.heat === null)
+    .map(({ line }) => line);
+  const nowhere = new Set<string>();
   const { rows, headingRow } = freeRemnantRows(sheet, sections, emptied, added.length);
   if (headingRow !== null) {
     write(headingRow, 0, SHOP_REMNANTS_TITLE);
-    SHOP_REMNANT_COLUMNS.forEach((column, at) => {
+    [...SHOP_REMNANT_COLUMNS, "heat" as const].forEach((column, at) => {
       write(headingRow + 1, at, SHOP_COLUMNS[column][0]);
     });
   }
-  added.forEach(({ size, length, count }, index) => {
+  added.forEach(({ size, length, count, heat }, index) => {
     const { row, columns, replaces } = rows[index]!;
     write(row, columns.size, /^\d+(\.\d+)?$/.test(size) ? Number(size) : size);
     write(row, columns.stockLength, length);
     write(row, columns.count, count);
     write(row, columns.kind, SHOP_REMNANT);
+    if (heat !== null && columns.heat !== undefined) write(row, columns.heat, heat);
+    else if (heat !== null) nowhere.add(heat);
     const before = replaces === null ? null : { size: replaces.size ?? "", length: replaces.length };
     changes.push({ row: numbered(row), size, length, before: null, after: count, replaces: before });
   });
-  return { changes, edits, headingRow: headingRow === null ? null : numbered(headingRow) };
+  const lost = [...nowhere].join(", ");
+  const noColumn =
+    lost === ""
+      ? []
+      : [
+          `the list of remnants has no column "${SHOP_COLUMNS.heat[0]}": rests of ${lost} are written without`,
+        ];
+  return {
+    changes,
+    edits,
+    headingRow: headingRow === null ? null : numbered(headingRow),
+    notes: [...notes, ...noColumn],
+  };
 }

@@ -2,13 +2,15 @@ import type { AuditReport } from "../audit";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import type { Ticket } from "../tickets/ticket";
-import { ticketsOfAudit } from "../tickets/tickets-of-audit";
+import { type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
 
 /** What tickets are made of: an audit, the sheets it read, and the yard. */
 export interface TicketsQuestion {
   readonly report: AuditReport;
   readonly sheets: readonly Sheet[];
   readonly workshop: Workshop;
+  /** mill certificates of the pieces, by the cut list */
+  readonly heats?: HeatsOfRow;
 }
 
 export interface TicketsJob {
@@ -18,8 +20,8 @@ export interface TicketsJob {
 
 /** A bending ticket for every bar row that still holds. */
 export function ticketsOf(books: readonly TicketsQuestion[]): TicketsJob {
-  const made = books.map(({ report, sheets, workshop }) => {
-    const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop);
+  const made = books.map(({ report, sheets, workshop, heats }) => {
+    const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop, heats);
     const names = [...new Set(dropped.map(({ sheet }) => sheet))];
     const notes = names.map((name) => {
       const rows = dropped.filter(({ sheet }) => sheet === name).map(({ row }) => row);

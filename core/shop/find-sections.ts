@@ -20,7 +20,15 @@ export interface ShopSection {
 export type ShopUnit = "mm" | "in" | "kg" | "lb" | "c" | "f" | "mpa";
 
 /** What the rows under a header are, by its words. */
-export type SectionKind = "rates" | "trials" | "plates" | "stock" | "limits" | "cutters" | "benders";
+export type SectionKind =
+  | "rates"
+  | "trials"
+  | "plates"
+  | "stock"
+  | "limits"
+  | "pours"
+  | "cutters"
+  | "benders";
 
 /** Null for a header whose words make no section. */
 export function sectionKind({ columns }: Pick<ShopSection, "columns">): SectionKind | null {
@@ -29,6 +37,7 @@ export function sectionKind({ columns }: Pick<ShopSection, "columns">): SectionK
   if (columns.has("bars") && columns.has("size")) return "plates";
   if (columns.has("stockLength")) return "stock";
   if (columns.has("limit") && columns.has("value")) return "limits";
+  if (columns.has("pour") && columns.has("date")) return "pours";
   if (columns.has("kerf") || columns.has("endCrop")) return "cutters";
   return columns.has("machine") ? "benders" : null;
 }

@@ -16,7 +16,8 @@ import {
   sectionKind,
   wordsAndUnit,
 } from "./find-sections";
-import type { Cutter, Shop, ShopLimits, ShopProblem, ShopStock, ShopTable } from "./shop";
+import { readDay } from "./read-day";
+import type { Cutter, PourDay, Shop, ShopLimits, ShopProblem, ShopStock, ShopTable } from "./shop";
 import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
 
 /**
@@ -33,11 +34,16 @@ export function readShop(sheet: Sheet, standard: Standard): Shop {
 
 type LimitName = keyof typeof SHOP_LIMITS;
 
+const LENGTHS = ["transportWidth", "leastRemnant", "lorryLength"] as const;
+const isLength = (name: LimitName): name is (typeof LENGTHS)[number] =>
+  (LENGTHS as readonly LimitName[]).includes(name);
+
 class ShopReader {
   private readonly benders = new Map<string, Machine>();
   private readonly cutters = new Map<string, Cutter>();
   private readonly plates: { machine: string; work: "bend" | "cut"; rated: RatedBars }[] = [];
   private readonly stock: ShopStock[] = [];
+  private readonly pours: PourDay[] = [];
   private readonly limits = new Map<LimitName, number>();
   private readonly problems: ShopProblem[] = [];
   private trials: Shop["trials"] = null;
@@ -77,6 +83,7 @@ class ShopReader {
       cutters: [...this.cutters.values()].map((cutter) => ({ ...cutter, rated: rated(cutter.name, "cut") })),
       stock: this.stock,
       limits: this.shopLimits(),
+      pours: this.pours,
       rates: this.rates,
       trials: this.trials,
       problems: this.problems,
@@ -87,6 +94,7 @@ class ShopReader {
     if (kind === "plates") this.readPlate(section, row);
     else if (kind === "stock") this.readStock(section, row);
     else if (kind === "limits") this.readLimit(section, row);
+    else if (kind === "pours") this.readPour(section, row);
     else if (kind === "cutters") this.readCutter(section, row);
     else this.readBender(section, row);
   }
@@ -151,6 +159,7 @@ class ShopReader {
       length,
       count: count ?? (remnant ? 1 : null),
       remnant,
+      heat: this.text(section, "heat", row),
       row,
     });
   }
@@ -161,7 +170,7 @@ class ShopReader {
       SHOP_LIMITS[key].some((known) => wordsAndUnit(known).words === words),
     );
     if (name === undefined) return;
-    if (name === "transportWidth" || name === "leastRemnant") {
+    if (isLength(name)) {
       const length = this.length(section, "value", row, false, unit);
       if (length !== null) this.limits.set(name, length);
       return;
@@ -174,6 +183,15 @@ class ShopReader {
       const kilograms = kilogramsIn(isPounds ? "lb" : "kg");
       if (!isRefusal(kilograms)) this.limits.set(name, value * kilograms);
     }
+  }
+
+  private readPour(section: ShopSection, row: number): void {
+    const pour = this.text(section, "pour", row);
+    const column = section.columns.get("date");
+    if (pour === null || column === undefined || this.cell(section, "date", row) === null) return;
+    const day = readDay(this.sheet, row, column);
+    if (day === null) this.problem(section, "date", row, "the day as 2030-05-31");
+    else this.pours.push({ pour, day });
   }
 
   private tableOf(section: ShopSection): ShopTable {
@@ -194,6 +212,8 @@ class ShopReader {
       hoist: limit("hoist"),
       handLift: limit("handLift"),
       transportWidth: limit("transportWidth"),
+      lorryLoad: limit("lorryLoad"),
+      lorryLength: limit("lorryLength"),
       leastRemnant: limit("leastRemnant"),
       temperature: limit("temperature"),
     };

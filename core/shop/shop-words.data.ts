@@ -16,6 +16,7 @@ export const SHOP_COLUMNS = {
   stockLength: ["stock length mm", "stock length", "stock"],
   count: ["bars held", "held", "count"],
   kind: ["kind"],
+  heat: ["heat", "heat no", "heat number", "cast", "cast no", "certificate", "mill certificate"],
   limit: ["limit"],
   value: ["value"],
   supply: ["supply per tonne", "supply", "steel per tonne", "material per tonne"],
@@ -25,6 +26,8 @@ export const SHOP_COLUMNS = {
   hours: ["hours per tonne"],
   bendHours: ["hours per 100 bends", "hours per hundred bends"],
   waste: ["waste %", "waste", "waste per cent"],
+  pour: ["pour", "pour no", "pour number"],
+  date: ["date", "pour date", "poured on", "day"],
   bentTo: ["bent to", "bent to deg"],
   released: ["released", "released deg", "comes back to"],
 } as const;
@@ -34,6 +37,8 @@ export const SHOP_LIMITS = {
   hoist: ["hoist or crane kg", "hoist", "crane", "lifting limit"],
   handLift: ["lift by hand kg", "lift by hand", "hand lift"],
   transportWidth: ["transport width mm", "transport width"],
+  lorryLoad: ["lorry load kg", "lorry load", "load of a lorry"],
+  lorryLength: ["lorry length mm", "lorry length", "longest load"],
   leastRemnant: ["least remnant mm", "least remnant", "shortest remnant"],
   temperature: ["temperature c", "temperature", "shop temperature"],
 } as const;
@@ -57,9 +62,14 @@ export const SHOP_SECTIONS = [
   },
   {
     title:
-      "Stock lengths; size blank serves every size, bars held blank is as many as needed, kind: stock or remnant",
-    columns: ["size", "stockLength", "count", "kind"],
+      "Stock lengths; size blank serves every size, bars held blank is as many as needed, kind: stock or remnant, heat: number of the mill's certificate",
+    columns: ["size", "stockLength", "count", "kind", "heat"],
     blankRows: 16,
+  },
+  {
+    title: "Pours and the day of each, 2030-05-31: loads are made up by day",
+    columns: ["pour", "date"],
+    blankRows: 4,
   },
   {
     title:

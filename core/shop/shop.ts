@@ -20,6 +20,8 @@ export interface ShopStock {
   /** null is as many as needed */
   readonly count: number | null;
   readonly remnant: boolean;
+  /** number of the mill's certificate; null where it is not written down */
+  readonly heat: string | null;
   /** row within the sheet's used range, from 0 */
   readonly row: number;
 }
@@ -32,10 +34,20 @@ export interface ShopLimits {
   readonly handLift: number | null;
   /** mm */
   readonly transportWidth: number | null;
+  /** kg that a lorry may carry */
+  readonly lorryLoad: number | null;
+  /** mm, the longest bar that it takes */
+  readonly lorryLength: number | null;
   /** mm, shortest rest that goes back to the rack */
   readonly leastRemnant: number | null;
   /** degrees Celsius in the shop now */
   readonly temperature: number | null;
+}
+
+/** The day of a pour, as "2030-05-31". */
+export interface PourDay {
+  readonly pour: string;
+  readonly day: string;
 }
 
 /** A cell of the Shop sheet that could not be read; rows and columns within the used range, from 0. */
@@ -59,6 +71,7 @@ export interface Shop {
   readonly cutters: readonly Cutter[];
   readonly stock: readonly ShopStock[];
   readonly limits: ShopLimits;
+  readonly pours: readonly PourDay[];
   /** the table of rates with its header row; null where the sheet has none */
   readonly rates: ShopTable | null;
   /** the trial log with its header row; null where the sheet has none */

@@ -24,6 +24,7 @@ import type {
   TicketAtOnce,
   TicketFormer,
   TicketGrade,
+  TicketHeat,
   TicketOrder,
   TicketWaived,
   TicketWarning,
@@ -40,6 +41,8 @@ export interface TicketQuestion {
   readonly findings: readonly Finding[];
   /** what it found and somebody said is not to be told */
   readonly waived?: readonly TicketWaived[];
+  /** mill certificates of the stock that the cut list takes its pieces from */
+  readonly heats?: readonly TicketHeat[];
 }
 
 /**
@@ -50,7 +53,8 @@ export interface TicketQuestion {
  * const workshop = new Workshop(shopSheet, standard);
  * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
-export function makeTicket({ facts, workshop, head, findings, waived = [] }: TicketQuestion): Ticket {
+export function makeTicket(question: TicketQuestion): Ticket {
+  const { facts, workshop, head, findings, waived = [], heats = [] } = question;
   const { caution } = facts.standard;
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
   const steel = gradeOf(facts, workshop);
@@ -130,6 +134,7 @@ export function makeTicket({ facts, workshop, head, findings, waived = [] }: Tic
     swingRadius: largestSwing,
     massEach,
     massTotal: known(rowMass(facts, "to cut")),
+    heats,
     warnings: byRank(warnings),
     waived,
     cautions: cautionsFor({

@@ -49,6 +49,8 @@ export interface Ticket {
   readonly swingRadius: number | null;
   readonly massEach: number | null;
   readonly massTotal: number | null;
+  /** mill certificates of the stock that its pieces are cut from; empty where none is written down */
+  readonly heats: readonly TicketHeat[];
   /** the worst first */
   readonly warnings: readonly TicketWarning[];
   /** what somebody said is not to be told of this bar, with reason, name and date */
@@ -171,6 +173,12 @@ export type TicketOrder =
       readonly sure: boolean;
     }
   | { readonly kind: "unsure"; readonly reason: string };
+
+export interface TicketHeat {
+  /** null for stock whose certificate is not written down */
+  readonly heat: string | null;
+  readonly pieces: number;
+}
 
 export interface TicketAtOnce {
   readonly machine: string;

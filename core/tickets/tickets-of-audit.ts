@@ -7,7 +7,7 @@ import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import { makeTicket } from "./make-ticket";
-import type { Ticket, TicketWaived } from "./ticket";
+import type { Ticket, TicketHeat, TicketWaived } from "./ticket";
 
 /** Tickets of an audited book, and the rows that get none. */
 export interface AuditTickets {
@@ -16,11 +16,15 @@ export interface AuditTickets {
   readonly dropped: readonly { readonly sheet: string; readonly row: number }[];
 }
 
+/** Heats of a row's pieces, by sheet and the sheet's own row number. */
+export type HeatsOfRow = (sheet: string, row: number) => readonly TicketHeat[];
+
 /** One ticket for every bar row of the report's sheets that still holds, with the findings on its row. */
 export function ticketsOfAudit(
   report: AuditReport,
   sheets: readonly Sheet[],
   workshop: Workshop,
+  heatsOfRow: HeatsOfRow = () => [],
 ): AuditTickets {
   const { standard } = report;
   const byRow = new Map<string, Finding[]>();
@@ -45,7 +49,9 @@ export function ticketsOfAudit(
       }
       const findings = byRow.get(JSON.stringify([name, row])) ?? [];
       const waived = waivedOf.get(JSON.stringify([name, row])) ?? [];
-      return [makeTicket({ facts: new BarFacts(bar, facts, standard), workshop, head, findings, waived })];
+      const heats = heatsOfRow(name, row);
+      const barFacts = new BarFacts(bar, facts, standard);
+      return [makeTicket({ facts: barFacts, workshop, head, findings, waived, heats })];
     });
   });
   return { tickets, dropped };

@@ -14,8 +14,17 @@ export function dateTyped(
   serial: number,
   from1904: boolean,
 ): { readonly month: number; readonly day: number } {
+  const date = dateOf(serial, from1904);
+  return { month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+}
+
+/** The day of a date's serial number, as "2030-05-31". */
+export function dayOfSerial(serial: number, from1904: boolean): string {
+  return dateOf(serial, from1904).toISOString().slice(0, "2030-05-31".length);
+}
+
+function dateOf(serial: number, from1904: boolean): Date {
   // 1900 is counted as a leap year, which it was not: hence a day before its first
   const first = from1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
-  const date = new Date(first + Math.floor(serial) * DAY);
-  return { month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+  return new Date(first + Math.floor(serial) * DAY);
 }

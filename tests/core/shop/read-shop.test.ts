@@ -75,9 +75,9 @@ describe("readShop", () => {
 
   it("should read stock by size, remnants one each unless counted", () => {
     expect(shop.stock).toEqual([
-      { size: null, length: 12000, count: null, remnant: false, row: 11 },
-      { size: "H16", length: 6000, count: 4, remnant: false, row: 12 },
-      { size: "H16", length: 3150, count: 1, remnant: true, row: 13 },
+      { size: null, length: 12000, count: null, remnant: false, heat: null, row: 11 },
+      { size: "H16", length: 6000, count: 4, remnant: false, heat: null, row: 12 },
+      { size: "H16", length: 3150, count: 1, remnant: true, heat: null, row: 13 },
     ]);
   });
 
@@ -86,6 +86,8 @@ describe("readShop", () => {
       hoist: 500,
       handLift: null,
       transportWidth: null,
+      lorryLoad: null,
+      lorryLength: null,
       leastRemnant: null,
       temperature: -7,
     });
@@ -180,6 +182,8 @@ describe("readShop", () => {
       hoist: null,
       handLift: null,
       transportWidth: null,
+      lorryLoad: null,
+      lorryLength: null,
       leastRemnant: null,
       temperature: null,
     });

@@ -1,0 +1,76 @@
+import type { CutRow } from "../cutting/cut-row";
+import type { SizePlan } from "../cutting/plan-by-size";
+import type { Ticket, TicketHeat } from "../tickets/ticket";
+import type { HeatsOfRow } from "../tickets/tickets-of-audit";
+import { type CutListQuestion, cutListOf } from "./cut-list";
+
+/** What came of one heat, or of stock without a certificate beside it. */
+export interface HeatUse {
+  /** number of the mill's certificate; null where the stock says none */
+  readonly heat: string | null;
+  readonly size: string;
+  /** bars taken, by stock length, mm */
+  readonly bars: readonly { readonly length: number; readonly remnant: boolean; readonly bars: number }[];
+  readonly rows: readonly HeatRow[];
+}
+
+/** Pieces of one row that came of a heat. */
+export interface HeatRow {
+  readonly sheet: string;
+  /** address of its length */
+  readonly cell: string;
+  readonly mark: string | null;
+  readonly member: string | null;
+  readonly pour: string | null;
+  readonly pieces: number;
+}
+
+/** The cut list of schedules whose stock is written down with its heats; no plan where none is. */
+export function plansWithHeats(asked: CutListQuestion): readonly SizePlan[] {
+  const saysHeats = asked.workshop.shop.stock.some(({ heat }) => heat !== null);
+  return saysHeats ? cutListOf(asked).groups : [];
+}
+
+/** Heats of each row's pieces by the cut list; a size whose stock says no heat gives none. */
+export function heatsByRow(groups: readonly SizePlan[]): HeatsOfRow {
+  const byRow = new Map<string, TicketHeat[]>();
+  for (const { row, heat, pieces } of groups.flatMap(({ heats }) => heats)) {
+    const key = JSON.stringify([row.sheet, rowOf(row)]);
+    byRow.set(key, [...(byRow.get(key) ?? []), { heat, pieces }]);
+  }
+  return (sheet, row) => byRow.get(JSON.stringify([sheet, row])) ?? [];
+}
+
+/**
+ * Every heat of the cut list with the bars taken and the rows that its pieces went to, so that a certificate
+ * is followed from the rack to the pour and back. Pours and members are those of the tickets.
+ */
+export function heatUses(groups: readonly SizePlan[], tickets: readonly Ticket[] = []): HeatUse[] {
+  const ticketOf = new Map(tickets.map((ticket) => [JSON.stringify([ticket.sheet, ticket.row]), ticket]));
+  return groups.flatMap(({ size, list, heats }) => {
+    const names = [...new Set(heats.map(({ heat }) => heat))];
+    return names.map((name): HeatUse => {
+      const bars = new Map<string, { length: number; remnant: boolean; bars: number }>();
+      for (const { stock, fromRemnant, heats: drawn } of list) {
+        for (const { heat, bars: taken } of drawn) {
+          if (heat !== name) continue;
+          const key = `${stock}|${fromRemnant}`;
+          const known = bars.get(key) ?? { length: stock, remnant: fromRemnant, bars: 0 };
+          bars.set(key, { ...known, bars: known.bars + taken });
+        }
+      }
+      const rows = heats.flatMap(({ row, heat, pieces }): HeatRow[] => {
+        if (heat !== name) return [];
+        const ticket = ticketOf.get(JSON.stringify([row.sheet, rowOf(row)]));
+        const { member = null, pour = null } = ticket ?? {};
+        return [{ sheet: row.sheet, cell: row.cell, mark: row.mark, member, pour, pieces }];
+      });
+      return { heat: name, size, bars: [...bars.values()], rows };
+    });
+  });
+}
+
+/** The sheet's own row number of a row to be cut. */
+function rowOf({ cell }: CutRow): number {
+  return Number(/\d+$/.exec(cell)?.[0] ?? Number.NaN);
+}
