@@ -39,6 +39,7 @@ const NAMES = new Set([
   "direction",
   "applies",
   "size",
+  "rule",
   "test",
   "conflict",
 ]);

@@ -18,6 +18,7 @@ export const TABLE_NAMES = {
   transportWidth: "width for transport",
   stockLength: "stock length",
   largestCurveFormer: "largest former for a curve",
+  detailing: "bars beside one another",
 } as const;
 
 /** Columns that hold a figure or a text of the page; the column that is all of its line has no words. */
@@ -39,6 +40,9 @@ export const COLUMN_NAMES: Readonly<Record<string, string>> = {
   extensionPerDiameter: "straight, in diameters",
   leastExtension: "straight at least",
   leastAllowance: "adds at least",
+  perLink: "in diameters of the link",
+  atLeast: "at least",
+  atMost: "at most",
   formula: "length formula",
   minimisedFormula: "length formula for least ends",
   course: "",
@@ -52,6 +56,7 @@ export const COLUMN_NAMES: Readonly<Record<string, string>> = {
 /** Which bars a line speaks of. */
 export const CONDITION_NAMES: Readonly<Record<string, string>> = {
   size: "{}",
+  rule: "{}",
   uses: "{}",
   turns: "{} degrees",
   grades: "{}",

@@ -128,6 +128,7 @@ function walk(
     transportWidth: cited(names.transportWidth, tables.transportWidth),
     stockLength: cited(names.stockLength, tables.stockLength),
     largestCurveFormer: cited(names.largestCurveFormer, tables.largestCurveFormer),
+    detailing: each(names.detailing, tables.detailing),
   };
 }
 

@@ -39,6 +39,7 @@ export function heldTables(tables: StandardTables): readonly HeldTable[] {
     ...single("stock length", tables.stockLength),
     ...single("largest former for a curve", tables.largestCurveFormer),
     ...siteTables(tables),
+    ...printed("bars beside one another", tables.detailing),
     ...printed("mandrels of tests of the bar, never for bending", tables.testMandrels),
   ];
 }

@@ -44,6 +44,10 @@ export interface Grade {
   readonly plain?: boolean;
   /** No longer made or only in old drawings: how it is read today. */
   readonly superseded?: string;
+  /** mm: the largest bar that is made in it */
+  readonly madeUpTo?: Cited<number>;
+  /** says that the steel is not made to be welded */
+  readonly notWelded?: Citation;
   readonly cite: Citation;
 }
 
@@ -122,6 +126,29 @@ export interface SiteDeductions {
   readonly formerPerDiameter: number;
 }
 
+/** What a code asks of bars beside one another, so far as a schedule shows it. */
+export type DetailingRule =
+  | "least lap"
+  | "lapped bars"
+  | "spacing of column links"
+  | "size of column links"
+  | "spiral, clear between turns"
+  | "spiral, pitch"
+  | "former of a link about its bar"
+  | "bar that a link is bent round";
+
+/** Figures of one detailing rule; what it does not say is left out. */
+export interface DetailingFigures {
+  /** in diameters of the bar; of the main bar where a link is asked about */
+  readonly perDiameter?: number;
+  /** in diameters of the link */
+  readonly perLink?: number;
+  /** mm */
+  readonly atLeast?: number;
+  /** mm */
+  readonly atMost?: number;
+}
+
 export interface RebendingLimit {
   /** mm of bar diameter */
   readonly upTo: number;
@@ -171,6 +198,8 @@ export interface Standard {
   /** what may be bent a second time at all; null where the document does not say */
   readonly rebendingLimit: Cited<RebendingLimit> | null;
   readonly supply: SupplyLimits;
+  /** what a code asks of bars beside one another; `diameter`, mm, is that of the bar, or of the main bar of a link */
+  detailing(rule: DetailingRule, diameter: number): Cited<DetailingFigures> | null;
   /** null but for the rule that takes deductions in place of geometry */
   readonly siteDeductions: Cited<SiteDeductions> | null;
 }

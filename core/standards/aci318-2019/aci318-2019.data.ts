@@ -277,17 +277,26 @@ export const LINK_HOOKS_135: PrintedTable<HookRow> = {
 
 const STEEL: Citation = { document: "ASTM A615 and A706", provenance: "memory" };
 
+/** Weldable only as A706, or after its analysis. */
+const A615: Citation = {
+  document: "ACI 318",
+  edition: "2019",
+  clause: "26.6.4: bars other than ASTM A706 are welded only after a report of their weldability",
+  provenance: "memory",
+};
+
 export const GRADES: readonly Grade[] = [
-  { name: "Grade 60", prefixes: [], yield: 420, cite: STEEL },
-  { name: "Grade 40", prefixes: [], yield: 280, cite: STEEL },
-  { name: "Grade 80", prefixes: [], yield: 550, cite: STEEL },
-  { name: "Grade 100", prefixes: [], yield: 690, cite: STEEL },
+  { name: "Grade 60", prefixes: [], yield: 420, cite: STEEL, notWelded: A615 },
+  { name: "Grade 40", prefixes: [], yield: 280, cite: STEEL, notWelded: A615 },
+  { name: "Grade 80", prefixes: [], yield: 550, cite: STEEL, notWelded: A615 },
+  { name: "Grade 100", prefixes: [], yield: 690, cite: STEEL, notWelded: A615 },
   {
     name: "Grade 75",
     prefixes: [],
     yield: 520,
     superseded: "grade 75, in place of which grade 80 is rolled today: ask the designer",
     cite: STEEL,
+    notWelded: A615,
   },
 ];
 

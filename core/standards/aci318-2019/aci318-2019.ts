@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./aci318-2019.data";
 
@@ -25,6 +26,7 @@ export const ACI318_2019 = defineStandard({
   tolerances: data.TOLERANCES,
   rebending: data.REBENDING,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.ACI_LAPS, detailing.ACI_DETAILING],
   notHeld: [
     "ACI 315 bar types: their drawings were not recovered, bars are written as paths",
     "stirrups above #8, and #20 bent",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./as3600-2018.data";
 
@@ -19,6 +20,7 @@ export const AS3600_2018 = defineStandard({
   tolerances: data.TOLERANCES,
   rebending: data.REBENDING,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.AS_DETAILING],
   notHeld: [
     "the rolling margin of about 2.5 % that price lists add to the nominal mass",
     "AS 1100.501 letter shapes: their drawings were not recovered, bars are written as paths",

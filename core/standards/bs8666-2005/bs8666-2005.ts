@@ -1,5 +1,6 @@
 import { bs8666Tables } from "../shared/bs8666";
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { SOURCES } from "./bs8666-2005.data";
 
 /** BS 8666:2005, scheduling, dimensioning, cutting and bending of steel reinforcement. */
@@ -9,6 +10,7 @@ export const BS8666_2005 = defineStandard({
   title: "BS 8666:2005 Scheduling, dimensioning, cutting and bending of steel reinforcement for concrete",
   names: ["BS8666"],
   replaces: ["BS4466"],
+  detailing: [detailing.EC2_LINK_SIZE, detailing.EC2_DETAILING],
   notHeld: [
     "Table 1 in full: further type letters",
     "Table 4, fabric",

@@ -1,5 +1,6 @@
 import { bs8666Tables } from "../shared/bs8666";
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { shapesOf } from "../shared/shape-row";
 import { CAUTION, NEW_SHAPE_SOURCE, NEW_SHAPES, SOURCES } from "./bs8666-2020.data";
 
@@ -19,6 +20,7 @@ export const BS8666_2020 = defineStandard({
   names: ["BS8666"],
   replaces: ["BS4466"],
   shapes: [...tables.shapes, ...ofThisEdition].sort((one, other) => one.code.localeCompare(other.code)),
+  detailing: [detailing.EC2_LINK_SIZE, detailing.EC2_DETAILING],
   notHeld: [
     "every table of the 2020 text: its values are those of 2005 until the text is read",
     "Table 3, deductions between two concrete faces",

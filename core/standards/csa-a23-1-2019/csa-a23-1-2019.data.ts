@@ -96,7 +96,7 @@ const STEEL: Citation = { document: "CSA G30.18", provenance: "memory" };
 
 export const GRADES: readonly Grade[] = [
   { name: "400W", prefixes: [], yield: 400, cite: STEEL },
-  { name: "400R", prefixes: [], yield: 400, cite: STEEL },
+  { name: "400R", prefixes: [], yield: 400, cite: STEEL, notWelded: STEEL },
 ];
 
 /** What is usually rolled. */

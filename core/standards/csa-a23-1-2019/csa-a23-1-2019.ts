@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./csa-a23-1-2019.data";
 
@@ -17,6 +18,7 @@ export const CSA_A23_1_2019 = defineStandard({
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.CSA_DETAILING],
   notHeld: [
     "shape types: bars are written as paths",
     "stirrups above 15M",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./din-ec2-2013.data";
 
@@ -19,6 +20,7 @@ export const DIN_EC2_2013 = defineStandard({
   rebending: data.REBENDING,
   rebendingLimit: data.REBENDING_LIMIT,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.EC2_LINK_SIZE, detailing.DIN_DETAILING],
   notHeld: [
     "shape codes: bars are written as paths",
     "welded bars under fatigue loads",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./ec2-2004.data";
 
@@ -19,6 +20,7 @@ export const EC2_2004 = defineStandard({
   rebending: data.REBENDING,
   stockLength: data.STOCK_LENGTH,
   testMandrels: [data.TEST_MANDRELS],
+  detailing: [detailing.EC2_LINK_SIZE, detailing.EC2_DETAILING],
   notHeld: [
     "shape codes: it has none; bars are written as paths",
     "Eq. (8.1), the former that keeps the concrete in the bend whole: the designer's check",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./gb50204-2015.data";
 
@@ -17,6 +18,7 @@ export const GB50204_2015 = defineStandard({
   shapes: [STRAIGHT_SHAPE],
   lengthRounding: data.LENGTH_ROUNDING,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.GB_DETAILING, detailing.GB_LINKS],
   notHeld: [
     "shape codes: bars are written as paths",
     "a link bend's least of the enclosed bar's diameter: ask for the bar inside",

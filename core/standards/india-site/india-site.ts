@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import * as steel from "../shared/indian-steel.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./india-site.data";
@@ -18,5 +19,6 @@ export const INDIA_SITE = defineStandard({
   stockLength: steel.STOCK_LENGTH,
   siteDeductions: data.SITE_DEDUCTIONS,
   testMandrels: [steel.TEST_MANDRELS, steel.TEST_MANDRELS_RECALLED],
+  detailing: [detailing.IS_LAPS, detailing.IS_LINKS, detailing.IS_DETAILING],
   notHeld: ["angles other than 45, 90, 135 and 180 degrees", "tolerances: the practice has none of its own"],
 });

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import * as steel from "../shared/indian-steel.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./is2502-1963.data";
@@ -18,6 +19,7 @@ export const IS2502_1963 = defineStandard({
   tolerances: data.TOLERANCES,
   stockLength: steel.STOCK_LENGTH,
   testMandrels: [steel.TEST_MANDRELS, steel.TEST_MANDRELS_RECALLED],
+  detailing: [detailing.IS_LAPS, detailing.IS_LINKS, detailing.IS_DETAILING],
   notHeld: [
     "formers for links and for the grades of IS 1786: 4d is taken up to 20 mm as yards do, none above it",
     "the shape tables and their length formulas (l + 2H, bent-up bars, links): recalled only, bars are written as paths",

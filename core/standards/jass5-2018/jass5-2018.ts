@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./jass5-2018.data";
 
@@ -19,6 +20,7 @@ export const JASS5_2018 = defineStandard({
   tolerances: data.TOLERANCES,
   stockLength: data.STOCK_LENGTH,
   testMandrels: [data.TEST_MANDRELS],
+  detailing: [detailing.JASS_DETAILING],
   notHeld: [
     "shape codes: bars are written as paths",
     "D51 bent",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./nzs3109-1997.data";
 
@@ -19,6 +20,7 @@ export const NZS3109_1997 = defineStandard({
   rebending: data.REBENDING,
   rebendingLimit: data.REBENDING_LIMIT,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.NZS_DETAILING],
   notHeld: [
     "shape codes: bars are written as paths",
     "stirrups and ties above 24 mm",

@@ -1,4 +1,5 @@
 import { defineStandard } from "../shared/define-standard";
+import * as detailing from "../shared/detailing.data";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./sans282-2011.data";
 
@@ -16,6 +17,7 @@ export const SANS282_2011 = defineStandard({
   lengthRounding: data.LENGTH_ROUNDING,
   transportWidth: data.TRANSPORT_WIDTH,
   stockLength: data.STOCK_LENGTH,
+  detailing: [detailing.BS8110_DETAILING],
   notHeld: [
     "shape codes (20 37 38 39 41 43 45 48 49 51 52 53 54 55 60 62 65 72 73 74 75 81 83 85 86 99): their drawings were not recovered, bars are written as paths",
     "a hook of 135 degrees",

@@ -169,7 +169,15 @@ const OLD_LETTERS: Grade["cite"] = {
 /** The letter of each steel of Table 1, without its source. */
 export const TYPE_LETTERS: readonly Omit<Grade, "cite">[] = [
   { name: "B500A, B or C", prefixes: ["H"], yield: 500 },
-  { name: "B500A", prefixes: ["A"], yield: 500 },
+  {
+    name: "B500A",
+    prefixes: ["A"],
+    yield: 500,
+    madeUpTo: {
+      value: 12,
+      cite: { document: "BS 4449", edition: "2005", clause: "B500A to 12 mm", provenance: "memory" },
+    },
+  },
   { name: "B500B or C", prefixes: ["B"], yield: 500 },
   { name: "B500C", prefixes: ["C"], yield: 500 },
   { name: "ribbed stainless", prefixes: ["S"], yield: 500 },

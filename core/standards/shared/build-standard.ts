@@ -4,6 +4,7 @@ import type { Cited } from "../citation";
 import { NOTHING_OWN, type OwnStandard } from "../own-standard";
 import type { FormerQuestion, HookTurn, Standard, Use } from "../port";
 import { barsOf } from "./bars-of";
+import { findDetailing } from "./find-detailing";
 import { findEndLeg } from "./find-end-leg";
 import { findFormer } from "./find-former";
 import { findHook } from "./find-hook";
@@ -81,6 +82,7 @@ export function buildStandard(tables: StandardTables, own: OwnStandard = NOTHING
       largestCurveFormer: inMillimetres(tables.largestCurveFormer),
     },
     siteDeductions: tables.siteDeductions,
+    detailing: (rule, diameter) => findDetailing(tables, rule, diameter),
   };
 }
 

@@ -26,6 +26,7 @@ const NOTHING_HELD: Omit<StandardTables, Needed> = {
   stockLength: null,
   largestCurveFormer: null,
   siteDeductions: null,
+  detailing: [],
   testMandrels: [],
 };
 

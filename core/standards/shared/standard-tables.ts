@@ -1,5 +1,7 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type {
+  DetailingFigures,
+  DetailingRule,
   Grade,
   HookTurn,
   LengthRounding,
@@ -106,6 +108,17 @@ export interface HookRow extends BarCondition {
   readonly endLegOf?: Use;
 }
 
+/** What a code asks of bars beside one another; lengths in the standard's unit. */
+export interface DetailingRow extends DetailingFigures {
+  readonly rule: DetailingRule;
+  /** mm of the bar's diameter, or of the main bar's where links are spoken of: up to and including */
+  readonly upTo?: number;
+  /** This line alone: sources differ. */
+  readonly conflict?: string;
+  /** this line alone, where it has a source of its own */
+  readonly cite?: Citation;
+}
+
 /**
  * Everything held of one document and edition, as data; `buildStandard` answers from it. Lengths are
  * in the standard's unit, except bar diameters in conditions, which are mm.
@@ -148,6 +161,7 @@ export interface StandardTables {
   readonly stockLength: Cited<number> | null;
   readonly largestCurveFormer: Cited<number> | null;
   readonly siteDeductions: Cited<SiteDeductions> | null;
+  readonly detailing: readonly PrintedTable<DetailingRow>[];
   readonly testMandrels: readonly PrintedTable<TestMandrelRow>[];
   /** what the document has and this folder does not hold */
   readonly notHeld: readonly string[];

@@ -14,8 +14,9 @@ describe("coverage", () => {
     const notes = 4; // 4d, five bends, 12 m, 400 mm
     const table6 = 9 * 2;
     const cold = 1;
+    const links = 2; // a quarter of the main bar and 6 mm
     const { values, bars: barCount, shapes } = coverage(heldStandard("BS8666:2005"));
-    expect(values.published.held).toBe(bars + table2 + formulas + limits + notes + table6 + cold);
+    expect(values.published.held).toBe(bars + table2 + formulas + limits + notes + table6 + cold + links);
     expect([barCount, shapes]).toEqual([10, 35]);
   });
 

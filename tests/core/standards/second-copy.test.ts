@@ -310,13 +310,25 @@ const SECOND_COPY: Record<string, string> = {
     bend SR235 1.5
     bend SR295 16 1.5
     bend SR295 2`,
+  // usingeurocodes.com eurocode-2-2 953_101: a quarter of the largest bar, 6 mm
+  "EC2:2004, bars beside one another": "sizeofcolumnlinks 0.25 6",
+  // what-when-how.com, Simplified design of reinforced concrete buildings, page 260: not less than 12 in
+  "ACI318:2019, bars beside one another": "leastlap 12",
+  // gyanibabaofcivilengineering.blogspot.com 2024/02: 15d or 200 mm; 36 mm. civilsnapshot.com: its own diameter
+  "IS2502:1963, bars beside one another": "leastlap 15 200\nlappedbars 36\nbarthatalinkisbentround 1",
+  // 1kaoti.com d088cda9ad: no less than the bar
+  "GB50204:2015, bars beside one another": "formerofalinkaboutitsbar 1",
 };
 
 /** Held twice, word for word. */
 const SAME_PAGE: Record<string, string> = {
   "BS8666:2020, bars": "BS8666:2005, bars",
   "BS8666:2020, cold bending needs leave below, C": "BS8666:2005, cold bending needs leave below, C",
+  "BS8666:2005, bars beside one another": "EC2:2004, bars beside one another",
+  "BS8666:2020, bars beside one another": "EC2:2004, bars beside one another",
+  "DIN-EC2:2013, bars beside one another": "EC2:2004, bars beside one another",
   "INDIA-SITE, bars": "IS2502:1963, bars",
+  "INDIA-SITE, bars beside one another": "IS2502:1963, bars beside one another",
   "INDIA-SITE, end legs": "IS2502:1963, end legs",
   "INDIA-SITE, hooks": "IS2502:1963, hooks",
   "INDIA-SITE, hooks, link hooks": "IS2502:1963, hooks, link hooks",
