@@ -6,7 +6,8 @@ export interface MemberSize {
 }
 
 const SECTION = /\b(\d{3,4})\s*(?:mm)?\s*[x×*]\s*(\d{3,4})\b/;
-const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])|\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
+const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])/;
+const COVER_BEHIND = /\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
 const LENGTH = /\b(?:length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
 
 /** Section and cover out of words such as "beam b1 300x600 cover 40"; null where no section is said. */
@@ -19,12 +20,29 @@ export function memberSize(words: string): MemberSize | null {
 
 /** mm of cover in words such as "cover 40" or "c=40". */
 export function coverIn(words: string): number | null {
-  const said = COVER.exec(words);
-  return said === null ? null : Number(said[1] ?? said[2]);
+  const said = COVER.exec(words) ?? COVER_BEHIND.exec(words);
+  return said === null ? null : Number(said[1]);
 }
 
 /** mm along the member in words such as "length 6000" or "L=6000"; a span is no length of formwork. */
 export function memberLength(words: string): number | null {
   const said = LENGTH.exec(words)?.[1];
   return said === undefined ? null : Number(said);
+}
+
+const THICKNESS =
+  /\b(?:slab|wall|raft|topping)\s*(?:thk\.?|thickness|thick|t)?\s*[=:]?\s*(\d{3,4})\b(?!\s*[x×*])|\b(\d{3,4})\s*(?:mm)?\s*(?:thk\.?|thick|slab|wall|raft)\b/;
+
+/** mm that a slab or wall is thick, in words such as "slab 200" or "250 thk wall". */
+export function memberThickness(words: string): number | null {
+  const said = THICKNESS.exec(words);
+  return said === null ? null : Number(said[1] ?? said[2]);
+}
+
+const COLUMN =
+  /\b(?:columns?|cols?\.?|piers?|pilares?|pilastros?|columnas?|poteaux?|st[üu]e?tzen?|kolon\w*|s[łl]up\w*|kolom|cột)(?![\p{L}])|柱|колонн/u;
+
+/** True of a member that is a column by its words. */
+export function isColumn(words: string): boolean {
+  return COLUMN.test(words);
 }

@@ -110,3 +110,36 @@ export const COLD_TO_ASK_ABOUT: Cited<number> = {
     conflict: "EN 13670 says -5 C",
   },
 };
+
+/** Of a bar between two faces of the concrete, by how large it is: mm. */
+export const DEDUCTION_BETWEEN_FACES: Cited<{ readonly small: number; readonly large: number }> = {
+  value: { small: 10, large: 20 },
+  cite: {
+    document: "BS 8110-1 (withdrawn)",
+    clause: "Table 3.24; BS 8666:2020 has such a table as its Table 3, unread",
+    provenance: "memory",
+  },
+};
+
+export const CRANK_LINKS: Citation = {
+  document: "ACI 318",
+  edition: "2019",
+  clause: "10.7.6.4: links within 6 in (150 mm) of the bends of an offset bar",
+  provenance: "memory",
+};
+
+/** mm: the longest bar on an ordinary lorry. */
+export const LORRY_LENGTH: Cited<number> = {
+  value: 13500,
+  cite: { document: "length of an ordinary lorry's load: 13.5 m", provenance: "common practice" },
+};
+
+export const ONE_MARK_A_BAR: Citation = {
+  document: "bars of one member that are alike have one mark",
+  provenance: "common practice",
+};
+
+export const HANDED_PAIRS: Citation = {
+  document: "of bars in pairs a schedule says which are as drawn and which of the opposite hand",
+  provenance: "common practice",
+};

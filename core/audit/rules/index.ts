@@ -13,12 +13,16 @@ import bentOnSite from "./bent-on-site";
 import beyondLargestAngle from "./beyond-largest-angle";
 import beyondPlate from "./beyond-plate";
 import bothFacesCount from "./both-faces-count";
+import bundleOverHoist from "./bundle-over-hoist";
 import circleLapShort from "./circle-lap-short";
 import closedLinkInOpenPlace from "./closed-link-in-open-place";
 import coldBending from "./cold-bending";
+import columnLinkThin from "./column-link-thin";
+import columnLinksWideApart from "./column-links-wide-apart";
 import countFromSpacing from "./count-from-spacing";
 import countOffRun from "./count-off-run";
 import couplerEndUnsaid from "./coupler-end-unsaid";
+import crankLapShort from "./crank-lap-short";
 import crankOffsetSmall from "./crank-offset-small";
 import crankTooSteep from "./crank-too-steep";
 import dimensionExtra from "./dimension-extra";
@@ -35,13 +39,16 @@ import formerTooSmall from "./former-too-small";
 import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import formulasUncalculated from "./formulas-uncalculated";
 import freeDimensionOther from "./free-dimension-other";
+import gradeNotMadeSoThick from "./grade-not-made-so-thick";
 import guessedCell from "./guessed-cell";
 import heavierThanLift from "./heavier-than-lift";
 import helixEndTurnsMissing from "./helix-end-turns-missing";
 import hookCloses from "./hook-closes";
 import hookTailShort from "./hook-tail-short";
+import lapBelowAny from "./lap-below-any";
 import lapBelowGiven from "./lap-below-given";
 import lapInsideLength from "./lap-inside-length";
+import lapOfThickBar from "./lap-of-thick-bar";
 import legShortForPin from "./leg-short-for-pin";
 import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
@@ -49,10 +56,12 @@ import lengthOffHabit from "./length-off-habit";
 import lengthOffStep from "./length-off-step";
 import lengthsAreSums from "./lengths-are-sums";
 import lengthsKeepAnotherStep from "./lengths-keep-another-step";
+import linkBentTighterThanBar from "./link-bent-tighter-than-bar";
 import linkDimensionsInside from "./link-dimensions-inside";
 import linkEqualsMember from "./link-equals-member";
 import linkOverCover from "./link-over-cover";
 import linkSmallerThanTooling from "./link-smaller-than-tooling";
+import longerThanLorry from "./longer-than-lorry";
 import longerThanStock from "./longer-than-stock";
 import manyBends from "./many-bends";
 import markGap from "./mark-gap";
@@ -62,10 +71,12 @@ import massDiffers from "./mass-differs";
 import massWithWaste from "./mass-with-waste";
 import membersCountedTwice from "./members-counted-twice";
 import noBendingOrder from "./no-bending-order";
+import noDeductionForDeviations from "./no-deduction-for-deviations";
 import noFreeDimension from "./no-free-dimension";
 import notCheckedOnMachines from "./not-checked-on-machines";
 import numberAsText from "./number-as-text";
 import numbersDisagree from "./numbers-disagree";
+import oneBarTwoMarks from "./one-bar-two-marks";
 import outdatedWaiver from "./outdated-waiver";
 import outerFibreStrained from "./outer-fibre-strained";
 import ownCellNotTaken from "./own-cell-not-taken";
@@ -87,6 +98,8 @@ import sizeDigitsSwapped from "./size-digits-swapped";
 import sketchWithoutLength from "./sketch-without-length";
 import slopeImpossible from "./slope-impossible";
 import spaceBarOnFlatCode from "./space-bar-on-flat-code";
+import spiralPitchUnusual from "./spiral-pitch-unusual";
+import starterProjectionShort from "./starter-projection-short";
 import starterUnprotected from "./starter-unprotected";
 import straightBetweenBendsShort from "./straight-between-bends-short";
 import struckBarInSum from "./struck-bar-in-sum";
@@ -94,6 +107,7 @@ import sumLineDiffers from "./sum-line-differs";
 import summaryDiffers from "./summary-differs";
 import supersededRevision from "./superseded-revision";
 import swingBeyondGuard from "./swing-beyond-guard";
+import tooHighForMember from "./too-high-for-member";
 import totalDiffers from "./total-differs";
 import totalLengthDiffers from "./total-length-differs";
 import trialDoubtful from "./trial-doubtful";
@@ -109,6 +123,7 @@ import unreadRow from "./unread-row";
 import unsafeRuleOff from "./unsafe-rule-off";
 import varyingSetCount from "./varying-set-count";
 import varyingSetOneLength from "./varying-set-one-length";
+import weldOfUnweldableSteel from "./weld-of-unweldable-steel";
 import widerThanAccess from "./wider-than-access";
 import widerThanTransport from "./wider-than-transport";
 
@@ -121,12 +136,15 @@ export const RULES: readonly Rule[] = [
   bendsOverlap,
   manyBends,
   bendNearJoint,
+  linkBentTighterThanBar,
   dimensionOffStep,
   dimensionNotPositive,
   unknownGrade,
   plainBarWithoutHook,
   plainBarLapped,
   ductilityClassLow,
+  gradeNotMadeSoThick,
+  weldOfUnweldableSteel,
   lengthOffStep,
   lengthDiffers,
   varyingSetOneLength,
@@ -136,7 +154,10 @@ export const RULES: readonly Rule[] = [
   lengthsKeepAnotherStep,
   lengthOffHabit,
   lengthsAreSums,
+  lapBelowAny,
+  lapOfThickBar,
   heavierThanLift,
+  bundleOverHoist,
   formerNotInRack,
   beyondPlate,
   legShortForPin,
@@ -153,6 +174,7 @@ export const RULES: readonly Rule[] = [
   markGap,
   sameBarInTwoLists,
   rowEnteredTwice,
+  oneBarTwoMarks,
   massDiffers,
   massWithWaste,
   unitMassDiffers,
@@ -160,6 +182,10 @@ export const RULES: readonly Rule[] = [
   linkOverCover,
   linkDimensionsInside,
   barLongerThanMember,
+  noDeductionForDeviations,
+  tooHighForMember,
+  columnLinksWideApart,
+  columnLinkThin,
   unreadCell,
   guessedCell,
   unreadRow,
@@ -189,6 +215,8 @@ export const RULES: readonly Rule[] = [
   closedLinkInOpenPlace,
   circleLapShort,
   helixEndTurnsMissing,
+  crankLapShort,
+  spiralPitchUnusual,
   shopCellUnread,
   shopFactsNotHeld,
   trialDoubtful,
@@ -196,6 +224,7 @@ export const RULES: readonly Rule[] = [
   barsCongested,
   couplerEndUnsaid,
   bentOnSite,
+  starterProjectionShort,
   unknownSize,
   sizeDigitsSwapped,
   plainSizeUnusual,
@@ -222,6 +251,7 @@ export const RULES: readonly Rule[] = [
   widerThanTransport,
   radiusSuppliedStraight,
   widerThanAccess,
+  longerThanLorry,
   unitSlipTen,
   unitSlipThousand,
   unitSlipForeign,

@@ -1,7 +1,5 @@
-import { findLap } from "../../own/find-lap";
-import type { Cited } from "../../standards/citation";
-import type { Standard } from "../../standards/port";
-import { isRefusal } from "../../units/refusal";
+import { lapSaid } from "../lap-said";
+import { ownLap } from "../project-lap";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -22,31 +20,15 @@ export default defineRule({
   checkRow(facts, { standard }, report) {
     const { lap } = facts.row;
     if (!lap) return;
-    const said = facts.inWords(lapSaid);
-    if (said === null) {
-      const grade = facts.row.grade ?? undefined;
-      const own = facts.row.sizeTyped === null ? null : ownLap(facts.sizeName, grade, standard);
-      if (own === null || lap >= own.value) return;
-      report({
-        messageId: "own",
-        at: "length",
-        values: { lap: { mm: lap }, given: { mm: own.value } },
-        cite: own.cite,
-      });
-      return;
-    }
-    const given = Number(said[1]) * (said[2] === undefined ? 1 : (facts.diameter ?? 0));
-    if (lap < given)
-      report({ messageId: "short", at: "length", values: { lap: { mm: lap }, given: { mm: given } } });
+    const given = lapSaid(facts);
+    const own = given === null ? ownLap(facts, standard) : null;
+    const asked = given ?? own?.value ?? null;
+    if (asked === null || lap >= asked) return;
+    report({
+      messageId: own === null ? "short" : "own",
+      at: "length",
+      values: { lap: { mm: lap }, given: { mm: asked } },
+      ...(own === null ? {} : { cite: own.cite }),
+    });
   },
 });
-
-/** Null also where the table leaves open which of its laps is meant. */
-function ownLap(size: string, grade: string | undefined, standard: Standard): Cited<number> | null {
-  const found = findLap({ size, grade }, standard);
-  return isRefusal(found) ? null : found;
-}
-
-function lapSaid(words: string): RegExpExecArray | null {
-  return /\blap(?:s|ped)?\s*(?:length)?\s*(?:=|:|of)?\s*(\d+)\s*(d\b)?/.exec(words);
-}

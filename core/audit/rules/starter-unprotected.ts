@@ -1,5 +1,6 @@
 import { saying } from "../../bar/said-words";
 import { BAR_PROTECTION } from "../practice.data";
+import { projectionSaid } from "../projection-said";
 import { defineRule } from "../rule";
 
 const saysProtected = saying(/\bcaps?\b|protect|mushroom/);
@@ -40,9 +41,3 @@ export default defineRule({
     });
   },
 });
-
-/** mm */
-function projectionSaid(words: string): number | null {
-  const said = /\bproj\w*\D{0,10}?(\d{3,5})\b/.exec(words)?.[1];
-  return said === undefined ? null : Number(said);
-}

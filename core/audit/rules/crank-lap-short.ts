@@ -1,0 +1,68 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { crankOf } from "../crank";
+import { lapSaid } from "../lap-said";
+import { CRANK_LINKS } from "../practice.data";
+import { ownLap } from "../project-lap";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "SHAPE119",
+  name: "crank-lap-short",
+  severity: "doubtful",
+  docs: {
+    summary: "The straight beyond a crank is shorter than the lap that the row or the project's table names.",
+    why: "A bar is cranked to lie beside the bar that it laps with: what is straight beyond the crank is the lap. Links close to the bends take their sideways push. Ask the designer.",
+    failing: [
+      {
+        rows: [{ size: "H20", shape: "26", A: 3000, B: 300, C: 600, D: 60, length: 3900, remark: "lap 800" }],
+      },
+    ],
+    passing: [
+      {
+        rows: [{ size: "H20", shape: "26", A: 3000, B: 300, C: 800, D: 60, length: 4100, remark: "lap 800" }],
+      },
+    ],
+  },
+  messages: {
+    short: "{straight} beyond the crank is below the lap of {lap} {where}: ask the designer",
+    links: "{rows} bars are cranked, such as mark {mark}: links are asked for close to the bends",
+  },
+  checkSheet(sheet, { standard }, report) {
+    const cranked = sheet.bars.filter((facts) => crankOf(facts) !== null);
+    for (const facts of cranked) {
+      const said = lapSaid(facts);
+      const own = said === null ? ownLap(facts, standard) : null;
+      const lap = said ?? own?.value ?? null;
+      const straight = shorterEnd(facts);
+      if (lap === null || straight === null || straight >= lap) continue;
+      report({
+        messageId: "short",
+        outcome: "unsure",
+        row: facts,
+        at: "shape",
+        values: {
+          straight: { mm: straight },
+          lap: { mm: lap },
+          where: own === null ? "of the row" : "of the project's own table",
+        },
+        ...(own === null ? {} : { cite: own.cite }),
+      });
+    }
+    const [first] = cranked;
+    // said where the code itself is known to say it
+    if (first === undefined || standard.unit !== "in") return;
+    report({
+      messageId: "links",
+      severity: "note",
+      outcome: "unsure",
+      values: { rows: cranked.length, mark: first.row.mark ?? String(first.row.row + 1) },
+      cite: CRANK_LINKS,
+    });
+  },
+});
+
+function shorterEnd({ planarPath }: BarFacts): number | null {
+  const first = planarPath?.legs[0]?.length;
+  const last = planarPath?.legs.at(-1)?.length;
+  return first === undefined || last === undefined ? null : Math.min(first, last);
+}

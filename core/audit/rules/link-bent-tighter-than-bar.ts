@@ -1,0 +1,80 @@
+import { membersWithLinks } from "../member-bars";
+import { defineRule } from "../rule";
+
+export default defineRule({
+  code: "BEND108",
+  name: "link-bent-tighter-than-bar",
+  severity: "doubtful",
+  docs: {
+    summary:
+      "A link's bend and the bar that it holds do not go together: the bend is tighter than the bar is thick, or the bar thinner than the link.",
+    why: "A thick bar does not lie in the corner of a tight bend, and a bend round a thin bar crushes the concrete inside it. Some codes say so; the others leave it to the designer.",
+    failing: [
+      {
+        standard: "GB50204:2015",
+        rows: [
+          { member: "B1", size: "25", shape: "00", A: 6000, length: 6000 },
+          {
+            member: "B1",
+            size: "8",
+            grade: "HPB300",
+            shape: "hook135 450 +90 200 +90 450 +90 200 hook135",
+            length: 1460,
+          },
+        ],
+      },
+    ],
+    passing: [
+      {
+        standard: "GB50204:2015",
+        rows: [
+          { member: "B1", size: "16", shape: "00", A: 6000, length: 6000 },
+          {
+            member: "B1",
+            size: "8",
+            grade: "HPB300",
+            shape: "hook135 450 +90 200 +90 450 +90 200 hook135",
+            length: 1460,
+          },
+        ],
+      },
+    ],
+  },
+  messages: {
+    tight:
+      "bent on {former} the link holds bars of {bar} no closer than its legs: {least} is asked for; ask the designer",
+    thin: "a link of {link} is bent round bars of {bar}, where bars of its own size at least are asked for: ask the designer",
+  },
+  checkSheet(sheet, { standard }, report) {
+    for (const { links, thickest } of membersWithLinks(sheet)) {
+      const aboutBar = standard.detailing("former of a link about its bar", thickest);
+      const barOfLink = standard.detailing("bar that a link is bent round", thickest);
+      for (const facts of links) {
+        const { former, diameter } = facts;
+        if (former === null || diameter === null) continue;
+        const least = (aboutBar?.value.perDiameter ?? 0) * thickest;
+        if (aboutBar !== null && former < least - 1e-6) {
+          const values = { former: { mm: former }, bar: { mm: thickest }, least: { mm: least } };
+          report({
+            messageId: "tight",
+            outcome: "unsure",
+            row: facts,
+            at: "size",
+            values,
+            cite: aboutBar.cite,
+          });
+        } else if (barOfLink !== null && thickest < (barOfLink.value.perLink ?? 0) * diameter - 1e-6) {
+          const values = { link: { mm: diameter }, bar: { mm: thickest } };
+          report({
+            messageId: "thin",
+            outcome: "unsure",
+            row: facts,
+            at: "size",
+            values,
+            cite: barOfLink.cite,
+          });
+        }
+      }
+    }
+  },
+});

@@ -1,0 +1,66 @@
+import rule from "../../../../core/audit/rules/one-bar-two-marks";
+import { ruleCases } from "../rule-cases";
+
+// common practice
+ruleCases(rule, {
+  silent: [
+    {
+      rows: [
+        { member: "B1", mark: "03", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+        { member: "B2", mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+        { member: "B1", mark: "08", size: "H16", shape: "11", A: 525, B: 400, length: 900 },
+        {
+          member: "B1",
+          mark: "09",
+          size: "H12",
+          shape: "98",
+          A: 300,
+          B: 300,
+          C: 300,
+          D: 300,
+          length: 1450,
+          remark: "2 as drawn, 2 opposite hand, pair",
+        },
+      ],
+    },
+  ],
+  speaks: [
+    {
+      rows: [
+        { member: "B1", mark: "03", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+        { member: "B1", mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
+      ],
+      says: [
+        {
+          cell: null,
+          outcome: "unsure",
+          message: "1 marks name the same bar as another of their member, such as 03 and 07",
+        },
+      ],
+    },
+    {
+      rows: [
+        {
+          member: "B1",
+          mark: "09",
+          size: "H12",
+          shape: "98",
+          A: 300,
+          B: 300,
+          C: 300,
+          D: 300,
+          length: 1450,
+          remark: "handed pairs",
+        },
+      ],
+      says: [
+        {
+          cell: "N2",
+          severity: "doubtful",
+          outcome: "unsure",
+          message: "the bars are handed: say how many are as drawn and how many of the opposite hand",
+        },
+      ],
+    },
+  ],
+});
