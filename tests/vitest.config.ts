@@ -24,6 +24,8 @@ export default defineConfig({
           environment: "node",
           globalSetup: ["tests/_support/browser-setup.ts"],
           testTimeout: 180_000,
+          // the page answers when it can: how fast is not what these tests ask
+          expect: { poll: { timeout: 90_000, interval: 100 } },
           hookTimeout: 300_000,
           fileParallelism: false,
         },

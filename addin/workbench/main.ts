@@ -13,6 +13,7 @@ import { firstStop } from "./first-stop";
 import { createGrid } from "./grid/create-grid";
 import { createFlagOverlay } from "./grid/flag-overlay";
 import { GridWorkbook } from "./grid/grid-workbook";
+import { holdKeyboard } from "./grid/hold-keyboard";
 import { watchHands } from "./grid/watch-hands";
 import { keepOffline } from "./keep-offline";
 import { watchPageKeys } from "./page-keys";
@@ -28,6 +29,7 @@ const part = (id: string): HTMLElement => {
   return element;
 };
 
+holdKeyboard([part("strip"), part("pane")]);
 const grid = createGrid("grid");
 const overlay = createFlagOverlay(grid);
 const session = new Session(grid, overlay);

@@ -36,5 +36,11 @@ export function watchPageKeys({ save, print, parts }: PageKeys): void {
 function goToPart(parts: readonly PagePart[], by: 1 | -1): void {
   const at = parts.findIndex(({ holder }) => holder.contains(document.activeElement));
   const next = at < 0 && by < 0 ? parts.length - 1 : at + by;
-  parts[(next + parts.length) % parts.length]?.focus();
+  const part = parts[(next + parts.length) % parts.length];
+  part?.focus();
+  if (part?.holder instanceof HTMLElement && !part.holder.contains(document.activeElement)) {
+    // nothing in it takes the keyboard at the moment
+    part.holder.tabIndex = -1;
+    part.holder.focus();
+  }
 }

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
-import { openWorkbench, type WorkbenchPage } from "./workbench-page";
+import { drawn, openWorkbench, type WorkbenchPage } from "./workbench-page";
 
 /** Four bars of an invented job: number by length in E, their sum below. */
 const BOOK = Buffer.from(
@@ -141,6 +141,14 @@ describe("a day's work", () => {
     }
     await page.keyboard.press("Shift+F6");
     expect(await focused()).toBe("strip");
+    // also where a cell's own editor has just been opened
+    await page.keyboard.press("F6");
+    await page.keyboard.press("F2");
+    await page.keyboard.press("F6");
+    await drawn(page);
+    expect(await focused()).toBe("pane");
+    await page.keyboard.press("Shift+F6");
+    await page.keyboard.press("Escape");
   });
 
   test("should copy all values of a result that fills a column", async () => {
@@ -163,22 +171,7 @@ describe("a day's work", () => {
   test("should be found again after the page broke", async () => {
     await bench.typeAt("A10", "not saved yet");
     const typed = Date.now();
-    await page.waitForFunction(
-      async (since) => {
-        const open = indexedDB.open("barwright-workbench", 1);
-        const database = await new Promise<IDBDatabase>((done) => {
-          open.onsuccess = () => done(open.result);
-        });
-        const all = database.transaction("unsaved").objectStore("unsaved").getAll();
-        const works = await new Promise<{ at: number }[]>((done) => {
-          all.onsuccess = () => done(all.result);
-        });
-        database.close();
-        return works.some(({ at }) => at > since);
-      },
-      typed,
-      { timeout: 120_000, polling: 500 },
-    );
+    await expect.poll(keptAt).toBeGreaterThan(typed);
     const session = await context.newCDPSession(page);
     session.send("Page.crash").catch(() => {});
     await page.waitForEvent("crash");
@@ -188,6 +181,7 @@ describe("a day's work", () => {
     await page.locator('[data-answer="open"]').click();
     await page.locator("#file-name", { hasText: "may.xlsx" }).waitFor();
     expect(await page.locator("#file-state").isVisible()).toBe(true);
+    await expect.poll(() => cellText("A10")).toBe("not saved yet");
   });
 
   test("should be asked about before another workbook takes its place", async () => {
@@ -205,12 +199,26 @@ describe("a day's work", () => {
   });
 });
 
+/** When this browser last kept work that is not saved, in ms since 1970; 0 where it keeps none. */
+function keptAt(): Promise<number> {
+  return page.evaluate(async () => {
+    const open = indexedDB.open("barwright-workbench");
+    const database = await new Promise<IDBDatabase>((done) => {
+      open.onsuccess = () => done(open.result);
+    });
+    const all = database.transaction("unsaved").objectStore("unsaved").getAll();
+    const works = await new Promise<{ at: number }[]>((done) => {
+      all.onsuccess = () => done(all.result);
+    });
+    database.close();
+    return Math.max(0, ...works.map(({ at }) => at));
+  });
+}
+
 /** What the formula bar shows of a cell, or its value where it is calculated. */
 async function cellText(cell: string): Promise<string> {
-  await nameBox().fill(cell);
-  await nameBox().press("Enter");
-  await page.waitForTimeout(300);
+  await bench.goTo(cell);
   await page.keyboard.press("Control+c");
-  await page.waitForTimeout(300);
+  await drawn(page);
   return page.evaluate(() => navigator.clipboard.readText());
 }

@@ -105,8 +105,8 @@ describe("the findings sheet that the workbench writes", () => {
       buffer: saved,
     });
     await expect.poll(() => page.locator("#file-name").textContent(), WAIT).toContain("again");
-    await page.locator('barwright-pane [data-pick="Show"]').selectOption("findings");
     await page.locator("barwright-pane fluent-button.check").click();
+    await page.locator('barwright-pane [data-pick="Show"]').selectOption("findings");
     await bench.checked();
     await expect.poll(names, WAIT).toEqual(expect.arrayContaining([expect.stringContaining("Findings")]));
     await write();

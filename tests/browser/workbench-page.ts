@@ -39,6 +39,7 @@ export async function openWorkbench(
     "newContext" in browser
       ? await browser.newPage({ viewport: { width: 1400, height: 900 }, ...options })
       : await browser.newPage();
+  page.setDefaultTimeout(120_000);
   const strangers: string[] = [];
   const troubles: string[] = [];
   page.on("request", (request) => {
@@ -68,6 +69,8 @@ export async function openWorkbench(
     const nameBox = page.locator("#grid input:not([readonly])").last();
     await nameBox.fill(cell);
     await nameBox.press("Enter");
+    await page.waitForFunction(() => document.activeElement?.closest("#grid input") === null);
+    await drawn(page);
   };
   return {
     page,
@@ -86,7 +89,6 @@ export async function openWorkbench(
     goTo,
     async typeAt(cell, text) {
       await goTo(cell);
-      await page.waitForTimeout(300);
       await page.keyboard.type(text);
       await page.keyboard.press("Enter");
     },
@@ -124,6 +126,13 @@ export async function openWorkbench(
       await page.locator("#file-name", { hasText: name }).waitFor();
     },
   };
+}
+
+/** Resolves once the page has drawn what it was told last. */
+export function drawn(page: Page): Promise<void> {
+  return page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
+  );
 }
 
 /** `SLOWDOWN=6` runs the page's own thread six times slower, for machines that the tests are not run on. */

@@ -24,6 +24,7 @@ export interface Grid {
   setEnvironment(environment: FunctionEnvironment): Promise<void>;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
   setDark(dark: boolean): void;
+  /** Takes the keyboard, wherever it is. */
   focus(): void;
 }
 
@@ -99,7 +100,10 @@ export function createGrid(container: string): Grid {
       hearers.push(listener);
     },
     setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
-    focus: () => univer.__getInjector().get(ILayoutService).focus(),
+    focus() {
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      univer.__getInjector().get(ILayoutService).focus();
+    },
   };
 }
 
