@@ -1,6 +1,7 @@
 import { copySpills } from "./copy-spills";
 import type { Grid } from "./create-grid";
 import { watchEntryColumn } from "./entry-column";
+import { searchFunctions } from "./function-search";
 import { watchGridKeys } from "./grid-keys";
 import { growSheets } from "./grow-sheets";
 
@@ -10,4 +11,5 @@ export function watchHands(grid: Grid, container: HTMLElement): void {
   watchEntryColumn(grid);
   copySpills(grid);
   growSheets(grid);
+  searchFunctions(grid);
 }
