@@ -55,7 +55,7 @@ workbook.onChange(({ sheet }) => {
     workbook.recalculate().catch((problem) => model.report(problem));
 });
 watchPageKeys({
-  save,
+  save: () => void save(),
   print: () => window.print(),
   parts: [
     { holder: part("strip"), focus: () => part("open-file").focus() },
@@ -66,8 +66,7 @@ watchPageKeys({
 await model.check();
 const drawer = await openDrawer().catch(() => null);
 if (drawer !== null) {
-  keepWork(session, drawer);
-  await offerWork(drawer);
+  await offerWork(drawer, keepWork(session, drawer));
 }
 keepOffline();
 
@@ -103,7 +102,7 @@ async function mayLeave(): Promise<boolean> {
 }
 
 /** Work that a crash, or a page closed over its warning, left in this browser. */
-async function offerWork(kept: Drawer): Promise<void> {
+async function offerWork(kept: Drawer, keepNow: () => Promise<void>): Promise<void> {
   for (const { work, forget } of await kept.leftBehind()) {
     const when = new Date(work.at).toLocaleString();
     const answer = await ask(
@@ -118,17 +117,26 @@ async function offerWork(kept: Drawer): Promise<void> {
     if (answer === "later") return;
     if (answer === "open") {
       await open(work.bytes, work.name);
+      try {
+        session.doAgain(work.edits);
+      } catch (problem) {
+        // what is kept stays
+        return model.report(problem);
+      }
       session.setEdited(true);
-      await model.check();
+      await keepNow();
       await forget();
+      await model.check();
       return;
     }
     await forget();
   }
 }
 
-function save(): boolean {
+async function save(): Promise<boolean> {
   try {
+    // what stands in a cell's own editor is entered first
+    await grid.api.getActiveWorkbook()?.endEditingAsync(true);
     saveAs(session.save(), session.name);
     session.setEdited(false);
     model.say(`${session.name} was saved as a copy`);
@@ -151,4 +159,4 @@ part("file-input").addEventListener("change", async ({ target }) => {
 part("open-demo").addEventListener("click", async () => {
   if (await mayLeave()) await open(demoWorkbook(), DEMO_NAME);
 });
-part("save-file").addEventListener("click", save);
+part("save-file").addEventListener("click", () => void save());

@@ -1,5 +1,4 @@
 import {
-  CommandType,
   type ICellData,
   type ICommandInfo,
   ICommandService,
@@ -42,6 +41,7 @@ import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { toGridData } from "./book/to-grid-data";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
+import { doAgain, EditLog, isChange, type LoggedEdit } from "./work/edit-log";
 
 /** A file beside the grid's data that it makes. */
 interface ReadBook {
@@ -71,6 +71,7 @@ export class Session {
   readonly #added = new Set<string>();
   #isUndo = false;
   #isEdited = false;
+  #log: EditLog | null = null;
   readonly #listeners = new Set<() => void>();
 
   constructor(
@@ -84,6 +85,7 @@ export class Session {
     });
     commands.onCommandExecuted((command, options) => {
       const { id, params } = command;
+      if (this.#file !== null) this.#log?.note(command, options);
       if (this.#file !== null && isEdit(command, options)) this.#setEdited(true);
       if (isBack(id)) this.#isUndo = false;
       this.#moves.note(id, params, this.#isUndo);
@@ -98,6 +100,16 @@ export class Session {
   /** True where something was edited since the workbook was opened or saved. */
   get isEdited(): boolean {
     return this.#isEdited;
+  }
+
+  /** What was done since the workbook was opened; null before one is. */
+  get log(): EditLog | null {
+    return this.#log;
+  }
+
+  /** Does again what was done to the same file in a page that is gone. */
+  doAgain(edits: readonly LoggedEdit[]): void {
+    doAgain(this.grid.univer.__getInjector().get(ICommandService), this.#book().getId(), edits);
   }
 
   /** The workbook as it stands was handed to the user, or taken from what a crash left. */
@@ -157,6 +169,7 @@ export class Session {
     this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: namesOf(open) };
     this.#moves.clear();
     this.#added.clear();
+    this.#log = new EditLog(bytes);
     this.#setEdited(false);
   }
 
@@ -355,11 +368,9 @@ const NO_EDITS: ReadonlySet<string> = new Set([
   SetWorksheetColumnCountMutation.id,
 ]);
 
-/** A change of the workbook, not of what is selected, drawn or calculated. */
-function isEdit({ id, type }: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
-  if (type !== CommandType.MUTATION || options?.onlyLocal || options?.["fromFormula"]) return false;
-  const isOfWorkbook = id.startsWith("sheet.mutation.") || id.endsWith("defined-name");
-  return isOfWorkbook && !NO_EDITS.has(id);
+/** A change that a file holds. */
+function isEdit(command: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
+  return isChange(command, options) && !NO_EDITS.has(command.id);
 }
 
 interface InsertedSheet {

@@ -178,9 +178,13 @@ describe("a day's work", () => {
   });
 
   test("should be found again after the page broke", async () => {
-    await bench.typeAt("A10", "not saved yet");
+    await choose(1, 0, "Insert", "rows above");
     const typed = Date.now();
+    await bench.typeAt("A11", "not saved yet");
     await expect.poll(keptAt).toBeGreaterThan(typed);
+    const typedLast = Date.now();
+    await bench.typeAt("A12", "nor this");
+    await expect.poll(keptAt).toBeGreaterThan(typedLast);
     const session = await context.newCDPSession(page);
     session.send("Page.crash").catch(() => {});
     await page.waitForEvent("crash");
@@ -190,7 +194,10 @@ describe("a day's work", () => {
     await page.locator('[data-answer="open"]').click();
     await page.locator("#file-name", { hasText: "may.xlsx" }).waitFor();
     expect(await page.locator("#file-state").isVisible()).toBe(true);
-    await expect.poll(() => cellText("A10")).toBe("not saved yet");
+    await expect.poll(() => cellText("A11")).toBe("not saved yet");
+    await expect.poll(() => cellText("A12")).toBe("nor this");
+    // kept with what had been saved before, and calculated: the row that was inserted moved all others
+    await expect.poll(() => cellText("E8")).toBe("59500");
   });
 
   test("should be asked about before another workbook takes its place", async () => {
@@ -215,7 +222,7 @@ function keptAt(): Promise<number> {
     const database = await new Promise<IDBDatabase>((done) => {
       open.onsuccess = () => done(open.result);
     });
-    const all = database.transaction("unsaved").objectStore("unsaved").getAll();
+    const all = database.transaction("edits").objectStore("edits").getAll();
     const works = await new Promise<{ at: number }[]>((done) => {
       all.onsuccess = () => done(all.result);
     });

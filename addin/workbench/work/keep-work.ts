@@ -1,33 +1,60 @@
 import type { Session } from "../session";
+import type { EditLog } from "./edit-log";
 import type { Drawer } from "./kept-work";
 
-/** ms without an edit before the work is put away, and the share of time that this may take */
-const QUIET = 1_500;
-const SHARE = 20;
+/** ms in which edits are gathered before they are put away */
+const TOGETHER = 250;
 
-/** Puts work that is not saved away after each edit, and takes it out again once it is saved. */
-export function keepWork(session: Session, drawer: Drawer): void {
+/**
+ * Puts each edit away as it is made, beside the file as it was opened, and takes all out again once the work
+ * is saved. Answers how to put away at once what is not yet.
+ */
+export function keepWork(session: Session, drawer: Drawer): () => Promise<void> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let pause = QUIET;
+  let kept: { readonly log: EditLog; count: number } | null = null;
   const put = async (): Promise<void> => {
-    if (!session.isEdited) return;
-    const start = performance.now();
-    try {
-      await drawer.put({ name: session.name, bytes: session.save(), at: Date.now() });
-    } catch {
-      // a state that cannot be saved says so when its user saves; a full disk keeps the last work
+    const { log, isEdited, name } = session;
+    if (!isEdited || log === null) return;
+    if (!log.isWhole) {
+      await drawer.begin({ name, bytes: session.save(), at: Date.now() });
+      kept = null;
+      return;
     }
-    pause = Math.max(QUIET, (performance.now() - start) * SHARE);
+    if (kept?.log !== log) {
+      await drawer.begin({ name, bytes: log.bytes, at: Date.now() });
+      kept = { log, count: 0 };
+    }
+    const edits = log.edits.slice(kept.count);
+    if (edits.length === 0) return;
+    kept.count += edits.length;
+    await drawer.add(edits, Date.now());
+  };
+  let line = Promise.resolve();
+  const inLine = (act: () => Promise<void>): Promise<void> => {
+    // a full disk keeps the last work
+    line = line.then(act).catch(() => {
+      kept = null;
+    });
+    return line;
   };
   session.onEdited(() => {
-    clearTimeout(timer);
-    if (session.isEdited) timer = setTimeout(() => void put(), pause);
-    else void drawer.empty();
+    if (session.isEdited) {
+      timer ??= setTimeout(() => {
+        timer = undefined;
+        void inLine(put);
+      }, TOGETHER);
+      return;
+    }
+    void inLine(async () => {
+      kept = null;
+      await drawer.empty();
+    });
   });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") void put();
+    if (document.visibilityState === "hidden") void inLine(put);
   });
   addEventListener("beforeunload", (event) => {
     if (session.isEdited) event.preventDefault();
   });
+  return () => inLine(put);
 }
