@@ -1,25 +1,39 @@
 import { decisionWords } from "../../core/audit/decision-words";
-import { type CompareJob, compareBooks, openForJob, type ReadBook, readSchedules } from "../../core/jobs";
+import {
+  askedBars,
+  type CompareJob,
+  compareBooks,
+  openForJob,
+  type ReadBook,
+  readSchedules,
+} from "../../core/jobs";
 import type { BarChange } from "../../core/totals";
 import { cellAddress } from "../workbook/cell-address";
 import { answerOf } from "./answer-of";
-import type { Command } from "./command";
+import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
+import { isFolderOrPattern } from "./job/books-named";
+import { filterOf } from "./job/job-asked";
+import { JOB_OPTIONS } from "./job/read-job";
+import { revisionOfJob } from "./job/revision-of-job";
 import { openBook } from "./open-book";
+import type { GivenOptions } from "./read-options";
 import { ownOfFile, STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 
 /** `compare OLD NEW`: what a newer revision changes, bars that were released first. */
 export const compare: Command = {
   name: "compare",
-  usage: "compare OLD NEW [--released MARK,MARK] [--standard ID] [--own FILE] [--json]",
+  usage:
+    "compare OLD NEW [--pour NAME] [--size SIZES] [--released MARK,MARK] [--standard ID] [--own FILE] [--json]",
   summary: "what a newer revision of a schedule changes",
-  options: { released: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
+  options: { released: { type: "string" }, ...JOB_OPTIONS, ...STANDARD_OPTIONS, json: { type: "boolean" } },
   async run(given, streams) {
     const [old, young, more] = given.positionals;
     if (old === undefined || young === undefined || more !== undefined) {
       throw new InputRefused("name two files: the older revision, then the newer one");
     }
+    if (isFolderOrPattern(old) || isFolderOrPattern(young)) return compareJobs(old, young, given, streams);
     const asked = given.text("standard");
     const ofNewer = openBook(young);
     const own = ownOfFile(given, streams);
@@ -30,9 +44,11 @@ export const compare: Command = {
       for (const note of read.notes) streams.note(note);
       return read;
     }) as [ReadBook, ReadBook];
-    const released = (given.text("released") ?? "").split(",").map((mark) => mark.trim());
-    const marks = released.filter((mark) => mark !== "");
-    const compared = compareBooks(before, after, after.standard, marks);
+    const filter = filterOf(given);
+    const [older, newer] = [before, after].map(({ schedules }) => ({
+      schedules: askedBars(schedules, filter),
+    }));
+    const compared = compareBooks(older!, newer!, after.standard, marksReleased(given));
     const { comparison } = compared;
     const waivers = {
       before: decisionWords(before.settings),
@@ -47,6 +63,35 @@ export const compare: Command = {
     return comparison.changes.some(({ severity }) => severity === "unsafe") ? 1 : 0;
   },
 };
+
+function marksReleased(given: GivenOptions): string[] {
+  const released = (given.text("released") ?? "").split(",").map((mark) => mark.trim());
+  return released.filter((mark) => mark !== "");
+}
+
+/** A job against a job: of each the newest schedules alone, matched by number. */
+async function compareJobs(
+  old: string,
+  young: string,
+  given: GivenOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  const before = await revisionOfJob(old, given, streams);
+  const after = await revisionOfJob(young, given, streams);
+  const standard = (after.standard ?? before.standard)!;
+  const compared = compareBooks(before, after, standard, marksReleased(given));
+  const { unreadable } = { unreadable: [...before.unreadable, ...after.unreadable] };
+  if (given.flag("json"))
+    streams.result(
+      JSON.stringify({
+        books: [...before.books, ...after.books].map((book) => ({ book })),
+        job: { ...jsonComparison(compared), unreadable },
+      }),
+    );
+  else printComparison(compared, streams);
+  const isUnsafe = compared.comparison.changes.some(({ severity }) => severity === "unsafe");
+  return unreadable.length > 0 ? 2 : isUnsafe ? 1 : 0;
+}
 
 function jsonComparison(compared: CompareJob) {
   const { comparison } = compared;

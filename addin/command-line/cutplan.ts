@@ -1,48 +1,51 @@
-import { proofWords, type RefusedRow, refusedText, type SizePlan, type Stock } from "../../core/cutting";
-import { cutListOf, openForJob, readForCutting, shopNotes } from "../../core/jobs";
+import { type RefusedRow, refusedText } from "../../core/cutting";
+import { askedBars, cutListOf, openForJob, readForCutting, shopNotes } from "../../core/jobs";
 import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
-import { fromMillimetres } from "../../core/units/convert-length";
-import type { LengthUnit } from "../../core/units/length-unit";
-import { parseLength } from "../../core/units/parse-length";
-import { isRefusal, refusalText } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
-import { heatWords } from "../print/heat-words";
 import type { ScheduleHead } from "../print/print-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
+import { cutJob } from "./job/cut-job";
+import { filterOf, jobAsked } from "./job/job-asked";
+import { JOB_OPTIONS } from "./job/read-job";
+import { jsonPlan, printCutList } from "./print-cut-list";
 import { STANDARD_OPTIONS } from "./standard-for";
-import type { Streams } from "./streams";
-import { refuseTarget, writeCopy } from "./write-copy";
+import { stockGiven } from "./stock-given";
+import { isWorkbookName, refuseTarget, writeCopy } from "./write-copy";
 import { refusePage, writePage } from "./write-page";
 
 /** `cutplan BOOK`: which stock bars to buy and how to cut them, size by size, with the bound. */
 export const cutplan: Command = {
   name: "cutplan",
   usage:
-    "cutplan BOOK [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
+    "cutplan BOOK... [--pour NAME] [--size SIZES] [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "cutting plan and its bound; --out writes the cut list, or a copy with the remnants booked",
   options: {
     stock: { type: "string" },
     out: { type: "string" },
     again: { type: "boolean" },
+    ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
     json: { type: "boolean" },
   },
   async run(given, streams) {
     const target = given.text("out");
+    const job = jobAsked(given, streams, { targets: target === null ? [] : [target] });
+    if (job !== null) return cutJob(job, target, given, streams);
     const { path, book, question } = bookAsked(given, streams, (path) => {
       if (target !== null) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
     });
     const opened = answerOf(openForJob(book, question));
     const { standard, sheets, workshop } = opened;
     const stock = stockGiven(given.text("stock"), standard);
-    const read = answerOf(readForCutting(opened));
+    const whole = answerOf(readForCutting(opened));
+    const read = { ...whole, schedules: askedBars(whole.schedules, filterOf(given)) };
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
     const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
@@ -62,29 +65,11 @@ export const cutplan: Command = {
       }
       streams.note(`written: ${target}`);
     }
-    const out = (mm: number): number => Number(fromMillimetres(mm, standard.unit).toPrecision(12));
-    if (given.flag("json")) {
-      const json = {
-        groups: groups.map((group) => jsonGroup(group, out)),
-        refused: refused.map((row) => jsonRefused(row, out, standard.unit)),
-      };
-      streams.result(JSON.stringify(json));
-    } else {
-      for (const group of groups) printPlan(group, out, streams);
-      printRefused(refused, groups.length === 0, sheets.length > 1, standard.unit, streams);
-    }
+    if (given.flag("json")) streams.result(JSON.stringify(jsonPlan({ groups, refused }, standard.unit)));
+    else printCutList({ groups, refused }, sheets.length > 1, standard.unit, streams);
     return refused.length > 0 ? 1 : 0;
   },
 };
-
-function stockGiven(option: string | null, standard: Standard): Stock[] | null {
-  if (option === null) return null;
-  return option.split(",").map((text) => {
-    const length = parseLength(text.trim(), standard.unit);
-    if (isRefusal(length)) throw new InputRefused(`--stock: ${refusalText(length)}`);
-    return { length, count: null, remnant: false };
-  });
-}
 
 /** Where not one row is a bar with a length and a count, the input could not be read. */
 function refuseUnread(refused: readonly RefusedRow[]): void {
@@ -106,77 +91,3 @@ function headOf(reading: ScheduleReading | undefined, standard: Standard): Sched
     standard: standard.id,
   };
 }
-
-function jsonGroup({ size, grade, stock, plan, list }: SizePlan, out: (mm: number) => number) {
-  return {
-    size,
-    ...(grade === null ? {} : { grade }),
-    stock: [...new Set(stock.map(({ length }) => out(length)))],
-    bars: plan.bars,
-    stockLength: out(plan.stockLength),
-    lowerBound: plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound),
-    pieces: plan.pieces,
-    wasteRatio: plan.wasteRatio,
-    patterns: plan.patterns.map((pattern, at) => ({
-      stock: out(pattern.stock),
-      cuts: pattern.cuts.map(({ length, count }) => ({ length: out(length), count })),
-      times: pattern.times,
-      ...(list[at]!.heats.length === 0 ? {} : { heats: list[at]!.heats }),
-    })),
-  };
-}
-
-function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthUnit) {
-  const { size, grade, mark, sheet, cell, length, count, longestStock, reason } = row;
-  return {
-    size,
-    grade,
-    mark,
-    sheet,
-    cell,
-    length: length === null ? null : out(length),
-    count,
-    longestStock: longestStock === null ? null : out(longestStock),
-    code: reason.code,
-    message: refusalText(reason, unit),
-  };
-}
-
-function printPlan(group: SizePlan, out: (mm: number) => number, streams: Streams): void {
-  const { size, grade, plan, list } = group;
-  const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
-  const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
-  const proof = proofWords(plan, String(bound));
-  const waste = (plan.wasteRatio * 100).toFixed(1);
-  const name = size === "" ? "all pieces" : [size, grade].filter((part) => part !== null).join(" ");
-  const remnants = plan.bars - plan.barsBought;
-  const own = remnants === 0 ? "" : ` (${remnants} of them remnants)`;
-  streams.result(
-    `${name}: ${counted(plan.bars, "bar")}${own} for ${counted(plan.pieces, "piece")}, ${waste} % left over; ${got} to buy, ${proof}`,
-  );
-  for (const [at, { stock, cuts, times, offcut, remnant }] of plan.patterns.entries()) {
-    const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
-    const from = remnant ? " remnant" : "";
-    const { heats } = list[at]!;
-    const ofHeats = heats.length === 0 ? "" : `; ${heatWords(heats)}`;
-    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}${ofHeats}`);
-  }
-}
-
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
-
-function printRefused(
-  refused: readonly RefusedRow[],
-  isAll: boolean,
-  namesSheets: boolean,
-  unit: LengthUnit,
-  streams: Streams,
-): void {
-  if (refused.length === 0) return;
-  const rows = refused.length === 1 ? "1 row is" : `${refused.length} rows are`;
-  streams.result(isAll ? `nothing can be planned: ${rows} refused` : `in no plan: ${rows} refused`);
-  for (const row of refused)
-    streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null }, unit)}`);
-}
-
-const isWorkbookName = (path: string): boolean => /\.xls[xm]$/i.test(path);

@@ -1,6 +1,7 @@
 import {
   checkBooks,
   heatsByRow,
+  isAsked,
   isUnmakeable,
   labelsOf,
   plansWithHeats,
@@ -9,27 +10,35 @@ import {
 } from "../../core/jobs";
 import type { Ticket } from "../../core/tickets";
 import { bundleLabelsPage } from "../print/bundle-labels";
+import type { ScheduleHead } from "../print/print-page";
 import { ticketPage } from "../print/ticket-page";
 import { trialLogPage } from "../print/trial-log-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
-import type { Command } from "./command";
+import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
+import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
+import { JOB_OPTIONS, readJob } from "./job/read-job";
+import { ticketsOfJob } from "./job/ticket-job";
 import { noteDecisions } from "./print-decisions";
+import type { GivenOptions } from "./read-options";
 import { STANDARD_OPTIONS } from "./standard-for";
+import type { Streams } from "./streams";
 import { bundleLimit, pageHead } from "./ticket-pages";
 import { refusePage, writePage } from "./write-page";
 
 /** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
 export const tickets: Command = {
   name: "tickets",
-  usage: "tickets BOOK --out FILE.html [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
+  usage:
+    "tickets BOOK... --out FILE.html [--pour NAME] [--size SIZES] [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
   summary: "bending tickets, bundle labels and the chart of compensated angles",
   options: {
     out: { type: "string" },
     labels: { type: "string" },
     "bundle-limit": { type: "string" },
     chart: { type: "string" },
+    ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
     json: { type: "boolean" },
@@ -41,15 +50,18 @@ export const tickets: Command = {
       throw new InputRefused(
         "name a page to write: --out FILE.html, --labels FILE.html or --chart FILE.html",
       );
+    const many = jobAsked(given, streams);
+    if (many !== null) return manyTickets(many, pages, given, streams);
     const { path, book, question } = bookAsked(given, streams, (path) => {
       for (const target of targets) refusePage(path, target);
     });
     const [answer] = checkBooks([book], question);
     const checked = answerOf(answer!);
     const { workshop, standard, report, sheets } = checked;
-    const { tickets: made, notes } = ticketsOf([
-      { report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) },
-    ]);
+    const all = ticketsOf([{ report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) }]);
+    const filter = filterOf(given);
+    const made = all.tickets.filter((ticket) => isAsked(filter, ticket));
+    const { notes } = all;
     for (const note of [...checked.notes, ...shopNotes(workshop), ...notes]) streams.note(note);
     noteDecisions(report, streams);
     const labels =
@@ -71,6 +83,60 @@ export const tickets: Command = {
     return made.some(isUnmakeable) ? 1 : 0;
   },
 };
+
+/** Tickets of a job: one page of all, by schedule and row; a chart of angles is one Shop sheet's. */
+async function manyTickets(
+  asked: JobAsked,
+  pages: { readonly out: string | null; readonly labels: string | null; readonly chart: string | null },
+  given: GivenOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  if (pages.chart !== null)
+    throw new InputRefused("--chart draws the trials of one workbook's Shop sheet: name one");
+  for (const target of [pages.out, pages.labels])
+    if (target !== null) for (const path of asked.named.paths) refusePage(path, target);
+  const job = await readJob(asked.named.paths, asked.task, given, streams);
+  try {
+    const { books, unread, all, isUnmakeable: isBad } = ticketsOfJob(asked, job, streams);
+    const [first] = books;
+    if (first === undefined) throw new InputRefused("none of the books has a schedule");
+    const heads = new Set(all.map(({ head }) => head.job));
+    const head: ScheduleHead = {
+      job: heads.size === 1 ? (all[0]?.head.job ?? null) : null,
+      schedule: null,
+      revision: null,
+      standard: first.standard,
+    };
+    if (pages.labels !== null) {
+      const limit = given.text("bundle-limit");
+      if (limit === null) throw new InputRefused("the labels of a job need --bundle-limit KG");
+      const labels = answerOf(labelsOf(all, Number(limit)));
+      for (const note of labels.notes) streams.note(note);
+      writePage(
+        asked.named.paths[0]!,
+        pages.labels,
+        bundleLabelsPage(labels.bundles, head, all[0]?.unit ?? "mm"),
+      );
+      streams.note(`written: ${pages.labels}`);
+    }
+    if (pages.out !== null) {
+      writePage(asked.named.paths[0]!, pages.out, ticketPage(all, head));
+      streams.note(`written: ${pages.out}`);
+    }
+    const { findings } = job.judged;
+    if (given.flag("json"))
+      streams.result(
+        JSON.stringify({
+          books: [...books, ...unread],
+          job: { tickets: all.length, unreadable: unread, findings },
+        }),
+      );
+    else for (const line of summary(all)) streams.result(line);
+    return unread.length > 0 ? 2 : isBad ? 1 : 0;
+  } finally {
+    job.close();
+  }
+}
 
 function summary(made: readonly Ticket[]): string[] {
   const bent = made.filter(({ bends }) => bends.length > 0);

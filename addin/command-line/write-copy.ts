@@ -109,3 +109,6 @@ function writeWhole(path: string, bytes: Uint8Array, mode: number | null): void 
     closeSync(file);
   }
 }
+
+/** Whether a file's name says a workbook that can be written. */
+export const isWorkbookName = (path: string): boolean => /\.xls[xm]$/i.test(path);

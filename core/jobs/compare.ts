@@ -1,4 +1,4 @@
-import type { BarRow } from "../schedule/bar-row";
+import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { compareRevisions, type RevisionComparison } from "../totals/compare-revisions";
@@ -7,7 +7,10 @@ import { isInTotal, weighRows } from "../totals/row-mass";
 
 /** The schedules of one revision, of one book or several. */
 export interface Revision {
-  readonly schedules: readonly ReadSheet[];
+  readonly schedules: readonly (ReadSheet & {
+    /** which schedule of a job it is, by what its revisions have in common */
+    readonly key?: string;
+  })[];
 }
 
 export interface CompareJob {
@@ -24,8 +27,13 @@ export function compareBooks(
   released: readonly string[] = [],
 ): CompareJob {
   const masses = new Map<BarRow, number>();
-  for (const { sheet, reading } of [...before.schedules, ...after.schedules]) {
-    weighRows(sheet, reading, standard).forEach((row, index) => {
+  const keys = new Map<ScheduleReading, string>();
+  for (const { sheet, reading, standard: own = standard, key = "" } of [
+    ...before.schedules,
+    ...after.schedules,
+  ]) {
+    keys.set(reading, key);
+    weighRows(sheet, reading, own).forEach((row, index) => {
       if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
     });
   }
@@ -33,12 +41,13 @@ export function compareBooks(
   const comparison = compareRevisions({
     before: readings(before),
     after: readings(after),
+    scheduleOf: (reading) => keys.get(reading) ?? "",
     massOf: (bar) => masses.get(bar) ?? null,
     released: new Set(released),
   });
   return {
     comparison,
     sheetOf: ({ sheet: name, after: bar }) =>
-      (bar === null ? before : after).schedules.find(({ sheet }) => sheet.name === name)?.sheet,
+      (bar === null ? before : after).schedules.find(({ reading }) => reading.sheet === name)?.sheet,
   };
 }

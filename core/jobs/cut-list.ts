@@ -32,26 +32,46 @@ export interface CutListJob {
   readonly notes: readonly string[];
 }
 
+/** Rows that ask to be cut, and those that ask for nothing that could be. */
+export interface PiecesOfBook {
+  readonly rows: readonly CutRow[];
+  readonly refused: readonly RefusedRow[];
+  readonly notes: readonly string[];
+}
+
 /** The cutting plan of schedules, size by size, with what is to be bought. */
 export function cutListOf(asked: CutListQuestion): CutListJob {
-  const { schedules, standard, workshop, stock = null, listed } = asked;
+  const { standard, workshop, stock = null } = asked;
+  return planPieces(piecesOf(asked), cuttingSupply(workshop.shop, standard, stock), standard);
+}
+
+/** What schedules and plain lists ask to be cut, row by row. */
+export function piecesOf({ schedules, standard, listed }: CutListQuestion): PiecesOfBook {
   const isSeveral = schedules.length > 1;
   const read = schedules.map(({ sheet, reading }) => ({
     name: sheet.name,
     ...rowsToCut(sheet, reading, standard),
   }));
-  const rows = [...(listed?.rows ?? []), ...read.flatMap((one) => one.rows)];
-  const supply = cuttingSupply(workshop.shop, standard, stock);
+  return {
+    rows: [...(listed?.rows ?? []), ...read.flatMap(({ rows }) => rows)],
+    refused: [...(listed?.refused ?? []), ...read.flatMap(({ refused }) => refused)],
+    notes: read.flatMap(({ name, notes }) => notes.map((note) => (isSeveral ? `${name}: ${note}` : note))),
+  };
+}
+
+/** The plan of rows, whichever books they come from. */
+export function planPieces(
+  { rows, refused, notes }: PiecesOfBook,
+  supply: CuttingSupply,
+  standard: Standard,
+): CutListJob {
   const planned = planBySize(rows, supply);
-  const ofSheets = read.flatMap(({ name, notes }) =>
-    notes.map((note) => (isSeveral ? `${name}: ${note}` : note)),
-  );
   return {
     groups: planned.groups,
-    refused: [...planned.refused, ...(listed?.refused ?? []), ...read.flatMap(({ refused }) => refused)],
+    refused: [...planned.refused, ...refused],
     supply,
     toBuy: stockToBuy(planned.groups, standard),
-    notes: [...ofSheets, ...planned.notes],
+    notes: [...notes, ...planned.notes],
   };
 }
 

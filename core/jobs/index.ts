@@ -2,12 +2,21 @@ export type { Book, Visibility } from "./book";
 export { type CheckedBook, checkBooks, isBroken } from "./check";
 export { type CheckReport, checkReport, type ToldFinding } from "./check-report";
 export { type CompareJob, compareBooks, type Revision } from "./compare";
-export { type CutListJob, type CutListQuestion, cutListOf, readForCutting } from "./cut-list";
+export {
+  type CutListJob,
+  type CutListQuestion,
+  cutListOf,
+  type PiecesOfBook,
+  piecesOf,
+  planPieces,
+  readForCutting,
+} from "./cut-list";
 export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansWithHeats } from "./heats";
 export { type LabelsJob, labelsOf } from "./labels";
 export { type LoadsJob, loadsOf } from "./loads";
 export { askedBars } from "./many/asked-bars";
 export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
+export { countedBars } from "./many/counted-bars";
 export type { JobBar } from "./many/job-bar";
 export { type JobFinding, type JobPlace, jobPlaceWords } from "./many/job-finding";
 export {

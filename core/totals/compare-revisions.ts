@@ -52,6 +52,8 @@ export interface RevisionComparison {
 export interface ComparisonQuestion {
   readonly before: readonly ScheduleReading[];
   readonly after: readonly ScheduleReading[];
+  /** Which schedule a reading is, where marks start again in each of several; all are one where this is not said. */
+  scheduleOf?(reading: ScheduleReading): string;
   /** kg of all bars of a row; null where it cannot be worked out */
   massOf(bar: BarRow): number | null;
   /** marks released, beyond those that a column of the schedules says are */
@@ -69,8 +71,8 @@ interface Placed {
  * not part of a revision. Steel of a changed bar that was released may be cut already, so it comes first.
  */
 export function compareRevisions(question: ComparisonQuestion): RevisionComparison {
-  const before = byKey(question.before);
-  const after = byKey(question.after);
+  const before = byKey(question.before, question);
+  const after = byKey(question.after, question);
   const changes: BarChange[] = [];
   let unchanged = 0;
   for (const [key, news] of after) {
@@ -89,12 +91,16 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
   return { changes: releasedFirst, pours: pourChanges(question), unchanged };
 }
 
-function byKey(readings: readonly ScheduleReading[]): Map<string, Placed[]> {
+function byKey(
+  readings: readonly ScheduleReading[],
+  { scheduleOf }: Pick<ComparisonQuestion, "scheduleOf">,
+): Map<string, Placed[]> {
   const found = new Map<string, Placed[]>();
   for (const reading of readings) {
+    const schedule = scheduleOf?.(reading) ?? "";
     for (const bar of reading.bars) {
       if (bar.struckThrough || bar.superseded === true) continue;
-      const key = JSON.stringify([normal(bar.member), normal(bar.mark)]);
+      const key = JSON.stringify([schedule, normal(bar.member), normal(bar.mark)]);
       const placed = found.get(key);
       if (placed === undefined) found.set(key, [{ bar, sheet: reading.sheet }]);
       else placed.push({ bar, sheet: reading.sheet });
@@ -190,7 +196,7 @@ function sizeText(bar: BarRow): string | null {
 function pourChanges(question: ComparisonQuestion): PourChange[] {
   const pours = new Map<string | null, { bars: [number, number]; mass: [number, number] }>();
   [question.before, question.after].forEach((readings, side) => {
-    for (const placed of [...byKey(readings).values()].flat()) {
+    for (const placed of [...byKey(readings, question).values()].flat()) {
       const pour = placed.bar.pour;
       const sums = pours.get(pour) ?? { bars: [0, 0], mass: [0, 0] };
       pours.set(pour, sums);

@@ -7,7 +7,7 @@ export {
   type PourChange,
   type RevisionComparison,
 } from "./compare-revisions";
-export { type Load, type Loads, type LorryLimits } from "./loads";
+export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
 export { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";

@@ -41,6 +41,11 @@ export function booksNamed(given: readonly string[], targets: readonly string[] 
   return { paths: [...new Set(found)], isJob, notes };
 }
 
+/** Whether a name stands for a job and not for one file. */
+export function isFolderOrPattern(name: string): boolean {
+  return kindOf(name) !== "file";
+}
+
 function kindOf(name: string): "file" | "folder" | "pattern" {
   const stat = statSync(name, { throwIfNoEntry: false });
   if (stat !== undefined) return stat.isDirectory() ? "folder" : "file";

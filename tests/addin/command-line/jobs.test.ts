@@ -233,3 +233,56 @@ async function ask(sql: string): Promise<Record<string, unknown>[]> {
   const reader = await connection.runAndReadAll(sql);
   return reader.getRowObjects();
 }
+
+describe("what a job makes", () => {
+  it("cuts across schedules, without the bars of an older revision", async () => {
+    const run = await barwright(["cutplan", job, "--stock", "12000", "--size", "H16,H12", "--json"]);
+    const { books, job: plan } = JSON.parse(run.out);
+    expect(books).toHaveLength(4);
+    // H16: 40 of 3 m are ten bars of 12 m; H12: four of 2.5 m a bar and a 2 m beside them, so 15 for 60 and 8
+    const bars = Object.fromEntries(
+      plan.groups.map(({ size, bars }: { size: string; bars: number }) => [size, bars]),
+    );
+    expect(bars).toEqual({ H16: 10, H12: 15 });
+    expect(plan.groups.map(({ pieces }: { pieces: number }) => pieces).sort()).toEqual([40, 68]);
+    expect(run.err).toContain("revision B");
+    expect(run.exit).toBe(0);
+    const booked = await barwright(["cutplan", job, "--out", join(folder, "booked.xlsx")]);
+    expect(booked).toMatchObject({ exit: 2, err: expect.stringContaining("one workbook") });
+  });
+
+  it("makes a ticket for each bar that counts", async () => {
+    const page = join(folder, "tickets.html");
+    const run = await barwright(["tickets", job, "--out", page, "--json"]);
+    const { books, job: told } = JSON.parse(run.out);
+    expect(told.tickets).toBe(6);
+    expect(books.map(({ tickets }: { tickets: unknown[] }) => tickets.length)).toEqual([0, 2, 1, 3]);
+    expect(readFileSync(page, "utf8")).toContain("HS-2");
+    const p1 = JSON.parse((await barwright(["tickets", job, "--pour", "P1", "--json"])).out);
+    expect(p1.job.tickets).toBe(3);
+  });
+
+  it("compares a job with a job, schedule by schedule", async () => {
+    schedule("later/HS-1.csv", "HS-1", "C", W1[0]!, W1[1]!.replace("60,60", "50,50"), W1[2]!);
+    schedule(
+      "later/HS-2.csv",
+      "HS-2",
+      "A",
+      "S1,01,H20,1,10,10,6000,00,6000,,,P1",
+      "S1,02,H12,1,8,8,2000,00,2000,,,P 1",
+    );
+    const run = await barwright(["compare", job, join(folder, "later"), "--json"]);
+    const { changes, pours, unchanged } = JSON.parse(run.out).job;
+    expect(changes.map(({ kind, mark, kg }: Line) => ({ kind, mark, kg }))).toEqual([
+      // 60 and 50 of 2.5 m at 0.888 kg/m
+      {
+        kind: "changed",
+        mark: "02",
+        kg: { before: expect.closeTo(133.2, 6), after: expect.closeTo(111, 6) },
+      },
+      { kind: "removed", mark: "01", kg: { before: expect.anything(), after: 0 } },
+    ]);
+    expect(unchanged).toBe(4);
+    expect(pours.find(({ pour }: Line) => pour === "P2").t.after * 1000).toBeCloseTo(P2, 3);
+  });
+});

@@ -1,0 +1,39 @@
+import { type JobQuestion, type OpenedBook, openForJob } from "../../../core/jobs";
+import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusal";
+import { UnreadableWorkbook } from "../../xlsx/unreadable-workbook";
+import { InputRefused } from "../input-refused";
+import { openBook } from "../open-book";
+import { ownOfPath } from "../standard-for";
+import type { JobAsked } from "./job-asked";
+
+/** A book of a job, or why it cannot be read. */
+export type BookOpened =
+  | { readonly path: string; readonly opened: OpenedBook; readonly error: null }
+  | { readonly path: string; readonly opened: null; readonly error: string };
+
+/** The books of a job one after another, so that one alone is held. */
+export function* openBooks({ named, task }: JobAsked): Generator<BookOpened> {
+  const question = questionOf(task);
+  for (const path of named.paths) {
+    const opened = tried(() => openForJob(openBook(path), question));
+    if (opened instanceof Error) yield { path, opened: null, error: opened.message };
+    else yield { path, opened, error: null };
+  }
+}
+
+/** What is asked of each book of a job. */
+export function questionOf({ sheet, standard, own: file }: JobAsked["task"]): JobQuestion {
+  const own = file === null ? undefined : ownOfPath(file).own;
+  return { sheet, standard, ...(own && { own }) };
+}
+
+/** An answer, or the error that says why there is none; what is an error of ours is thrown on. */
+export function tried<Answer>(ask: () => Answer | Refusal): Answer | Error {
+  try {
+    const answer = ask();
+    return isRefusal(answer) ? new InputRefused(refusalText(answer)) : answer;
+  } catch (error) {
+    if (error instanceof InputRefused || error instanceof UnreadableWorkbook) return error;
+    throw error;
+  }
+}

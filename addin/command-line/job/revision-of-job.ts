@@ -1,0 +1,53 @@
+import { countedBars, type Revision, readSchedules } from "../../../core/jobs";
+import type { Standard } from "../../../core/standards";
+import type { GivenOptions } from "../read-options";
+import type { Streams } from "../streams";
+import { booksNamed } from "./books-named";
+import { leftOutNotes } from "./cut-job";
+import { filterOf, type JobAsked } from "./job-asked";
+import { openBooks, tried } from "./open-books";
+import { readJob } from "./read-job";
+
+/** One side of a comparison: all schedules of a job that count, each under its own number. */
+export interface JobRevision extends Revision {
+  readonly standard: Standard | null;
+  readonly books: readonly string[];
+  readonly unreadable: readonly { readonly book: string; readonly why: string }[];
+}
+
+export async function revisionOfJob(
+  name: string,
+  given: GivenOptions,
+  streams: Streams,
+): Promise<JobRevision> {
+  const named = booksNamed([name]);
+  const task = { sheet: null, standard: given.text("standard"), own: given.text("own"), explain: false };
+  const asked: JobAsked = { named, task, filter: filterOf(given) };
+  const job = await readJob(named.paths, task, given, streams);
+  try {
+    const keys = new Map(job.judged.schedules.map(({ book, sheet, key }) => [`${book}\n${sheet}`, key]));
+    const schedules: Revision["schedules"][number][] = [];
+    const unreadable: { book: string; why: string }[] = [];
+    let standard: Standard | null = null;
+    for (const { path, opened, error } of openBooks(asked)) {
+      const read = opened === null ? new Error(error ?? "") : tried(() => readSchedules(opened));
+      if (read instanceof Error || opened === null) {
+        unreadable.push({ book: path, why: read instanceof Error ? read.message : "" });
+        continue;
+      }
+      standard ??= opened.standard;
+      for (const { sheet, reading } of countedBars(path, read.schedules, job.judged, asked.filter))
+        schedules.push({
+          sheet,
+          reading: { ...reading, sheet: `${path} ${sheet.name}` },
+          standard: opened.standard,
+          key: keys.get(`${path}\n${sheet.name}`) ?? path,
+        });
+    }
+    for (const { book, why } of unreadable) streams.note(`not read: ${book}: ${why}`);
+    for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
+    return { schedules, standard, books: named.paths, unreadable };
+  } finally {
+    job.close();
+  }
+}

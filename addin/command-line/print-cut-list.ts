@@ -1,0 +1,110 @@
+import { proofWords, type RefusedRow, refusedText, type SizePlan } from "../../core/cutting";
+import { fromMillimetres } from "../../core/units/convert-length";
+import type { LengthUnit } from "../../core/units/length-unit";
+import { refusalText } from "../../core/units/refusal";
+import { heatWords } from "../print/heat-words";
+import type { Streams } from "./streams";
+
+/** A plan and the rows that are in none. */
+interface PlanTold {
+  readonly groups: readonly SizePlan[];
+  readonly refused: readonly RefusedRow[];
+}
+
+const lengthIn =
+  (unit: LengthUnit) =>
+  (mm: number): number =>
+    Number(fromMillimetres(mm, unit).toPrecision(12));
+
+/** A plan in the shape that scripts rely on. */
+export function jsonPlan({ groups, refused }: PlanTold, unit: LengthUnit) {
+  const out = lengthIn(unit);
+  return {
+    groups: groups.map((group) => jsonGroup(group, out)),
+    refused: refused.map((row) => jsonRefused(row, out, unit)),
+  };
+}
+
+/** A plan for a person, and the rows that are in none. */
+export function printCutList(
+  { groups, refused }: PlanTold,
+  namesSheets: boolean,
+  unit: LengthUnit,
+  streams: Streams,
+): void {
+  const out = lengthIn(unit);
+  for (const group of groups) printPlan(group, out, streams);
+  printRefused(refused, groups.length === 0, namesSheets, unit, streams);
+}
+
+function jsonGroup({ size, grade, stock, plan, list }: SizePlan, out: (mm: number) => number) {
+  return {
+    size,
+    ...(grade === null ? {} : { grade }),
+    stock: [...new Set(stock.map(({ length }) => out(length)))],
+    bars: plan.bars,
+    stockLength: out(plan.stockLength),
+    lowerBound: plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound),
+    pieces: plan.pieces,
+    wasteRatio: plan.wasteRatio,
+    patterns: plan.patterns.map((pattern, at) => ({
+      stock: out(pattern.stock),
+      cuts: pattern.cuts.map(({ length, count }) => ({ length: out(length), count })),
+      times: pattern.times,
+      ...(list[at]!.heats.length === 0 ? {} : { heats: list[at]!.heats }),
+    })),
+  };
+}
+
+function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthUnit) {
+  const { size, grade, mark, sheet, cell, length, count, longestStock, reason } = row;
+  return {
+    size,
+    grade,
+    mark,
+    sheet,
+    cell,
+    length: length === null ? null : out(length),
+    count,
+    longestStock: longestStock === null ? null : out(longestStock),
+    code: reason.code,
+    message: refusalText(reason, unit),
+  };
+}
+
+function printPlan(group: SizePlan, out: (mm: number) => number, streams: Streams): void {
+  const { size, grade, plan, list } = group;
+  const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
+  const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
+  const proof = proofWords(plan, String(bound));
+  const waste = (plan.wasteRatio * 100).toFixed(1);
+  const name = size === "" ? "all pieces" : [size, grade].filter((part) => part !== null).join(" ");
+  const remnants = plan.bars - plan.barsBought;
+  const own = remnants === 0 ? "" : ` (${remnants} of them remnants)`;
+  streams.result(
+    `${name}: ${counted(plan.bars, "bar")}${own} for ${counted(plan.pieces, "piece")}, ${waste} % left over; ${got} to buy, ${proof}`,
+  );
+  for (const [at, { stock, cuts, times, offcut, remnant }] of plan.patterns.entries()) {
+    const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
+    const from = remnant ? " remnant" : "";
+    const { heats } = list[at]!;
+    const ofHeats = heats.length === 0 ? "" : `; ${heatWords(heats)}`;
+    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}${ofHeats}`);
+  }
+}
+
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
+
+function printRefused(
+  refused: readonly RefusedRow[],
+  isAll: boolean,
+  namesSheets: boolean,
+  unit: LengthUnit,
+  streams: Streams,
+): void {
+  if (refused.length === 0) return;
+  const rows = refused.length === 1 ? "1 row is" : `${refused.length} rows are`;
+  streams.result(isAll ? `nothing can be planned: ${rows} refused` : `in no plan: ${rows} refused`);
+  for (const row of refused)
+    streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null }, unit)}`);
+}
