@@ -4,6 +4,7 @@ import type { ColumnKind } from "../schedule/bar-row";
 import type { Cell, Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import type { Citation } from "../standards/citation";
+import type { PlacesOf } from "../units/refusal";
 import type { FixSafety, Outcome, Severity } from "./finding";
 import type { Limits } from "./limits";
 import type { OwnContext, RuleContext } from "./rule-context";
@@ -47,29 +48,61 @@ export interface ReportedFix<FixId extends string = string> {
   readonly edits: readonly { readonly at: ColumnKind; readonly to: string | number | null }[];
 }
 
-export interface RowReport<MessageId extends string = string, FixId extends string = string> {
+/** Templates of a rule's messages by their ids; `{name}` stands for a value. */
+export type Messages = Readonly<Record<string, string>>;
+export type Fixes = Readonly<Record<string, { readonly label: string; readonly safety: FixSafety }>>;
+
+export type NoFixes = Record<never, never>;
+
+/** The values that a template needs; others may stand beside them. */
+type Worded<Places extends string> = string extends Places
+  ? { readonly values?: MessageValues }
+  : [Places] extends [never]
+    ? { readonly values?: MessageValues }
+    : { readonly values: Readonly<Record<Places, MessageValue>> & MessageValues };
+
+/** A message with every value that its words need. */
+type Said<Words extends Messages, Offers extends Fixes> = {
+  [Id in keyof Words & string]: { readonly messageId: Id } & Worded<PlacesOf<Words[Id]>>;
+}[keyof Words & string] & { readonly fix?: ReportedFix<keyof Offers & string> };
+
+interface Report {
   /** `broken` unless said; a finding that rests on a source that is not sure is `unsure` whatever is said */
   readonly outcome?: Outcome;
   /** the rule's own unless said */
   readonly severity?: Severity;
-  readonly messageId: MessageId;
-  /** the column at fault */
-  readonly at: ColumnKind;
-  readonly values?: MessageValues;
   readonly cite?: Citation | null;
-  readonly fix?: ReportedFix<FixId>;
 }
 
-export interface SheetReport<MessageId extends string = string, FixId extends string = string>
-  extends Omit<RowReport<MessageId, FixId>, "at"> {
+export type RowReport<Words extends Messages = Messages, Offers extends Fixes = Fixes> = Report & {
+  /** the column at fault */
+  readonly at: ColumnKind;
+} & Said<Words, Offers>;
+
+interface OnSheet {
   readonly at?: ColumnKind;
   /** the bar at fault; without it and without a place the finding is sheet-wide */
   readonly row?: BarFacts;
+}
+
+interface InCell {
   /** a cell of a row that is no bar, within the used range, from 0 */
   readonly place?: { readonly row: number; readonly column: number };
 }
 
-interface RuleBase<MessageId extends string, FixId extends string> {
+export type SheetReport<Words extends Messages = Messages, Offers extends Fixes = Fixes> = Report &
+  OnSheet &
+  InCell &
+  Said<Words, Offers>;
+
+/** About the Shop sheet or the sheet Standard: one of its cells, or the sheet as a whole. */
+export type ShopReport<Words extends Messages = Messages> = Report & InCell & Said<Words, NoFixes>;
+
+/** About the settings: shown on a sheet, at a bar where there is one. */
+export type SettingsReport<Words extends Messages = Messages> = Report &
+  OnSheet & { readonly sheet: Sheet } & Said<Words, NoFixes>;
+
+interface RuleBase<Words extends Messages, Offers extends Fixes> {
   /** never used again once a rule is gone */
   readonly code: string;
   readonly name: string;
@@ -77,9 +110,11 @@ interface RuleBase<MessageId extends string, FixId extends string> {
   readonly docs: RuleDocs;
   /** asks something that one answer settles for every row that it is asked of */
   readonly asksOnce?: boolean;
+  /** messages that are told of each cell, however many are alike: what they tell of is lost elsewhere */
+  readonly tellsEach?: readonly (keyof Words & string)[];
   /** lower case, no full stop; names the value, the limit and the unit */
-  readonly messages: Readonly<Record<MessageId, string>>;
-  readonly fixes?: Readonly<Record<FixId, { readonly label: string; readonly safety: FixSafety }>>;
+  readonly messages: Words;
+  readonly fixes?: Offers;
 }
 
 /** What a bar must have for some rule to say anything of it. */
@@ -99,53 +134,41 @@ export type RowNeed =
   | "other length";
 
 /** Judges one bar by itself, so that an edit re-judges one row. */
-export interface RowRule<MessageId extends string = string, FixId extends string = string>
-  extends RuleBase<MessageId, FixId> {
+export interface RowRule<Words extends Messages = Messages, Offers extends Fixes = Fixes>
+  extends RuleBase<Words, Offers> {
   /** the rule is not asked of a bar without it; a bar without it is none of the rule's failing examples */
   readonly needs?: RowNeed;
   /** figures of which it asks that a workbook may change: without it what a change hides is not found */
   readonly limits?: readonly (keyof Limits)[];
-  checkRow(facts: BarFacts, context: RuleContext, report: (found: RowReport<MessageId, FixId>) => void): void;
+  checkRow(facts: BarFacts, context: RuleContext, report: (found: RowReport<Words, Offers>) => void): void;
 }
 
 /** Judges what only several bars, a total line or several sheets show. */
-export interface SheetRule<MessageId extends string = string, FixId extends string = string>
-  extends RuleBase<MessageId, FixId> {
+export interface SheetRule<Words extends Messages = Messages, Offers extends Fixes = Fixes>
+  extends RuleBase<Words, Offers> {
   checkSheet(
     sheet: SheetFacts,
     context: RuleContext,
-    report: (found: SheetReport<MessageId, FixId>) => void,
+    report: (found: SheetReport<Words, Offers>) => void,
   ): void;
 }
 
-/** About the Shop sheet: one of its cells, or the sheet as a whole. */
-export type ShopReport<MessageId extends string = string> = Omit<
-  SheetReport<MessageId>,
-  "at" | "row" | "fix"
->;
-
 /** Judges what the Shop sheet itself says. */
-export interface ShopRule<MessageId extends string = string, FixId extends string = string>
-  extends RuleBase<MessageId, FixId> {
-  checkShop(shop: Workshop, context: RuleContext, report: (found: ShopReport<MessageId>) => void): void;
+export interface ShopRule<Words extends Messages = Messages, Offers extends Fixes = Fixes>
+  extends RuleBase<Words, Offers> {
+  checkShop(shop: Workshop, context: RuleContext, report: (found: ShopReport<Words>) => void): void;
 }
 
 /** Judges what the sheet Standard itself says. */
-export interface OwnRule<MessageId extends string = string, FixId extends string = string>
-  extends RuleBase<MessageId, FixId> {
-  checkOwn(own: OwnContext, report: (found: ShopReport<MessageId>) => void): void;
+export interface OwnRule<Words extends Messages = Messages, Offers extends Fixes = Fixes>
+  extends RuleBase<Words, Offers> {
+  checkOwn(own: OwnContext, report: (found: ShopReport<Words>) => void): void;
 }
 
-/** About the settings: shown on a sheet, at a bar where there is one. */
-export type SettingsReport<MessageId extends string = string> = Omit<
-  SheetReport<MessageId>,
-  "place" | "fix"
-> & { readonly sheet: Sheet };
-
 /** Judges what the workbook keeps of its user's decisions, once all findings are made. */
-export interface SettingsRule<MessageId extends string = string, FixId extends string = string>
-  extends RuleBase<MessageId, FixId> {
-  checkSettings(kept: SettingsFacts, report: (found: SettingsReport<MessageId>) => void): void;
+export interface SettingsRule<Words extends Messages = Messages, Offers extends Fixes = Fixes>
+  extends RuleBase<Words, Offers> {
+  checkSettings(kept: SettingsFacts, report: (found: SettingsReport<Words>) => void): void;
 }
 
 export type Rule = RowRule | SheetRule | ShopRule | OwnRule | SettingsRule;
@@ -154,21 +177,21 @@ export type Rule = RowRule | SheetRule | ShopRule | OwnRule | SettingsRule;
  * Declares one rule: facts in, findings out. A rule words no sentence, touches no cell address and
  * does not know which edition it runs under.
  */
-export function defineRule<MessageId extends string, FixId extends string = never>(
-  rule: RowRule<MessageId, FixId>,
-): RowRule<MessageId, FixId>;
-export function defineRule<MessageId extends string, FixId extends string = never>(
-  rule: SheetRule<MessageId, FixId>,
-): SheetRule<MessageId, FixId>;
-export function defineRule<MessageId extends string, FixId extends string = never>(
-  rule: ShopRule<MessageId, FixId>,
-): ShopRule<MessageId, FixId>;
-export function defineRule<MessageId extends string, FixId extends string = never>(
-  rule: OwnRule<MessageId, FixId>,
-): OwnRule<MessageId, FixId>;
-export function defineRule<MessageId extends string, FixId extends string = never>(
-  rule: SettingsRule<MessageId, FixId>,
-): SettingsRule<MessageId, FixId>;
+export function defineRule<const Words extends Messages, const Offers extends Fixes = NoFixes>(
+  rule: RowRule<Words, Offers>,
+): RowRule;
+export function defineRule<const Words extends Messages, const Offers extends Fixes = NoFixes>(
+  rule: SheetRule<Words, Offers>,
+): SheetRule;
+export function defineRule<const Words extends Messages, const Offers extends Fixes = NoFixes>(
+  rule: ShopRule<Words, Offers>,
+): ShopRule;
+export function defineRule<const Words extends Messages, const Offers extends Fixes = NoFixes>(
+  rule: OwnRule<Words, Offers>,
+): OwnRule;
+export function defineRule<const Words extends Messages, const Offers extends Fixes = NoFixes>(
+  rule: SettingsRule<Words, Offers>,
+): SettingsRule;
 export function defineRule(rule: Rule): Rule {
   return rule;
 }

@@ -2,11 +2,13 @@ import type { BarFacts } from "../bar/bar-facts";
 import type { SlipFactor } from "../bar/length-judgement";
 import type { RowReport } from "./rule";
 
+type SlipReport = RowReport<
+  { readonly slip: "{field} {from} {to} {factor}" },
+  { readonly correct: { readonly label: string; readonly safety: "needs-review" } }
+>;
+
 /** The report of a unit slip by one of `factors`; null where the row has none. */
-export function slipReport(
-  facts: BarFacts,
-  factors: readonly SlipFactor[],
-): RowReport<"slip", "correct"> | null {
+export function slipReport(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   const read = slipOfReading(facts, factors);
   if (read !== null) return read;
   const judged = facts.lengthJudgement;
@@ -27,7 +29,7 @@ function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
 }
 
 /** A cell that was read in another unit than its column's, because only so the row fits. */
-function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): RowReport<"slip", "correct"> | null {
+function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   if (facts.row.problems === null) return null;
   for (const { field, guess, proposal } of facts.row.problems) {
     if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;

@@ -209,10 +209,12 @@ function asksAbove(row: number, bentTo: number, typed: number): TrialProblem {
   return { row, outcome: "asks", reason };
 }
 
-function rejected(
+type ValuesOf<Name extends string> = Readonly<Record<Name, string | number>>;
+
+function rejected<Name extends string = never>(
   row: number,
-  make: (values: Record<string, string | number>) => Refusal,
-  values: Record<string, string | number>,
+  make: (values: ValuesOf<Name | "row">) => Refusal,
+  values: ValuesOf<Name>,
 ): TrialProblem {
   return { row, outcome: "rejected", reason: make({ ...values, row: row + 1 }) };
 }

@@ -1,4 +1,4 @@
-import { defineRefusal, type Refusal } from "../units/refusal";
+import { defineRefusal, Refusal } from "../units/refusal";
 
 /** A row of a trial log that is not used, or a thing about used rows that somebody should see. */
 export interface TrialProblem {
@@ -7,6 +7,16 @@ export interface TrialProblem {
   /** `rejected`: wrong; `asks`: could be meant two ways; `shown`: used, but look at it */
   readonly outcome: "rejected" | "asks" | "shown";
   readonly reason: Refusal;
+}
+
+/** The same reason with rows of the sheet in place of rows of the block, which begins `rowsAbove` rows down. */
+export function reasonOnSheet({ definition, values }: Refusal, rowsAbove: number): Refusal {
+  const moved = Object.entries(values).map(([name, value]) =>
+    (name === "row" || name === "first") && typeof value === "number"
+      ? [name, value + rowsAbove]
+      : [name, value],
+  );
+  return new Refusal(definition, Object.fromEntries(moved));
 }
 
 export const trialHeaderNotFound = defineRefusal(

@@ -30,17 +30,17 @@ const shapeHasNoPath = defineRefusal(
   "not-held",
   "code {code} of {standard} is drawn for each bar, so its geometry is not held: write the bar as a path such as 500 +90 1200",
 );
-const bendsOverlap = defineRefusal(
+export const bendsOverlap = defineRefusal(
   "bends-overlap",
   "value",
   "{bends} overlap: leg {leg} of {length} leaves {straight} of straight, so lengthen it by {short} or take a smaller former than {former}",
 );
-const legInsideBend = defineRefusal(
+export const legInsideBend = defineRefusal(
   "leg-inside-bend",
   "value",
   "leg {leg} of {length} ends inside bend {bend}: lengthen it by {short} or take a smaller former than {former}",
 );
-const bendHasNoInside = defineRefusal(
+export const bendHasNoInside = defineRefusal(
   "bend-has-no-inside",
   "value",
   "{bend} is {width} wide outside, below twice the bar's {diameter}: correct the width",

@@ -52,7 +52,7 @@ const dimMissing = defineRefusal(
   "value",
   "{letter} is blank, and code {code} needs {dims}: give {letter}",
 );
-const dimNotPositive = defineRefusal(
+export const dimNotPositive = defineRefusal(
   "dim-not-positive",
   "value",
   "{letter} of code {code} is {value}: it must be over 0",
@@ -67,7 +67,7 @@ const dimsBesidePath = defineRefusal(
   "value",
   `dims stand beside the path "{path}", which holds its own legs: leave the dims empty`,
 );
-const noBendAngle = defineRefusal(
+export const noBendAngle = defineRefusal(
   "no-bend-angle",
   "value",
   "code {code} has no bend angle from {from} to {to} degrees with {dims}: {equation} cannot be met, correct these dims",

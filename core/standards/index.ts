@@ -25,6 +25,7 @@ export type {
   Use,
 } from "./port";
 export { resolveStandard } from "./resolve-standard";
+export { prefixNotHeld } from "./shared/read-size";
 
 /** The ids of the standards held, in the order of the registry: "BS8666:2005". */
 export const STANDARD_IDS: readonly string[] = REGISTRY.map((tables) => tables.id);

@@ -3,8 +3,9 @@ import {
   type CompensationQuestion,
   compensatedAngle,
 } from "../bending/compensated-angle";
+import { beyondMachine, moreTrialsNeeded } from "../bending/compensation-refusal";
 import type { Workshop } from "../shop/workshop";
-import { isRefusal, Refusal, refusalText } from "../units/refusal";
+import { isRefusal, isRefusalOf, type Refusal, refusalText } from "../units/refusal";
 import type { TicketAngle, TicketTrial } from "./ticket";
 
 /**
@@ -49,15 +50,16 @@ function askAngle(workshop: Workshop, question: CompensationQuestion): TicketAng
 
 /** That a machine turns too little is no matter while no trial says how far it must turn. */
 function reasonOf(workshop: Workshop, question: CompensationQuestion, refusal: Refusal): Refusal {
-  if (refusal.code !== "beyond-machine-angle") return refusal;
+  if (!isRefusalOf(refusal, beyondMachine)) return refusal;
   const anywhere = compensatedAngle(workshop.log.calibration, { ...question, largestAngle: null });
   return isRefusal(anywhere) ? anywhere : (anywhere.refusal ?? refusal);
 }
 
 /** The angle that is known too loosely is not named: somebody would bend to it. */
 function withoutGuess(refusal: Refusal, wanted: number): Refusal {
-  if (refusal.code !== "more-trials-needed") return refusal;
-  return new Refusal(refusal.definition, { ...refusal.values, bentTo: wanted });
+  return isRefusalOf(refusal, moreTrialsNeeded)
+    ? moreTrialsNeeded({ ...refusal.values, bentTo: wanted })
+    : refusal;
 }
 
 function without(refusal: Refusal, trials: readonly TicketTrial[]): TicketAngle {

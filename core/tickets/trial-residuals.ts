@@ -1,9 +1,9 @@
 import { groupName } from "../bending/calibrate";
 import { CALIBRATION_PRIOR } from "../bending/calibration.data";
 import { type Trial, trialSpringback } from "../bending/trial";
-import type { TrialProblem } from "../bending/trial-problem";
+import { reasonOnSheet, type TrialProblem } from "../bending/trial-problem";
 import type { Workshop } from "../shop/workshop";
-import { Refusal, refusalText } from "../units/refusal";
+import { refusalText } from "../units/refusal";
 
 /** One trial beside what the fit of the whole log expects of it. Degrees. */
 export interface ResidualPoint {
@@ -49,17 +49,7 @@ export function trialResiduals(workshop: Workshop, firstRow: number): TrialResid
     problems: [...problems, ...calibration.problems].map((problem) => ({
       row: firstRow + problem.row,
       outcome: problem.outcome,
-      text: refusalText(onSheet(problem.reason, firstRow - 1)),
+      text: refusalText(reasonOnSheet(problem.reason, firstRow - 1)),
     })),
   };
-}
-
-/** Rows of the block, from 1, as rows of the sheet. */
-function onSheet(reason: Refusal, offset: number): Refusal {
-  const { row, first } = reason.values;
-  return new Refusal(reason.definition, {
-    ...reason.values,
-    ...(typeof row === "number" ? { row: row + offset } : {}),
-    ...(typeof first === "number" ? { first: first + offset } : {}),
-  });
 }

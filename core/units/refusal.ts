@@ -14,6 +14,16 @@ export interface RefusalDefinition {
 
 export type RefusalValues = Readonly<Record<string, string | number>>;
 
+/** The names of the `{places}` of a template: what the words of a code need is read from the words themselves. */
+export type PlacesOf<Text extends string> = string extends Text
+  ? string
+  : Text extends `${string}{${infer Name}}${infer Rest}`
+    ? (Name extends `${string}${NotInName}${string}` ? never : Name) | PlacesOf<Rest>
+    : never;
+
+/** `{12000,9000}` in a template is a worksheet's list and no place */
+type NotInName = "," | '"' | " " | ";";
+
 /**
  * The answer of a core function that cannot answer: a code and its values.
  * Words are made only where somebody reads them, by `refusalText`.
@@ -34,15 +44,43 @@ export class Refusal {
 }
 
 /**
- * Declares one refusal and gives the function that makes it.
+ * Declares one refusal and gives the function that makes it, which asks for a value of each of its places.
  *
  * @example
  * const sizeNotHeld = defineRefusal("size-not-held", "not-held", "{size} is no bar of {standard}: it holds {held}");
  * return sizeNotHeld({ size, standard, held });
  */
-export function defineRefusal(code: string, kind: RefusalKind, text: string) {
+export function defineRefusal<const Text extends string>(
+  code: string,
+  kind: RefusalKind,
+  text: Text,
+): RefusalOf<PlacesOf<Text>> {
   const definition: RefusalDefinition = { code, kind, text };
-  return (values: RefusalValues): Refusal => new Refusal(definition, values);
+  return Object.assign(
+    (values: Readonly<Record<PlacesOf<Text>, string | number>>) => new Refusal(definition, values),
+    {
+      code,
+    },
+  );
+}
+
+/** A refusal whose values are known by name. */
+export type RefusalWith<Name extends string> = Refusal & {
+  readonly values: Readonly<Record<Name, string | number>>;
+};
+
+/** Makes the refusals of one code. */
+export interface RefusalOf<Name extends string> {
+  (values: Readonly<Record<Name, string | number>>): Refusal;
+  readonly code: string;
+}
+
+/** True of a refusal of that code: its values are then known by name. */
+export function isRefusalOf<Name extends string>(
+  answer: unknown,
+  of: RefusalOf<Name>,
+): answer is RefusalWith<Name> {
+  return isRefusal(answer) && answer.code === of.code;
 }
 
 export function isRefusal(answer: unknown): answer is Refusal {

@@ -1,6 +1,8 @@
 import { barLength } from "../../bar/bar-length";
 import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
-import { isRefusal, refusalText } from "../../units/refusal";
+import type { ColumnKind } from "../../schedule/bar-row";
+import { bendHasNoInside, bendsOverlap, legInsideBend } from "../../shapes/developed-length";
+import { isRefusal, isRefusalOf, type RefusalWith, refusalText } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -23,23 +25,24 @@ export default defineRule({
   checkRow(facts, _context, report) {
     // nothing overlaps where the bar has a length
     const developed = facts.exactLength === null ? facts.developed : null;
-    const code = isRefusal(developed) ? developed.code : null;
-    const overlap = code === "bends-overlap";
-    if (!isRefusal(developed) || (!overlap && code !== "leg-inside-bend")) {
-      const length = code === "bend-has-no-inside" ? developed : barLength(facts, "to weigh");
+    // with a former that is given nothing but geometry is asked
+    const cite = facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null;
+    if (isRefusalOf(developed, bendsOverlap)) {
+      const values = { ...developed.values, size: facts.sizeName };
+      report({ messageId: "overlap", at: columnOf(developed), values, cite });
+    } else if (isRefusalOf(developed, legInsideBend)) {
+      const values = { ...developed.values, size: facts.sizeName };
+      report({ messageId: "inside", at: columnOf(developed), values, cite });
+    } else {
+      const length = isRefusalOf(developed, bendHasNoInside) ? developed : barLength(facts, "to weigh");
       if (!isRefusal(length) || !CONTRADICTIONS.has(length.code)) return;
       report({ messageId: "contradict", at: "shape", values: { reason: refusalText(length) } });
-      return;
     }
-    const leg = String(developed.values["leg"] ?? "");
-    report({
-      messageId: overlap ? "overlap" : "inside",
-      at: DIMENSION_LETTERS.find((letter) => letter === leg) ?? "shape",
-      values: { ...developed.values, size: facts.sizeName },
-      // with a former that is given nothing but geometry is asked
-      cite: facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null,
-    });
   },
 });
 
-const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", "bend-has-no-inside"]);
+function columnOf({ values }: RefusalWith<"leg">): ColumnKind {
+  return DIMENSION_LETTERS.find((letter) => letter === values.leg) ?? "shape";
+}
+
+const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", bendHasNoInside.code]);

@@ -1,5 +1,6 @@
+import { dimNotPositive } from "../../shapes/resolve-shape";
 import type { DimLetter } from "../../standards/port";
-import { isRefusal } from "../../units/refusal";
+import { isRefusalOf } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -16,11 +17,11 @@ export default defineRule({
   messages: { none: "{letter} of shape {code} is {value}: it must be over 0" },
   checkRow(facts, _context, report) {
     const { resolved } = facts;
-    if (!isRefusal(resolved) || resolved.code !== "dim-not-positive") return;
+    if (!isRefusalOf(resolved, dimNotPositive)) return;
     const { values } = resolved;
     report({
       messageId: "none",
-      at: values["letter"] as DimLetter,
+      at: values.letter as DimLetter,
       values,
       cite: facts.definition?.cite ?? null,
     });

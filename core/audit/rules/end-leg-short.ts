@@ -4,12 +4,18 @@ import type { Citation } from "../../standards/citation";
 import type { DimLetter, Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { Severity } from "../finding";
-import { defineRule, type RowReport } from "../rule";
+import { defineRule, type NoFixes, type RowReport } from "../rule";
 import { isEndLegLimit } from "../shape-limit-kinds";
 
 const CLOSE = 1e-6;
 
-type Report = (found: RowReport<"short" | "path" | "hook", never>) => void;
+const MESSAGES = {
+  short: "end leg {letter} {actual} is below the least {least} for {size} ({limit})",
+  path: "an end leg of {actual} is below the least {least} for {size}",
+  hook: "an end leg of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
+} as const;
+
+type Report = (found: RowReport<typeof MESSAGES, NoFixes>) => void;
 
 const saysHook = saying(/\b(?:std|standard)\.? hook/);
 
@@ -27,18 +33,14 @@ export default defineRule({
     ],
     passing: [{ rows: [{ size: "H16", shape: "21", A: 130, B: 400, C: 300, length: 775 }] }],
   },
-  messages: {
-    short: "end leg {letter} {actual} is below the least {least} for {size} ({limit})",
-    path: "an end leg of {actual} is below the least {least} for {size}",
-    hook: "an end leg of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
-  },
+  messages: MESSAGES,
   checkRow(facts, { standard }, report) {
     for (const limit of facts.brokenLimits) {
       if (!isEndLegLimit(limit)) continue;
       const { actual, cite, text } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
-      tell(facts, standard, { at: letter, actual, least, cite, values: { letter, limit: text } }, report);
+      tell(facts, standard, { at: letter, actual, least, cite, limit: text }, report);
     }
     if (!facts.isPath) return;
     const { planarPath, diameter } = facts;
@@ -49,7 +51,7 @@ export default defineRule({
     for (const end of [planarPath.legs[0], planarPath.legs.at(-1)]) {
       // a standard hook brings its own extension
       if (end === undefined || end.hook !== undefined || end.length >= least - CLOSE) continue;
-      tell(facts, standard, { at: "shape", actual: end.length, least, cite: leg.cite, values: {} }, report);
+      tell(facts, standard, { at: "shape", actual: end.length, least, cite: leg.cite, limit: "" }, report);
     }
   },
 });
@@ -59,11 +61,11 @@ interface ShortLeg {
   readonly actual: number;
   readonly least: number;
   readonly cite: Citation | null;
-  readonly values: Readonly<Record<string, string>>;
+  readonly limit: string;
 }
 
 function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report): void {
-  const { at, actual, least, cite } = leg;
+  const { at, actual, least, cite, limit } = leg;
   const upTo = standard.bendingNeedsEndLegUpTo;
   const isAnchorage = upTo === null;
   const severity: Severity = isAnchorage
@@ -77,7 +79,7 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
     messageId: isAnchorage ? "hook" : at === "shape" ? "path" : "short",
     severity,
     at,
-    values: { ...leg.values, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName },
+    values: { letter: at, limit, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName },
     cite,
   });
 }

@@ -1,9 +1,14 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { isRefusal } from "../../units/refusal";
-import { defineRule, type RowReport } from "../rule";
+import { defineRule, type NoFixes, type RowReport } from "../rule";
 
 const CLOSE = 1e-6;
+
+const AS_LINK = {
+  asLink:
+    "former {former} is the least for a link of {size}, and {least} for any other bar: write in the remarks whether this closed path is a link",
+} as const;
 
 export default defineRule({
   code: "BEND101",
@@ -27,8 +32,7 @@ export default defineRule({
     coatingNotHeld:
       "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
     radius: "inside radius {radius} is below the least {leastRadius} for {size}",
-    asLink:
-      "former {former} is the least for a link of {size}, and {least} for any other bar: write in the remarks whether this closed path is a link",
+    ...AS_LINK,
     ring: "inside diameter {inside} is below the least former {least} for {size}",
   },
   fixes: {
@@ -90,7 +94,7 @@ export default defineRule({
 });
 
 /** A closed path is judged as a link; a former that only a link may have is asked for. */
-function askWhetherLink(facts: BarFacts, report: (found: RowReport<"asLink", "least">) => void): void {
+function askWhetherLink(facts: BarFacts, report: (found: RowReport<typeof AS_LINK, NoFixes>) => void): void {
   if (!facts.isLinkByShapeOnly) return;
   const { former } = facts.row;
   const ofMain = facts.leastFormerOfMain;

@@ -1,6 +1,7 @@
+import { noBendAngle } from "../../shapes/resolve-shape";
 import { leastSure } from "../../standards/citation";
 import type { DimLetter } from "../../standards/port";
-import { isRefusal } from "../../units/refusal";
+import { isRefusalOf } from "../../units/refusal";
 import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
@@ -18,8 +19,8 @@ export default defineRule({
   messages: { impossible: "no bend angle from {from} to {to} degrees fits {dims}: {equation} cannot be met" },
   checkRow(facts, _context, report) {
     const { resolved, definition } = facts;
-    if (!isRefusal(resolved) || resolved.code !== "no-bend-angle" || definition === null) return;
-    const equation = String(resolved.values["equation"] ?? "");
+    if (!isRefusalOf(resolved, noBendAngle) || definition === null) return;
+    const equation = String(resolved.values.equation);
     const letter = /^[A-K]/.exec(equation)?.[0] as DimLetter | undefined;
     report({
       messageId: "impossible",

@@ -1,4 +1,5 @@
-import { Refusal, refusalText } from "../../units/refusal";
+import { reasonOnSheet } from "../../bending/trial-problem";
+import { refusalText } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { defineRule } from "../rule";
 
@@ -37,20 +38,10 @@ export default defineRule({
     }
     for (const { row, outcome, reason } of [...log.problems, ...log.calibration.problems]) {
       const place = { row: trials.top + row, column: trials.left };
-      const values = { reason: refusalText(onSheet(reason, (sheet?.top ?? 0) + trials.top)) };
+      const values = { reason: refusalText(reasonOnSheet(reason, (sheet?.top ?? 0) + trials.top)) };
       if (outcome === "rejected") report({ messageId: "rejected", place, values });
       else if (outcome === "asks") report({ messageId: "asks", outcome: "unsure", place, values });
       else report({ messageId: "shown", severity: "note", place, values });
     }
   },
 });
-
-/** The same words with the sheet's own row numbers in place of the log's. */
-function onSheet({ definition, values }: Refusal, rowsAbove: number): Refusal {
-  const moved = Object.entries(values).map(([name, value]) =>
-    (name === "row" || name === "first") && typeof value === "number"
-      ? [name, value + rowsAbove]
-      : [name, value],
-  );
-  return new Refusal(definition, Object.fromEntries(moved));
-}

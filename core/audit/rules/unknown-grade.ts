@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isMost } from "../../bar/sheet-habits";
-import { isRefusal } from "../../units/refusal";
+import { prefixNotHeld } from "../../standards/index";
+import { isRefusalOf } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -55,7 +56,5 @@ function unknownGrade(facts: BarFacts): string | null {
   if (gradeName !== null) return facts.grade === null ? gradeName : null;
   if (row.size !== null || row.sizeTyped === null) return null;
   const reading = facts.standard.readSize(row.sizeTyped);
-  return isRefusal(reading) && reading.code === "size-prefix-not-held"
-    ? String(reading.values["prefix"] ?? "")
-    : null;
+  return isRefusalOf(reading, prefixNotHeld) ? String(reading.values.prefix) : null;
 }

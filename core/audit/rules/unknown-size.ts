@@ -1,4 +1,5 @@
-import { isRefusal } from "../../units/refusal";
+import { prefixNotHeld } from "../../standards/index";
+import { isRefusalOf } from "../../units/refusal";
 import { defineRule } from "../rule";
 import { isFabricName, swappedSize } from "../size-slips";
 
@@ -28,7 +29,7 @@ export default defineRule({
     }
     if (isFabricName(row.sizeTyped) || swappedSize(row.sizeTyped, context.standard) !== null) return;
     const reading = context.standard.readSize(row.sizeTyped);
-    if (isRefusal(reading) && reading.code === "size-prefix-not-held") return;
+    if (isRefusalOf(reading, prefixNotHeld)) return;
     const held = context.standard.bars.map((bar) => bar.size).join(", ");
     report({
       messageId: "unknown",

@@ -17,7 +17,7 @@ const sizeNotHeld = defineRefusal(
   "not-held",
   `size "{typed}" is no bar of {standard}: the nearest that it holds is {nearest}`,
 );
-const prefixNotHeld = defineRefusal(
+export const prefixNotHeld = defineRefusal(
   "size-prefix-not-held",
   "not-held",
   `size "{typed}" has the letter {prefix}, which {standard} does not hold ({letters}): the nearest bar that it holds is {nearest}`,
