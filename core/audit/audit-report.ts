@@ -44,9 +44,14 @@ const CLASS_NAMES: Readonly<Record<RowClass, keyof RowCounts>> = {
   unread: "unread",
 };
 
+const counted = new WeakMap<readonly RowClass[], RowCounts>();
+
 export function countRows(classes: readonly RowClass[]): RowCounts {
+  const known = counted.get(classes);
+  if (known !== undefined) return known;
   const counts = { bars: 0, headings: 0, totals: 0, notes: 0, blank: 0, unread: 0 };
   for (const rowClass of classes) counts[CLASS_NAMES[rowClass]] += 1;
+  counted.set(classes, counts);
   return counts;
 }
 

@@ -15,9 +15,16 @@ export interface SheetState {
   readonly rowFindings: readonly (readonly Finding[] | undefined)[];
   /** by place in `facts.bars`: what a limit changed in the workbook keeps from being found */
   readonly hiddenByLimits: readonly (readonly HiddenByLimit[] | undefined)[];
-  sheetFindings: readonly Finding[];
+  /** by place among the rules for sheets */
+  sheetFindings: readonly FoundOnSheet[];
   /** false where it is only read beside the sheet that is */
   readonly isJudged: boolean;
+}
+
+export interface FoundOnSheet {
+  readonly found: readonly Finding[];
+  /** the rule looked at other sheets of the book */
+  readonly looksBeside: boolean;
 }
 
 /** All that an audit knows, kept beside its report. */

@@ -62,6 +62,11 @@ export class BookRevisions {
     return rows.get(this.#memberIn(sheet as SheetFacts)(facts), markKey);
   }
 
+  /** True where rows of the sheet are of several revisions. */
+  knowsRowsOf(sheet: SheetFacts): boolean {
+    return this.#rows.has(sheet);
+  }
+
   #laterThan(sheet: SheetFacts, sheets: readonly SheetFacts[]): LaterSheets | null {
     const { schedule, revision } = this.#known.get(sheet) as SheetRevision;
     if (schedule === null || revision === null || sheet.bars.length === 0) return null;
@@ -103,7 +108,9 @@ export class BookRevisions {
   /** By sheet, the latest row of each mark over all sheets that are one list; none where all rows are of one revision. */
   #latestRows(sheets: readonly SheetFacts[]): ReadonlyMap<SheetFacts, MarkIndex<BarFacts>> {
     const first = sheets.find(({ bars }) => bars.length > 0)?.bars[0]?.row.revision ?? null;
-    const alike = sheets.every(({ bars }) => bars.every(({ row }) => row.revision === first));
+    const alike = sheets.every(({ answers }) =>
+      answers.whole(oneRevision, revisionOf).every((revision) => revision === first),
+    );
     const rows = new Map<SheetFacts, MarkIndex<BarFacts>>();
     if (alike) return rows;
     for (const sheet of sheets) {
@@ -136,6 +143,13 @@ export class BookRevisions {
   #memberIn(sheet: SheetFacts): (facts: BarFacts) => string | null {
     return this.#known.get(sheet)?.schedule == null ? readMember : writtenMember;
   }
+}
+
+const revisionOf = ({ row }: BarFacts): string => JSON.stringify(row.revision);
+
+/** The one revision of all rows, several where they differ; none without rows. */
+function oneRevision(bars: readonly BarFacts[]): readonly (string | null)[] {
+  return [...new Set(bars.map(({ row }) => row.revision))];
 }
 
 const remembered = new WeakMap<BookFacts, BookRevisions>();

@@ -1,4 +1,7 @@
+import { AnswersOfBars } from "../bar/answers-of-bars";
 import { BarFacts } from "../bar/bar-facts";
+import { samePerMetre } from "../bar/identity-habits";
+import { breakingRows } from "../bar/row-identities";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import { sameHabits } from "../bar/sheet-habits";
 import { isOwnSheet } from "../own/own-sheet";
@@ -12,7 +15,7 @@ import { Workshop } from "../shop/workshop";
 import type { AuditQuestion } from "./audit-question";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { DEFAULT_SETTINGS } from "./audit-settings";
-import { type AuditState, keepState, type SheetState, stateOf } from "./audit-state";
+import { type AuditState, type FoundOnSheet, keepState, type SheetState, stateOf } from "./audit-state";
 import { type Finding, SEVERITIES } from "./finding";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
@@ -29,6 +32,7 @@ import {
   type RowRule,
   type Rule,
   type SheetReport,
+  type SheetRule,
   type ShopReport,
 } from "./rule";
 import type { RuleContext } from "./rule-context";
@@ -37,6 +41,7 @@ import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
 import { Withholding } from "./withhold";
 
+const NO_PLACES: ReadonlySet<number> = new Set();
 const NO_RULES: RulesOfBar = { rules: [], checks: [] };
 const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
 
@@ -104,12 +109,21 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     question: { ...state.question, sheets: replaced(state.question.sheets, changed) },
     sheets,
   };
-  judgeBook(next);
+  judgeBook(next, after);
   return reportOf(next);
 }
 
 function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {
   return sheets.map((sheet) => (sheet.name === changed.name ? changed : sheet));
+}
+
+function judgeSheet(rule: SheetRule, facts: SheetFacts, context: RuleContext): FoundOnSheet {
+  const found: Finding[] = [];
+  facts.looksBeside = false;
+  rule.checkSheet(facts, context, (said: SheetReport) => {
+    found.push(sheetFinding(rule, facts.sheet, context.standard.unit, said));
+  });
+  return { found, looksBeside: facts.looksBeside };
 }
 
 interface Change {
@@ -127,13 +141,13 @@ function judgeRows(
 ): SheetState {
   const { reading } = session;
   const facts = new SheetFacts(sheet, reading);
-  const kept = change === undefined ? null : unchangedRows(reading, change);
+  const kept = change === undefined ? null : unchangedRows(sheet, reading, change);
   const bars = reading.bars.map((row, index) => {
-    const old = kept?.[index];
-    return old === undefined ? new BarFacts(row, facts, context.standard) : old.facts.movedTo(row, facts);
+    const old = kept?.bar(index);
+    return old === undefined ? new BarFacts(row, facts, context.standard) : old.movedTo(row, facts);
   });
-  facts.bars = bars;
-  const reuse = kept !== null && change !== undefined && sameHabits(facts.habits, change.before.facts.habits);
+  facts.answers = new AnswersOfBars(bars, kept?.answers);
+  const judgedAgain = kept === null ? null : rowsJudgedAgain(facts, kept);
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
   const hidden: (readonly HiddenByLimit[] | undefined)[] = new Array(bars.length);
   const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
@@ -146,10 +160,10 @@ function judgeRows(
     found.push(rowFinding(asked.rules[at] as RowRule, row, said));
   };
   for (let index = 0; index < bars.length; index += 1) {
-    const old = reuse ? kept[index] : undefined;
-    if (old !== undefined) {
-      rowFindings[index] = old.findings;
-      hidden[index] = old.hidden;
+    const old = kept === null || judgedAgain === null ? -1 : kept.place(index);
+    if (kept !== null && old >= 0 && judgedAgain?.has(index) === false) {
+      rowFindings[index] = kept.before.rowFindings[old];
+      hidden[index] = kept.before.hiddenByLimits[old];
       continue;
     }
     row = bars[index] as BarFacts;
@@ -161,6 +175,21 @@ function judgeRows(
     hidden[index] = hiddenByLimits(watched, row, found ?? []);
   }
   return { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
+}
+
+/** Places of bars that are judged again though they read as before; null for all, where the sheet's habits changed. */
+function rowsJudgedAgain(facts: SheetFacts, { before }: KeptRows): ReadonlySet<number> | null {
+  const [habits, old] = [facts.habits, before.facts.habits];
+  if (!sameHabits(habits, old)) return null;
+  if (!samePerMetre(habits.identities, old.identities)) {
+    if (facts.bars.length !== before.facts.bars.length) return null;
+    return new Set([
+      ...breakingRows(facts.answers, habits.identities),
+      ...breakingRows(before.facts.answers, old.identities),
+    ]);
+  }
+  if (habits.standardMeant === null) facts.keepHabits(old);
+  return NO_PLACES;
 }
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
@@ -188,44 +217,64 @@ function judgeOwn({ own, standard }: RuleContext, rules: readonly Rule[]): reado
 }
 
 /** Sheet-scoped rules, once every sheet's index can be asked. */
-function judgeBook(state: AuditState): void {
+function judgeBook(state: AuditState, changed: SheetState | null = null): void {
   const book: BookFacts = { sheets: state.sheets.map(({ facts }) => facts) };
   for (const { facts } of state.sheets) facts.book = book;
   for (const sheet of state.sheets.filter(({ isJudged }) => isJudged)) {
-    const found: Finding[] = [];
-    for (const rule of state.sheetRules) {
-      rule.checkSheet(sheet.facts, state.context, (said: SheetReport) => {
-        found.push(sheetFinding(rule, sheet.facts.sheet, state.context.standard.unit, said));
-      });
-    }
-    sheet.sheetFindings = found;
+    const before = changed === null || sheet === changed ? [] : sheet.sheetFindings;
+    sheet.sheetFindings = state.sheetRules.map((rule, at) => {
+      const old = before[at];
+      return old === undefined || old.looksBeside ? judgeSheet(rule, sheet.facts, state.context) : old;
+    });
   }
 }
 
-interface KeptRow {
-  readonly facts: BarFacts;
-  readonly findings: readonly Finding[] | undefined;
-  readonly hidden: readonly HiddenByLimit[] | undefined;
+/** Where the bars that an edit left alone stood before it. */
+interface KeptRows {
+  readonly before: SheetState;
+  /** the old place of a bar; -1 for one that changed */
+  place(index: number): number;
+  bar(index: number): BarFacts | undefined;
+  /** null where other rows may answer otherwise too */
+  readonly answers: ConstructorParameters<typeof AnswersOfBars>[1];
 }
 
-/** By place in the new reading: the old facts of bars outside the change that read as before. */
-function unchangedRows(reading: ScheduleReading, change: Change): (KeptRow | undefined)[] | null {
-  const { before, firstRow, lastRow } = change;
-  if (before.facts.reading.bars.length === 0) return null;
+/** The bars outside the change that read as before; null where all are read anew. */
+function unchangedRows(
+  sheet: Sheet,
+  reading: ScheduleReading,
+  { before, firstRow, lastRow }: Change,
+): KeptRows | null {
+  const old = before.facts;
+  if (old.bars.length === 0 || sheet.top !== old.sheet.top || sheet.left !== old.sheet.left) return null;
+  if (reading.rowClasses === old.reading.rowClasses) return rereadRows(reading, before);
   const sameTables =
-    reading.tables.length === before.facts.reading.tables.length &&
-    reading.tables.every((table, index) => sameColumns(table, before.facts.reading.tables[index]));
+    reading.tables.length === old.reading.tables.length &&
+    reading.tables.every((table, index) => sameColumns(table, old.reading.tables[index]));
   if (!sameTables) return null;
-  const old = before.facts.bars;
   let at = 0;
-  return reading.bars.map((bar) => {
-    while (at < old.length && (old[at] as BarFacts).row.row < bar.row) at += 1;
-    const facts = old[at];
-    if (facts === undefined || facts.row.row !== bar.row || (bar.row >= firstRow && bar.row <= lastRow))
-      return undefined;
-    if (!sameReading(facts.row, bar)) return undefined;
-    return { facts, findings: before.rowFindings[at], hidden: before.hiddenByLimits[at] };
+  const places = reading.bars.map((bar) => {
+    while (at < old.bars.length && (old.bars[at] as BarFacts).row.row < bar.row) at += 1;
+    const facts = old.bars[at];
+    const isOutside = bar.row < firstRow || bar.row > lastRow;
+    return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
   });
+  const place = (index: number): number => places[index] as number;
+  return { before, place, bar: (index) => old.bars[place(index)], answers: null };
+}
+
+/** The session read a few rows again and left all others as they were. */
+function rereadRows(reading: ScheduleReading, before: SheetState): KeptRows {
+  const { bars, answers } = before.facts;
+  const changed = new Set<number>();
+  for (let index = 0; index < bars.length; index += 1)
+    if (reading.bars[index] !== (bars[index] as BarFacts).row) changed.add(index);
+  return {
+    before,
+    place: (index) => (changed.has(index) ? -1 : index),
+    bar: (index) => (changed.has(index) ? undefined : bars[index]),
+    answers: { answers, changed: [...changed] },
+  };
 }
 
 function sameColumns(
@@ -240,29 +289,17 @@ function sameColumns(
   return true;
 }
 
-/** What a change elsewhere can alter in a row: what it carries down, what it repeats, what supersedes it. */
+/** All that was read of a row, but the table that it stands in, is as before. */
 function sameReading(a: BarRow, b: BarRow): boolean {
   if (a === b) return true;
+  const keys = Object.keys(a) as (keyof BarRow)[];
   return (
-    a.member === b.member &&
-    a.mark === b.mark &&
-    a.sizeTyped === b.sizeTyped &&
-    a.grade === b.grade &&
-    a.shape === b.shape &&
-    a.length === b.length &&
-    a.members === b.members &&
-    a.each === b.each &&
-    a.total === b.total &&
-    a.mass === b.mass &&
-    a.former === b.former &&
-    a.radius === b.radius &&
-    a.revision === b.revision &&
-    a.superseded === b.superseded &&
-    a.remark === b.remark &&
-    a.problems?.length === b.problems?.length &&
-    a.dims.length === b.dims.length &&
-    a.dims.every((dim, index) => dim === b.dims[index])
+    keys.length === Object.keys(b).length && keys.every((key) => key === "table" || isAlike(a[key], b[key]))
   );
+}
+
+function isAlike(a: unknown, b: unknown): boolean {
+  return a === b || (typeof a === "object" && a !== null && JSON.stringify(a) === JSON.stringify(b));
 }
 
 function reportOf(state: AuditState): AuditReport {
@@ -348,7 +385,7 @@ function withSettings(
 }
 
 function orderedFindings({ rowFindings, sheetFindings }: SheetState): readonly Finding[] {
-  const all: Finding[] = [...sheetFindings];
+  const all = sheetFindings.flatMap(({ found }) => found);
   for (const found of rowFindings) if (found !== undefined) all.push(...found);
   return inOrder(all);
 }

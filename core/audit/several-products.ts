@@ -1,9 +1,9 @@
 import type { BarFacts } from "../bar/bar-facts";
-import type { RowIdentity } from "../bar/identity-habits";
-import { type AmountField, brokenBy } from "../bar/row-identities";
+import type { AmountField, RowIdentity } from "../bar/identity-habits";
+import { brokenBy } from "../bar/row-identities";
 
 /** The cell at which the product's own rule tells that it is broken. */
-const OWN: Readonly<Record<RowIdentity, AmountField>> = {
+export const OWN_CELL: Readonly<Record<RowIdentity, AmountField>> = {
   members: "total",
   totalLength: "totalLength",
   mass: "mass",
@@ -13,5 +13,5 @@ const OWN: Readonly<Record<RowIdentity, AmountField>> = {
 /** A product is broken at another cell than the one at which its own rule would tell it: one rule names the cause. */
 export function isTogether(facts: BarFacts, found = brokenBy(facts)): boolean {
   if (found === null) return false;
-  return !found.broken.every((name) => found.suspects.includes(OWN[name]));
+  return !found.broken.every((name) => found.suspects.includes(OWN_CELL[name]));
 }

@@ -21,6 +21,18 @@ const FIELDS: readonly SummedField[] = ["total", "mass", "totalLength"];
 
 /** Every sum of the sheet that can be checked: no bar of its stretch lacks the figure. */
 export function sumLines(sheet: SheetFacts): readonly SumLine[] {
+  let lines = known.get(sheet);
+  if (lines === undefined) {
+    lines = linesOf(sheet);
+    known.set(sheet, lines);
+  }
+  return lines;
+}
+
+/** several rules ask of one sheet */
+const known = new WeakMap<SheetFacts, readonly SumLine[]>();
+
+function linesOf(sheet: SheetFacts): readonly SumLine[] {
   const lines: SumLine[] = [];
   for (const line of sheet.reading.totals) {
     if (line.kind === "carried" || line.kind === "summary") continue;
@@ -114,7 +126,22 @@ function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): reado
     if (rowClasses[row] === "heading") lastHeading = row;
   }
   const starts = [...new Set([lastTotal, lastHeading, tableTop, -1])];
-  return starts.map((start) => sheet.bars.filter(({ row }) => row.row > start && row.row < line.row));
+  return starts.map((start) => barsBetween(sheet.bars, start, line.row));
+}
+
+/** Bars stand in order of their rows. */
+function barsBetween(bars: readonly BarFacts[], start: number, end: number): readonly BarFacts[] {
+  const firstAfter = (row: number): number => {
+    let low = 0;
+    let high = bars.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((bars[middle] as BarFacts).row.row <= row) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  };
+  return bars.slice(firstAfter(start), firstAfter(end - 1));
 }
 
 function sumOf(

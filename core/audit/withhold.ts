@@ -85,6 +85,7 @@ export class Withholding {
   }
 
   #limits(): NotTold[] {
+    if (this.state.watched.length === 0) return [];
     const hidden = this.state.sheets.flatMap(({ hiddenByLimits }) =>
       hiddenByLimits.flatMap((ofRow) => ofRow ?? []),
     );

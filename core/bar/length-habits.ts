@@ -23,17 +23,38 @@ export interface OffHabit {
  * Lengths that do not follow from their legs as most rows of the same shape on the sheet have it. Only rows whose
  * shape the standard does not hold are looked at: the others are measured against the standard itself.
  */
-export function offLengthHabit(sheet: SheetFacts): OffHabit[] {
-  const groups = new Map<string, BarFacts[]>();
-  for (const facts of sheet.bars) {
+export function offLengthHabit({ reading, answers, bars }: SheetFacts): OffHabit[] {
+  const step = reading.lengthStep ?? LENGTH_HABIT.value.step;
+  const off = answers.whole(offHabits, goesBy, step);
+  return off.map(({ place, ...habit }) => ({ ...habit, facts: bars[place] as BarFacts }));
+}
+
+interface OffPlace extends Omit<OffHabit, "facts"> {
+  readonly place: number;
+}
+
+function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[] {
+  const groups = new Map<string, number[]>();
+  bars.forEach((facts, place) => {
     const key = groupOf(facts);
-    if (key === null) continue;
+    if (key === null) return;
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, [facts]);
-    else group.push(facts);
-  }
-  const step = sheet.reading.lengthStep ?? LENGTH_HABIT.value.step;
-  return [...groups.values()].flatMap((bars) => offIn(bars, step));
+    if (group === undefined) groups.set(key, [place]);
+    else group.push(place);
+  });
+  return [...groups.values()].flatMap((places) => {
+    const found = offIn(
+      places.map((place) => bars[place] as BarFacts),
+      step,
+    );
+    return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
+  });
+}
+
+/** What a group's habit goes by; nothing of a bar that belongs to none. */
+function goesBy(facts: BarFacts): string {
+  const group = groupOf(facts);
+  return group === null ? "" : JSON.stringify([group, facts.row.length, facts.diameter, legsOf(facts)]);
 }
 
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
@@ -50,15 +71,18 @@ function legsOf({ row }: BarFacts): readonly (number | null)[] {
   return row.dims.some((dim) => dim !== null) ? row.dims : (row.legs ?? []);
 }
 
-function offIn(bars: readonly BarFacts[], step: number): OffHabit[] {
+function offIn(
+  bars: readonly BarFacts[],
+  step: number,
+): { at: number; habit: LengthHabit; expected: number }[] {
   const { rows, share, slackPerDiameter, slack } = LENGTH_HABIT.value;
   if (bars.length < rows) return [];
   const habit = habitOf(bars, step);
   if (habit === null || habit.kept < rows || habit.kept < share * habit.tested) return [];
-  return bars.flatMap((facts) => {
+  return bars.flatMap((facts, at) => {
     const expected = byHabit(facts, habit);
     const allowed = step + slack + slackPerDiameter * (facts.diameter ?? 0);
-    return Math.abs((facts.row.length ?? 0) - expected) > allowed ? [{ facts, habit, expected }] : [];
+    return Math.abs((facts.row.length ?? 0) - expected) > allowed ? [{ at, habit, expected }] : [];
   });
 }
 

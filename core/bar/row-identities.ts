@@ -1,18 +1,7 @@
+import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { IDENTITIES } from "./identities.data";
-import type { IdentityHabits, RowIdentity } from "./identity-habits";
-
-/** What a bar's row gives as amounts. */
-export type AmountField = "members" | "each" | "total" | "length" | "totalLength" | "mass" | "size";
-
-/** A row that breaks what most rows of its sheet keep. */
-export interface BrokenRow {
-  readonly broken: readonly RowIdentity[];
-  /** the likeliest cell first; several where they are as likely */
-  readonly suspects: readonly AmountField[];
-  /** what the likeliest cell would have to hold, mm or kg; null where that cannot be told */
-  readonly expected: number | null;
-}
+import type { AmountField, BrokenRow, IdentityHabits, RowIdentity } from "./identity-habits";
 
 const NAMES: readonly RowIdentity[] = ["members", "totalLength", "mass", "massOfTotal"];
 const MM_PER_METRE = 1000;
@@ -20,32 +9,120 @@ const MM_PER_METRE = 1000;
 const DECIMALS = 1000;
 
 /** Which products most of the rows keep, whichever they are. */
-export function identityHabits(bars: readonly BarFacts[]): IdentityHabits {
-  const perMetre = ownMasses(bars);
-  const shares = new Map(NAMES.map((name) => [name, { kept: 0, tested: 0 }]));
-  const breaking: number[] = [];
-  bars.forEach((facts, place) => {
-    let isBroken = false;
-    for (const [name, share] of shares) {
-      const holds = isKept(name, facts, perMetre);
-      if (holds === null) continue;
-      share.tested += 1;
-      if (holds) share.kept += 1;
-      else isBroken = true;
-    }
-    if (isBroken) breaking.push(place);
-  });
+export function identityHabits(answers: AnswersOfBars): IdentityHabits {
+  const perMetre = ownMasses(answers);
+  const { shares } = tally(answers, perMetre);
   const { share: least, rows } = IDENTITIES.value;
   const speaking = NAMES.filter((name) => {
-    const { kept = 0, tested = 0 } = shares.get(name) ?? {};
+    const { kept, tested } = shares[name];
     return kept >= rows && kept >= least * tested;
   });
-  return { shares, speaking: new Set(speaking), breaking, perMetre };
+  return { speaking: new Set(speaking), perMetre, brokenRows: new WeakMap() };
+}
+
+/** Places of the bars that break any product, speaking or not. */
+export function breakingRows(answers: AnswersOfBars, { perMetre }: IdentityHabits): readonly number[] {
+  return tally(answers, perMetre).breaking;
+}
+
+interface Tally {
+  readonly perMetre: ReadonlyMap<number, number>;
+  /** rows that keep each product, of those that can be tested */
+  readonly shares: Readonly<Record<RowIdentity, Share>>;
+  readonly breaking: readonly number[];
+}
+
+const tallies = new WeakMap<AnswersOfBars, Tally>();
+
+function tally(answers: AnswersOfBars, perMetre: ReadonlyMap<number, number>): Tally {
+  const known = tallies.get(answers);
+  if (known?.perMetre === perMetre) return known;
+  const broken = new Set<number>();
+  const shares = {
+    members: share(answers.each(keepsCounts), broken),
+    totalLength: share(answers.each(keepsTotalLength), broken),
+    mass: massShare("mass", answers, perMetre, broken),
+    massOfTotal: massShare("massOfTotal", answers, perMetre, broken),
+  };
+  const breaking = [...broken].sort((one, other) => one - other);
+  tallies.set(answers, { perMetre, shares, breaking });
+  return { perMetre, shares, breaking };
+}
+
+interface Share {
+  readonly kept: number;
+  readonly tested: number;
+}
+
+function share(holds: readonly (boolean | null)[], broken: Set<number>): Share {
+  let kept = 0;
+  let tested = 0;
+  for (let place = 0; place < holds.length; place += 1) {
+    const one = holds[place] as boolean | null;
+    if (one === null) continue;
+    tested += 1;
+    if (one) kept += 1;
+    else broken.add(place);
+  }
+  return { kept, tested };
+}
+
+function massShare(
+  name: "mass" | "massOfTotal",
+  answers: AnswersOfBars,
+  perMetre: ReadonlyMap<number, number>,
+  broken: Set<number>,
+): Share {
+  const sizes = answers.each(sizePlace);
+  const found = answers.each(name === "mass" ? massByLength : massByTotal);
+  const near = SURELY * IDENTITIES.value.massWithin;
+  const held = answers.bars[0]?.standard.bars ?? [];
+  const bySize = held.map(({ diameter, massPerMetre }) => perMetre.get(diameter) ?? massPerMetre);
+  let kept = 0;
+  let tested = 0;
+  for (let place = 0; place < found.length; place += 1) {
+    const own = found[place] as number;
+    const size = sizes[place] as number;
+    if (Number.isNaN(own) || size < 0) continue;
+    tested += 1;
+    const ratio = own / (bySize[size] as number);
+    const isNear = ratio - 1 <= near && 1 - ratio <= near;
+    if (isNear || isKept(name, answers.bars[place] as BarFacts, perMetre) === true) kept += 1;
+    else broken.add(place);
+  }
+  return { kept, tested };
+}
+
+/** leaves what floats may make of a product to the exact comparison */
+const SURELY = 0.999999;
+
+const keepsCounts = (facts: BarFacts) => isKept("members", facts, NO_MASSES);
+const keepsTotalLength = (facts: BarFacts) => isKept("totalLength", facts, NO_MASSES);
+const sizePlace = ({ bar, standard }: BarFacts) =>
+  bar === null ? -1 : standard.bars.findIndex(({ size }) => size === bar.size);
+const massByLength = (facts: BarFacts) => massOver(facts, (facts.row.length ?? 0) * (facts.count ?? 0));
+const massByTotal = (facts: BarFacts) => massOver(facts, facts.row.totalLength ?? 0);
+const NO_MASSES: ReadonlyMap<number, number> = new Map();
+
+/** kg/m as the row has it; NaN where it gives none. */
+function massOver({ row }: BarFacts, millimetres: number): number {
+  return row.mass !== null && row.mass > 0 && millimetres > 0
+    ? row.mass / (millimetres / MM_PER_METRE)
+    : Number.NaN;
 }
 
 /** What the row breaks of the products that most rows of its sheet keep; null where it keeps them all. */
 export function brokenBy(facts: BarFacts): BrokenRow | null {
-  const { speaking, perMetre } = facts.sheet.habits.identities;
+  const { identities } = facts.sheet.habits;
+  let known = identities.brokenRows.get(facts);
+  if (known === undefined) {
+    known = { found: brokenUnder(facts, identities) };
+    identities.brokenRows.set(facts, known);
+  }
+  return known.found;
+}
+
+function brokenUnder(facts: BarFacts, { speaking, perMetre }: IdentityHabits): BrokenRow | null {
   const broken: RowIdentity[] = [];
   for (const name of speaking) if (isKept(name, facts, perMetre) === false) broken.push(name);
   if (broken.length === 0) return null;
@@ -56,10 +133,22 @@ export function brokenBy(facts: BarFacts): BrokenRow | null {
     for (const field of fieldsOf(name, facts)) votes.set(field, (votes.get(field) ?? 0) + (holds ? -1 : 1));
   }
   const ofLength = votes.get("length");
-  if (ofLength !== undefined && facts.lengthJudgement.kind === "fits") votes.set("length", ofLength - 1);
+  if (ofLength !== undefined && fitsDimensions(facts)) votes.set("length", ofLength - 1);
   const most = Math.max(...votes.values());
   const suspects = [...votes].filter(([, one]) => one === most).map(([field]) => field);
   return { broken, suspects, expected: expectedOf(facts, suspects) };
+}
+
+const fitting = new WeakMap<BarFacts, boolean>();
+
+/** The length follows from the dimensions. */
+function fitsDimensions(facts: BarFacts): boolean {
+  let fits = fitting.get(facts);
+  if (fits === undefined) {
+    fits = facts.lengthJudgement.kind === "fits";
+    fitting.set(facts, fits);
+  }
+  return fits;
 }
 
 /** kg/m of the row's size: the sheet's own where several rows of it agree, else the standard's. */
@@ -148,25 +237,22 @@ function expectedOf(facts: BarFacts, [suspect, another]: readonly AmountField[])
 }
 
 /** kg/m that the sheet itself uses for each diameter: the middle of its rows, near the table's. */
-function ownMasses(bars: readonly BarFacts[]): ReadonlyMap<number, number> {
+function ownMasses(answers: AnswersOfBars): ReadonlyMap<number, number> {
   const { sizeRows, fromTable } = IDENTITIES.value;
-  const byDiameter = new Map<number, { table: number; found: number[] }>();
-  for (const { bar, diameter, row, count } of bars) {
-    const metres = ((row.length ?? 0) * (count ?? 0)) / MM_PER_METRE;
-    if (bar === null || diameter === null || row.mass === null || !(metres > 0) || !(row.mass > 0)) continue;
-    let own = byDiameter.get(diameter);
-    if (own === undefined) {
-      own = { table: bar.massPerMetre, found: [] };
-      byDiameter.set(diameter, own);
-    }
-    own.found.push(row.mass / metres);
-  }
   const masses = new Map<number, number>();
-  for (const [diameter, { table, found }] of byDiameter) {
-    found.sort((one, other) => one - other);
-    const middle = found[found.length >> 1] ?? table;
-    const isNear = Math.abs(Math.log(middle / table)) < fromTable;
+  for (const [diameter, found] of answers.sorted(ownMass)) {
+    const middle = found[found.length >> 1] as number;
+    const table = answers.bars.find((facts) => facts.diameter === diameter && facts.bar !== null)?.bar
+      ?.massPerMetre;
+    const isNear = table !== undefined && Math.abs(Math.log(middle / table)) < fromTable;
     if (found.length >= sizeRows && isNear) masses.set(diameter, middle);
   }
   return masses;
+}
+
+function ownMass(facts: BarFacts): { group: number; figure: number } | null {
+  const figure = massByLength(facts);
+  return facts.bar === null || facts.diameter === null || Number.isNaN(figure)
+    ? null
+    : { group: facts.diameter, figure };
 }

@@ -1,5 +1,6 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { FactsInHand } from "./facts-in-hand";
 import { MarkIndex } from "./mark-index";
@@ -17,19 +18,33 @@ export interface BookFacts {
 
 /** One sheet's bars and what holds of all of them, each worked out once and only where asked. */
 export class SheetFacts implements SheetOfRow {
-  /** set by the audit once every row has its facts */
-  bars: readonly BarFacts[] = [];
-  book: BookFacts = { sheets: [this] };
+  /** given by the audit once every row has its facts */
+  answers = new AnswersOfBars([]);
+  /** True once the other sheets of the book were asked for. */
+  looksBeside = false;
   readonly words = new WordsOfBars();
   readonly inHand = new FactsInHand();
+  #book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;
   #byRow: ReadonlyMap<number, BarFacts> | undefined;
-  #repeated: Iterable<readonly BarFacts[]> | undefined;
 
   constructor(
     readonly sheet: Sheet,
     readonly reading: ScheduleReading,
   ) {}
+
+  get book(): BookFacts {
+    this.looksBeside = true;
+    return this.#book;
+  }
+
+  set book(book: BookFacts) {
+    this.#book = book;
+  }
+
+  get bars(): readonly BarFacts[] {
+    return this.answers.bars;
+  }
 
   get name(): string {
     return this.sheet.name;
@@ -47,54 +62,62 @@ export class SheetFacts implements SheetOfRow {
   }
 
   get habits(): SheetHabits {
-    this.#habits ??= sheetHabits(this.bars);
+    this.#habits ??= sheetHabits(this.answers);
     return this.#habits;
   }
 
+  /** Habits that are the same as before an edit stay those of before, with what was worked out by them. */
+  keepHabits(before: SheetHabits): void {
+    this.#habits = before;
+  }
+
   /** Bars that share a normalised mark, and a member too where marks start again for each; two or more. */
-  get repeatedMarks(): Iterable<readonly BarFacts[]> {
-    this.#repeated ??= repeatedMarks(this.bars, this.habits.marksRestart);
-    return this.#repeated;
+  get repeatedMarks(): readonly (readonly BarFacts[])[] {
+    const places = this.answers.whole(repeatedMarks, markAndMember);
+    return places.map((group) => group.map((place) => this.bars[place] as BarFacts));
   }
 }
 
 const FEWEST_ROWS_FOR_A_HABIT = 5;
 const NEARLY_ALL = 0.8;
 
-function sheetHabits(bars: readonly BarFacts[]): SheetHabits {
-  let graded = 0;
-  let shaped = 0;
-  let usesBrackets = false;
-  for (const facts of bars) {
-    if (facts.gradeName !== null) graded += 1;
-    if (facts.row.shape !== null) shaped += 1;
-    if (facts.row.freeDims !== "") usesBrackets = true;
-  }
+function sheetHabits(answers: AnswersOfBars): SheetHabits {
+  const { bars } = answers;
+  const shareWithout = (isWithout: (facts: BarFacts) => true | null): number =>
+    bars.length === 0 ? 0 : (bars.length - answers.count(isWithout)) / bars.length;
   return {
-    gradeShare: bars.length === 0 ? 0 : graded / bars.length,
-    shapeShare: bars.length === 0 ? 0 : shaped / bars.length,
-    usesBrackets,
-    marksRestart: marksRestart(bars),
-    massFactor: commonMassFactor(bars),
-    offStepShare: offStepShare(bars),
+    gradeShare: shareWithout(hasNoGrade),
+    shapeShare: shareWithout(hasNoShape),
+    usesBrackets: answers.count(hasBrackets) > 0,
+    marksRestart: answers.whole(marksRestart, markAndMember),
+    massFactor: commonMassFactor(answers),
+    offStepShare: offStepShare(answers),
     lengthsAreSums: lengthsAreSums(bars),
-    standardMeant: standardMeant(bars, bars[0]?.standard),
-    identities: identityHabits(bars),
+    standardMeant: standardMeant(answers, bars[0]?.standard),
+    identities: identityHabits(answers),
   };
 }
 
+const where = (isMet: boolean): true | null => (isMet ? true : null);
+const hasNoGrade = ({ gradeName }: BarFacts) => where(gradeName === null);
+const hasNoShape = ({ row }: BarFacts) => where(row.shape === null);
+const hasBrackets = ({ row }: BarFacts) => where(row.freeDims !== "");
+const hasNoLength = ({ row }: BarFacts) => where(row.length === null);
+const isOffStep = ({ row, standard }: BarFacts) =>
+  where(row.length !== null && offStep(row.length, standard.lengthRounding.step));
+
+/** What groups by mark go by. */
+export function markAndMember({ row, markKey }: BarFacts): string {
+  return JSON.stringify([markKey, row.mark, row.member]);
+}
+
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
-function offStepShare(bars: readonly BarFacts[]): number {
+function offStepShare(answers: AnswersOfBars): number {
+  const { bars } = answers;
   const rounding = bars[0]?.standard.lengthRounding;
   if (rounding === undefined || rounding.cite.provenance === "common practice") return 0;
-  let lengths = 0;
-  let off = 0;
-  for (const { row } of bars) {
-    if (row.length === null) continue;
-    lengths += 1;
-    if (offStep(row.length, rounding.step)) off += 1;
-  }
-  return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : off / lengths;
+  const lengths = bars.length - answers.count(hasNoLength);
+  return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : answers.count(isOffStep) / lengths;
 }
 
 /** Bent bars with a typed length that are looked at to tell how a sheet gives lengths. */
@@ -114,7 +137,7 @@ function lengthsAreSums(bars: readonly BarFacts[]): boolean {
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */
-function marksRestart(bars: readonly BarFacts[]): boolean {
+export function marksRestart(bars: readonly BarFacts[]): boolean {
   const members = new Map<string, string>();
   const shared = new Set<string>();
   for (const { markKey, row } of bars) {
@@ -126,34 +149,42 @@ function marksRestart(bars: readonly BarFacts[]): boolean {
   return shared.size > Math.max(1, members.size * 0.1);
 }
 
-function repeatedMarks(bars: readonly BarFacts[], restart: boolean): Iterable<readonly BarFacts[]> {
-  const firsts = new MarkIndex<BarFacts>();
-  const repeated = new Map<BarFacts, BarFacts[]>();
-  for (const facts of bars) {
-    if (facts.markKey === null) continue;
-    const first = firsts.keep(restart ? facts.row.member : null, facts.markKey, facts);
-    if (first === facts) continue;
+/** Places of the bars of each mark that comes again. */
+function repeatedMarks(bars: readonly BarFacts[]): readonly (readonly number[])[] {
+  const restart = marksRestart(bars);
+  const firsts = new MarkIndex<number>();
+  const repeated = new Map<number, number[]>();
+  bars.forEach(({ markKey, row }, place) => {
+    if (markKey === null) return;
+    const first = firsts.keep(restart ? row.member : null, markKey, place);
+    if (first === place) return;
     const group = repeated.get(first);
-    if (group === undefined) repeated.set(first, [first, facts]);
-    else group.push(facts);
-  }
-  // several rules go through them
+    if (group === undefined) repeated.set(first, [first, place]);
+    else group.push(place);
+  });
   return [...repeated.values()];
 }
 
+const NEAR_ONE = 0.01;
+
 /** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */
-function commonMassFactor(bars: readonly BarFacts[]): number | null {
-  const all = new Float64Array(bars.length);
+function commonMassFactor(answers: AnswersOfBars): number | null {
+  const all = new Float64Array(answers.bars.length);
   let count = 0;
-  for (const { massRatio } of bars) {
-    if (massRatio === null) continue;
-    all[count] = massRatio;
+  let nearOne = 0;
+  for (const ratio of answers.each(massRatio)) {
+    if (ratio === null) continue;
+    all[count] = ratio;
     count += 1;
+    if (Math.abs(ratio - 1) <= NEAR_ONE) nearOne += 1;
   }
-  if (count < FEWEST_ROWS_FOR_A_HABIT) return null;
+  // then the middle one is near 1 too
+  if (count < FEWEST_ROWS_FOR_A_HABIT || nearOne * 2 > count + 1) return null;
   const ratios = all.subarray(0, count).sort();
   const median = ratios[ratios.length >> 1] as number;
-  if (Math.abs(median - 1) <= 0.01 || median < 0.8 || median > 1.25) return null;
+  if (Math.abs(median - 1) <= NEAR_ONE || median < 0.8 || median > 1.25) return null;
   const near = ratios.filter((ratio) => Math.abs(ratio / median - 1) <= 0.004).length;
   return near / ratios.length >= NEARLY_ALL ? Math.round(median * 1000) / 1000 : null;
 }
+
+const massRatio = (facts: BarFacts): number | null => facts.massRatio;

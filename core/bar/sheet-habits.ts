@@ -1,9 +1,16 @@
-import type { ScheduleReading } from "../schedule/bar-row";
+import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { FactsInHand } from "./facts-in-hand";
-import { type IdentityHabits, sameIdentities } from "./identity-habits";
+import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { WordsOfBars } from "./said-words";
-import type { StandardMeant } from "./standard-meant";
+
+/** What most of a sheet's sizes and grades are, where the standard in force does not hold them. */
+export interface StandardMeant {
+  readonly id: string;
+  readonly first: BarRow;
+  readonly misfits: number;
+  readonly fitting: number;
+}
 
 /** What a rule for one row must know of its sheet's habits. */
 export interface SheetHabits {
@@ -36,7 +43,7 @@ export interface SheetOfRow {
   readonly inHand: FactsInHand;
 }
 
-/** True where no rule for a row would judge otherwise. */
+/** True where no rule for a row would judge otherwise, but for what the row's own masses break. */
 export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
   return (
     isMost(a.gradeShare) === isMost(b.gradeShare) &&
@@ -46,7 +53,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
     a.standardMeant?.id === b.standardMeant?.id &&
-    sameIdentities(a.identities, b.identities) &&
+    sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums
   );
 }

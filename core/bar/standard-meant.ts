@@ -3,14 +3,9 @@ import type { BarRow } from "../schedule/bar-row";
 import { resolveStandard, STANDARD_IDS } from "../standards/index";
 import type { SizeReading, Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
-
-/** What most of a sheet's sizes and grades are, where the standard in force does not hold them. */
-export interface StandardMeant {
-  readonly id: string;
-  readonly first: BarRow;
-  readonly misfits: number;
-  readonly fitting: number;
-}
+import type { AnswersOfBars } from "./answers-of-bars";
+import type { BarFacts } from "./bar-facts";
+import type { StandardMeant } from "./sheet-habits";
 
 const FEWEST_ROWS = 3;
 const NEARLY_ALL = 0.9;
@@ -19,18 +14,12 @@ const NEARLY_ALL = 0.9;
  * Another standard held that nearly all of the bars' sizes and grades are of, where most of them are none of
  * the standard in force; null where the standard in force fits or none fits better.
  */
-export function standardMeant(
-  bars: readonly { readonly row: BarRow }[],
-  inForce: Standard | undefined,
-): StandardMeant | null {
+export function standardMeant(answers: AnswersOfBars, inForce: Standard | undefined): StandardMeant | null {
+  const { bars } = answers;
   if (inForce === undefined || bars.length < FEWEST_ROWS) return null;
-  let first: BarRow | undefined;
-  let misfits = 0;
-  for (const { row } of bars) {
-    if (isHeld(row.size, row, inForce)) continue;
-    first ??= row;
-    misfits += 1;
-  }
+  const misfitting = answers.those(misfitsStandard);
+  const misfits = misfitting.length;
+  const first = misfitting[0]?.facts.row;
   if (first === undefined || misfits * 2 <= bars.length) return null;
   let best: { id: string; fitting: number } | null = null;
   for (const id of STANDARD_IDS) {
@@ -41,6 +30,8 @@ export function standardMeant(
   }
   return best === null ? null : { ...best, first, misfits };
 }
+
+const misfitsStandard = ({ row, standard }: BarFacts) => (isHeld(row.size, row, standard) ? null : true);
 
 function fits(row: BarRow, standard: Standard): boolean {
   if (row.sizeTyped === null) return false;

@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { perMetreOf } from "../../bar/row-identities";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { defineRule, type MessageValue } from "../rule";
 
@@ -42,14 +43,13 @@ export default defineRule({
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    const { bars } = sheet;
-    const open = bars.filter(lacksAmount);
+    const open = sheet.answers.those(lacksAmount);
     if (open.length === 0) return;
-    const usual = usualFields(bars);
-    const blanks = open.map((facts) => ({ facts, field: blankOf(facts, usual) }));
+    const usual = usualFields(sheet);
+    const blanks = open.map(({ facts }) => ({ facts, field: blankOf(facts, usual) }));
     const missing = blanks.filter(({ field }) => field !== null).length;
     // where most rows lack it the column was not read: another rule says so
-    if (missing * 2 > bars.length) return;
+    if (missing * 2 > sheet.bars.length) return;
     blanks.forEach(({ facts, field }) => {
       if (field === null) return;
       const found = field === "size" ? null : followed(facts, field, perMetreOf(facts));
@@ -71,18 +71,25 @@ export default defineRule({
   },
 });
 
-function lacksAmount({ row, count }: BarFacts): boolean {
-  return count === null || row.size === null || row.length === null;
+function lacksAmount({ row, count }: BarFacts): true | null {
+  return count === null || row.size === null || row.length === null ? true : null;
 }
 
-function usualFields(bars: readonly BarFacts[]): ReadonlySet<ColumnKind> {
-  const fields = [...COUNTS, "size", "length"] as const;
+const FIELDS = [...COUNTS, "size", "length"] as const;
+
+function usualFields({ bars, answers }: SheetFacts): ReadonlySet<ColumnKind> {
+  const unfilled = answers.those(unfilledFields);
   return new Set(
-    fields.filter((field) => {
-      const filled = bars.filter(({ row }) => row[field] !== null).length;
+    FIELDS.filter((field) => {
+      const filled = bars.length - unfilled.filter(({ answer }) => answer.includes(field)).length;
       return filled >= bars.length * USUAL;
     }),
   );
+}
+
+function unfilledFields({ row }: BarFacts): readonly ColumnKind[] | null {
+  const unfilled = FIELDS.filter((field) => row[field] === null);
+  return unfilled.length === 0 ? null : unfilled;
 }
 
 /** The blank cell that keeps the row out of every total; null where there is none, or another rule tells of it. */

@@ -39,17 +39,17 @@ export default defineRule({
   checkSheet(sheet, context, report) {
     if (sheet.bars.length === 0) return;
     if (!holdsShapeCodes(context.standard)) {
-      const unknown = sheet.bars.filter(namesUnknownShape);
-      const first = unknown[0]?.typed("shape") ?? null;
+      const unknown = sheet.answers.those(namesUnknownShape);
+      const first = unknown[0]?.facts.typed("shape") ?? null;
       if (first !== null) {
         const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first) };
         report({ messageId: "shapes", outcome: "unsure", values });
       }
     }
-    const unmade = sheet.bars.filter(({ resolved }) => isRefusal(resolved) && lacksFormer(resolved));
+    const unmade = sheet.answers.those(lacksLeastFormer);
     const [unbent] = unmade;
     if (unbent !== undefined) {
-      const values = { standard: context.standard.id, rows: unmade.length, size: unbent.sizeName };
+      const values = { standard: context.standard.id, rows: unmade.length, size: unbent.facts.sizeName };
       report({ messageId: "formers", outcome: "unsure", values });
     }
     const missing = NEEDED.filter(([field]) => !sheet.has(field) && !isHeldElsewhere(field, sheet)).map(
@@ -70,8 +70,12 @@ function isHeldElsewhere(field: ColumnKind, sheet: SheetFacts): boolean {
   return schedule !== null && revision !== null;
 }
 
-function namesUnknownShape(facts: BarFacts): boolean {
+function lacksLeastFormer({ resolved }: BarFacts): true | null {
+  return isRefusal(resolved) && lacksFormer(resolved) ? true : null;
+}
+
+function namesUnknownShape(facts: BarFacts): true | null {
   const typed = facts.typed("shape");
-  if (typed === null || typedText(typed).trim() === "") return false;
-  return facts.definition === null && !facts.isPath;
+  if (typed === null || typedText(typed).trim() === "") return null;
+  return facts.definition === null && !facts.isPath ? true : null;
 }

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isCellError } from "../../schedule/sheet";
 import { defineRule } from "../rule";
 
@@ -27,17 +28,22 @@ export default defineRule({
       "{cells} cells in {rows} bar rows hold formulas without a result, this one first: open the workbook in a spreadsheet program, save it, and check again",
   },
   checkSheet(sheet, _context, report) {
-    let cells = 0;
-    let rows = 0;
-    let first: { readonly row: number; readonly column: number } | null = null;
-    for (const { row } of sheet.bars) {
-      const waiting = row.problems?.filter(({ typed }) => isCellError(typed) && typed.uncalculated === true);
-      if (waiting === undefined || waiting.length === 0) continue;
-      rows += 1;
-      cells += waiting.length;
-      first ??= { row: row.row, column: waiting[0]?.column ?? 0 };
-    }
-    if (first === null) return;
-    report({ messageId: "waiting", outcome: "unsure", place: first, values: { cells, rows } });
+    const waiting = sheet.answers.those(uncalculated);
+    const [first] = waiting;
+    if (first === undefined) return;
+    const cells = waiting.reduce((sum, { answer }) => sum + answer.length, 0);
+    report({
+      messageId: "waiting",
+      outcome: "unsure",
+      place: { row: first.facts.row.row, column: first.answer[0] ?? 0 },
+      values: { cells, rows: waiting.length },
+    });
   },
 });
+
+/** Columns of the row whose formulas have no result. */
+function uncalculated({ row }: BarFacts): readonly number[] | null {
+  if (row.problems === null) return null;
+  const waiting = row.problems.filter(({ typed }) => isCellError(typed) && typed.uncalculated === true);
+  return waiting.length === 0 ? null : waiting.map(({ column }) => column);
+}

@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import type { CellProblem } from "../../schedule/bar-row";
 import { columnWords } from "../../schedule/columns/column-words";
 import { defineRule } from "../rule";
@@ -35,7 +36,7 @@ export default defineRule({
         values: { reason: guess.reason },
       });
     }
-    for (const group of guessGroups(sheet.bars).values()) {
+    for (const group of guessGroups(sheet).values()) {
       const first = group[0];
       if (first === undefined) continue;
       const open = isOpen(first.problem);
@@ -70,11 +71,10 @@ interface Guess {
   readonly problem: CellProblem;
 }
 
-function guessGroups(bars: readonly BarFacts[]): ReadonlyMap<string, readonly Guess[]> {
+function guessGroups({ answers }: SheetFacts): ReadonlyMap<string, readonly Guess[]> {
   const groups = new Map<string, Guess[]>();
-  for (const facts of bars) {
-    if (facts.row.problems === null) continue;
-    for (const problem of facts.row.problems) {
+  for (const { facts } of answers.those(hasProblems)) {
+    for (const problem of facts.row.problems ?? []) {
       // a unit that only fits this one cell is a slip, and its rule says so
       if (problem.outcome !== "guessed" || problem.guess === "unit-of-cell") continue;
       const key = `${problem.field} ${problem.guess ?? problem.reason} ${isOpen(problem)}`;
@@ -84,6 +84,10 @@ function guessGroups(bars: readonly BarFacts[]): ReadonlyMap<string, readonly Gu
     }
   }
   return groups;
+}
+
+function hasProblems({ row }: BarFacts): true | null {
+  return row.problems === null ? null : true;
 }
 
 /** A guess that was not used: it waits for the user. */

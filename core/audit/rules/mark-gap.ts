@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { MarkIndex } from "../../bar/mark-index";
+import { markAndMember, marksRestart } from "../../bar/sheet-facts";
 import { defineRule } from "../rule";
 
 const FEWEST_MARKS = 5;
@@ -22,29 +23,43 @@ export default defineRule({
     one: "mark {missing} is missing before {mark}",
     some: "marks {missing} to {last} are missing before {mark}",
   },
-  checkSheet(sheet, _context, report) {
-    for (const { bars, numbers, steps, byOne } of markRuns(sheet.bars)) {
-      if (bars.length < FEWEST_MARKS || byOne < steps * MOSTLY_BY_ONE) continue;
-      let used: Set<number> | undefined;
-      for (let at = 1; at < bars.length; at += 1) {
-        const from = (numbers[at - 1] as number) + 1;
-        const to = (numbers[at] as number) - 1;
-        if (to < from || to - from >= LONGEST_GAP_NAMED) continue;
-        used ??= new Set(numbers);
-        if (used.has(from) || used.has(to)) continue;
-        const facts = bars[at] as BarFacts;
-        const mark = facts.row.mark ?? "";
-        const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
-        report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });
-      }
+  checkSheet({ answers, bars }, _context, report) {
+    for (const { place, from, to } of answers.whole(markGaps, markAndMember)) {
+      const facts = bars[place] as BarFacts;
+      const mark = facts.row.mark ?? "";
+      const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
+      report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });
     }
   },
 });
 
+/** Numbers that are missing before the mark of the bar in `place`. */
+interface Gap {
+  readonly place: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+function markGaps(bars: readonly BarFacts[]): readonly Gap[] {
+  const gaps: Gap[] = [];
+  for (const { places, numbers, steps, byOne } of markRuns(bars)) {
+    if (places.length < FEWEST_MARKS || byOne < steps * MOSTLY_BY_ONE) continue;
+    let used: Set<number> | undefined;
+    for (let at = 1; at < places.length; at += 1) {
+      const from = (numbers[at - 1] as number) + 1;
+      const to = (numbers[at] as number) - 1;
+      if (to < from || to - from >= LONGEST_GAP_NAMED) continue;
+      used ??= new Set(numbers);
+      if (!used.has(from) && !used.has(to)) gaps.push({ place: places[at] as number, from, to });
+    }
+  }
+  return gaps;
+}
+
 /** Bars whose marks share what stands before their numbers. */
 interface Run {
-  readonly bars: BarFacts[];
-  /** of the marks, by place */
+  readonly places: number[];
+  /** of the marks, in the same order */
   readonly numbers: number[];
   /** places where the number changes */
   steps: number;
@@ -56,15 +71,16 @@ interface Run {
 function markRuns(bars: readonly BarFacts[]): readonly Run[] {
   const runs = new MarkIndex<Run>();
   const all: Run[] = [];
-  for (const facts of bars) {
-    const { mark, member } = facts.row;
+  const restart = marksRestart(bars);
+  for (let place = 0; place < bars.length; place += 1) {
+    const { mark, member } = (bars[place] as BarFacts).row;
     const start = mark === null ? 0 : numberStart(mark);
     if (mark === null || start === mark.length || mark.length - start > MOST_DIGITS) continue;
-    const inMember = facts.sheet.habits.marksRestart ? member : null;
+    const inMember = restart ? member : null;
     const before = mark.slice(0, start);
     let run = runs.get(inMember, before);
     if (run === undefined) {
-      run = { bars: [], numbers: [], steps: 0, byOne: 0 };
+      run = { places: [], numbers: [], steps: 0, byOne: 0 };
       runs.keep(inMember, before, run);
       all.push(run);
     }
@@ -72,7 +88,7 @@ function markRuns(bars: readonly BarFacts[]): readonly Run[] {
     const last = run.numbers[run.numbers.length - 1];
     if (last !== undefined && number !== last) run.steps += 1;
     if (last !== undefined && number === last + 1) run.byOne += 1;
-    run.bars.push(facts);
+    run.places.push(place);
     run.numbers.push(number);
   }
   return all;

@@ -21,18 +21,20 @@ export default defineRule({
   },
   messages: { missing: "no mark is given" },
   checkSheet(sheet, _context, report) {
-    let marked = 0;
-    for (const { row } of sheet.bars) if (row.mark !== null) marked += 1;
-    if (marked * 2 <= sheet.bars.length || marked === sheet.bars.length) return;
+    const unmarked = sheet.answers.those(hasNoMark);
+    if (unmarked.length === 0 || unmarked.length * 2 >= sheet.bars.length) return;
     const bentOnly = marksBentBarsOnly(sheet.bars);
-    for (const facts of sheet.bars) {
+    for (const { facts } of unmarked) {
       if (bentOnly && isStraight(facts)) continue;
-      const { mark, problems } = facts.row;
-      if (mark !== null || problems?.some(({ field }) => field === "mark")) continue;
+      if (facts.row.problems?.some(({ field }) => field === "mark")) continue;
       report({ messageId: "missing", row: facts, at: "mark" });
     }
   },
 });
+
+function hasNoMark({ row }: BarFacts): true | null {
+  return row.mark === null ? true : null;
+}
 
 /** Lists in which a straight bar goes by its size and length: no straight bar is marked. */
 function marksBentBarsOnly(bars: readonly BarFacts[]): boolean {

@@ -1,6 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { ColumnKind, TableReading } from "../../schedule/bar-row";
-import type { Sheet } from "../../schedule/sheet";
 import { defineRule } from "../rule";
 
 const NUMBER_COLUMNS: readonly ColumnKind[] = [
@@ -41,23 +40,10 @@ export default defineRule({
   messages: { text: "{fields} stand as text: the sheet's own sums pass over them" },
   fixes: { number: { label: "store {fields} as numbers", safety: "safe" } },
   checkSheet(sheet, _context, report) {
-    const found: { readonly facts: BarFacts; readonly edits: readonly { at: ColumnKind; to: number }[] }[] =
-      [];
-    let table: TableReading | undefined;
-    let columns: readonly number[] = [];
-    for (const facts of sheet.bars) {
-      const { row } = facts;
-      if (row.table !== table) {
-        table = row.table;
-        columns = numberColumns(table);
-      }
-      if (!holdsText(sheet.sheet, row.row, columns)) continue;
-      const edits = textNumbers(facts);
-      if (edits.length > 0) found.push({ facts, edits });
-    }
+    const found = sheet.answers.those(textNumbers);
     // a sheet that came as text throughout is its form, not a slip
     if (found.length * 2 > sheet.bars.length) return;
-    for (const { facts, edits } of found) {
+    for (const { facts, answer: edits } of found) {
       report({
         messageId: "text",
         row: facts,
@@ -69,20 +55,29 @@ export default defineRule({
   },
 });
 
-function holdsText(sheet: Sheet, row: number, columns: readonly number[]): boolean {
-  const cells = sheet.rowCells?.(row);
+const columnsOf = new WeakMap<TableReading, readonly number[]>();
+
+function numberColumns(table: TableReading): readonly number[] {
+  let columns = columnsOf.get(table);
+  if (columns === undefined) {
+    columns = NUMBER_COLUMNS.flatMap((kind) => table.columns.get(kind)?.column ?? []);
+    columnsOf.set(table, columns);
+  }
+  return columns;
+}
+
+function holdsText({ row, sheet: { sheet } }: BarFacts): boolean {
+  const columns = numberColumns(row.table);
+  const cells = sheet.rowCells?.(row.row);
   for (let at = 0; at < columns.length; at += 1) {
     const column = columns[at] as number;
-    if (typeof (cells === undefined ? sheet.cell(row, column) : cells[column]) === "string") return true;
+    if (typeof (cells === undefined ? sheet.cell(row.row, column) : cells[column]) === "string") return true;
   }
   return false;
 }
 
-function numberColumns({ columns }: TableReading): readonly number[] {
-  return NUMBER_COLUMNS.flatMap((kind) => columns.get(kind)?.column ?? []);
-}
-
-function textNumbers(facts: BarFacts): readonly { at: ColumnKind; to: number }[] {
+function textNumbers(facts: BarFacts): readonly { at: ColumnKind; to: number }[] | null {
+  if (!holdsText(facts)) return null;
   const edits: { at: ColumnKind; to: number }[] = [];
   for (const at of NUMBER_COLUMNS) {
     const typed = facts.typed(at);
@@ -90,5 +85,5 @@ function textNumbers(facts: BarFacts): readonly { at: ColumnKind; to: number }[]
     const to = facts.inMillimetres(at, Number(typed));
     if (to <= MOST) edits.push({ at, to });
   }
-  return edits;
+  return edits.length === 0 ? null : edits;
 }

@@ -1,9 +1,9 @@
 import type { BarFacts } from "../../bar/bar-facts";
-import type { RowIdentity } from "../../bar/identity-habits";
-import { type AmountField, type BrokenRow, brokenBy } from "../../bar/row-identities";
+import type { AmountField, BrokenRow, RowIdentity } from "../../bar/identity-habits";
+import { breakingRows, brokenBy } from "../../bar/row-identities";
 import { isCountedTwice } from "../row-counts";
 import { defineRule, type MessageValue } from "../rule";
-import { isTogether } from "../several-products";
+import { isTogether, OWN_CELL } from "../several-products";
 
 const WORDS: Readonly<Record<AmountField, string>> = {
   members: "members",
@@ -56,7 +56,7 @@ export default defineRule({
   },
   fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    for (const place of sheet.habits.identities.breaking) {
+    for (const place of breakingRows(sheet.answers, sheet.habits.identities)) {
       const facts = sheet.bars[place];
       const broken = facts === undefined ? null : brokenBy(facts);
       if (
@@ -71,7 +71,10 @@ export default defineRule({
       const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
       if (broken.suspects.length > 1) {
         const fields = broken.suspects.map((field) => WORDS[field]).join(", ");
-        report({ messageId: "several", row: facts, at: suspect, values: { fields, others } });
+        // where they are as likely, the product that does not come out is the cell to look at
+        const ofProduct = broken.broken.map((name) => OWN_CELL[name]);
+        const at = ofProduct.find((field) => broken.suspects.includes(field)) ?? suspect;
+        report({ messageId: "several", row: facts, at, values: { fields, others } });
         continue;
       }
       const values = { what: WORDS[suspect], typed: typedValue(facts, suspect), others };

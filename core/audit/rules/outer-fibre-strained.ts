@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
 import { LEAST_ELONGATION } from "../../bending/capacity.data";
 import { type FibreCircumstance, type OuterFibre, outerFibre } from "../../bending/outer-fibre";
+import { Memo } from "../../units/memo";
 import { exampleShop } from "../example-shop";
 import { defineRule } from "../rule";
 import type { RuleContext } from "../rule-context";
@@ -31,12 +32,8 @@ export default defineRule({
     stop: "{size} on former {former} (rows: {rows}): outer fibre strained to {strain} %, {index} times what class {ductility} promises{raised}: do not bend, ask the designer",
   },
   checkSheet(sheet, context, report) {
-    const isCold = coldIn(context);
-    const classes: Classes = new Map();
     const groups = new Map<string, { readonly first: BarFacts; readonly bend: StrainedBend; rows: number }>();
-    for (const facts of sheet.bars) {
-      const bend = bendOf(facts, isCold, classes);
-      if (bend === null) continue;
+    for (const { facts, answer: bend } of sheet.answers.those(strainedBend, coldIn(context))) {
       const key = `${facts.sizeName}|${bend.former}|${bend.ductility}|${bend.circumstances.join()}`;
       const group = groups.get(key);
       if (group === undefined) groups.set(key, { first: facts, bend, rows: 1 });
@@ -67,8 +64,8 @@ export default defineRule({
 
 type Ductility = "A" | "B" | "C";
 
-/** Classes found so far, by the name of the grade. */
-type Classes = Map<string, Ductility | null>;
+/** Classes found so far, by the names of the grade. */
+const classes = new Memo<string, { readonly ductility: Ductility | null }>(1000);
 
 interface StrainedBend {
   readonly former: number;
@@ -78,12 +75,12 @@ interface StrainedBend {
 }
 
 /** Null where nothing is bent, no class is said, the former is one that another rule stops, or the strain is usual. */
-function bendOf(facts: BarFacts, isCold: boolean, classes: Classes): StrainedBend | null {
+function strainedBend(facts: BarFacts, isCold: boolean): StrainedBend | null {
   const { row, diameter, leastFormer } = facts;
   if (diameter === null || row.shape === null || facts.isStraight) return null;
   const kind = facts.definition?.kind ?? "planar";
   if (kind !== "planar" && kind !== "isometric") return null;
-  const ductility = classOf(facts, classes);
+  const ductility = classOf(facts);
   if (ductility === null) return null;
   const former = row.radius === null ? facts.former : 2 * row.radius;
   if (former === null || former < (leastFormer?.value ?? 0)) return null;
@@ -94,17 +91,16 @@ function bendOf(facts: BarFacts, isCold: boolean, classes: Classes): StrainedBen
   if (fibre.judgement === "normal") return null;
   return { former, ductility, circumstances, fibre };
 }
+
 /** The lowest class that the grade's name allows; null where it names none, or all. */
-function classOf({ gradeName, grade }: BarFacts, classes: Classes): Ductility | null {
+function classOf({ gradeName, grade }: BarFacts): Ductility | null {
   if (gradeName === null) return null;
-  let ductility = classes.get(gradeName);
-  if (ductility === undefined) {
+  const names = `${gradeName}\n${grade?.name ?? ""}`;
+  return classes.of(names, () => {
     const named =
       /\d{3}\s*([ABC])(?![A-Z,])/i.exec(gradeName) ?? /\d{3}([ABC])(?![A-Z,])/.exec(grade?.name ?? "");
-    ductility = (named?.[1]?.toUpperCase() as Ductility | undefined) ?? null;
-    classes.set(gradeName, ductility);
-  }
-  return ductility;
+    return { ductility: (named?.[1]?.toUpperCase() as Ductility | undefined) ?? null };
+  }).ductility;
 }
 
 function coldIn({ standard, shop }: RuleContext): boolean {

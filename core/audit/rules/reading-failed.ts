@@ -29,9 +29,7 @@ export default defineRule({
     if (bars.length < FEWEST) return;
     const wants = new Map<string, number>();
     let missing = 0;
-    for (const facts of bars) {
-      const what = lacks(facts);
-      if (what === null) continue;
+    for (const { answer: what } of sheet.answers.those(lacks)) {
       missing += 1;
       wants.set(what, (wants.get(what) ?? 0) + 1);
     }

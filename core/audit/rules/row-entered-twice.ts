@@ -23,7 +23,7 @@ export default defineRule({
   },
   checkSheet(sheet, _context, report) {
     const { mostRepeated, leastRows } = TWICE.value;
-    const marked = sheet.bars.filter(({ markKey }) => markKey !== null).length;
+    const marked = sheet.bars.length - sheet.answers.count(hasNoMark);
     if (marked < leastRows) return;
     const twice: { first: BarFacts; again: BarFacts }[] = [];
     let repeated = 0;
@@ -41,6 +41,10 @@ export default defineRule({
     }
   },
 });
+
+function hasNoMark({ markKey }: BarFacts): true | null {
+  return markKey === null ? true : null;
+}
 
 function isSameRow(first: BarFacts, again: BarFacts): boolean {
   const [one, other] = [first.row, again.row];

@@ -52,7 +52,9 @@ export default defineRule({
   checkSheet(sheet, _context, report) {
     const revisions = BookRevisions.of(sheet.book);
     const laterSheets = revisions.laterSheets(sheet);
-    for (const facts of sheet.bars) {
+    const isAnyLater = laterSheets !== null || revisions.knowsRowsOf(sheet);
+    const asked = isAnyLater ? sheet.bars : sheet.answers.those(saysItIsOld).map(({ facts }) => facts);
+    for (const facts of asked) {
       const { row } = facts;
       if (row.struckThrough) continue;
       const mark = row.mark ?? "";
@@ -76,12 +78,16 @@ export default defineRule({
           where: placeOf(later, facts),
         };
         report({ messageId: "later", row: facts, at: "revision", values });
-      } else if (row.remark !== null && facts.inWords(saysWithdrawn)) {
+      } else if (saysItIsOld(facts)) {
         report({ messageId: "said", row: facts, at: "remark", values: { mark } });
       }
     }
   },
 });
+
+function saysItIsOld(facts: BarFacts): true | null {
+  return facts.row.remark !== null && facts.inWords(saysWithdrawn) ? true : null;
+}
 
 function placeOf(later: BarFacts, facts: BarFacts): string {
   const { sheet } = later.sheet;

@@ -28,13 +28,11 @@ export default defineRule({
   fixes: { computed: { label: "change the total length to {computed}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
     if (!sheet.has("totalLength")) return;
-    const judged = sheet.bars.filter(
-      (facts) => productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM,
-    );
-    const wrong = judged.filter((facts) => !follows(facts));
+    const judged = sheet.answers.count(isJudged);
+    const wrong = sheet.answers.those(isWrong);
     // where most rows differ, the column means something else
-    if (wrong.length * 2 > judged.length) return;
-    for (const facts of wrong) {
+    if (wrong.length * 2 > judged) return;
+    for (const { facts } of wrong) {
       // several products at once have one cause, which another rule names
       if (isTogether(facts)) continue;
       const computed = productOf(facts) ?? 0;
@@ -53,6 +51,14 @@ export default defineRule({
     }
   },
 });
+
+function isJudged(facts: BarFacts): true | null {
+  return productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM ? true : null;
+}
+
+function isWrong(facts: BarFacts): true | null {
+  return isJudged(facts) === true && !follows(facts) ? true : null;
+}
 
 function productOf({ row, count }: BarFacts): number | null {
   return row.length === null || row.length <= 0 || count === null || count <= 0 ? null : row.length * count;
