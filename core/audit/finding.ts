@@ -38,6 +38,8 @@ export interface Finding {
   readonly message: string;
   readonly fix: Fix | null;
   readonly cite: Citation | null;
+  /** never stands behind another finding */
+  readonly toldEach?: true;
   /** the sheet's own rows behind a finding that stands for several alike */
   readonly rows?: readonly number[];
 }

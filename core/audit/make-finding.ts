@@ -28,6 +28,7 @@ export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Findi
     message: wording(rule, found, facts.standard.unit),
     fix: fixOf(rule, facts, found),
     cite: found.cite ?? null,
+    ...(rule.tellsEach?.includes(found.messageId) === true && { toldEach: true as const }),
   };
 }
 

@@ -8,7 +8,7 @@ const FEWEST = 5;
 /**
  * Findings of one sheet with one finding in place of many of one cause: of one rule in more than three rows
  * in ten, or, of a rule that asks, wherever it asks the same twice. Its rows stand behind it. What is unsafe or
- * unbendable is told row by row.
+ * unbendable, and a cell that holds an error, is told row by row.
  */
 export function withOneCause(
   findings: readonly Finding[],
@@ -17,10 +17,16 @@ export function withOneCause(
 ): readonly Finding[] {
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
-    if (finding.row === null || finding.severity === "unsafe" || finding.severity === "unbendable") continue;
+    if (
+      finding.row === null ||
+      finding.toldEach === true ||
+      finding.severity === "unsafe" ||
+      finding.severity === "unbendable"
+    )
+      continue;
     const { code, severity, outcome, message } = finding;
     const kind = asksOnce.has(code) ? message : "";
-    const key = JSON.stringify([code, severity, outcome, kind]);
+    const key = `${code} ${severity} ${outcome} ${kind}`;
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [finding]);
     else group.push(finding);

@@ -55,7 +55,7 @@ export function checkReport({ report, tonnage, schedules }: CheckedBook, explain
     ...explainReading(sheet, own),
     ...(explain ? { rows: explainRows(sheet, own) } : {}),
   }));
-  const told = findings.map(({ rows: _, fix, ...finding }) => ({
+  const told = findings.map(({ rows: _, toldEach: _each, fix, ...finding }) => ({
     ...finding,
     fix: fix === null ? null : { ...fix, edits: fix.edits.map(({ cell, to }) => ({ cell, to })) },
   }));

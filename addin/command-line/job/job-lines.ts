@@ -32,7 +32,7 @@ export function* bookLines(
   };
   for (const placed of bars) if (isAsked(asked.filter, placed.bar)) yield barLine(book, placed);
   if (!asked.findings) return;
-  for (const finding of report.findings) yield { kind: "finding", book, ...finding };
+  for (const { toldEach: _, ...finding } of report.findings) yield { kind: "finding", book, ...finding };
 }
 
 function barLine(book: string, { bar, schedule, scheduleRevision, group, leftOut }: PlacedBar): object {

@@ -10,6 +10,7 @@ export default defineRule({
   name: "unread-cell",
   severity: "doubtful",
   asksOnce: true,
+  tellsEach: ["error"],
   needs: "problem",
   docs: {
     summary: "A cell of a bar row could not be read.",
@@ -19,6 +20,7 @@ export default defineRule({
   },
   messages: {
     unread: '{field} "{typed}" could not be read: {reason}',
+    error: '{field} "{typed}" could not be read: {reason}',
     varying: "{reason}",
     blank: "{reason}",
   },
@@ -40,7 +42,7 @@ export default defineRule({
         continue;
       }
       report({
-        messageId: typed === null ? "blank" : "unread",
+        messageId: typed === null ? "blank" : isCellError(typed) ? "error" : "unread",
         outcome: "unsure",
         at: field,
         values: { field: columnWords(field), typed: typedText(typed), reason },

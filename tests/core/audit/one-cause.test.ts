@@ -44,6 +44,12 @@ describe("findings of one cause", () => {
     expect(of(report, "GRADE101")[0]?.message).toContain("(2 rows: 2, 23)");
   });
 
+  it("should tell of each cell that holds an error, however many do", () => {
+    const broken: ExampleRow = { ...GOOD, A: { error: "#REF!" } };
+    const report = audit([broken, GOOD, broken, ...Array<ExampleRow>(4).fill(broken)]);
+    expect(of(report, "READ101").map(({ cell }) => cell)).toEqual(["I2", "I4", "I5", "I6", "I7", "I8"]);
+  });
+
   it("should be waived for the sheet, and say how many bars that hides", () => {
     const [finding] = of(many, "LEN102");
     expect(whatItWouldHide(many, { kind: "waiver", finding: finding! })).toMatchObject({
