@@ -26,6 +26,7 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     labels: { takes: "FILE", says: "writes the bundle labels as a page to print" },
     "bundle-limit": { takes: "KG", says: "heaviest bundle; else the Shop sheet's lifting limit" },
     chart: { takes: "FILE", says: "writes the wall chart of compensated angles" },
+    every: { takes: "N", says: "of each pour and size the first mark and every Nth; 1 is all, else 10" },
     heat: { takes: "NUMBER", says: "one heat only, by the number of its mill certificate" },
     "lorry-load": { takes: "KG", says: "what a lorry may carry; else the Shop sheet's limit" },
     "lorry-length": { takes: "LENGTH", says: "longest bar that it takes; else the Shop sheet's limit" },
@@ -78,6 +79,13 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "loads schedule.xlsx --out loads.html", says: "the loading lists to print" },
       { line: "loads schedule.xlsx --lorry-load 24000", says: "under a limit given here" },
+    ],
+  },
+  inspect: {
+    says: "Draws marks to be measured, by a sampling that is stated, with the lengths that the standard's tolerance allows. Once what was measured stands on the sheet Inspection, it is judged instead.",
+    examples: [
+      { line: "inspect schedule.xlsx --out inspect.xlsx", says: "a copy with the sheet to fill in" },
+      { line: "inspect inspect.xlsx", says: "what is out of tolerance" },
     ],
   },
   recalc: {

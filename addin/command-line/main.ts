@@ -10,6 +10,7 @@ import { cutplan } from "./cutplan";
 import { heats } from "./heats";
 import { helpOf, helpOfAll } from "./help";
 import { InputRefused } from "./input-refused";
+import { inspect } from "./inspect";
 import { serveBooks } from "./job/book-worker";
 import { loads } from "./loads";
 import { didYouMean } from "./nearest-word";
@@ -28,6 +29,7 @@ const COMMANDS: readonly Command[] = [
   tickets,
   heats,
   loads,
+  inspect,
   recalc,
   compare,
   standards,

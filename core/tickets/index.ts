@@ -3,6 +3,9 @@ export { type ScheduleHead, scheduleHead } from "../schedule/schedule-head";
 export { bundleItem } from "./bundle-item";
 export type { Caution } from "./cautions";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
+export { type InspectionSample, inspectionSample } from "./inspection";
+export { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
+export { isInspectionSheet, judgeInspection } from "./judge-inspection";
 export { makeTicket, type TicketQuestion } from "./make-ticket";
 export type {
   Ticket,

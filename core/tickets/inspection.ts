@@ -1,0 +1,67 @@
+import type { Ticket } from "./ticket";
+
+/** A length of a bar to be measured. mm. */
+export interface InspectionLine {
+  readonly sheet: string;
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  readonly mark: string | null;
+  readonly size: string;
+  readonly pour: string | null;
+  /** "cut length", "A", "leg 1" */
+  readonly what: string;
+  readonly wanted: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Bars drawn to be measured, and how they were drawn. */
+export interface InspectionSample {
+  readonly lines: readonly InspectionLine[];
+  /** marks drawn, and marks they were drawn from */
+  readonly marks: number;
+  readonly from: number;
+  /** the sampling in words, as it stands over the list */
+  readonly words: string;
+}
+
+/**
+ * Marks to be measured: of each pour and size the first and every `every`-th after it, in the order of the
+ * schedule, so that whoever draws again draws the same. Each has its cut length and its dimensions with what
+ * the standard allows; the leg that takes up the tolerance and what no tolerance is held for are left out.
+ */
+export function inspectionSample(tickets: readonly Ticket[], every: number): InspectionSample {
+  const seen = new Map<string, number>();
+  const known = tickets.filter((ticket) => linesOf(ticket).length > 0);
+  const drawn = known.filter(({ pour, size }) => {
+    const key = JSON.stringify([pour, size]);
+    const at = seen.get(key) ?? 0;
+    seen.set(key, at + 1);
+    return at % every === 0;
+  });
+  const which =
+    every === 1 ? "every mark" : `of each pour and size the first mark and every ${every}th after it`;
+  const words = `Sample: ${which}, in the order of the schedule: ${drawn.length} of ${known.length} marks. Limits by ${sources(drawn)}.`;
+  return { lines: drawn.flatMap(linesOf), marks: drawn.length, from: known.length, words };
+}
+
+/** What of a bar can be measured against a tolerance; empty where the standard holds none. */
+export function linesOf(ticket: Ticket): InspectionLine[] {
+  const { sheet, row, mark, size, pour, cut, dimensions } = ticket;
+  const measured = [
+    ...(cut === null ? [] : [{ name: "cut length", length: cut.length, tolerance: cut.tolerance }]),
+    ...dimensions,
+  ];
+  return measured.flatMap(({ name, length, tolerance }) => {
+    if (tolerance === null) return [];
+    const { plus, minus } = tolerance;
+    const limits = { wanted: length, least: length - minus, most: length + plus };
+    return [{ sheet, row, mark, size, pour, what: name, ...limits }];
+  });
+}
+
+function sources(tickets: readonly Ticket[]): string {
+  const cites = tickets.map(({ toleranceCite }) => toleranceCite).filter((cite) => cite !== null);
+  const names = cites.map(({ document, clause }) => `${document} ${clause ?? ""}`.trim());
+  return [...new Set(names)].join("; ") || "no standard that holds any";
+}
