@@ -10,7 +10,7 @@ const TOGETHER = 250;
  * is saved. Answers how to put away at once what is not yet.
  */
 export function keepWork(session: Session, drawer: Drawer): () => Promise<void> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let isDue = false;
   let kept: { readonly log: EditLog; count: number } | null = null;
   const put = async (): Promise<void> => {
     const { log, isEdited, name } = session;
@@ -39,8 +39,10 @@ export function keepWork(session: Session, drawer: Drawer): () => Promise<void> 
   };
   session.onEdited(() => {
     if (session.isEdited) {
-      timer ??= setTimeout(() => {
-        timer = undefined;
+      if (isDue) return;
+      isDue = true;
+      setTimeout(() => {
+        isDue = false;
         void inLine(put);
       }, TOGETHER);
       return;
