@@ -47,6 +47,7 @@ watchHands(grid, part("grid"));
 const { model, element } = await openPane(part("pane"), workbook, { print: printInFrame, save: saveText });
 followSystemTheme((dark) => {
   applyTheme(element, dark);
+  overlay.setDark(dark);
   grid.setDark(dark);
 });
 // formulas do not lean on the cells of the sheets Shop and Standard

@@ -507,6 +507,7 @@ export const paneStyles = css`
     display: flex;
     gap: 8px;
     justify-content: space-between;
+    box-sizing: border-box;
     width: 100%;
     padding: 4px 10px;
     border: 0;

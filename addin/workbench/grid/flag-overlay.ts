@@ -22,7 +22,12 @@ export interface FlagOverlay {
   /** A sheet's flags, moved with rows that were inserted or removed above them. */
   flags(sheetId: string): readonly RowFlag[];
   clearAll(): void;
+  /** The grid turns every colour round in the dark: a fill that is nearly white would be the ground itself. */
+  setDark(dark: boolean): void;
 }
+
+/** What turns into a fill that stands out from the dark ground. */
+const TURNED_ROUND: Partial<Record<RowFlag["colour"], string>> = { note: "#b4b8c4" };
 
 /** Which corners of a row's first cell are dark, for eyes that do not tell the fills apart. */
 const DARK = { color: "#3a3a3a", size: 7 };
@@ -30,7 +35,7 @@ const CORNERS: Readonly<Record<RowFlag["colour"], ICellDataForSheetInterceptor["
   unsafe: { tl: DARK, bl: DARK },
   unbendable: { tl: DARK },
   "off-standard": { bl: DARK },
-  doubtful: undefined,
+  doubtful: { tr: DARK },
   note: undefined,
 };
 
@@ -43,6 +48,7 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
   const bySheet = new Map<string, Map<number, RowFlag>>();
   const injector = grid.univer.__getInjector();
   let isAttached = false;
+  let isDark = false;
   injector.get(ICommandService).onCommandExecuted((command) => follow(bySheet, command));
   return {
     attach() {
@@ -57,7 +63,7 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
           if (flag === undefined || col < flag.firstColumn || col > flag.lastColumn) return next(cell);
           const fill = {
             ...cell?.interceptorStyle,
-            bg: { rgb: FLAG_FILLS[flag.colour] },
+            bg: { rgb: (isDark ? TURNED_ROUND[flag.colour] : undefined) ?? FLAG_FILLS[flag.colour] },
             cl: { rgb: "#000000" },
           };
           const markers = col === flag.firstColumn ? CORNERS[flag.colour] : undefined;
@@ -70,6 +76,9 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
     },
     flags: (sheetId) => [...(bySheet.get(sheetId)?.values() ?? [])],
     clearAll: () => bySheet.clear(),
+    setDark: (dark) => {
+      isDark = dark;
+    },
   };
 }
 
