@@ -33,7 +33,9 @@ export class WebApp {
       });
       const last = webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT;
       compilation.hooks.processAssets.tap({ name: "WebApp", stage: last }, () => {
-        const files = Object.keys(compilation.assets).filter((name) => name !== WORKER);
+        const files = Object.keys(compilation.assets).filter(
+          (name) => name !== WORKER && !/\.(br|gz)$/.test(name),
+        );
         compilation.emitAsset(WORKER, new RawSource(worker(compilation.fullHash ?? compilation.hash, files)));
       });
     });

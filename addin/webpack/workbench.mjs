@@ -1,6 +1,7 @@
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import { baseConfig, inAddin } from "./base.mjs";
+import { Packed } from "./packed.mjs";
 import { WebApp } from "./web-app.mjs";
 
 /**
@@ -36,7 +37,7 @@ export function workbenchConfig({ mode }) {
         templateParameters: { policy: POLICY },
       }),
       // in development a kept file would hide its change
-      ...(mode === "production" ? [new WebApp()] : []),
+      ...(mode === "production" ? [new WebApp(), new Packed()] : []),
     ],
     devServer: {
       host: "localhost",

@@ -16,6 +16,23 @@ const TYPES = {
   ".webmanifest": "application/manifest+json",
 };
 
+const PACKINGS = ["br", "gz"];
+
+/** The packed copy beside a file that the browser can unpack; null where there is none. */
+function packedCopy(file, accepted) {
+  for (const ending of PACKINGS) {
+    const encoding = ending === "gz" ? "gzip" : ending;
+    if (!new RegExp(`\\b${encoding}\\b`).test(accepted)) continue;
+    const copy = statSync(`${file}.${ending}`, { throwIfNoEntry: false });
+    if (!copy?.isFile()) continue;
+    return {
+      file: `${file}.${ending}`,
+      headers: { "content-length": copy.size, "content-encoding": encoding },
+    };
+  }
+  return null;
+}
+
 /** A folder's files over HTTP on a port of this machine alone; 0 is any free port. */
 export async function serveFolder(folder, port) {
   const server = createServer((request, response) => {
@@ -26,13 +43,15 @@ export async function serveFolder(folder, port) {
       response.writeHead(404).end();
       return;
     }
+    const packed = packedCopy(file, String(request.headers["accept-encoding"] ?? ""));
     const mark = `"${found.size}-${Math.round(found.mtimeMs)}"`;
     const kind = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
-    const headers = { ...kind, etag: mark, "cache-control": "no-cache" };
+    const headers = { ...kind, etag: mark, "cache-control": "no-cache", vary: "accept-encoding" };
     if (request.headers["if-none-match"] === mark) response.writeHead(304, headers).end();
     else {
-      response.writeHead(200, { ...headers, "content-length": found.size });
-      createReadStream(file).pipe(response);
+      const sent = packed === null ? { "content-length": found.size } : packed.headers;
+      response.writeHead(200, { ...headers, ...sent });
+      createReadStream(packed?.file ?? file).pipe(response);
     }
   });
   await new Promise((resolve, reject) => {

@@ -1,0 +1,1 @@
+export function serveFolder(folder: string, port: number): Promise<{ url: string; close(): Promise<void> }>;
