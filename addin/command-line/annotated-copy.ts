@@ -3,7 +3,7 @@ import type { Finding } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import type { Sheet } from "../../core/schedule/sheet";
 import { parseAddress } from "../workbook/cell-address";
-import { findingsSheet, rank } from "../workbook/findings-sheet";
+import { findingsSheet, type KnownTonnage, rank } from "../workbook/findings-sheet";
 import { findingsSheetState, hasFindingsName } from "../workbook/own-findings-sheet";
 import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
@@ -31,7 +31,7 @@ export function annotatedCopy(
   workbook: Workbook,
   report: AuditReport,
   sheets: readonly Sheet[],
-  newDeflater?: () => Deflater,
+  { newDeflater, known }: { newDeflater?: () => Deflater; known?: KnownTonnage } = {},
 ): AnnotatedCopy {
   const earlier = earlierFindings(workbook, sheets);
   const changes = new Map<string, SheetChanges>();
@@ -45,7 +45,7 @@ export function annotatedCopy(
     if (marks.flags.length > 0 || clear) changes.set(audited.sheet, { ...marks, clear });
   }
   const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
-  const added = { ...findingsSheet(report, sheets), ...(replaces !== undefined && { replaces }) };
+  const added = { ...findingsSheet(report, sheets, known), ...(replaces !== undefined && { replaces }) };
   return {
     bytes: patchWorkbook(workbook, { sheets: changes, added: [added] }, newDeflater),
     kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),

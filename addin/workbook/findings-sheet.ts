@@ -5,7 +5,7 @@ import { notToldSummary, notToldWords } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { Sheet } from "../../core/schedule/sheet";
 import { citationText } from "../../core/standards/citation";
-import { reckonTonnage } from "../../core/totals";
+import { type ReadSheet, type ReckonedTonnage, reckonTonnage } from "../../core/totals";
 import type { AddedCell, AddedSheet } from "./added-sheet";
 import { cellAddress } from "./cell-address";
 import { FINDINGS_MARK, FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
@@ -14,6 +14,12 @@ import { type TonnageBlock, tonnageBlock } from "./tonnage-block";
 /** A text or a number, as every cell of the findings sheet is. */
 export type PlainValue = string | number | null;
 type FindingsCell = AddedCell<PlainValue>;
+
+/** Tonnes that were reckoned of an audit's schedules already. */
+export interface KnownTonnage {
+  readonly schedules: readonly ReadSheet[];
+  readonly tonnage: ReckonedTonnage;
+}
 
 const HEADINGS = ["Severity", "Sheet", "Cell", "Finding", "Remedy", "Source", "Rule"];
 const WIDTHS = [12, 14, 11, 57, 36, 36, 30];
@@ -31,11 +37,15 @@ const TITLE_ROWS = 2;
  * All findings of an audit, the worst first, as a sheet. Under them the rows read and, in columns of
  * their own so that neither filter nor width of the list touches them, the tonnes with their chart.
  */
-export function findingsSheet(report: AuditReport, sheets: readonly Sheet[]): AddedSheet<PlainValue> {
+export function findingsSheet(
+  report: AuditReport,
+  sheets: readonly Sheet[],
+  known?: KnownTonnage,
+): AddedSheet<PlainValue> {
   const ordered = [...report.findings].sort((a, b) => rank(a) - rank(b));
   const list = ordered.map(findingRow);
   const blockTop = TITLE_ROWS + list.length + 1;
-  const block = tonnageBlock(reckoned(report, sheets), blockTop, BLOCK_LEFT);
+  const block = tonnageBlock(reckoned(report, sheets, known), blockTop, BLOCK_LEFT);
   const left = [...notToldRows(report), ...rowsRead(report)];
   const withoutSeal: FindingsCell[][] = [
     titleRow(report, block, blockTop),
@@ -149,12 +159,15 @@ function beside(
   });
 }
 
-function reckoned(report: AuditReport, sheets: readonly Sheet[]) {
+function reckoned(report: AuditReport, sheets: readonly Sheet[], known?: KnownTonnage) {
   const schedules = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((one) => one.name === name);
     return sheet === undefined || reading.bars.length === 0 ? [] : [{ sheet, reading }];
   });
-  const tonnes = reckonTonnage(schedules, report.standard);
+  const isKnown =
+    known?.schedules.length === schedules.length &&
+    schedules.every(({ reading }, index) => reading === known.schedules[index]?.reading);
+  const tonnes = isKnown ? known.tonnage : reckonTonnage(schedules, report.standard);
   const older = new Set(
     report.findings.flatMap(({ name, sheet, row }) => (name === SUPERSEDED ? `${row} ${sheet}` : [])),
   );

@@ -4,7 +4,6 @@ import { cellAddress } from "../../workbook/cell-address";
 import type { LookChange } from "../../workbook/look-change";
 import type { CellWrite, FlagBand, LineChange, SheetChanges } from "../../workbook/sheet-changes";
 import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
-import type { SheetPiece } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { encodeCellText, encodeXml } from "../xml/encode-xml";
 import { attribute, findElement, withAttribute } from "../xml/xml-text";
@@ -30,8 +29,9 @@ export class RowPatch {
   private readonly stale: ReadonlySet<string>;
   private readonly broken = new BrokenSharedFormulas();
   private next = 0;
-  private last = -1;
   private inserted = false;
+  /** the last row that was met */
+  last = -1;
 
   constructor(
     private readonly changes: SheetChanges,
@@ -50,9 +50,24 @@ export class RowPatch {
     this.wroteValues = (changes.writes ?? []).length > 0;
   }
 
-  /** The text of a piece of rows with the changes made. */
-  apply(piece: SheetPiece): string {
-    const { text, prefix } = piece;
+  /** No row can be passed over unread. */
+  get looksAtEveryCell(): boolean {
+    return this.changes.clear === true || this.wroteValues || this.stale.size > 0;
+  }
+
+  /** True where a row, or one that is to stand before it, is changed. */
+  wants(row: number, isNumbered: boolean): boolean {
+    const next = this.order[this.next];
+    return (next !== undefined && next <= row) || (this.inserted && !isNumbered);
+  }
+
+  /** A row goes out as it came in. */
+  passes(row: number): void {
+    this.last = row;
+  }
+
+  /** The text of a run of rows with the changes made. */
+  apply(text: string, prefix: string): string {
     const out: string[] = [];
     let copied = 0;
     const copyTo = (end: number): void => {
@@ -60,7 +75,7 @@ export class RowPatch {
       copied = end;
     };
     let cells: RowCells | null = null;
-    const looksAtEveryCell = this.changes.clear === true || this.wroteValues || this.stale.size > 0;
+    const { looksAtEveryCell } = this;
     this.last = scanRows(text, prefix, this.last, {
       row: (row) => {
         while (this.next < this.order.length && this.order[this.next]! < row.row) {

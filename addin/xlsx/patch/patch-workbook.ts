@@ -10,6 +10,7 @@ import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags
 import { type Deflater, ZipWriter } from "../zip/write-zip";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
+import { patchedRows } from "./patched-rows";
 import { putSheet } from "./put-sheet";
 import { changedFrame } from "./sheet-frame";
 import { SheetNotes } from "./sheet-notes";
@@ -102,13 +103,13 @@ function columnStyles(head: string): (column: number) => number {
 }
 
 function* patchedSheet(
-  pieces: Iterable<string>,
+  pieces: Iterable<Uint8Array>,
   patch: RowPatch,
   { head, tail }: SheetLayout,
 ): Generator<Uint8Array> {
   const encoder = new TextEncoder();
   for (const piece of sheetPieces(pieces)) {
-    if (piece.kind === "rows") yield encoder.encode(patch.apply(piece));
+    if (piece.kind === "rows") yield* patchedRows(piece.bytes, piece.prefix, patch);
     else if (piece.kind === "head") yield encoder.encode(openedHead(head));
     else yield encoder.encode(patch.remaining(piece.prefix) + closedTail(tail, piece.prefix));
   }

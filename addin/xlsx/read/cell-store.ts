@@ -10,15 +10,33 @@ enum Kind {
   Error = 5,
 }
 
+/** A run of cells: what each is by its place in the run. */
+class Segment {
+  readonly columns: Uint16Array;
+  readonly kinds: Uint8Array;
+  /** a workbook has at most 65,490 styles (ECMA-376-1:2016, 18.8.10, from memory) */
+  readonly styles: Uint16Array;
+  readonly numbers: Float64Array;
+
+  constructor(size: number) {
+    this.columns = new Uint16Array(size);
+    this.kinds = new Uint8Array(size);
+    this.styles = new Uint16Array(size);
+    this.numbers = new Float64Array(size);
+  }
+}
+
+const SEGMENT_BITS = 14;
+const SEGMENT_SIZE = 1 << SEGMENT_BITS;
+const WITHIN = SEGMENT_SIZE - 1;
+const LAST_STYLE = 0xffff;
+
 /**
- * The cells of one sheet in flat arrays, row after row: about 16 bytes a cell instead of an object each.
- * Cells arrive in rising order of rows; within a row they are put in order.
+ * The cells of one sheet in flat arrays, row after row: 13 bytes a cell instead of an object each, and
+ * never moved as more arrive. Cells arrive in rising order of rows; within a row they are put in order.
  */
 export class CellStore {
-  private columns = new Uint16Array(1024);
-  private kinds = new Uint8Array(1024);
-  private styles = new Uint32Array(1024);
-  private numbers = new Float64Array(1024);
+  private readonly segments: Segment[] = [];
   private count = 0;
   private readonly rows: number[] = [];
   private readonly starts: number[] = [];
@@ -39,21 +57,48 @@ export class CellStore {
     this.unordered = false;
   }
 
+  /** Takes the last row back as if it had not been begun. */
+  dropRow(): void {
+    this.rows.pop();
+    this.count = this.starts.pop() as number;
+  }
+
   endRow(): void {
     if (this.unordered) this.orderLastRow();
   }
 
   /** Keeps one cell; gives its index. */
   add(column: number, style: number, cell: Cell): number {
-    if (this.count === this.columns.length) this.grow();
     const at = this.count;
+    const place = at & WITHIN;
+    if (place === 0 && this.segments.length === at >> SEGMENT_BITS)
+      this.segments.push(new Segment(SEGMENT_SIZE));
     const first = this.starts[this.starts.length - 1]!;
-    if (at > first && this.columns[at - 1]! >= column) this.unordered = true;
-    this.columns[at] = column;
-    this.styles[at] = style;
-    this.put(at, cell);
+    if (at > first && this.column(at - 1) >= column) this.unordered = true;
+    const segment = this.segments[at >> SEGMENT_BITS]!;
+    segment.columns[place] = column;
+    segment.styles[place] = style > LAST_STYLE ? 0 : style;
+    this.put(segment, place, cell);
     this.count += 1;
     return at;
+  }
+
+  /** Keeps one cell with a text whose place is known. */
+  addText(column: number, style: number, place: number): number {
+    const at = this.add(column, style, null);
+    const segment = this.segments[at >> SEGMENT_BITS]!;
+    segment.kinds[at & WITHIN] = Kind.Text;
+    segment.numbers[at & WITHIN] = place;
+    return at;
+  }
+
+  /** Where a text is kept, once however many cells hold it. */
+  placeOfText(text: string): number {
+    const known = this.pooled.get(text);
+    if (known !== undefined) return known;
+    const index = this.texts.push(text) - 1;
+    this.pooled.set(text, index);
+    return index;
   }
 
   get rowNumbers(): readonly number[] {
@@ -71,14 +116,13 @@ export class CellStore {
     const start = this.starts[place]!;
     const end = this.starts[place + 1] ?? this.count;
     if (start === end) return -1;
-    const { columns } = this;
-    const guess = start + column - columns[start]!;
-    if (guess >= start && guess < end && columns[guess] === column) return guess;
+    const guess = start + column - this.column(start);
+    if (guess >= start && guess < end && this.column(guess) === column) return guess;
     let low = start;
     let high = end - 1;
     while (low <= high) {
       const middle = (low + high) >> 1;
-      const found = columns[middle]!;
+      const found = this.column(middle);
       if (found === column) return middle;
       if (found < column) low = middle + 1;
       else high = middle - 1;
@@ -87,28 +131,31 @@ export class CellStore {
   }
 
   cell(index: number): Cell {
-    switch (this.kinds[index]) {
+    const segment = this.segments[index >> SEGMENT_BITS];
+    if (segment === undefined) return null;
+    const place = index & WITHIN;
+    switch (segment.kinds[place]) {
       case Kind.Number:
-        return this.numbers[index]!;
+        return segment.numbers[place]!;
       case Kind.Text:
-        return this.texts[this.numbers[index]!]!;
+        return this.texts[segment.numbers[place]!]!;
       case Kind.True:
         return true;
       case Kind.False:
         return false;
       case Kind.Error:
-        return this.errors[this.numbers[index]!]!;
+        return this.errors[segment.numbers[place]!]!;
       default:
         return null;
     }
   }
 
   isBlank(index: number): boolean {
-    return this.kinds[index] === Kind.Blank;
+    return this.segments[index >> SEGMENT_BITS]!.kinds[index & WITHIN] === Kind.Blank;
   }
 
   style(index: number): number {
-    return this.styles[index]!;
+    return this.segments[index >> SEGMENT_BITS]?.styles[index & WITHIN] ?? 0;
   }
 
   /** First and last row and column that hold a value; null for an empty sheet. */
@@ -120,8 +167,8 @@ export class CellStore {
     this.rows.forEach((row, place) => {
       const end = this.starts[place + 1] ?? this.count;
       for (let at = this.starts[place]!; at < end; at += 1) {
-        if (this.kinds[at] === Kind.Blank) continue;
-        const column = this.columns[at]!;
+        if (this.isBlank(at)) continue;
+        const column = this.column(at);
         if (top < 0) top = row;
         bottom = row;
         if (column < left) left = column;
@@ -137,7 +184,7 @@ export class CellStore {
     if (place < 0) return;
     const end = this.starts[place + 1] ?? this.count;
     for (let index = this.starts[place]!; index < end; index += 1)
-      yield { column: this.columns[index]!, index };
+      yield { column: this.column(index), index };
   }
 
   private rowIndex(row: number): number {
@@ -158,53 +205,41 @@ export class CellStore {
     return -1;
   }
 
-  private put(at: number, cell: Cell): void {
-    if (cell === null) this.kinds[at] = Kind.Blank;
-    else if (typeof cell === "number") {
-      this.kinds[at] = Kind.Number;
-      this.numbers[at] = cell;
-    } else if (typeof cell === "string") {
-      this.kinds[at] = Kind.Text;
-      this.numbers[at] = this.pool(cell);
-    } else if (typeof cell === "boolean") this.kinds[at] = cell ? Kind.True : Kind.False;
-    else {
-      this.kinds[at] = Kind.Error;
-      this.numbers[at] = this.errors.push(cell) - 1;
-    }
+  private column(index: number): number {
+    return this.segments[index >> SEGMENT_BITS]!.columns[index & WITHIN]!;
   }
 
-  private pool(text: string): number {
-    const known = this.pooled.get(text);
-    if (known !== undefined) return known;
-    const index = this.texts.push(text) - 1;
-    this.pooled.set(text, index);
-    return index;
+  private put({ kinds, numbers }: Segment, place: number, cell: Cell): void {
+    if (cell === null) kinds[place] = Kind.Blank;
+    else if (typeof cell === "number") {
+      kinds[place] = Kind.Number;
+      numbers[place] = cell;
+    } else if (typeof cell === "string") {
+      kinds[place] = Kind.Text;
+      numbers[place] = this.placeOfText(cell);
+    } else if (typeof cell === "boolean") kinds[place] = cell ? Kind.True : Kind.False;
+    else {
+      kinds[place] = Kind.Error;
+      numbers[place] = this.errors.push(cell) - 1;
+    }
   }
 
   private orderLastRow(): void {
     const start = this.starts[this.starts.length - 1]!;
     const order = Array.from({ length: this.count - start }, (_, index) => start + index);
-    order.sort((a, b) => this.columns[a]! - this.columns[b]!);
-    const copies = order.map(
-      (at) => [this.columns[at]!, this.kinds[at]!, this.styles[at]!, this.numbers[at]!] as const,
-    );
-    copies.forEach(([column, kind, style, number], index) => {
-      this.columns[start + index] = column;
-      this.kinds[start + index] = kind;
-      this.styles[start + index] = style;
-      this.numbers[start + index] = number;
+    order.sort((a, b) => this.column(a) - this.column(b));
+    const copies = order.map((index) => {
+      const { columns, kinds, styles, numbers } = this.segments[index >> SEGMENT_BITS]!;
+      const at = index & WITHIN;
+      return [columns[at]!, kinds[at]!, styles[at]!, numbers[at]!] as const;
     });
-  }
-
-  private grow(): void {
-    const size = this.count * 2;
-    const grown = <T extends Uint8Array | Uint16Array | Uint32Array | Float64Array>(from: T, to: T): T => {
-      to.set(from);
-      return to;
-    };
-    this.columns = grown(this.columns, new Uint16Array(size));
-    this.kinds = grown(this.kinds, new Uint8Array(size));
-    this.styles = grown(this.styles, new Uint32Array(size));
-    this.numbers = grown(this.numbers, new Float64Array(size));
+    copies.forEach(([column, kind, style, number], index) => {
+      const { columns, kinds, styles, numbers } = this.segments[(start + index) >> SEGMENT_BITS]!;
+      const at = (start + index) & WITHIN;
+      columns[at] = column;
+      kinds[at] = kind;
+      styles[at] = style;
+      numbers[at] = number;
+    });
   }
 }

@@ -27,8 +27,8 @@ export interface PackageParts {
   nameOf(part: string): string | null;
   /** The whole text of a part; throws where there is none. */
   text(part: string): string;
-  /** The text of a part in pieces. */
-  pieces(part: string): Generator<string>;
+  /** The bytes of a part in pieces. */
+  pieces(part: string): Generator<Uint8Array>;
   bytes(part: string): Uint8Array;
   relationships(part: string): readonly Relationship[];
   /** What the package says a part is; empty where it says nothing. */
@@ -72,7 +72,7 @@ export function openParts(bytes: Uint8Array, limits?: ZipLimits, native?: Native
     has: (part) => nameOf(part) !== null,
     text,
     bytes: (part) => inflateWhole(archive, entry(part)),
-    pieces: (part) => decodePieces(inflateEntry(archive, entry(part)), part),
+    pieces: (part) => checkedPieces(inflateEntry(archive, entry(part)), part),
     contentType: (part) => contentType(nameOf(TYPES) === null ? "" : text(TYPES), part),
     relationships: (part) => {
       const rels = relationshipsPart(part);
@@ -127,18 +127,16 @@ function resolvePart(from: string, target: string): string {
   return path.join("/");
 }
 
-function* decodePieces(pieces: Iterable<Uint8Array>, part: string): Generator<string> {
-  const decoder = new TextDecoder("utf-8");
+function* checkedPieces(pieces: Iterable<Uint8Array>, part: string): Generator<Uint8Array> {
   let first = true;
   for (const piece of pieces) {
-    if (first) refuseUtf16(piece, part);
-    const text = decoder.decode(piece, { stream: true });
-    if (first) refuseDoctype(text.slice(0, 4096));
+    if (first) {
+      refuseUtf16(piece, part);
+      refuseDoctype(new TextDecoder("utf-8").decode(piece.subarray(0, 4096)));
+    }
     first = false;
-    if (text.length > 0) yield text;
+    yield piece;
   }
-  const rest = decoder.decode();
-  if (rest.length > 0) yield rest;
 }
 
 function decodeWhole(bytes: Uint8Array, part: string): string {

@@ -12,9 +12,11 @@ import {
 import { CellStore } from "./cell-store";
 import type { CellFormat } from "./cell-styles";
 import { shownNumber } from "./number-format";
-import { type ScannedCell, scanRows } from "./scan-cells";
+import { QuickRows } from "./quick-rows";
+import { rowEnd } from "./row-bytes";
+import { type ScannedCell, type ScannedRow, scanRows } from "./scan-cells";
 import { isRichStruck, richText, type SharedStrings } from "./shared-strings";
-import { sheetPieces } from "./sheet-pieces";
+import { decoded, sheetPieces } from "./sheet-pieces";
 
 /** A formula as it stands in the file. */
 export interface SheetFormula {
@@ -65,7 +67,7 @@ export interface SheetLayout {
 
 export interface SheetSource {
   readonly name: string;
-  readonly pieces: Iterable<string>;
+  readonly pieces: Iterable<Uint8Array>;
   readonly strings: SharedStrings;
   readonly formats: readonly CellFormat[];
   /** keeps formulas as well */
@@ -93,33 +95,37 @@ export function readSheet(source: SheetSource): SheetReading {
   const hiddenRows = new Set<number>();
   const rowStyles = new Map<number, number>();
   const heights = new Map<number, number>();
+  const takeRow = (row: ScannedRow): void => {
+    if (row.hidden) hiddenRows.add(row.row);
+    if (row.style !== null) rowStyles.set(row.row, row.style);
+    if (row.height !== null) heights.set(row.row, row.height);
+  };
+  const quick = new QuickRows(store, source.strings, takeRow, (index) => struck.add(index));
+  /** Any row, whatever stands in it. */
+  const readRow = (text: string, prefix: string): void => {
+    const reader = new ValueReader(text, prefix, source);
+    quick.last = scanRows(text, prefix, quick.last, {
+      row: (row) => {
+        store.startRow(row.row);
+        takeRow(row);
+        return true;
+      },
+      cell: (cell) => {
+        const formula = source.formulas ? reader.formula(cell) : null;
+        const index = store.add(cell.column, cell.style, reader.value(cell));
+        if (formula !== null) formulas.set(index, formula);
+        if (reader.wasStruck) struck.add(index);
+        if (reader.wasDate) dates.add(index);
+      },
+      rowEnd: () => store.endRow(),
+    });
+  };
   let head = "";
   let tail = "";
-  let last = -1;
   for (const piece of sheetPieces(source.pieces)) {
     if (piece.kind === "head") head = piece.text;
     else if (piece.kind === "tail") tail = piece.text;
-    else {
-      const { text } = piece;
-      const reader = new ValueReader(text, piece.prefix, source);
-      last = scanRows(text, piece.prefix, last, {
-        row: (row) => {
-          store.startRow(row.row);
-          if (row.hidden) hiddenRows.add(row.row);
-          if (row.style !== null) rowStyles.set(row.row, row.style);
-          if (row.height !== null) heights.set(row.row, row.height);
-          return true;
-        },
-        cell: (cell) => {
-          const formula = source.formulas ? reader.formula(cell) : null;
-          const index = store.add(cell.column, cell.style, reader.value(cell));
-          if (formula !== null) formulas.set(index, formula);
-          if (reader.wasStruck) struck.add(index);
-          if (reader.wasDate) dates.add(index);
-        },
-        rowEnd: () => store.endRow(),
-      });
-    }
+    else eachRun(piece.bytes, piece.prefix, quick, readRow);
   }
   return assemble(source, {
     store,
@@ -133,6 +139,27 @@ export function readSheet(source: SheetSource): SheetReading {
     tail,
   });
 }
+
+/** Plain rows are read from their bytes; the text of all others, run by run, is given to `readRow`. */
+function eachRun(
+  bytes: Uint8Array,
+  prefix: string,
+  quick: QuickRows,
+  readRow: (text: string, prefix: string) => void,
+): void {
+  if (prefix !== "") {
+    readRow(decoded(bytes), prefix);
+    return;
+  }
+  for (let at = quick.read(bytes, 0); at < bytes.length; at = quick.read(bytes, at)) {
+    const end = rowEnd(bytes, at, CLOSE_ROW);
+    readRow(decoded(bytes.subarray(at, end < 0 ? bytes.length : end)), prefix);
+    if (end < 0) return;
+    at = end;
+  }
+}
+
+const CLOSE_ROW = new TextEncoder().encode("</row");
 
 interface Scanned {
   readonly store: CellStore;

@@ -84,24 +84,10 @@ export function scanRows(text: string, prefix: string, before: number, listener:
     const tagEnd = attributes.end;
     const innerEnd = attributes.isEmpty ? tagEnd : closingStart(text, rowClose, tagEnd);
     if (tagEnd > text.length || innerEnd < 0) throw cutShort();
-    const number = attributes.row < 0 ? last + 1 : attributes.row;
-    if (number > LAST_ROW) {
-      throw new UnreadableWorkbook(
-        `a sheet of the workbook lists row ${number + 1}, and no sheet has more than ${LAST_ROW + 1}: it is damaged`,
-      );
-    }
-    const row: ScannedRow = {
-      start: at,
-      tagEnd,
-      innerEnd,
-      end: attributes.isEmpty ? tagEnd : text.indexOf(">", innerEnd) + 1,
-      row: number,
-      hidden: attributes.hidden,
-      height: attributes.height,
-      style: attributes.customFormat ? attributes.style : null,
-      isEmpty: attributes.isEmpty,
-      isNumbered: attributes.row >= 0,
-    };
+    const row = attributes.rowFrom(at, last);
+    row.innerEnd = innerEnd;
+    row.end = attributes.isEmpty ? tagEnd : text.indexOf(">", innerEnd) + 1;
+    const number = row.row;
     last = number;
     const isWanted = listener.row?.(row) !== false;
     if (listener.cell !== undefined && isWanted) {
@@ -144,6 +130,13 @@ export function scanRows(text: string, prefix: string, before: number, listener:
     at = text.indexOf(openRow, row.end);
   }
   return last;
+}
+
+/** What a row says of itself, by its opening tag alone: `open` is the tag's beginning, `before` the row before it. */
+export function readRowTag(text: string, open: string, before: number): ScannedRow {
+  const attributes = new AttributeReader(text);
+  attributes.read(open.length);
+  return attributes.rowFrom(0, before);
 }
 
 function isNameEnd(code: number): boolean {
@@ -205,6 +198,28 @@ class AttributeReader {
       at = valueEnd + 1;
     }
     this.end = length + 1;
+  }
+
+  /** The row whose opening tag was read; its end is not known yet. */
+  rowFrom(start: number, before: number): ScannedRow {
+    const number = this.row < 0 ? before + 1 : this.row;
+    if (number > LAST_ROW) {
+      throw new UnreadableWorkbook(
+        `a sheet of the workbook lists row ${number + 1}, and no sheet has more than ${LAST_ROW + 1}: it is damaged`,
+      );
+    }
+    return {
+      start,
+      tagEnd: this.end,
+      innerEnd: this.end,
+      end: this.end,
+      row: number,
+      hidden: this.hidden,
+      height: this.height,
+      style: this.customFormat ? this.style : null,
+      isEmpty: this.isEmpty,
+      isNumbered: this.row >= 0,
+    };
   }
 
   private take(nameStart: number, nameEnd: number, start: number, end: number): void {

@@ -1,7 +1,7 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAddress } from "../../workbook/cell-address";
 import { type ScannedCell, scanRows } from "../read/scan-cells";
-import { sheetPieces } from "../read/sheet-pieces";
+import { decoded, sheetPieces } from "../read/sheet-pieces";
 import { encodeXml } from "../xml/encode-xml";
 import { writeNodes, type XmlNode, xmlNodes } from "../xml/xml-nodes";
 import { attribute, decodeXml, findElement, withAttribute } from "../xml/xml-text";
@@ -13,9 +13,9 @@ export function shiftSheet(text: string, name: string, shift: SheetShift, shifts
   const rows = new RowShift(name, shift, shifts);
   const out: string[] = [];
   const put: { row: number; xml: string }[] = [];
-  for (const piece of sheetPieces([text])) {
+  for (const piece of sheetPieces([new TextEncoder().encode(text)])) {
     if (piece.kind === "head") out.push(shiftHead(piece.text, name, shift, shifts));
-    else if (piece.kind === "rows") put.push(...rows.take(piece.text, piece.prefix));
+    else if (piece.kind === "rows") put.push(...rows.take(decoded(piece.bytes), piece.prefix));
     else {
       for (const { xml } of put.sort((a, b) => a.row - b.row)) out.push(xml);
       out.push(writeNodes(shiftNodes(xmlNodes(piece.text), { sheet: name, shift }, shifts)));

@@ -15,10 +15,14 @@ export interface ZipEntry {
   readonly compressed: Uint8Array;
 }
 
+/** Unpacks one stream step by step; throws where it is damaged. */
+export interface Inflater {
+  push(compressed: Uint8Array, isLast: boolean): readonly Uint8Array[];
+}
+
 /** What a host does faster than we can. */
 export interface NativeZip {
-  /** Inflates a whole entry, never to more bytes than `most`; throws where it is damaged. */
-  inflate(compressed: Uint8Array, most: number): Uint8Array | "longer";
+  newInflater(): Inflater;
   crc32(bytes: Uint8Array, before: number): number;
 }
 
@@ -36,9 +40,6 @@ const ZIP64_LOCATOR = 0x07064b50;
 const STORED = 0;
 const DEFLATED = 8;
 const INPUT_STEP = 32 * 1024;
-const OUTPUT_STEP = 256 * 1024;
-/** A larger part is inflated piece by piece, so that it never stands in memory whole. */
-const LARGEST_AT_ONCE = 128 * 1024 * 1024;
 
 /** The directory of a zip file, its declared sizes held against the limits. Throws `UnreadableWorkbook`. */
 export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, native?: NativeZip): ZipArchive {
@@ -71,51 +72,49 @@ export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, nativ
 
 /** The inflated bytes of one entry, piece by piece, counted as they come. */
 export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<Uint8Array> {
+  const checkSum = archive.native?.crc32 ?? crc32;
   if (entry.method === STORED) {
-    if (crc32(entry.compressed, 0) !== entry.crc) throw changed(entry);
+    if (checkSum(entry.compressed, 0) !== entry.crc) throw changed(entry);
     yield entry.compressed;
     return;
   }
-  if (archive.native !== undefined && entry.declaredSize <= LARGEST_AT_ONCE) {
-    yield* inflatedAtOnce(archive.native, entry);
-    return;
-  }
-  let pieces: Uint8Array[] = [];
+  const inflater = (archive.native?.newInflater ?? plainInflater)();
   let size = 0;
   let crc = 0;
-  const inflate = new Inflate((piece) => {
-    pieces.push(piece);
-  });
   for (let at = 0; at < entry.compressed.length; at += INPUT_STEP) {
     const end = Math.min(at + INPUT_STEP, entry.compressed.length);
-    try {
-      inflate.push(entry.compressed.subarray(at, end), end === entry.compressed.length);
-    } catch {
-      throw new UnreadableWorkbook(`the part ${entry.name} is damaged: it does not inflate`);
-    }
-    for (const piece of pieces) {
+    for (const piece of inflated(inflater, entry, at, end)) {
       size += piece.length;
-      crc = crc32(piece, crc);
+      crc = checkSum(piece, crc);
       holdAgainstLimits(entry, size, archive.limits, end);
       if (piece.length > 0) yield piece;
     }
-    pieces = [];
   }
   if (size !== entry.declaredSize) throw wrongSize(entry, size);
   if (crc !== entry.crc) throw changed(entry);
 }
 
-function* inflatedAtOnce(native: NativeZip, entry: ZipEntry): Generator<Uint8Array> {
-  let whole: Uint8Array | "longer";
+function inflated(inflater: Inflater, entry: ZipEntry, from: number, to: number): readonly Uint8Array[] {
   try {
-    whole = native.inflate(entry.compressed, entry.declaredSize);
+    return inflater.push(entry.compressed.subarray(from, to), to === entry.compressed.length);
   } catch {
     throw new UnreadableWorkbook(`the part ${entry.name} is damaged: it does not inflate`);
   }
-  if (whole === "longer") throw longer(entry);
-  if (whole.length !== entry.declaredSize) throw wrongSize(entry, whole.length);
-  if (native.crc32(whole, 0) !== entry.crc) throw changed(entry);
-  for (let at = 0; at < whole.length; at += OUTPUT_STEP) yield whole.subarray(at, at + OUTPUT_STEP);
+}
+
+/** Works in every host. */
+function plainInflater(): Inflater {
+  let pieces: Uint8Array[] = [];
+  const inflate = new Inflate((piece) => {
+    pieces.push(piece);
+  });
+  return {
+    push: (compressed, isLast) => {
+      pieces = [];
+      inflate.push(compressed, isLast);
+      return pieces;
+    },
+  };
 }
 
 function longer({ name }: ZipEntry): UnreadableWorkbook {

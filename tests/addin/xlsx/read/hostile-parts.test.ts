@@ -28,11 +28,12 @@ async function check(name: string, xml: string) {
 }
 
 /** A sheet of one row, in pieces. */
-function* oneRow(pieces: number): Generator<string> {
-  const piece = '<c r="A1" s="12345"/>'.repeat(3_000);
-  yield `<worksheet xmlns="${MAIN}"><sheetData><row r="1">`;
+function* oneRow(pieces: number): Generator<Uint8Array> {
+  const encoder = new TextEncoder();
+  const piece = encoder.encode('<c r="A1" s="12345"/>'.repeat(3_000));
+  yield encoder.encode(`<worksheet xmlns="${MAIN}"><sheetData><row r="1">`);
   for (let count = 0; count < pieces; count += 1) yield piece;
-  yield "</row></sheetData></worksheet>";
+  yield encoder.encode("</row></sheetData></worksheet>");
 }
 
 describe("a hostile part is refused in one line, soon", () => {
