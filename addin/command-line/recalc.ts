@@ -27,7 +27,7 @@ export const recalc: Command = {
     refuseKind(book.workbook, out);
     const standard = standardInForce(given, book, streams);
     const environment = functionEnvironment(book.workbook, standard.id, standard.own);
-    const { writes, stale, formulas, left } = recalculateBook(book.workbook, environment);
+    const { writes, stale, formulas, believed, left } = recalculateBook(book.workbook, environment);
     const sheets = new Map(
       [...new Set([...writes.keys(), ...stale.keys()])].map((sheet) => [
         sheet,
@@ -36,6 +36,7 @@ export const recalc: Command = {
     );
     const keepsResults = stale.size === 0;
     writeCopy(out, patchWorkbook(book.workbook, { sheets, keepsResults }, nativeDeflater));
+    const doubted = believed.map(({ sheet, cell }) => `${sheet}!${cell}`);
     const withoutResult = [...stale].flatMap(([sheet, cells]) =>
       cells.map(({ row, column }) => `${sheet}!${cellAddress(row, column)}`),
     );
@@ -48,14 +49,22 @@ export const recalc: Command = {
       for (const { sheet, cell, reason } of left)
         streams.result(`  ${sheet}!${cell} is left as it was: ${reason}`);
     }
-    if (withoutResult.length > 0) {
-      const some = withoutResult.slice(0, 5).join(", ");
-      const rest = withoutResult.length > 5 ? ` and ${withoutResult.length - 5} more` : "";
+    if (doubted.length > 0) {
       streams.note(
-        `${some}${rest} lean on cells that changed and call functions that only a spreadsheet program computes: their old results were taken out`,
+        `BAR formulas lean on ${someOf(doubted)}, whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and recalculate again`,
+      );
+    }
+    if (withoutResult.length > 0) {
+      streams.note(
+        `${someOf(withoutResult)} lean on cells that changed and call functions that only a spreadsheet program computes: their old results were taken out`,
       );
     }
     streams.note("formulas of other functions that lean on nothing that changed keep their stored results");
     return 0;
   },
 };
+
+function someOf(cells: readonly string[]): string {
+  const some = cells.slice(0, 5).join(", ");
+  return cells.length > 5 ? `${some} and ${cells.length - 5} more` : some;
+}

@@ -26,6 +26,8 @@ export interface Recalculation {
   /** formulas whose stored results lean on a changed cell and cannot be computed here */
   readonly stale: ReadonlyMap<string, readonly FormulaCell[]>;
   readonly formulas: number;
+  /** results of other formulas that were taken as stored, although the file does not vouch for them */
+  readonly believed: readonly { readonly sheet: string; readonly cell: string }[];
   /** formulas left as they are, with the reason */
   readonly left: readonly { readonly sheet: string; readonly cell: string; readonly reason: string }[];
 }
@@ -55,6 +57,7 @@ class Recalculator {
   private readonly owners = new Map<string, Map<number, OwnFormula>>();
   /** formulas without a function, by sheet and place */
   private readonly plain = new Map<string, Map<number, PlainFormula>>();
+  private readonly believed = new Map<string, { sheet: string; cell: string }>();
   private readonly left: { sheet: string; cell: string; reason: string }[] = [];
 
   constructor(
@@ -73,7 +76,8 @@ class Recalculator {
       list.push(...this.writesOf(formula, block));
     }
     const stale = this.followChanges(writes);
-    return { writes, stale, formulas: this.formulas.length, left: this.left };
+    const believed = [...this.believed.values()];
+    return { writes, stale, formulas: this.formulas.length, believed, left: this.left };
   }
 
   /** Results that lean on changed cells are computed where they can be; gives those that cannot. */
@@ -248,7 +252,12 @@ class Recalculator {
     const owner = this.owners.get(name)?.get(row * (LAST_COLUMN + 1) + column);
     if (owner === undefined) {
       const plain = this.plain.get(name)?.get(placeKey(row, column));
-      return (plain && this.plainValue(plain)) ?? sheet.valueAt(row, column);
+      const value = plain && this.plainValue(plain);
+      if (value === undefined && sheet.isDoubted?.(row - sheet.top, column - sheet.left) === true) {
+        const cell = cellAddress(row, column);
+        this.believed.set(`${name}!${cell}`, { sheet: name, cell });
+      }
+      return value ?? sheet.valueAt(row, column);
     }
     const block = this.resultOf(owner) ?? (owner.result as Block);
     return block[row - owner.row]?.[column - owner.column] ?? null;

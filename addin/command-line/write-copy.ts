@@ -8,6 +8,7 @@ import {
   fchmodSync,
   fsyncSync,
   openSync,
+  readdirSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -84,7 +85,9 @@ export function writeCopy(path: string, bytes: Uint8Array): void {
     }
     if (old !== null) accessSync(path, constants.W_OK);
     const place = old === null ? resolve(path) : realpathSync(path);
-    const beside = join(dirname(place), `.barwright-${process.pid}-${randomBytes(4).toString("hex")}.part`);
+    const folder = dirname(place);
+    takeAwayLeftovers(folder);
+    const beside = join(folder, `.barwright-${process.pid}-${randomBytes(4).toString("hex")}.part`);
     try {
       writeWhole(beside, bytes, old === null ? null : Number(old.mode) & 0o777);
       renameSync(beside, place);
@@ -96,6 +99,28 @@ export function writeCopy(path: string, bytes: Uint8Array): void {
     throw new InputRefused(
       `${path} cannot be written (${(error as NodeJS.ErrnoException).code}): nothing was changed`,
     );
+  }
+}
+
+/** What a command that was stopped in the middle of its writing left behind; one that still runs writes on. */
+function takeAwayLeftovers(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    const pid = Number(/^\.barwright-(\d{1,10})-[0-9a-f]{8}\.part$/.exec(name)?.[1]);
+    if (Number.isNaN(pid) || isRunning(pid)) continue;
+    try {
+      rmSync(join(folder, name), { force: true });
+    } catch {
+      // somebody else's: it takes up room and does no harm
+    }
+  }
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code !== "ESRCH";
   }
 }
 

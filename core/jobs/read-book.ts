@@ -1,6 +1,7 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import { cellAddress } from "../schedule/cell-address";
+import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
@@ -109,6 +110,10 @@ export function withSchedules<Opened extends OpenedBook>(
   const without = read.filter(({ reading }) => reading.tables.length === 0);
   if (without.length === read.length) return noSchedule({ reason: without.map(noHeaderReason).join("; ") });
   const notes = without.map((one) => `passed over: ${noHeaderReason(one)}`);
+  for (const { sheet, reading } of read) {
+    const doubted = doubtedResults(sheet, reading);
+    if (doubted !== null) notes.push(doubtedWords(sheet, doubted));
+  }
   return {
     ...opened,
     schedules: read.filter(({ reading }) => reading.tables.length > 0),

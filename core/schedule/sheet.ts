@@ -36,6 +36,8 @@ export interface Sheet {
   isDate?(row: number, column: number): boolean;
   /** Serial numbers of dates count from 1904, as files of old Macs have it, and not from 1900. */
   readonly datesFrom1904?: boolean;
+  /** A formula whose stored result the file itself does not vouch for. */
+  isDoubted?(row: number, column: number): boolean;
   isHiddenRow?(row: number): boolean;
   isHiddenColumn?(column: number): boolean;
   isStruckThrough?(row: number, column: number): boolean;

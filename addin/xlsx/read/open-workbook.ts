@@ -32,6 +32,8 @@ export interface Workbook {
   readonly formats: readonly CellFormat[];
   /** Dates count from 1904 instead of 1900. */
   readonly from1904: boolean;
+  /** It asks to be calculated when it is opened: what its formulas' results were is not to be relied on. */
+  readonly isDoubted: boolean;
   sheet(name: string): SheetListing | undefined;
   read(name: string, options?: { formulas?: boolean }): SheetReading;
   /** What stands about the rows of a sheet; known without a second pass once it was read. */
@@ -64,6 +66,7 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
     return target === undefined ? null : parts.nameOf(target);
   };
   const sheets: SheetListing[] = [];
+  const isDoubted = asksForCalculation(xml);
   const from1904 = isTrue(attribute(findElement(xml, "workbookPr")?.tag.attributes ?? "", "date1904"));
   for (const tag of sheetTags(xml)) {
     const id = attribute(tag.attributes, "id");
@@ -95,6 +98,7 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
     sheets,
     formats,
     from1904,
+    isDoubted,
     names: readDefinedNames(xml),
     sheet,
     read: (name, options = {}) => {
@@ -108,6 +112,7 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
         formats,
         formulas: options.formulas ?? false,
         from1904,
+        isDoubted,
       });
       layouts.set(listing.part, reading.layout);
       return reading;
@@ -128,6 +133,14 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
       return comments !== undefined && parts.has(comments) && ourNotes(parts.text(comments)).length > 0;
     },
   };
+}
+
+/** True where the file says that its results do not hold: it was written by a program that calculates nothing, or saved before it had. */
+function asksForCalculation(workbookXml: string): boolean {
+  const attributes = findElement(workbookXml, "calcPr")?.tag.attributes ?? "";
+  const says = (name: string, usual: string): boolean => isTrue(attribute(attributes, name) ?? usual);
+  if (says("fullCalcOnLoad", "0") || !says("calcCompleted", "1")) return true;
+  return attribute(attributes, "calcMode") === "manual" && !says("calcOnSave", "1");
 }
 
 function isOpenDocument(parts: PackageParts): boolean {

@@ -1,33 +1,17 @@
 import type { Cell, Sheet } from "../../../core/schedule/sheet";
 import { parseRange } from "../../workbook/cell-address";
-import {
-  attribute,
-  decodeCellText,
-  decodeXml,
-  findElement,
-  findElements,
-  isTrue,
-  xmlTags,
-} from "../xml/xml-text";
+import { attribute, findElement, findElements, isTrue, xmlTags } from "../xml/xml-text";
 import { CellStore } from "./cell-store";
 import type { CellFormat } from "./cell-styles";
+import { DoubtedCells } from "./doubted-cells";
 import { shownNumber } from "./number-format";
 import { QuickRows } from "./quick-rows";
 import { rowEnd } from "./row-bytes";
-import { type ScannedCell, type ScannedRow, scanRows } from "./scan-cells";
-import { isRichStruck, richText, type SharedStrings } from "./shared-strings";
+import { type ScannedRow, scanRows } from "./scan-cells";
+import type { SharedStrings } from "./shared-strings";
+import type { SheetFormula } from "./sheet-formula";
 import { decoded, sheetPieces } from "./sheet-pieces";
-
-/** A formula as it stands in the file. */
-export interface SheetFormula {
-  /** without the equals sign; empty for the further cells of a shared formula */
-  readonly text: string;
-  readonly kind: "normal" | "array" | "shared" | "dataTable";
-  /** range it fills or is shared over; null where none is given */
-  readonly range: string | null;
-  /** group of a shared formula */
-  readonly group: number | null;
-}
+import { ValueReader } from "./value-reader";
 
 export interface ColumnWidth {
   readonly first: number;
@@ -74,17 +58,9 @@ export interface SheetSource {
   readonly formulas: boolean;
   /** dates count from 1904 */
   readonly from1904: boolean;
+  /** the stored results of its formulas are not to be relied on */
+  readonly isDoubted?: boolean;
 }
-
-/** Serial number of 1 January 1970 by date system. */
-const FIRST_1970 = 25_569;
-const FIRST_1970_OF_1904 = 24_107;
-
-const UNCALCULATED = {
-  error: "#N/A",
-  message: "the formula has no stored result: open the workbook in a spreadsheet program and save it",
-  uncalculated: true,
-} as const;
 
 /** Reads one worksheet's cells, what hides or strikes them, and its layout. */
 export function readSheet(source: SheetSource): SheetReading {
@@ -92,6 +68,7 @@ export function readSheet(source: SheetSource): SheetReading {
   const formulas = new Map<number, SheetFormula>();
   const struck = new Set<number>();
   const dates = new Set<number>();
+  const doubted = new DoubtedCells();
   const hiddenRows = new Set<number>();
   const rowStyles = new Map<number, number>();
   const heights = new Map<number, number>();
@@ -111,9 +88,10 @@ export function readSheet(source: SheetSource): SheetReading {
         return true;
       },
       cell: (cell) => {
-        const formula = source.formulas ? reader.formula(cell) : null;
+        const formula = source.formulas || source.isDoubted === true ? reader.formula(cell) : null;
         const index = store.add(cell.column, cell.style, reader.value(cell));
-        if (formula !== null) formulas.set(index, formula);
+        if (formula !== null && source.formulas) formulas.set(index, formula);
+        if (formula !== null && source.isDoubted === true) doubted.add(cell, formula);
         if (reader.wasStruck) struck.add(index);
         if (reader.wasDate) dates.add(index);
       },
@@ -132,6 +110,7 @@ export function readSheet(source: SheetSource): SheetReading {
     formulas,
     struck,
     dates,
+    doubted,
     hiddenRows,
     rowStyles,
     heights,
@@ -166,6 +145,7 @@ interface Scanned {
   readonly formulas: ReadonlyMap<number, SheetFormula>;
   readonly struck: ReadonlySet<number>;
   readonly dates: ReadonlySet<number>;
+  readonly doubted: DoubtedCells;
   readonly hiddenRows: ReadonlySet<number>;
   readonly rowStyles: ReadonlyMap<number, number>;
   readonly heights: ReadonlyMap<number, number>;
@@ -230,6 +210,9 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
       return scanned.dates.has(index) || format(index)?.isDate === true;
     },
     datesFrom1904: source.from1904,
+    ...(!scanned.doubted.isEmpty && {
+      isDoubted: (row: number, column: number) => scanned.doubted.has(row + top, column + left),
+    }),
     isHiddenRow: (row) => scanned.hiddenRows.has(row + top) || (restHidden && !store.hasRow(row + top)),
     isHiddenColumn: (column) => columnAt(column + left)?.hidden === true,
     isStruckThrough: (row, column) => {
@@ -250,120 +233,6 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
     layout: { head, tail },
     rowHeight: (row) => scanned.heights.get(row) ?? null,
   };
-}
-
-/** Reads what stands inside `c` elements of one text of rows. */
-class ValueReader {
-  wasStruck = false;
-  wasDate = false;
-  private readonly openValue: string;
-  private readonly openFormula: string;
-  private readonly openInline: string;
-
-  constructor(
-    private readonly text: string,
-    prefix: string,
-    private readonly source: Pick<SheetSource, "strings" | "from1904">,
-  ) {
-    this.openValue = `<${prefix}v`;
-    this.openFormula = `<${prefix}f`;
-    this.openInline = `<${prefix}is`;
-  }
-
-  value(cell: ScannedCell): Cell {
-    this.wasStruck = false;
-    this.wasDate = false;
-    if (cell.innerEnd === 0) return null;
-    const { text } = this;
-    if (cell.type === "inlineStr") return this.inline(cell);
-    const open = this.find(this.openValue, cell);
-    const hasValue = open >= 0;
-    const start = hasValue ? text.indexOf(">", open) + 1 : 0;
-    const end = hasValue && text[start - 2] !== "/" ? text.indexOf("<", start) : start;
-    if (!hasValue || start === end) {
-      const isFormula = this.find(this.openFormula, cell) >= 0;
-      return isFormula && cell.type === "n" ? UNCALCULATED : null;
-    }
-    switch (cell.type) {
-      case "n":
-        return this.number(start, end);
-      case "s":
-        return this.shared(Number(this.plain(start, end)));
-      case "b":
-        return isTrue(this.plain(start, end).trim());
-      case "e":
-        return { error: decodeXml(text.slice(start, end)) };
-      case "d":
-        return this.isoDate(this.plain(start, end));
-      default:
-        return textOrBlank(decodeCellText(text.slice(start, end)));
-    }
-  }
-
-  formula(cell: ScannedCell): SheetFormula | null {
-    const { text } = this;
-    if (cell.innerEnd === 0 || this.find(this.openFormula, cell) < 0) return null;
-    const element = findElement(text.slice(cell.innerStart, cell.innerEnd), "f");
-    if (element === null) return null;
-    const { attributes } = element.tag;
-    const group = attribute(attributes, "si");
-    const kind = attribute(attributes, "t");
-    return {
-      text: decodeXml(text.slice(cell.innerStart + element.innerStart, cell.innerStart + element.innerEnd)),
-      kind: kind === "array" || kind === "shared" || kind === "dataTable" ? kind : "normal",
-      range: attribute(attributes, "ref"),
-      group: group === null ? null : Number(group),
-    };
-  }
-
-  /** Place of a tag inside a cell; the text behind it is not searched. */
-  private find(tag: string, { innerStart, innerEnd }: ScannedCell): number {
-    if (this.text.startsWith(tag, innerStart)) return innerStart;
-    const at = this.text.slice(innerStart, innerEnd).indexOf(tag);
-    return at < 0 ? -1 : innerStart + at;
-  }
-
-  private plain(start: number, end: number): string {
-    return decodeXml(this.text.slice(start, end));
-  }
-
-  private number(start: number, end: number): Cell {
-    const plain = this.plain(start, end);
-    const number = Number(plain);
-    return plain.trim() === "" ? null : Number.isFinite(number) ? number : textOrBlank(decodeCellText(plain));
-  }
-
-  private shared(index: number): Cell {
-    const text = this.source.strings.texts[index];
-    if (text === undefined) return { error: "#REF!", message: `the file holds no text number ${index}` };
-    this.wasStruck = this.source.strings.struck.has(index);
-    return textOrBlank(text);
-  }
-
-  private inline(cell: ScannedCell): Cell {
-    const open = this.find(this.openInline, cell);
-    if (open < 0) return null;
-    const inner = this.text.slice(
-      this.text.indexOf(">", open) + 1,
-      this.text.lastIndexOf("<", cell.innerEnd - 1),
-    );
-    this.wasStruck = isRichStruck(inner);
-    return textOrBlank(richText(inner));
-  }
-
-  /** ISO dates become the serial number that every other date is. */
-  private isoDate(text: string): Cell {
-    const moment = Date.parse(
-      /[zZ]$|[+-]\d\d:\d\d$/.test(text) ? text : `${text.includes("T") ? text : `${text}T00:00`}Z`,
-    );
-    if (Number.isNaN(moment)) return text;
-    this.wasDate = true;
-    return moment / 86_400_000 + (this.source.from1904 ? FIRST_1970_OF_1904 : FIRST_1970);
-  }
-}
-
-function textOrBlank(text: string): Cell {
-  return text === "" ? null : text;
 }
 
 function readColumns(head: string): ColumnWidth[] {

@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { doubtedResults } from "../../schedule/doubted-results";
 import { isCellError } from "../../schedule/sheet";
 import { defineRule } from "../rule";
 
@@ -7,8 +8,9 @@ export default defineRule({
   name: "formulas-uncalculated",
   severity: "doubtful",
   docs: {
-    summary: "Cells of bar rows hold formulas that no spreadsheet program has calculated yet.",
-    why: "A file written by a program carries formulas without results; read as blank it would weigh nothing.",
+    summary:
+      "Cells of bar rows hold formulas without a result, or with one that the file does not vouch for.",
+    why: "A file written by a program carries formulas without results, or with noughts in their place and the request to calculate when it is opened; read as they stand they would weigh nothing.",
     failing: [
       {
         rows: [
@@ -26,18 +28,23 @@ export default defineRule({
   messages: {
     waiting:
       "{cells} cells in {rows} bar rows hold formulas without a result, this one first: open the workbook in a spreadsheet program, save it, and check again",
+    doubted:
+      "{cells} cells in {rows} bar rows, this one first, hold formulas whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and check again",
   },
   checkSheet(sheet, _context, report) {
     const waiting = sheet.answers.those(uncalculated);
     const [first] = waiting;
-    if (first === undefined) return;
-    const cells = waiting.reduce((sum, { answer }) => sum + answer.length, 0);
-    report({
-      messageId: "waiting",
-      outcome: "unsure",
-      place: { row: first.facts.row.row, column: first.answer[0] ?? 0 },
-      values: { cells, rows: waiting.length },
-    });
+    if (first !== undefined)
+      report({
+        messageId: "waiting",
+        outcome: "unsure",
+        place: { row: first.facts.row.row, column: first.answer[0] ?? 0 },
+        values: { cells: waiting.reduce((sum, { answer }) => sum + answer.length, 0), rows: waiting.length },
+      });
+    const doubted = doubtedResults(sheet.sheet, sheet.reading);
+    if (doubted === null) return;
+    const { first: place, ...values } = doubted;
+    report({ messageId: "doubted", outcome: "unsure", place, values });
   },
 });
 

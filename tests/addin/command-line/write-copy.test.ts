@@ -1,4 +1,5 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync, spawn, spawnSync } from "node:child_process";
+import { once } from "node:events";
 import {
   copyFileSync,
   linkSync,
@@ -13,6 +14,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { refuseTarget, writeCopy } from "../../../addin/command-line/write-copy";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { barwright, barwrightBundle } from "../../_support/command-line";
 import { FOREIGN_HEADER, FOREIGN_ROWS } from "../../_support/foreign-schedule";
@@ -88,6 +90,59 @@ describe("writeCopy", () => {
       expect.stringContaining("cannot be written (EFBIG)"),
     ]);
     expect(readdirSync(folder).sort()).toEqual(["Book.xlsx", "barwright.mjs", "copy.xlsx"]);
+  });
+});
+
+describe("a command that is killed while it writes", () => {
+  it("leaves the old copy whole, and the next command takes away what it left", async () => {
+    const folder = place();
+    const out = join(folder, "copy.xlsx");
+    const book = join(folder, "Book.xlsx");
+    writeFileSync(out, "old");
+    writeFileSync(book, BOOK);
+    // stops where the new file holds its first bytes: what it would do next is to write the rest
+    const hook = join(folder, "stop.cjs");
+    writeFileSync(
+      hook,
+      `const fs = require("node:fs");
+       const { writeSync } = fs;
+       fs.writeSync = (file, bytes, at) => {
+         if (file <= 2) return writeSync(file, bytes, at);
+         writeSync(file, bytes, 0, 1_000);
+         writeSync(1, "half\\n");
+         for (;;) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 1_000);
+       };
+       require("node:module").syncBuiltinESMExports();`,
+    );
+    const args = ["--require", hook, barwrightBundle(), "check", book, "--out", out];
+    const run = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "ignore"] });
+    await once(run.stdout, "data");
+    run.kill("SIGKILL");
+    await once(run, "exit");
+    expect(readFileSync(out, "utf8")).toBe("old");
+    const left = () => readdirSync(folder).filter((name) => name.endsWith(".part"));
+    expect(left()).toHaveLength(1);
+    const own = `.barwright-${process.pid}-0123abcd.part`;
+    writeFileSync(join(folder, own), "of a command that still runs");
+    const next = await barwright(["check", book, "--out", out]);
+    expect([next.exit, left()]).toEqual([1, [own]]);
+    expect(readFileSync(out).subarray(0, 2).toString()).toBe("PK");
+  });
+
+  it("or runs beside others that write the same copy: one of them stands there whole", async () => {
+    const folder = place();
+    const book = join(folder, "Book.xlsx");
+    writeFileSync(book, BOOK);
+    const runs = Array.from({ length: 3 }, () =>
+      spawn(process.execPath, [barwrightBundle(), "check", book, "--out", join(folder, "copy.xlsx")], {
+        stdio: "ignore",
+      }),
+    );
+    const exits = await Promise.all(runs.map((run) => once(run, "exit")));
+    expect(exits.map(([code]) => code)).toEqual([1, 1, 1]);
+    const copy = openWorkbook(new Uint8Array(readFileSync(join(folder, "copy.xlsx"))));
+    expect(copy.sheets.map(({ name }) => name)).toEqual(["Bars", "Findings"]);
+    expect(readdirSync(folder).sort()).toEqual(["Book.xlsx", "copy.xlsx"]);
   });
 });
 

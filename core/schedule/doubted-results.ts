@@ -1,0 +1,36 @@
+import type { ScheduleReading } from "./bar-row";
+import { cellAddress } from "./cell-address";
+import type { Sheet } from "./sheet";
+
+/** Formulas in the cells that bars were read from, whose stored results the workbook does not vouch for. */
+export interface DoubtedResults {
+  readonly cells: number;
+  readonly rows: number;
+  /** the first of them, in the sheet's used range, from 0 */
+  readonly first: { readonly row: number; readonly column: number };
+}
+
+/** Null where every value that bars were read from can be believed as it stands. */
+export function doubtedResults(sheet: Sheet, { tables, bars }: ScheduleReading): DoubtedResults | null {
+  if (sheet.isDoubted === undefined) return null;
+  const columnsOf = tables.map((table) => [...table.columns.values()].map(({ column }) => column));
+  let first: DoubtedResults["first"] | null = null;
+  let cells = 0;
+  let rows = 0;
+  let table = 0;
+  for (const { row } of bars) {
+    while ((tables[table + 1]?.headerTop ?? Number.POSITIVE_INFINITY) <= row) table += 1;
+    const doubted = (columnsOf[table] ?? []).filter((column) => sheet.isDoubted?.(row, column) === true);
+    if (doubted.length === 0) continue;
+    first ??= { row, column: Math.min(...doubted) };
+    cells += doubted.length;
+    rows += 1;
+  }
+  return first === null ? null : { cells, rows, first };
+}
+
+/** What is said of a sheet whose stored results are doubted. */
+export function doubtedWords(sheet: Sheet, { cells, rows, first }: DoubtedResults): string {
+  const at = cellAddress(sheet, first.row, first.column);
+  return `sheet "${sheet.name}": ${cells} cells in ${rows} bar rows, ${at} first, hold formulas whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and read it again`;
+}
