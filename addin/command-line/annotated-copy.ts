@@ -6,7 +6,7 @@ import { parseAddress } from "../workbook/cell-address";
 import { findingsSheet, type KnownTonnage, rank } from "../workbook/findings-sheet";
 import { findingsSheetState, hasFindingsName } from "../workbook/own-findings-sheet";
 import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes";
-import { patchWorkbook } from "../xlsx/patch/patch-workbook";
+import { patchInPieces } from "../xlsx/patch/patch-workbook";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { xmlTags } from "../xlsx/xml/xml-text";
 import type { Deflater } from "../xlsx/zip/write-zip";
@@ -16,7 +16,7 @@ const LONGEST_NOTE = 1_500;
 
 /** A workbook's bytes with the findings marked. */
 export interface AnnotatedCopy {
-  readonly bytes: Uint8Array;
+  readonly pieces: readonly Uint8Array[];
   /** findings sheets of earlier checks that somebody has written on since: they stay as they are */
   readonly kept: readonly string[];
 }
@@ -47,7 +47,7 @@ export function annotatedCopy(
   const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
   const added = { ...findingsSheet(report, sheets, known), ...(replaces !== undefined && { replaces }) };
   return {
-    bytes: patchWorkbook(workbook, { sheets: changes, added: [added] }, newDeflater),
+    pieces: patchInPieces(workbook, { sheets: changes, added: [added] }, newDeflater),
     kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),
   };
 }

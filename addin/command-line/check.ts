@@ -50,11 +50,11 @@ export const check: Command = {
     const { report, all: sheets } = checked;
     for (const note of checked.notes) streams.note(note);
     if (out !== null && book.workbook !== null) {
-      const { bytes, kept } = annotatedCopy(book.workbook, report, sheets, {
+      const { pieces, kept } = annotatedCopy(book.workbook, report, sheets, {
         newDeflater: nativeDeflater,
         known: checked,
       });
-      writeCopy(out, bytes);
+      writeCopy(out, pieces);
       for (const name of kept)
         streams.note(`sheet "${name}" has been written on since an earlier check: it stays as it is`);
       streams.note(`written: ${out}`);

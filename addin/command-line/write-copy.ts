@@ -13,7 +13,6 @@ import {
   renameSync,
   rmSync,
   statSync,
-  writeFileSync,
   writeSync,
 } from "node:fs";
 import { basename, dirname, extname, join, resolve } from "node:path";
@@ -75,12 +74,13 @@ export function refuseKind(workbook: Workbook, out: string): void {
  * Writes a file beside its place and moves it there when it is whole: what stood there before is there
  * still where the disk is full or the program is stopped.
  */
-export function writeCopy(path: string, bytes: Uint8Array): void {
+export function writeCopy(path: string, content: Uint8Array | readonly Uint8Array[]): void {
+  const pieces = content instanceof Uint8Array ? [content] : content;
   try {
     const old = statOf(path);
     // a pipe or device has nothing to lose
     if (old !== null && !old.isFile()) {
-      writeFileSync(path, bytes);
+      writePieces(openSync(path, "w"), pieces);
       return;
     }
     if (old !== null) accessSync(path, constants.W_OK);
@@ -89,7 +89,7 @@ export function writeCopy(path: string, bytes: Uint8Array): void {
     takeAwayLeftovers(folder);
     const beside = join(folder, `.barwright-${process.pid}-${randomBytes(4).toString("hex")}.part`);
     try {
-      writeWhole(beside, bytes, old === null ? null : Number(old.mode) & 0o777);
+      writeWhole(beside, pieces, old === null ? null : Number(old.mode) & 0o777);
       renameSync(beside, place);
     } catch (error) {
       rmSync(beside, { force: true });
@@ -124,12 +124,16 @@ function isRunning(pid: number): boolean {
   }
 }
 
-function writeWhole(path: string, bytes: Uint8Array, mode: number | null): void {
+function writeWhole(path: string, pieces: readonly Uint8Array[], mode: number | null): void {
   const file = openSync(path, "wx", 0o666);
+  if (mode !== null) fchmodSync(file, mode);
+  writePieces(file, pieces, true);
+}
+
+function writePieces(file: number, pieces: readonly Uint8Array[], isKept = false): void {
   try {
-    if (mode !== null) fchmodSync(file, mode);
-    for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
-    fsyncSync(file);
+    for (const bytes of pieces) for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+    if (isKept) fsyncSync(file);
   } finally {
     closeSync(file);
   }

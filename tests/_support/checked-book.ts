@@ -38,7 +38,8 @@ export function bookOf(rows: readonly (readonly Cell[])[], name = "Bars"): Uint8
 export function checked(bytes: Uint8Array): { bytes: Uint8Array; kept: readonly string[] } {
   const workbook = openWorkbook(bytes);
   const sheets = workbook.sheets.map(({ name }) => workbook.read(name));
-  return annotatedCopy(workbook, runAudit({ sheets, standard }), sheets);
+  const { pieces, kept } = annotatedCopy(workbook, runAudit({ sheets, standard }), sheets);
+  return { bytes: new Uint8Array(Buffer.concat(pieces)), kept };
 }
 
 /** The findings sheet by address, and all its cells. */

@@ -6,6 +6,7 @@ import type { SheetLayout } from "../read/read-sheet";
 import { sheetPieces } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
+import { joined } from "../xml/plain-bytes";
 import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 import { type Deflater, ZipWriter } from "../zip/write-zip";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
@@ -37,6 +38,19 @@ export function patchWorkbook(
   changes: WorkbookChanges,
   newDeflater?: () => Deflater,
 ): Uint8Array {
+  const pieces = patchInPieces(workbook, changes, newDeflater);
+  return joined(
+    pieces,
+    pieces.reduce((sum, piece) => sum + piece.length, 0),
+  );
+}
+
+/** The same bytes in pieces, for a file too large to stand in memory twice. */
+export function patchInPieces(
+  workbook: Workbook,
+  changes: WorkbookChanges,
+  newDeflater?: () => Deflater,
+): readonly Uint8Array[] {
   const { parts, workbookPart } = workbook;
   const edit = new PackageEdit(parts, workbookPart);
   const styles = new StylePatch(
@@ -82,7 +96,7 @@ export function patchWorkbook(
     if (!texts.has(name) && !rewritten.has(name) && !removed.has(name)) zip.copy(entry);
   }
   for (const [name, text] of texts) zip.add(name, new TextEncoder().encode(text));
-  return zip.finish(parts.archive.entries.keys());
+  return zip.finishInPieces(parts.archive.entries.keys());
 }
 
 function holdsFormula({ parts, sheet }: Workbook, name: string): boolean {

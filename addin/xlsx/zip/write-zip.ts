@@ -1,4 +1,5 @@
 import { Deflate } from "fflate";
+import { joined } from "../xml/plain-bytes";
 import { crc32 } from "./crc32";
 import type { ZipEntry } from "./zip-archive";
 
@@ -72,40 +73,58 @@ export class ZipWriter {
 
   /** The file's bytes, entries named in `order` first and in that order. */
   finish(order: Iterable<string> = []): Uint8Array {
+    const pieces = this.finishInPieces(order);
+    return joined(
+      pieces,
+      pieces.reduce((sum, piece) => sum + piece.length, 0),
+    );
+  }
+
+  /** The same bytes as they lie, not put together: a large file stands in memory once. */
+  finishInPieces(order: Iterable<string> = []): readonly Uint8Array[] {
     const names = new Set([...order, ...this.written.keys()]);
     const parts = [...names].flatMap((name) => this.written.get(name) ?? []);
-    const bodySize = parts.reduce((sum, part) => sum + 30 + part.name.length + part.compressedSize, 0);
-    const directorySize = parts.reduce((sum, part) => sum + 46 + part.name.length, 0);
-    const out = new Uint8Array(bodySize + directorySize + 22);
-    const view = new DataView(out.buffer);
+    const pieces: Uint8Array[] = [];
     const offsets: number[] = [];
-    let at = 0;
+    let bodySize = 0;
     for (const part of parts) {
-      offsets.push(at);
-      view.setUint32(at, 0x04034b50, true);
-      at = writeFields(view, at + 4, part);
-      out.set(part.name, at + 2);
-      at += 2 + part.name.length;
-      for (const piece of part.compressed) {
-        out.set(piece, at);
-        at += piece.length;
-      }
+      offsets.push(bodySize);
+      pieces.push(localHeader(part));
+      for (const piece of part.compressed) pieces.push(piece);
+      bodySize += 30 + part.name.length + part.compressedSize;
     }
-    parts.forEach((part, index) => {
-      view.setUint32(at, 0x02014b50, true);
-      view.setUint16(at + 4, 20, true);
-      const end = writeFields(view, at + 6, part);
-      view.setUint32(end + 12, offsets[index] ?? 0, true);
-      out.set(part.name, end + 16);
-      at = end + 16 + part.name.length;
-    });
-    view.setUint32(at, 0x06054b50, true);
-    view.setUint16(at + 8, parts.length, true);
-    view.setUint16(at + 10, parts.length, true);
-    view.setUint32(at + 12, directorySize, true);
-    view.setUint32(at + 16, bodySize, true);
-    return out;
+    pieces.push(directory(parts, offsets, bodySize));
+    return pieces;
   }
+}
+
+function localHeader(part: Written): Uint8Array {
+  const out = new Uint8Array(30 + part.name.length);
+  const view = new DataView(out.buffer);
+  view.setUint32(0, 0x04034b50, true);
+  out.set(part.name, writeFields(view, 4, part) + 2);
+  return out;
+}
+
+function directory(parts: readonly Written[], offsets: readonly number[], bodySize: number): Uint8Array {
+  const directorySize = parts.reduce((sum, part) => sum + 46 + part.name.length, 0);
+  const out = new Uint8Array(directorySize + 22);
+  const view = new DataView(out.buffer);
+  let at = 0;
+  parts.forEach((part, index) => {
+    view.setUint32(at, 0x02014b50, true);
+    view.setUint16(at + 4, 20, true);
+    const end = writeFields(view, at + 6, part);
+    view.setUint32(end + 12, offsets[index] ?? 0, true);
+    out.set(part.name, end + 16);
+    at = end + 16 + part.name.length;
+  });
+  view.setUint32(at, 0x06054b50, true);
+  view.setUint16(at + 8, parts.length, true);
+  view.setUint16(at + 10, parts.length, true);
+  view.setUint32(at + 12, directorySize, true);
+  view.setUint32(at + 16, bodySize, true);
+  return out;
 }
 
 /** The 24 bytes that local and central headers share; gives where they end. */
