@@ -28,7 +28,8 @@ describe("files that are odd or damaged", () => {
       [file("text.xlsx", "hello"), "not a workbook"],
       [file("wide.csv", "a,".repeat(20_000)), "1 rows and 20001 columns"],
       [file("zeros.csv", new Uint8Array(100)), "not a text file"],
-      [folder, "is a folder"],
+      // a folder is a job of many books, of which no copy is marked
+      [folder, /is a folder|marks one \.xlsx file/],
       [join(folder, "none.xlsx"), "there is no file"],
     ] as const;
     for (const [path, words] of bad) {
@@ -42,7 +43,7 @@ describe("files that are odd or damaged", () => {
           1,
           false,
         ]);
-        expect(told[0]).toContain(words);
+        expect(told[0]).toMatch(words);
       }
     }
   });
