@@ -69,7 +69,8 @@ async function choose(row: number, column: number, menu: string, item: string): 
 async function savedByKey() {
   const download = page.waitForEvent("download");
   await page.keyboard.press("Control+s");
-  return openWorkbook(new Uint8Array(await readFile(await (await download).path())));
+  const saved = await bench.held(await readFile(await (await download).path()));
+  return openWorkbook(new Uint8Array(saved));
 }
 
 describe("a day's work", () => {

@@ -1,5 +1,9 @@
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
+import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
+import { copyFaults } from "../_support/copy-faults";
 
 /** The workbench in a browser, with what the tests ask of it. */
 export interface WorkbenchPage {
@@ -24,10 +28,27 @@ export interface WorkbenchPage {
   pixels(colour: string): Promise<number>;
   /** the file that the page's own save gives */
   save(): Promise<Buffer>;
+  /** a file that the page saved, held against the one that it was opened from */
+  held(saved: Buffer): Promise<Buffer>;
   /** opens the demonstration anew, and leaves what was not saved */
   openDemo(): Promise<void>;
   /** opens bytes as a user would choose a file */
   open(bytes: Buffer, name: string): Promise<void>;
+}
+
+/** Cells may be others than they were; nothing else may be lost or wrong. */
+async function refuseFaults(original: Buffer, saved: Buffer): Promise<void> {
+  const names = openWorkbook(new Uint8Array(original)).sheets.map(({ name }) => name);
+  const faults = await copyFaults(original, saved, new Set(names));
+  if (faults.length > 0) throw new Error(`the saved file is faulty:\n${faults.join("\n")}`);
+}
+
+/** The soak lets another program open all that was saved. */
+function keep(saved: Buffer): void {
+  const folder = process.env.BARWRIGHT_KEEP_SAVES;
+  if (folder === undefined) return;
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, `${process.pid}-${readdirSync(folder).length}.xlsx`), saved);
 }
 
 export async function openWorkbench(
@@ -72,6 +93,12 @@ export async function openWorkbench(
     await page.waitForFunction(() => document.activeElement?.closest("#grid input") === null);
     await drawn(page);
   };
+  let original: Buffer | null = null;
+  const held = async (saved: Buffer): Promise<Buffer> => {
+    if (original !== null) await refuseFaults(original, saved);
+    keep(saved);
+    return saved;
+  };
   return {
     page,
     strangers,
@@ -110,9 +137,11 @@ export async function openWorkbench(
     async save() {
       const download = page.waitForEvent("download");
       await page.locator("#save-file").click();
-      return readFile(await (await download).path());
+      return held(await readFile(await (await download).path()));
     },
+    held,
     async openDemo() {
+      original = null;
       const opened = page.evaluate(
         () => new Promise((done) => addEventListener("barwright-opened", done, { once: true })),
       );
@@ -122,6 +151,7 @@ export async function openWorkbench(
     },
     async open(buffer, name) {
       const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+      original = buffer;
       await page.locator("#file-input").setInputFiles({ name, mimeType, buffer });
       await page.locator("#file-name", { hasText: name }).waitFor();
     },

@@ -97,7 +97,8 @@ def opened(path):
         return "cannot: " + type(error).__name__
 for name in sorted(os.listdir(folder + "/after")):
     before, after = opened(folder + "/before/" + name), opened(folder + "/after/" + name)
-    if isinstance(before, str): continue
+    # of a strict file it reads no sheet
+    if isinstance(before, str) or not before: continue
     if isinstance(after, str): print(name, after)
     else:
         kept = dict((t, v) for t, v in after)

@@ -1,4 +1,5 @@
 import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
@@ -15,19 +16,20 @@ const SOURCES = [
   "pandas",
 ];
 
-/** Paths of foreign workbooks under a folder, fetched by apt where it is empty. */
+/** Paths of foreign workbooks under a folder, each content once, fetched by apt where it holds none yet. */
 export function gatherBooks(folder: string): string[] {
   if (!existsSync(join(folder, "books"))) fetch(folder);
-  const books: string[] = [];
+  const books = new Map<string, string>();
   const walk = (at: string): void => {
     for (const entry of readdirSync(at, { withFileTypes: true })) {
       const path = join(at, entry.name);
       if (entry.isDirectory()) walk(path);
-      else if (/\.(xlsx|xlsm)$/i.test(entry.name)) books.push(path);
+      else if (/\.(xlsx|xlsm)$/i.test(entry.name))
+        books.set(createHash("sha256").update(readFileSync(path)).digest("hex"), path);
     }
   };
   walk(join(folder, "books"));
-  return books.sort();
+  return [...books.values()].sort();
 }
 
 /** The machine's own Debian lists, asked for sources. A package that its mirror does not hold is left out. */

@@ -1,5 +1,5 @@
 /**
- * The long run, by hand and not in CI: npm run soak -- [foreign|packages|schedules] [FOLDER]. It needs apt's lists,
+ * The long run, by hand and not in CI: npm run soak -- [foreign|packages|schedules|workbench] [FOLDER|COUNT] [SEED]. It needs apt's lists,
  * openpyxl and LibreOffice. FOLDER keeps the fetched workbooks from run to run.
  */
 import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
@@ -14,18 +14,21 @@ import { scheduleFaults } from "../_support/schedule-faults";
 import { tryPackage } from "../_support/try-package";
 import { seeded } from "../corpus/seeded";
 import { soakForeignBooks } from "./foreign-books";
+import { soakSavedBooks } from "./saved-books";
 
 const [what = "foreign", folder = mkdtempSync(join(tmpdir(), "barwright-books-")), most = "100000"] =
   process.argv.slice(2);
-const PACKAGES = 50_000;
-const SCHEDULES = 50_000;
+const seed = Number(process.argv[4] ?? 0);
+const count = what === "packages" || what === "schedules" ? Number(process.argv[3] ?? 50_000) : 0;
 
 const faults =
   what === "packages"
     ? soakPackages()
     : what === "schedules"
       ? soakSchedules()
-      : await soakForeignBooks(folder, Number(most));
+      : what === "workbench"
+        ? soakSavedBooks()
+        : await soakForeignBooks(folder, Number(most));
 for (const fault of faults) console.log(fault);
 console.log(`${faults.length} faults`);
 process.exitCode = faults.length === 0 ? 0 : 1;
@@ -34,10 +37,10 @@ process.exitCode = faults.length === 0 ? 0 : 1;
 function soakPackages(): string[] {
   const writers = fileURLToPath(new URL("../_support/workbooks/writers/", import.meta.url));
   const books = readdirSync(writers).map((name) => new Uint8Array(readFileSync(writers + name)));
-  const random = seeded(20_260);
+  const random = seeded(20_260 + seed);
   const found: string[] = [];
   let refused = 0;
-  for (let at = 0; at < PACKAGES; at += 1) {
+  for (let at = 0; at < count; at += 1) {
     const begun = process.cpuUsage();
     try {
       if (tryPackage(mutatedPackage(random.pick(books), random)) === "refused") refused += 1;
@@ -45,19 +48,20 @@ function soakPackages(): string[] {
       found.push(`package ${at}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
     }
     if (process.cpuUsage(begun).user > 2_000_000) found.push(`package ${at}: over 2 s`);
-    if (at % 5_000 === 0) console.log(`${at} packages, ${refused} refused, ${found.length} faults`);
+    if (at % 5_000 === 0 || at === count - 1)
+      console.log(`${at + 1} packages, ${refused} refused, ${found.length} faults`);
   }
   return found;
 }
 
 /** Schedules with spoiled cells: whatever is thrown, lost, below nought, or takes more than 1 s of work. */
 function soakSchedules(): string[] {
-  const random = seeded(20_261);
+  const random = seeded(20_261 + seed);
   const standards = STANDARD_IDS.map((id) => resolveStandard(id)).filter(
     (each): each is Standard => !isRefusal(each),
   );
   const found: string[] = [];
-  for (let at = 0; at < SCHEDULES; at += 1) {
+  for (let at = 0; at < count; at += 1) {
     const begun = process.cpuUsage();
     try {
       const faults = scheduleFaults(mutatedSchedule(random), random.pick(standards));
@@ -66,7 +70,7 @@ function soakSchedules(): string[] {
       found.push(`schedule ${at}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
     }
     if (process.cpuUsage(begun).user > 1_000_000) found.push(`schedule ${at}: over 1 s`);
-    if (at % 5_000 === 0) console.log(`${at} schedules, ${found.length} faults`);
+    if (at % 5_000 === 0 || at === count - 1) console.log(`${at + 1} schedules, ${found.length} faults`);
   }
   return found;
 }
