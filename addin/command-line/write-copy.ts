@@ -1,4 +1,4 @@
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import {
   accessSync,
   type BigIntStats,
@@ -15,6 +15,7 @@ import {
   statSync,
   writeSync,
 } from "node:fs";
+import { hostname } from "node:os";
 import { basename, dirname, extname, join, resolve } from "node:path";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { InputRefused } from "./input-refused";
@@ -87,7 +88,7 @@ export function writeCopy(path: string, content: Uint8Array | readonly Uint8Arra
     const place = old === null ? resolve(path) : realpathSync(path);
     const folder = dirname(place);
     takeAwayLeftovers(folder);
-    const beside = join(folder, `.barwright-${process.pid}-${randomBytes(4).toString("hex")}.part`);
+    const beside = join(folder, `${OWN_PARTS}${process.pid}-${randomBytes(4).toString("hex")}.part`);
     try {
       writeWhole(beside, pieces, old === null ? null : Number(old.mode) & 0o777);
       renameSync(beside, place);
@@ -102,10 +103,14 @@ export function writeCopy(path: string, content: Uint8Array | readonly Uint8Arra
   }
 }
 
+/** A folder may be shared: another machine's numbers of what runs say nothing here. */
+const OWN_PARTS = `.barwright-${createHash("sha256").update(hostname()).digest("hex").slice(0, 8)}-`;
+
 /** What a command that was stopped in the middle of its writing left behind; one that still runs writes on. */
 function takeAwayLeftovers(folder: string): void {
   for (const name of readdirSync(folder)) {
-    const pid = Number(/^\.barwright-(\d{1,10})-[0-9a-f]{8}\.part$/.exec(name)?.[1]);
+    if (!name.startsWith(OWN_PARTS)) continue;
+    const pid = Number(/^(\d{1,10})-[0-9a-f]{8}\.part$/.exec(name.slice(OWN_PARTS.length))?.[1]);
     if (Number.isNaN(pid) || isRunning(pid)) continue;
     try {
       rmSync(join(folder, name), { force: true });

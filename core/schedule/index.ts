@@ -15,7 +15,6 @@ export type {
   VaryingSet,
 } from "./bar-row";
 export { columnWords } from "./columns/column-words";
-export { doubtedResults, doubtedWords } from "./doubted-results";
 export {
   type ColumnExplained,
   explainReading,
