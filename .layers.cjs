@@ -19,7 +19,7 @@ const CORE = [
 const ADDIN = [
   ["workbook"],
   ["xlsx", "print"],
-  ["functions", "pane"],
+  ["functions", "pane", "demo"],
   ["excel", "workbench", "command-line"],
 ];
 

@@ -98,6 +98,10 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     says: "What a newer revision changes: bars added, dropped and altered, released ones first, and tonnes by pour.",
     examples: [{ line: "compare old.xlsx new.xlsx --released 01,02", says: "01 and 02 are bent already" }],
   },
+  demo: {
+    says: "Writes the example workbooks that the README uses. Nothing that stands there is written over.",
+    examples: [{ line: "demo try-it", says: "into a folder of their own" }],
+  },
   standards: {
     says: "The standards held, and how many of their values are published, recalled, derived or confirmed.",
     examples: [{ line: "standards", says: "a table to read" }],

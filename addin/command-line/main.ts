@@ -7,6 +7,7 @@ import type { Command, ExitCode } from "./command";
 import { compare } from "./compare";
 import { completion } from "./completion";
 import { cutplan } from "./cutplan";
+import { demo } from "./demo";
 import { heats } from "./heats";
 import { helpOf, helpOfAll } from "./help";
 import { InputRefused } from "./input-refused";
@@ -33,6 +34,7 @@ const COMMANDS: readonly Command[] = [
   recalc,
   compare,
   standards,
+  demo,
 ];
 
 const streams = new ProcessStreams();

@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { type NewCell, writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { type Cell, readSchedule } from "../../core/schedule";

@@ -2,7 +2,7 @@ import axe from "axe-core";
 import JSZip from "jszip";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { launchChromium } from "../_support/chromium";
 import { drawn, openWorkbench, type WorkbenchPage } from "./workbench-page";

@@ -7,7 +7,7 @@ import axe from "axe-core";
 import JSZip from "jszip";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { launchChromium } from "../_support/chromium";
 import { barwright } from "../_support/command-line";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";

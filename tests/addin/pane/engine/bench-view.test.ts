@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { demoWorkbook } from "../../../../addin/demo/demo-workbook";
 import type { TrialEntry } from "../../../../addin/pane/engine/bench-view";
 import { createLocalEngine } from "../../../../addin/pane/engine/local-engine";
 import { NO_OTHER_SHEETS } from "../../../../addin/pane/engine/other-sheets";
-import { demoWorkbook } from "../../../../addin/workbench/demo/demo-workbook";
 import { openWorkbook } from "../../../../addin/xlsx/read/open-workbook";
 import { sheetFromRows } from "../../../../core/schedule";
 

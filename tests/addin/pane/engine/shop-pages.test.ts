@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { demoWorkbook } from "../../../../addin/demo/demo-workbook";
 import type { CheckQuestion, OlderRevision, PageKind } from "../../../../addin/pane/engine/engine";
 import { createLocalEngine } from "../../../../addin/pane/engine/local-engine";
 import { NO_OTHER_SHEETS } from "../../../../addin/pane/engine/other-sheets";
-import { demoWorkbook } from "../../../../addin/workbench/demo/demo-workbook";
 import { textConstant } from "../../../../addin/workbook/defined-name";
 import { openWorkbook } from "../../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../../addin/xlsx/write/new-workbook";

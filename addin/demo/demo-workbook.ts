@@ -1,4 +1,4 @@
-import { writeNewWorkbook } from "../../xlsx/write/new-workbook";
+import { writeNewWorkbook } from "../xlsx/write/new-workbook";
 import { CULVERT_SHEETS } from "./culvert-sheets";
 import { newSheet } from "./demo-sheet";
 import { ESTIMATE_SHEET } from "./estimate-sheet";

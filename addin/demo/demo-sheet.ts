@@ -1,5 +1,5 @@
-import type { NewCell, NewSheet } from "../../xlsx/write/new-workbook";
-import type { NewCellLook } from "../../xlsx/write/style-book";
+import type { NewCell, NewSheet } from "../xlsx/write/new-workbook";
+import type { NewCellLook } from "../xlsx/write/style-book";
 
 /** A value, or a formula written with its equals sign. */
 export type DemoValue = string | number | null;

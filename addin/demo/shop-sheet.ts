@@ -1,4 +1,4 @@
-import { SHOP_SHEET, shopTemplate } from "../../../core/shop";
+import { SHOP_SHEET, shopTemplate } from "../../core/shop";
 import type { DemoSheet, DemoValue } from "./demo-sheet";
 
 /** machine, largest angle, guard radius, orbit radius, back-rest distance, pins, formers */
