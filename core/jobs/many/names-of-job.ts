@@ -12,8 +12,6 @@ const otherJob = defineJobFinding("JOB113", "other-job", "doubtful", "unsure");
 const withdrawn = defineJobFinding("JOB115", "said-withdrawn", "doubtful", "unsure");
 const nothing = defineJobFinding("JOB118", "nothing-counted", "doubtful", "broken");
 
-/** A share of schedules from which on the others go by what most do. */
-const MOST = 0.6;
 const FEWEST_FOR_A_GAP = 3;
 const WIDEST_GAP = 3;
 
@@ -30,7 +28,7 @@ export function findingsOfNames(
       counted,
       ({ standard }) => standard,
       (entry, usual) =>
-        otherStandard(`${entry.number} goes by ${entry.standard}, most of the job by ${usual}`, [
+        otherStandard(`${entry.number} goes by ${entry.standard}, others of the job by ${usual}`, [
           placeOn(entry),
         ]),
     ),
@@ -39,15 +37,15 @@ export function findingsOfNames(
       ({ lengthUnit }) => lengthUnit,
       (entry, usual) =>
         otherUnit(
-          `lengths of ${entry.number} are read in ${entry.lengthUnit}, most of the job's in ${usual}`,
+          `lengths of ${entry.number} are read in ${entry.lengthUnit}, others of the job in ${usual}`,
           [placeOn(entry)],
         ),
     ),
     ...odd(
       counted,
-      ({ job }) => (job === null ? null : plain(job)),
+      ({ job }) => (job === null ? null : jobName(job)),
       (entry, usual) =>
-        otherJob(`${entry.number} says job ${entry.job}, most schedules here say ${spelt(counted, usual)}`, [
+        otherJob(`${entry.number} says job ${entry.job}, others here say ${spelt(counted, usual)}`, [
           placeOn(entry),
         ]),
     ),
@@ -146,31 +144,32 @@ function missingParts(counted: readonly ScheduleEntry[]): JobFinding[] {
   });
 }
 
-/** Schedules that differ from what most of the job does. */
+/** Schedules that differ from what the job does most often. */
 function odd(
   counted: readonly ScheduleEntry[],
   of: (entry: ScheduleEntry) => string | null,
   tell: (entry: ScheduleEntry, usual: string) => JobFinding,
 ): JobFinding[] {
   const tally = new Map<string, number>();
-  let known = 0;
   for (const entry of counted) {
     const value = of(entry);
     if (value === null) continue;
-    known += 1;
     tally.set(value, (tally.get(value) ?? 0) + 1);
   }
   if (tally.size < 2) return [];
-  const [usual, times] = [...tally].reduce((most, one) => (one[1] > most[1] ? one : most));
-  if (times < known * MOST)
-    return counted.filter((entry) => of(entry) !== null).map((entry) => tell(entry, "something else"));
+  const [usual] = [...tally].reduce((most, one) => (one[1] > most[1] ? one : most));
   return counted
     .filter((entry) => of(entry) !== null && of(entry) !== usual)
     .map((entry) => tell(entry, usual));
 }
 
+/** A job's name without what else stands on its line: "Fen Lane, schedule 7, revision B" is Fen Lane. */
+function jobName(job: string): string {
+  return plain(job.split(/[,;]/)[0] ?? job);
+}
+
 function spelt(counted: readonly ScheduleEntry[], job: string): string {
-  return counted.find((entry) => entry.job !== null && plain(entry.job) === job)?.job ?? job;
+  return counted.find((entry) => entry.job !== null && jobName(entry.job) === job)?.job ?? job;
 }
 
 function sameFileNames(counted: readonly ScheduleEntry[]): JobFinding[] {

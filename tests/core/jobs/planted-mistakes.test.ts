@@ -306,6 +306,21 @@ describe("mistakes of a whole job", () => {
     expect(kilograms.P2).toBeCloseTo(p2, 3);
   });
 
+  it("a job's name is read apart from what else stands on its line, and two names are told once", () => {
+    const line = (letter: string): string =>
+      `Salt Quay, schedule ${letter}, BS 8666:2005, revision ${letter}`;
+    const [one, two] = CLEAN as [PlantedSchedule, PlantedSchedule];
+    expect(
+      jobOf([
+        { ...one, job: line("A") },
+        { ...two, job: line("B") },
+      ]).codes,
+    ).toEqual([]);
+    const other = jobOf([one, { ...two, job: "Kelp Dock" }]);
+    expect(other.codes).toEqual(["JOB113"]);
+    expect(other.messages[0]).toContain("others here say Salt Quay");
+  });
+
   it.each(PLANTED.map((one) => [one.mistake, one] as const))("%s", (_, { files, told, says }) => {
     const { codes, messages } = jobOf(files);
     expect(codes).toContain(told);
