@@ -57,7 +57,7 @@ function page(all: readonly Exported[]): string {
   return [
     "# Barwright as a library",
     "",
-    "Generated from the docstrings by `npm run generate`. `npm run package` puts the package together in `addin/dist/package`; `npm pack` there makes the file to install. It depends on no other package.",
+    "Generated from the docstrings by `npm run generate`. `npm run package` puts the package together in `addin/dist/package`; `npm pack` there makes the file to install. It depends on no other package; a program in TypeScript sets `skipLibCheck`, as the types behind some of its own name packages that are bundled.",
     "",
     "```ts",
     'import { readFileSync } from "node:fs";',

@@ -45,9 +45,27 @@ describe("the package", () => {
     expect(total).toBeGreaterThan(0);
   });
 
-  it("gives its functions to a program, as the page of its API shows", () => {
+  it("gives its functions to a program, with their types", () => {
     const program = readFileSync(join(root, "docs/api.md"), "utf8").match(/```ts\n(import [\s\S]*?)```/)![1]!;
-    writeFileSync(join(user, "try.mjs"), program);
-    expect(inUser(process.execPath, "try.mjs")).toContain("unsafe");
+    writeFileSync(join(user, "try.ts"), program);
+    // the page's own example, held by the compiler as a user's would hold it, then run
+    const types = join(root, "node_modules/@types");
+    const tsc = join(root, "node_modules/typescript/bin/tsc");
+    const flags = [
+      "--module",
+      "NodeNext",
+      "--target",
+      "ES2022",
+      "--strict",
+      "--types",
+      "node",
+      "--typeRoots",
+      types,
+    ];
+    inUser(process.execPath, tsc, ...flags, "try.ts");
+    expect(inUser(process.execPath, "try.js")).toContain("unsafe");
+    const wrong = program.replace("{ sheet: null, standard: null }", "{ sheet: 3 }");
+    writeFileSync(join(user, "wrong.ts"), wrong);
+    expect(() => inUser(process.execPath, tsc, ...flags, "--noEmit", "wrong.ts")).toThrow();
   });
 });
