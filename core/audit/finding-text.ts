@@ -17,11 +17,16 @@ export function findingText(template: string, values: MessageValues | undefined,
 /** Characters of a value that a sentence holds: a cell may hold 32,767. */
 const MOST_CHARACTERS = 400;
 
+/** parts of a millimetre: nobody types smaller ones, and float noise is smaller */
+const TYPED_PARTS = 1_000_000;
+
 function valueText(value: MessageValue, unit: LengthUnit): string {
   if (typeof value === "string") return shorten(value, MOST_CHARACTERS);
   if (typeof value === "number") return String(rounded(value, 1000));
   if ("kg" in value) return printMass(value.kg, unit);
-  return printLength(unit === "mm" ? rounded(value.mm, 10) : value.mm, unit);
+  if (unit !== "mm") return printLength(value.mm, unit);
+  if (value.typed) return `${rounded(value.mm, TYPED_PARTS)} mm`;
+  return printLength(rounded(value.mm, 10), unit);
 }
 
 /** To one part in `parts` of a unit; a number too large to be multiplied has none. */

@@ -11,7 +11,12 @@ import type { OwnContext, RuleContext } from "./rule-context";
 import type { SettingsFacts } from "./settings-facts";
 
 /** A value of a message with its dimension; the words are made where they are read, in the unit of the standard. */
-export type MessageValue = string | number | { readonly mm: number } | { readonly kg: number };
+/** A length is rounded to tenths of a millimetre, but where it is quoted as it was typed. */
+export type MessageValue =
+  | string
+  | number
+  | { readonly mm: number; readonly typed?: true }
+  | { readonly kg: number };
 
 export type MessageValues = Readonly<Record<string, MessageValue>>;
 

@@ -3,7 +3,10 @@ import type { SlipFactor } from "../bar/length-judgement";
 import type { RowReport } from "./rule";
 
 type SlipReport = RowReport<
-  { readonly slip: "{field} {from} {to} {factor}" },
+  {
+    readonly slip: "{field} {from} {to} {factor}";
+    readonly read: "{field} {from} {to} {factor}";
+  },
   { readonly correct: { readonly label: string; readonly safety: "needs-review" } }
 >;
 
@@ -17,7 +20,7 @@ export function slipReport(facts: BarFacts, factors: readonly SlipFactor[]): Sli
   return {
     messageId: "slip",
     at,
-    values: { field: at, from: { mm: from }, to: { mm: to }, factor },
+    values: { field: at, from: { mm: from, typed: true }, to: { mm: to }, factor },
     cite: cut.cite,
     ...(agreesWithMass(facts, at) ? {} : { fix: { id: "correct" as const, edits: [{ at, to }] } }),
   };
@@ -37,9 +40,9 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
     const factor = factors.find((one) => isTimes(proposal, typed, one) || isTimes(typed, proposal, one));
     if (factor === undefined) continue;
     return {
-      messageId: "slip",
+      messageId: "read",
       at: field,
-      values: { field, from: { mm: typed }, to: { mm: proposal }, factor },
+      values: { field, from: { mm: typed, typed: true }, to: { mm: proposal }, factor },
       fix: { id: "correct", edits: [{ at: field, to: proposal }] },
     };
   }

@@ -26,7 +26,12 @@ export default defineRule({
       report({
         messageId: "off",
         at: letter,
-        values: { letter, value: { mm: value }, step: { mm: step.value }, nearest: { mm: nearest } },
+        values: {
+          letter,
+          value: { mm: value, typed: true },
+          step: { mm: step.value },
+          nearest: { mm: nearest },
+        },
         cite: step.cite,
         fix: { id: "nearest", edits: [{ at: letter, to: nearest }] },
       });

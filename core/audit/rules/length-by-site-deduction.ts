@@ -33,7 +33,7 @@ export default defineRule({
       messageId: "short",
       at: "length",
       values: {
-        length: { mm: length },
+        length: { mm: length, typed: true },
         exact: { mm: exactLength },
         missing: { mm: exactLength - length },
         computed: { mm: cut.length },

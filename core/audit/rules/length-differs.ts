@@ -30,7 +30,7 @@ export default defineRule({
       messageId: length < cut.length ? "short" : "long",
       at: "length",
       values: {
-        length: { mm: length },
+        length: { mm: length, typed: true },
         difference: { mm: Math.abs(length - cut.length) },
         computed: { mm: cut.length },
         basis: cut.basis,

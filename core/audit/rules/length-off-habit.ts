@@ -28,7 +28,7 @@ export default defineRule({
         row: facts,
         at: "length",
         values: {
-          length: { mm: facts.row.length ?? 0 },
+          length: { mm: facts.row.length ?? 0, typed: true },
           expected: { mm: expected },
           legs: inWords(habit),
           kept: habit.kept,

@@ -30,7 +30,7 @@ export default defineRule({
     report({
       messageId: "off",
       at: "length",
-      values: { length: { mm: length }, step: { mm: step }, up: { mm: up } },
+      values: { length: { mm: length, typed: true }, step: { mm: step }, up: { mm: up } },
       cite,
       fix: { id: "up", edits: [{ at: "length", to: up }] },
     });

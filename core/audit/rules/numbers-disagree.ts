@@ -102,7 +102,8 @@ function isToldByLength(facts: BarFacts, { suspects }: BrokenRow): boolean {
 
 function typedValue({ row, sizeName }: BarFacts, field: AmountField): MessageValue {
   if (field === "size") return sizeName;
-  return measured(field, row[field] ?? 0);
+  const value = measured(field, row[field] ?? 0);
+  return typeof value === "object" && "mm" in value ? { ...value, typed: true } : value;
 }
 
 function measured(field: AmountField, value: number): MessageValue {

@@ -41,9 +41,9 @@ export default defineRule({
         row: facts,
         at: "totalLength",
         values: {
-          typed: { mm: facts.row.totalLength ?? 0 },
+          typed: { mm: facts.row.totalLength ?? 0, typed: true },
           count: facts.count ?? 0,
-          length: { mm: facts.row.length ?? 0 },
+          length: { mm: facts.row.length ?? 0, typed: true },
           computed: { mm: computed },
         },
         fix: { id: "computed", edits: [{ at: "totalLength", to: computed }] },

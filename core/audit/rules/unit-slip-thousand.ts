@@ -12,7 +12,10 @@ export default defineRule({
     failing: [{ rows: among(0.875) }],
     passing: [{ rows: among(875) }],
   },
-  messages: { slip: "{field} {from} would agree with the rest of the row as {to}" },
+  messages: {
+    slip: "{field} {from} would agree with the rest of the row as {to}",
+    read: "{field} {from} agrees with the rest of the row as {to}, and is read and weighed so",
+  },
   fixes: { correct: { label: "change {field} to {to}", safety: "needs-review" } },
   checkRow(facts, _context, report) {
     const found = slipReport(facts, [1000]);

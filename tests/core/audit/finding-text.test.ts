@@ -6,6 +6,9 @@ describe("findingText", () => {
     ["{x} bars", { x: 12.3456 }, "12.346 bars"],
     ["{x}", { x: { kg: 31.5849 } }, "31.58 kg"],
     ["{x}", { x: { mm: 875.04 } }, "875 mm"],
+    // as it stands in the cell
+    ["{x}", { x: { mm: 1.25, typed: true } }, "1.25 mm"],
+    ["{x}", { x: { mm: 0.1 + 0.2, typed: true } }, "0.3 mm"],
     // too large to be multiplied: it stands as it is
     ["{x}", { x: 1e308 }, "1e+308"],
     ["{x}", { x: { kg: 1e308 } }, "1e+308 kg"],

@@ -14,7 +14,7 @@ ruleCases(rule, {
       says: [
         {
           cell: "G4",
-          message: "length 0.9 mm would agree with the rest of the row as 875 mm",
+          message: "length 0.875 mm agrees with the rest of the row as 875 mm, and is read and weighed so",
           after: { G4: 875 },
         },
       ],
