@@ -50,6 +50,7 @@ export function evaluate(tree: AstExpression, place: FormulaPlace): Block {
 
 function call(tree: AstExpression & { type: "CallExpression" }, place: FormulaPlace): Block {
   const written = tree.callee.type === "Identifier" ? tree.callee.name : "";
+  if (isIfError(written)) return ifError(tree, place);
   const name = barFunctionName(written);
   const definition = name === null ? undefined : WORKSHEET_FUNCTIONS.get(name);
   if (definition === undefined) {
@@ -67,6 +68,23 @@ function call(tree: AstExpression & { type: "CallExpression" }, place: FormulaPl
   }
   const blocks = tree.arguments.map((argument) => (argument == null ? undefined : evaluate(argument, place)));
   return definition.call(blocks, place);
+}
+
+/** True for the one function of every spreadsheet program that is computed here: our Totals sheet calls it. */
+export function isIfError(name: string): boolean {
+  return name.toUpperCase() === "IFERROR";
+}
+
+/** IFERROR: cells that are errors give way to the second argument. */
+function ifError(tree: AstExpression & { type: "CallExpression" }, place: FormulaPlace): Block {
+  const [value, otherwise] = tree.arguments.map((one) => (one == null ? [[null]] : evaluate(one, place)));
+  if (value === undefined || otherwise === undefined)
+    return [[{ error: "#VALUE!", message: "IFERROR needs a value and what stands for an error" }]];
+  const at = (row: number, column: number): Cell =>
+    otherwise[otherwise.length === 1 ? 0 : row]?.[otherwise[0]?.length === 1 ? 0 : column] ?? null;
+  return value.map((cells, row) =>
+    cells.map((cell, column) => (cell !== null && isCellError(cell) ? at(row, column) : cell)),
+  );
 }
 
 function nameError(message: string): Block {

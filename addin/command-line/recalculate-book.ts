@@ -8,7 +8,7 @@ import type { CellWrite } from "../workbook/sheet-changes";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import type { SheetReading } from "../xlsx/read/read-sheet";
 import { type FormulaCell, staleFormulas } from "../xlsx/structure/stale-formulas";
-import { evaluate, type FormulaPlace, parseFormula } from "./evaluate-formula";
+import { evaluate, type FormulaPlace, isIfError, parseFormula } from "./evaluate-formula";
 import { InputRefused } from "./input-refused";
 
 export type PlacedWrite = CellWrite & { readonly row: number; readonly column: number };
@@ -313,7 +313,8 @@ function otherFunction(tree: unknown): string | null {
     return tree.reduce<string | null>((found, one) => found ?? otherFunction(one), null);
   if (typeof tree !== "object" || tree === null) return null;
   const { type, callee } = tree as { type?: string; callee?: { name?: string } };
-  if (type === "CallExpression" && barFunctionName(callee?.name ?? "") === null)
+  const name = callee?.name ?? "";
+  if (type === "CallExpression" && barFunctionName(name) === null && !isIfError(name))
     return callee?.name ?? "a function";
   return Object.values(tree).reduce<string | null>((found, one) => found ?? otherFunction(one), null);
 }

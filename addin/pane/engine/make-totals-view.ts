@@ -40,7 +40,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
     csv: table.map((row) => `${row.map(csvCell).join(",")}\r\n`).join(""),
     tabbed: table.map((row) => row.map((cell) => cell.replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n"),
-    content: totalsContent(sheet, reading, reckoned.masses[0] ?? [], standard.id),
+    content: totalsContent(sheet, reading, reckoned, standard),
     notes: [
       ...settingsNotes(settings, sheet.name),
       ...tonnageNotes(reckoned),
