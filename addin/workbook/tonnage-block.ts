@@ -47,7 +47,7 @@ export function tonnageBlock(reckoned: BlockQuestion, top: number, left: number)
   const tonnage = namedGroups(reckoned);
   const name = `Tonnes by ${groupedBy} and size`;
   const heading: BlockCell[] = [{ value: name, bold: true }];
-  if (tonnage.total === 0) return withoutTonnes(reckoned, heading, top);
+  if (tonnage.total === 0 || reckoned.held !== null) return withoutTonnes(reckoned, heading, top);
   const sizes = [...tonnage.bySize.keys()];
   const names = tonnage.pours.map(({ pour }) => pour);
   const drawn = Math.min(tonnage.pours.length, MOST_BARS);
@@ -120,7 +120,10 @@ function table({ pours, bySize, total }: Tonnage, groupedBy: string): BlockCell[
 }
 
 function withoutTonnes(reckoned: BlockQuestion, heading: BlockCell[], top: number): TonnageBlock {
-  const summary = "No tonnes: no bar row has a mass that could be worked out, so there is no chart";
+  const summary =
+    reckoned.held === null
+      ? "No tonnes: no bar row has a mass that could be worked out, so there is no chart"
+      : "No tonnes: totals are held back, since they may be wrong, so there is no chart";
   const sentences = [`${summary}.`, ...tonnageNotes(reckoned).map(sentence)];
   const rows = [heading, ...sentences.map((value): BlockCell[] => [{ value }])];
   return {

@@ -14,6 +14,7 @@ export type {
   TotalRow,
   VaryingSet,
 } from "./bar-row";
+export { columnReasonText } from "./column-reason-text";
 export { columnWords } from "./columns/column-words";
 export {
   type ColumnExplained,

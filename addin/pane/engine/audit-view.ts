@@ -40,6 +40,14 @@ export interface FindingView extends Finding {
   readonly before: readonly CellContent[];
   /** by which the open guess that it tells of is confirmed; null where it tells of none */
   readonly guess: string | null;
+  /** ways to read the column that it doubts, for the user to choose one; empty where there is no choice */
+  readonly ways: readonly WayOfReading[];
+}
+
+/** One way to read a column, kept in the workbook once the user chooses it. */
+export interface WayOfReading {
+  readonly words: string;
+  readonly correction: ColumnCorrection;
 }
 
 /** A limit as it is: the workbook's own, else what the Shop sheet or the standard says. */
@@ -112,6 +120,8 @@ export interface AuditView {
   readonly mass: number;
   /** kg of bars with an unsafe or unbendable finding */
   readonly massAffected: number;
+  /** why totals wait for the user; then `mass` and `massAffected` are not to be shown. Null where they do not */
+  readonly held: string | null;
   /** bar rows that are in no total, with what to look at */
   readonly notInTotal: readonly NotInTotal[];
 }

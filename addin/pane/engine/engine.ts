@@ -4,6 +4,7 @@ import type { CellEdit, SheetContent } from "../../workbook/workbook-port";
 import type { AuditView, BarView } from "./audit-view";
 import type { MarkView, MissingFact, ShopEdits, TicketView, TrialEntry } from "./bench-view";
 import type { ComparisonView } from "./comparison-view";
+import type { ExplainedView } from "./explained-view";
 import type { FollowView } from "./follow-view";
 import type { OtherSheets } from "./other-sheets";
 import type { PrintedPage } from "./printed-page";
@@ -46,6 +47,8 @@ export interface Engine {
   recheck(edited: EditedSheet): Promise<AuditView>;
   /** The bar of a row, the sheet's from 0, as its last check read it; null where the row is no bar. */
   bar(sheet: string, row: number): Promise<BarView | null>;
+  /** Why each column and row was read as it was. */
+  explain(sheet: string): Promise<ExplainedView>;
   /** What a decision would keep from being told, in words. */
   ahead(sheet: string, decision: DecisionAhead): Promise<string>;
   /** What else must change where some cells are, tried on a copy. */

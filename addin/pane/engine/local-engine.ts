@@ -6,6 +6,7 @@ import type { Engine } from "./engine";
 import type { KeptCheck } from "./kept-check";
 import { auditView } from "./make-audit-view";
 import { barView } from "./make-bar-view";
+import { explainedView } from "./make-explained-view";
 import { followView } from "./make-follow-view";
 import { sheetsToRead } from "./other-sheets";
 import { standardAsked } from "./standard-asked";
@@ -52,6 +53,7 @@ export function createLocalEngine(): Engine {
       if (last === undefined || reading === undefined) return null;
       return barView(last.sheet, reading, last.report.standard, row - last.sheet.top);
     },
+    explain: async (sheet) => explainedView(known(sheet)),
     ahead: async (sheet, decision) => aheadWords(known(sheet), decision),
     follows: async (sheet, edits) => followView(known(sheet), edits),
     totals: async (sheet) => (await shopPages()).totalsView(known(sheet)),

@@ -16,6 +16,7 @@ import type { AuditView, ColumnView, FindingView, RowFlagView } from "./audit-vi
 import { contentOf } from "./content-of";
 import type { KeptCheck } from "./kept-check";
 import { decisionsView } from "./make-decisions-view";
+import { columnName, NO_WAYS, waysOfReading } from "./ways-of-reading";
 
 /** The rule that tells of guesses. */
 const GUESSED = "READ102";
@@ -50,6 +51,7 @@ export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCh
     noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
+    held: reading?.held?.reason ?? null,
   };
 }
 
@@ -83,6 +85,7 @@ function findingViews(report: AuditReport, sheet: Sheet): FindingView[] {
       mark: bar?.row.mark ?? null,
       waiverKey: bar === undefined ? (finding.row === null ? null : `row ${finding.row}`) : rowKey(bar),
       guess: guessOf(finding, reading),
+      ways: isHere && reading !== undefined ? waysOfReading(finding, reading, sheet) : NO_WAYS,
       before: (finding.fix?.edits ?? []).map(({ cell }) => contentOf(sheet, cell)),
     };
   });
@@ -155,14 +158,13 @@ function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
       })),
     ].sort((a, b) => a.column - b.column),
   );
-  const count = new Map<string, number>();
-  for (const { header } of columns) count.set(header, (count.get(header) ?? 0) + 1);
+  const headers = columns.map(({ header }) => header);
   return columns.map(({ kind, column, header, unit, guess, corrected = false }) => {
     const letter = columnLetters(sheet.left + column);
     return {
       letter,
       header,
-      name: header.trim() !== "" && count.get(header) === 1 ? header : letter,
+      name: columnName(header, headers, letter),
       kind,
       taken: kind === null ? "not read" : columnWords(kind),
       unit,

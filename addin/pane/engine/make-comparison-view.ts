@@ -1,15 +1,10 @@
 import { type AuditSettings, readAsCorrected } from "../../../core/audit";
 import { decisionWords } from "../../../core/audit/decision-words";
-import type { BarRow, ScheduleReading, Sheet } from "../../../core/schedule";
+import { compareBooks } from "../../../core/jobs";
+import type { Sheet } from "../../../core/schedule";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
-import {
-  type BarChange,
-  compareRevisions,
-  isInTotal,
-  type PourChange,
-  weighRows,
-} from "../../../core/totals";
+import type { BarChange, PourChange } from "../../../core/totals";
 import { cellAddress } from "../../workbook/cell-address";
 import type { ChangeView, ComparisonView } from "./comparison-view";
 import { barsRead, type KeptCheck } from "./kept-check";
@@ -29,23 +24,15 @@ export interface RevisionSide {
 export function comparisonView(kept: KeptCheck, older: RevisionSide): ComparisonView {
   const { sheet: newer, settings } = kept;
   const { standard } = kept.report;
-  const masses = new Map<BarRow, number>();
-  const weigh = (sheet: Sheet, reading: ScheduleReading): ScheduleReading => {
-    weighRows(sheet, reading, standard).forEach((row, index) => {
-      if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
-    });
-    return reading;
-  };
-  const after = weigh(newer, barsRead(kept));
+  const after = [{ sheet: newer, reading: barsRead(kept) }];
   const olderSheets = older.sheets.filter(({ name }) => !isShopSheet(name));
-  const before = olderSheets.map((sheet) => weigh(sheet, readAsCorrected(sheet, standard, older.settings)));
-  if (before.every(({ bars }) => bars.length === 0)) throw new Error(noBars(older.name));
-  const { changes, pours, unchanged } = compareRevisions({
-    before,
-    after: [after],
-    massOf: (bar) => masses.get(bar) ?? null,
-    released: new Set(),
-  });
+  const before = olderSheets.map((sheet) => ({
+    sheet,
+    reading: readAsCorrected(sheet, standard, older.settings),
+  }));
+  if (before.every(({ reading }) => reading.bars.length === 0)) throw new Error(noBars(older.name));
+  const { comparison } = compareBooks({ schedules: before }, { schedules: after }, standard);
+  const { changes, pours, unchanged } = comparison;
   return {
     newer: newer.name,
     older: older.name,

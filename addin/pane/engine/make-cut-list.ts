@@ -1,53 +1,38 @@
-import {
-  cutOf,
-  cuttingSupply,
-  planBySize,
-  refusedText,
-  remnantBooking,
-  rowsToCut,
-  type SizePlan,
-  stockToBuy,
-} from "../../../core/cutting";
-import type { ScheduleReading, Sheet } from "../../../core/schedule";
-import type { Shop } from "../../../core/shop";
-import type { Standard } from "../../../core/standards";
+import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
+import { cutListOf } from "../../../core/jobs";
+import type { ScheduleReading } from "../../../core/schedule";
+import type { Workshop } from "../../../core/shop";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { cutLengthWords } from "../../print/cut-length-words";
 import { cutListPage } from "../../print/cut-list-page";
 import type { ScheduleHead } from "../../print/print-page";
+import type { KeptCheck } from "./kept-check";
 import type { PrintedPage } from "./printed-page";
 import type { RemnantView } from "./remnant-view";
 
 /** What a cut list is made of. */
-export interface CutListQuestion {
-  readonly sheet: Sheet;
+interface CutListQuestion {
+  readonly kept: KeptCheck;
   readonly reading: ScheduleReading;
-  readonly shop: Shop | null;
-  readonly shopSheet: Sheet | null;
-  readonly standard: Standard;
+  readonly workshop: Workshop;
   readonly head: ScheduleHead;
 }
 
 /** The cut list of a schedule with what it would change on the Shop sheet. Throws where nothing can be cut. */
 export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName" | "sheet" | "basis"> {
-  const { sheet, reading, shop, standard, head } = asked;
-  const { rows, refused: unread, notes } = rowsToCut(sheet, reading, standard);
-  const supply = cuttingSupply(shop, standard);
-  const planned = planBySize(rows, supply);
-  const refused = [...planned.refused, ...unread];
-  const words = refused.map((row) => refusedText({ ...row, sheet: null }, standard.unit));
-  if (planned.groups.length === 0)
+  const { kept, reading, workshop, head } = asked;
+  const { standard } = kept.report;
+  const schedules = [{ sheet: kept.sheet, reading }];
+  const { groups, refused: all, supply, toBuy, notes } = cutListOf({ schedules, standard, workshop });
+  // the page is of one sheet, which its head names
+  const refused = all.map((row) => ({ ...row, sheet: null }));
+  const words = refused.map((row) => refusedText(row, standard.unit));
+  if (groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);
-  const toBuy = stockToBuy(planned.groups, standard);
+  const { endCrop, kerf } = supply;
   return {
     title: "Cut list",
-    html: cutListPage(planned.groups, head, {
-      refused: refused.map((row) => ({ ...row, sheet: null })),
-      toBuy,
-      endCrop: supply.endCrop,
-      kerf: supply.kerf,
-      unit: standard.unit,
-    }),
+    html: cutListPage(groups, head, { refused, toBuy, endCrop, kerf, unit: standard.unit }),
     refused: words,
     toBuy: toBuy.map(({ size, grade, length, bars, kilograms, provenLeast }) => ({
       size: [size, grade].filter((part) => part !== null).join(" "),
@@ -57,8 +42,8 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       kilograms: kilograms === null ? "?" : String(Math.round(kilograms)),
       provenLeast,
     })),
-    notes: [...planned.notes, ...notes],
-    remnants: remnantView(asked, planned.groups, supply.leastRemnant),
+    notes,
+    remnants: remnantView(asked, groups, supply.leastRemnant),
   };
 }
 
@@ -66,7 +51,7 @@ const KILOGRAMS_PER_TONNE = 1000;
 const NO_BARS = "nothing is to be cut: every count is 0";
 
 function remnantView(
-  { sheet, shopSheet, standard }: CutListQuestion,
+  { kept: { sheet, shop: shopSheet, report } }: CutListQuestion,
   groups: readonly SizePlan[],
   leastRemnant: number,
 ): RemnantView {
@@ -74,7 +59,7 @@ function remnantView(
   const name = shopSheet?.name ?? null;
   const none = { shopSheet: name, changes: [], edits: [], headingRow: null, notes: [], leastRemnant, cut };
   if (shopSheet === null) return { ...none, problem: null };
-  const booking = remnantBooking(shopSheet, standard, groups, leastRemnant);
+  const booking = remnantBooking(shopSheet, report.standard, groups, leastRemnant);
   if (isRefusal(booking)) return { ...none, problem: refusalText(booking) };
   return { ...none, ...booking, problem: null };
 }

@@ -42,7 +42,10 @@ export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowV
   }
   return {
     edits: [...following.values()].map((edit) => ({ ...edit, before: contentOf(sheet, edit.cell) })),
-    effect: effectWords(massOf(kept, kept.report, sheet, rows), massOf(kept, judged, tried, rows)),
+    effect:
+      report.sheets[0]?.reading.held == null
+        ? effectWords(massOf(kept, report, sheet, rows), massOf(kept, judged, tried, rows))
+        : "The steel is not added up: totals are held back until it is said how the sheet is read.",
   };
 }
 

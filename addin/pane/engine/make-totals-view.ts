@@ -1,12 +1,6 @@
+import { tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
-import {
-  namedGroups,
-  type ReckonedTonnage,
-  reckonTonnage,
-  type Tonnage,
-  tonnageChart,
-  tonnageNotes,
-} from "../../../core/totals";
+import { namedGroups, type ReckonedTonnage, type Tonnage, tonnageChart } from "../../../core/totals";
 import { isRefusal } from "../../../core/units/refusal";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
@@ -23,12 +17,23 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const { sheet, settings } = kept;
   const { standard } = kept.report;
   const reading = barsRead(kept);
-  const reckoned = reckonTonnage([{ sheet, reading }], standard);
+  const { reckoned, notes } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
+  const said = [...settingsNotes(settings, sheet.name), ...notes];
+  if (reckoned.held !== null) {
+    return {
+      ...NO_TOTALS,
+      sheet: sheet.name,
+      groupedBy: reckoned.groupedBy,
+      held: reckoned.held,
+      notes: said,
+    };
+  }
   const tonnage = sizesInOrder(namedGroups(reckoned), standard);
   const table = tableOf(tonnage, reckoned.groupedBy);
   return {
     sheet: sheet.name,
     groupedBy: reckoned.groupedBy,
+    held: null,
     sizes: [...tonnage.bySize.keys()],
     pours: tonnage.pours.map(({ pour, bySize, total }) => ({
       pour,
@@ -41,13 +46,21 @@ export function totalsView(kept: KeptCheck): TotalsView {
     csv: table.map((row) => `${row.map(csvCell).join(",")}\r\n`).join(""),
     tabbed: table.map((row) => row.map((cell) => cell.replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n"),
     content: totalsContent(sheet, reading, reckoned, standard),
-    notes: [
-      ...settingsNotes(settings, sheet.name),
-      ...tonnageNotes(reckoned),
-      ...ownMasses(reading, reckoned),
-    ],
+    notes: [...said, ...ownMasses(reading, reckoned)],
   };
 }
+
+/** While totals are held back there is nothing to show, copy or write. */
+const NO_TOTALS = {
+  sizes: [],
+  pours: [],
+  bySize: [],
+  total: "",
+  chart: "",
+  csv: "",
+  tabbed: "",
+  content: { rows: [] },
+} as const;
 
 /** Sizes from thin to thick, those that the standard does not know last. */
 function sizesInOrder(tonnage: Tonnage, standard: KeptCheck["report"]["standard"]): Tonnage {

@@ -12,6 +12,7 @@ import {
 /** Calls whose arguments are plain data as they stand. */
 type PlainMethod =
   | "bar"
+  | "explain"
   | "ahead"
   | "follows"
   | "marks"

@@ -6,6 +6,8 @@ export interface TotalsView {
   readonly sheet: string;
   /** what stands for the pours where the schedule names none */
   readonly groupedBy: TonnageGroup;
+  /** why no total is shown until the user says how the sheet is read; then all else is empty. Null where it is */
+  readonly held: string | null;
   readonly sizes: readonly string[];
   readonly pours: readonly {
     readonly pour: string;

@@ -4,6 +4,7 @@ import type { AuditView, BarView } from "./audit-view";
 import type { MarkView, MissingFact, ShopEdits, TicketView } from "./bench-view";
 import type { ComparisonView } from "./comparison-view";
 import type { Engine } from "./engine";
+import type { ExplainedView } from "./explained-view";
 import type { FollowView } from "./follow-view";
 import { type PackedCall, packedCheck, packedCompare, packedRecheck } from "./packed-call";
 import type { PrintedPage } from "./printed-page";
@@ -16,6 +17,7 @@ export function createWorkerEngine(makeWorker: () => Worker): Engine {
     check: (question) => ask(packedCheck(question)) as Promise<AuditView>,
     recheck: (edited) => ask(packedRecheck(edited)) as Promise<AuditView>,
     bar: (...given) => ask({ call: "bar", given }) as Promise<BarView | null>,
+    explain: (...given) => ask({ call: "explain", given }) as Promise<ExplainedView>,
     ahead: (...given) => ask({ call: "ahead", given }) as Promise<string>,
     follows: (...given) => ask({ call: "follows", given }) as Promise<FollowView>,
     totals: (...given) => ask({ call: "totals", given }) as Promise<TotalsView>,

@@ -180,6 +180,7 @@ export class PaneModel {
       bar: null,
       looked: null,
       follows: null,
+      explained: null,
       arrangement: { ...this.#state.arrangement, rule: null, member: null, pour: null },
       ...this.#staleness(sheet),
       fixes: [],
@@ -341,6 +342,15 @@ export class PaneModel {
     await this.#write([finding], finding.fix?.label ?? "");
   }
 
+  /** Finds out why each row and column of the sheet in sight was read as it was. */
+  async explain(): Promise<void> {
+    const { view } = this.#state;
+    if (view === null) return;
+    await this.#quietly(async () => {
+      this.#set({ explained: await this.#patience.wait(this.engine.explain(view.sheet)) });
+    });
+  }
+
   /** Finds out what a decision would keep from being told, before it is taken. */
   async lookAhead(decision: Decision): Promise<void> {
     const { sheet } = this.#state;
@@ -498,7 +508,7 @@ export class PaneModel {
     if (standing.length < fixes.length)
       this.#set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });
     if (sheet === this.#state.sheet) {
-      this.#set({ view, ...this.#staleness(sheet) });
+      this.#set({ view, explained: null, ...this.#staleness(sheet) });
       if (bar !== null) void this.#quietly(() => this.#showBar(sheet, bar.row - 1, true));
     }
     if (before === undefined || sameFlags(before.flags, view.flags)) return;

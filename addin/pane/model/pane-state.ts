@@ -1,6 +1,7 @@
 import { SEVERITIES, type Severity } from "../../../core/audit/finding";
 import type { CellEdit, SheetSummary, UndoStep } from "../../workbook/workbook-port";
 import type { AuditView, BarView } from "../engine/audit-view";
+import type { ExplainedView } from "../engine/explained-view";
 import type { FollowView } from "../engine/follow-view";
 import { type Arrangement, AS_CHECKED } from "./arrange-findings";
 import type { Place } from "./place";
@@ -59,6 +60,8 @@ export interface PaneState {
   readonly follows: FollowView | null;
   /** what the decision that is being taken would keep from being told, and which decision it is */
   readonly ahead: { readonly about: string; readonly words: string } | null;
+  /** why the sheet in sight was read as it was; null until that is asked for */
+  readonly explained: ExplainedView | null;
   /** A findings sheet of ours that somebody has written on stands in the workbook. */
   readonly asksAboutFindings: string | null;
   readonly place: Place;
@@ -85,6 +88,7 @@ export const EMPTY_STATE: PaneState = {
   looked: null,
   follows: null,
   ahead: null,
+  explained: null,
   asksAboutFindings: null,
   place: "check",
 };

@@ -12,6 +12,7 @@ import { TOTALS_MARK } from "../engine/totals-mark";
 import type { PageHost } from "../page-host";
 import type { PaneModel } from "./pane-model";
 import { CLOSED, NO_POURS, type PoursState } from "./pours-state";
+import { confirmGuess } from "./settings-edits";
 
 const TOTALS_SHEET = "Totals";
 
@@ -81,6 +82,7 @@ export class PoursModel {
         return;
       }
       const totals = await this.engine.totals(sheet);
+      if (totals.held !== null) throw new Error(`no Totals sheet is written: ${totals.held}`);
       const isReplaced = answer === "replace" && (await this.#ourTotals()) !== null;
       const name = await this.workbook.addSheet(
         TOTALS_SHEET,
@@ -138,6 +140,17 @@ export class PoursModel {
       else this.host.print(page);
       this.pane.say(`${page.title} of ${sheet}: ready`);
     });
+  }
+
+  /** The user says that a sheet whose totals are held back is read right; that is kept in the workbook. */
+  async confirmReading(sheet: string): Promise<void> {
+    await this.pane.decide(confirmGuess(sheet, "totals-held", true), `Sheet ${sheet} is read right, you say`);
+    await this.addUp();
+  }
+
+  /** Where a column is said to be something else. */
+  openReading(): void {
+    this.pane.choosePlace("check");
   }
 
   keepTotals(): void {

@@ -45,7 +45,7 @@ function shown(model: PaneModel, memory: CheckMemory): TemplateResult | typeof n
     case "decisions":
       return page(decisions(model, view, memory));
     case "reading":
-      return page(columnsRead(view));
+      return page(columnsRead(model, view));
     case "cautions":
       return page(cautions());
   }

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { FindingView } from "../../engine/audit-view";
 import type { PaneModel } from "../../model/pane-model";
-import { confirmGuess, turnRuleOff, waive } from "../../model/settings-edits";
+import { confirmGuess, correctColumn, turnRuleOff, waive } from "../../model/settings-edits";
 import type { CheckMemory } from "./check-memory";
 import { decideForm } from "./decide-form";
 
@@ -17,7 +17,7 @@ export function findingMore(model: PaneModel, memory: CheckMemory, finding: Find
       ${about === undefined ? nothing : html`<p class="why">${about.why}</p>`}
       ${source === null ? nothing : html`<p class="cite">${source}</p>`}
       ${
-        guess === null
+        guess === null || finding.ways.length > 0
           ? nothing
           : html`<button
               class="confirm"
@@ -25,6 +25,13 @@ export function findingMore(model: PaneModel, memory: CheckMemory, finding: Find
               >Confirm this reading</button
             >`
       }
+      ${finding.ways.map(
+        ({ words, correction: { column, ...said } }) => html`<button
+          class="way"
+          @click=${() => void model.decide(correctColumn(sheet, column, said), `${words}; kept in the workbook`)}
+          >${words}</button
+        >`,
+      )}
       ${decideForm({
         name: "waive",
         because: `Accepted ${finding.row === null ? "for this sheet" : "for this row"} because`,

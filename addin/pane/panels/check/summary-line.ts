@@ -7,7 +7,9 @@ export function summaryLine(view: AuditView): string {
   const parts = [
     `${headWords(view)}: ${counted(view.rows.bars, "bar row")} checked`,
     `rows ${severityCountWords(rowCounts(view.findings))}`,
-    `${tonnes(view.massAffected)} of ${tonnes(view.mass)} affected`,
+    view.held === null
+      ? `${tonnes(view.massAffected)} of ${tonnes(view.mass)} affected`
+      : "no tonnes, totals are held back",
   ];
   if (view.notInTotal.length > 0) parts.push(`${counted(view.notInTotal.length, "row")} not in the total`);
   if (view.rows.unread > 0) parts.push(`${counted(view.rows.unread, "row")} unread`);

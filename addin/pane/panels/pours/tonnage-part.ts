@@ -8,6 +8,7 @@ import { poursButton } from "./pours-button";
 /** The total, of all and of the pours chosen; always in view. */
 export function totalLine({ state: { totals, pours, sheet } }: PoursModel): TemplateResult {
   if (totals === null) return html`<p class="total">${sheet ?? "no sheet"}: not added up yet</p>`;
+  if (totals.held !== null) return html`<p class="total">No total of ${totals.sheet}: it is held back</p>`;
   const all = html`<strong>${totals.total} t</strong> in ${totals.sheet}`;
   if (pours === null) return html`<p class="total">${all}</p>`;
   const chosen = totals.pours.filter(({ pour }) => pours.includes(pour));
@@ -18,6 +19,7 @@ export function totalLine({ state: { totals, pours, sheet } }: PoursModel): Temp
 /** Tonnes by pour and size: a table in which pours are chosen, a chart, and ways to take it along. */
 export function tonnagePart(model: PoursModel): TemplateResult {
   const { totals, isBehind } = model.state;
+  if (totals !== null && totals.held !== null) return heldBack(model, totals);
   return html`
     <div class="tonnage">
       ${totals === null ? nothing : totalsTable(model, totals)}
@@ -34,6 +36,20 @@ export function tonnagePart(model: PoursModel): TemplateResult {
         ${poursButton(model, "write-totals", "Write a Totals sheet", () => void model.writeTotals())}
       </div>
       ${question(model)}
+    </div>
+  `;
+}
+
+/** No figure is shown that may be wrong; the user says that the sheet is read right, or which column is not. */
+function heldBack(model: PoursModel, { sheet, held, notes }: TotalsView): TemplateResult {
+  return html`
+    <div class="tonnage held-back" role="group" aria-label="Totals held back">
+      <p>${capitalised(held ?? "")}.</p>
+      <div class="row">
+        ${poursButton(model, "confirm-reading", "It is read right: show the totals", () => void model.confirmReading(sheet))}
+        ${poursButton(model, "correct-reading", "See what Check says of it", () => model.openReading())}
+      </div>
+      ${notesList(notes)}
     </div>
   `;
 }

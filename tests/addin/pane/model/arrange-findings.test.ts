@@ -28,6 +28,7 @@ const finding = (row: number | null, severity: Severity, more: Partial<FindingVi
   mark: "01",
   waiverKey: null,
   before: [],
+  ways: [],
   guess: null,
   ...more,
 });

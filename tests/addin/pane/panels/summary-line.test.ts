@@ -22,6 +22,7 @@ const finding = (severity: FindingView["severity"], row: number | null): Finding
   waiverKey: null,
   before: [],
   guess: null,
+  ways: [],
 });
 
 const view: AuditView = {
@@ -42,6 +43,7 @@ const view: AuditView = {
   flags: [],
   mass: 34_580,
   massAffected: 754.6,
+  held: null,
   notInTotal: [],
 };
 
