@@ -30,5 +30,10 @@ export { prefixNotHeld } from "./shared/read-size";
 /** The ids of the standards held, in the order of the registry: "BS8666:2005". */
 export const STANDARD_IDS: readonly string[] = REGISTRY.map((tables) => tables.id);
 
+/** Their titles, by id. */
+export const STANDARD_TITLES: ReadonlyMap<string, string> = new Map(
+  REGISTRY.map(({ id, title }) => [id, title]),
+);
+
 /** Id of the standard in force where nobody named one. */
 export const DEFAULT_STANDARD_ID: string = DEFAULT_STANDARD.id;

@@ -9,6 +9,7 @@ export {
 } from "./compare-revisions";
 export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
+export { pourDates } from "./pour-dates";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
 export { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
 export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";

@@ -18,6 +18,7 @@ export function barsOfPours(
   return { ...reading, bars };
 }
 
-function pourOf(bar: BarRow, groupedBy: TonnageGroup, sheet: string): string {
+/** What the totals call the pour of a bar, or whatever stands for it. */
+export function pourOf(bar: BarRow, groupedBy: TonnageGroup, sheet: string): string {
   return groupName({ pour: bar.pour, member: bar.member, sheet }[groupedBy]?.trim() ?? "", groupedBy);
 }

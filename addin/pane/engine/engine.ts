@@ -56,6 +56,8 @@ export interface Engine {
   totals(sheet: string): Promise<TotalsView>;
   /** the findings sheet, with the tonnes and their chart */
   findings(sheet: string): Promise<SheetContent>;
+  /** a sheet Standard to look figures up on, or that of an .xlsx file where its bytes are given */
+  ownSheet(sheet: string, file: Uint8Array | null): Promise<SheetContent>;
   /** the bars that are to be made */
   marks(sheet: string): Promise<readonly MarkView[]>;
   /** the ticket of a row, the sheet's own from 1; null where it is no bar to be made */

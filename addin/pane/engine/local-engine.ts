@@ -58,6 +58,10 @@ export function createLocalEngine(): Engine {
     follows: async (sheet, edits) => followView(known(sheet), edits),
     totals: async (sheet) => (await shopPages()).totalsView(known(sheet)),
     findings: async (sheet) => (await shopPages()).findingsContent(known(sheet)),
+    ownSheet: async (sheet, file) => {
+      const { ownContent, ownContentOfFile } = await shopPages();
+      return file === null ? ownContent(known(sheet)) : ownContentOfFile(file);
+    },
     marks: async (sheet) => (await shopPages()).markViews(known(sheet)),
     ticket: async (sheet, row) => (await shopPages()).ticketView(known(sheet), row),
     trialEdits: async (sheet, trial) => (await shopPages()).trialEdits(known(sheet), trial),

@@ -1,7 +1,14 @@
 import { tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
-import { namedGroups, type ReckonedTonnage, type Tonnage, tonnageChart } from "../../../core/totals";
+import {
+  namedGroups,
+  pourDates,
+  type ReckonedTonnage,
+  type Tonnage,
+  tonnageChart,
+} from "../../../core/totals";
 import { isRefusal } from "../../../core/units/refusal";
+import { pourOf } from "./bars-of-pours";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
 import { totalsContent } from "./totals-content";
@@ -30,6 +37,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
   }
   const tonnage = sizesInOrder(namedGroups(reckoned), standard);
   const table = tableOf(tonnage, reckoned.groupedBy);
+  const dates = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
   return {
     sheet: sheet.name,
     groupedBy: reckoned.groupedBy,
@@ -37,6 +45,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     sizes: [...tonnage.bySize.keys()],
     pours: tonnage.pours.map(({ pour, bySize, total }) => ({
       pour,
+      dates: dates.get(pour) ?? [],
       bySize: [...tonnage.bySize.keys()].map((size) => tonnes(bySize.get(size))),
       total: tonnes(total),
     })),

@@ -15,6 +15,7 @@ type PlainMethod =
   | "explain"
   | "ahead"
   | "follows"
+  | "ownSheet"
   | "marks"
   | "ticket"
   | "trialEdits"

@@ -5,4 +5,5 @@ export { findingsContent } from "./make-findings-content";
 export { makePage } from "./make-page";
 export { markViews, ticketView } from "./make-ticket-view";
 export { totalsView } from "./make-totals-view";
+export { ownContent, ownContentOfFile } from "./own-content";
 export { missingFacts, trialEdits } from "./shop-edits";

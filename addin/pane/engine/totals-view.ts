@@ -11,6 +11,8 @@ export interface TotalsView {
   readonly sizes: readonly string[];
   readonly pours: readonly {
     readonly pour: string;
+    /** when it is cast or wanted, as the schedule writes it; empty where it does not */
+    readonly dates: readonly string[];
     /** as `sizes`; blank where the pour has none */
     readonly bySize: readonly string[];
     readonly total: string;

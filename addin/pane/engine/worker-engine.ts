@@ -22,6 +22,7 @@ export function createWorkerEngine(makeWorker: () => Worker): Engine {
     follows: (...given) => ask({ call: "follows", given }) as Promise<FollowView>,
     totals: (...given) => ask({ call: "totals", given }) as Promise<TotalsView>,
     findings: (...given) => ask({ call: "findings", given }) as Promise<SheetContent>,
+    ownSheet: (...given) => ask({ call: "ownSheet", given }) as Promise<SheetContent>,
     marks: (...given) => ask({ call: "marks", given }) as Promise<readonly MarkView[]>,
     ticket: (...given) => ask({ call: "ticket", given }) as Promise<TicketView | null>,
     trialEdits: (...given) => ask({ call: "trialEdits", given }) as Promise<ShopEdits>,

@@ -1,6 +1,7 @@
 import type { CellEdit, WorkbookPort } from "../../workbook/workbook-port";
 import type { MarkView, MissingFact, TicketView } from "../engine/bench-view";
 import type { Engine } from "../engine/engine";
+import { Observed } from "./observed";
 import type { PaneModel } from "./pane-model";
 
 export interface BenchState {
@@ -40,8 +41,7 @@ export interface TrialAnswers {
 }
 
 /** What the pane does for whoever stands at the bender: one mark's ticket, trials, and what is made. */
-export class BenchModel {
-  #state: BenchState = EMPTY;
+export class BenchModel extends Observed<BenchState> {
   #isInSight = false;
   #view: PaneModel["state"]["view"] = null;
   #row: number | null = null;
@@ -49,7 +49,6 @@ export class BenchModel {
   #asked: number | null = null;
   /** the ticket is to be made anew once what is being done is done */
   #isDue = false;
-  readonly #listeners = new Set<() => void>();
 
   constructor(
     private readonly workbook: WorkbookPort,
@@ -58,17 +57,9 @@ export class BenchModel {
     /** prints the wall chart, or keeps it as a page */
     readonly printChart: () => Promise<void>,
   ) {
+    super(EMPTY);
     pane.subscribe(() => this.#follow());
     this.#follow();
-  }
-
-  get state(): BenchState {
-    return this.#state;
-  }
-
-  subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
   }
 
   /** Shows the ticket of a row, and selects it in the sheet. */
@@ -86,7 +77,7 @@ export class BenchModel {
       .toLowerCase()
       .split(";")
       .map((part) => part.trim());
-    const named = this.#state.marks.filter(({ mark }) => mark.toLowerCase() === wanted);
+    const named = this.state.marks.filter(({ mark }) => mark.toLowerCase() === wanted);
     const found = named.find(({ member }) => (member ?? "").toLowerCase() === of) ?? named[0];
     if (found !== undefined) await this.choose(found.row);
     else this.pane.report(new Error(`no bar of this sheet has the mark ${text.trim()}`));
@@ -94,7 +85,7 @@ export class BenchModel {
 
   /** The next mark of the schedule, or the one before. */
   async step(by: 1 | -1): Promise<void> {
-    const { marks, ticket } = this.#state;
+    const { marks, ticket } = this.state;
     const now = marks.findIndex(({ row }) => row === ticket?.row);
     const next = marks[Math.max(0, Math.min(marks.length - 1, now + by))];
     if (next !== undefined) await this.choose(next.row);
@@ -103,7 +94,7 @@ export class BenchModel {
   /** Writes a trial into the log, fits the log again and shows what it changes for this bar. */
   async writeTrial({ machine, former, bentTo, released, heat }: TrialAnswers): Promise<void> {
     await this.#work("Writing the trial", async (sheet) => {
-      const { ticket } = this.#state;
+      const { ticket } = this.state;
       const trial = ticket?.trial;
       if (ticket == null || trial == null) throw new Error("choose a mark that is bent first");
       const { size, grade } = trial;
@@ -114,13 +105,13 @@ export class BenchModel {
       const before = angleWords(ticket);
       await this.pane.checked(sheet);
       await this.#load(sheet, ticket.row);
-      const now = this.#state.ticket === null ? "no ticket" : angleWords(this.#state.ticket);
+      const now = this.state.ticket === null ? "no ticket" : angleWords(this.state.ticket);
       const change =
         now === before
           ? `it changes nothing, ${now}: look at what the check says of the log`
           : `before: ${before}; now: ${now}`;
       const learned = `Written on ${shop}; ${change}.`;
-      this.#set({ learned });
+      this.set({ learned });
       this.pane.say(learned);
     });
   }
@@ -137,14 +128,14 @@ export class BenchModel {
       if (shop === null) throw new Error("the workbook has no Shop sheet");
       await this.#write(shop, [{ cell, to: isList ? text.trim() : number }], `${machine}: ${question}`);
       await this.pane.checked(sheet);
-      await this.#load(sheet, this.#state.ticket?.row ?? null);
+      await this.#load(sheet, this.state.ticket?.row ?? null);
     });
   }
 
   /** Ticks the mark in sight as made, or takes the tick back; ticks stand on a sheet of their own. */
   async tick(isMade: boolean): Promise<void> {
     await this.#work("Writing the tick", async (sheet) => {
-      const { ticket, marks } = this.#state;
+      const { ticket, marks } = this.state;
       const mark = marks.find(({ row }) => row === ticket?.row);
       if (mark === undefined) return;
       const name = await this.#madeSheet();
@@ -194,8 +185,8 @@ export class BenchModel {
     const held = this.pane.state.sheets.find(({ name }) => name.toLowerCase() === MADE_SHEET.toLowerCase());
     const ticks = held === undefined ? [] : await this.#ticks(held.name);
     const made = ticks.filter((tick) => tick.sheet === sheet && tick.isMade);
-    const rows = this.#state.marks.filter((mark) => made.some((tick) => isMark(tick, mark)));
-    this.#set({ made: new Set(rows.map(({ row }) => row)) });
+    const rows = this.state.marks.filter((mark) => made.some((tick) => isMark(tick, mark)));
+    this.set({ made: new Set(rows.map(({ row }) => row)) });
   }
 
   async #load(sheet: string, row: number | null): Promise<void> {
@@ -205,23 +196,23 @@ export class BenchModel {
     const machine = ticket?.trial?.machine ?? ticket?.trial?.machines[0] ?? null;
     const missing = machine === null ? [] : await this.engine.missingFacts(sheet, machine);
     // what a trial taught stays as long as its mark does
-    const learned = ticket?.row === this.#row ? this.#state.learned : null;
+    const learned = ticket?.row === this.#row ? this.state.learned : null;
     this.#row = ticket?.row ?? null;
-    this.#set({ sheet, marks, ticket, missing, learned });
+    this.set({ sheet, marks, ticket, missing, learned });
     await this.#readTicks(sheet);
   }
 
   async #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
     const sheet = this.#view?.sheet ?? this.pane.state.sheet;
-    if (sheet === null || this.#state.doing !== null) return;
-    this.#set({ doing });
+    if (sheet === null || this.state.doing !== null) return;
+    this.set({ doing });
     try {
       await this.pane.checked(sheet);
       await act(sheet);
     } catch (problem) {
       this.pane.report(problem);
     } finally {
-      this.#set({ doing: null });
+      this.set({ doing: null });
       const isDue = this.#isDue;
       this.#isDue = false;
       if (isDue) this.#show();
@@ -239,17 +230,12 @@ export class BenchModel {
     const isOther = bar !== null && bar.row !== this.#row && bar.row !== this.#asked;
     if (wasInSight && !isNewView && !isOther) return;
     this.#asked = bar?.row ?? null;
-    if (this.#state.doing === null) this.#show();
+    if (this.state.doing === null) this.#show();
     else this.#isDue = true;
   }
 
   #show(): void {
     void this.#work("Making the ticket", (sheet) => this.#load(sheet, this.#asked ?? this.#row));
-  }
-
-  #set(change: Partial<BenchState>): void {
-    this.#state = { ...this.#state, ...change };
-    for (const listener of this.#listeners) listener();
   }
 }
 

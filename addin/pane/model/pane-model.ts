@@ -17,6 +17,7 @@ import type { Engine } from "../engine/engine";
 import { type Arrangement, alikeKey, listedFindings } from "./arrange-findings";
 import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
 import { Judge, type Judged } from "./judge";
+import { Observed } from "./observed";
 import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
 import { GivenUp, Patience } from "./patience";
 import { keepPlace, lastPlace, type Place } from "./place";
@@ -29,8 +30,7 @@ const TOGETHER = 50;
 const SLOW = 3_000;
 
 /** What the pane does, without a page: its state, and the actions that change it. */
-export class PaneModel {
-  #state: PaneState = { ...EMPTY_STATE, place: lastPlace() };
+export class PaneModel extends Observed<PaneState> {
   /** every sheet of the workbook, hidden ones among them */
   #all: readonly SheetSummary[] = [];
   readonly #patience = new Patience();
@@ -40,36 +40,27 @@ export class PaneModel {
   #barWanted = { sheet: "", row: -1 };
   /** pages and sheets of the findings; null until what makes them is loaded */
   papers: Papers | null = null;
-  readonly #listeners = new Set<() => void>();
 
   constructor(
     private readonly workbook: WorkbookPort,
     private readonly engine: Engine,
   ) {
+    super({ ...EMPTY_STATE, place: lastPlace() });
     this.#judge = new Judge(workbook, engine, this.#patience, {
       asked: () => ({
-        sheet: this.#state.sheet,
+        sheet: this.state.sheet,
         sheets: this.#all.filter(
-          ({ name, visible }) => visible || this.#state.readsHidden || isShopSheet(name),
+          ({ name, visible }) => visible || this.state.readsHidden || isShopSheet(name),
         ),
-        standard: this.#state.standard,
+        standard: this.state.standard,
       }),
       doing: (label) => this.#work(label),
       stands: (judged) => this.#stands(judged),
       stalenessChanged: (sheet) => {
-        if (sheet === this.#state.sheet) this.#set(this.#staleness(sheet));
+        if (sheet === this.state.sheet) this.set(this.#staleness(sheet));
       },
       failed: (problem) => this.report(problem),
     });
-  }
-
-  get state(): PaneState {
-    return this.#state;
-  }
-
-  subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
   }
 
   /** Reads the workbook's sheets and standard, and follows what the user selects, edits and does to sheets. */
@@ -88,8 +79,8 @@ export class PaneModel {
   async workbookReplaced(): Promise<void> {
     await this.#judge.clear();
     this.#all = [];
-    const { shown, place } = this.#state;
-    this.#set({ ...EMPTY_STATE, shown, place });
+    const { shown, place } = this.state;
+    this.set({ ...EMPTY_STATE, shown, place });
     await this.#guard(() => this.#readWorkbook());
   }
 
@@ -99,35 +90,35 @@ export class PaneModel {
     const { renamed, gone, isSame } = sheetListChange(this.#all, now);
     if (isSame) return;
     this.#all = now;
-    const { sheet } = this.#state;
+    const { sheet } = this.state;
     for (const [from, to] of renamed) await this.#followRename(from, to);
     for (const name of [...gone, ...renamed.keys()]) this.#judge.gone(name);
-    this.#set(this.#sheetsInSight());
+    this.set(this.#sheetsInSight());
     this.#judge.basisChanged();
-    if (sheet === null || !this.#state.sheets.some(({ name }) => name === (renamed.get(sheet) ?? sheet))) {
+    if (sheet === null || !this.state.sheets.some(({ name }) => name === (renamed.get(sheet) ?? sheet))) {
       await this.#leaveSheet(sheet, gone);
       return;
     }
     const called = renamed.get(sheet);
     if (called === undefined) return;
-    const hadView = this.#state.view !== null;
-    this.#set({ sheet: called, looked: null });
+    const hadView = this.state.view !== null;
+    this.set({ sheet: called, looked: null });
     if (hadView) await this.#judge.upToDate(called);
   }
 
   /** Reads hidden sheets as others, or leaves them out again. */
   readHidden(readsHidden: boolean): void {
-    this.#set({ readsHidden });
-    this.#set(this.#sheetsInSight());
+    this.set({ readsHidden });
+    this.set(this.#sheetsInSight());
     this.#judge.basisChanged();
-    if (!this.#state.sheets.some(({ name }) => name === this.#state.sheet)) {
+    if (!this.state.sheets.some(({ name }) => name === this.state.sheet)) {
       void this.#quietly(() => this.#leaveSheet(null, []));
     }
   }
 
   /** Ends what is under way where nobody answers. What was asked for may still be done later by who was asked. */
   stop(): void {
-    const label = this.#state.work?.label;
+    const label = this.state.work?.label;
     this.engine.stop();
     this.#judge.stopped();
     const what = label === undefined ? "" : `: ${label.toLowerCase()}`;
@@ -141,9 +132,9 @@ export class PaneModel {
   /** The sheet was deleted or hidden: the pane turns to the one that the user sees. */
   async #leaveSheet(sheet: string | null, gone: readonly string[]): Promise<void> {
     const active = await this.#patience.wait(this.workbook.activeSheet());
-    const { sheets } = this.#state;
+    const { sheets } = this.state;
     const next = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
-    this.#set({ sheet: null, view: null, bar: null });
+    this.set({ sheet: null, view: null, bar: null });
     if (next !== null) await this.chooseSheet(next);
     if (sheet === null) return;
     this.say(
@@ -152,8 +143,8 @@ export class PaneModel {
   }
 
   async #followRename(from: string, to: string): Promise<void> {
-    const fixes = this.#state.fixes.map((fix) => (fix.sheet === from ? { ...fix, sheet: to } : fix));
-    this.#set({ fixes });
+    const fixes = this.state.fixes.map((fix) => (fix.sheet === from ? { ...fix, sheet: to } : fix));
+    this.set({ fixes });
     const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
     const settings = settingsFromText(kept);
     if (kept === null || settings.problem !== undefined) return;
@@ -163,7 +154,7 @@ export class PaneModel {
 
   /** What the pane offers of the workbook's sheets. */
   #sheetsInSight(): Pick<PaneState, "sheets" | "hidden" | "shopSheet"> {
-    const sheets = this.#all.filter(({ visible }) => visible || this.#state.readsHidden);
+    const sheets = this.#all.filter(({ visible }) => visible || this.state.readsHidden);
     const hidden = this.#all.filter(({ visible }) => !visible).map(({ name }) => name);
     const shopSheet = this.#all.find(({ name }) => isShopSheet(name))?.name ?? null;
     return { sheets, hidden, shopSheet };
@@ -171,17 +162,17 @@ export class PaneModel {
 
   /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
   async chooseSheet(sheet: string): Promise<void> {
-    if (sheet === this.#state.sheet) return;
+    if (sheet === this.state.sheet) return;
     const isColoured = await this.#patience.wait(this.workbook.hasFlags(sheet));
     const view = this.#judge.view(sheet) ?? null;
-    this.#set({
+    this.set({
       sheet,
       view,
       bar: null,
       looked: null,
       follows: null,
       explained: null,
-      arrangement: { ...this.#state.arrangement, rule: null, member: null, pour: null },
+      arrangement: { ...this.state.arrangement, rule: null, member: null, pour: null },
       ...this.#staleness(sheet),
       fixes: [],
       isColoured,
@@ -193,15 +184,15 @@ export class PaneModel {
 
   /** Keeps the standard in the workbook, recalculates every BAR formula with it, and judges anew what is in sight. */
   async chooseStandard(standard: string): Promise<void> {
-    if (standard === this.#state.standard) return;
+    if (standard === this.state.standard) return;
     await this.#guard(async () => {
-      this.#set({ standard });
+      this.set({ standard });
       this.#work("Recalculating BAR formulas");
       await this.#patience.wait(this.workbook.saveSetting(SETTING_NAMES.standard, standard));
       const count = await this.#patience.wait(this.workbook.recalculate());
       const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
       this.#judge.basisChanged();
-      const { sheet, view } = this.#state;
+      const { sheet, view } = this.state;
       if (sheet !== null && view !== null) await this.#judge.upToDate(sheet);
       const judged = view === null ? "" : `${sheet} judged by ${standard}`;
       const recalculated = count === 0 ? "" : `${formulas} recalculated with ${standard}`;
@@ -213,12 +204,12 @@ export class PaneModel {
 
   /** Audits the chosen sheet and colours the rows that have findings. */
   async check(): Promise<void> {
-    if (this.#state.sheet === null) return;
+    if (this.state.sheet === null) return;
     await this.#guard(async () => {
-      this.#set({ notice: null });
-      this.#work(`Reading ${this.#state.sheet}`);
+      this.set({ notice: null });
+      this.#work(`Reading ${this.state.sheet}`);
       await this.sheetsChanged();
-      const { sheet } = this.#state;
+      const { sheet } = this.state;
       if (sheet === null) return;
       this.#work(`Reading ${sheet}`);
       await this.#judge.check(sheet);
@@ -231,12 +222,12 @@ export class PaneModel {
   }
 
   async removeColours(): Promise<void> {
-    const { sheet } = this.#state;
+    const { sheet } = this.state;
     if (sheet === null) return;
     await this.#guard(async () => {
       this.#work("Taking the colours away");
       await this.#patience.wait(this.workbook.clearFlags(sheet));
-      this.#set({
+      this.set({
         isColoured: false,
         notice: { kind: "done", text: "Colours removed: your own formats are as they were" },
       });
@@ -244,13 +235,13 @@ export class PaneModel {
   }
 
   toggleSeverity(severity: Severity): void {
-    const shown = new Set(this.#state.shown);
+    const shown = new Set(this.state.shown);
     if (!shown.delete(severity)) shown.add(severity);
-    this.#set({ shown });
+    this.set({ shown });
   }
 
   arrange(change: Partial<Arrangement>): void {
-    this.#set({ arrangement: { ...this.#state.arrangement, ...change } });
+    this.set({ arrangement: { ...this.state.arrangement, ...change } });
   }
 
   async goTo(finding: FindingView): Promise<void> {
@@ -258,49 +249,49 @@ export class PaneModel {
     const { cell, sheet, key } = finding;
     await this.#guard(async () => {
       await this.#patience.wait(this.workbook.goTo(sheet, cell));
-      this.#set({ current: key });
+      this.set({ current: key });
       if (finding.row !== null) await this.#showBar(sheet, finding.row - 1);
     });
   }
 
   askAboutFindings(name: string | null): void {
-    this.#set({ asksAboutFindings: name });
+    this.set({ asksAboutFindings: name });
   }
 
   choosePlace(place: Place): void {
     keepPlace(place);
-    this.#set({ place });
+    this.set({ place });
   }
 
   /** The findings that the list shows, in its order. */
   listed(): readonly FindingView[] {
-    const { view, shown, arrangement } = this.#state;
+    const { view, shown, arrangement } = this.state;
     return view === null ? [] : listedFindings(view.findings, shown, arrangement);
   }
 
   /** Goes to the next finding of the list, or the one before. */
   async step(by: 1 | -1): Promise<void> {
     const listed = this.listed();
-    const now = listed.findIndex(({ key }) => key === this.#state.current);
+    const now = listed.findIndex(({ key }) => key === this.state.current);
     const next = now < 0 ? (by > 0 ? 0 : listed.length - 1) : now + by;
     const finding = listed[Math.max(0, Math.min(listed.length - 1, next))];
     if (finding === undefined) return;
     // also one that is about no cell
-    this.#set({ current: finding.key });
+    this.set({ current: finding.key });
     await this.goTo(finding);
   }
 
   /** Findings of the same rule with a fix of the same kind. */
   alike(finding: FindingView): readonly FindingView[] {
     const kind = isSafeFix(finding) ? isSafeFix : needsLook;
-    const findings = this.#state.view?.findings ?? [];
+    const findings = this.state.view?.findings ?? [];
     return findings.filter((each) => alikeKey(each) === alikeKey(finding) && kind(each));
   }
 
   /** Opens the look at fixes, or closes it where there are none; only what is looked at can be written. */
   async look(findings: readonly FindingView[]): Promise<void> {
     const keys = findings.map(({ key }) => key);
-    this.#set({ looked: keys.length === 0 ? null : keys, follows: null });
+    this.set({ looked: keys.length === 0 ? null : keys, follows: null });
     const [first] = findings;
     if (first === undefined) return;
     await this.#quietly(async () => {
@@ -315,14 +306,14 @@ export class PaneModel {
       const formulas =
         cells.length === 0 ? new Set() : await patience.wait(workbook.formulaCells(first.sheet, cells));
       const edits = follows.edits.filter(({ cell }) => !formulas.has(cell));
-      if (this.#state.looked === null || this.#state.looked[0] !== keys[0]) return;
-      this.#set({ follows: { ...follows, edits } });
+      if (this.state.looked === null || this.state.looked[0] !== keys[0]) return;
+      this.set({ follows: { ...follows, edits } });
     });
   }
 
   lookedAt(): readonly FindingView[] {
-    const looked = new Set(this.#state.looked ?? []);
-    return this.#state.view?.findings.filter(({ key }) => looked.has(key)) ?? [];
+    const looked = new Set(this.state.looked ?? []);
+    return this.state.view?.findings.filter(({ key }) => looked.has(key)) ?? [];
   }
 
   /** Writes the fixes that are looked at, with what follows from them where the user agreed to that. */
@@ -332,7 +323,7 @@ export class PaneModel {
     if (first === undefined) return;
     const label =
       findings.length === 1 ? (first.fix?.label ?? "") : `${first.rule} in ${findings.length} rows`;
-    await this.#write(findings, label, isAlong ? (this.#state.follows?.edits ?? []) : []);
+    await this.#write(findings, label, isAlong ? (this.state.follows?.edits ?? []) : []);
     await this.look([]);
   }
 
@@ -344,24 +335,24 @@ export class PaneModel {
 
   /** Finds out why each row and column of the sheet in sight was read as it was. */
   async explain(): Promise<void> {
-    const { view } = this.#state;
+    const { view } = this.state;
     if (view === null) return;
     await this.#quietly(async () => {
-      this.#set({ explained: await this.#patience.wait(this.engine.explain(view.sheet)) });
+      this.set({ explained: await this.#patience.wait(this.engine.explain(view.sheet)) });
     });
   }
 
   /** Finds out what a decision would keep from being told, before it is taken. */
   async lookAhead(decision: Decision): Promise<void> {
-    const { sheet } = this.#state;
+    const { sheet } = this.state;
     if (sheet === null) return;
     const about = aboutOf(decision);
-    this.#set({ ahead: null });
+    this.set({ ahead: null });
     await this.#quietly(async () => {
       const asked =
         decision.kind === "waiver" ? { ...decision, finding: placeOfFinding(decision.finding) } : decision;
       const words = await this.#patience.wait(this.engine.ahead(sheet, asked));
-      this.#set({ ahead: { about, words } });
+      this.set({ ahead: { about, words } });
     });
   }
 
@@ -372,24 +363,24 @@ export class PaneModel {
 
   /** A step written elsewhere in the pane joins those that can be taken back, the last first. */
   keepStep(step: AppliedFix): void {
-    this.#set({ fixes: [...this.#state.fixes, step] });
+    this.set({ fixes: [...this.state.fixes, step] });
     this.#noteEdits(step.sheet, step.edits);
   }
 
   /** Takes the last fix back, unless its cells were edited since. */
   async undoFix(): Promise<void> {
-    const last = this.#state.fixes.at(-1);
+    const last = this.state.fixes.at(-1);
     if (last === undefined) return;
     await this.#guard(async () => {
       const undone = await this.#patience.wait(last.undo());
-      this.#set({ fixes: this.#state.fixes.filter((fix) => fix !== last) });
+      this.set({ fixes: this.state.fixes.filter((fix) => fix !== last) });
       if (!undone) {
         const text = `${last.cells} was edited since, so nothing was taken back: undo your own edit first`;
-        this.#set({ notice: { kind: "problem", text } });
+        this.set({ notice: { kind: "problem", text } });
         return;
       }
       await this.#judgeWritten(last.sheet, last.edits);
-      this.#set({ notice: { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` } });
+      this.set({ notice: { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` } });
     });
   }
 
@@ -420,7 +411,7 @@ export class PaneModel {
       await this.#patience.wait(written);
       const after = await this.#judgeWritten(sheet, edits);
       const proof = fixProof(findings, before, after);
-      this.#set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
+      this.set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
     });
   }
 
@@ -453,7 +444,7 @@ export class PaneModel {
 
   /** Keeps a decision on how the workbook is checked in the workbook, and checks by it. */
   async decide(edit: SettingsEdit, said: string): Promise<void> {
-    const { sheet } = this.#state;
+    const { sheet } = this.state;
     if (sheet === null) return;
     await this.#guard(async () => {
       const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
@@ -468,7 +459,7 @@ export class PaneModel {
       );
       this.#judge.basisChanged();
       await this.#judge.upToDate(sheet);
-      this.#set({ notice: { kind: "done", text: said } });
+      this.set({ notice: { kind: "done", text: said } });
     });
   }
 
@@ -478,37 +469,37 @@ export class PaneModel {
   }
 
   say(text: string): void {
-    this.#set({ notice: { kind: "done", text } });
+    this.set({ notice: { kind: "done", text } });
   }
 
   report(problem: unknown): void {
     if (problem instanceof GivenUp) return;
-    this.#set({
+    this.set({
       notice: { kind: "problem", text: problem instanceof Error ? problem.message : String(problem) },
     });
   }
 
   async #readWorkbook(): Promise<void> {
     this.#all = await this.#patience.wait(this.workbook.sheets());
-    this.#set(this.#sheetsInSight());
-    const { sheets } = this.#state;
+    this.set(this.#sheetsInSight());
+    const { sheets } = this.state;
     const active = await this.#patience.wait(this.workbook.activeSheet());
     const sheet = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
     const standard = (await this.#patience.wait(this.workbook.setting(SETTING_NAMES.standard))) ?? "";
     const isColoured = sheet !== null && (await this.#patience.wait(this.workbook.hasFlags(sheet)));
-    this.#set({ sheet, standard, isColoured });
+    this.set({ sheet, standard, isColoured });
   }
 
   /** A judgement stands: list, bar, colours and what can be taken back follow. */
   async #stands({ view, copy, before }: Judged): Promise<void> {
     const { sheet } = view;
-    const { fixes, notice, bar } = this.#state;
+    const { fixes, notice, bar } = this.state;
     const standing = fixes.filter((fix) => fix.sheet !== sheet || standsIn(copy, fix.edits));
     // what the user took back in the workbook is no longer ours to take back
     if (standing.length < fixes.length)
-      this.#set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });
-    if (sheet === this.#state.sheet) {
-      this.#set({ view, explained: null, ...this.#staleness(sheet) });
+      this.set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });
+    if (sheet === this.state.sheet) {
+      this.set({ view, explained: null, ...this.#staleness(sheet) });
       if (bar !== null) void this.#quietly(() => this.#showBar(sheet, bar.row - 1, true));
     }
     if (before === undefined || sameFlags(before.flags, view.flags)) return;
@@ -521,38 +512,38 @@ export class PaneModel {
   }
 
   async #colour(): Promise<void> {
-    const { view } = this.#state;
+    const { view } = this.state;
     if (view === null) return;
     const label = "Colouring rows";
     this.#work(label, 0);
     await this.#patience.wait(
       this.workbook.showFlags(view.sheet, view.flags, (done) => {
-        if (this.#state.work?.label === label) this.#work(label, done);
+        if (this.state.work?.label === label) this.#work(label, done);
       }),
     );
-    this.#set({ isColoured: view.flags.length > 0 });
+    this.set({ isColoured: view.flags.length > 0 });
   }
 
   /** The pane shows the sheet that the user works on. */
   async #follow(sheet: string, row: number): Promise<void> {
     await this.#quietly(async () => {
       if (!this.#all.some(({ name }) => name === sheet)) await this.sheetsChanged();
-      const isOffered = this.#state.sheets.some(({ name }) => name === sheet);
+      const isOffered = this.state.sheets.some(({ name }) => name === sheet);
       // the Shop sheet and the findings are looked up beside a schedule, whose list stays
-      const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.#state.view !== null;
-      if (isOffered && !isAside && this.#state.work === null) await this.chooseSheet(sheet);
+      const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.state.view !== null;
+      if (isOffered && !isAside && this.state.work === null) await this.chooseSheet(sheet);
       await this.#showBar(sheet, row);
     });
   }
 
   async #showBar(sheet: string, row: number, isNew = false): Promise<void> {
     if (!isNew) this.#barWanted = { sheet, row };
-    if (sheet !== this.#state.view?.sheet) return;
-    if (this.#state.bar?.row === row + 1 && !isNew) return;
+    if (sheet !== this.state.view?.sheet) return;
+    if (this.state.bar?.row === row + 1 && !isNew) return;
     const bar = await this.#patience.wait(this.engine.bar(sheet, row));
     // another row may have been selected since
     const wanted = this.#barWanted;
-    if (sheet === this.#state.view?.sheet && wanted.sheet === sheet && wanted.row === row) this.#set({ bar });
+    if (sheet === this.state.view?.sheet && wanted.sheet === sheet && wanted.row === row) this.set({ bar });
   }
 
   async #guard(act: () => Promise<void>): Promise<void> {
@@ -562,7 +553,7 @@ export class PaneModel {
       this.report(problem);
     } finally {
       clearTimeout(this.#slow);
-      this.#set({ work: null });
+      this.set({ work: null });
     }
   }
 
@@ -578,17 +569,12 @@ export class PaneModel {
   /** Says what is being done; once nothing has moved for a while, it can be stopped. */
   #work(label: string, done: number | null = null): void {
     clearTimeout(this.#slow);
-    const isSlow = this.#state.work?.isSlow === true;
-    this.#set({ work: { label, done, isSlow } });
+    const isSlow = this.state.work?.isSlow === true;
+    this.set({ work: { label, done, isSlow } });
     this.#slow = setTimeout(() => {
-      const { work } = this.#state;
-      if (work !== null) this.#set({ work: { ...work, isSlow: true } });
+      const { work } = this.state;
+      if (work !== null) this.set({ work: { ...work, isSlow: true } });
     }, SLOW);
-  }
-
-  #set(change: Partial<PaneState>): void {
-    this.#state = { ...this.#state, ...change };
-    for (const listener of this.#listeners) listener();
   }
 }
 
@@ -600,6 +586,8 @@ function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
 export interface Papers {
   print(kind: "findings" | "questions"): Promise<void>;
   writeFindings(answer?: "replace" | "number"): Promise<void>;
+  /** a sheet Standard to look figures up on, or the one of a file */
+  writeStandard(file: Uint8Array | null): Promise<void>;
 }
 
 /** A decision that is about to be taken. */

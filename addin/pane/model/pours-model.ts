@@ -1,24 +1,24 @@
 import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
-import { SHOP_SHEET, shopTemplate } from "../../../core/shop";
-import { resolveStandard } from "../../../core/standards";
-import { isRefusal } from "../../../core/units/refusal";
+import { SHOP_SHEET } from "../../../core/shop";
 import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../../workbook/setting-names";
-import type { IfSheetIsThere, SheetCell, SheetContent, WorkbookPort } from "../../workbook/workbook-port";
+import type { IfSheetIsThere, WorkbookPort } from "../../workbook/workbook-port";
 import type { Engine, PageKind } from "../engine/engine";
 import type { PrintedPage } from "../engine/printed-page";
 import type { RemnantView } from "../engine/remnant-view";
 import { TOTALS_MARK } from "../engine/totals-mark";
 import type { PageHost } from "../page-host";
+import { Observed } from "./observed";
 import type { PaneModel } from "./pane-model";
 import { CLOSED, NO_POURS, type PoursState } from "./pours-state";
 import { confirmGuess } from "./settings-edits";
+import { shopContent } from "./shop-content";
+import { writeOwnSheet } from "./write-own-sheet";
 
 const TOTALS_SHEET = "Totals";
 
 /** What the pane does for whoever plans: tonnes by pour, pages of the pours chosen, revisions, the Shop sheet. */
-export class PoursModel {
-  #state: PoursState = NO_POURS;
+export class PoursModel extends Observed<PoursState> {
   /** the sheet last seen to hold bars */
   #schedule: string | null = null;
   #sheets: PaneModel["state"]["sheets"] = [];
@@ -27,7 +27,6 @@ export class PoursModel {
   /** they are to be added up once what is being done is done */
   #isDue = false;
   #view: PaneModel["state"]["view"] = null;
-  readonly #listeners = new Set<() => void>();
 
   constructor(
     private readonly workbook: WorkbookPort,
@@ -35,38 +34,34 @@ export class PoursModel {
     private readonly engine: Engine,
     readonly host: PageHost,
   ) {
+    super(NO_POURS);
     pane.papers = {
       print: (kind) => this.printNow(kind),
       writeFindings: (answer) => this.writeFindings(answer ?? null),
+      writeStandard: (file) =>
+        this.#work("Adding the sheet Standard", (sheet) =>
+          writeOwnSheet(workbook, engine, pane, sheet, file),
+        ),
     };
     pane.subscribe(() => this.#follow());
     this.#follow();
   }
 
-  get state(): PoursState {
-    return this.#state;
-  }
-
-  subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  }
-
   /** Adds up the tonnes of the schedule by pour and size. */
   async addUp(): Promise<void> {
-    if (this.#state.sheet === null) return;
+    if (this.state.sheet === null) return;
     await this.#work("Adding up tonnes", async (sheet) => {
       const totals = await this.engine.totals(sheet);
       const named = new Set(totals.pours.map(({ pour }) => pour));
-      const kept = this.#state.pours?.filter((pour) => named.has(pour)) ?? [];
-      this.#set({ totals, isBehind: false, pours: kept.length === 0 ? null : kept });
+      const kept = this.state.pours?.filter((pour) => named.has(pour)) ?? [];
+      this.set({ totals, isBehind: false, pours: kept.length === 0 ? null : kept });
     });
   }
 
   /** Chooses the pours that every page is of; none or all of them is the whole schedule. */
   choosePours(pours: readonly string[]): void {
-    const all = this.#state.totals?.pours.length ?? 0;
-    this.#set({
+    const all = this.state.totals?.pours.length ?? 0;
+    this.set({
       pours: pours.length === 0 || pours.length === all ? null : pours,
       page: null,
       remnants: CLOSED,
@@ -78,7 +73,7 @@ export class PoursModel {
     await this.#work("Writing the Totals sheet", async (sheet) => {
       const ours = answer === null ? await this.#ourTotals() : null;
       if (ours !== null) {
-        this.#set({ asksAboutTotals: ours });
+        this.set({ asksAboutTotals: ours });
         return;
       }
       const totals = await this.engine.totals(sheet);
@@ -89,7 +84,7 @@ export class PoursModel {
         totals.content,
         isReplaced ? "replace" : "number",
       );
-      this.#set({ totals, asksAboutTotals: null });
+      this.set({ totals, asksAboutTotals: null });
       await this.pane.sheetsChanged();
       this.pane.say(`Sheet ${name} follows ${totals.sheet} with live BAR.TONNAGE formulas`);
     });
@@ -154,13 +149,13 @@ export class PoursModel {
   }
 
   keepTotals(): void {
-    this.#set({ asksAboutTotals: null });
+    this.set({ asksAboutTotals: null });
   }
 
   /** Adds an empty Shop sheet, or goes to the one that is there. */
   async openShop(): Promise<void> {
     await this.#work("Adding the Shop sheet", async () => {
-      const known = this.#state.shopSheet;
+      const known = this.state.shopSheet;
       if (known !== null) await this.workbook.goTo(known, "A1");
       else await this.#addShop();
     });
@@ -175,25 +170,25 @@ export class PoursModel {
   async makePage(kind: PageKind): Promise<void> {
     await this.#work(`Making the ${kind === "labels" ? "bundle labels" : kind}`, async (sheet) => {
       await this.#make(kind, sheet);
-      this.pane.say(`${this.#state.page?.title} of ${sheet}: ready`);
+      this.pane.say(`${this.state.page?.title} of ${sheet}: ready`);
     });
   }
 
   async #make(kind: PageKind, sheet: string): Promise<void> {
-    this.#set({ page: null, remnants: CLOSED });
-    this.#set({ page: await this.engine.page(kind, sheet, this.#state.pours) });
+    this.set({ page: null, remnants: CLOSED });
+    this.set({ page: await this.engine.page(kind, sheet, this.state.pours) });
   }
 
   /** Shows what the cut list in sight would change on the Shop sheet; writes nothing. */
   async lookAtRemnants(): Promise<void> {
     await this.#work("Looking at the remnants", async (sheet) => {
       const { cut } = await this.#remnantsOf(sheet);
-      this.#set({ remnants: { step: "open", twice: bookedTwice(await this.#bookedCuts(), cut) } });
+      this.set({ remnants: { step: "open", twice: bookedTwice(await this.#bookedCuts(), cut) } });
     });
   }
 
   leaveRemnants(): void {
-    this.#set({ remnants: CLOSED });
+    this.set({ remnants: CLOSED });
   }
 
   /** Adds the Shop sheet that remnants need, and makes the cut list anew with it. */
@@ -203,12 +198,12 @@ export class PoursModel {
       await this.pane.checked(sheet, true);
       await this.#make("cut list", sheet);
     });
-    if (this.#state.page !== null) await this.lookAtRemnants();
+    if (this.state.page !== null) await this.lookAtRemnants();
   }
 
   /** Writes the remnants that are looked at in one step, which the pane's take back undoes. */
   async writeRemnants(): Promise<void> {
-    if (this.#state.remnants.step !== "open") return;
+    if (this.state.remnants.step !== "open") return;
     await this.#work("Writing the remnants", async (sheet) => {
       const { shopSheet, edits, cut, changes } = await this.#remnantsOf(sheet);
       if (shopSheet === null || edits.length === 0) return;
@@ -224,13 +219,13 @@ export class PoursModel {
       const undo = async (): Promise<boolean> => {
         if (!(await undoCells())) return false;
         await this.workbook.saveSetting(SETTING_NAMES.cutLists, before);
-        if (this.#state.remnants.step === "written") this.#set({ remnants: CLOSED });
+        if (this.state.remnants.step === "written") this.set({ remnants: CLOSED });
         return true;
       };
       const label = `rests of ${cut.sheet}`;
       const cells = `${edits.length} cells of ${shopSheet}`;
       this.pane.keepStep({ sheet: shopSheet, label, cells, edits, undo });
-      this.#set({ remnants: { step: "written", twice: null } });
+      this.set({ remnants: { step: "written", twice: null } });
       const rows = changes.length === 1 ? "1 row" : `${changes.length} rows`;
       this.pane.say(`${rows} of remnants on sheet ${shopSheet}: the next cut list has them as stock`);
     });
@@ -238,7 +233,7 @@ export class PoursModel {
 
   /** The remnants of the cut list in sight, where it would be made of the same sheets now. */
   async #remnantsOf(sheet: string): Promise<RemnantView> {
-    const { page } = this.#state;
+    const { page } = this.state;
     const view = page?.remnants ?? null;
     if (page === null || view === null) throw new Error("there is no cut list in sight: make it first");
     await this.pane.checked(sheet, true);
@@ -257,11 +252,11 @@ export class PoursModel {
   }
 
   chooseOlder(older: string): void {
-    this.#set({ older, comparison: null });
+    this.set({ older, comparison: null });
   }
 
   async compareWithSheet(): Promise<void> {
-    const { older } = this.#state;
+    const { older } = this.state;
     if (older === null) return;
     await this.#compare(async (sheet) => this.engine.compare(sheet, await this.workbook.read(older)));
   }
@@ -274,7 +269,7 @@ export class PoursModel {
   }
 
   async goTo(cell: string): Promise<void> {
-    const sheet = this.#state.comparison?.newer;
+    const sheet = this.state.comparison?.newer;
     if (sheet === undefined) return;
     try {
       await this.workbook.goTo(sheet, cell);
@@ -295,9 +290,9 @@ export class PoursModel {
 
   async #compare(ask: (sheet: string) => Promise<PoursState["comparison"]>): Promise<void> {
     await this.#work("Comparing revisions", async (sheet) => {
-      this.#set({ comparison: null });
+      this.set({ comparison: null });
       const comparison = await ask(sheet);
-      this.#set({ comparison });
+      this.set({ comparison });
       const count = comparison?.changes.length ?? 0;
       this.pane.say(`${count} ${count === 1 ? "bar differs" : "bars differ"} from ${comparison?.older}`);
     });
@@ -305,17 +300,17 @@ export class PoursModel {
 
   /** Everything is made of the sheet's check, which is brought up to date first. */
   async #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
-    if (this.#state.doing !== null) return;
-    this.#set({ doing });
+    if (this.state.doing !== null) return;
+    this.set({ doing });
     try {
-      const { sheet } = this.#state;
+      const { sheet } = this.state;
       if (sheet === null) throw new Error("no sheet is chosen: choose the sheet that holds the schedule");
       await this.pane.checked(sheet);
       await act(sheet);
     } catch (problem) {
       this.pane.report(problem);
     } finally {
-      this.#set({ doing: null });
+      this.set({ doing: null });
       const isDue = this.#isDue;
       this.#isDue = false;
       if (isDue) void this.addUp();
@@ -345,7 +340,7 @@ export class PoursModel {
     if (sheets.length === 0 && this.#sheets.length > 0) {
       // another workbook
       this.#schedule = null;
-      this.#state = { ...NO_POURS, doing: this.#state.doing };
+      this.set({ ...NO_POURS, doing: this.state.doing });
     }
     this.#sheets = sheets;
     if (view !== null && view.rows.bars > 0) this.#schedule = view.sheet;
@@ -355,8 +350,8 @@ export class PoursModel {
     const others = names.filter(
       (name) => name !== schedule && name !== shopSheet && name !== TOTALS_SHEET && !hasFindingsName(name),
     );
-    const { older } = this.#state;
-    this.#set({
+    const { older } = this.state;
+    this.set({
       sheet: schedule,
       others,
       older: older !== null && others.includes(older) ? older : (others[0] ?? null),
@@ -368,29 +363,13 @@ export class PoursModel {
     const isNewView = view !== null && view !== this.#view && view.sheet === schedule;
     if (isNewView) {
       this.#view = view;
-      const isSame = view.sheet === this.#state.totals?.sheet;
+      const isSame = view.sheet === this.state.totals?.sheet;
       // what stands in sight is of the sheet as it was
-      this.#set({ isBehind: true, ...(isSame ? {} : { totals: null, pours: null }) });
+      this.set({ isBehind: true, ...(isSame ? {} : { totals: null, pours: null }) });
     }
     // totals follow what is checked, as long as somebody sees them
-    if (!this.#isInSight || !this.#state.isBehind || (!isNewView && wasInSight)) return;
-    if (this.#state.doing === null) void this.addUp();
+    if (!this.#isInSight || !this.state.isBehind || (!isNewView && wasInSight)) return;
+    if (this.state.doing === null) void this.addUp();
     else this.#isDue = true;
   }
-
-  #set(change: Partial<PoursState>): void {
-    this.#state = { ...this.#state, ...change };
-    for (const listener of this.#listeners) listener();
-  }
-}
-
-function shopContent(id: string): SheetContent {
-  const standard = resolveStandard(id);
-  const rows = shopTemplate(isRefusal(standard) ? "mm" : standard.unit).map(({ kind, cells }) =>
-    cells.map((cell): SheetCell => {
-      const value = typeof cell === "string" || typeof cell === "number" ? cell : null;
-      return { value, bold: kind !== "blank" };
-    }),
-  );
-  return { rows, widths: [22, 16, 16, 16, 22, 16, 24, 12, 12] };
 }

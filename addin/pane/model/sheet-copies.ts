@@ -1,3 +1,4 @@
+import { hasOwnName } from "../../../core/own/own-sheet";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { isShopSheet } from "../../../core/shop/is-shop-sheet";
 import type { SheetSummary, WorkbookPort } from "../../workbook/workbook-port";
@@ -30,9 +31,11 @@ export class SheetCopies {
   async otherSheets(sheet: string, listed: readonly SheetSummary[]): Promise<OtherSheets> {
     const names = listed.map(({ name }) => name);
     const others = names.filter((name) => name !== sheet && !isShopSheet(name));
-    if (others.length > MOST_OTHERS) return NO_OTHER_SHEETS;
+    // what its owner looked up is in force however many sheets there are
+    const wanted = others.length > MOST_OTHERS ? others.filter(hasOwnName) : others;
+    if (wanted.length === 0) return NO_OTHER_SHEETS;
     const copies = new Map<string, Sheet>();
-    for (const name of others) copies.set(name, await this.#copy(name));
+    for (const name of wanted) copies.set(name, await this.#copy(name));
     const place = names.indexOf(sheet);
     const among = (list: readonly string[]): Sheet[] => list.flatMap((name) => copies.get(name) ?? []);
     return { before: among(names.slice(0, place)), behind: among(names.slice(place + 1)) };

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import type { PaneModel } from "../model/pane-model";
 import { PLACES, type Place } from "../model/place";
 import { type CheckMemory, newCheckMemory } from "./check/check-memory";
 import { checkPlace } from "./check/check-place";
 import { showCurrent } from "./check/finding-list";
 import { progress } from "./check/progress";
+import { ModelElement } from "./model-element";
 import { paneStyles } from "./pane-styles";
 import { places } from "./places";
 import { seriesColours } from "./series-colours";
@@ -13,20 +14,11 @@ import { seriesColours } from "./series-colours";
 const LOW = 480;
 
 /** `<barwright-pane>`: the task pane, wherever it stands. Give it a `model`. */
-export class PaneElement extends LitElement {
-  static override styles = [paneStyles, seriesColours];
-  static override properties = { model: { attribute: false } };
+export class PaneElement extends ModelElement<PaneModel> {
+  static override styles = [...paneStyles, seriesColours];
 
-  declare model: PaneModel | undefined;
-  #stop: (() => void) | undefined;
   #current: string | null = null;
   readonly #memory: CheckMemory = newCheckMemory(() => this.requestUpdate());
-
-  override willUpdate(changed: PropertyValues): void {
-    if (!changed.has("model")) return;
-    this.#stop?.();
-    this.#stop = this.model?.subscribe(() => this.requestUpdate());
-  }
 
   /** In a low pane the list comes first: the bar opens when it is asked for. */
   override firstUpdated(): void {
@@ -38,12 +30,6 @@ export class PaneElement extends LitElement {
     if (model === undefined || model.state.current === this.#current) return;
     this.#current = model.state.current;
     if (this.shadowRoot !== null) void showCurrent(this.shadowRoot, model, this.#memory);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#stop?.();
-    this.#stop = undefined;
   }
 
   override render(): TemplateResult {

@@ -1,30 +1,16 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import type { TicketView } from "../../engine/bench-view";
 import type { BenchModel } from "../../model/bench-model";
+import { controlStyles } from "../control-styles";
+import { ModelElement } from "../model-element";
 import { svgElement } from "../svg-element";
 import { benchStyles } from "./bench-styles";
 import { machinePart } from "./machine-part";
 import { trialPart } from "./trial-part";
 
 /** `<barwright-bench>`: the ticket of one mark, trials and ticks, for a phone held at arm's length. Give it a `model`. */
-export class BenchElement extends LitElement {
-  static override styles = benchStyles;
-  static override properties = { model: { attribute: false } };
-
-  declare model: BenchModel | undefined;
-  #stop: (() => void) | undefined;
-
-  override willUpdate(changed: PropertyValues): void {
-    if (!changed.has("model")) return;
-    this.#stop?.();
-    this.#stop = this.model?.subscribe(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#stop?.();
-    this.#stop = undefined;
-  }
+export class BenchElement extends ModelElement<BenchModel> {
+  static override styles = [controlStyles, benchStyles];
 
   override render(): TemplateResult {
     const { model } = this;

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { DEFAULT_STANDARD_ID, STANDARD_IDS } from "../../../../core/standards";
+import { hasOwnName } from "../../../../core/own/own-sheet";
+import { DEFAULT_STANDARD_ID, STANDARD_IDS, STANDARD_TITLES } from "../../../../core/standards";
 import type { PaneModel } from "../../model/pane-model";
+import { askForFile } from "../ask-for-file";
 import { choice } from "../choice";
 
 /** Which sheet, by which standard, hidden sheets, and the colours of rows. */
@@ -16,10 +18,36 @@ export function controls(model: PaneModel): TemplateResult {
         value: state.standard,
         choose: (id) => void model.chooseStandard(id),
       })}
+      ${ownFigures(model)}
       ${colours(model)}
       ${hiddenSheets(model)}
     </section>
   `;
+}
+
+/** Figures and shapes of the owner's own, on a sheet of the workbook. */
+function ownFigures(model: PaneModel): TemplateResult | typeof nothing {
+  const { papers } = model;
+  const { view, sheets } = model.state;
+  if (papers === null || view === null) return nothing;
+  const held = sheets.find(({ name }) => hasOwnName(name));
+  const take = async (event: Event): Promise<void> => {
+    const input = event.currentTarget as HTMLInputElement;
+    const file = input.files?.[0];
+    if (file !== undefined) await papers.writeStandard(new Uint8Array(await file.arrayBuffer()));
+    input.value = "";
+  };
+  return html`<div class="buttons own-figures">
+    <fluent-button class="write-standard" size="small" @click=${() => void papers.writeStandard(null)}
+      >${held === undefined ? "Write the Standard sheet" : `Go to ${held.name}`}</fluent-button
+    >
+    ${
+      held === undefined
+        ? html`<fluent-button class="take-standard" size="small" @click=${askForFile}>Take it from a file</fluent-button>
+          <input type="file" accept=".xlsx,.xlsm" hidden aria-label="Workbook with a sheet Standard" @change=${take} />`
+        : nothing
+    }
+  </div>`;
 }
 
 function colours(model: PaneModel): TemplateResult | typeof nothing {
@@ -52,9 +80,11 @@ function hiddenSheets(model: PaneModel): TemplateResult | typeof nothing {
   </p>`;
 }
 
+/** Each by its title, so that nobody needs to know an id. */
 function standardOptions(current: string): { value: string; text: string }[] {
-  const options = STANDARD_IDS.map((id) => ({ value: id, text: id }));
-  if (current === "") return [{ value: "", text: `${DEFAULT_STANDARD_ID}, the default` }, ...options];
+  const named = (id: string): string => STANDARD_TITLES.get(id) ?? id;
+  const options = STANDARD_IDS.map((id) => ({ value: id, text: named(id) }));
+  if (current === "") return [{ value: "", text: `${named(DEFAULT_STANDARD_ID)} (the default)` }, ...options];
   if (STANDARD_IDS.includes(current)) return options;
   return [{ value: current, text: current }, ...options];
 }

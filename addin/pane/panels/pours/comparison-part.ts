@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { ChangeView, ComparisonView } from "../../engine/comparison-view";
 import type { PoursModel } from "../../model/pours-model";
+import { askForFile } from "../ask-for-file";
 import { severityIcon } from "../check/severity-icon";
 import { choice } from "../choice";
 import { notesList } from "./notes-list";
@@ -34,10 +35,6 @@ export function comparisonPart(model: PoursModel): TemplateResult {
       ${comparison === null ? nothing : result(model, comparison)}
     </fluent-accordion-item>
   `;
-}
-
-function askForFile(event: Event): void {
-  (event.currentTarget as HTMLElement).parentElement?.querySelector("input")?.click();
 }
 
 function fileChosen(model: PoursModel) {

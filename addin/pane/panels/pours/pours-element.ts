@@ -1,5 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import type { PoursModel } from "../../model/pours-model";
+import { controlStyles } from "../control-styles";
+import { iconStyles } from "../icon-styles";
+import { ModelElement } from "../model-element";
 import { comparisonPart } from "./comparison-part";
 import { pagesPart } from "./pages-part";
 import { poursStyles } from "./pours-styles";
@@ -7,24 +10,8 @@ import { shopPart } from "./shop-part";
 import { tonnagePart, totalLine } from "./tonnage-part";
 
 /** `<barwright-pours>`: tonnes by pour, pages of the pours chosen, revisions and the Shop sheet. Give it a `model`. */
-export class PoursElement extends LitElement {
-  static override styles = poursStyles;
-  static override properties = { model: { attribute: false } };
-
-  declare model: PoursModel | undefined;
-  #stop: (() => void) | undefined;
-
-  override willUpdate(changed: PropertyValues): void {
-    if (!changed.has("model")) return;
-    this.#stop?.();
-    this.#stop = this.model?.subscribe(() => this.requestUpdate());
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#stop?.();
-    this.#stop = undefined;
-  }
+export class PoursElement extends ModelElement<PoursModel> {
+  static override styles = [controlStyles, iconStyles, poursStyles];
 
   override render(): TemplateResult {
     const { model } = this;

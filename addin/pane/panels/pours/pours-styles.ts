@@ -220,19 +220,6 @@ export const poursStyles = css`
     color: var(--unsafe);
     font-weight: var(--fontWeightSemibold);
   }
-  .icon {
-    vertical-align: -3px;
-    color: var(--unsafe);
-  }
-  .icon-shape {
-    fill: currentColor;
-  }
-  .icon-mark {
-    fill: none;
-    stroke: var(--mark);
-    stroke-width: 1.7;
-    stroke-linecap: round;
-  }
   .change {
     display: flex;
     gap: 6px;
@@ -250,13 +237,5 @@ export const poursStyles = css`
   }
   .cell-change {
     display: block;
-  }
-  @media (forced-colors: active) {
-    .icon-shape {
-      fill: CanvasText;
-    }
-    .icon-mark {
-      stroke: Canvas;
-    }
   }
 `;

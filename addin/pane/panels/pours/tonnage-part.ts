@@ -90,9 +90,9 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
         </thead>
         <tbody>
           ${totals.pours.map(
-            ({ pour, bySize, total }) => html`<tr>
+            ({ pour, dates, bySize, total }) => html`<tr>
               <th scope="row">
-                <label><input type="checkbox" class="choose-pour" data-pour=${pour} .checked=${isChosen(pour)} @change=${turn(pour)} /> ${pour}</label>
+                <label><input type="checkbox" class="choose-pour" data-pour=${pour} .checked=${isChosen(pour)} @change=${turn(pour)} /> ${pour}${dates.length === 0 ? nothing : html` <small class="dates">${datesWords(dates)}</small>`}</label>
                 <button
                   class="only-pour"
                   aria-label=${isOnly(pour) ? `all ${totals.groupedBy}s` : `only ${pour}`}
@@ -120,6 +120,12 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
     </details>
     ${notesList(totals.notes)}
   `;
+}
+
+/** The first dates, and how many more there are. */
+function datesWords(dates: readonly string[]): string {
+  const [first, ...more] = dates;
+  return more.length === 0 ? `${first}` : `${first} and ${more.length} more`;
 }
 
 const capitalised = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

@@ -62,8 +62,8 @@ describe("totals", () => {
     const totals = await made.totals(question(PLAIN));
     expect(totals.sizes).toEqual(["H16", "H20"]);
     expect(totals.pours).toEqual([
-      { pour: "P1", bySize: ["0.044", ""], total: "0.044" },
-      { pour: "P2", bySize: ["", "0.030"], total: "0.030" },
+      { pour: "P1", dates: [], bySize: ["0.044", ""], total: "0.044" },
+      { pour: "P2", dates: [], bySize: ["", "0.030"], total: "0.030" },
     ]);
     expect(totals.csv).toBe(
       'pour,H16,H20,"total, t"\r\nP1,0.044212,,0.044212\r\nP2,,0.029592,0.029592\r\ntotal,0.044212,0.029592,0.073804\r\n',
@@ -86,6 +86,15 @@ describe("totals", () => {
   test("should say when the schedule's own masses come to something else", async () => {
     const rows = PLAIN.map((row) => row.map((cell) => (cell === 44.212 ? 442.12 : cell)));
     expect((await made.totals(question(rows))).notes.join()).toMatch(/0\.472 t.*0\.074 t/);
+  });
+
+  test("should say when each pour is wanted, where the schedule does", async () => {
+    const when = ["Date of pour", "12 March 2031", "14 March 2031"];
+    const totals = await made.totals(question(PLAIN.map((row, at) => [...row, when[at]!])));
+    expect(totals.pours.map(({ pour, dates }) => [pour, dates])).toEqual([
+      ["P1", ["12 March 2031"]],
+      ["P2", ["14 March 2031"]],
+    ]);
   });
 
   test("should refuse a sheet without bars, with the remedy", async () => {

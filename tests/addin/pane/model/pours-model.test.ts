@@ -3,6 +3,7 @@ import { createLocalEngine } from "../../../../addin/pane/engine/local-engine";
 import { PaneModel } from "../../../../addin/pane/model/pane-model";
 import { PoursModel } from "../../../../addin/pane/model/pours-model";
 import type { SheetContent, WorkbookPort } from "../../../../addin/workbook/workbook-port";
+import { writeNewWorkbook } from "../../../../addin/xlsx/write/new-workbook";
 import { type Cell, sheetFromRows } from "../../../../core/schedule";
 
 const BARS: Cell[][] = [
@@ -119,6 +120,52 @@ describe("PoursModel", () => {
     await yard.openShop();
     expect(book.written).toHaveLength(1);
     expect(book.went).toEqual(["Shop!A1"]);
+  });
+
+  test("should add a sheet Standard to look figures up on, then go to it", async () => {
+    await pane.papers?.writeStandard(null);
+    expect(book.written).toEqual([{ name: "Standard", ifThere: "number" }]);
+    expect(sheets.get("Standard")?.flat()).toContain("your copy says");
+    await pane.papers?.writeStandard(null);
+    expect(book.written).toHaveLength(1);
+    expect(book.went).toEqual(["Standard!A1"]);
+  });
+
+  test("should take the sheet Standard out of a file, have it in force, and never write over one", async () => {
+    const heads = [
+      "own code",
+      "standard",
+      "in words",
+      "course",
+      "length formula",
+      "limits",
+      "use",
+      "who looked",
+      "when",
+    ];
+    const own = ["Q1", "BS8666:2005", "an own bar", "A +90 B", "A + B", "", "", "R. Ashdown", "2026-11-02"];
+    const file = writeNewWorkbook({ sheets: [{ name: "Standard", rows: [heads, own] }] });
+    sheets.set("Bars", [...BARS, ["Slab", "03", "H16", 2, 1200, "Q1", 700, 500, null]]);
+    await pane.check();
+    expect(pane.state.view?.findings.map(({ code }) => code)).toContain("READ104");
+    await pane.papers?.writeStandard(file);
+    expect(sheets.get("Standard")).toEqual([heads, own]);
+    await pane.check();
+    expect(pane.state.view?.findings.map(({ code }) => code)).not.toContain("READ104");
+    await pane.papers?.writeStandard(file);
+    expect(pane.state.notice).toMatchObject({
+      kind: "problem",
+      text: expect.stringContaining("is there already"),
+    });
+    await pane.papers?.writeStandard(writeNewWorkbook({ sheets: [{ name: "Other", rows: [["x"]] }] }));
+    expect(book.written).toHaveLength(1);
+  });
+
+  test("should have the sheet Standard in force in a workbook of very many sheets too", async () => {
+    for (let at = 1; at <= 20; at += 1) sheets.set(`Sheet ${at}`, [["x"]]);
+    await pane.papers?.writeStandard(null);
+    await pane.check();
+    expect(pane.state.view?.otherSheets).toEqual(["Standard"]);
   });
 
   test("should compare with the sheet chosen and jump to a changed cell", async () => {
