@@ -34,8 +34,8 @@ const STOCK: DemoValue[][] = [
   ["H12", 3100, 10, "remnant"],
 ];
 
-/** by the sheet's own words, in its order: hoist, lift by hand, transport width, least remnant, temperature */
-const LIMITS: DemoValue[] = [1000, 25, null, 900, 12];
+/** by the sheet's own words, in its order: hoist, lift by hand, transport width, lorry load and length, least remnant, temperature */
+const LIMITS: DemoValue[] = [1000, 25, null, 8000, 12000, 900, 12];
 
 /** date, machine, size, former, grade, form, heat, bent to, released */
 const TRIALS: DemoValue[][] = [

@@ -55,12 +55,18 @@ interface Told {
 
 /** A whole command, its result lines as one text. */
 async function ran(command: Command, args: readonly string[]): Promise<string> {
-  const lines: string[] = [];
-  await command.run(readOptions(args, command.options), {
-    result: (line) => lines.push(line),
+  let told = "";
+  const tell = (text: string): void => {
+    told += text;
+  };
+  const streams = {
+    result: (line: string) => tell(`${line}\n`),
+    piece: tell,
     note: () => {},
-  });
-  return lines.join("\n");
+    progress: () => {},
+  };
+  await command.run(readOptions(args, command.options), streams);
+  return told;
 }
 
 const found = ({ code, severity, outcome, cell, message, fix }: FoundOnce) => ({

@@ -29,7 +29,7 @@ export interface EditedSheet {
   readonly lastRow: number;
 }
 
-export type PageKind = "tickets" | "cut list" | "labels" | "findings" | "questions" | "wall chart";
+export type PageKind = "tickets" | "cut list" | "labels" | "loads" | "findings" | "questions" | "wall chart";
 
 /** Names of the pours that a page is of, as the totals name them; null for all. */
 export type Pours = readonly string[] | null;

@@ -1,10 +1,11 @@
 import { notToldWords } from "../../../core/audit/not-told-words";
-import { labelsOf, ticketsOf } from "../../../core/jobs";
+import { labelsOf, loadsOf, ticketsOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { Workshop } from "../../../core/shop";
 import { scheduleHead } from "../../../core/tickets";
-import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusal";
 import { bundleLabelsPage } from "../../print/bundle-labels";
+import { loadsPage } from "../../print/loads-page";
 import type { ScheduleHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
 import { trialLogPage } from "../../print/trial-log-page";
@@ -64,18 +65,36 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   },
   "cut list": makeCutList,
   labels(asked) {
-    const { tickets, notes, head } = ticketsAsked(asked);
-    const { workshop } = asked;
-    const made = labelsOf(tickets, workshop.shop.limits.hoist);
-    if (isRefusal(made)) throw new Error(refusalText(made));
+    const { bundles, notes, head } = bundlesAsked(asked);
+    const html = bundleLabelsPage(bundles, head, asked.kept.report.standard.unit);
+    return { title: "Bundle labels", html, notes, ...PLAIN };
+  },
+  loads(asked) {
+    const { bundles, notes, head } = bundlesAsked(asked);
+    const made = answered(loadsOf(bundles, asked.workshop.shop));
     return {
-      title: "Bundle labels",
-      html: bundleLabelsPage(made.bundles, head, asked.kept.report.standard.unit),
-      notes: [...notes, ...made.notes],
+      title: "Loading lists",
+      html: loadsPage(made.loads, head, asked.kept.report.standard.unit),
       ...PLAIN,
+      refused: made.loads.left.map(
+        ({ bundle: { item, number, of }, why }) =>
+          `${item.mark ?? "no mark"}, bundle ${number} of ${of}: ${why} for the lorry`,
+      ),
+      notes: [...notes, ...made.notes],
     };
   },
 };
+
+function bundlesAsked(asked: PageQuestion) {
+  const { tickets, notes, head } = ticketsAsked(asked);
+  const made = answered(labelsOf(tickets, asked.workshop.shop.limits.hoist));
+  return { bundles: made.bundles, notes: [...notes, ...made.notes], head };
+}
+
+function answered<Answer>(answer: Answer | Refusal): Answer {
+  if (isRefusal(answer)) throw new Error(refusalText(answer));
+  return answer;
+}
 
 function ticketsAsked({ kept, workshop, reading, head }: PageQuestion) {
   const { report, sheet } = kept;

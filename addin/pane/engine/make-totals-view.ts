@@ -1,5 +1,7 @@
 import { tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
+import { readShop } from "../../../core/shop";
+import { plainWords } from "../../../core/shop/find-sections";
 import {
   namedGroups,
   pourDates,
@@ -37,7 +39,13 @@ export function totalsView(kept: KeptCheck): TotalsView {
   }
   const tonnage = sizesInOrder(namedGroups(reckoned), standard);
   const table = tableOf(tonnage, reckoned.groupedBy);
-  const dates = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
+  const written = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
+  const days = kept.shop === null ? [] : readShop(kept.shop, standard).pours;
+  // the day of a pour on the Shop sheet, by which loads go, stands before what the schedule writes
+  const datesOf = (pour: string): readonly string[] => {
+    const day = days.find((each) => plainWords(each.pour) === plainWords(pour))?.day;
+    return day === undefined ? (written.get(pour) ?? []) : [day];
+  };
   return {
     sheet: sheet.name,
     groupedBy: reckoned.groupedBy,
@@ -45,7 +53,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     sizes: [...tonnage.bySize.keys()],
     pours: tonnage.pours.map(({ pour, bySize, total }) => ({
       pour,
-      dates: dates.get(pour) ?? [],
+      dates: datesOf(pour),
       bySize: [...tonnage.bySize.keys()].map((size) => tonnes(bySize.get(size))),
       total: tonnes(total),
     })),

@@ -16,6 +16,7 @@ import { shopContent } from "./shop-content";
 import { writeOwnSheet } from "./write-own-sheet";
 
 const TOTALS_SHEET = "Totals";
+const KIND_WORDS: Partial<Record<PageKind, string>> = { labels: "bundle labels", loads: "loading lists" };
 
 /** What the pane does for whoever plans: tonnes by pour, pages of the pours chosen, revisions, the Shop sheet. */
 export class PoursModel extends Observed<PoursState> {
@@ -168,7 +169,7 @@ export class PoursModel extends Observed<PoursState> {
   }
 
   async makePage(kind: PageKind): Promise<void> {
-    await this.#work(`Making the ${kind === "labels" ? "bundle labels" : kind}`, async (sheet) => {
+    await this.#work(`Making the ${KIND_WORDS[kind] ?? kind}`, async (sheet) => {
       await this.#make(kind, sheet);
       this.pane.say(`${this.state.page?.title} of ${sheet}: ready`);
     });

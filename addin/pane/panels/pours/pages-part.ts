@@ -7,7 +7,7 @@ import { notesList } from "./notes-list";
 import { poursButton } from "./pours-button";
 import { remnantsPart } from "./remnants-part";
 
-/** Bending tickets, the cut list and bundle labels, to be printed or kept. */
+/** Bending tickets, the cut list, bundle labels and lorry loads, to be printed or kept. */
 export function pagesPart(model: PoursModel): TemplateResult {
   const { page, pours } = model.state;
   return html`
@@ -17,6 +17,7 @@ export function pagesPart(model: PoursModel): TemplateResult {
         ${poursButton(model, "make-tickets", "Bending tickets", () => void model.makePage("tickets"))}
         ${poursButton(model, "make-cut-list", "Cut list", () => void model.makePage("cut list"))}
         ${poursButton(model, "make-labels", "Bundle labels", () => void model.makePage("labels"))}
+        ${poursButton(model, "make-loads", "Lorry loads", () => void model.makePage("loads"))}
       </div>
       ${page === null ? nothing : readyPage(model, page)}
     </div>
@@ -29,7 +30,7 @@ function readyPage(model: PoursModel, page: PrintedPage): TemplateResult {
   return html`
     <div class="ready" role="group" aria-label=${page.title}>
       <p class="ready-title">${page.title} of ${page.sheet}</p>
-      ${refusedList(page.refused)} ${toBuyTable(model, page)} ${notesList(page.notes)}
+      ${refusedList(page)} ${toBuyTable(model, page)} ${notesList(page.notes)}
       <div class="row">
         ${print === null ? nothing : poursButton(model, "print-page", "Print", () => print(page), true)}
         ${poursButton(model, "save-page", "Save as a page", () => host.save(page.fileName, "text/html", page.html))}
@@ -41,12 +42,13 @@ function readyPage(model: PoursModel, page: PrintedPage): TemplateResult {
 }
 
 /** Bars that nobody will find made. */
-function refusedList(refused: readonly string[]): TemplateResult | typeof nothing {
+function refusedList({ refused, title }: PrintedPage): TemplateResult | typeof nothing {
   if (refused.length === 0) return nothing;
+  const isOfLoads = title === "Loading lists";
   const rows = refused.length === 1 ? "1 row" : `${refused.length} rows`;
   return html`
-    <p class="left-out" data-severity="unbendable">${severityIcon("unbendable")} In no plan: ${rows}</p>
-    <div class="scroll" tabindex="0" role="region" aria-label="Rows in no plan">
+    <p class="left-out" data-severity="unbendable">${severityIcon("unbendable")} ${isOfLoads ? "On no lorry" : "In no plan"}: ${rows}</p>
+    <div class="scroll" tabindex="0" role="region" aria-label=${isOfLoads ? "On no lorry" : "Rows in no plan"}>
       <ul class="refused">${refused.map((words) => html`<li>${words}</li>`)}</ul>
     </div>
   `;

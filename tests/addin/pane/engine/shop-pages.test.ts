@@ -97,12 +97,43 @@ describe("totals", () => {
     ]);
   });
 
+  test("should take the day of a pour from the Shop sheet, by which loads go", async () => {
+    const totals = await made.totals(question(PLAIN, LORRIES));
+    expect(totals.pours.map(({ pour, dates }) => [pour, dates])).toEqual([
+      ["P1", ["2031-03-14"]],
+      ["P2", ["2031-03-12"]],
+    ]);
+  });
+
   test("should refuse a sheet without bars, with the remedy", async () => {
     await expect(made.totals(question([["nothing"]]))).rejects.toThrow(/sheet Bars holds no bars.*choose/);
   });
 });
 
+/** Two pours on different days, and a lorry that carries both. */
+const LORRIES = sheetFromRows("Shop", [
+  ["limit", "value"],
+  ["Hoist or crane kg", 100],
+  ["Lorry load kg", 1000],
+  [],
+  ["pour", "date"],
+  ["P1", "2031-03-14"],
+  ["P2", "2031-03-12"],
+]);
+
 describe("pages", () => {
+  test("should load lorries by day, those of the chosen pours alone", async () => {
+    const page = await made.page("loads", question(PLAIN, LORRIES));
+    expect([...page.html.matchAll(/<h2>(Load \d: [\d-]+)/g)].map(([, words]) => words)).toEqual([
+      "Load 1: 2031-03-12",
+      "Load 2: 2031-03-14",
+    ]);
+    const one = await made.page("loads", question(PLAIN, LORRIES), ["P2"]);
+    expect(one.html).not.toContain("2031-03-14");
+    expect(one.notes).toContain("only of P2");
+    await expect(made.page("loads", question(PLAIN))).rejects.toThrow(/no lifting limit is known/);
+  });
+
   test("should name a bar longer than the stock and plan the rest", async () => {
     const rows = [...PLAIN, ["Slab", "03", "H16", 2, 13500, "00", 13500, null, null, null, "P1"]];
     const page = await made.page("cut list", question(rows));
