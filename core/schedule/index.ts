@@ -15,7 +15,6 @@ export type {
   VaryingSet,
 } from "./bar-row";
 export { columnReasonText } from "./column-reason-text";
-export { columnWords } from "./columns/column-words";
 export {
   type ColumnExplained,
   explainReading,

@@ -1,6 +1,5 @@
 export type { Deviation } from "../bar/tolerance-of";
 export { type ScheduleHead, scheduleHead } from "../schedule/schedule-head";
-export { bundleItem } from "./bundle-item";
 export type { Caution } from "./cautions";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { type InspectionSample, inspectionSample } from "./inspection";

@@ -1,11 +1,10 @@
 export { type Bundle, type BundleItem, type Bundles, makeBundles } from "./bundles";
-export {
-  type BarChange,
-  type ChangedCell,
-  type ComparisonQuestion,
-  compareRevisions,
-  type PourChange,
-  type RevisionComparison,
+export type {
+  BarChange,
+  ChangedCell,
+  ComparisonQuestion,
+  PourChange,
+  RevisionComparison,
 } from "./compare-revisions";
 export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
