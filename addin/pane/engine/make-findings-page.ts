@@ -1,8 +1,10 @@
-import { SEVERITIES } from "../../../core/audit/finding";
+import { type Finding, SEVERITIES } from "../../../core/audit/finding";
 import { doubtLead } from "../../../core/audit/finding-words";
 import { notToldWords } from "../../../core/audit/not-told-words";
+import type { ScheduleReading } from "../../../core/schedule";
 import { scheduleHead } from "../../../core/tickets";
 import { findingsPage } from "../../print/findings-page";
+import type { Pours } from "./engine";
 import { isForDesigner } from "./is-for-designer";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { auditView } from "./make-audit-view";
@@ -19,12 +21,20 @@ const WEIGHT = {
 export function makeFindingsPage(
   kept: KeptCheck,
   kind: "findings" | "questions",
+  reading: ScheduleReading,
+  pours: Pours,
 ): { title: string; html: string } {
   const { report, sheet } = kept;
   const head = scheduleHead(barsRead(kept));
   const title = kind === "questions" ? "Questions for the designer" : "Findings";
   const { findings } = auditView(kept);
+  const rows = new Set(reading.bars.map(({ row }) => sheet.top + row + 1));
+  const barRows = new Set(barsRead(kept).bars.map(({ row }) => sheet.top + row + 1));
+  // what is about no one bar is of every pour
+  const isOfPours = ({ sheet: of, row }: Finding): boolean =>
+    of !== sheet.name || row === null || rows.has(row) || !barRows.has(row);
   const listed = findings
+    .filter(isOfPours)
     .filter((finding) => kind === "findings" || isForDesigner(finding))
     .sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
   if (kind === "questions" && listed.length === 0)
@@ -33,6 +43,7 @@ export function makeFindingsPage(
     `Sheet ${sheet.name}`,
     head.drawing === null ? "no drawing stated" : `drawing ${head.drawing}`,
     head.date === null ? null : `dated ${head.date}`,
+    pours === null ? null : `only of ${pours.join(", ")}`,
   ];
   const notTold = report.waivers.map(notToldWords);
   return {

@@ -27,7 +27,7 @@ export function makePage(kind: PageKind, kept: KeptCheck, pours: Pours): Printed
   const reading = barsOfPours(kept, all, pours);
   const workshop = new Workshop(kept.shop, standard);
   const head: ScheduleHead = { ...scheduleHead(all), standard: standard.id };
-  const made = PAGES[kind]({ kept, workshop, head, reading });
+  const made = PAGES[kind]({ kept, workshop, head, reading, pours });
   const chosen = pours === null ? [] : [`only of ${pours.join(", ")}`];
   return {
     ...made,
@@ -44,6 +44,7 @@ interface PageQuestion {
   readonly head: ScheduleHead;
   /** of the bars that the page is of */
   readonly reading: ScheduleReading;
+  readonly pours: Pours;
 }
 
 type MadePage = Omit<PrintedPage, "fileName" | "sheet" | "basis">;
@@ -51,8 +52,16 @@ type MadePage = Omit<PrintedPage, "fileName" | "sheet" | "basis">;
 const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
-  findings: ({ kept }) => ({ ...makeFindingsPage(kept, "findings"), notes: [], ...PLAIN }),
-  questions: ({ kept }) => ({ ...makeFindingsPage(kept, "questions"), notes: [], ...PLAIN }),
+  findings: ({ kept, reading, pours }) => ({
+    ...makeFindingsPage(kept, "findings", reading, pours),
+    notes: [],
+    ...PLAIN,
+  }),
+  questions: ({ kept, reading, pours }) => ({
+    ...makeFindingsPage(kept, "questions", reading, pours),
+    notes: [],
+    ...PLAIN,
+  }),
   "wall chart": ({ workshop, head }) => ({
     title: "Compensated angles",
     html: trialLogPage(workshop, workshop.logRow, head),

@@ -131,10 +131,12 @@ export class PoursModel extends Observed<PoursState> {
   /** Makes a page and prints it, or hands it over as a file where the page cannot print. */
   async printNow(kind: PageKind): Promise<void> {
     await this.#work("Making the page", async (sheet) => {
-      const page = await this.engine.page(kind, sheet, null);
+      // the wall chart is of the machines, whatever is poured
+      const pours = kind === "wall chart" ? null : this.state.pours;
+      const page = await this.engine.page(kind, sheet, pours);
       if (this.host.print === null) this.host.save(page.fileName, "text/html", page.html);
       else this.host.print(page);
-      this.pane.say(`${page.title} of ${sheet}: ready`);
+      this.pane.say(`${page.title} of ${pours === null ? sheet : pours.join(", ")}: ready`);
     });
   }
 

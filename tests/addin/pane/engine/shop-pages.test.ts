@@ -122,6 +122,18 @@ const LORRIES = sheetFromRows("Shop", [
 ]);
 
 describe("pages", () => {
+  test("should list the findings of the chosen pours alone, and say so on the page", async () => {
+    // both lengths are a metre too long
+    const rows = PLAIN.map((row, at) =>
+      at === 0 ? row : row.map((cell, c) => (c === 4 ? Number(cell) + 1000 : cell)),
+    );
+    const all = (await made.page("findings", question(rows))).html;
+    expect([all.includes("E2"), all.includes("E3")]).toEqual([true, true]);
+    const { html } = await made.page("findings", question(rows), ["P2"]);
+    expect([html.includes("E2"), html.includes("E3")]).toEqual([false, true]);
+    expect(html).toContain("only of P2");
+  });
+
   test("should load lorries by day, those of the chosen pours alone", async () => {
     const page = await made.page("loads", question(PLAIN, LORRIES));
     expect([...page.html.matchAll(/<h2>(Load \d: [\d-]+)/g)].map(([, words]) => words)).toEqual([
