@@ -152,7 +152,7 @@ export class BenchModel extends Observed<BenchState> {
 
   async #write(sheet: string, edits: readonly CellEdit[], label: string): Promise<void> {
     const undo = await this.workbook.writeCells(sheet, edits);
-    this.pane.keepStep({ sheet, label, cells: `${edits.length} cells of ${sheet}`, edits, undo });
+    this.pane.fixes.keepStep({ sheet, label, cells: `${edits.length} cells of ${sheet}`, edits, undo });
   }
 
   async #madeSheet(): Promise<string> {

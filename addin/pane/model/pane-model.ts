@@ -1,28 +1,23 @@
 import type { Severity } from "../../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
-import type { DecisionAhead } from "../../../core/audit/what-it-would-hide";
-import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import { isShopSheet } from "../../../core/shop/is-shop-sheet";
-import { parseAddress } from "../../workbook/cell-address";
 import { hasFindingsName } from "../../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../../workbook/setting-names";
-import {
-  type CellEdit,
-  PartlyWritten,
-  type SheetSummary,
-  type WorkbookPort,
-} from "../../workbook/workbook-port";
-import type { AuditView, FindingView } from "../engine/audit-view";
+import type { WorkbookPort } from "../../workbook/workbook-port";
+import type { FindingView } from "../engine/audit-view";
 import type { Engine } from "../engine/engine";
-import { type Arrangement, alikeKey, listedFindings } from "./arrange-findings";
-import { editsOf, type FixKind, fixProof, isSafeFix, needsLook, stillStanding } from "./fixes-of-view";
+import { type Arrangement, listedFindings } from "./arrange-findings";
+import { aboutOf, type Decision, placeOfFinding } from "./decision";
+import { FixSteps, standsIn } from "./fix-steps";
+import { FollowedSheets } from "./followed-sheets";
 import { Judge, type Judged } from "./judge";
 import { Observed } from "./observed";
-import { type AppliedFix, EMPTY_STATE, type PaneState } from "./pane-state";
+import type { PaneHost } from "./pane-host";
+import { EMPTY_STATE, type PaneState } from "./pane-state";
+import type { Papers } from "./papers";
 import { GivenUp, Patience } from "./patience";
 import { keepPlace, lastPlace, type Place } from "./place";
-import { type SettingsEdit, sheetRenamed } from "./settings-edits";
-import { sheetListChange } from "./sheet-list";
+import type { SettingsEdit } from "./settings-edits";
 
 /** ms in which what is told of sheets is taken as one change */
 const TOGETHER = 50;
@@ -31,8 +26,9 @@ const SLOW = 3_000;
 
 /** What the pane does, without a page: its state, and the actions that change it. */
 export class PaneModel extends Observed<PaneState> {
-  /** every sheet of the workbook, hidden ones among them */
-  #all: readonly SheetSummary[] = [];
+  readonly #sheets: FollowedSheets;
+  /** Fixes, looked at before they are written, and the way back. */
+  readonly fixes: FixSteps;
   readonly #patience = new Patience();
   readonly #judge: Judge;
   #slow: ReturnType<typeof setTimeout> | undefined;
@@ -49,7 +45,7 @@ export class PaneModel extends Observed<PaneState> {
     this.#judge = new Judge(workbook, engine, this.#patience, {
       asked: () => ({
         sheet: this.state.sheet,
-        sheets: this.#all.filter(
+        sheets: this.#sheets.all.filter(
           ({ name, visible }) => visible || this.state.readsHidden || isShopSheet(name),
         ),
         standard: this.state.standard,
@@ -61,6 +57,21 @@ export class PaneModel extends Observed<PaneState> {
       },
       failed: (problem) => this.report(problem),
     });
+    const host: PaneHost = {
+      workbook,
+      engine,
+      patience: this.#patience,
+      judge: this.#judge,
+      state: () => this.state,
+      set: (change) => this.set(change),
+      guard: (act) => this.#guard(act),
+      quietly: (act) => this.#quietly(act),
+      work: (label, done) => this.#work(label, done),
+      say: (text) => this.say(text),
+      chooseSheet: (sheet) => this.chooseSheet(sheet),
+    };
+    this.#sheets = new FollowedSheets(host);
+    this.fixes = new FixSteps(host);
   }
 
   /** Reads the workbook's sheets and standard, and follows what the user selects, edits and does to sheets. */
@@ -78,42 +89,10 @@ export class PaneModel extends Observed<PaneState> {
   /** Another workbook was opened: nothing of the last one holds. */
   async workbookReplaced(): Promise<void> {
     await this.#judge.clear();
-    this.#all = [];
+    this.#sheets.all = [];
     const { shown, place } = this.state;
     this.set({ ...EMPTY_STATE, shown, place });
     await this.#guard(() => this.#readWorkbook());
-  }
-
-  /** Sheets came, went, moved or have other names: the pane follows, and what is known of a sheet stays its own. */
-  async sheetsChanged(): Promise<void> {
-    const now = await this.#patience.wait(this.workbook.sheets());
-    const { renamed, gone, isSame } = sheetListChange(this.#all, now);
-    if (isSame) return;
-    this.#all = now;
-    const { sheet } = this.state;
-    for (const [from, to] of renamed) await this.#followRename(from, to);
-    for (const name of [...gone, ...renamed.keys()]) this.#judge.gone(name);
-    this.set(this.#sheetsInSight());
-    this.#judge.basisChanged();
-    if (sheet === null || !this.state.sheets.some(({ name }) => name === (renamed.get(sheet) ?? sheet))) {
-      await this.#leaveSheet(sheet, gone);
-      return;
-    }
-    const called = renamed.get(sheet);
-    if (called === undefined) return;
-    const hadView = this.state.view !== null;
-    this.set({ sheet: called, looked: null });
-    if (hadView) await this.#judge.upToDate(called);
-  }
-
-  /** Reads hidden sheets as others, or leaves them out again. */
-  readHidden(readsHidden: boolean): void {
-    this.set({ readsHidden });
-    this.set(this.#sheetsInSight());
-    this.#judge.basisChanged();
-    if (!this.state.sheets.some(({ name }) => name === this.state.sheet)) {
-      void this.#quietly(() => this.#leaveSheet(null, []));
-    }
   }
 
   /** Ends what is under way where nobody answers. What was asked for may still be done later by who was asked. */
@@ -129,35 +108,14 @@ export class PaneModel extends Observed<PaneState> {
     );
   }
 
-  /** The sheet was deleted or hidden: the pane turns to the one that the user sees. */
-  async #leaveSheet(sheet: string | null, gone: readonly string[]): Promise<void> {
-    const active = await this.#patience.wait(this.workbook.activeSheet());
-    const { sheets } = this.state;
-    const next = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
-    this.set({ sheet: null, view: null, bar: null });
-    if (next !== null) await this.chooseSheet(next);
-    if (sheet === null) return;
-    this.say(
-      `Sheet ${sheet} was ${gone.includes(sheet) ? "deleted" : "hidden"}: this is ${next ?? "no sheet"}`,
-    );
+  /** Sheets came, went, moved or have other names: the pane follows, and what is known of a sheet stays its own. */
+  async sheetsChanged(): Promise<void> {
+    await this.#sheets.changed();
   }
 
-  async #followRename(from: string, to: string): Promise<void> {
-    const fixes = this.state.fixes.map((fix) => (fix.sheet === from ? { ...fix, sheet: to } : fix));
-    this.set({ fixes });
-    const kept = await this.#patience.wait(this.workbook.setting(SETTING_NAMES.audit));
-    const settings = settingsFromText(kept);
-    if (kept === null || settings.problem !== undefined) return;
-    const text = settingsToText(sheetRenamed(from, to)(settings));
-    if (text !== settingsToText(settings)) await this.workbook.saveSetting(SETTING_NAMES.audit, text);
-  }
-
-  /** What the pane offers of the workbook's sheets. */
-  #sheetsInSight(): Pick<PaneState, "sheets" | "hidden" | "shopSheet"> {
-    const sheets = this.#all.filter(({ visible }) => visible || this.state.readsHidden);
-    const hidden = this.#all.filter(({ visible }) => !visible).map(({ name }) => name);
-    const shopSheet = this.#all.find(({ name }) => isShopSheet(name))?.name ?? null;
-    return { sheets, hidden, shopSheet };
+  /** Reads hidden sheets as others, or leaves them out again. */
+  readHidden(readsHidden: boolean): void {
+    this.#sheets.readHidden(readsHidden);
   }
 
   /** Shows what is known of a sheet: its last check, or that it was not checked yet. */
@@ -281,58 +239,6 @@ export class PaneModel extends Observed<PaneState> {
     await this.goTo(finding);
   }
 
-  /** Findings of the same rule with a fix of the same kind. */
-  alike(finding: FindingView): readonly FindingView[] {
-    const kind = isSafeFix(finding) ? isSafeFix : needsLook;
-    const findings = this.state.view?.findings ?? [];
-    return findings.filter((each) => alikeKey(each) === alikeKey(finding) && kind(each));
-  }
-
-  /** Opens the look at fixes, or closes it where there are none; only what is looked at can be written. */
-  async look(findings: readonly FindingView[]): Promise<void> {
-    const keys = findings.map(({ key }) => key);
-    this.set({ looked: keys.length === 0 ? null : keys, follows: null });
-    const [first] = findings;
-    if (first === undefined) return;
-    await this.#quietly(async () => {
-      const { patience, engine, workbook } = {
-        patience: this.#patience,
-        engine: this.engine,
-        workbook: this.workbook,
-      };
-      const follows = await patience.wait(engine.follows(first.sheet, editsOf(findings)));
-      const cells = follows.edits.map(({ cell }) => cell);
-      // a formula follows by itself
-      const formulas =
-        cells.length === 0 ? new Set() : await patience.wait(workbook.formulaCells(first.sheet, cells));
-      const edits = follows.edits.filter(({ cell }) => !formulas.has(cell));
-      if (this.state.looked === null || this.state.looked[0] !== keys[0]) return;
-      this.set({ follows: { ...follows, edits } });
-    });
-  }
-
-  lookedAt(): readonly FindingView[] {
-    const looked = new Set(this.state.looked ?? []);
-    return this.state.view?.findings.filter(({ key }) => looked.has(key)) ?? [];
-  }
-
-  /** Writes the fixes that are looked at, with what follows from them where the user agreed to that. */
-  async writeLooked(isAlong: boolean): Promise<void> {
-    const findings = this.lookedAt().filter((finding) => needsLook(finding) || isSafeFix(finding));
-    const [first] = findings;
-    if (first === undefined) return;
-    const label =
-      findings.length === 1 ? (first.fix?.label ?? "") : `${first.rule} in ${findings.length} rows`;
-    await this.#write(findings, label, isAlong ? (this.state.follows?.edits ?? []) : []);
-    await this.look([]);
-  }
-
-  /** Writes one safe fix and judges its rows again. */
-  async applyFix(finding: FindingView): Promise<void> {
-    if (!isSafeFix(finding)) return;
-    await this.#write([finding], finding.fix?.label ?? "");
-  }
-
   /** Finds out why each row and column of the sheet in sight was read as it was. */
   async explain(): Promise<void> {
     const { view } = this.state;
@@ -354,92 +260,6 @@ export class PaneModel extends Observed<PaneState> {
       const words = await this.#patience.wait(this.engine.ahead(sheet, asked));
       this.set({ ahead: { about, words } });
     });
-  }
-
-  /** Writes every safe fix of a rule in one step and judges the rows again. */
-  async applyKind({ findings, rule }: FixKind): Promise<void> {
-    await this.#write(findings.filter(isSafeFix), rule);
-  }
-
-  /** A step written elsewhere in the pane joins those that can be taken back, the last first. */
-  keepStep(step: AppliedFix): void {
-    this.set({ fixes: [...this.state.fixes, step] });
-    this.#noteEdits(step.sheet, step.edits);
-  }
-
-  /** Takes the last fix back, unless its cells were edited since. */
-  async undoFix(): Promise<void> {
-    const last = this.state.fixes.at(-1);
-    if (last === undefined) return;
-    await this.#guard(async () => {
-      const undone = await this.#patience.wait(last.undo());
-      this.set({ fixes: this.state.fixes.filter((fix) => fix !== last) });
-      if (!undone) {
-        const text = `${last.cells} was edited since, so nothing was taken back: undo your own edit first`;
-        this.set({ notice: { kind: "problem", text } });
-        return;
-      }
-      await this.#judgeWritten(last.sheet, last.edits);
-      this.set({ notice: { kind: "done", text: `Taken back in ${last.cells}: ${last.label}` } });
-    });
-  }
-
-  async #write(
-    wanted: readonly FindingView[],
-    label: string,
-    along: readonly CellEdit[] = [],
-  ): Promise<void> {
-    const sheet = wanted[0]?.sheet;
-    if (sheet === undefined) return;
-    await this.#guard(async () => {
-      const before = await this.#judge.upToDate(sheet);
-      const findings = stillStanding(wanted, before);
-      if (findings.length === 0) {
-        throw new Error("the sheet has changed since this was found, so nothing was written: check again");
-      }
-      const edits = [...editsOf(findings), ...along.map(({ cell, to }) => ({ cell, to }))];
-      const cells = cellList(edits);
-      this.#work(`Writing ${cells}`);
-      // kept also where it is written after nobody waits for it any longer
-      const written = this.workbook.writeCells(sheet, edits).then(
-        (undo) => this.keepStep({ sheet, label, cells, edits, undo }),
-        async (problem: unknown) => {
-          if (problem instanceof PartlyWritten) await this.#keepPart(problem, sheet, label, edits.length);
-          throw problem;
-        },
-      );
-      await this.#patience.wait(written);
-      const after = await this.#judgeWritten(sheet, edits);
-      const proof = fixProof(findings, before, after);
-      this.set({ notice: { ...proof, text: `Done in ${cells}: ${label}. ${proof.text}` } });
-    });
-  }
-
-  /** What was written before the workbook refused can be taken back like a whole step. */
-  async #keepPart(
-    { written, undo, message }: PartlyWritten,
-    sheet: string,
-    label: string,
-    wanted: number,
-  ): Promise<void> {
-    const cells = cellList(written);
-    this.keepStep({ sheet, label: `${label}, in part`, cells, edits: written, undo });
-    const count = written.length === wanted ? "all of the" : `up to ${written.length} of the`;
-    await this.#judgeWritten(sheet, written).catch(() => undefined);
-    throw new Error(
-      `${count} ${wanted} cells were written before it stopped; Take back restores them. ${message}`,
-    );
-  }
-
-  async #judgeWritten(sheet: string, edits: readonly CellEdit[]): Promise<AuditView | undefined> {
-    this.#noteEdits(sheet, edits);
-    return this.#judge.upToDate(sheet);
-  }
-
-  /** The workbook does not tell of what we wrote ourselves. */
-  #noteEdits(sheet: string, edits: readonly CellEdit[]): void {
-    const rows = edits.map(({ cell }) => Number(/\d+$/.exec(cell)?.[0]) - 1);
-    this.#judge.edited({ sheet, firstRow: Math.min(...rows), lastRow: Math.max(...rows) });
   }
 
   /** Keeps a decision on how the workbook is checked in the workbook, and checks by it. */
@@ -480,8 +300,8 @@ export class PaneModel extends Observed<PaneState> {
   }
 
   async #readWorkbook(): Promise<void> {
-    this.#all = await this.#patience.wait(this.workbook.sheets());
-    this.set(this.#sheetsInSight());
+    this.#sheets.all = await this.#patience.wait(this.workbook.sheets());
+    this.set(this.#sheets.inSight());
     const { sheets } = this.state;
     const active = await this.#patience.wait(this.workbook.activeSheet());
     const sheet = sheets.some(({ name }) => name === active) ? active : (sheets[0]?.name ?? null);
@@ -502,7 +322,7 @@ export class PaneModel extends Observed<PaneState> {
       this.set({ view, explained: null, ...this.#staleness(sheet) });
       if (bar !== null) void this.#quietly(() => this.#showBar(sheet, bar.row - 1, true));
     }
-    if (before === undefined || sameFlags(before.flags, view.flags)) return;
+    if (before === undefined || JSON.stringify(before.flags) === JSON.stringify(view.flags)) return;
     if (await this.#patience.wait(this.workbook.hasFlags(sheet)))
       await this.#patience.wait(this.workbook.showFlags(sheet, view.flags));
   }
@@ -527,7 +347,7 @@ export class PaneModel extends Observed<PaneState> {
   /** The pane shows the sheet that the user works on. */
   async #follow(sheet: string, row: number): Promise<void> {
     await this.#quietly(async () => {
-      if (!this.#all.some(({ name }) => name === sheet)) await this.sheetsChanged();
+      if (!this.#sheets.all.some(({ name }) => name === sheet)) await this.sheetsChanged();
       const isOffered = this.state.sheets.some(({ name }) => name === sheet);
       // the Shop sheet and the findings are looked up beside a schedule, whose list stays
       const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.state.view !== null;
@@ -576,42 +396,4 @@ export class PaneModel extends Observed<PaneState> {
       if (work !== null) this.set({ work: { ...work, isSlow: true } });
     }, SLOW);
   }
-}
-
-function sameFlags(a: AuditView["flags"], b: AuditView["flags"]): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
-}
-
-/** Makes pages and sheets of what was found. */
-export interface Papers {
-  print(kind: "findings" | "questions"): Promise<void>;
-  writeFindings(answer?: "replace" | "number"): Promise<void>;
-  /** a sheet Standard to look figures up on, or the one of a file */
-  writeStandard(file: Uint8Array | null): Promise<void>;
-}
-
-/** A decision that is about to be taken. */
-export type Decision =
-  | Exclude<DecisionAhead, { kind: "waiver" }>
-  | { readonly kind: "waiver"; readonly finding: FindingView };
-
-function aboutOf(decision: Decision): string {
-  if (decision.kind === "waiver") return decision.finding.key;
-  return decision.kind === "limit" ? `limit ${decision.limit}` : `off ${decision.code}`;
-}
-
-const placeOfFinding = ({ code, sheet, row }: FindingView) => ({ code, sheet, row });
-
-/** True where each of the cells holds what was written. */
-function standsIn(copy: Sheet, edits: readonly CellEdit[]): boolean {
-  return edits.every(({ cell, to }) => {
-    const place = parseAddress(cell);
-    if (place === null) return false;
-    const now = copy.cell(place.row - copy.top, place.column - copy.left);
-    return String(isCellError(now) ? now.error : (now ?? "")) === String(to ?? "");
-  });
-}
-
-function cellList(edits: readonly CellEdit[]): string {
-  return edits.length > 5 ? `${edits.length} cells` : edits.map(({ cell }) => cell).join(", ");
 }

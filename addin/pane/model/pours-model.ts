@@ -227,7 +227,7 @@ export class PoursModel extends Observed<PoursState> {
       };
       const label = `rests of ${cut.sheet}`;
       const cells = `${edits.length} cells of ${shopSheet}`;
-      this.pane.keepStep({ sheet: shopSheet, label, cells, edits, undo });
+      this.pane.fixes.keepStep({ sheet: shopSheet, label, cells, edits, undo });
       this.set({ remnants: { step: "written", twice: null } });
       const rows = changes.length === 1 ? "1 row" : `${changes.length} rows`;
       this.pane.say(`${rows} of remnants on sheet ${shopSheet}: the next cut list has them as stock`);

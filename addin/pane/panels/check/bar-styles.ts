@@ -49,13 +49,13 @@ export const barStyles = css`
   .drawing {
     flex: 0 1 46%;
     min-width: 0;
+    height: 100%;
   }
   .drawing svg {
     display: block;
     width: 100%;
     max-width: 340px;
-    height: auto;
-    max-height: 100%;
+    height: 100%;
     font-family: inherit;
   }
   .figures {

@@ -82,7 +82,7 @@ function counts(model: PaneModel): TemplateResult | typeof nothing {
           title="${word}: ${meaning}"
           @click=${() => model.toggleSeverity(severity)}
         >
-          ${severityIcon(severity)}<span class="number">${count}</span><span class="word">${word}</span>
+          ${severityIcon(severity)}<span class="number">${count}</span> <span class="word">${word}</span>
         </button>`;
       })}
     </div>

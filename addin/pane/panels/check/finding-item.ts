@@ -75,13 +75,13 @@ function remedy(model: PaneModel, finding: FindingView, place: string): Template
   if (fix === null) return nothing;
   const isChange = needsLook(finding);
   const isSafe = isSafeFix(finding);
-  const alike = isChange || isSafe ? model.alike(finding) : [];
+  const alike = isChange || isSafe ? model.fixes.alike(finding) : [];
   const isLooked = model.state.looked?.includes(finding.key) === true;
   return html`
     <span class="remedy">${isChange ? "Changes steel: " : isSafe ? "" : "Remedy: "}${fix.label}</span>
     ${
       isSafe
-        ? html`<button class="apply" aria-label="Apply at ${place}: ${fix.label}" @click=${() => void model.applyFix(finding)}
+        ? html`<button class="apply" aria-label="Apply at ${place}: ${fix.label}" @click=${() => void model.fixes.applyFix(finding)}
             >Apply</button
           >`
         : nothing
@@ -92,14 +92,14 @@ function remedy(model: PaneModel, finding: FindingView, place: string): Template
             class="look"
             aria-expanded=${isLooked ? "true" : "false"}
             aria-label="${isLooked ? "Close the look at" : "Look at"} the change in ${place}: ${fix.label}"
-            @click=${() => void model.look(isLooked ? [] : [finding])}
+            @click=${() => void model.fixes.look(isLooked ? [] : [finding])}
             >${isLooked ? "Close" : "Look"}</button
           >`
         : nothing
     }
     ${
       alike.length > 1
-        ? html`<button class="look-all" @click=${() => void model.look(alike)}
+        ? html`<button class="look-all" @click=${() => void model.fixes.look(alike)}
             >The same in ${alike.length} rows: look at all</button
           >`
         : nothing

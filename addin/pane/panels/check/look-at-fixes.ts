@@ -5,7 +5,7 @@ import { fixCells } from "./fix-cells";
 
 /** The cells of one fix or of many alike, what follows from them, and the buttons that write. */
 export function lookAtFixes(model: PaneModel): TemplateResult | typeof nothing {
-  const findings = model.lookedAt();
+  const findings = model.fixes.lookedAt();
   if (findings.length === 0) return nothing;
   const { follows } = model.state;
   const rows = findings.length === 1 ? "this row" : `all ${findings.length} rows`;
@@ -20,12 +20,12 @@ export function lookAtFixes(model: PaneModel): TemplateResult | typeof nothing {
       <div class="buttons">
         ${
           along > 0
-            ? html`<button class="write write-along" @click=${() => void model.writeLooked(true)}
+            ? html`<button class="write write-along" @click=${() => void model.fixes.writeLooked(true)}
                 >Change ${rows}, and ${along === 1 ? "the cell that follows" : `the ${along} cells that follow`}</button
               >`
             : nothing
         }
-        <button class="write write-only" @click=${() => void model.writeLooked(false)}
+        <button class="write write-only" @click=${() => void model.fixes.writeLooked(false)}
           >Change ${rows}${along > 0 ? " only" : ""}</button
         >
       </div>

@@ -26,7 +26,7 @@ export function progress(model: PaneModel): TemplateResult {
       ${
         last === undefined
           ? nothing
-          : html`<button class="undo" title=${last.label} @click=${() => void model.undoFix()}>Take back: ${last.cells}</button>`
+          : html`<button class="undo" title=${last.label} @click=${() => void model.fixes.undoFix()}>Take back: ${last.cells}</button>`
       }
       ${needsCheck && work === null ? html`<p class="stale">What is listed is out of date: check again.</p>` : nothing}
     </div>

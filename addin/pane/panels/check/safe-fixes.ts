@@ -24,7 +24,7 @@ export function safeFixes(model: PaneModel): TemplateResult {
             size="small"
             data-code=${kind.code}
             aria-label="Write all ${kind.findings.length} of ${kind.rule}"
-            @click=${() => void model.applyKind(kind)}
+            @click=${() => void model.fixes.applyKind(kind)}
             >Write all ${kind.findings.length}</fluent-button
           >
         `,

@@ -207,10 +207,10 @@ describe("PaneModel", () => {
     await model.check();
     const finding = at("G4").find(({ fix }) => fix?.safety === "safe");
     expect(finding).toBeDefined();
-    await model.applyFix(finding!);
+    await model.fixes.applyFix(finding!);
     expect(book.rows[3]?.[6]).toBe("00");
     expect(at("G4").some(({ fix }) => fix?.safety === "safe")).toBe(false);
-    await model.undoFix();
+    await model.fixes.undoFix();
     expect(book.rows[3]?.[6]).toBe(0);
     expect(at("G4").some(({ fix }) => fix?.safety === "safe")).toBe(true);
     expect(model.state.fixes).toEqual([]);
@@ -218,9 +218,9 @@ describe("PaneModel", () => {
 
   test("should leave a cell alone that was edited since the fix", async () => {
     await model.check();
-    await model.applyFix(at("G4").find(({ fix }) => fix?.safety === "safe")!);
+    await model.fixes.applyFix(at("G4").find(({ fix }) => fix?.safety === "safe")!);
     book.rows[3]![6] = "21";
-    await model.undoFix();
+    await model.fixes.undoFix();
     expect(book.rows[3]?.[6]).toBe("21");
     expect(model.state.notice?.kind).toBe("problem");
   });
@@ -230,7 +230,7 @@ describe("PaneModel", () => {
     const before = JSON.stringify(book.rows);
     const risky = model.state.view?.findings.filter(({ fix }) => fix?.safety === "needs-review") ?? [];
     expect(risky.length).toBeGreaterThan(0);
-    for (const finding of risky) await model.applyFix(finding);
+    for (const finding of risky) await model.fixes.applyFix(finding);
     expect(JSON.stringify(book.rows)).toBe(before);
   });
 
@@ -242,14 +242,14 @@ describe("PaneModel", () => {
       ["G4", [0]],
       ["G5", [0]],
     ]);
-    await model.applyKind(kind);
+    await model.fixes.applyKind(kind);
     expect([book.rows[3]?.[6], book.rows[4]?.[6]]).toEqual(["00", "00"]);
     expect(model.state.notice).toEqual({
       kind: "done",
       text: `Done in G4, G5: ${kind.rule}. Judged again: 2 of 2 findings gone`,
     });
     expect(model.state.fixes).toHaveLength(1);
-    await model.undoFix();
+    await model.fixes.undoFix();
     expect([book.rows[3]?.[6], book.rows[4]?.[6]]).toEqual([0, 0]);
     expect(at("G5").some(({ fix }) => fix?.safety === "safe")).toBe(true);
   });
@@ -259,12 +259,12 @@ describe("PaneModel", () => {
     book.rows[2]![4] = 25;
     await model.check();
     const risky = model.state.view!.findings.find((finding) => needsLook(finding) && finding.row === 3)!;
-    await model.look([risky]);
-    await model.writeLooked(false);
+    await model.fixes.look([risky]);
+    await model.fixes.writeLooked(false);
     expect(book.rows[2]?.[4]).toBe(24);
     expect(model.state.looked).toBeNull();
     expect(model.state.notice?.text).toContain("1 of 1 findings gone");
-    await model.undoFix();
+    await model.fixes.undoFix();
     expect(book.rows[2]?.[4]).toBe(25);
   });
 
@@ -279,7 +279,7 @@ describe("PaneModel", () => {
     await model.check();
     const finding = at("G4").find(isSafeFix)!;
     book.writeCells = async () => async () => true;
-    await model.applyFix(finding);
+    await model.fixes.applyFix(finding);
     expect(model.state.notice).toMatchObject({ kind: "problem" });
     expect(model.state.notice?.text).toContain("0 of 1 findings gone");
   });
@@ -289,7 +289,7 @@ describe("PaneModel", () => {
     const finding = at("G4").find(isSafeFix)!;
     book.rows[3]![6] = "11";
     book.tellChange({ sheet: "Bars", firstRow: 3, lastRow: 3 });
-    await model.applyFix(finding);
+    await model.fixes.applyFix(finding);
     expect(book.rows[3]?.[6]).toBe("11");
     expect(model.state.notice).toMatchObject({ kind: "problem" });
   });

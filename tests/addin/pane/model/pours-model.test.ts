@@ -214,7 +214,7 @@ describe("PoursModel", () => {
       expect(pane.state.fixes.map(({ sheet, cells }) => [sheet, cells])).toEqual([
         ["Shop", "5 cells of Shop"],
       ]);
-      await pane.undoFix();
+      await pane.fixes.undoFix();
       expect(sheets.get("Shop")).toEqual(SHOP);
       expect([yard.state.remnants.step, book.settings.size]).toEqual(["closed", 0]);
     });
