@@ -173,7 +173,6 @@ const frameStyles = css`
     flex-wrap: wrap;
     gap: 2px 8px;
     align-items: center;
-    min-height: 20px;
   }
   .status fluent-progress-bar {
     flex-basis: 100%;

@@ -6,6 +6,8 @@ export function progress(model: PaneModel): TemplateResult {
   const { work, notice, view, needsCheck, fixes } = model.state;
   const last = fixes.at(-1);
   const said = work?.label ?? notice?.text ?? (view === null ? "" : `Checked ${view.rows.bars} bars`);
+  // that nothing else happened takes no room from the list
+  const isQuiet = work === null && notice === null;
   return html`
     <div class="status">
       ${
@@ -22,7 +24,7 @@ export function progress(model: PaneModel): TemplateResult {
           ? html`<fluent-button class="stop" size="small" @click=${() => model.stop()}>Stop</fluent-button>`
           : nothing
       }
-      <p class="said ${work === null ? (notice?.kind ?? "") : ""}" role="status">${said}</p>
+      <p class="said ${isQuiet ? "visually-hidden" : work === null ? (notice?.kind ?? "") : ""}" role="status">${said}</p>
       ${
         last === undefined
           ? nothing
