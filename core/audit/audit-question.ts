@@ -7,6 +7,8 @@ import type { Rule } from "./rule";
 export interface AuditQuestion {
   /** all sheets to be judged together; one named Shop is read for what the yard owns, and is no schedule */
   readonly sheets: readonly Sheet[];
+  /** nobody chose the standard: it is the default */
+  readonly isStandardAssumed?: boolean;
   readonly standard: Standard;
   /** the one sheet to be judged and reported on; the others are read for what only several show */
   readonly only?: string | null;

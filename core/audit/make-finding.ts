@@ -26,7 +26,8 @@ export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Findi
     row: sheet.top + row + 1,
     cell: cellAddress(sheet, row, columnOf(table, found.at)),
     message: wording(rule, found, facts.standard.unit),
-    fix: fixOf(rule, facts, found),
+    // what is joined in one cell cannot be changed apart
+    fix: facts.sheet.reading.pasted === true ? null : fixOf(rule, facts, found),
     cite: found.cite ?? null,
     ...(rule.tellsEach?.includes(found.messageId) === true && { toldEach: true as const }),
   };

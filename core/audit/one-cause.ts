@@ -1,9 +1,19 @@
+import { columnLetters } from "../schedule/cell-address";
 import type { Finding } from "./finding";
 
 /** Share of a sheet's bars beyond which findings of one rule have one cause. */
 const COMMON = 0.3;
 /** A few alike are a few. */
 const FEWEST = 5;
+
+/** How the places of bars are named: by row numbers, or by letters where they stand in columns. */
+interface Named {
+  readonly several: string;
+  name(row: number): string;
+}
+
+const ROWS: Named = { several: "rows", name: String };
+const COLUMNS: Named = { several: "columns", name: (row) => columnLetters(row - 1) };
 
 /**
  * Findings of one sheet with one finding in place of many of one cause: of one rule in more than three rows
@@ -14,7 +24,9 @@ export function withOneCause(
   findings: readonly Finding[],
   bars: number,
   asksOnce: ReadonlySet<string>,
+  isTurned = false,
 ): readonly Finding[] {
+  const named: Named = isTurned ? COLUMNS : ROWS;
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
     if (
@@ -33,22 +45,76 @@ export function withOneCause(
   }
   const gone = new Set<Finding>();
   const made: Finding[] = [];
+  for (const alike of asksOfOneCause(groups.values(), bars, asksOnce)) {
+    for (const finding of alike.flat()) gone.add(finding);
+    made.push(oneForAsks(alike, named));
+  }
   for (const group of groups.values()) {
+    if (gone.has(group[0] as Finding)) continue;
     const rows = [...new Set(group.map(({ row }) => row as number))].sort((a, b) => a - b);
     const isAsked = asksOnce.has(group[0]?.code ?? "") && rows.length > 1;
     if (!isAsked && (rows.length < FEWEST || rows.length <= bars * COMMON)) continue;
     for (const finding of group) gone.add(finding);
-    made.push(oneFor(group, rows));
+    made.push(oneFor(group, rows, named));
   }
   return made.length === 0 ? findings : [...made, ...findings.filter((finding) => !gone.has(finding))];
 }
 
-function oneFor(group: readonly Finding[], rows: readonly number[]): Finding {
+/** What one rule asks of several things, in more than three rows in ten together, has one cause. */
+function asksOfOneCause(
+  groups: Iterable<readonly Finding[]>,
+  bars: number,
+  asksOnce: ReadonlySet<string>,
+): (readonly Finding[])[][] {
+  const byRule = new Map<string, (readonly Finding[])[]>();
+  for (const group of groups) {
+    const { code, severity, outcome, cell } = group[0] as Finding;
+    if (!asksOnce.has(code)) continue;
+    const key = JSON.stringify([code, severity, outcome, cell?.replace(/\d+$/, "") ?? null]);
+    byRule.set(key, [...(byRule.get(key) ?? []), group]);
+  }
+  return [...byRule.values()].filter((alike) => {
+    const rows = rowsOf(alike.flat()).length;
+    return alike.length > 1 && rows >= FEWEST && rows > bars * COMMON;
+  });
+}
+
+const rowsOf = (group: readonly Finding[]): number[] =>
+  [...new Set(group.map(({ row }) => row as number))].sort((a, b) => a - b);
+
+const MOST_ASKS = 6;
+
+/** The first in full, of the others what they are about. */
+function oneForAsks(alike: readonly (readonly Finding[])[], named: Named): Finding {
+  const [first = [], ...others] = [...alike].sort((one, other) => other.length - one.length);
+  const rows = rowsOf(alike.flat());
+  const said = others
+    .slice(0, MOST_ASKS)
+    .map(
+      (group) =>
+        `${beginningOf(group[0]?.message ?? "")} (${named.several} ${rowsInWords(rowsOf(group), named)})`,
+    );
+  const more = others.length > MOST_ASKS ? `; and ${others.length - MOST_ASKS} more` : "";
+  const one = oneFor(first, rowsOf(first), named);
+  return { ...one, message: `${one.message}; likewise ${said.join("; ")}${more}`, fix: null, rows };
+}
+
+const LONGEST_BEGINNING = 80;
+
+function beginningOf(message: string): string {
+  const beginning = message.split(/: |; /)[0] ?? "";
+  return beginning.length > LONGEST_BEGINNING ? `${beginning.slice(0, LONGEST_BEGINNING)} ...` : beginning;
+}
+
+function oneFor(group: readonly Finding[], rows: readonly number[], named: Named): Finding {
   const first = group[0] as Finding;
   const isSame = group.every(({ message }) => message === first.message);
   const alike = isSame
-    ? ` (${rows.length} rows: ${rowsInWords(rows)})`
-    : `, and alike in ${rows.length - 1} more rows (${rowsInWords(rows.filter((row) => row !== first.row))})`;
+    ? ` (${rows.length} ${named.several}: ${rowsInWords(rows, named)})`
+    : `, and alike in ${rows.length - 1} more ${named.several} (${rowsInWords(
+        rows.filter((row) => row !== first.row),
+        named,
+      )})`;
   return { ...first, row: null, cell: null, message: first.message + alike, fix: fixOfAll(group), rows };
 }
 
@@ -62,13 +128,15 @@ function fixOfAll(group: readonly Finding[]): Finding["fix"] {
 const MOST_RUNS = 12;
 
 /** "2-8, 11" */
-function rowsInWords(rows: readonly number[]): string {
+function rowsInWords(rows: readonly number[], { name }: Named): string {
   const runs: [number, number][] = [];
   for (const row of rows) {
     const last = runs.at(-1);
     if (last !== undefined && last[1] === row - 1) last[1] = row;
     else runs.push([row, row]);
   }
-  const said = runs.slice(0, MOST_RUNS).map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`));
+  const said = runs
+    .slice(0, MOST_RUNS)
+    .map(([from, to]) => (from === to ? name(from) : `${name(from)}-${name(to)}`));
   return said.join(", ") + (runs.length > MOST_RUNS ? " ..." : "");
 }

@@ -113,6 +113,8 @@ interface RuleBase<Words extends Messages, Offers extends Fixes> {
   readonly name: string;
   readonly severity: Severity;
   readonly docs: RuleDocs;
+  /** a convention of the standard: a note where nobody chose the standard and the sheet shows no sign of it */
+  readonly ofConvention?: boolean;
   /** asks something that one answer settles for every row that it is asked of */
   readonly asksOnce?: boolean;
   /** messages that are told of each cell, however many are alike: what they tell of is lost elsewhere */

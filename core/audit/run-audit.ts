@@ -53,7 +53,13 @@ const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
  * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
  */
 export function runAudit(asked: AuditQuestion): AuditReport {
-  const question = { settings: DEFAULT_SETTINGS, rules: RULES, only: null, ...asked };
+  const question = {
+    settings: DEFAULT_SETTINGS,
+    rules: RULES,
+    only: null,
+    isStandardAssumed: false,
+    ...asked,
+  };
   const { settings, only } = question;
   const { rules } = question;
   const ownSheet = question.sheets.find(isOwnSheet);
@@ -306,12 +312,19 @@ function reportOf(state: AuditState): AuditReport {
   const { context, shopFindings } = state;
   const sheets = state.sheets.filter(({ isJudged }) => isJudged);
   const withholding = new Withholding(state);
-  const bySheet = sheets.map((sheet) =>
-    orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts)),
+  const conventions = new Set(
+    state.rules.filter((rule) => rule.ofConvention === true).map(({ code }) => code),
   );
+  const bySheet = sheets.map((sheet) => {
+    const isAssumed = state.question.isStandardAssumed === true && !sheet.facts.habits.showsStandard;
+    const told = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
+    return isAssumed
+      ? told.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
+      : told;
+  });
   const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
   const grouped = sheets.map(({ facts }, index) =>
-    withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce).filter(
+    withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce, facts.sheet.isTurned).filter(
       (finding) => finding.rows === undefined || withholding.tells(finding, facts),
     ),
   );
@@ -347,12 +360,17 @@ function reportOf(state: AuditState): AuditReport {
   return report;
 }
 
+/** What a standard that nobody chose would say of a sheet that shows no sign of it. */
+function asNote(finding: Finding): Finding {
+  return { ...finding, severity: "note", outcome: "unsure" };
+}
+
 function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedSheet {
   const header = reading.tables[0]?.headerTop;
   return {
     sheet: name,
     reading,
-    header: header === undefined ? null : sheet.top + header + 1,
+    header: header === undefined || sheet.isTurned === true ? null : sheet.top + header + 1,
     rows: countRows(reading.rowClasses),
   };
 }

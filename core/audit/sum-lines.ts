@@ -116,17 +116,40 @@ function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): num
   return added;
 }
 
-/** Since the last line that sums, since the last heading, since the header, and over the sheet so far. */
+/**
+ * The bars that a line may stand for: since the last line that sums, since the last heading, since the header, and
+ * over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
+ */
 function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly BarFacts[])[] {
-  const { rowClasses } = sheet.reading;
+  const { rowClasses, totals } = sheet.reading;
+  const above = sheet.bars.filter(({ row }) => row.row < line.row);
   let lastTotal = tableTop;
   let lastHeading = tableTop;
   for (let row = tableTop + 1; row < line.row; row += 1) {
     if (rowClasses[row] === "total") lastTotal = row;
     if (rowClasses[row] === "heading") lastHeading = row;
   }
+  const own = above.filter(({ row }) => row.table === line.table);
+  const ownTotals = totals.filter(({ table, row }) => table === line.table && row < line.row);
+  const ofTable = own.length === above.length || own.length === 0 ? [] : [own];
+  const sinceOwn = Math.max(tableTop, ...ownTotals.map(({ row }) => row));
   const starts = [...new Set([lastTotal, lastHeading, tableTop, -1])];
-  return starts.map((start) => barsBetween(sheet.bars, start, line.row));
+  return [
+    ...ofTable.flatMap((bars) => [bars.filter(({ row }) => row.row > sinceOwn), bars]),
+    ...starts.map((start) => barsBetween(sheet.bars, start, line.row)),
+    ...withSheetsBefore(sheet, above),
+  ];
+}
+
+function withSheetsBefore(sheet: SheetFacts, above: readonly BarFacts[]): readonly (readonly BarFacts[])[] {
+  const { sheets } = sheet.book;
+  const stretches: (readonly BarFacts[])[] = [];
+  let bars = above;
+  for (let place = sheets.indexOf(sheet) - 1; place >= 0; place -= 1) {
+    bars = [...(sheets[place]?.bars ?? []), ...bars];
+    stretches.push(bars);
+  }
+  return stretches;
 }
 
 /** Bars stand in order of their rows. */

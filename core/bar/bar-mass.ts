@@ -1,3 +1,5 @@
+import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
+import { resolveStandard } from "../standards/index";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { barCount } from "./bar-count";
 import type { BarFacts } from "./bar-facts";
@@ -35,12 +37,27 @@ export function rowMass(facts: BarFacts, purpose: BarPurpose): number | Refusal 
 }
 
 function massOf(facts: BarFacts, purpose: BarPurpose, count: number): number | Refusal {
-  const { bar } = facts;
-  if (bar === null) return sizeNotMade({ typed: facts.sizeName, standard: facts.standard.id });
+  const perMetre = perMetreToWeigh(facts);
+  if (perMetre === null) return sizeNotMade({ typed: facts.sizeName, standard: facts.standard.id });
   const length = barLength(facts, purpose);
   if (isRefusal(length)) return length;
-  const mass = Number(((length.length / MM_PER_METRE) * bar.massPerMetre * count).toPrecision(DIGITS));
+  const mass = Number(((length.length / MM_PER_METRE) * perMetre * count).toPrecision(DIGITS));
   return isMassOfBars(mass) ? mass : massBeyondReason({});
+}
+
+/**
+ * kg/m of the bar by the standard in force, or by the one that nearly all sizes of the sheet are of. A size of
+ * neither is weighed as typed where a mass is typed, else as others have it.
+ */
+function perMetreToWeigh(facts: BarFacts): number | null {
+  const { bar, row } = facts;
+  const meant = facts.sheet.habits.standardMeant;
+  if (bar !== null && meant === null) return bar.massPerMetre;
+  const standard = meant === null || row.sizeTyped === null ? null : resolveStandard(meant.id);
+  const reading = standard === null || isRefusal(standard) ? null : standard.readSize(row.sizeTyped ?? "");
+  const ofMeant = reading === null || isRefusal(reading) ? null : reading.bar;
+  if (bar === null && row.mass !== null && isMassOfBars(row.mass)) return null;
+  return ofMeant?.massPerMetre ?? massPerMetreOf(row.size);
 }
 
 /** True for a mass that a row of bars can have, kg. */

@@ -89,6 +89,8 @@ function sheetHabits(answers: AnswersOfBars): SheetHabits {
     gradeShare: shareWithout(hasNoGrade),
     shapeShare: shareWithout(hasNoShape),
     usesBrackets: answers.count(hasBrackets) > 0,
+    shapesOwnWay: isOwnWay(answers.count(hasOwnShape), answers.count(hasShapeTyped)),
+    showsStandard: answers.count(isOfStandard) * 2 > bars.length,
     marksRestart: answers.whole(marksRestart, markAndMember),
     massFactor: commonMassFactor(answers),
     offStepShare: offStepShare(answers),
@@ -110,6 +112,22 @@ const isOffStep = ({ row, standard }: BarFacts) =>
 export function markAndMember({ row, markKey }: BarFacts): string {
   return JSON.stringify([markKey, row.mark, row.member]);
 }
+
+const OWN_WAY = 0.5;
+
+function isOwnWay(ownShapes: number, shapes: number): boolean {
+  return ownShapes >= FEWEST_ROWS_FOR_A_HABIT && ownShapes > shapes * OWN_WAY;
+}
+
+const isTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?? "").trim() !== "";
+const hasShapeTyped = (facts: BarFacts) => where(isTyped(facts));
+const hasOwnShape = (facts: BarFacts) => where(isTyped(facts) && facts.definition === null && !facts.isPath);
+
+/** A code with a figure in it, or a bar type that the standard has. */
+const isOfStandard = (facts: BarFacts) => {
+  const isCode = facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
+  return where(isCode || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null));
+};
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
 function offStepShare(answers: AnswersOfBars): number {

@@ -30,6 +30,10 @@ export interface SheetHabits {
   readonly lengthsAreSums: boolean;
   /** another standard than the one in force, that the sizes and grades are of */
   readonly standardMeant: StandardMeant | null;
+  /** most shapes are neither codes of the standard nor paths: the sheet has a way of its own */
+  readonly shapesOwnWay: boolean;
+  /** most bars have a shape code or a bar type of the standard in force */
+  readonly showsStandard: boolean;
   /** the products that most rows keep */
   readonly identities: IdentityHabits;
 }
@@ -52,6 +56,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
+    a.shapesOwnWay === b.shapesOwnWay &&
     a.standardMeant?.id === b.standardMeant?.id &&
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums

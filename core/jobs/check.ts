@@ -21,8 +21,8 @@ export function checkBooks(books: readonly Book[], asked: JobQuestion): (Checked
 function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
   if (isRefusal(opened)) return opened;
-  const { all, only, standard, settings } = opened;
-  const whole = runAudit({ sheets: all, only, standard, settings });
+  const { all, only, standard, settings, isStandardAssumed } = opened;
+  const whole = runAudit({ sheets: all, only, standard, settings, isStandardAssumed });
   const read = whole.sheets.map(({ sheet, reading }) => ({
     sheet: all.find(({ name }) => name === sheet)!,
     reading,
@@ -33,10 +33,12 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   if (whole.shopSheet !== null) told.add(whole.shopSheet);
   if (whole.ownSheet !== null) told.add(whole.ownSheet);
   const isTold = ({ sheet }: Finding): boolean => told.has(sheet);
+  const turned = new Set(all.filter(({ isTurned }) => isTurned === true).map(({ name }) => name));
+  const inOwnRow = (finding: Finding): Finding => (turned.has(finding.sheet) ? ofCell(finding) : finding);
   const report = {
     ...whole,
-    findings: whole.findings.filter(isTold),
-    byRow: whole.byRow.filter(isTold),
+    findings: whole.findings.filter(isTold).map(inOwnRow),
+    byRow: whole.byRow.filter(isTold).map(inOwnRow),
   };
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
@@ -46,6 +48,13 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
     report,
     tonnage: reckonTonnage(readBook.schedules, standard),
   };
+}
+
+/** Where bars stand in columns, the row of a finding is that of its cell. */
+function ofCell(finding: Finding): Finding {
+  const row = /\d+$/.exec(finding.cell ?? "")?.[0];
+  const { rows: _rows, ...own } = finding;
+  return { ...own, row: row === undefined ? null : Number(row) };
 }
 
 /** True where something that may hurt, or cannot be made, was found for certain. */

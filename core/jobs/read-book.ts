@@ -3,6 +3,7 @@ import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import { cellAddress } from "../schedule/cell-address";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { Sheet } from "../schedule/sheet";
+import { uprightSheet } from "../schedule/turned-sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
 import { type OwnStandard, resolveStandard } from "../standards/index";
@@ -26,6 +27,8 @@ export interface OpenedBook {
   readonly book: Book;
   readonly only: string | null;
   readonly standard: Standard;
+  /** neither the question nor the book names a standard */
+  readonly isStandardAssumed: boolean;
   readonly settings: AuditSettings;
   readonly workshop: Workshop;
   /** the sheets asked for */
@@ -80,7 +83,10 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   );
   const all = book.sheets
     .filter((sheet) => seen.includes(sheet) || names.includes(sheet.name))
-    .map(({ name }) => book.read(name));
+    .map(({ name }) => {
+      const sheet = book.read(name);
+      return names.includes(name) ? uprightSheet(sheet, named) : sheet;
+    });
   const ownSheet = ownSheetOf(all);
   const standard = standardOfBook(named, all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
@@ -90,9 +96,11 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   const notes = [
     ...(asked.sheet === null ? hiddenNotes(book) : []),
     ...settingsNotes(settings, sheets),
+    ...sheets.filter(({ isTurned }) => isTurned === true).map(turnedNote),
     ...(ownSheet === null ? [] : ownNotes(ownSheet)),
   ];
-  return { book, only: asked.sheet, standard, settings, workshop, sheets, all, notes };
+  const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
+  return { book, only: asked.sheet, standard, isStandardAssumed, settings, workshop, sheets, all, notes };
 }
 
 /** Reads the schedules of an opened book; refuses one in which no sheet has a header. */
@@ -147,6 +155,10 @@ function hiddenNotes({ sheets }: Book): string[] {
       ({ name, visibility }) =>
         `sheet "${name}" is ${visibility} and is not counted: name it to have it read`,
     );
+}
+
+function turnedNote({ name }: Sheet): string {
+  return `sheet "${name}" has its bars in columns: they are read one column a bar, and told by the column's letter`;
 }
 
 function settingsNotes(settings: AuditSettings, sheets: readonly Sheet[]): string[] {

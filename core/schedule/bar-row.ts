@@ -1,30 +1,10 @@
-import type { DimLetter, SizeReading } from "../standards/port";
+import type { SizeReading } from "../standards/port";
+import type { ColumnKind } from "./column-kind";
 import type { TableProof } from "./columns/table-proof";
 import type { RowReason } from "./rows/row-reason";
 import type { Cell } from "./sheet";
 
-/** What a column of a schedule can be. */
-export type ColumnKind =
-  | "member"
-  | "mark"
-  | "size"
-  | "grade"
-  | "members"
-  | "each"
-  | "total"
-  | "length"
-  | "shape"
-  | DimLetter
-  | "mass"
-  | "unitMass"
-  | "totalLength"
-  | "spacing"
-  | "former"
-  | "coating"
-  | "pour"
-  | "revision"
-  | "released"
-  | "remark";
+export type { ColumnKind };
 
 export type ColumnUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb";
 

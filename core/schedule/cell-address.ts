@@ -18,6 +18,11 @@ export function columnLetters(column: number): string {
  *
  * @example cellAddress(sheet, 11, 5) // "F12" where the used range begins at A1
  */
-export function cellAddress(sheet: Pick<Sheet, "top" | "left">, row: number, column: number): string {
+export function cellAddress(
+  sheet: Pick<Sheet, "top" | "left" | "isTurned">,
+  row: number,
+  column: number,
+): string {
+  if (sheet.isTurned === true) return `${columnLetters(sheet.top + row)}${sheet.left + column + 1}`;
   return `${columnLetters(sheet.left + column)}${sheet.top + row + 1}`;
 }

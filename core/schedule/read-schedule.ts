@@ -5,6 +5,7 @@ import { SheetReader } from "./rows/sheet-reader";
 import { ScheduleSession } from "./schedule-session";
 import type { Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
+import { asJoined, splitJoined } from "./split-joined";
 import { inOneColumn, splitPasted } from "./split-pasted";
 
 /**
@@ -22,10 +23,13 @@ export function readSchedule(sheet: Sheet, standard: Standard, options?: ReadOpt
 export function openSchedule(sheet: Sheet, standard: Standard, options?: ReadOptions): ScheduleSession {
   assertSheet(sheet);
   const { options: read, wrong } = parseReadOptions(options);
-  const pasted = splitPasted(sheet, sheetAccess(sheet, read).cells);
-  const reader = new SheetReader(pasted ?? sheet, standard, read);
+  const { cells } = sheetAccess(sheet, read);
+  const joined = splitJoined(sheet, cells, standard);
+  const pasted = joined === null ? splitPasted(sheet, cells) : null;
+  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read);
   const own = reader.read();
   const reading = wrong === null ? own : { ...own, guesses: [malformed(wrong), ...(own.guesses ?? [])] };
+  if (joined !== null) return new ScheduleSession(asJoined(reading, joined), null);
   return pasted === null
     ? new ScheduleSession(reading, reader.resumable())
     : new ScheduleSession(inOneColumn(reading), null);

@@ -43,6 +43,8 @@ export interface Sheet {
   isStruckThrough?(row: number, column: number): boolean;
   /** Fill colour that the user gave the cell, such as "#FFFF00"; undefined where there is none. */
   fill?(row: number, column: number): string | undefined;
+  /** Its bars stand in columns on the user's sheet: rows and columns are exchanged here. */
+  readonly isTurned?: true;
   /** Merged ranges, in the same coordinates. */
   readonly merges?: readonly { top: number; left: number; bottom: number; right: number }[];
 }

@@ -31,6 +31,8 @@ export interface SizeReading {
   readonly bar: Bar | null;
   /** "H" of "H16"; empty where none was typed */
   readonly prefix: string;
+  /** kg/m by another standard, where this one has no such bar */
+  readonly massPerMetre?: number;
 }
 
 /** A bar-type letter or grade that the standard knows. */

@@ -1,3 +1,4 @@
+import { AnswersOfBars } from "../bar/answers-of-bars";
 import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
@@ -44,7 +45,9 @@ export function isInTotal(row: RowWeighed): row is RowMass {
  */
 export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
   const sheetFacts = new SheetFacts(sheet, reading);
-  return reading.bars.map((row) => weighRow(new BarFacts(row, sheetFacts, standard)));
+  const bars = reading.bars.map((row) => new BarFacts(row, sheetFacts, standard));
+  sheetFacts.answers = new AnswersOfBars(bars);
+  return bars.map(weighRow);
 }
 
 function weighRow(facts: BarFacts): RowWeighed {
@@ -66,7 +69,8 @@ function weighRow(facts: BarFacts): RowWeighed {
     return { mass: row.mass, from: "typed mass", ...named };
   const { sheet } = facts.sheet;
   const at = cellAddress(sheet, row.row, columnOf(facts, why.code));
-  return { sheet: sheet.name, row: sheet.top + row.row + 1, cell: at, why: refusalText(why, standard.unit) };
+  const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + row.row + 1;
+  return { sheet: sheet.name, row: own, cell: at, why: refusalText(why, standard.unit) };
 }
 
 /** Refusals that a typed mass does not help over. */

@@ -5,6 +5,7 @@ export default defineRule({
   code: "SIZE105",
   name: "another-standard",
   severity: "off-standard",
+  ofConvention: true,
   docs: {
     summary: "Most sizes and grades of the sheet are of another standard than the one in force.",
     why: "Bars, formers, hooks and masses all come from the standard; with the wrong one the check is of no use.",

@@ -33,17 +33,20 @@ export default defineRule({
     formers:
       "{standard} holds no least former for {rows} of the bars, such as {size}, so their bends and lengths were not checked: write the former that will be used",
     missing: "the sheet does not hold {facts}, so they were not checked",
+    ownShapes:
+      "{rows} of the shapes, such as {shape}, are no codes of {standard}, so they were not checked: write codes of the standard, or paths",
     shapes:
       "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked: write them as paths",
   },
   checkSheet(sheet, context, report) {
     if (sheet.bars.length === 0) return;
-    if (!holdsShapeCodes(context.standard)) {
+    if (!holdsShapeCodes(context.standard) || sheet.habits.shapesOwnWay) {
       const unknown = sheet.answers.those(namesUnknownShape);
       const first = unknown[0]?.facts.typed("shape") ?? null;
       if (first !== null) {
         const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first) };
-        report({ messageId: "shapes", outcome: "unsure", values });
+        const messageId = holdsShapeCodes(context.standard) ? "ownShapes" : "shapes";
+        report({ messageId, outcome: "unsure", values });
       }
     }
     const unmade = sheet.answers.those(lacksLeastFormer);

@@ -75,6 +75,8 @@ function guessGroups({ answers }: SheetFacts): ReadonlyMap<string, readonly Gues
   const groups = new Map<string, Guess[]>();
   for (const { facts } of answers.those(hasProblems)) {
     for (const problem of facts.row.problems ?? []) {
+      // one note of the sheet tells of shapes that it writes in its own way
+      if (problem.field === "shape" && facts.sheet.habits.shapesOwnWay) continue;
       // a unit that only fits this one cell is a slip, and its rule says so
       if (problem.outcome !== "guessed" || problem.guess === "unit-of-cell") continue;
       const key = `${problem.field} ${problem.guess ?? problem.reason} ${isOpen(problem)}`;

@@ -6,6 +6,7 @@ export default defineRule({
   code: "LEN101",
   name: "length-off-step",
   severity: "off-standard",
+  ofConvention: true,
   docs: {
     summary: "The length is not a multiple of the step that the standard rounds lengths to.",
     why: "The length on the schedule is the one that is cut and paid for; the standard rounds it one way for all.",

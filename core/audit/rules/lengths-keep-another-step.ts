@@ -6,6 +6,7 @@ export default defineRule({
   code: "LEN107",
   name: "lengths-keep-another-step",
   severity: "off-standard",
+  ofConvention: true,
   docs: {
     summary: "Most lengths of the sheet are no multiples of the step that the standard rounds lengths to.",
     why: "One length off the step is a slip; most of them are a habit, or the list was written to another standard.",

@@ -1,6 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
-import type { LengthUnit } from "../../units/length-unit";
-import { poundsPerFoot } from "../../units/mass-unit";
+import { perLength } from "../per-length";
 import { defineRule } from "../rule";
 import { isTogether } from "../several-products";
 
@@ -64,12 +63,6 @@ export default defineRule({
 });
 
 /** Mass per length as the standard's users write it. */
-function perLength(kilogramsPerMetre: number, unit: LengthUnit): string {
-  const rounded = (value: number): number => Math.round(value * 1000) / 1000;
-  return unit === "in"
-    ? `${rounded(poundsPerFoot(kilogramsPerMetre))} lb/ft`
-    : `${rounded(kilogramsPerMetre)} kg/m`;
-}
 
 /** Half of the last decimal that was typed, kg. */
 function halfLastDigit(facts: BarFacts): number {

@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import { defineRule } from "../rule";
 
 /** rows of a list from which it can be told */
@@ -44,7 +45,7 @@ export default defineRule({
 function lacks(facts: BarFacts): string | null {
   const { row } = facts;
   if (row.mass !== null) return null;
-  if (facts.bar === null) return "a bar size of the standard";
+  if (massPerMetreOf(row.size) === null) return "a bar size of the standard";
   if (facts.count === null) return "a number of bars";
   return facts.lengthInForce === null ? "a length" : null;
 }

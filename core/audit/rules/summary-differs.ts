@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { perMetreOf } from "../../bar/row-identities";
 import type { Standard } from "../../standards/port";
 import { defineRule } from "../rule";
 import { type SizedLine, type SizedSum, sizedLines } from "../sized-sums";
@@ -30,7 +31,7 @@ export default defineRule({
       const measure = measureOf(line, context.standard);
       if (measure === null) continue;
       for (const sum of line.sums) {
-        if (isNear(sum, measure)) continue;
+        if (isNear(sum, measure) || isOpen(line, sum.diameter)) continue;
         const [own] = measure.values(sum.diameter);
         report({
           messageId: "differs",
@@ -61,6 +62,13 @@ function measureOf(line: SizedLine, standard: Standard): Measure | null {
     most = agreeing;
   }
   return most >= FEWEST && most >= SHARE * line.sums.length ? best : null;
+}
+
+/** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
+function isOpen({ stretches }: SizedLine, diameter: number): boolean {
+  return stretches.every((bars) =>
+    bars.some((facts) => facts.diameter === diameter && !facts.row.struckThrough && lengthOf(facts) === null),
+  );
 }
 
 function isNear({ typed, diameter }: SizedSum, { values, within }: Measure): boolean {
@@ -111,7 +119,8 @@ function lengthOf({ row, count, lengthInForce }: BarFacts): number | null {
 
 function massOf(facts: BarFacts): number | null {
   const length = lengthOf(facts);
-  return length === null || facts.bar === null ? null : (length / MM_PER_METRE) * facts.bar.massPerMetre;
+  const perMetre = perMetreOf(facts);
+  return length === null || perMetre === null ? null : (length / MM_PER_METRE) * perMetre;
 }
 
 function shown(sum: number): number {

@@ -8,6 +8,7 @@ export default defineRule({
   code: "GRADE101",
   name: "unknown-grade",
   severity: "off-standard",
+  ofConvention: true,
   asksOnce: true,
   docs: {
     summary: "The grade or type letter is missing or not one of the standard's.",

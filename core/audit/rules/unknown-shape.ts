@@ -8,6 +8,7 @@ export default defineRule({
   code: "SHAPE101",
   name: "unknown-shape",
   severity: "off-standard",
+  ofConvention: true,
   asksOnce: true,
   docs: {
     summary: "The shape code is not in the standard in force.",
@@ -23,6 +24,8 @@ export default defineRule({
   checkRow(facts, context, report) {
     // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
     if (!holdsShapeCodes(context.standard) || facts.sheet.habits.standardMeant !== null) return;
+    // one note says so where most shapes are written in another way
+    if (facts.sheet.habits.shapesOwnWay) return;
     const { shape, problems, sizeTyped } = facts.row;
     if (sizeTyped !== null && isFabricName(sizeTyped)) return;
     if (shape === null) {

@@ -1,5 +1,7 @@
+import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import { prefixNotHeld } from "../../standards/index";
 import { isRefusalOf } from "../../units/refusal";
+import { perLength } from "../per-length";
 import { defineRule } from "../rule";
 import { isFabricName, swappedSize } from "../size-slips";
 
@@ -7,6 +9,7 @@ export default defineRule({
   code: "SIZE101",
   name: "unknown-size",
   severity: "off-standard",
+  ofConvention: true,
   asksOnce: true,
   needs: "unknown size",
   docs: {
@@ -17,6 +20,8 @@ export default defineRule({
   },
   messages: {
     unknown: 'size "{size}" is no bar of {standard}: it holds {held}',
+    weighed:
+      'size "{size}" is no bar of {standard}: it holds {held}; its mass is taken as {unitMass} and nothing else of it was judged',
     missing: "no size is given",
   },
   checkRow(facts, context, report) {
@@ -31,10 +36,12 @@ export default defineRule({
     const reading = context.standard.readSize(row.sizeTyped);
     if (isRefusalOf(reading, prefixNotHeld)) return;
     const held = context.standard.bars.map((bar) => bar.size).join(", ");
+    const kgPerMetre = massPerMetreOf(row.size);
+    const unitMass = kgPerMetre === null ? "" : perLength(kgPerMetre, context.standard.unit);
     report({
-      messageId: "unknown",
+      messageId: kgPerMetre === null ? "unknown" : "weighed",
       at: "size",
-      values: { size: row.sizeTyped, standard: context.standard.id, held },
+      values: { size: row.sizeTyped, standard: context.standard.id, held, unitMass },
       cite: context.standard.bars[0]?.cite ?? null,
     });
   },

@@ -36,7 +36,8 @@ export default defineRule({
       // one finding of the sheet tells of them all
       if (isCellError(typed) && typed.uncalculated === true) continue;
       // words for a shape are as good as any where no list of codes is held: the sheet's note says so
-      if (field === "shape" && !holdsShapeCodes(context.standard)) continue;
+      if (field === "shape" && (!holdsShapeCodes(context.standard) || facts.sheet.habits.shapesOwnWay))
+        continue;
       if (field === facts.row.varying?.field) {
         report({ messageId: "varying", severity: "note", at: field, values: { reason } });
         continue;

@@ -26,6 +26,9 @@ const WITH_UNIT = /^(\d[\d, ]*(?:\.0+)?)\s*\(?([^\d\s()]+(?:\s[^\d\s()]+)?)\)?$/
 const PRODUCT = /^(\d+)\s*[x*]\s*(\d+)(?:\s*([^\d\s].*))?$/i;
 const SUM = /^(\d+(?:\s*\+\s*\d+)+)(?:\s*([^\d\s+].*))?$/;
 const SIZE_BEHIND = /^(?:[a-z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?$/i;
+/** "12 @ 200", "12 Ø 150 c/c": bars at a spacing */
+const AT_SPACING =
+  /^(\d{1,4})\s*(?:nos?\.?|pcs|stk)?\s*(?:@|at)\s*\d{2,4}\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|centres|centers)?$/i;
 const RATE = /\d\s*(?:\/|per)\s*(?:m2|m\^2|m3|m|sqm|sq\.?\s*m)\b|@/i;
 const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
 
@@ -42,6 +45,8 @@ export function readCountText(text: string, comma: CommaUse): CountReading {
   if (text.length > LONGEST_VALUE) return noCount(text);
   const number = readNumberText(text.replace(/^\((.+)\)$/, "$1"), comma);
   if (number !== null) return whole(number, text);
+  const spaced = AT_SPACING.exec(text);
+  if (spaced !== null) return whole(Number(spaced[1]), text);
   if (RATE.test(text))
     return {
       is: "unread",

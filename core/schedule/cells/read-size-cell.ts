@@ -8,6 +8,7 @@ import { lookalikeDigits } from "./read-number-text";
 import { remember } from "./remember";
 import { isWord, plainWords } from "./row-words";
 import { SOFT_METRIC_SIZES } from "./row-words.data";
+import { massPerMetreOf, sizeElsewhere } from "./size-elsewhere";
 
 /** What a size cell says, a call-off with count, mark, spacing and layer included. */
 export interface SizeCell {
@@ -45,13 +46,26 @@ const CALL_OFF =
   /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x-]\s*|nos?\.?\s+)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
 const AT =
   /^(.*\d.*?)\s*(?:@|c\/c|at)\s*(\d+)\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers)?\s*([TBNF]\d?|EF|NF|FF|EW|ABR)?$/i;
+/** "12,5", also behind its sign: no size has thousands */
+const DECIMAL_COMMA = /^(?:\u00d8\s*)?\d{1,2},\d{1,2}$/;
 const TWO_COUNTS = /^(\d+)\s*[x*]\s*(\d+)$/;
 const LEAST_SPACING = 50;
 
 /** Reads the size cells of one column under one standard; answers are remembered by what was typed. */
-export function sizeCellReader(standard: Standard, softMetric: boolean) {
+export function sizeCellReader(
+  standard: Standard,
+  softMetric: boolean,
+  habitual: ReadonlySet<string> = new Set(),
+) {
   const readerOf = (type: string) =>
-    remember<string | number, SizeCell>((cell) => readSizeCell(cell, type, standard, softMetric), unreadCell);
+    remember<string | number, SizeCell>((cell) => {
+      const reading = readSizeCell(cell, type, standard, softMetric);
+      const plain = String(cell).trim().replace(",", ".");
+      const isHabit = habitual.has(plain) || habitual.has(String(cell).trim());
+      if (reading.guess !== "size-from-mass" || !isHabit) return reading;
+      // what stands in many rows is no slip
+      return sizeOfText(plain, type, standard, softMetric, cell) ?? reading;
+    }, unreadCell);
   const untyped = readerOf("");
   const byType = new Map<string, (cell: string | number) => SizeCell>();
   return (cell: string | number, type: string): SizeCell => {
@@ -89,15 +103,30 @@ function readSizeCell(
   if (plain === "" || isWord("blank", plain)) return NOTHING;
   if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
   if (text.length > LONGEST_VALUE) return unreadCell(`"${shortened(text)}" is no bar size`);
-  const number = Number(text);
+  const number = Number(DECIMAL_COMMA.test(text) ? text.replace(",", ".") : text);
   if (Number.isFinite(number)) return sizeOfNumber(number, type, standard, softMetric, cell);
   return (
     sizeOfText(text, type, standard, softMetric, cell) ??
     spaced(text, standard, softMetric, cell) ??
     callOff(text, standard, softMetric, cell) ??
     byLookalike(text, standard, cell) ??
+    notOfStandard(text, cell, standard) ??
     unreadSize(text, type, standard)
   );
+}
+
+/** A bar of another standard: it has a mass, and a rule says that the standard in force has no such bar. */
+function notOfStandard(text: string, typed: string, standard: Standard): SizeCell | null {
+  const size = sizeElsewhere(text);
+  if (size !== null) return sized(size, typed);
+  const parts = /^([A-Z]{1,3})[\s-]*(\d+(?:\.\d+)?)$/i.exec(text);
+  const plain = parts === null ? null : readOf(standard, parts[2] ?? "");
+  if (parts === null || massPerMetreOf(plain) === null) return null;
+  const reason = `${parts[1]} is no bar type of ${standard.id}; the diameter was taken from ${parts[2]}`;
+  return sized({ ...plain!, prefix: (parts[1] ?? "").toUpperCase() }, typed, {
+    guess: "size-prefix",
+    reason,
+  });
 }
 
 function sizeOfNumber(
@@ -164,7 +193,7 @@ const SYMBOL_BEFORE = /^(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi)\s*(?=\d)/i;
 const SYMBOL_BEHIND = /(\d)\s*(?:mm)?\s*(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi|#)$/i;
 
 function withoutSymbol(text: string): string {
-  return text
+  return (DECIMAL_COMMA.test(text) ? text.replace(",", ".").replace(/\.0+$/, "") : text)
     .replace(SYMBOL_BEFORE, "")
     .replace(SYMBOL_BEHIND, "$1")
     .replace(/^(\d+)\s*mm\s*\u00d8?$/i, "$1")

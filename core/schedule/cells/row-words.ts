@@ -1,9 +1,10 @@
+import { LANGUAGES } from "../header/all-languages";
 import { cleanText } from "./clean-text";
 import { LONGEST_WORDS } from "./longest-text";
 import { ROW_WORDS, type RowWordUse } from "./row-words.data";
 
 const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
-for (const row of ROW_WORDS.rows)
+for (const row of [...ROW_WORDS.rows, ...LANGUAGES.flatMap(({ rows = [] }) => rows)])
   BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words]));
 
 /** A text in the form that the word tables are kept in; of a long one its beginning. */

@@ -56,6 +56,15 @@ export function sizesTyped(sample: Sample | undefined): string[] {
   return sample === undefined ? [] : [...sample.texts, ...sample.numbers.map(String)];
 }
 
+const OFTEN = 2;
+
+/** What is typed in several rows. */
+export function typedOften(sample: Sample | undefined): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const text of sizesTyped(sample)) counts.set(text.trim(), (counts.get(text.trim()) ?? 0) + 1);
+  return new Set([...counts].filter(([, count]) => count >= OFTEN).map(([text]) => text));
+}
+
 const DECIMAL_FOR_SURE = /^\d+,(?:\d{1,2}|\d{4,})$|^\d{1,3}(?:\.\d{3})+,\d+$/;
 const THOUSANDS_FOR_SURE = /^\d{1,3}(?:,\d{3})+\.\d+$|^\d{1,3}(?:,\d{3}){2,}$/;
 

@@ -6,7 +6,15 @@ import { isSoftMetric } from "../cells/read-size-cell";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
-import { commaOf, commaOfColumn, type Sample, sampleOf, sampleRows, sizesTyped } from "./column-sample";
+import {
+  commaOf,
+  commaOfColumn,
+  type Sample,
+  sampleOf,
+  sampleRows,
+  sizesTyped,
+  typedOften,
+} from "./column-sample";
 import {
   type Decided,
   dimensionUnit,
@@ -28,6 +36,8 @@ export interface TableLayout {
   readonly massFactor: number;
   readonly comma: CommaUse;
   readonly softMetric: boolean;
+  /** sizes typed in several rows, as they are typed */
+  readonly habitualSizes: ReadonlySet<string>;
   /** the sheet's own total lengths tell whether a bare "No. of bars" counts one member's bars or all */
   readonly countIsSettled: boolean;
   /** columns whose unit is a guess that the user has to confirm */
@@ -129,6 +139,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     comma,
     countIsSettled: block.countIsSettled === true || counts !== null,
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
+    habitualSizes: typedOften(samples.get("size")),
     asks,
     guesses,
     ignored: new Set(block.ignored),

@@ -9,8 +9,10 @@ import {
 } from "../evidence/index";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { sampleRows } from "./column-sample";
 import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
 import { decisionText, heldText, nothingConfirms } from "./proof-text";
+import { withSizeByLooks } from "./size-by-looks";
 import type { TableProof } from "./table-proof";
 
 /** What the columns of a table are, and whether its totals wait for the user. */
@@ -30,7 +32,8 @@ const WEIGHED_KINDS: ReadonlySet<string> = new Set<ColumnKind & EvidenceRole>([
 const AMOUNTS: ReadonlySet<string> = new Set(["mass", "totalLength", "bySize"]);
 
 /** Words make the table first; the arithmetic of its rows confirms them, fills what they leave open, or wins. */
-export function settleColumns(source: ColumnSource, header: Header, block: HeaderBlock): SettledColumns {
+export function settleColumns(source: ColumnSource, header: Header, found: HeaderBlock): SettledColumns {
+  const block = withSizeByLooks(found, sampleRows(source, header, found), source.standard);
   const worded = decideColumns(source, header, block);
   const { left, right } = worded;
   const rows = { cells: source.cells, from: header.bottom + 1, to: source.rowCount, left, right };

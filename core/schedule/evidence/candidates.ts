@@ -63,7 +63,7 @@ function sizeCandidate(
   const asSize = column.isSize && !column.isText && Math.max(metric, inch) > c.sizeInTable;
   const asNumber =
     column.isNumber &&
-    column.wholeShare > c.numberWhole &&
+    (column.wholeShare > c.numberWhole || metric > c.numberInTable) &&
     (metric > c.numberInTable || inch > c.numberInInches) &&
     column.distinct <= c.mostSizes &&
     column.filledShare > c.sizeFilled;

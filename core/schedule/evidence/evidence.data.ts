@@ -655,8 +655,8 @@ export const ROUND_STEEL: Cited<{ readonly density: number; readonly diameters: 
   value: {
     density: 7850,
     diameters: [
-      4, 5, 5.5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 19, 20, 22, 24, 25, 26, 28, 29, 30, 32, 34, 35, 36,
-      38, 40, 45, 50,
+      4, 4.2, 5, 5.5, 6, 6.3, 7, 8, 9, 9.5, 10, 11, 12, 12.5, 13, 14, 16, 18, 19, 20, 22, 24, 25, 26, 28, 29,
+      30, 32, 34, 35, 36, 38, 40, 45, 50,
     ],
   },
   cite: {
@@ -664,6 +664,12 @@ export const ROUND_STEEL: Cited<{ readonly density: number; readonly diameters: 
     provenance: "published",
     seen: "EC2 3.2.7(3)",
   },
+};
+
+/** Bar numbers that count eighths of an inch of diameter, below those of the American table. */
+export const EIGHTHS_OF_INCH: Cited<{ readonly numbers: readonly number[]; readonly mmOfOne: number }> = {
+  value: { numbers: [2, 2.5], mmOfOne: 3.175 },
+  cite: { document: "bar numbers of Mexican lists, from 1/4 in up", provenance: "common practice" },
 };
 
 /** Sizes that most lists use, mm. */

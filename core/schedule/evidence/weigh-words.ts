@@ -169,6 +169,8 @@ class Taken {
 
   private weighRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
     if (found.grade !== "proof" || !this.mayContradict()) return;
+    // a column that is named for something else is no amount
+    if (word.role === "other" && word.by === "written") return;
     if (this.isTwin(found.column, word.role) || this.isExchanged(found.column, word.role, evidence)) return;
     if (!this.isKept(found.column, evidence)) return;
     // "No. of bars" beside members means one member's bars or all: arithmetic tells which
@@ -338,7 +340,20 @@ class Taken {
     return readingAgreement(columns, taken, tables, rows);
   }
 
+  /** A word is not contradicted by what few rows keep. */
+  private withoutWeak(): void {
+    for (const one of [...this.decided]) {
+      if (one.how !== "contradicts" || one.verdict !== "arithmetic" || one.byWords === null) continue;
+      const { arithmetic } = this.sharesOf(one, this.agreementOf(this.columns.values()));
+      if (arithmetic === null || arithmetic.kept * 2 >= arithmetic.tested) continue;
+      this.decided.splice(this.decided.indexOf(one), 1);
+      const { column, role, unit } = one.byWords;
+      this.columns.set(column, { column, role, unit, by: "words" });
+    }
+  }
+
   result(): Weighed {
+    this.withoutWeak();
     const agreement = this.decided.length === 0 ? this.ofWords : this.agreementOf(this.columns.values());
     const decisions = this.decided.map((one) => ({ ...one, ...this.sharesOf(one, agreement) }));
     const isConfirmed = agreement.some(

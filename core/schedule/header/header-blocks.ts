@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { sizeElsewhere } from "../cells/size-elsewhere";
 import type { HeaderMeaning } from "./recognise-header";
 
 /** A column of a header as far as its words tell. */
@@ -84,6 +85,8 @@ export function headerBlocks(
 
 /** Where the header words begin anew, another schedule stands beside the first. */
 function blockStarts(columns: readonly FoundColumn[]): number[] {
+  const repeats = repeatedStarts(columns);
+  if (repeats.length > 1) return repeats;
   const starts = [columns[0]?.column ?? 0];
   let seen = new Set<string>();
   for (let index = 0; index < columns.length; index += 1) {
@@ -105,6 +108,19 @@ function blockStarts(columns: readonly FoundColumn[]): number[] {
     seen = new Set([kind]);
   }
   return starts;
+}
+
+/** Where the same run of header texts stands again, word for word. */
+function repeatedStarts(columns: readonly FoundColumn[]): number[] {
+  const texts = columns.map(({ header }) => header.trim().toLowerCase());
+  for (let length = LEAST_WORDS; length * 2 <= columns.length; length += 1) {
+    const isAgain = texts.every((text, index) => index < length || text === texts[index - length]);
+    if (!isAgain || columns.length % length !== 0) continue;
+    const core = columns.slice(0, length).filter(({ meaning }) => CORE.has(meaning?.kind as ColumnKind));
+    if (core.length < 2) return [];
+    return columns.filter((_, index) => index % length === 0).map(({ column }) => column);
+  }
+  return [];
 }
 
 function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], standard: Standard): HeaderBlock {
@@ -194,7 +210,8 @@ export function sizeNamed(text: string, standard: Standard): string | null {
     // a grade may stand before it: "A-IIIN Ø12"
     .replace(/^(?:[^\u00d8]{0,12}\s)?(?:\u00d8|dia)\s*/i, "")
     .replace(/\s*(?:mm|\u00d8)$/i, "");
-  if (!/^(?:\p{L}{0,2}|#)\s?\d+$/u.test(bare)) return null;
+  if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d[\d/ ]*"$/u.test(bare)) return null;
   const reading = standard.readSize(bare);
-  return isRefusal(reading) ? null : (reading.bar?.size ?? null);
+  const own = isRefusal(reading) ? null : (reading.bar?.size ?? null);
+  return own ?? (sizeElsewhere(bare) === null ? null : bare);
 }

@@ -1,5 +1,5 @@
-import { HEADER_WORDS, type HeaderWords } from "./header-words.data";
-import { HEADER_WORDS_ABROAD } from "./header-words-abroad.data";
+import { LANGUAGES } from "./all-languages";
+import type { HeaderWords } from "./language-words";
 
 /** The header words of all languages, in the order in which they are tried. */
-export const HEADER_WORD_ROWS: readonly HeaderWords[] = [...HEADER_WORDS.rows, ...HEADER_WORDS_ABROAD.rows];
+export const HEADER_WORD_ROWS: readonly HeaderWords[] = LANGUAGES.flatMap(({ columns }) => columns);

@@ -1,7 +1,8 @@
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { HEADER_WORD_ROWS } from "./header-word-rows";
-import type { HeaderWords } from "./header-words.data";
+import { headingOfParts, partsByWord } from "./heading-of-parts";
+import type { HeaderWords } from "./language-words";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
@@ -58,6 +59,29 @@ const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
   ["м", "m"],
   ["кг", "kg"],
   ["т", "t"],
+  ["ม", "m"],
+  ["ซม", "cm"],
+  ["มม", "mm"],
+  ["กก", "kg"],
+  ["ตัน", "t"],
+  ["מ", "m"],
+  ["ס מ", "cm"],
+  ["סמ", "cm"],
+  ["מ מ", "mm"],
+  ["ממ", "mm"],
+  ["ק ג", "kg"],
+  ["קג", "kg"],
+  ["טון", "t"],
+  ["متر", "m"],
+  ["سم", "cm"],
+  ["ميليمتر", "mm"],
+  ["سانتيمتر", "cm"],
+  ["كيلوغرم", "kg"],
+  ["طن", "t"],
+  ["μ", "m"],
+  ["εκ", "cm"],
+  ["χλστ", "mm"],
+  ["rft", "ft"],
   ["م", "m"],
   ["مم", "mm"],
   ["كجم", "kg"],
@@ -105,12 +129,16 @@ const RESPELT = new Map<string, HeaderWords>();
 for (const row of HEADER_WORD_ROWS) {
   for (const word of row.words) {
     if (!EXACT.has(word)) EXACT.set(word, row);
-    const loose = withoutFillers(word);
+    const form = oneForm(word);
+    if (!EXACT.has(form)) EXACT.set(form, row);
+    const loose = withoutFillers(form);
     if (loose !== "" && !LOOSE.has(loose)) LOOSE.set(loose, row);
-    const respelt = oneSpelling(word);
+    const respelt = oneSpelling(form);
     if (!RESPELT.has(respelt)) RESPELT.set(respelt, row);
   }
 }
+
+const PARTS = partsByWord((word) => oneSpelling(oneForm(word)));
 
 /** All known words, for the message where no header was found. */
 export const KNOWN_HEADER_WORDS: readonly string[] = [
@@ -129,6 +157,7 @@ export const KNOWN_HEADER_WORDS: readonly string[] = [
 /** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
 const HOLDS_DIGIT = /\d/;
 const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 /g;
+const WASTE_ADDED = /\+\s*\d+\s*%/g;
 const LONGEST_HEADER = 80;
 const remembered = new Map<string, HeaderMeaning | null>();
 
@@ -148,7 +177,28 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
-  return recogniseWhole(typed) ?? recogniseParts(typed);
+  return recogniseWhole(typed) ?? recogniseMadeUp(typed) ?? recogniseParts(typed);
+}
+
+/** A heading that is made up of known words, in whichever order. */
+function recogniseMadeUp(typed: string): HeaderMeaning | null {
+  const whole = plainHeader(typed, true);
+  const { text, unit } = splitUnit(whole);
+  for (const words of [text, whole]) {
+    const plain = words
+      .replace(/[()[\]-]/g, " ")
+      .replace(/\//g, " / ")
+      .replace(/\s+/g, " ")
+      .trim();
+    const found = headingOfParts(oneSpelling(plain), PARTS) ?? headingOfParts(plain, PARTS);
+    if (found === null) continue;
+    const inside = BRACKETED.exec(whole)?.[1];
+    if (found.kind === "ignored" && inside !== undefined && lookUp(inside)?.kind === "unitMass")
+      return { ...found, kind: "unitMass", unit: null, serial: false };
+    const own = unit !== null && fits(found.kind, unit) ? unit : null;
+    return { ...found, unit: own, serial: false };
+  }
+  return null;
 }
 
 function recogniseWhole(typed: string): HeaderMeaning | null {
@@ -236,8 +286,8 @@ function oneSpelling(text: string): string {
     .join(" ");
 }
 
-function plainHeader(typed: string): string {
-  return (
+function plainHeader(typed: string, keepsOne = false): string {
+  return oneForm(
     cleanText(typed)
       .normalize("NFD")
       .replace(/[\u0300-\u036f]/g, "")
@@ -250,14 +300,29 @@ function plainHeader(typed: string): string {
       .replace(/ß/g, "ss")
       .replace(/n[°º]\.?/g, "no ")
       .replace(/\breq'?d\b/g, "reqd")
-      .replace(DIGITS_OF_WORDS, " ")
+      .replace(keepsOne ? WASTE_ADDED : DIGITS_OF_WORDS, " ")
       .replace(/nr\.? of /g, "no of ")
       .replace(/['’.,:;_"*†=]/g, " ")
       .replace(/\s*\/\s*/g, "/")
       .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
       .replace(/ - /g, " ")
       .replace(/\s+/g, " ")
-      .trim()
+      .trim(),
+  );
+}
+
+/** One form for what is written in two: Arabic letters with and without their signs, Turkish and Vietnamese ones. */
+function oneForm(text: string): string {
+  return (
+    text
+      .replace(/[\u0622\u0623\u0625]/g, "\u0627")
+      .replace(/\u0629/g, "\u0647")
+      .replace(/[\u0649\u06cc]/g, "\u064a")
+      .replace(/\u06a9/g, "\u0643")
+      .replace(/[\u0640\u064b-\u0652\u200c]/g, "")
+      .replace(/đ/g, "d")
+      // where a diameter sign may be meant they are all one
+      .replace(/[\u03c6\u03d5\u0444]/g, "ø")
   );
 }
 

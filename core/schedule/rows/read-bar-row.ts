@@ -65,7 +65,7 @@ export class BarRowReader {
   ) {
     this.draft = new RowDraft(source);
     this.columns = tableColumns(layout, standard.unit === "in");
-    this.readSize = sizeCellReader(standard, layout.softMetric);
+    this.readSize = sizeCellReader(standard, layout.softMetric, layout.habitualSizes);
     this.readShape = shapeCellReader(standard);
     this.signs = rowSigns(this.columns, this.readSize);
   }

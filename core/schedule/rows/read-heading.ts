@@ -10,10 +10,10 @@ export interface Heading {
 }
 
 const COUNT_BEHIND =
-  /[\s\-–:,]*[([]?\s*(?:x\s*)?(\d+)\s*(?:nos?|numbers?|off|sets?|thus|pcs|ea|stk|stück|st|x)\b\.?\s*[)\]]?\s*$/i;
-const TIMES_BEHIND = /[\s\-–:,]*[([]?\s*[x×]\s*(\d+)\s*[)\]]?\s*$/i;
+  /[\s\-–:,]*[([]?\s*(?:x\s*)?(\d+)\s*(?:nos?|numbers?|off|sets?|thus|pcs|ea|stk|stück|st|x|req'?d|required|szt|шт|ks|db|adet|kpl|kom|uds?|pz|buc)(?!\p{L})\.?\s*[)\]]?\s*$/iu;
+const TIMES_BEHIND = /[\s\-–:,]*[([]?\s*(?<!\d)[x×]\s*(\d+)\s*[)\]]?\s*$/i;
 const OFF_BEHIND =
-  /[\s\-–:,]*[([]?\s*(?:nos?|qty|number|anzahl|nombre)\.?\s*(?:(?:of|de|d')\s*\p{L}+\s*)?[:=]?\s*(\d+)\s*[)\]]?\s*$/iu;
+  /[\s\-–:,]*[([]?\s*(?:nos?|qty|number|anzahl|nombre|шт|кол|sl|so luong)\.?\s*(?:(?:of|de|d')\s*\p{L}+\s*)?[:=]?\s*(\d+)\s*[)\]]?\s*$/iu;
 const COUNT_BEFORE = /^(\d+)\s*(?:nos?\.?|off|x)\s+(?=\p{L})/iu;
 const MEMBER_WORDS = new Set(
   HEADER_WORD_ROWS.filter(({ kind }) => kind === "member")

@@ -50,7 +50,7 @@ import {
   type RowVerdict,
   SIZES_OF_SUMS,
 } from "./row-verdict";
-import { sizesInRow, sumsOnly, totalRow } from "./sum-rows";
+import { headsSums, sizesInRow, sumsOnly, totalRow } from "./sum-rows";
 import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
@@ -195,7 +195,8 @@ export class SheetReader {
     if (repeatsHeader(layouts, cells, filled)) return HEADER_AGAIN;
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
-    if (this.beginsSummary(cells, row, filled)) return SIZES_OF_SUMS;
+    if (this.beginsSummary(cells, row, filled) || this.beginsListOfSums(cells, row, filled))
+      return SIZES_OF_SUMS;
     return this.blocks.length === 0 ? this.outside(cells, row, filled) : null;
   }
 
@@ -321,6 +322,22 @@ export class SheetReader {
     const block = this.blocks[this.blocks.length - 1];
     if (sizes === null || block === undefined) return false;
     const summary = { headerRow: row, rows: [], sizes };
+    this.summaries.push(summary);
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
+    return true;
+  }
+
+  /** Words of sizes and what there is of them, and of nothing that a bar has besides: an abstract begins. */
+  private beginsListOfSums(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
+    const block = this.blocks[this.blocks.length - 1];
+    if (
+      this.tables.length === 0 ||
+      block === undefined ||
+      block.summary !== null ||
+      !headsSums(cells, filled)
+    )
+      return false;
+    const summary = { headerRow: row, rows: [], sizes: [] };
     this.summaries.push(summary);
     this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
     return true;

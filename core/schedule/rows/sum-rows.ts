@@ -89,6 +89,24 @@ export function totalRow(
   return { row, label, cells: numbers, kind };
 }
 
+/** True for a row of words alone that names sizes beside lengths or masses, and no mark, count or shape. */
+export function headsSums(cells: readonly Cell[], filled: readonly number[]): boolean {
+  if (filled.length < 2) return false;
+  const kinds = new Set<string>();
+  for (const column of filled) {
+    const cell = cells[column];
+    if (typeof cell !== "string") return false;
+    const kind = recogniseHeader(cell)?.kind;
+    if (kind !== undefined) kinds.add(kind);
+  }
+  const isOfBars = ["mark", "each", "members", "total", "shape", "A", "B"].some((kind) => kinds.has(kind));
+  return (
+    kinds.has("size") &&
+    !isOfBars &&
+    ["mass", "unitMass", "totalLength", "length"].some((kind) => kinds.has(kind))
+  );
+}
+
 const MOST_WORDS = 3;
 const LEAST_SIZES = 3;
 const LONGEST_SIZE = 8;

@@ -15,7 +15,9 @@ ruleCases(rule, {
       says: [
         {
           cell: "C2",
-          message: 'size "H13" is no bar of BS8666:2005: it holds 6, 8, 10, 12, 16, 20, 25, 32, 40, 50',
+          // 7850 kg/m3 x 13 mm x 13 mm x pi / 4 = 1.0420 kg/m
+          message:
+            'size "H13" is no bar of BS8666:2005: it holds 6, 8, 10, 12, 16, 20, 25, 32, 40, 50; its mass is taken as 1.042 kg/m and nothing else of it was judged',
         },
       ],
     },

@@ -1,0 +1,24 @@
+import type { DimLetter } from "../standards/port";
+
+/** What a column of a schedule can be. */
+export type ColumnKind =
+  | "member"
+  | "mark"
+  | "size"
+  | "grade"
+  | "members"
+  | "each"
+  | "total"
+  | "length"
+  | "shape"
+  | DimLetter
+  | "mass"
+  | "unitMass"
+  | "totalLength"
+  | "spacing"
+  | "former"
+  | "coating"
+  | "pour"
+  | "revision"
+  | "released"
+  | "remark";

@@ -1,0 +1,27 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings and words of rows, Baltic. */
+export const BALTIC: LanguageWords = {
+  language: "Baltic",
+  cite: { document: "column headings of bar schedules in Baltic", provenance: "memory" },
+  columns: [
+    { kind: "mark", words: ["pozicija", "positsioon", "zymuo"] },
+    { kind: "member", words: ["elementas", "konstrukcija"] },
+    { kind: "shape", words: ["forma", "kuju", "eskizas"] },
+    { kind: "remark", words: ["pastabos", "piezimes", "markused"] },
+    { kind: "spacing", words: ["zingsnis", "solis", "samm"] },
+    { kind: "grade", words: ["klase", "klass", "plieno klase"] },
+  ],
+  parts: {
+    count: ["kiekis", "vnt", "skaits", "gab", "arv", "tk", "kogus"],
+    member: ["elementas", "elementui", "elements", "elementa", "element"],
+    total: ["bendras", "viso", "kopejais", "kopa", "kokku"],
+    length: ["ilgis", "garums", "pikkus"],
+    mass: ["mase", "svoris", "svars", "kaal"],
+    size: ["skersmuo", "diametrs", "labimoot"],
+    one: ["vieno", "viena", "uhe"],
+    metre: ["metro", "metra"],
+    bar: ["strypo", "strypu", "stiena", "stienu", "varda", "varras"],
+  },
+  rows: [{ use: "total", words: ["is viso", "viso", "kopa", "kokku"] }],
+};

@@ -1,0 +1,29 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Czech and Slovak. */
+export const CZECH_AND_SLOVAK: LanguageWords = {
+  language: "Czech and Slovak",
+  cite: { document: "column headings of bar schedules in Czech and Slovak", provenance: "common practice" },
+  columns: [
+    { kind: "mark", words: ["polozka", "cislo polozky", "pol"] },
+    { kind: "size", words: ["prumer", "profil", "priemer"] },
+    { kind: "total", words: ["pocet kusu", "pocet kusov"] },
+    { kind: "length", words: ["delka", "dlzka", "delka prutu"] },
+    { kind: "totalLength", words: ["celkova delka", "celkova dlzka"] },
+    { kind: "shape", words: ["tvar"] },
+    { kind: "mass", words: ["hmotnost", "celkova hmotnost"] },
+    { kind: "remark", words: ["poznamka"] },
+  ],
+  parts: {
+    count: ["pocet", "ks", "kusu", "kusov", "mnozstvi"],
+    member: ["prvek", "prvku", "prvkov", "prvok", "prvky", "dilec", "dilcu"],
+    total: ["celkem", "celkova", "celkovy", "spolu", "celkovo"],
+    length: ["delka", "dlzka"],
+    mass: ["hmotnost", "hmotn"],
+    size: ["prumer", "priemer"],
+    per: ["na", "v", "pro", "pre"],
+    one: ["jednoho", "jedneho", "jednom"],
+    metre: ["bm", "metru", "metr"],
+    bar: ["pruty", "prutu", "prut", "vlozka", "vlozky"],
+  },
+};

@@ -1,0 +1,33 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings and words of rows, Finnish. */
+export const FINNISH: LanguageWords = {
+  language: "Finnish",
+  cite: { document: "column headings of bar schedules in Finnish", provenance: "memory" },
+  columns: [
+    { kind: "mark", words: ["positio", "tunnus", "merkki"] },
+    { kind: "member", words: ["rakenneosa", "rakenne"] },
+    { kind: "shape", words: ["muoto", "tyyppi", "taivutustyyppi"] },
+    { kind: "totalLength", words: ["kokonaispituus"] },
+    { kind: "mass", words: ["kokonaispaino", "paino"] },
+    { kind: "unitMass", words: ["metripaino"] },
+    { kind: "remark", words: ["huomautus", "huom"] },
+    { kind: "spacing", words: ["jako", "k jako"] },
+    { kind: "grade", words: ["teraslaji", "laatu"] },
+    { kind: "length", words: ["katkaisupituus", "leikkauspituus"] },
+    { kind: "members", words: ["osia", "osien maara"] },
+    { kind: "size", words: ["tangon ø"] },
+  ],
+  parts: {
+    count: ["kpl", "maara", "lkm", "kappaletta"],
+    member: ["osa", "elementti", "rakenneosa"],
+    total: ["yhteensa", "yht", "kokonais"],
+    length: ["pituus", "kokonaispituus"],
+    mass: ["paino"],
+    size: ["halkaisija"],
+    one: ["yksikko"],
+    metre: ["metri"],
+    bar: ["terastanko", "tanko", "tangon", "teras"],
+  },
+  rows: [{ use: "total", words: ["yhteensa", "yht", "summa"] }],
+};

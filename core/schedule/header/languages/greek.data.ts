@@ -1,0 +1,29 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings and words of rows, Greek. */
+export const GREEK: LanguageWords = {
+  language: "Greek",
+  cite: { document: "column headings of bar schedules in Greek", provenance: "memory" },
+  columns: [
+    { kind: "mark", words: ["θεση", "αριθμος θεσης", "α/α θεσης", "κωδικος"] },
+    { kind: "member", words: ["δομικο στοιχειο", "στοιχειο", "μελος"] },
+    { kind: "shape", words: ["σχημα", "μορφη", "σκαριφημα"] },
+    { kind: "ignored", words: ["α/α"] },
+    { kind: "remark", words: ["παρατηρησεις"] },
+    { kind: "spacing", words: ["αποσταση"] },
+    { kind: "grade", words: ["ποιοτητα", "κατηγορια χαλυβα", "χαλυβας"] },
+  ],
+  parts: {
+    count: ["τεμαχια", "τεμ", "πληθος", "αριθμος", "ποσοτητα", "πλ"],
+    member: ["στοιχειο", "στοιχεια", "μελος", "μελη"],
+    total: ["συνολικο", "συνολο", "συνολικα", "ολικο", "ολικα", "συνολικος", "ολικος", "συνολικη", "συν"],
+    length: ["μηκος"],
+    mass: ["βαρος"],
+    size: ["διαμετρος"],
+    per: ["ανα", "σε"],
+    one: ["μοναδιαιο", "μοναδας"],
+    metre: ["μετρο"],
+    bar: ["ραβδος", "ραβδων", "ραβδοι", "οπλισμος", "σιδηρος"],
+  },
+  rows: [{ use: "total", words: ["συνολο", "αθροισμα", "γενικο συνολο", "συνολικο βαρος"] }],
+};

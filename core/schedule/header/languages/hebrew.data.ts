@@ -1,0 +1,29 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings and words of rows, Hebrew. */
+export const HEBREW: LanguageWords = {
+  language: "Hebrew",
+  cite: { document: "column headings of bar schedules in Hebrew", provenance: "memory" },
+  columns: [
+    { kind: "mark", words: ["מס פריט", "פריט", "סימון"] },
+    { kind: "member", words: ["אלמנט", "רכיב"] },
+    { kind: "shape", words: ["צורה"] },
+    { kind: "remark", words: ["הערות"] },
+    { kind: "spacing", words: ["מרווח"] },
+    { kind: "ignored", words: ["מס", "שורה"] },
+    { kind: "unitMass", words: ["משקל למטר"] },
+  ],
+  parts: {
+    count: ["כמות", "יחידות", "יח", "מספר"],
+    member: ["אלמנט", "אלמנטים", "רכיב"],
+    total: ["סה כ", "כולל", "כללי"],
+    length: ["אורך"],
+    mass: ["משקל"],
+    size: ["קוטר"],
+    per: ["ל", "ב", "לכל"],
+    one: ["יחידה"],
+    metre: ["מטר"],
+    bar: ["מוט", "מוטות", "ברזל"],
+  },
+  rows: [{ use: "total", words: ["סה כ", "סהכ"] }],
+};

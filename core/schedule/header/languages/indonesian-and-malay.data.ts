@@ -1,0 +1,38 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Indonesian and Malay. */
+export const INDONESIAN_AND_MALAY: LanguageWords = {
+  language: "Indonesian and Malay",
+  cite: {
+    document: "column headings of bar schedules in Indonesian and Malay",
+    provenance: "common practice",
+  },
+  columns: [
+    { kind: "mark", words: ["tanda", "no tulangan", "kode"] },
+    { kind: "member", words: ["uraian", "lokasi", "elemen"] },
+    { kind: "size", words: ["diameter", "ukuran", "diameter tulangan"] },
+    { kind: "total", words: ["jumlah batang"] },
+    { kind: "length", words: ["panjang", "panjang potong"] },
+    { kind: "totalLength", words: ["panjang total", "total panjang"] },
+    { kind: "shape", words: ["bentuk"] },
+    { kind: "mass", words: ["berat", "berat total"] },
+    { kind: "unitMass", words: ["berat per m", "berat satuan", "berat jenis"] },
+    { kind: "remark", words: ["keterangan", "catatan"] },
+    { kind: "mark", words: ["kode tulangan", "no besi", "tipe"] },
+    { kind: "shape", words: ["bentuk besi", "gambar", "sketsa"] },
+    { kind: "spacing", words: ["jarak"] },
+    { kind: "remark", words: ["ket"] },
+  ],
+  parts: {
+    count: ["jumlah", "jml", "bilangan", "bil", "buah", "bh"],
+    member: ["elemen", "anggota"],
+    total: ["keseluruhan"],
+    length: ["panjang", "pjg"],
+    mass: ["berat", "jisim"],
+    size: ["saiz"],
+    per: ["per", "dalam"],
+    one: ["tiap", "setiap", "satu"],
+    metre: ["meter"],
+    bar: ["batang", "btg", "besi", "tulangan", "potong"],
+  },
+};

@@ -1,0 +1,62 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Italian. */
+export const ITALIAN: LanguageWords = {
+  language: "Italian",
+  cite: { document: "column headings of bar schedules in Italian", provenance: "common practice" },
+  columns: [
+    { kind: "member", words: ["elemento strutturale", "ubicazione", "struttura"] },
+    { kind: "mark", words: ["posizione", "marca", "pos ferro", "sigla"] },
+    { kind: "size", words: ["diametro", "diam", "tondo", "diametro ferro"] },
+    { kind: "members", words: ["n elementi", "no elementi", "numero elementi", "no pezzi uguali"] },
+    { kind: "each", words: ["ferri per elemento", "no per elemento", "barre per elemento"] },
+    {
+      kind: "total",
+      words: [
+        "n ferri",
+        "no ferri",
+        "numero ferri",
+        "n barre",
+        "no barre",
+        "numero barre",
+        "no totale",
+        "n pezzi",
+      ],
+    },
+    {
+      kind: "length",
+      words: [
+        "lunghezza",
+        "lung",
+        "lungh",
+        "lunghezza unitaria",
+        "lungh unit",
+        "lunghezza di taglio",
+        "lunghezza taglio",
+        "sviluppo",
+      ],
+    },
+    {
+      kind: "totalLength",
+      words: ["lunghezza totale", "lungh tot", "lungh totale", "l tot", "lung tot", "sviluppo totale"],
+    },
+    { kind: "shape", words: ["sagoma", "schizzo", "forma ferro", "piegatura"] },
+    { kind: "mass", words: ["peso totale", "peso tot", "massa totale"] },
+    { kind: "unitMass", words: ["peso unitario", "peso al metro", "peso al m"] },
+    { kind: "grade", words: ["acciaio", "tipo acciaio", "classe acciaio"] },
+    { kind: "spacing", words: ["passo", "interasse"] },
+    { kind: "remark", words: ["note", "osservazioni", "annotazioni"] },
+  ],
+  parts: {
+    count: ["numero", "num", "quantita", "pezzi", "pz", "nr"],
+    member: ["elemento", "elementi", "struttura", "manufatto"],
+    total: ["totale", "totali", "tot", "complessivo", "complessiva"],
+    length: ["lunghezza", "lung", "lungh", "sviluppo"],
+    mass: ["peso", "massa"],
+    size: ["diametro"],
+    per: ["per", "al", "ad", "nel"],
+    one: ["singolo", "singola", "unitario", "unitaria", "cad", "cadauno"],
+    metre: ["metro"],
+    bar: ["barra", "barre", "ferro", "ferri", "tondino", "taglio", "di", "del", "della"],
+  },
+};

@@ -1,0 +1,35 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Korean. */
+export const KOREAN: LanguageWords = {
+  language: "Korean",
+  cite: { document: "column headings of bar schedules in Korean", provenance: "common practice" },
+  columns: [
+    { kind: "member", words: ["부재", "부재명", "위치", "부위", "구조물"] },
+    { kind: "mark", words: ["철근번호", "부호", "기호", "마크"] },
+    { kind: "size", words: ["규격", "직경", "호칭", "호칭지름", "철근규격", "지름"] },
+    { kind: "grade", words: ["강종", "재질", "강도"] },
+    { kind: "members", words: ["개소", "개소수", "부재수"] },
+    { kind: "each", words: ["개소당", "부재당", "개소당 개수"] },
+    { kind: "total", words: ["총개수", "총수량", "총 개수", "총 수량"] },
+    { kind: "length", words: ["길이", "절단길이", "단위길이", "가공길이", "절단 길이"] },
+    { kind: "totalLength", words: ["총길이", "총연장", "총 길이"] },
+    { kind: "shape", words: ["형상", "가공형상", "형태"] },
+    { kind: "unitMass", words: ["단위중량", "단위 중량", "단위무게"] },
+    { kind: "mass", words: ["중량", "총중량", "무게", "총 중량"] },
+    { kind: "spacing", words: ["간격"] },
+    { kind: "remark", words: ["비고"] },
+    { kind: "remark", words: ["비고"] },
+  ],
+  parts: {
+    count: ["개수", "수량", "갯수", "본수"],
+    member: ["부재", "개소"],
+    total: ["총", "합계", "전체"],
+    length: ["길이"],
+    mass: ["중량", "무게"],
+    size: ["직경", "규격", "지름"],
+    per: ["당"],
+    one: ["각", "단위", "개당"],
+    bar: ["철근", "본"],
+  },
+};

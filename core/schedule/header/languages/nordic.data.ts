@@ -1,0 +1,33 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Nordic. */
+export const NORDIC: LanguageWords = {
+  language: "Nordic",
+  cite: { document: "column headings of bar schedules in Nordic", provenance: "common practice" },
+  columns: [
+    { kind: "member", words: ["bygningsdel", "byggdel", "konstruktionsdel", "konstruksjon"] },
+    { kind: "mark", words: ["littera", "lnr", "pos nr", "stang nr", "merke"] },
+    { kind: "size", words: ["dim", "diameter", "stangdiameter"] },
+    { kind: "total", words: ["stk", "totalt antal", "totalt antall"] },
+    { kind: "length", words: ["langd", "lengde", "klipplangd", "kappelengde", "laengde"] },
+    {
+      kind: "totalLength",
+      words: ["total langd", "total lengde", "total laengde", "totallangd", "totallengde"],
+    },
+    { kind: "shape", words: ["bockningstyp", "boyetype", "bojetype", "bukketype", "formkode"] },
+    { kind: "mass", words: ["vikt", "vekt", "vaegt", "total vikt", "total vekt"] },
+    { kind: "grade", words: ["stalsort", "kvalitet", "stalkvalitet", "armeringstype"] },
+    { kind: "remark", words: ["anmarkning", "merknad", "bemaerkning", "anm"] },
+  ],
+  parts: {
+    count: ["antal", "antall", "stk", "ant"],
+    member: ["element", "elementer", "del", "dele"],
+    total: ["totalt", "samlet", "sum"],
+    length: ["langd", "lengde", "laengde"],
+    mass: ["vikt", "vekt", "vaegt", "masse"],
+    per: ["per", "pr", "i"],
+    one: ["enkelt", "en"],
+    metre: ["meter", "lm"],
+    bar: ["jarn", "stang", "stanger", "klipp", "kapp"],
+  },
+};

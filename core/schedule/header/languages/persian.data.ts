@@ -1,0 +1,28 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings and words of rows, Persian. */
+export const PERSIAN: LanguageWords = {
+  language: "Persian",
+  cite: { document: "column headings of bar schedules in Persian", provenance: "memory" },
+  columns: [
+    { kind: "mark", words: ["شماره", "پوزیسیون", "تیپ", "علامت"] },
+    { kind: "member", words: ["المان", "عضو", "موقعیت"] },
+    { kind: "shape", words: ["شکل", "فرم"] },
+    { kind: "remark", words: ["توضیحات", "ملاحظات"] },
+    { kind: "spacing", words: ["فاصله"] },
+    { kind: "ignored", words: ["ردیف"] },
+  ],
+  parts: {
+    count: ["تعداد"],
+    member: ["المان", "قطعه", "عضو"],
+    total: ["کل", "جمع", "مجموع"],
+    length: ["طول"],
+    mass: ["وزن"],
+    size: ["قطر", "سایز", "نمره"],
+    per: ["در", "هر"],
+    one: ["واحد", "یک"],
+    metre: ["متر"],
+    bar: ["میلگرد", "شاخه"],
+  },
+  rows: [{ use: "total", words: ["جمع", "جمع کل", "مجموع"] }],
+};

@@ -1,0 +1,67 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Polish. */
+export const POLISH: LanguageWords = {
+  language: "Polish",
+  cite: { document: "column headings of bar schedules in Polish", provenance: "common practice" },
+  columns: [
+    { kind: "member", words: ["nazwa elementu", "element konstrukcji", "pozycja konstrukcji"] },
+    { kind: "mark", words: ["nr preta", "numer preta", "nr poz", "pozycja"] },
+    { kind: "size", words: ["srednica", "srednica preta", "sr preta"] },
+    { kind: "members", words: ["liczba elementow", "ilosc elementow", "liczba elementow szt", "krotnosc"] },
+    {
+      kind: "each",
+      words: [
+        "liczba w elemencie",
+        "liczba w jednym elemencie",
+        "ilosc w elemencie",
+        "liczba pretow w elemencie",
+        "liczba pretow w jednym elemencie",
+        "szt w elemencie",
+      ],
+    },
+    {
+      kind: "total",
+      words: [
+        "liczba pretow",
+        "ilosc pretow",
+        "liczba ogolem",
+        "ilosc ogolem",
+        "liczba szt",
+        "ilosc szt",
+        "liczba sztuk",
+        "liczba calkowita",
+        "razem szt",
+      ],
+    },
+    { kind: "length", words: ["dlugosc", "dlugosc preta", "dl preta", "dlugosc jednego preta"] },
+    {
+      kind: "totalLength",
+      words: ["dlugosc ogolna", "dlugosc calkowita", "laczna dlugosc", "dlugosc laczna", "dlugosc ogolem"],
+    },
+    { kind: "shape", words: ["ksztalt", "szkic", "ksztalt preta", "schemat"] },
+    {
+      kind: "mass",
+      words: ["masa", "masa calkowita", "ciezar", "waga", "masa ogolem", "masa pretow", "masa ogolna"],
+    },
+    {
+      kind: "unitMass",
+      words: ["masa jednostkowa", "masa preta", "ciezar jednostkowy", "masa kg/m", "masa m preta", "masa m"],
+    },
+    { kind: "grade", words: ["klasa stali", "gatunek stali", "stal", "gatunek"] },
+    { kind: "spacing", words: ["rozstaw"] },
+    { kind: "remark", words: ["uwagi", "uwaga"] },
+  ],
+  parts: {
+    count: ["liczba", "ilosc", "szt", "sztuk"],
+    member: ["element", "elementow", "elemencie", "elementu", "elementy"],
+    total: ["calkowita", "calkowity", "razem", "ogolem", "laczna", "laczny", "ogolna"],
+    length: ["dlugosc", "dl"],
+    mass: ["masa", "ciezar", "waga"],
+    size: ["srednica"],
+    per: ["w", "na", "z"],
+    one: ["jednego", "jeden", "jednej", "jednym"],
+    metre: ["metr", "metra", "mb"],
+    bar: ["preta", "pretow", "prety", "pret", "stali"],
+  },
+};

@@ -1,0 +1,35 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Romanian and Hungarian. */
+export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
+  language: "Romanian and Hungarian",
+  cite: {
+    document: "column headings of bar schedules in Romanian and Hungarian",
+    provenance: "common practice",
+  },
+  columns: [
+    { kind: "mark", words: ["marca", "tetelszam", "jel"] },
+    { kind: "size", words: ["diametru", "diametrul", "atmero"] },
+    { kind: "total", words: ["nr buc"] },
+    { kind: "length", words: ["lungime", "lungimea", "hossz", "hosszusag"] },
+    { kind: "totalLength", words: ["lungime totala", "osszes hossz"] },
+    { kind: "mass", words: ["masa totala", "greutate", "tomeg"] },
+    { kind: "mark", words: ["marca", "pozitie", "nr marca"] },
+    { kind: "shape", words: ["forma", "alak", "schita"] },
+    { kind: "remark", words: ["observatii", "megjegyzes"] },
+    { kind: "spacing", words: ["distanta", "kiosztas"] },
+    { kind: "member", words: ["element", "szerkezet"] },
+  ],
+  parts: {
+    count: ["numar", "buc", "bucati", "cantitate", "db", "darab", "darabszam", "mennyiseg"],
+    member: ["element", "elemente", "elem", "szerkezet"],
+    total: ["total", "totala", "ossz", "osszes", "osszesen"],
+    length: ["lungime", "lungimea", "hossz", "hosszusag"],
+    mass: ["masa", "greutate", "tomeg", "suly"],
+    size: ["diametru", "atmero"],
+    per: ["pe"],
+    one: ["unitara", "unei", "egy", "egyedi"],
+    metre: ["metru", "fm", "folyometer"],
+    bar: ["bara", "bare", "vas", "acelbetet", "szal"],
+  },
+};

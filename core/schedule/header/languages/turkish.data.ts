@@ -1,0 +1,35 @@
+import type { LanguageWords } from "../language-words";
+
+/** Column headings, Turkish. */
+export const TURKISH: LanguageWords = {
+  language: "Turkish",
+  cite: { document: "column headings of bar schedules in Turkish", provenance: "common practice" },
+  columns: [
+    { kind: "member", words: ["eleman", "yapi elemani", "aciklama", "imalat"] },
+    { kind: "mark", words: ["poz no", "poz", "poz numarasi", "demir no"] },
+    { kind: "size", words: ["cap", "demir capi", "donati capi", "capi"] },
+    { kind: "members", words: ["benzer", "benzer adedi", "benzer eleman", "eleman adedi", "benzer sayisi"] },
+    { kind: "total", words: ["toplam adet", "toplam"] },
+    { kind: "length", words: ["boy", "boyu", "birim boy", "tek boy", "kesim boyu", "uzunluk", "demir boyu"] },
+    { kind: "totalLength", words: ["toplam boy", "toplam uzunluk"] },
+    { kind: "shape", words: ["sekil", "bukum", "bukum sekli", "demir sekli", "kroki"] },
+    { kind: "mass", words: ["agirlik", "toplam agirlik"] },
+    { kind: "unitMass", words: ["birim agirlik"] },
+    { kind: "grade", words: ["celik sinifi", "sinif"] },
+    { kind: "spacing", words: ["aralik"] },
+    { kind: "remark", words: ["aciklamalar", "notlar", "dusunceler"] },
+    { kind: "member", words: ["yapi elemani", "poz tanimi", "yeri"] },
+  ],
+  parts: {
+    count: ["adet", "adedi", "sayi", "sayisi", "miktar"],
+    member: ["eleman", "elemani", "elemanda", "elemanlar"],
+    total: ["toplam", "genel"],
+    length: ["boy", "boyu", "uzunluk", "uzunlugu"],
+    mass: ["agirlik", "agirligi"],
+    size: ["cap", "capi"],
+    per: ["basina"],
+    one: ["birim", "tek", "bir"],
+    metre: ["metretul", "mtul"],
+    bar: ["demir", "donati", "cubuk", "kesim"],
+  },
+};

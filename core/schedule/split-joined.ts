@@ -1,0 +1,196 @@
+import type { Standard } from "../standards/port";
+import type { ScheduleReading, TableReading } from "./bar-row";
+import { cleanText } from "./cells/clean-text";
+import { LONGEST_WORDS } from "./cells/longest-text";
+import { sizeCellReader } from "./cells/read-size-cell";
+import { knownWords } from "./header/find-header";
+import { readHeading } from "./rows/read-heading";
+import type { Cell, Sheet } from "./sheet";
+
+const LEAST_ROWS = 5;
+const SHARE = 0.6;
+const MOST_LOOKED = 400;
+/** a count, mark or length that most rows write */
+const USUAL = 0.5;
+
+const SIZE =
+  /(?:\u00d8|#|(?<![\p{L}\d])\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})/gu;
+const LENGTH = /(?<![\p{L}\d])[Ll]\s*[=:]?\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|m)?(?![\p{L}\d])/u;
+const LENGTH_BEHIND = /^\s*[x*]\s*(\d{3,5})(?!\d)/;
+const COUNT = /(?<!\p{L})(?:n|no|nr|nos|qty)[.\u00b0\u00ba:]*\s*(\d+)(?![\d.,])/iu;
+const COUNT_BEFORE = /(?:^|\s)(\d+)\s*[-x*]?\s*$/;
+const MARK = /(?<!\p{L})(?:pos|поз|mk|mark|rep)[.:]*\s*([\p{L}\d][\p{L}\d/-]*)/iu;
+const MARK_BEHIND = /(?<![\p{L}\d])(\p{Lu}{1,2}\d{1,4}[a-z]?)(?![\p{L}\d])/u;
+const UNIT_OF_LENGTHS =
+  /(?:lengths?|dimensions|lunghezze|longitudes|longueurs|comprimentos|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
+
+/** What one text says of a bar, each as it is typed. */
+interface JoinedBar {
+  readonly mark: string | null;
+  readonly size: string;
+  readonly count: number | null;
+  readonly length: string | null;
+}
+
+const FIELDS = ["mark", "size", "count", "length"] as const;
+const HEADS: Readonly<Record<(typeof FIELDS)[number], string>> = {
+  mark: "Bar mark",
+  size: "Size",
+  count: "Total no",
+  length: "Cut length",
+};
+
+/** A sheet whose joined texts stand apart in columns of their own behind the last, and the column that they came from. */
+export interface SplitJoined {
+  readonly sheet: Sheet;
+  readonly from: number;
+  readonly width: number;
+}
+
+/**
+ * The sheet with size, length, count and mark apart, where one column holds them joined in each cell: "Ø12 L=1900",
+ * "pos. 3 n. 24 Ø16 L=155", "10-25M x 8200". Null where no column does.
+ */
+export function splitJoined(
+  sheet: Sheet,
+  cellsOf: (row: number) => readonly Cell[],
+  standard: Standard,
+): SplitJoined | null {
+  const rows = Array.from({ length: Math.min(sheet.rowCount, MOST_LOOKED) }, (_, row) => cellsOf(row));
+  const readSize = sizeCellReader(standard, false);
+  const isSize = (text: string): boolean => readSize(text, "").size !== null;
+  for (let column = 0; column < sheet.columnCount; column += 1) {
+    const texts = rows.map((cells) => cells[column]);
+    if (
+      texts.filter((cell) => typeof cell === "string" && cell.length > 4 && /\d/.test(cell)).length <
+      LEAST_ROWS
+    )
+      continue;
+    const bars = texts.map((cell) => (typeof cell === "string" ? joinedBar(cell, isSize) : null));
+    const found = bars.filter((bar) => bar !== null);
+    const withLength = found.filter(({ length }) => length !== null);
+    if (withLength.length < LEAST_ROWS || withLength.length < SHARE * found.length) continue;
+    return splitAt(sheet, cellsOf, rows, column, bars);
+  }
+  return null;
+}
+
+function splitAt(
+  sheet: Sheet,
+  cellsOf: (row: number) => readonly Cell[],
+  looked: readonly (readonly Cell[])[],
+  from: number,
+  bars: readonly (JoinedBar | null)[],
+): SplitJoined {
+  const width = sheet.columnCount;
+  const found = bars.filter((bar) => bar !== null);
+  const first = bars.findIndex((bar) => bar !== null);
+  const headRow = headerRow(looked, first);
+  const isHeaded = knownWords(looked[headRow] ?? []) > 1;
+  const fields = FIELDS.filter((field) => {
+    // a column of its own says it already
+    if (isHeaded && (field === "mark" || field === "count")) return false;
+    return found.filter((bar) => bar[field] !== null).length >= USUAL * found.length;
+  });
+  const unit = unitOfLengths(looked.slice(0, Math.max(first, 0)));
+  const isOfMembers = looked.some(
+    (cells) => typeof cells[from] === "string" && (readHeading(cells[from]).members ?? 1) > 1,
+  );
+  const named = isOfMembers ? { ...HEADS, count: "No. in each" } : HEADS;
+  const heads = fields.map(
+    (field) => named[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),
+  );
+  const rowCells = (row: number): readonly Cell[] => {
+    const own = [...cellsOf(row)];
+    while (own.length < width) own.push(null);
+    if (row === headRow) return [...own, ...heads];
+    const bar = bars[row] ?? null;
+    return bar === null ? own : [...own, ...fields.map((field) => bar[field])];
+  };
+  return {
+    from,
+    width,
+    sheet: {
+      name: sheet.name,
+      top: sheet.top,
+      left: sheet.left,
+      rowCount: sheet.rowCount,
+      columnCount: width + fields.length,
+      cell: (row, column) => rowCells(row)[column] ?? null,
+      rowCells,
+      isHiddenRow: (row) => sheet.isHiddenRow?.(row) ?? false,
+      isStruckThrough: (row, column) => sheet.isStruckThrough?.(row, Math.min(column, width - 1)) ?? false,
+    },
+  };
+}
+
+/** The row of words over the first bar, else a blank one there, else the one right above. */
+function headerRow(rows: readonly (readonly Cell[])[], first: number): number {
+  let blank: number | null = null;
+  for (let row = first - 1; row >= 0; row -= 1) {
+    const cells = rows[row] ?? [];
+    if (knownWords(cells) > 1) return row;
+    if (blank === null && cells.every((cell) => cell === null || cell === undefined || cell === ""))
+      blank = row;
+  }
+  return blank ?? Math.max(0, first - 1);
+}
+
+function unitOfLengths(titles: readonly (readonly Cell[])[]): string | null {
+  for (const cells of titles) {
+    for (const cell of cells) {
+      const unit = typeof cell === "string" ? UNIT_OF_LENGTHS.exec(cell)?.[1] : undefined;
+      if (unit !== undefined) return unit;
+    }
+  }
+  return null;
+}
+
+function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar | null {
+  if (typed.length > LONGEST_WORDS) return null;
+  const text = cleanText(typed);
+  for (const match of text.matchAll(SIZE)) {
+    const [size] = match;
+    if (!isSize(size)) continue;
+    const before = text.slice(0, match.index);
+    const behind = text.slice(match.index + size.length);
+    const named = LENGTH.exec(behind) ?? LENGTH_BEHIND.exec(behind);
+    const length = named === null ? null : (named[1] ?? "") + (named[2] === undefined ? "" : ` ${named[2]}`);
+    const counted = COUNT.exec(text)?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
+    const count = counted === undefined ? null : Number(counted);
+    if (length === null && count === null) continue;
+    const mark = MARK.exec(text)?.[1] ?? MARK_BEHIND.exec(behind)?.[1] ?? null;
+    return { mark, size, count, length };
+  }
+  return null;
+}
+
+/** The columns behind the last are those of the joined cell. */
+export function asJoined(reading: ScheduleReading, { from, width }: SplitJoined): ScheduleReading {
+  const place = (column: number): number => (column >= width ? from : column);
+  const moved = new Map(
+    reading.tables.map((table): [TableReading, TableReading] => {
+      const columns = [...table.columns].map(
+        ([kind, column]) => [kind, { ...column, column: place(column.column) }] as const,
+      );
+      return [table, { ...table, columns: new Map(columns) }];
+    }),
+  );
+  const tableOf = (table: TableReading): TableReading => moved.get(table) ?? table;
+  return {
+    ...reading,
+    tables: reading.tables.map(tableOf),
+    bars: reading.bars.map((bar) => ({
+      ...bar,
+      table: tableOf(bar.table),
+      problems: bar.problems?.map((problem) => ({ ...problem, column: place(problem.column) })) ?? null,
+    })),
+    totals: reading.totals.map((line) =>
+      line.table === undefined ? line : { ...line, table: tableOf(line.table) },
+    ),
+    guesses: (reading.guesses ?? []).map((guess) =>
+      guess.column === null ? guess : { ...guess, column: place(guess.column) },
+    ),
+    pasted: true,
+  };
+}

@@ -1,0 +1,114 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { rowsBehind } from "../../../core/audit/finding";
+import { type Book, checkBooks } from "../../../core/jobs";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { isRefusal } from "../../../core/units/refusal";
+
+/** A schedule written by somebody who had not seen the program, with what its writer meant. */
+interface UnseenBook {
+  readonly name: string;
+  readonly country: string;
+  /** null where the writer names none */
+  readonly standard: string | null;
+  readonly bars: number;
+  readonly tonnes: number;
+  /** with the planted mistakes taken literally */
+  readonly tonnesAsWritten: number;
+  readonly mistakes: readonly {
+    readonly sheet: string;
+    readonly row: number;
+    readonly cell: string;
+    readonly what: string;
+  }[];
+  readonly sheets: readonly {
+    readonly name: string;
+    readonly rows: readonly (readonly Cell[])[];
+    readonly merges?: readonly string[];
+  }[];
+}
+
+/** What came out of one batch. */
+export interface BatchFigures {
+  readonly books: number;
+  /** tonnage within one per cent of the truth, or of what is written */
+  readonly right: number;
+  /** no tonnage, totals held back, or rows named that are in no total */
+  readonly told: number;
+  /** another tonnage without a word */
+  readonly silent: number;
+  readonly mistakes: number;
+  /** a finding above a note stands at the row or the cell */
+  readonly found: number;
+  readonly contradictions: number;
+}
+
+/** The figures of a batch of books that nobody looked at before the first run. */
+export function judgeBatch(batch: string): BatchFigures {
+  const file = fileURLToPath(new URL(`${batch}.json`, import.meta.url));
+  const books = JSON.parse(readFileSync(file, "utf8")) as UnseenBook[];
+  const judged = books.map(judge);
+  const sum = (of: (one: (typeof judged)[number]) => number): number =>
+    judged.reduce((so, one) => so + of(one), 0);
+  return {
+    books: books.length,
+    right: sum(({ outcome }) => Number(outcome === "right")),
+    told: sum(({ outcome }) => Number(outcome === "told")),
+    silent: sum(({ outcome }) => Number(outcome === "silent")),
+    mistakes: books.reduce((so, { mistakes }) => so + mistakes.length, 0),
+    found: sum(({ found }) => found),
+    contradictions: sum(({ contradictions }) => contradictions),
+  };
+}
+
+const WITHIN = 0.01;
+
+function judge(unseen: UnseenBook) {
+  const [checked] = checkBooks([bookOf(unseen)], { sheet: null, standard: unseen.standard });
+  if (checked === undefined || isRefusal(checked))
+    return { outcome: "told", found: 0, contradictions: 0 } as const;
+  const { tonnage, report, schedules } = checked;
+  const { total } = tonnage.tonnage;
+  const isNear = [unseen.tonnes, unseen.tonnesAsWritten].some(
+    (wanted) => Math.abs(total - wanted) <= WITHIN * wanted,
+  );
+  const isTold = tonnage.held !== null || tonnage.notInTotal.length > 0 || report.rows.unread > 0;
+  const loud = report.findings.filter(({ severity }) => severity !== "note");
+  const found = unseen.mistakes.filter(({ sheet, row, cell }) =>
+    loud.some(
+      (finding) => finding.sheet === sheet && (finding.cell === cell || rowsBehind(finding).includes(row)),
+    ),
+  ).length;
+  const contradictions = schedules
+    .flatMap(({ reading }) => reading.guesses ?? [])
+    .filter(({ guess }) => guess === "words-contradicted").length;
+  const outcome = tonnage.held === null && isNear ? "right" : isTold ? "told" : "silent";
+  return { outcome, found, contradictions } as const;
+}
+
+function bookOf({ name, sheets }: UnseenBook): Book {
+  const read = new Map(sheets.map((sheet) => [sheet.name, sheetOf(sheet)]));
+  return {
+    name,
+    sheets: sheets.map((sheet) => ({ name: sheet.name, visibility: "visible" })),
+    read: (sheet) => read.get(sheet) as Sheet,
+    setting: () => null,
+  };
+}
+
+function sheetOf({ name, rows, merges = [] }: UnseenBook["sheets"][number]): Sheet {
+  return { ...sheetFromRows(name, rows), merges: merges.map(areaOf) };
+}
+
+function areaOf(range: string) {
+  const [from = "", to = from] = range.split(":");
+  const [top, left] = placeOf(from);
+  const [bottom, right] = placeOf(to);
+  return { top, left, bottom, right };
+}
+
+function placeOf(address: string): [number, number] {
+  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+  const column = [...letters].reduce((so, letter) => so * 26 + letter.charCodeAt(0) - 64, 0);
+  return [Number(digits) - 1, column - 1];
+}
