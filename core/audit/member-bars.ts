@@ -17,22 +17,42 @@ const LINK_WORDS =
  * Members of a sheet that hold both links and other bars with their size read. A bar is a link by its shape or
  * by the words of its row; what a bar of a row that names no member belongs to is not known.
  */
-export function membersWithLinks(sheet: SheetFacts): readonly MemberBars[] {
-  const byMember = new Map<string, { links: BarFacts[]; mains: BarFacts[] }>();
-  for (const facts of sheet.bars) {
+export function membersWithLinks({ answers, bars }: SheetFacts): readonly MemberBars[] {
+  return answers.whole(placesOfLinks, linkOrBar).map(({ links, ...thick }) => ({
+    ...thick,
+    links: links.map((place) => bars[place] as BarFacts),
+  }));
+}
+
+/** What members with links go by. */
+function linkOrBar(facts: BarFacts): string {
+  const { member, struckThrough } = facts.row;
+  return JSON.stringify([member, struckThrough, facts.diameter, isLink(facts)]);
+}
+
+interface MemberPlaces extends Omit<MemberBars, "links"> {
+  readonly links: readonly number[];
+}
+
+function placesOfLinks(all: readonly BarFacts[]): readonly MemberPlaces[] {
+  const byMember = new Map<string, { places: number[]; links: number[]; mains: number[] }>();
+  all.forEach((facts, place) => {
+    const { diameter } = facts;
     const { member, struckThrough } = facts.row;
-    if (member === null || struckThrough || facts.diameter === null) continue;
-    const bars = byMember.get(member) ?? { links: [], mains: [] };
+    if (member === null || struckThrough || diameter === null) return;
+    const bars = byMember.get(member) ?? { places: [], links: [], mains: [] };
     byMember.set(member, bars);
-    (isLink(facts) ? bars.links : bars.mains).push(facts);
-  }
-  return [...byMember.values()].flatMap(({ links, mains }) => {
+    if (isLink(facts)) {
+      bars.places.push(place);
+      bars.links.push(diameter);
+    } else bars.mains.push(diameter);
+  });
+  return [...byMember.values()].flatMap(({ places, links, mains }) => {
     if (links.length === 0 || mains.length === 0) return [];
-    const diameters = mains.map(({ diameter }) => diameter as number);
-    const ofLinks = Math.max(...links.map(({ diameter }) => diameter as number));
-    const thicker = diameters.filter((diameter) => diameter > ofLinks);
+    const ofLinks = Math.max(...links);
+    const thicker = mains.filter((diameter) => diameter > ofLinks);
     const thinnest = thicker.length === 0 ? null : Math.min(...thicker);
-    return [{ links, thinnest, thickest: Math.max(...diameters) }];
+    return [{ links: places, thinnest, thickest: Math.max(...mains) }];
   });
 }
 

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -21,12 +22,8 @@ export default defineRule({
   },
   checkSheet(sheet, { limits: { hoist } }, report) {
     if (hoist === null) return;
-    const heavy = sheet.bars.filter(({ massEach, count, row }) => {
-      if (massEach === null || count === null || row.struckThrough) return false;
-      // one bar too heavy is another rule's
-      return massEach <= hoist.value && massEach * count > hoist.value;
-    });
-    const [first] = heavy;
+    const heavy = sheet.answers.those(isTooHeavy, hoist.value);
+    const first = heavy[0]?.facts;
     if (first === undefined) return;
     report({
       messageId: "heavy",
@@ -40,3 +37,9 @@ export default defineRule({
     });
   },
 });
+
+function isTooHeavy({ massEach, count, row }: BarFacts, hoist: number): true | null {
+  if (massEach === null || count === null || row.struckThrough) return null;
+  // one bar too heavy is another rule's
+  return massEach <= hoist && massEach * count > hoist ? true : null;
+}

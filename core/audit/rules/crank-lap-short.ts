@@ -28,7 +28,7 @@ export default defineRule({
     links: "{rows} bars are cranked, such as mark {mark}: links are asked for close to the bends",
   },
   checkSheet(sheet, { standard }, report) {
-    const cranked = sheet.bars.filter((facts) => crankOf(facts) !== null);
+    const cranked = sheet.answers.those(crankOf).map(({ facts }) => facts);
     for (const facts of cranked) {
       const said = lapSaid(facts);
       const own = said === null ? ownLap(facts, standard) : null;

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { linkSides } from "../../bar/link-sides";
 import { memberSize } from "../member-size";
 import { DEDUCTION_BETWEEN_FACES } from "../practice.data";
@@ -29,15 +30,8 @@ export default defineRule({
     full: "{rows} of the links, such as mark {mark}, fill the section less {cover} cover exactly: usual is to take {small} to {large} off for deviations",
   },
   checkSheet(sheet, _context, report) {
-    const full = sheet.bars.filter((facts) => {
-      const sides = linkSides(facts);
-      const member = sides === null ? null : facts.inWords(memberSize);
-      if (sides === null || member === null || member.cover === null) return false;
-      return (
-        sides.long === member.wide - 2 * member.cover && sides.short === member.narrow - 2 * member.cover
-      );
-    });
-    const [first] = full;
+    const full = sheet.answers.those(fillsItsSection);
+    const first = full[0]?.facts;
     if (first === undefined) return;
     report({
       messageId: "full",
@@ -53,3 +47,11 @@ export default defineRule({
     });
   },
 });
+
+function fillsItsSection(facts: BarFacts): true | null {
+  const member = facts.inWords(memberSize);
+  const sides = member === null || member.cover === null ? null : linkSides(facts);
+  if (sides === null || member === null || member.cover === null) return null;
+  const { wide, narrow, cover } = member;
+  return sides.long === wide - 2 * cover && sides.short === narrow - 2 * cover ? true : null;
+}

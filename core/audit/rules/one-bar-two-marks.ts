@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import { HANDED_PAIRS, ONE_MARK_A_BAR } from "../practice.data";
 import { defineRule } from "../rule";
 import { firstDifference } from "../same-bar";
@@ -37,8 +38,7 @@ export default defineRule({
     hand: "the bars are handed: say how many are as drawn and how many of the opposite hand",
   },
   checkSheet(sheet, _context, report) {
-    for (const facts of sheet.bars) {
-      if (!isSpaceBar(facts) || !facts.inWords(saysPair) || facts.inWords(saysWhich)) continue;
+    for (const { facts } of sheet.answers.those(lacksHand)) {
       report({
         messageId: "hand",
         severity: "doubtful",
@@ -48,7 +48,7 @@ export default defineRule({
         cite: HANDED_PAIRS,
       });
     }
-    const pairs = alike(sheet.bars);
+    const pairs = alike(sheet);
     const [pair] = pairs;
     if (pair === undefined) return;
     const [first, second] = pair;
@@ -61,31 +61,35 @@ export default defineRule({
   },
 });
 
+function lacksHand(facts: BarFacts): true | null {
+  return facts.inWords(saysPair) && !facts.inWords(saysWhich) && isSpaceBar(facts) ? true : null;
+}
+
 function isSpaceBar({ shape }: BarFacts): boolean {
   return shape?.path?.kind === "planar" && !shape.path.inOnePlane;
 }
 
 /** Bars of one member with another's size, shape, dimensions, length and place, and a mark of their own. */
-function alike(bars: readonly BarFacts[]): readonly (readonly [BarFacts, BarFacts])[] {
+function alike({ bars, answers }: SheetFacts): readonly (readonly [BarFacts, BarFacts])[] {
   const firsts = new Map<string, BarFacts>();
   const pairs: (readonly [BarFacts, BarFacts])[] = [];
-  for (const facts of bars) {
-    const { row } = facts;
-    if (row.member === null || row.mark === null || row.shape === null || row.struckThrough) continue;
-    if (row.length === null && row.dims.length === 0) continue;
-    const key = JSON.stringify([
-      row.member,
-      row.pour,
-      row.remark,
-      row.sizeTyped,
-      row.shape,
-      row.dims,
-      row.length,
-    ]);
+  const keys = answers.each(barInWords);
+  for (let place = 0; place < bars.length; place += 1) {
+    const key = keys[place] as string | null;
+    if (key === null) continue;
+    const facts = bars[place] as BarFacts;
     const first = firsts.get(key);
     if (first === undefined) firsts.set(key, facts);
-    else if (first.markKey !== facts.markKey && firstDifference(first.row, row) === null)
+    else if (first.markKey !== facts.markKey && firstDifference(first.row, facts.row) === null)
       pairs.push([first, facts]);
   }
   return pairs;
+}
+
+/** Null of a row that does not say enough to be told from another. */
+function barInWords({ row }: BarFacts): string | null {
+  if (row.member === null || row.mark === null || row.shape === null || row.struckThrough) return null;
+  if (row.length === null && row.dims.length === 0) return null;
+  const { member, pour, remark, sizeTyped, shape, dims, length } = row;
+  return JSON.stringify([member, pour, remark, sizeTyped, shape, dims, length]);
 }
