@@ -16,7 +16,7 @@ const MM: Readonly<Record<Exclude<LapInWords["unit"], "d">, number>> = {
 const LAP_WORDS =
   "laps?|lapped|lap length|splices?|spliced|overlaps?|recouvrement|traslapes?|empalmes?|solapes?|solape|emendas?|traspasses?|transpasses?|übergreifung\\w*|uebergreifung\\w*|stoß|stoss|zakład|zaklad|bindirme|sovrapposizione|нахлест\\w*|нахлёст\\w*|搭接(?:长度)?|重ね継手|重ね";
 const SAID = new RegExp(
-  `(?:^|[^\\p{L}])(?:${LAP_WORDS})(?:\\s*(?:length|de|di|von|boyu))?\\s*(?:=|:|of)?\\s*(\\d+(?:\\.\\d+)?)\\s*(mm|dia\\b|db\\b|d\\b|ø|"|″|in\\b|'|′|ft\\b|m\\b)?`,
+  `(?:^|[^\\p{L}])(?:${LAP_WORDS})(?:\\s*(?:length|de|di|von|boyu))?\\s*(?:=|:|of)?\\s*(\\d+(?:[.,]\\d+)?)\\s*(mm|dia\\b|db\\b|d\\b|ø|"|″|in\\b|'|′|ft\\b|m\\b)?`,
   "u",
 );
 const NO_LAP = /\b(?:no|without)\s+(?:laps?|splices?)\b|\bweld|\bcoupl|\bside lap/;
@@ -32,11 +32,18 @@ export function lapSaid(facts: BarFacts): number | null {
 function lapInWords(words: string): LapInWords | null {
   const said = NO_LAP.test(words) ? null : SAID.exec(words);
   if (said === null) return null;
-  return { number: Number(said[1]), unit: unitOf(said[2]) };
+  const number = Number((said[1] ?? "").replace(",", "."));
+  if (said[2] !== undefined) return { number, unit: unitOf(said[2]) };
+  // a bare small figure is metres where it has a fraction; else it may be diameters, and nothing is known
+  if (number < LEAST_IN_MM) return number % 1 === 0 ? null : { number, unit: "m" };
+  return { number, unit: "mm" };
 }
 
-function unitOf(typed: string | undefined): LapInWords["unit"] {
-  if (typed === undefined || typed === "mm") return "mm";
+/** mm */
+const LEAST_IN_MM = 100;
+
+function unitOf(typed: string): LapInWords["unit"] {
+  if (typed === "mm") return "mm";
   if (typed === '"' || typed === "″" || typed === "in") return "in";
   if (typed === "'" || typed === "′" || typed === "ft") return "ft";
   return typed === "m" ? "m" : "d";

@@ -42,6 +42,8 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       const stretches = stretchesOf(sheet, line, field.tableTop).map((bars) =>
         ofItsSize(bars, line, field.table),
       );
+      const ofBook = allBefore(sheet, line);
+      if (ofBook.length > 0) stretches.push(ofBook);
       const add = (struck: boolean) =>
         stretches.map((bars) => sumOf(bars, field.kind, field.inUnit, struck)).filter((sum) => sum !== null);
       const bars = add(false);
@@ -193,4 +195,11 @@ function figureOf(row: BarRow, field: SummedField, count: number | null): number
 /** The column's name in a message. */
 export function fieldWords(field: ColumnKind): string {
   return field === "total" ? "bars" : field === "mass" ? "mass" : "length";
+}
+
+/** The bars of the sheets before this one and those above the line, which the last line of a list in several sheets sums. */
+function allBefore(sheet: SheetFacts, line: TotalRow): readonly BarFacts[] {
+  const at = sheet.book.sheets.indexOf(sheet);
+  const before = sheet.book.sheets.slice(0, Math.max(0, at)).flatMap(({ bars }) => bars);
+  return before.length === 0 ? [] : [...before, ...sheet.bars.filter(({ row }) => row.row < line.row)];
 }

@@ -170,6 +170,20 @@ export class BarFacts {
     return leastFormerOf(this.standard, diameter, "main", coating, this.grade?.name ?? null);
   }
 
+  /** The row names a shape that is neither a code that is held nor a path, so that a link is not told from other bars. */
+  get isShapeUnknown(): boolean {
+    if (this.definition !== null || this.isPath || this.isStraight) return false;
+    const typed = this.typed("shape");
+    return this.row.shape !== null || (typed !== null && String(typed).trim() !== "");
+  }
+
+  /** Least former of the standard were the bar a link. */
+  get leastFormerOfLink(): Cited<number> | null {
+    const { diameter, coating } = this;
+    if (diameter === null) return null;
+    return leastFormerOf(this.standard, diameter, "link", coating, this.grade?.name ?? null);
+  }
+
   /** False once the least former was asked for a coating that the standard holds none for. */
   isCoatingHeld = true;
 

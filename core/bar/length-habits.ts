@@ -64,7 +64,12 @@ function groupOf(facts: BarFacts): string | null {
   if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
   if (legsOf(facts).length === 0) return null;
   const filled = row.dims.map((dim) => (dim === null ? "-" : "x")).join("");
-  return row.shape === null ? `legs ${filled}` : `shape ${row.shape}`;
+  const named = row.shape ?? facts.typed("shape");
+  // a sketch is another bar each time
+  if (named === "99" || named === 99) return null;
+  return typeof named === "string" || typeof named === "number"
+    ? `shape ${named} ${filled}`
+    : `legs ${filled}`;
 }
 
 function legsOf({ row }: BarFacts): readonly (number | null)[] {

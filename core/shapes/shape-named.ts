@@ -17,7 +17,7 @@ const shapeNotHeld = defineRefusal(
   `shape "{typed}" is no code of {standard}, which holds {held}{elsewhere}; nor is it a path, which has a turn such as +90: {remedy}`,
 );
 
-const PATH_LIKE = /(?:^|\s)[-+]\s?\d|hook/i;
+const PATH_LIKE = /(?:^|\s)[-+]\s?\d|(?:^|\s)-?hook(?!90\/|135\/|180\/)/i;
 const remembered = new WeakMap<Standard, Map<string | number, NamedShape | Refusal>>();
 
 /**

@@ -45,3 +45,23 @@ export function dimOf(values: ShapeValues, letter: DimLetter): number | null {
   const value = values[PLACES.get(letter) ?? -1];
   return value === undefined || Number.isNaN(value) ? null : value;
 }
+
+/** Dims (mm) by their letters, with r and d. */
+export function shapeValuesOf(
+  letters: readonly DimLetter[],
+  dims: readonly (number | null)[],
+  diameter: number,
+  radius: number,
+): ShapeValues {
+  const values = noValues();
+  const put = (symbol: string, value: number | null | undefined) => {
+    const place = placeOf(symbol);
+    if (place !== undefined && value !== null && value !== undefined) values[place] = value;
+  };
+  letters.forEach((letter, at) => {
+    put(letter, dims[at]);
+  });
+  put("r", radius);
+  put("d", diameter);
+  return values;
+}

@@ -8,7 +8,7 @@ const saysEnds = saying(/\bsaw|thread|upset|forged|swag|end prep/);
 export default defineRule({
   code: "SITE103",
   name: "coupler-end-unsaid",
-  severity: "off-standard",
+  severity: "note",
   needs: "remark",
   docs: {
     summary: "A bar for couplers names no end preparation.",

@@ -4,6 +4,8 @@ import { isRefusal } from "../../units/refusal";
 import { defineRule, type NoFixes, type RowReport } from "../rule";
 
 const CLOSE = 1e-6;
+/** mm: formers are written in whole millimetres */
+const ROUNDED = 0.5;
 
 const AS_LINK = {
   asLink:
@@ -33,6 +35,8 @@ export default defineRule({
       "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
     radius: "inside radius {radius} is below the least {leastRadius} for {size}",
     ...AS_LINK,
+    perhapsLink:
+      "former {former} is enough for a link of {size}, and {least} is the least for any other bar: the shape is not held, so which it is was not judged",
     ring: "inside diameter {inside} is below the least former {least} for {size}",
   },
   fixes: {
@@ -43,7 +47,17 @@ export default defineRule({
     if (leastFormer === null) return;
     const { value: least, cite } = leastFormer;
     const { former } = facts.row;
-    if (former !== null && former < least - CLOSE) {
+    const ofLink = facts.isShapeUnknown ? facts.leastFormerOfLink : null;
+    if (former !== null && ofLink !== null && former < least - ROUNDED && former >= ofLink.value - ROUNDED) {
+      report({
+        messageId: "perhapsLink",
+        severity: "note",
+        outcome: "unsure",
+        at: "former",
+        values: { former: { mm: former }, least: { mm: least }, size },
+        cite,
+      });
+    } else if (former !== null && former < least - ROUNDED) {
       const { coating } = facts;
       report({
         messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",

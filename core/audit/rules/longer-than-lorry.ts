@@ -1,3 +1,4 @@
+import { isFromCoil } from "../../bar/is-from-coil";
 import { LORRY_LENGTH } from "../practice.data";
 import { defineRule } from "../rule";
 
@@ -14,7 +15,7 @@ export default defineRule({
   messages: { long: "a bar of {length} is longer than the {limit} that an ordinary lorry carries" },
   checkRow(facts, _context, report) {
     const length = facts.lengthInForce;
-    if (!facts.isStraight || length === null || length <= LORRY_LENGTH.value) return;
+    if (!facts.isStraight || isFromCoil(facts) || length === null || length <= LORRY_LENGTH.value) return;
     // thin bars come in coil or folded in two
     if (facts.lengthJudgement.kind === "slip" || (facts.diameter ?? 0) <= FOLDED_UP_TO) return;
     report({

@@ -1,3 +1,4 @@
+import { isFromCoil } from "../../bar/is-from-coil";
 import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
 
@@ -6,7 +7,9 @@ const CLOSE = 1e-6;
 /** mm that mills roll to order */
 const ROLLED_TO_ORDER = 18_000;
 
-const saysJoined = saying(/\blap|coupl|splic/);
+const saysJoined = saying(
+  /\blap|coupl|splic|recouvr|muffe|stoß|übergreif|empalme|solape|emenda|bindirme|zakład|přesah|継手|搭接|нахл/,
+);
 
 export default defineRule({
   code: "SUPPLY101",
@@ -33,7 +36,7 @@ export default defineRule({
     if (length === null || diameter === null) return;
     const stockLength = context.limits.stockLengthOf(diameter);
     if (stockLength === null || length <= stockLength.value + CLOSE) return;
-    if (facts.pathKind === "helix" || facts.lengthJudgement.kind === "slip") return;
+    if (isFromCoil(facts) || facts.lengthJudgement.kind === "slip") return;
     if (facts.row.lap || facts.inWords(saysJoined)) return;
     const isOwn = stockLength.cite.provenance === "own";
     const mayBeOrdered = !isOwn && length <= ROLLED_TO_ORDER;

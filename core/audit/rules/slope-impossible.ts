@@ -1,4 +1,7 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { bendAngle, solveBendAngle } from "../../shapes/bend-angle";
 import { noBendAngle } from "../../shapes/resolve-shape";
+import { shapeValuesOf } from "../../shapes/shape-values";
 import { leastSure } from "../../standards/citation";
 import type { DimLetter } from "../../standards/port";
 import { isRefusalOf } from "../../units/refusal";
@@ -20,6 +23,7 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { resolved, definition } = facts;
     if (!isRefusalOf(resolved, noBendAngle) || definition === null) return;
+    if (fitsOtherReading(facts)) return;
     const equation = String(resolved.values.equation);
     const letter = /^[A-K]/.exec(equation)?.[0] as DimLetter | undefined;
     report({
@@ -30,3 +34,11 @@ export default defineRule({
     });
   },
 });
+
+/** The drawing was not seen: dims that contradict each other by one reading of it may be right by the other. */
+function fitsOtherReading({ definition, diameter, former, row }: BarFacts): boolean {
+  const angles = Object.entries(definition?.otherReading?.angles ?? {});
+  if (definition === null || diameter === null || former === null || angles.length === 0) return false;
+  const values = shapeValuesOf(definition.dims, row.dims, diameter, former / 2);
+  return angles.every(([name, given]) => !Number.isNaN(solveBendAngle(bendAngle(name, given), values)));
+}

@@ -1,5 +1,5 @@
 import { defineRule } from "../rule";
-import { fieldWords, isOneOf, sumLines } from "../sum-lines";
+import { fieldWords, isOneOf, type SumLine, sumLines } from "../sum-lines";
 
 export default defineRule({
   code: "SUM103",
@@ -29,8 +29,11 @@ export default defineRule({
   },
   messages: { differs: "the line gives {typed} for {what}, but the bars above add up to {sum}" },
   checkSheet(sheet, _context, report) {
-    for (const { line, column, field, typed, sums, sumsWithStruck } of sumLines(sheet)) {
-      if (isOneOf(typed, sums) || isOneOf(typed, sumsWithStruck)) continue;
+    const lines = sumLines(sheet);
+    const ofParts = linesOfParts(lines);
+    for (const one of lines) {
+      const { line, column, field, typed, sums, sumsWithStruck } = one;
+      if (isOneOf(typed, sums) || isOneOf(typed, sumsWithStruck) || ofParts.has(one)) continue;
       report({
         messageId: "differs",
         place: { row: line.row, column },
@@ -39,3 +42,22 @@ export default defineRule({
     }
   },
 });
+
+/** Lines one below another, such as "coated" and "plain", that share out the sum of the bars between them. */
+function linesOfParts(lines: readonly SumLine[]): ReadonlySet<SumLine> {
+  const parts = new Set<SumLine>();
+  lines.forEach((first, at) => {
+    const run = [first];
+    let sum = first.typed;
+    for (const next of lines.slice(at + 1)) {
+      if (next.column !== first.column) continue;
+      if (next.line.row !== (run.at(-1)?.line.row ?? 0) + 1) break;
+      run.push(next);
+      sum = Math.round((sum + next.typed) * 1e6) / 1e6;
+      if (!isOneOf(sum, first.sums)) continue;
+      for (const one of run) parts.add(one);
+      break;
+    }
+  });
+  return parts;
+}

@@ -1,7 +1,8 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isMost } from "../../bar/sheet-habits";
 import { prefixNotHeld } from "../../standards/index";
-import { isRefusalOf } from "../../units/refusal";
+import type { Standard } from "../../standards/port";
+import { isRefusal, isRefusalOf } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -27,6 +28,8 @@ export default defineRule({
   },
   messages: {
     unknown: 'grade "{grade}" is none of {standard}: it holds {held}',
+    elsewhere:
+      'grade "{grade}" is none that {standard} lists; no former of {standard} hangs on the grade, so the bends were checked all the same',
     missing: "no grade is given, while most rows of the sheet give one",
   },
   checkRow(facts, context, report) {
@@ -34,6 +37,12 @@ export default defineRule({
     if (standard.grades.length === 0 || facts.sheet.habits.standardMeant !== null) return;
     const grade = unknownGrade(facts);
     const cite = standard.grades[0]?.cite ?? null;
+    if (grade !== null && isSteelOfElsewhere(grade) && !hangsOnGrade(standard, facts.diameter)) {
+      const at = facts.row.grade === null ? "size" : "grade";
+      const values = { grade, standard: standard.id };
+      report({ messageId: "elsewhere", severity: "note", outcome: "unsure", at, values, cite });
+      return;
+    }
     if (grade !== null) {
       const held = standard.grades
         .flatMap(({ name, prefixes }) => (prefixes.length > 0 ? prefixes : [name]))
@@ -58,4 +67,18 @@ function unknownGrade(facts: BarFacts): string | null {
   if (row.size !== null || row.sizeTyped === null) return null;
   const reading = facts.standard.readSize(row.sizeTyped);
   return isRefusalOf(reading, prefixNotHeld) ? String(reading.values.prefix) : null;
+}
+
+/** A steel named by its yield, as every document names them: "B450C", "500NC". A letter alone is none. */
+function isSteelOfElsewhere(grade: string): boolean {
+  return /\d{3}/.test(grade);
+}
+
+function hangsOnGrade(standard: Standard, diameter: number | null): boolean {
+  if (diameter === null) return true;
+  const formers = standard.grades.map(({ name }) => {
+    const former = standard.former({ diameter, use: "main", grade: name });
+    return isRefusal(former) ? null : former.value;
+  });
+  return new Set(formers).size > 1;
 }

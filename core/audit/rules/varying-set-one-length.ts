@@ -1,3 +1,4 @@
+import type { VaryingSet } from "../../schedule/bar-row";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -25,6 +26,14 @@ export default defineRule({
   checkRow(facts, _context, report) {
     const { varying, length } = facts.row;
     if (!varying || length === null || varying.field === "length") return;
+    if (isSumOfTwoLegs(varying, length)) return;
     report({ messageId: "mean", at: "length", values: { letter: varying.field, length: { mm: length } } });
   },
 });
+
+/** "300-2200" beside 2500: two legs joined in one cell, less a bend at most, and no set. */
+function isSumOfTwoLegs({ from, to, step }: VaryingSet, length: number): boolean {
+  if (from === null || to === null || step !== null) return false;
+  const less = from + to - length;
+  return less >= -1 && less <= Math.min(from, to) / 2;
+}

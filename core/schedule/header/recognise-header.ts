@@ -297,6 +297,8 @@ function plainHeader(typed: string, keepsOne = false): string {
       .replace(/ł/g, "l")
       .replace(/ı/g, "i")
       .replace(/\u00f8|\u00d8/g, "ø")
+      // measures, which without its sharp s would be a mass
+      .replace(/\bmaße\b/g, "abmessungen")
       .replace(/ß/g, "ss")
       .replace(/n[°º]\.?/g, "no ")
       .replace(/\breq'?d\b/g, "reqd")

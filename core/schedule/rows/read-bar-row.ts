@@ -2,6 +2,7 @@ import type { SizeReading, Standard } from "../../standards/port";
 import type { BarRow, ColumnKind, RemarkReading } from "../bar-row";
 import { type CellPlace, guessed, unread } from "../cells/cell-answer";
 import { cleanText } from "../cells/clean-text";
+import { formerInDiameters } from "../cells/former-in-diameters";
 import { isFilled } from "../cells/is-filled";
 import type { LengthField } from "../cells/length-field";
 import { shortened } from "../cells/longest-text";
@@ -99,7 +100,9 @@ export class BarRowReader {
     draft.radius = this.length(draft, columns.radius, cells, above?.radius) ?? draft.radius;
     if (draft.unitErrors !== null) length = this.settle(draft, length);
     const dims = this.takeDims(dimCount, draft.unitErrors !== null);
-    const former = this.length(draft, columns.former, cells, above?.former);
+    const former =
+      formerInDiameters(cells[columns.former?.column ?? -1], size?.diameter ?? null) ??
+      this.length(draft, columns.former, cells, above?.former);
     const spacing = this.length(draft, columns.spacing, cells, null);
     const totalLength = this.length(draft, columns.totalLength, cells, null);
     const mass = this.mass(draft, "mass", columns.mass, cells);

@@ -81,6 +81,11 @@ export const BS8666_SHAPES: readonly ShapeRow[] = [
     formula: "A + (C)",
     path: "A +t (C)",
     angles: { t: { equation: "B = C sin t + d cos t", from: 0, to: 90 } },
+    otherReading: {
+      words: "A is the leg that slopes",
+      path: "A +t (C)",
+      angles: { t: { equation: "B = A sin t + d cos t", from: 0, to: 90 } },
+    },
     limits: ["A, (C) >= P"],
     formulaNote:
       "approximate: above 45 degrees the length is to be computed from the overall dimensions to the centre line; near 90 code 99 is preferred (note 1)",

@@ -6,6 +6,8 @@ const CLOSED = "160 +90 400 +90 300 +90 400 +90 300 +90 160";
 // BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): former 64 for 16 mm, 140 for 20, 175 for 25; r is printed 87 for 25
 ruleCases(rule, {
   silent: [
+    // 4 x 16: written as a multiple of the bar
+    { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: "4d" }] },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 }] },
     { rows: [{ size: "H25", shape: "12", A: 700, B: 700, R: 87, length: 1325 }] },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
@@ -18,6 +20,30 @@ ruleCases(rule, {
     { standard: "AS3600:2018", rows: [{ size: "N12", shape: CLOSED, former: 60 }] },
   ],
   speaks: [
+    // AS 3600 17.2.3.2, from memory: 4d for fitments, 5d for other bars; "T" is no code that is held
+    {
+      standard: "AS3600:2018",
+      rows: [{ size: "N12", shape: "T", A: 400, B: 400, length: 1740, former: 48 }],
+      says: [
+        {
+          cell: "N2",
+          severity: "note",
+          outcome: "unsure",
+          message:
+            "former 48 mm is enough for a link of N12, and 60 mm is the least for any other bar: the shape is not held, so which it is was not judged",
+        },
+      ],
+    },
+    {
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: "3d" }],
+      says: [
+        {
+          cell: "N2",
+          message: "former 48 mm is below the least 64 mm for H16",
+          after: { N2: 64 },
+        },
+      ],
+    },
     {
       // AS 3600:2018 17.2.3: fitments of D500N 4d = 48, any other bend 5d = 60
       standard: "AS3600:2018",

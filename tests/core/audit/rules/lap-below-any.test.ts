@@ -5,6 +5,8 @@ import { ruleCases } from "../rule-cases";
 // 12 in: what-when-how.com, Simplified design of reinforced concrete buildings, page 260
 ruleCases(rule, {
   silent: [
+    { rows: [{ size: "H16", shape: "00", A: 6000, length: 6000, remark: "Übergreifung 0,75" }] },
+    { rows: [{ size: "H16", shape: "00", A: 6000, length: 6000, remark: "lap 50" }] },
     { rows: [{ size: "H12", shape: "00", A: 6000, length: 6000, remark: "lap 200" }] },
     { rows: [{ size: "H12", shape: "00", A: 6000, length: 6000, remark: "lap 40d" }] },
     { rows: [{ size: "H12", shape: "00", A: 6000, length: 6000, remark: "lap 100 welded" }] },

@@ -4,6 +4,9 @@ import { ruleCases } from "../rule-cases";
 // BS 8666:2005 Table 3, note 4 names 6 and 12 m as examples; mills roll to 18 m to order (common practice)
 ruleCases(rule, {
   silent: [
+    { rows: [{ size: "R10", shape: "SPIRAL", length: 73800 }] },
+    { rows: [{ size: "H10", length: 44700, remark: "vom Ring" }] },
+    { rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark: "recouvrement 0,80" }] },
     { rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] },
     { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000, remark: "lap 900 at middle" }] },
     { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }], limits: { stockLength: 14000 } },

@@ -4,6 +4,18 @@ import { ruleCases } from "../rule-cases";
 // 3.16 + 6.32 = 9.48
 ruleCases(rule, {
   silent: [
+    // coated and plain bars are summed apart, and together they are all
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
+        { size: "H16", shape: "00", A: 2000, length: 2000, mass: 6.32 },
+      ],
+      foot: [
+        { member: "TOTAL COATED", mass: 4.16 },
+        { member: "TOTAL PLAIN", mass: 5.32 },
+        { member: "TOTAL", mass: 9.48 },
+      ],
+    },
     {
       rows: [
         { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },

@@ -4,6 +4,9 @@ import { ruleCases } from "../rule-cases";
 // type letters of BS 8666:2005 Table 1 (from memory): H A B C S X, and R and T of older drawings; Q is none
 ruleCases(rule, {
   silent: [
+    // Norway's B500NC is B500C; JIS G 3112 of 2010 wrote SD295A: from memory
+    { standard: "ISO3766:2003", rows: [{ size: "16", shape: "00", A: 1000, length: 1000, grade: "B500NC" }] },
+    { standard: "JASS5:2018", rows: [{ size: "D16", shape: "00", A: 1000, length: 1000, grade: "SD295A" }] },
     // a grade by its number, as lists in inches write it
     { standard: "ACI318:2019", rows: [{ size: "#5", shape: "40 +90 30", length: 68, grade: 60 }] },
     { standard: "ACI318:2019", rows: [{ size: "#5", shape: "40 +90 30", length: 68, grade: "Gr. 60" }] },
@@ -11,6 +14,19 @@ ruleCases(rule, {
     { rows: [{ size: "16", shape: "00", A: 1000, length: 1000 }] },
   ],
   speaks: [
+    {
+      standard: "EC2:2004",
+      rows: [{ size: "16", shape: "00", A: 1000, length: 1000, grade: "B550B" }],
+      says: [
+        {
+          cell: "N2",
+          severity: "note",
+          outcome: "unsure",
+          message:
+            'grade "B550B" is none that EC2:2004 lists; no former of EC2:2004 hangs on the grade, so the bends were checked all the same',
+        },
+      ],
+    },
     {
       rows: [
         { size: "H16", shape: "00", A: 1000, length: 1000 },

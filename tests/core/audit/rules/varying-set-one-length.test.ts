@@ -3,7 +3,11 @@ import { ruleCases } from "../rule-cases";
 
 // one length for 1200 to 1800 is the mean, 1500
 ruleCases(rule, {
-  silent: [{ rows: [{ size: "H12", shape: "00", A: "1200-1800 step 50", members: 1, each: 13, total: 13 }] }],
+  silent: [
+    // two legs joined in one cell: 300 + 2200
+    { rows: [{ size: "H12", A: "300-2200", length: 2500 }] },
+    { rows: [{ size: "H12", shape: "00", A: "1200-1800 step 50", members: 1, each: 13, total: 13 }] },
+  ],
   speaks: [
     {
       rows: [

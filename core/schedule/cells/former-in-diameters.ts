@@ -1,0 +1,10 @@
+import type { Cell } from "../sheet";
+
+const MULTIPLE = /^\s*(\d{1,2}(?:[.,]\d)?)\s*[x×*]?\s*(?:d|ds|db|dia\.?|diam\.?|ø|φ|ϕ|∅)\s*$/iu;
+
+/** mm: a former written as a multiple of the bar, "4d", "7 ds", "4 Ø"; null for anything else, and without a size. */
+export function formerInDiameters(cell: Cell | undefined, diameter: number | null): number | null {
+  if (typeof cell !== "string" || diameter === null) return null;
+  const said = MULTIPLE.exec(cell)?.[1];
+  return said === undefined ? null : Math.round(Number(said.replace(",", ".")) * diameter * 1000) / 1000;
+}
