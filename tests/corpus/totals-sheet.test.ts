@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { recalculateBook } from "../../addin/command-line/recalculate-book";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { createLocalEngine } from "../../addin/pane/engine/local-engine";
-import { demoWorkbook } from "../../addin/workbench/demo/demo-workbook";
 import { textConstant } from "../../addin/workbook/defined-name";
 import { functionEnvironment } from "../../addin/workbook/function-environment";
 import type { SheetContent } from "../../addin/workbook/workbook-port";

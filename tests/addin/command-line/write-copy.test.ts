@@ -122,7 +122,7 @@ describe("a command that is killed while it writes", () => {
     expect(readFileSync(out, "utf8")).toBe("old");
     const left = () => readdirSync(folder).filter((name) => name.endsWith(".part"));
     expect(left()).toHaveLength(1);
-    const still = left()[0]!.replace(/-\d+-/, `-${process.pid}-`);
+    const still = left()[0]!.replace(/-\d+-(?=\w+\.part$)/, `-${process.pid}-`);
     const elsewhere = ".barwright-00000000-1-0123abcd.part";
     for (const name of [still, elsewhere]) writeFileSync(join(folder, name), "of a command that still runs");
     const next = await barwright(["check", book, "--out", out]);
