@@ -42,7 +42,7 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     if (group === undefined) groups.set(key, [place]);
     else group.push(place);
   });
-  return [...groups.values()].flatMap((places) => {
+  return [...withStrays(groups).values()].flatMap((places) => {
     const found = offIn(
       places.map((place) => bars[place] as BarFacts),
       step,
@@ -50,6 +50,23 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
   });
 }
+
+/** A bar whose legs no other of its shape fills so is held against the most of that shape: a leg may be missing. */
+function withStrays(groups: ReadonlyMap<string, readonly number[]>): Map<string, number[]> {
+  const joined = new Map([...groups].map(([key, places]) => [key, [...places]]));
+  for (const [key, places] of groups) {
+    if (places.length > 1 || !key.startsWith(SHAPE)) continue;
+    const shape = key.slice(0, key.lastIndexOf(" ") + 1);
+    const alike = [...joined].filter(([other]) => other !== key && other.startsWith(shape));
+    const [most] = alike.sort((a, b) => b[1].length - a[1].length);
+    if (most === undefined || most[1].length < 2) continue;
+    most[1].push(...places);
+    joined.delete(key);
+  }
+  return joined;
+}
+
+const SHAPE = "shape ";
 
 /** What a group's habit goes by; nothing of a bar that belongs to none. */
 function goesBy(facts: BarFacts): string {
@@ -68,7 +85,7 @@ function groupOf(facts: BarFacts): string | null {
   // a sketch is another bar each time
   if (named === "99" || named === 99) return null;
   return typeof named === "string" || typeof named === "number"
-    ? `shape ${named} ${filled}`
+    ? `${SHAPE}${named} ${filled}`
     : `legs ${filled}`;
 }
 

@@ -83,7 +83,8 @@ const NO_TOTALS = {
 function sizesInOrder(tonnage: Tonnage, standard: KeptCheck["report"]["standard"]): Tonnage {
   const diameter = (size: string): number => {
     const reading = standard.readSize(size);
-    return isRefusal(reading) ? Infinity : reading.diameter;
+    // a size of another standard stands among the others by its number
+    return isRefusal(reading) ? Number(/\d+(?:\.\d+)?/.exec(size)?.[0] ?? Infinity) : reading.diameter;
   };
   const bySize = [...tonnage.bySize].sort(([a], [b]) => diameter(a) - diameter(b) || a.localeCompare(b));
   return { ...tonnage, bySize: new Map(bySize) };

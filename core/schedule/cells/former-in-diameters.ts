@@ -1,6 +1,6 @@
 import type { Cell } from "../sheet";
 
-const MULTIPLE = /^\s*(\d{1,2}(?:[.,]\d)?)\s*[x×*]?\s*(?:d|ds|db|dia\.?|diam\.?|ø|φ|ϕ|∅)\s*$/iu;
+const MULTIPLE = /^\s*(\d{1,2}(?:[.,]\d)?)\s*(?:[x×*]\s*)?(?:d|ds|db|dia\.?|diam\.?|ø|φ|ϕ|∅)\s*$/iu;
 
 /** mm: a former written as a multiple of the bar, "4d", "7 ds", "4 Ø"; null for anything else, and without a size. */
 export function formerInDiameters(cell: Cell | undefined, diameter: number | null): number | null {

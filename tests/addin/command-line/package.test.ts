@@ -57,6 +57,7 @@ describe("the package", () => {
       "--target",
       "ES2022",
       "--strict",
+      "--skipLibCheck",
       "--types",
       "node",
       "--typeRoots",

@@ -21,6 +21,7 @@ describe("cutList", () => {
         stock: 12000,
         fromRemnant: false,
         bars: 4,
+        heats: [],
         stops: [
           {
             length: 4000,
