@@ -1,9 +1,13 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { keyed } from "lit/directives/keyed.js";
 import type { TicketView } from "../../engine/bench-view";
 import type { BenchModel } from "../../model/bench-model";
 
 /** "I bent to ... it came to ...": the trial log's row, with all filled in that is known. */
-export function trialPart(model: BenchModel, { trial, bends }: TicketView): TemplateResult | typeof nothing {
+export function trialPart(
+  model: BenchModel,
+  { trial, bends, row, mark }: TicketView,
+): TemplateResult | typeof nothing {
   if (trial === null) return nothing;
   const { learned } = model.state;
   const send = (event: Event): void => {
@@ -20,16 +24,18 @@ export function trialPart(model: BenchModel, { trial, bends }: TicketView): Temp
     });
   };
   const known = bends.find(({ bendTo }) => bendTo !== null)?.bendTo ?? bends[0]?.wanted ?? "";
-  return html`
+  // what was typed stays when the log is fitted again; another mark has a form of its own
+  const form = html`
     <form class="trial" aria-label="A trial of this bar" @submit=${send}>
       <p><strong>${trial.size}</strong> on ${one("machine", "Machine", trial.machines, trial.machine)} about ${one("former", "Former", trial.formers, null)}</p>
-      <label>I bent to <input name="bentTo" inputmode="decimal" required .value=${known.replace("\u00b0", "")} />&#176;</label>
+      <label>I bent to <input name="bentTo" inputmode="decimal" required value=${known.replace("\u00b0", "")} />&#176;</label>
       <label>it came to <input name="released" inputmode="decimal" required />&#176;</label>
       <label>heat <input name="heat" autocomplete="off" /></label>
       <button type="submit">Write the trial</button>
       ${learned === null ? nothing : html`<p class="learned" role="status">${learned}</p>`}
     </form>
   `;
+  return html`${keyed(`${row} ${mark}`, form)}`;
 }
 
 /** What is known stands as words; what is not is chosen, or typed where nothing is on offer. */
