@@ -19,7 +19,7 @@ export async function copyFaults(
     ...partFaults(old, young),
     ...typeFaults(old, young),
     ...relationshipFaults(old, young),
-    ...workbookFaults(young),
+    ...workbookFaults(old, young),
     ...styleFaults(old, young),
     ...sheetFaults(old, young, anew),
     ...noteFaults(old, young),
@@ -242,10 +242,12 @@ function isInOrder(root: Element | null | undefined, order: readonly string[]): 
   return places.every((place, index) => index === 0 || place >= places[index - 1]!);
 }
 
-function workbookFaults(young: Package): string[] {
+function workbookFaults(old: Package, young: Package): string[] {
   const faults: string[] = [];
   const book = young.xml(young.workbook);
-  if (!isInOrder(book?.documentElement, WORKBOOK_ORDER)) faults.push("workbook: out of schema order");
+  const wasInOrder = isInOrder(old.xml(old.workbook)?.documentElement, WORKBOOK_ORDER);
+  if (wasInOrder && !isInOrder(book?.documentElement, WORKBOOK_ORDER))
+    faults.push("workbook: out of schema order");
   const sheets = all(all(book, "sheets")[0], "sheet");
   for (const name of ["sheetId", "name"]) {
     const values = sheets.map((sheet) => sheet.getAttribute(name)?.toLowerCase());

@@ -23,6 +23,10 @@ const BATCH = 40;
  */
 export async function soakForeignBooks(folder: string, most: number): Promise<string[]> {
   const faults: string[] = [];
+  const tell = (...found: string[]): void => {
+    for (const fault of found) console.log(fault);
+    faults.push(...found);
+  };
   const refusals = new Map<string, number>();
   const work = mkdtempSync(join(tmpdir(), "barwright-soak-"));
   const written: string[] = [];
@@ -49,18 +53,14 @@ export async function soakForeignBooks(folder: string, most: number): Promise<st
       const twice = checkedCopy(once.bytes);
       if (once.findings === twice.findings && once.isFound) {
         if (planted.size > LARGEST) large += 1;
-        else
-          for (const fault of await copyFaults(planted.bytes, once.bytes)) faults.push(`${path}: ${fault}`);
-      } else
-        faults.push(
-          `${path}: ${once.isFound ? "a second check says otherwise" : "the schedule is not found"}`,
-        );
+        else for (const fault of await copyFaults(planted.bytes, once.bytes)) tell(`${path}: ${fault}`);
+      } else tell(`${path}: ${once.isFound ? "a second check says otherwise" : "the schedule is not found"}`);
       const name = `${written.push(path) - 1}.${path.slice(-4)}`;
       writeFileSync(join(work, "before", name), planted.bytes);
       writeFileSync(join(work, "after", name), once.bytes);
     } catch (error) {
       if (error instanceof UnreadableWorkbook) refuse(error.message.replace(/\d+|"[^"]*"|xl\/\S+/g, "#"));
-      else faults.push(`${path}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
+      else tell(`${path}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
     }
   }
   console.log(
@@ -104,7 +104,7 @@ for name in sorted(os.listdir(folder + "/after")):
         kept = dict((t, v) for t, v in after)
         for title, values in before:
             now = kept.get(title)
-            if now is None or [r for r in map(tuple, values)] != [tuple(r[:len(values[0])]) for r in now][:len(values)]: print(name, "values of", title, "differ")
+            if now is None or [r for r in map(tuple, values)] != [tuple(r[:len(values[0])]) for r in now[:len(values)]]: print(name, "values of", title, "differ")
 `;
 
 /** Workbooks that openpyxl opens before and not after, or with other values. */
