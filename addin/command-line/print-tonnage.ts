@@ -1,5 +1,9 @@
 import type { Tonnage } from "../../core/totals";
+import { shorten } from "../../core/units/shorten";
 import type { Streams } from "./streams";
+
+/** Characters of a name that fit before the figures. */
+const LONGEST_NAME = 40;
 
 /** Tonnes as a table: a line a group, a column a size. */
 export function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams): void {
@@ -7,7 +11,7 @@ export function printTonnage(totals: Tonnage, groupedBy: string, streams: Stream
   const rows = [
     [groupedBy, ...sizes, "total, t"],
     ...totals.pours.map(({ pour, bySize, total }) => [
-      pour,
+      shorten(pour, LONGEST_NAME),
       ...sizes.map((size) => tonnes(bySize.get(size))),
       tonnes(total),
     ]),

@@ -51,6 +51,16 @@ describe("files that are odd or damaged", () => {
     }
   });
 
+  it("with the longest text a cell holds are told in lines that a terminal can show", async () => {
+    const rows = ROWS.map((row, at) => [at === 0 ? "Pour" : "p".repeat(32_767), ...row]);
+    const book = file("long.xlsx", writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    for (const command of ["check", "tonnage", "cutplan"]) {
+      const { out, err } = await barwright([command, book]);
+      const longest = Math.max(...`${out}\n${err}`.split("\n").map(({ length }) => length));
+      expect(longest, command).toBeLessThan(400);
+    }
+  });
+
   it("with one stray cell in the last corner of the sheet are checked like any other", async () => {
     const rows = ROWS.map((row, at) => {
       const cells = row.map((cell, column) => {
