@@ -1,3 +1,4 @@
+import type { Looked } from "../bar/looked";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { AuditQuestion } from "./audit-question";
@@ -23,8 +24,7 @@ export interface SheetState {
 
 export interface FoundOnSheet {
   readonly found: readonly Finding[];
-  /** the rule looked at other sheets of the book */
-  readonly looksBeside: boolean;
+  readonly looked: Looked;
 }
 
 /** All that an audit knows, kept beside its report. */

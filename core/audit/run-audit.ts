@@ -7,7 +7,7 @@ import { sameHabits } from "../bar/sheet-habits";
 import { isOwnSheet } from "../own/own-sheet";
 import { readOwn } from "../own/read-own";
 import { standardOfBook } from "../own/standard-of-book";
-import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import type { BarRow } from "../schedule/bar-row";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
@@ -17,6 +17,7 @@ import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./
 import { DEFAULT_SETTINGS } from "./audit-settings";
 import { type AuditState, type FoundOnSheet, keepState, type SheetState, stateOf } from "./audit-state";
 import { type Finding, SEVERITIES } from "./finding";
+import { type Change, type KeptRows, keptRows } from "./kept-rows";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
@@ -115,7 +116,7 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     question: { ...state.question, sheets: replaced(state.question.sheets, changed) },
     sheets,
   };
-  judgeBook(next, after);
+  judgeBook(next, { before, after });
   return reportOf(next);
 }
 
@@ -124,18 +125,9 @@ function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {
 }
 
 function judgeSheet(rule: SheetRule, facts: SheetFacts, context: RuleContext): FoundOnSheet {
-  const found: Finding[] = [];
-  facts.looksBeside = false;
-  rule.checkSheet(facts, context, (said: SheetReport) => {
-    found.push(sheetFinding(rule, facts.sheet, context.standard.unit, said));
-  });
-  return { found, looksBeside: facts.looksBeside };
-}
-
-interface Change {
-  readonly before: SheetState;
-  readonly firstRow: number;
-  readonly lastRow: number;
+  const said: SheetReport[] = [];
+  const looked = facts.lookedAt(() => rule.checkSheet(facts, context, (one) => void said.push(one)));
+  return { found: said.map((one) => sheetFinding(rule, facts.sheet, context.standard.unit, one)), looked };
 }
 
 function judgeRows(
@@ -145,15 +137,9 @@ function judgeRows(
   { rules, watched }: Pick<AuditState, "watched"> & { readonly rules: readonly RowRule[] },
   change?: Change,
 ): SheetState {
-  const { reading } = session;
-  const facts = new SheetFacts(sheet, reading);
-  const kept = change === undefined ? null : unchangedRows(sheet, reading, change);
-  const bars = reading.bars.map((row, index) => {
-    const old = kept?.bar(index);
-    return old === undefined ? new BarFacts(row, facts, context.standard) : old.movedTo(row, facts);
-  });
-  facts.answers = new AnswersOfBars(bars, kept?.answers);
-  const judgedAgain = kept === null ? null : rowsJudgedAgain(facts, kept);
+  const kept = change === undefined ? null : keptRows(sheet, session, change);
+  const facts = factsOf(sheet, session, context, kept);
+  const { bars } = facts;
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
   const hidden: (readonly HiddenByLimit[] | undefined)[] = new Array(bars.length);
   const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
@@ -165,13 +151,7 @@ function judgeRows(
     found ??= [];
     found.push(rowFinding(asked.rules[at] as RowRule, row, said));
   };
-  for (let index = 0; index < bars.length; index += 1) {
-    const old = kept === null || judgedAgain === null ? -1 : kept.place(index);
-    if (kept !== null && old >= 0 && judgedAgain?.has(index) === false) {
-      rowFindings[index] = kept.before.rowFindings[old];
-      hidden[index] = kept.before.hiddenByLimits[old];
-      continue;
-    }
+  const judge = (index: number): void => {
     row = bars[index] as BarFacts;
     found = undefined;
     asked = rulesOfRow.of(row);
@@ -179,23 +159,52 @@ function judgeRows(
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     rowFindings[index] = found;
     hidden[index] = hiddenByLimits(watched, row, found ?? []);
+  };
+  const again = kept === null ? null : rowsJudgedAgain(facts, kept);
+  for (let index = 0; index < bars.length; index += 1) {
+    const old = kept === null || again === null || again.has(index) ? -1 : kept.place(index);
+    if (old < 0) judge(index);
+    else {
+      rowFindings[index] = kept?.before.rowFindings[old];
+      hidden[index] = kept?.before.hiddenByLimits[old];
+    }
   }
   return { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
+}
+
+/** The sheet's facts; a bar that reads as before an edit keeps its own. */
+function factsOf(
+  sheet: Sheet,
+  { reading }: ScheduleSession,
+  { standard }: RuleContext,
+  kept: KeptRows | null,
+): SheetFacts {
+  const old = kept?.before.facts;
+  const facts = new SheetFacts(sheet, reading, old?.habits);
+  const bars: BarFacts[] = new Array(reading.bars.length);
+  for (let index = 0; index < bars.length; index += 1) {
+    const row = reading.bars[index] as BarRow;
+    const place = kept?.place(index) ?? -1;
+    const known = place < 0 ? undefined : old?.bars[place];
+    bars[index] = known === undefined ? new BarFacts(row, facts, standard) : known.movedTo(row, facts);
+  }
+  facts.answers = new AnswersOfBars(bars, kept?.inPlace);
+  return facts;
 }
 
 /** Places of bars that are judged again though they read as before; null for all, where the sheet's habits changed. */
 function rowsJudgedAgain(facts: SheetFacts, { before }: KeptRows): ReadonlySet<number> | null {
   const [habits, old] = [facts.habits, before.facts.habits];
+  if (habits === old) return NO_PLACES;
   if (!sameHabits(habits, old)) return null;
-  if (!samePerMetre(habits.identities, old.identities)) {
-    if (facts.bars.length !== before.facts.bars.length) return null;
-    return new Set([
-      ...breakingRows(facts.answers, habits.identities),
-      ...breakingRows(before.facts.answers, old.identities),
-    ]);
-  }
-  if (habits.standardMeant === null) facts.keepHabits(old);
-  return NO_PLACES;
+  if (samePerMetre(habits.identities, old.identities)) return NO_PLACES;
+  if (facts.bars.length !== before.facts.bars.length) return null;
+  return new Set(
+    [
+      breakingRows(facts.answers, habits.identities),
+      breakingRows(before.facts.answers, old.identities),
+    ].flatMap((broken) => broken.map(({ place }) => place)),
+  );
 }
 
 function judgeShop(context: RuleContext, rules: readonly Rule[]): readonly Finding[] {
@@ -222,90 +231,19 @@ function judgeOwn({ own, standard }: RuleContext, rules: readonly Rule[]): reado
   return inOrder(found);
 }
 
-/** Sheet-scoped rules, once every sheet's index can be asked. */
-function judgeBook(state: AuditState, changed: SheetState | null = null): void {
+/** Sheet-scoped rules, once every sheet's index can be asked; after an edit those for which something changed. */
+function judgeBook(state: AuditState, edit: { before: SheetState; after: SheetState } | null = null): void {
   const book: BookFacts = { sheets: state.sheets.map(({ facts }) => facts) };
   for (const { facts } of state.sheets) facts.book = book;
   for (const sheet of state.sheets.filter(({ isJudged }) => isJudged)) {
-    const before = changed === null || sheet === changed ? [] : sheet.sheetFindings;
+    const before = edit === null ? [] : (sheet === edit.after ? edit.before : sheet).sheetFindings;
+    const stands = ({ looked }: FoundOnSheet): boolean =>
+      sheet === edit?.after ? sheet.facts.standsAsIn(looked) : !looked.isBeside;
     sheet.sheetFindings = state.sheetRules.map((rule, at) => {
       const old = before[at];
-      return old === undefined || old.looksBeside ? judgeSheet(rule, sheet.facts, state.context) : old;
+      return old !== undefined && stands(old) ? old : judgeSheet(rule, sheet.facts, state.context);
     });
   }
-}
-
-/** Where the bars that an edit left alone stood before it. */
-interface KeptRows {
-  readonly before: SheetState;
-  /** the old place of a bar; -1 for one that changed */
-  place(index: number): number;
-  bar(index: number): BarFacts | undefined;
-  /** null where other rows may answer otherwise too */
-  readonly answers: ConstructorParameters<typeof AnswersOfBars>[1];
-}
-
-/** The bars outside the change that read as before; null where all are read anew. */
-function unchangedRows(
-  sheet: Sheet,
-  reading: ScheduleReading,
-  { before, firstRow, lastRow }: Change,
-): KeptRows | null {
-  const old = before.facts;
-  if (old.bars.length === 0 || sheet.top !== old.sheet.top || sheet.left !== old.sheet.left) return null;
-  if (reading.rowClasses === old.reading.rowClasses) return rereadRows(reading, before);
-  const sameTables =
-    reading.tables.length === old.reading.tables.length &&
-    reading.tables.every((table, index) => sameColumns(table, old.reading.tables[index]));
-  if (!sameTables) return null;
-  let at = 0;
-  const places = reading.bars.map((bar) => {
-    while (at < old.bars.length && (old.bars[at] as BarFacts).row.row < bar.row) at += 1;
-    const facts = old.bars[at];
-    const isOutside = bar.row < firstRow || bar.row > lastRow;
-    return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
-  });
-  const place = (index: number): number => places[index] as number;
-  return { before, place, bar: (index) => old.bars[place(index)], answers: null };
-}
-
-/** The session read a few rows again and left all others as they were. */
-function rereadRows(reading: ScheduleReading, before: SheetState): KeptRows {
-  const { bars, answers } = before.facts;
-  const changed = new Set<number>();
-  for (let index = 0; index < bars.length; index += 1)
-    if (reading.bars[index] !== (bars[index] as BarFacts).row) changed.add(index);
-  return {
-    before,
-    place: (index) => (changed.has(index) ? -1 : index),
-    bar: (index) => (changed.has(index) ? undefined : bars[index]),
-    answers: { answers, changed: [...changed] },
-  };
-}
-
-function sameColumns(
-  a: ScheduleReading["tables"][number],
-  b: ScheduleReading["tables"][number] | undefined,
-): boolean {
-  if (b === undefined || a.headerTop !== b.headerTop || a.columns.size !== b.columns.size) return false;
-  for (const [kind, column] of a.columns) {
-    const other = b.columns.get(kind);
-    if (other === undefined || other.column !== column.column || other.unit !== column.unit) return false;
-  }
-  return true;
-}
-
-/** All that was read of a row, but the table that it stands in, is as before. */
-function sameReading(a: BarRow, b: BarRow): boolean {
-  if (a === b) return true;
-  const keys = Object.keys(a) as (keyof BarRow)[];
-  return (
-    keys.length === Object.keys(b).length && keys.every((key) => key === "table" || isAlike(a[key], b[key]))
-  );
-}
-
-function isAlike(a: unknown, b: unknown): boolean {
-  return a === b || (typeof a === "object" && a !== null && JSON.stringify(a) === JSON.stringify(b));
 }
 
 function reportOf(state: AuditState): AuditReport {

@@ -1,170 +1,131 @@
 import type { BarFacts } from "./bar-facts";
+import { KeptAlike } from "./kept-alike";
+import {
+  type Answered,
+  type BarsChanged,
+  type Figure,
+  type Kept,
+  KeptCount,
+  KeptFigures,
+  KeptThose,
+  KeptWhole,
+} from "./kept-answers";
+import type { Looked } from "./looked";
 
-/** A bar of which something was answered, and its place among the bars of its sheet. */
-export interface Answered<Answer> {
-  readonly place: number;
-  readonly facts: BarFacts;
-  readonly answer: Answer;
-}
-
-type Ask<Answer, Given> = (facts: BarFacts, given: Given) => Answer;
-
-interface Asked {
-  readonly ask: Ask<unknown, unknown>;
-  readonly given: unknown;
-}
-
-/** A figure of a bar, and the group that it is one of; null where the bar has none. */
-type Figure = (facts: BarFacts) => { readonly group: number; readonly figure: number } | null;
-
-interface Built {
-  readonly goesBy: (facts: BarFacts) => string;
-  readonly given: unknown;
-  readonly built: unknown;
-}
+type Kind = "those" | "count" | "alike" | "whole" | "figures";
 
 /**
  * What is asked of each bar of a sheet. A question is one function that is made once and goes by the bar's own
  * row, and by what is given with it, alone: after an edit it is asked again of the changed bars only.
  */
 export class AnswersOfBars {
-  readonly #those = new Map<unknown, Asked & { readonly found: readonly Answered<unknown>[] }>();
-  readonly #each = new Map<unknown, readonly unknown[]>();
-  readonly #whole = new Map<unknown, Built>();
-  readonly #sorted = new Map<Figure, ReadonlyMap<number, Float64Array>>();
+  /** what is asked meanwhile is written down here */
+  looked: Looked | null = null;
+  readonly #bars: readonly BarFacts[];
+  readonly #kept = new Map<Kind, Map<unknown, Kept<unknown>>>();
+  /** null where the bars were not carried on from others */
+  readonly #changed: readonly number[] | null;
 
   /** `before`: the answers before an edit that changed the bars of those places, and no others */
   constructor(
-    readonly bars: readonly BarFacts[],
+    bars: readonly BarFacts[],
     before: { readonly answers: AnswersOfBars; readonly changed: readonly number[] } | null = null,
   ) {
-    if (before !== null) this.#carryOn(before.answers, before.changed);
+    this.#bars = bars;
+    this.#changed = before?.changed ?? null;
+    if (before === null) return;
+    const edit: BarsChanged = { before: before.answers.#bars, now: bars, changed: before.changed };
+    for (const [kind, answers] of before.answers.#kept) {
+      const again = new Map<unknown, Kept<unknown>>();
+      for (const [question, kept] of answers) {
+        const after = kept.after(edit);
+        if (after !== null) again.set(question, after);
+      }
+      this.#kept.set(kind, again);
+    }
+  }
+
+  /** All bars. What looks at them goes by all of them. */
+  get bars(): readonly BarFacts[] {
+    this.looked?.atAllBars();
+    return this.#bars;
+  }
+
+  /** How many bars there are. */
+  get length(): number {
+    return this.#bars.length;
+  }
+
+  /** The bar of a place that another answer named. */
+  bar(place: number): BarFacts {
+    this.looked?.atBar(place);
+    return this.#bars[place] as BarFacts;
   }
 
   /** The bars of which the answer is not null, in order. */
   those<Answer>(ask: (facts: BarFacts) => Answer | null): readonly Answered<Answer>[];
-  those<Answer, Given>(ask: Ask<Answer | null, Given>, given: Given): readonly Answered<Answer>[];
-  those<Answer, Given>(ask: Ask<Answer | null, Given>, given?: Given): readonly Answered<Answer>[] {
-    const known = this.#those.get(ask);
-    if (known !== undefined && known.given === given) return known.found as readonly Answered<Answer>[];
-    const found: Answered<Answer>[] = [];
-    for (let place = 0; place < this.bars.length; place += 1) {
-      const facts = this.bars[place] as BarFacts;
-      const answer = ask(facts, given as Given);
-      if (answer !== null) found.push({ place, facts, answer });
-    }
-    this.#those.set(ask, { ask: ask as Ask<unknown, unknown>, given, found });
-    return found;
+  those<Answer, Given>(
+    ask: (facts: BarFacts, given: Given) => Answer | null,
+    given: Given,
+  ): readonly Answered<Answer>[];
+  those<Answer, Given>(
+    ask: (facts: BarFacts, given: Given) => Answer | null,
+    given?: Given,
+  ): readonly Answered<Answer>[] {
+    return this.#ask("those", ask, given, () => KeptThose.of(ask, given as Given, this.#bars));
   }
 
   /** How many bars meet a condition. */
-  count(isMet: (facts: BarFacts) => true | null): number {
-    return this.those(isMet).length;
+  count(isMet: (facts: BarFacts) => boolean): number {
+    return this.#ask("count", isMet, undefined, () => KeptCount.of(isMet, this.#bars));
   }
 
-  /** The answer of each bar, by place. */
-  each<Answer>(ask: (facts: BarFacts) => Answer): readonly Answer[] {
-    let answers = this.#each.get(ask) as readonly Answer[] | undefined;
-    if (answers === undefined) {
-      answers = this.bars.map(ask);
-      this.#each.set(ask, answers);
-    }
-    return answers;
+  /** Places of bars that share a key, two or more, by where the first of them stands. */
+  alike(keyOf: (facts: BarFacts) => string | null): readonly (readonly number[])[] {
+    return this.#ask("alike", keyOf, undefined, () => KeptAlike.of(keyOf, this.#bars));
   }
 
   /** What is made of all bars together, by place; made anew only once what it goes by changed in some bar. */
   whole<Whole, Given = undefined>(
     build: (bars: readonly BarFacts[], given: Given) => Whole,
-    goesBy: (facts: BarFacts) => string,
+    goesBy: (facts: BarFacts, given: Given) => string,
     given: Given = undefined as Given,
   ): Whole {
-    let known = this.#whole.get(build);
-    if (known === undefined || known.given !== given) {
-      known = { goesBy, given, built: build(this.bars, given) };
-      this.#whole.set(build, known);
-    }
-    return known.built as Whole;
+    return this.#ask(
+      "whole",
+      build,
+      given,
+      () => new KeptWhole(goesBy, given, build(this.#bars, given)) as Kept<Whole>,
+    );
   }
 
   /** The figures of each group, in order. */
-  sorted(figureOf: Figure): ReadonlyMap<number, Float64Array> {
-    let groups = this.#sorted.get(figureOf);
-    if (groups === undefined) {
-      const found = new Map<number, number[]>();
-      for (const facts of this.bars) {
-        const one = figureOf(facts);
-        if (one === null) continue;
-        const group = found.get(one.group);
-        if (group === undefined) found.set(one.group, [one.figure]);
-        else group.push(one.figure);
-      }
-      groups = new Map([...found].map(([group, figures]) => [group, Float64Array.from(figures).sort()]));
-      this.#sorted.set(figureOf, groups);
-    }
-    return groups;
+  figures(figureOf: Figure): ReadonlyMap<number, Float64Array> {
+    return this.#ask("figures", figureOf, undefined, () => KeptFigures.of(figureOf, this.#bars));
   }
 
-  #carryOn(before: AnswersOfBars, changed: readonly number[]): void {
-    for (const [key, asked] of before.#those)
-      this.#those.set(key, { ...asked, found: this.#againThose(asked, changed) });
-    for (const [key, answers] of before.#each) {
-      const ask = key as (facts: BarFacts) => unknown;
-      const again = answers.slice();
-      for (const place of changed) again[place] = ask(this.bars[place] as BarFacts);
-      this.#each.set(key, again);
-    }
-    for (const [figureOf, groups] of before.#sorted) {
-      const again = new Map(groups);
-      for (const place of changed) {
-        moveFigure(again, figureOf(before.bars[place] as BarFacts), figureOf(this.bars[place] as BarFacts));
-      }
-      this.#sorted.set(figureOf, again);
-    }
-    for (const [key, kept] of before.#whole) {
-      const { goesBy } = kept;
-      const isSame = (place: number): boolean =>
-        goesBy(this.bars[place] as BarFacts) === goesBy(before.bars[place] as BarFacts);
-      if (changed.every(isSame)) this.#whole.set(key, kept);
-    }
+  /** True where all that was looked at stands as it did before the edit that these answers were carried over. */
+  standAsIn(looked: Looked): boolean {
+    const changed = this.#changed;
+    if (changed === null || looked.isAtAllBars) return false;
+    if (changed.some((place) => looked.bars.has(place))) return false;
+    for (const [kept, { kind, question }] of looked.answers)
+      if (this.#kept.get(kind as Kind)?.get(question) !== kept) return false;
+    return true;
   }
 
-  #againThose(
-    { ask, given, found }: Asked & { readonly found: readonly Answered<unknown>[] },
-    changed: readonly number[],
-  ): readonly Answered<unknown>[] {
-    const answered = changed.flatMap((place) => {
-      const facts = this.bars[place] as BarFacts;
-      const answer = ask(facts, given);
-      return answer === null ? [] : [{ place, facts, answer }];
-    });
-    const gone = new Set(changed);
-    const kept = found.filter(({ place }) => !gone.has(place));
-    if (answered.length === 0) return kept.length === found.length ? found : kept;
-    return [...kept, ...answered].sort((one, other) => one.place - other.place);
-  }
-}
-
-function moveFigure(
-  groups: Map<number, Float64Array>,
-  from: ReturnType<Figure>,
-  to: ReturnType<Figure>,
-): void {
-  if (from?.group === to?.group && from?.figure === to?.figure) return;
-  if (from !== null) {
-    const figures = groups.get(from.group) ?? new Float64Array();
-    const place = figures.indexOf(from.figure);
-    if (figures.length === 1) groups.delete(from.group);
-    else
-      groups.set(
-        from.group,
-        figures.filter((_, at) => at !== place),
-      );
-  }
-  if (to !== null) {
-    const figures = groups.get(to.group) ?? new Float64Array();
-    const more = new Float64Array(figures.length + 1);
-    more.set(figures);
-    more[figures.length] = to.figure;
-    groups.set(to.group, more.sort());
+  #ask<Value>(kind: Kind, question: unknown, given: unknown, make: () => Kept<Value>): Value {
+    let answers = this.#kept.get(kind);
+    if (answers === undefined) {
+      answers = new Map();
+      this.#kept.set(kind, answers);
+    }
+    let kept = answers.get(question) as Kept<Value> | undefined;
+    if (kept === undefined || kept.given !== given) {
+      kept = make();
+      answers.set(question, kept);
+    }
+    this.looked?.atAnswer(kept, kind, question);
+    return kept.value;
   }
 }

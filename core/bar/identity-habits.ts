@@ -30,7 +30,10 @@ export function sameSpeaking(one: IdentityHabits, other: IdentityHabits): boolea
 }
 
 /** True where no row breaks or keeps a product of masses otherwise. */
-export function samePerMetre(one: IdentityHabits, other: IdentityHabits): boolean {
+export function samePerMetre(
+  one: Pick<IdentityHabits, "perMetre">,
+  other: Pick<IdentityHabits, "perMetre">,
+): boolean {
   if (one.perMetre.size !== other.perMetre.size) return false;
   for (const [diameter, mass] of one.perMetre) if (other.perMetre.get(diameter) !== mass) return false;
   return true;

@@ -23,10 +23,10 @@ export interface OffHabit {
  * Lengths that do not follow from their legs as most rows of the same shape on the sheet have it. Only rows whose
  * shape the standard does not hold are looked at: the others are measured against the standard itself.
  */
-export function offLengthHabit({ reading, answers, bars }: SheetFacts): OffHabit[] {
-  const step = reading.lengthStep ?? LENGTH_HABIT.value.step;
+export function offLengthHabit({ lengthStep, answers }: SheetFacts): OffHabit[] {
+  const step = lengthStep ?? LENGTH_HABIT.value.step;
   const off = answers.whole(offHabits, goesBy, step);
-  return off.map(({ place, ...habit }) => ({ ...habit, facts: bars[place] as BarFacts }));
+  return off.map(({ place, ...habit }) => ({ ...habit, facts: answers.bar(place) }));
 }
 
 interface OffPlace extends Omit<OffHabit, "facts"> {
@@ -116,14 +116,28 @@ function byHabit(facts: BarFacts, { times, less }: Pick<LengthHabit, "times" | "
   return sum - less * (facts.diameter ?? 0);
 }
 
+/** What of the bars of a group every habit is tried on; the legs change with the habit, these do not. */
+interface Tried {
+  readonly bars: readonly BarFacts[];
+  readonly diameters: Float64Array;
+  readonly lengths: Float64Array;
+  /** mm that a length may be off */
+  readonly allowed: Float64Array;
+}
+
 /** The habit that most of the bars keep; the plainest of those that as many keep. */
 function habitOf(bars: readonly BarFacts[], step: number): LengthHabit | null {
+  const { slack, slackPerDiameter } = LENGTH_HABIT.value;
+  const diameters = Float64Array.from(bars, ({ diameter }) => diameter ?? 0);
+  const tried: Tried = {
+    bars,
+    diameters,
+    lengths: Float64Array.from(bars, ({ row }) => row.length ?? 0),
+    allowed: diameters.map((diameter) => step + slack + slackPerDiameter * diameter),
+  };
   let best: LengthHabit | null = null;
   const places = Math.max(...bars.map((facts) => legsOf(facts).length));
-  for (const times of multiples(places)) {
-    const found = lessOf(bars, times, step);
-    if (found !== null && (best === null || found.kept > best.kept)) best = found;
-  }
+  for (const times of multiples(places)) best = betterOf(tried, times, best);
   return best;
 }
 
@@ -135,36 +149,36 @@ function multiples(places: number): (readonly number[])[] {
   );
 }
 
-/** How many diameters less most of the bars have under these multiples. */
-function lessOf(bars: readonly BarFacts[], times: readonly number[], step: number): LengthHabit | null {
+/** The habit of these multiples that more bars keep than keep the best so far; else that one. */
+function betterOf(tried: Tried, times: readonly number[], before: LengthHabit | null): LengthHabit | null {
   const { most, within } = LENGTH_HABIT.value;
-  let best: LengthHabit | null = null;
-  const tried = new Set<number>();
-  for (const facts of bars) {
-    const off = byHabit(facts, { times, less: 0 }) - (facts.row.length ?? 0);
-    const less = Math.round(off / (facts.diameter ?? 1) / within) * within;
-    if (Math.abs(less) > most || tried.has(less)) continue;
-    tried.add(less);
-    const kept = distinctKept(bars, { times, less }, step);
-    if (best === null || kept > best.kept) best = { times, less, kept, tested: bars.length };
+  const { bars, diameters, lengths, allowed } = tried;
+  const sums = Float64Array.from(bars, (facts) => byHabit(facts, { times, less: 0 }));
+  const seen = new Set<number>();
+  let best = before;
+  for (let at = 0; at < bars.length; at += 1) {
+    const off = (sums[at] as number) - (lengths[at] as number);
+    const less = Math.round(off / (diameters[at] || 1) / within) * within;
+    if (Math.abs(less) > most || seen.has(less)) continue;
+    seen.add(less);
+    const keeps = (one: number): boolean => {
+      const expected = (sums[one] as number) - less * (diameters[one] as number);
+      return Math.abs((lengths[one] as number) - expected) <= (allowed[one] as number);
+    };
+    let kept = 0;
+    for (let one = 0; one < bars.length; one += 1) if (keeps(one)) kept += 1;
+    if (kept <= (best?.kept ?? 0)) continue;
+    if (areDifferent(bars.filter((_, one) => keeps(one)))) best = { times, less, kept, tested: bars.length };
   }
   return best;
 }
 
-/** Rows that keep a habit; rows alike in length and legs count once, for they prove nothing more. */
-function distinctKept(
-  bars: readonly BarFacts[],
-  habit: Pick<LengthHabit, "times" | "less">,
-  step: number,
-): number {
-  const { slack, slackPerDiameter } = LENGTH_HABIT.value;
+/** Rows alike in length and legs count once, for they prove nothing more. */
+function areDifferent(bars: readonly BarFacts[]): boolean {
   const seen = new Set<string>();
-  let kept = 0;
   for (const facts of bars) {
-    const allowed = step + slack + slackPerDiameter * (facts.diameter ?? 0);
-    if (Math.abs((facts.row.length ?? 0) - byHabit(facts, habit)) > allowed) continue;
-    kept += 1;
     seen.add(`${facts.row.length} ${legsOf(facts).join(" ")}`);
+    if (seen.size >= LENGTH_HABIT.value.different) return true;
   }
-  return seen.size >= LENGTH_HABIT.value.different ? kept : 0;
+  return false;
 }

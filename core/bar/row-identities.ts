@@ -1,105 +1,78 @@
 import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { IDENTITIES } from "./identities.data";
-import type { AmountField, BrokenRow, IdentityHabits, RowIdentity } from "./identity-habits";
+import {
+  type AmountField,
+  type BrokenRow,
+  type IdentityHabits,
+  type RowIdentity,
+  samePerMetre,
+  sameSpeaking,
+} from "./identity-habits";
+import type { Answered } from "./kept-answers";
 
 const NAMES: readonly RowIdentity[] = ["members", "totalLength", "mass", "massOfTotal"];
 const MM_PER_METRE = 1000;
 /** a thousandth of a mm or kg: beyond it is noise of the float */
 const DECIMALS = 1000;
 
-/** Which products most of the rows keep, whichever they are. */
-export function identityHabits(answers: AnswersOfBars): IdentityHabits {
-  const perMetre = ownMasses(answers);
-  const { shares } = tally(answers, perMetre);
+/** Which products most of the rows keep, whichever they are; masses that are as before an edit stay that object. */
+export function identityHabits(answers: AnswersOfBars, before: IdentityHabits | null): IdentityHabits {
+  const found = { perMetre: ownMasses(answers) };
+  const perMetre = before !== null && samePerMetre(before, found) ? before.perMetre : found.perMetre;
+  const broken = answers.those(brokenProducts, perMetre);
   const { share: least, rows } = IDENTITIES.value;
   const speaking = NAMES.filter((name) => {
-    const { kept, tested } = shares[name];
+    const tested = answers.count(IS_TESTED[name]);
+    const kept = tested - broken.filter(({ answer }) => answer.includes(name)).length;
     return kept >= rows && kept >= least * tested;
   });
-  return { speaking: new Set(speaking), perMetre, brokenRows: new WeakMap() };
+  const habits = { speaking: new Set(speaking), perMetre, brokenRows: new WeakMap() };
+  return before?.perMetre === perMetre && sameSpeaking(before, habits) ? before : habits;
 }
 
-/** Places of the bars that break any product, speaking or not. */
-export function breakingRows(answers: AnswersOfBars, { perMetre }: IdentityHabits): readonly number[] {
-  return tally(answers, perMetre).breaking;
-}
-
-interface Tally {
-  readonly perMetre: ReadonlyMap<number, number>;
-  /** rows that keep each product, of those that can be tested */
-  readonly shares: Readonly<Record<RowIdentity, Share>>;
-  readonly breaking: readonly number[];
-}
-
-const tallies = new WeakMap<AnswersOfBars, Tally>();
-
-function tally(answers: AnswersOfBars, perMetre: ReadonlyMap<number, number>): Tally {
-  const known = tallies.get(answers);
-  if (known?.perMetre === perMetre) return known;
-  const broken = new Set<number>();
-  const shares = {
-    members: share(answers.each(keepsCounts), broken),
-    totalLength: share(answers.each(keepsTotalLength), broken),
-    mass: massShare("mass", answers, perMetre, broken),
-    massOfTotal: massShare("massOfTotal", answers, perMetre, broken),
-  };
-  const breaking = [...broken].sort((one, other) => one - other);
-  tallies.set(answers, { perMetre, shares, breaking });
-  return { perMetre, shares, breaking };
-}
-
-interface Share {
-  readonly kept: number;
-  readonly tested: number;
-}
-
-function share(holds: readonly (boolean | null)[], broken: Set<number>): Share {
-  let kept = 0;
-  let tested = 0;
-  for (let place = 0; place < holds.length; place += 1) {
-    const one = holds[place] as boolean | null;
-    if (one === null) continue;
-    tested += 1;
-    if (one) kept += 1;
-    else broken.add(place);
-  }
-  return { kept, tested };
-}
-
-function massShare(
-  name: "mass" | "massOfTotal",
+/** The bars that break any product, speaking or not. */
+export function breakingRows(
   answers: AnswersOfBars,
+  { perMetre }: IdentityHabits,
+): readonly Answered<readonly RowIdentity[]>[] {
+  return answers.those(brokenProducts, perMetre);
+}
+
+function brokenProducts(
+  facts: BarFacts,
   perMetre: ReadonlyMap<number, number>,
-  broken: Set<number>,
-): Share {
-  const sizes = answers.each(sizePlace);
-  const found = answers.each(name === "mass" ? massByLength : massByTotal);
-  const near = SURELY * IDENTITIES.value.massWithin;
-  const held = answers.bars[0]?.standard.bars ?? [];
-  const bySize = held.map(({ diameter, massPerMetre }) => perMetre.get(diameter) ?? massPerMetre);
-  let kept = 0;
-  let tested = 0;
-  for (let place = 0; place < found.length; place += 1) {
-    const own = found[place] as number;
-    const size = sizes[place] as number;
-    if (Number.isNaN(own) || size < 0) continue;
-    tested += 1;
-    const ratio = own / (bySize[size] as number);
-    const isNear = ratio - 1 <= near && 1 - ratio <= near;
-    if (isNear || isKept(name, answers.bars[place] as BarFacts, perMetre) === true) kept += 1;
-    else broken.add(place);
+): readonly RowIdentity[] | null {
+  let broken: RowIdentity[] | null = null;
+  for (const name of NAMES) {
+    if (isSurelyKept(name, facts, perMetre) || isKept(name, facts, perMetre) !== false) continue;
+    broken ??= [];
+    broken.push(name);
   }
-  return { kept, tested };
+  return broken;
 }
 
 /** leaves what floats may make of a product to the exact comparison */
 const SURELY = 0.999999;
 
-const keepsCounts = (facts: BarFacts) => isKept("members", facts, NO_MASSES);
-const keepsTotalLength = (facts: BarFacts) => isKept("totalLength", facts, NO_MASSES);
-const sizePlace = ({ bar, standard }: BarFacts) =>
-  bar === null ? -1 : standard.bars.findIndex(({ size }) => size === bar.size);
+/** Most masses are told in a few steps, without the cell's own text. */
+function isSurelyKept(name: RowIdentity, facts: BarFacts, perMetre: ReadonlyMap<number, number>): boolean {
+  if (name === "members" || name === "totalLength") return false;
+  const own = name === "mass" ? massByLength(facts) : massByTotal(facts);
+  const ratio = own / (massPerMetre(facts, perMetre) ?? Number.NaN);
+  const near = SURELY * IDENTITIES.value.massWithin;
+  return ratio - 1 <= near && 1 - ratio <= near;
+}
+
+const hasBar = ({ bar }: BarFacts): boolean => bar !== null;
+const IS_TESTED: Readonly<Record<RowIdentity, (facts: BarFacts) => boolean>> = {
+  members: (facts) => isKept("members", facts, NO_MASSES) !== null,
+  totalLength: ({ row, count }) =>
+    row.length !== null && count !== null && row.length * count > 0 && (row.totalLength ?? null) !== null,
+  mass: (facts) => hasBar(facts) && !Number.isNaN(massByLength(facts)),
+  massOfTotal: (facts) => hasBar(facts) && !Number.isNaN(massByTotal(facts)),
+};
+
 const massByLength = (facts: BarFacts) => massOver(facts, (facts.row.length ?? 0) * (facts.count ?? 0));
 const massByTotal = (facts: BarFacts) => massOver(facts, facts.row.totalLength ?? 0);
 const NO_MASSES: ReadonlyMap<number, number> = new Map();
@@ -240,7 +213,7 @@ function expectedOf(facts: BarFacts, [suspect, another]: readonly AmountField[])
 function ownMasses(answers: AnswersOfBars): ReadonlyMap<number, number> {
   const { sizeRows, fromTable } = IDENTITIES.value;
   const masses = new Map<number, number>();
-  for (const [diameter, found] of answers.sorted(ownMass)) {
+  for (const [diameter, found] of answers.figures(ownMass)) {
     const middle = found[found.length >> 1] as number;
     const table = answers.bars.find((facts) => facts.diameter === diameter && facts.bar !== null)?.bar
       ?.massPerMetre;

@@ -3,6 +3,7 @@ import type { Sheet } from "../schedule/sheet";
 import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { FactsInHand } from "./facts-in-hand";
+import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
 import { WordsOfBars } from "./said-words";
@@ -20,21 +21,55 @@ export interface BookFacts {
 export class SheetFacts implements SheetOfRow {
   /** given by the audit once every row has its facts */
   answers = new AnswersOfBars([]);
-  /** True once the other sheets of the book were asked for. */
-  looksBeside = false;
   readonly words = new WordsOfBars();
   readonly inHand = new FactsInHand();
   #book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;
-  #byRow: ReadonlyMap<number, BarFacts> | undefined;
+  readonly #reading: ScheduleReading;
+  readonly #before: SheetHabits | null;
 
   constructor(
     readonly sheet: Sheet,
-    readonly reading: ScheduleReading,
-  ) {}
+    reading: ScheduleReading,
+    /** before an edit: habits that are the same stay the same object, with what was worked out by them */
+    habitsBefore: SheetHabits | null = null,
+  ) {
+    this.#reading = reading;
+    this.#before = habitsBefore;
+  }
+
+  /** Runs what looks at the sheet, and says what it looked at. */
+  lookedAt(run: () => void): Looked {
+    const looked = new Looked();
+    this.answers.looked = looked;
+    run();
+    this.answers.looked = null;
+    return looked;
+  }
+
+  /** True where all that was looked at stands as it did before the edit of a few rows. */
+  standsAsIn(looked: Looked): boolean {
+    const sameHabits = looked.habits === null || looked.habits === this.habits;
+    const sameStep =
+      looked.lengthStep === undefined || looked.lengthStep === (this.#reading.lengthStep ?? null);
+    return !looked.isBeside && sameHabits && sameStep && this.answers.standAsIn(looked);
+  }
+
+  /** The sheet as read. What looks at it goes by all of its bars. */
+  get reading(): ScheduleReading {
+    this.answers.looked?.atAllBars();
+    return this.#reading;
+  }
+
+  /** mm: the step that most lengths keep */
+  get lengthStep(): number | null {
+    const { lengthStep = null } = this.#reading;
+    if (this.answers.looked !== null) this.answers.looked.lengthStep = lengthStep;
+    return lengthStep;
+  }
 
   get book(): BookFacts {
-    this.looksBeside = true;
+    this.answers.looked?.atOtherSheets();
     return this.#book;
   }
 
@@ -42,6 +77,7 @@ export class SheetFacts implements SheetOfRow {
     this.#book = book;
   }
 
+  /** All bars. What looks at them goes by all of them; `answers` says less. */
   get bars(): readonly BarFacts[] {
     return this.answers.bars;
   }
@@ -52,61 +88,81 @@ export class SheetFacts implements SheetOfRow {
 
   /** True where some table of the sheet has the column. */
   has(field: ColumnKind): boolean {
-    return this.reading.tables.some((table) => table.columns.has(field));
+    return this.#reading.tables.some((table) => table.columns.has(field));
   }
 
-  /** The bar of a row of the used range. */
+  /** The bar of a row of the used range. Bars stand in order of their rows. */
   barAt(row: number): BarFacts | undefined {
-    this.#byRow ??= new Map(this.bars.map((facts) => [facts.row.row, facts]));
-    return this.#byRow.get(row);
+    let low = 0;
+    let high = this.answers.length - 1;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.answers.bar(middle).row.row < row) low = middle + 1;
+      else high = middle;
+    }
+    const facts = this.answers.length === 0 ? undefined : this.answers.bar(low);
+    return facts?.row.row === row ? facts : undefined;
   }
 
   get habits(): SheetHabits {
-    this.#habits ??= sheetHabits(this.answers);
+    const { looked } = this.answers;
+    if (this.#habits === undefined) {
+      this.answers.looked = null;
+      this.#habits = sheetHabits(this.answers, this.#before);
+      this.answers.looked = looked;
+    }
+    looked?.atHabits(this.#habits);
     return this.#habits;
-  }
-
-  /** Habits that are the same as before an edit stay those of before, with what was worked out by them. */
-  keepHabits(before: SheetHabits): void {
-    this.#habits = before;
   }
 
   /** Bars that share a normalised mark, and a member too where marks start again for each; two or more. */
   get repeatedMarks(): readonly (readonly BarFacts[])[] {
     const places = this.answers.whole(repeatedMarks, markAndMember);
-    return places.map((group) => group.map((place) => this.bars[place] as BarFacts));
+    return places.map((group) => group.map((place) => this.answers.bar(place)));
   }
 }
 
 const FEWEST_ROWS_FOR_A_HABIT = 5;
 const NEARLY_ALL = 0.8;
 
-function sheetHabits(answers: AnswersOfBars): SheetHabits {
-  const { bars } = answers;
-  const shareWithout = (isWithout: (facts: BarFacts) => true | null): number =>
-    bars.length === 0 ? 0 : (bars.length - answers.count(isWithout)) / bars.length;
-  return {
+function sheetHabits(answers: AnswersOfBars, before: SheetHabits | null): SheetHabits {
+  const { bars, length } = answers;
+  const shareWithout = (isWithout: (facts: BarFacts) => boolean): number =>
+    length === 0 ? 0 : (length - answers.count(isWithout)) / length;
+  const habits = {
     gradeShare: shareWithout(hasNoGrade),
     shapeShare: shareWithout(hasNoShape),
     usesBrackets: answers.count(hasBrackets) > 0,
-    shapesOwnWay: isOwnWay(answers.count(hasOwnShape), answers.count(hasShapeTyped)),
-    showsStandard: answers.count(isOfStandard) * 2 > bars.length,
+    shapesOwnWay: isOwnWay(answers.count(hasOwnShape), answers.count(isShapeTyped)),
+    showsStandard: answers.count(isOfStandard) * 2 > length,
     marksRestart: answers.whole(marksRestart, markAndMember),
     massFactor: commonMassFactor(answers),
     offStepShare: offStepShare(answers),
-    lengthsAreSums: lengthsAreSums(bars),
+    lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
     standardMeant: standardMeant(answers, bars[0]?.standard),
-    identities: identityHabits(answers),
+    identities: identityHabits(answers, before?.identities ?? null),
   };
+  return before !== null && areEqual(habits, before) ? before : habits;
 }
 
-const where = (isMet: boolean): true | null => (isMet ? true : null);
-const hasNoGrade = ({ gradeName }: BarFacts) => where(gradeName === null);
-const hasNoShape = ({ row }: BarFacts) => where(row.shape === null);
-const hasBrackets = ({ row }: BarFacts) => where(row.freeDims !== "");
-const hasNoLength = ({ row }: BarFacts) => where(row.length === null);
-const isOffStep = ({ row, standard }: BarFacts) =>
-  where(row.length !== null && offStep(row.length, standard.lengthRounding.step));
+function areEqual(habits: SheetHabits, before: SheetHabits): boolean {
+  const { standardMeant: one, ...others } = habits;
+  const { standardMeant: other } = before;
+  const isSameMeant =
+    one?.id === other?.id &&
+    one?.first === other?.first &&
+    one?.misfits === other?.misfits &&
+    one?.fitting === other?.fitting;
+  const names = Object.keys(others) as (keyof typeof others)[];
+  return isSameMeant && names.every((name) => others[name] === before[name]);
+}
+
+const hasNoGrade = ({ gradeName }: BarFacts): boolean => gradeName === null;
+const hasNoShape = ({ row }: BarFacts): boolean => row.shape === null;
+const hasBrackets = ({ row }: BarFacts): boolean => row.freeDims !== "";
+const hasLength = ({ row }: BarFacts): boolean => row.length !== null;
+const isOffStep = ({ row, standard }: BarFacts): boolean =>
+  row.length !== null && offStep(row.length, standard.lengthRounding.step);
 
 /** What groups by mark go by. */
 export function markAndMember({ row, markKey }: BarFacts): string {
@@ -119,14 +175,14 @@ function isOwnWay(ownShapes: number, shapes: number): boolean {
   return ownShapes >= FEWEST_ROWS_FOR_A_HABIT && ownShapes > shapes * OWN_WAY;
 }
 
-const isTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?? "").trim() !== "";
-const hasShapeTyped = (facts: BarFacts) => where(isTyped(facts));
-const hasOwnShape = (facts: BarFacts) => where(isTyped(facts) && facts.definition === null && !facts.isPath);
+const isShapeTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?? "").trim() !== "";
+const hasOwnShape = (facts: BarFacts): boolean =>
+  isShapeTyped(facts) && facts.definition === null && !facts.isPath;
 
 /** A code with a figure in it, or a bar type that the standard has. */
-const isOfStandard = (facts: BarFacts) => {
+const isOfStandard = (facts: BarFacts): boolean => {
   const isCode = facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
-  return where(isCode || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null));
+  return isCode || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null);
 };
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
@@ -134,7 +190,7 @@ function offStepShare(answers: AnswersOfBars): number {
   const { bars } = answers;
   const rounding = bars[0]?.standard.lengthRounding;
   if (rounding === undefined || rounding.cite.provenance === "common practice") return 0;
-  const lengths = bars.length - answers.count(hasNoLength);
+  const lengths = answers.count(hasLength);
   return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : answers.count(isOffStep) / lengths;
 }
 
@@ -147,11 +203,17 @@ function lengthsAreSums(bars: readonly BarFacts[]): boolean {
   let others = 0;
   for (const facts of bars) {
     if (sums + others >= LOOKED_AT) break;
-    if (facts.row.length === null || (facts.bendCount ?? 0) === 0) continue;
-    if (isSumOfLegs(facts)) sums += 1;
-    else others += 1;
+    const said = sumOrOther(facts);
+    if (said === "sum") sums += 1;
+    if (said === "other") others += 1;
   }
   return sums >= FEWEST_SUMS && isMost(sums / (sums + others));
+}
+
+/** What a bent bar's typed length is. */
+function sumOrOther(facts: BarFacts): "sum" | "other" | "none" {
+  if (facts.row.length === null || (facts.bendCount ?? 0) === 0) return "none";
+  return isSumOfLegs(facts) ? "sum" : "other";
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */
@@ -187,22 +249,19 @@ const NEAR_ONE = 0.01;
 
 /** A factor within 0.4 % of which at least four in five typed masses lie, and which is off 1 by over 1 %. */
 function commonMassFactor(answers: AnswersOfBars): number | null {
-  const all = new Float64Array(answers.bars.length);
-  let count = 0;
-  let nearOne = 0;
-  for (const ratio of answers.each(massRatio)) {
-    if (ratio === null) continue;
-    all[count] = ratio;
-    count += 1;
-    if (Math.abs(ratio - 1) <= NEAR_ONE) nearOne += 1;
-  }
-  // then the middle one is near 1 too
-  if (count < FEWEST_ROWS_FOR_A_HABIT || nearOne * 2 > count + 1) return null;
-  const ratios = all.subarray(0, count).sort();
-  const median = ratios[ratios.length >> 1] as number;
-  if (Math.abs(median - 1) <= NEAR_ONE || median < 0.8 || median > 1.25) return null;
-  const near = ratios.filter((ratio) => Math.abs(ratio / median - 1) <= 0.004).length;
-  return near / ratios.length >= NEARLY_ALL ? Math.round(median * 1000) / 1000 : null;
+  const odd = answers.those(oddMassRatio);
+  const count = answers.count(hasMassRatio);
+  // where most are near 1 the middle one is too
+  if (count < FEWEST_ROWS_FOR_A_HABIT || (count - odd.length) * 2 > count + 1) return null;
+  const ratios = Float64Array.from(answers.bars, ({ massRatio }) => massRatio ?? Number.NaN).sort();
+  const known = ratios.subarray(0, count);
+  const median = known[known.length >> 1] as number;
+  if (isNearOne(median) || median < 0.8 || median > 1.25) return null;
+  const near = known.filter((ratio) => Math.abs(ratio / median - 1) <= 0.004).length;
+  return near / known.length >= NEARLY_ALL ? Math.round(median * 1000) / 1000 : null;
 }
 
-const massRatio = (facts: BarFacts): number | null => facts.massRatio;
+const isNearOne = (ratio: number): boolean => Math.abs(ratio - 1) <= NEAR_ONE;
+const hasMassRatio = ({ massRatio }: BarFacts): boolean => massRatio !== null;
+const oddMassRatio = ({ massRatio }: BarFacts): number | null =>
+  massRatio === null || isNearOne(massRatio) ? null : massRatio;

@@ -18,6 +18,8 @@ export class ScheduleSession {
     readonly reading: ScheduleReading,
     /** null where a row can say something of another one that is not simply carried down */
     private readonly kept: Resumable | null,
+    /** places of the bars that were read again, all others being as they were; null where all were read */
+    readonly readAgain: readonly number[] | null = null,
   ) {}
 
   /**
@@ -37,7 +39,8 @@ export class ScheduleSession {
     const bars = rereadBars(before, kept, sheet, first, last);
     if (bars === null) return null;
     const reading = { ...before, bars, lengthStep: lengthStep(bars), proofs: [settled.proof] };
-    return new ScheduleSession(reading, { ...kept, sheet, decision: { ...kept.decision, settled } });
+    const places = Array.from({ length: last - first + 1 }, (_, at) => first + at);
+    return new ScheduleSession(reading, { ...kept, sheet, decision: { ...kept.decision, settled } }, places);
   }
 }
 

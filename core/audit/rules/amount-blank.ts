@@ -49,7 +49,7 @@ export default defineRule({
     const blanks = open.map(({ facts }) => ({ facts, field: blankOf(facts, usual) }));
     const missing = blanks.filter(({ field }) => field !== null).length;
     // where most rows lack it the column was not read: another rule says so
-    if (missing * 2 > sheet.bars.length) return;
+    if (missing * 2 > sheet.answers.length) return;
     blanks.forEach(({ facts, field }) => {
       if (field === null) return;
       const found = field === "size" ? null : followed(facts, field, perMetreOf(facts));
@@ -77,12 +77,12 @@ function lacksAmount({ row, count }: BarFacts): true | null {
 
 const FIELDS = [...COUNTS, "size", "length"] as const;
 
-function usualFields({ bars, answers }: SheetFacts): ReadonlySet<ColumnKind> {
+function usualFields({ answers }: SheetFacts): ReadonlySet<ColumnKind> {
   const unfilled = answers.those(unfilledFields);
   return new Set(
     FIELDS.filter((field) => {
-      const filled = bars.length - unfilled.filter(({ answer }) => answer.includes(field)).length;
-      return filled >= bars.length * USUAL;
+      const filled = answers.length - unfilled.filter(({ answer }) => answer.includes(field)).length;
+      return filled >= answers.length * USUAL;
     }),
   );
 }

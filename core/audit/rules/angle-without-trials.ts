@@ -40,10 +40,11 @@ export default defineRule({
   },
   checkSheet(sheet, { shop }, report) {
     if (shop === null || !shop.hasTrials) return;
-    for (const group of groupsOf(sheet.bars, shop)) {
+    for (const group of sheet.answers.whole(groupsOf, bendsOfBar, shop)) {
       const unborne = unborneAngles(group, shop);
       if (unborne === null) continue;
-      const { first, former, rows } = group;
+      const { former, rows } = group;
+      const first = sheet.answers.bar(group.first);
       const values = { rows, size: first.sizeName, former: { mm: former }, ...unborne };
       report({
         messageId: "unborne",
@@ -58,7 +59,8 @@ export default defineRule({
 });
 
 interface BentGroup {
-  readonly first: BarFacts;
+  /** place of the first of them */
+  readonly first: number;
   readonly bar: BarToBend;
   readonly madeOn: Machine | null;
   readonly former: number;
@@ -68,30 +70,42 @@ interface BentGroup {
 }
 
 /** Bars that one row of the log would speak for: bender, size, former and grade. */
-function groupsOf(bars: readonly BarFacts[], shop: Workshop): Iterable<BentGroup> {
+function groupsOf(bars: readonly BarFacts[], shop: Workshop): readonly BentGroup[] {
   const groups = new Map<string, BentGroup>();
-  for (const facts of bars) {
-    const ranking = machinesFor(facts, shop);
-    const best = ranking?.verdicts[0];
-    if (ranking === null || best === undefined || ranking.notSearched === "rolled") continue;
-    // without a former no trial can be made either, and the rack's own rule says so
-    if (best.faults.some(({ kind }) => kind === "former")) continue;
-    const { bar, made } = ranking;
-    const madeOn = made?.machine ?? null;
-    for (const former of new Set(best.formers)) {
-      const key = `${madeOn?.name}|${bar.diameter}|${former}|${bar.steel.grade}|${bar.steel.letter}`;
+  bars.forEach((facts, place) => {
+    for (const { key, angles, ...bends } of bendsOf(facts, shop)) {
       let group = groups.get(key);
       if (group === undefined) {
-        group = { first: facts, bar, madeOn, former, rows: 0, angles: new Set() };
+        group = { ...bends, first: place, rows: 0, angles: new Set() };
         groups.set(key, group);
       }
       group.rows += 1;
-      bar.path.turns.forEach(({ angle }, turn) => {
-        if (best.formers[turn] === former) group.angles.add(Math.max(1, Math.round(Math.abs(angle))));
-      });
+      for (const angle of angles) group.angles.add(angle);
     }
-  }
-  return groups.values();
+  });
+  return [...groups.values()];
+}
+
+/** What the groups go by. */
+function bendsOfBar(facts: BarFacts, shop: Workshop): string {
+  return JSON.stringify(bendsOf(facts, shop).map(({ key, angles }) => [key, angles]));
+}
+
+/** The bends of a bar by former, as the log would speak for them. */
+function bendsOf(facts: BarFacts, shop: Workshop) {
+  const ranking = machinesFor(facts, shop);
+  const best = ranking?.verdicts[0];
+  if (ranking === null || best === undefined || ranking.notSearched === "rolled") return [];
+  // without a former no trial can be made either, and the rack's own rule says so
+  if (best.faults.some(({ kind }) => kind === "former")) return [];
+  const { bar, made } = ranking;
+  const madeOn = made?.machine ?? null;
+  return [...new Set(best.formers)].map((former) => {
+    const key = `${madeOn?.name}|${bar.diameter}|${former}|${bar.steel.grade}|${bar.steel.letter}`;
+    const turns = bar.path.turns.filter((_, turn) => best.formers[turn] === former);
+    const angles = turns.map(({ angle }) => Math.max(1, Math.round(Math.abs(angle))));
+    return { key, bar, madeOn, former, angles };
+  });
 }
 
 /** The angles that the log bears on no bender asked, with the first one's reason; null where it bears all. */

@@ -48,7 +48,7 @@ export default defineRule({
       values: {
         misfits,
         fitting,
-        rows: sheet.bars.length,
+        rows: sheet.answers.length,
         size: `${typedText(first.sizeTyped)}${grade}`,
         standard: context.standard.id,
         meant: meant.id,

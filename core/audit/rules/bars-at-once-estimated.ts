@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { machinesFor } from "../../bar/bar-on-machines";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
 import type { Machine } from "../../bending/machine";
+import type { Workshop } from "../../shop/workshop";
 import { isRefusal } from "../../units/refusal";
 import { exampleShop } from "../example-shop";
 import { OF_SHOP_SHEET } from "../practice.data";
@@ -33,20 +34,36 @@ export default defineRule({
   },
   checkSheet(sheet, { shop }, report) {
     if (shop === null) return;
-    const seen = new Set<string>();
-    for (const facts of sheet.bars) {
+    for (const place of sheet.answers.whole(firstsOfEach, barOnMachine, shop)) {
+      const facts = sheet.answers.bar(place);
       const ranking = machinesFor(facts, shop);
       const madeOn = ranking?.made?.machine ?? null;
       if (ranking === null || madeOn === null) continue;
       const bar = { diameter: ranking.bar.diameter, yield: ranking.bar.steel.yield };
-      const key = `${bar.diameter}|${bar.yield}|${madeOn.name}`;
-      if (seen.has(key)) continue;
-      seen.add(key);
       const plate = estimateOn(madeOn, bar);
       if (plate !== null) report({ row: facts, at: "size", ...noteOf(facts, madeOn, plate) });
     }
   },
 });
+
+/** The first bar of each size and steel on each bender. */
+function firstsOfEach(bars: readonly BarFacts[], shop: Workshop): readonly number[] {
+  const firsts = new Map<string, number>();
+  bars.forEach((facts, place) => {
+    const key = barOnMachine(facts, shop);
+    if (key !== "" && !firsts.has(key)) firsts.set(key, place);
+  });
+  return [...firsts.values()];
+}
+
+/** Empty for what no bender makes. */
+function barOnMachine(facts: BarFacts, shop: Workshop): string {
+  const ranking = machinesFor(facts, shop);
+  const made = ranking?.made ?? null;
+  if (ranking === null || made === null) return "";
+  const { diameter, steel } = ranking.bar;
+  return `${diameter}|${steel.yield}|${made.machine.name}`;
+}
 
 function estimateOn(machine: Machine, bar: { diameter: number; yield: number }): BarsAtOnce | null {
   const plate = barsAtOnce(machine, bar, "bend");

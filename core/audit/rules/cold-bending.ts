@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { exampleShop } from "../example-shop";
 import { COLD_TO_ASK_ABOUT } from "../practice.data";
 import { defineRule } from "../rule";
@@ -36,10 +37,14 @@ export default defineRule({
     const { coldBending } = standard;
     const least = coldBending ?? COLD_TO_ASK_ABOUT;
     if (temperature >= least.value) return;
-    const rows = sheet.bars.filter((facts) => facts.row.shape !== null && !facts.isStraight).length;
+    const rows = sheet.answers.count(isBent);
     if (rows === 0) return;
     const values = { rows, temperature, least: least.value, standard: standard.id };
     if (coldBending !== null) report({ messageId: "cold", values, cite: least.cite });
     else report({ messageId: "ask", severity: "note", outcome: "unsure", values, cite: least.cite });
   },
 });
+
+function isBent({ row, isStraight }: BarFacts): boolean {
+  return row.shape !== null && !isStraight;
+}

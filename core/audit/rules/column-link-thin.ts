@@ -1,4 +1,5 @@
-import { membersWithLinks } from "../member-bars";
+import type { BarFacts } from "../../bar/bar-facts";
+import { barsAbout, isLink, type MembersWithLinks, membersWithLinks } from "../member-bars";
 import { isColumn } from "../member-size";
 import { defineRule } from "../rule";
 
@@ -29,23 +30,28 @@ export default defineRule({
   messages: {
     thin: "links of {size} about bars of {bar}: {least} at least is asked for in a column; ask the designer",
   },
-  checkSheet(sheet, { standard }, report) {
-    for (const { links, thickest } of membersWithLinks(sheet)) {
-      const rule = standard.detailing("size of column links", thickest);
-      if (rule === null) continue;
-      const least = Math.max((rule.value.perDiameter ?? 0) * thickest, rule.value.atLeast ?? 0);
-      for (const facts of links) {
-        // a spiral has rules of its own
-        if (facts.diameter === null || facts.pathKind === "helix" || !facts.inWords(isColumn)) continue;
-        if (facts.diameter >= least - 0.05) continue;
-        report({
-          messageId: "thin",
-          row: facts,
-          at: "size",
-          values: { size: facts.sizeName, bar: { mm: thickest }, least: { mm: least } },
-          cite: rule.cite,
-        });
-      }
+  checkSheet({ answers }, _context, report) {
+    for (const { facts, answer } of answers.those(thinLink, membersWithLinks(answers))) {
+      const { thickest, least, cite } = answer;
+      report({
+        messageId: "thin",
+        row: facts,
+        at: "size",
+        values: { size: facts.sizeName, bar: { mm: thickest }, least: { mm: least } },
+        cite,
+      });
     }
   },
 });
+
+function thinLink(facts: BarFacts, members: MembersWithLinks) {
+  const about = barsAbout(facts, members);
+  if (about === null || facts.diameter === null || !facts.inWords(isColumn)) return null;
+  const { thickest } = about;
+  const rule = facts.standard.detailing("size of column links", thickest);
+  if (rule === null) return null;
+  const least = Math.max((rule.value.perDiameter ?? 0) * thickest, rule.value.atLeast ?? 0);
+  // a spiral has rules of its own
+  if (facts.diameter >= least - 0.05 || facts.pathKind === "helix" || !isLink(facts)) return null;
+  return { thickest, least, cite: rule.cite };
+}

@@ -1,4 +1,5 @@
-import { membersWithLinks } from "../member-bars";
+import type { BarFacts } from "../../bar/bar-facts";
+import { barsAbout, isLink, type MembersWithLinks, membersWithLinks } from "../member-bars";
 import { isColumn } from "../member-size";
 import { defineRule } from "../rule";
 
@@ -47,24 +48,28 @@ export default defineRule({
   messages: {
     wide: "links at {spacing} about bars of {bar}: {most} at most are asked for in a column; ask the designer",
   },
-  checkSheet(sheet, { standard }, report) {
-    for (const { links, thinnest } of membersWithLinks(sheet)) {
-      const rule = thinnest === null ? null : standard.detailing("spacing of column links", thinnest);
-      if (rule === null || thinnest === null) continue;
-      const { perDiameter = Infinity, perLink = Infinity, atMost = Infinity } = rule.value;
-      for (const facts of links) {
-        const { spacing } = facts.row;
-        if (!spacing || facts.diameter === null || !facts.inWords(isColumn)) continue;
-        const most = Math.min(perDiameter * thinnest, perLink * facts.diameter, atMost);
-        if (spacing <= most + 1) continue;
-        report({
-          messageId: "wide",
-          row: facts,
-          at: facts.has("spacing") ? "spacing" : "size",
-          values: { spacing: { mm: spacing }, bar: { mm: thinnest }, most: { mm: most } },
-          cite: rule.cite,
-        });
-      }
+  checkSheet({ answers }, _context, report) {
+    for (const { facts, answer } of answers.those(wideApart, membersWithLinks(answers))) {
+      const { spacing, thinnest, most, cite } = answer;
+      report({
+        messageId: "wide",
+        row: facts,
+        at: facts.has("spacing") ? "spacing" : "size",
+        values: { spacing: { mm: spacing }, bar: { mm: thinnest }, most: { mm: most } },
+        cite,
+      });
     }
   },
 });
+
+function wideApart(facts: BarFacts, members: MembersWithLinks) {
+  const { spacing } = facts.row;
+  const thinnest = barsAbout(facts, members)?.thinnest ?? null;
+  if (!spacing || thinnest === null || facts.diameter === null || !facts.inWords(isColumn)) return null;
+  const rule = facts.standard.detailing("spacing of column links", thinnest);
+  if (rule === null) return null;
+  const { perDiameter = Infinity, perLink = Infinity, atMost = Infinity } = rule.value;
+  const most = Math.min(perDiameter * thinnest, perLink * facts.diameter, atMost);
+  if (spacing <= most + 1 || !isLink(facts)) return null;
+  return { spacing, thinnest, most, cite: rule.cite };
+}

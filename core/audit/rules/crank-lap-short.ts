@@ -28,13 +28,8 @@ export default defineRule({
     links: "{rows} bars are cranked, such as mark {mark}: links are asked for close to the bends",
   },
   checkSheet(sheet, { standard }, report) {
-    const cranked = sheet.answers.those(crankOf).map(({ facts }) => facts);
-    for (const facts of cranked) {
-      const said = lapSaid(facts);
-      const own = said === null ? ownLap(facts, standard) : null;
-      const lap = said ?? own?.value ?? null;
-      const straight = shorterEnd(facts);
-      if (lap === null || straight === null || straight >= lap) continue;
+    for (const { facts, answer } of sheet.answers.those(shortEnd)) {
+      const { straight, lap, own } = answer;
       report({
         messageId: "short",
         outcome: "unsure",
@@ -48,7 +43,8 @@ export default defineRule({
         ...(own === null ? {} : { cite: own.cite }),
       });
     }
-    const [first] = cranked;
+    const cranked = sheet.answers.those(crankOf);
+    const first = cranked[0]?.facts;
     // said where the code itself is known to say it
     if (first === undefined || standard.unit !== "in") return;
     report({
@@ -60,6 +56,16 @@ export default defineRule({
     });
   },
 });
+
+/** An end beyond the crank that is shorter than the lap, of the row or of the project. */
+function shortEnd(facts: BarFacts) {
+  if (crankOf(facts) === null) return null;
+  const said = lapSaid(facts);
+  const own = said === null ? ownLap(facts, facts.standard) : null;
+  const lap = said ?? own?.value ?? null;
+  const straight = lap === null ? null : shorterEnd(facts);
+  return lap === null || straight === null || straight >= lap ? null : { straight, lap, own };
+}
 
 function shorterEnd({ planarPath }: BarFacts): number | null {
   const first = planarPath?.legs[0]?.length;

@@ -23,7 +23,7 @@ export default defineRule({
   messages: { unread: "{standard}: {caution}" },
   checkSheet(sheet, { standard }, report) {
     const { caution } = standard;
-    if (caution === null || sheet.bars.length === 0) return;
+    if (caution === null || sheet.answers.length === 0) return;
     report({ messageId: "unread", outcome: "unsure", values: { standard: standard.id, caution } });
   },
 });

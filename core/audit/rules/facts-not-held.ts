@@ -39,7 +39,7 @@ export default defineRule({
       "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked: write them as paths",
   },
   checkSheet(sheet, context, report) {
-    if (sheet.bars.length === 0) return;
+    if (sheet.answers.length === 0) return;
     if (!holdsShapeCodes(context.standard) || sheet.habits.shapesOwnWay) {
       const unknown = sheet.answers.those(namesUnknownShape);
       const first = unknown[0]?.facts.typed("shape") ?? null;
@@ -58,7 +58,7 @@ export default defineRule({
     const missing = NEEDED.filter(([field]) => !sheet.has(field) && !isHeldElsewhere(field, sheet)).map(
       ([, words]) => words,
     );
-    if (!sheet.has("A") && sheet.bars.some(({ definition }) => (definition?.dims.length ?? 0) > 1)) {
+    if (!sheet.has("A") && sheet.answers.count(hasSeveralDims) > 0) {
       missing.unshift("the dimensions of the shapes in columns A, B, C");
     }
     if (missing.length === 0) return;
@@ -71,6 +71,10 @@ function isHeldElsewhere(field: ColumnKind, sheet: SheetFacts): boolean {
   if (field !== "revision") return false;
   const { schedule, revision } = sheetRevision(sheet);
   return schedule !== null && revision !== null;
+}
+
+function hasSeveralDims({ definition }: BarFacts): boolean {
+  return (definition?.dims.length ?? 0) > 1;
 }
 
 function lacksLeastFormer({ resolved }: BarFacts): true | null {

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isSumOfLegs } from "../../bar/sum-of-legs";
 import { defineRule } from "../rule";
 
@@ -34,12 +35,10 @@ export default defineRule({
   },
   checkSheet(sheet, _context, report) {
     if (!sheet.habits.lengthsAreSums) return;
-    const bent = sheet.bars.filter((facts) => facts.row.length !== null && (facts.bendCount ?? 0) > 0);
-    const sums = bent.filter(isSumOfLegs);
-    let worst: { length: number; cut: number } | null = null;
-    for (const facts of sums) {
-      const length = facts.row.length ?? 0;
-      const cut = facts.cut?.length ?? length;
+    const sums = sheet.answers.those(sumAndCut);
+    let worst: SumAndCut | null = null;
+    for (const { answer } of sums) {
+      const { length, cut } = answer;
       if (worst === null || length - cut > worst.length - worst.cut) worst = { length, cut };
     }
     if (worst === null) return;
@@ -47,7 +46,7 @@ export default defineRule({
       messageId: "sums",
       values: {
         sums: sums.length,
-        bent: bent.length,
+        bent: sheet.answers.count(isBentWithLength),
         most: { mm: worst.length - worst.cut },
         length: { mm: worst.length },
         cut: { mm: worst.cut },
@@ -55,3 +54,19 @@ export default defineRule({
     });
   },
 });
+
+/** mm */
+interface SumAndCut {
+  readonly length: number;
+  readonly cut: number;
+}
+
+function sumAndCut(facts: BarFacts): SumAndCut | null {
+  if (!isBentWithLength(facts) || !isSumOfLegs(facts)) return null;
+  const length = facts.row.length ?? 0;
+  return { length, cut: facts.cut?.length ?? length };
+}
+
+function isBentWithLength({ row, bendCount }: BarFacts): boolean {
+  return row.length !== null && (bendCount ?? 0) > 0;
+}

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isMost } from "../../bar/sheet-habits";
 import { offStep } from "../../bar/step";
 import { defineRule } from "../rule";
@@ -25,11 +26,10 @@ export default defineRule({
     const { offStepShare, standardMeant } = sheet.habits;
     if (!isMost(offStepShare) || standardMeant !== null) return;
     const { step, cite } = standard.lengthRounding;
-    const typed = sheet.bars.filter(({ row }) => row.length !== null);
-    const off = typed.filter(({ row }) => offStep(row.length ?? 0, step));
-    const first = off[0];
+    const off = sheet.answers.those(isOffStep);
+    const first = off[0]?.facts;
     if (first === undefined) return;
-    const kept = sheet.reading.lengthStep;
+    const kept = sheet.lengthStep;
     report({
       messageId: kept === null ? "none" : "kept",
       outcome: "unsure",
@@ -37,7 +37,7 @@ export default defineRule({
       at: "length",
       values: {
         off: off.length,
-        lengths: typed.length,
+        lengths: sheet.answers.count(hasLength),
         step: { mm: step },
         standard: standard.id,
         kept: { mm: kept ?? 0 },
@@ -46,3 +46,11 @@ export default defineRule({
     });
   },
 });
+
+function hasLength({ row }: BarFacts): boolean {
+  return row.length !== null;
+}
+
+function isOffStep({ row, standard }: BarFacts): true | null {
+  return row.length !== null && offStep(row.length, standard.lengthRounding.step) ? true : null;
+}

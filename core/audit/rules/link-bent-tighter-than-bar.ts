@@ -1,4 +1,5 @@
-import { membersWithLinks } from "../member-bars";
+import type { BarFacts } from "../../bar/bar-facts";
+import { barsAbout, isLink, type MembersWithLinks, membersWithLinks } from "../member-bars";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -45,36 +46,28 @@ export default defineRule({
       "bent on {former} the link holds bars of {bar} no closer than its legs: {least} is asked for; ask the designer",
     thin: "a link of {link} is bent round bars of {bar}, where bars of its own size at least are asked for: ask the designer",
   },
-  checkSheet(sheet, { standard }, report) {
-    for (const { links, thickest } of membersWithLinks(sheet)) {
-      const aboutBar = standard.detailing("former of a link about its bar", thickest);
-      const barOfLink = standard.detailing("bar that a link is bent round", thickest);
-      for (const facts of links) {
-        const { former, diameter } = facts;
-        if (former === null || diameter === null) continue;
-        const least = (aboutBar?.value.perDiameter ?? 0) * thickest;
-        if (aboutBar !== null && former < least - 1e-6) {
-          const values = { former: { mm: former }, bar: { mm: thickest }, least: { mm: least } };
-          report({
-            messageId: "tight",
-            outcome: "unsure",
-            row: facts,
-            at: "size",
-            values,
-            cite: aboutBar.cite,
-          });
-        } else if (barOfLink !== null && thickest < (barOfLink.value.perLink ?? 0) * diameter - 1e-6) {
-          const values = { link: { mm: diameter }, bar: { mm: thickest } };
-          report({
-            messageId: "thin",
-            outcome: "unsure",
-            row: facts,
-            at: "size",
-            values,
-            cite: barOfLink.cite,
-          });
-        }
-      }
+  checkSheet({ answers }, _context, report) {
+    for (const { facts, answer } of answers.those(tightAbout, membersWithLinks(answers))) {
+      report({ outcome: "unsure", row: facts, at: "size", ...answer });
     }
   },
 });
+
+/** How the link is too tight about the thickest bar of its member. */
+function tightAbout(facts: BarFacts, members: MembersWithLinks) {
+  const { former, diameter } = facts;
+  const about = barsAbout(facts, members);
+  if (about === null || former === null || diameter === null) return null;
+  const bar = { mm: about.thickest };
+  const aboutBar = facts.standard.detailing("former of a link about its bar", bar.mm);
+  const least = (aboutBar?.value.perDiameter ?? 0) * bar.mm;
+  if (aboutBar !== null && former < least - 1e-6) {
+    if (!isLink(facts)) return null;
+    const values = { former: { mm: former }, bar, least: { mm: least } };
+    return { messageId: "tight" as const, values, cite: aboutBar.cite };
+  }
+  const barOfLink = facts.standard.detailing("bar that a link is bent round", bar.mm);
+  if (barOfLink === null || bar.mm >= (barOfLink.value.perLink ?? 0) * diameter - 1e-6) return null;
+  if (!isLink(facts)) return null;
+  return { messageId: "thin" as const, values: { link: { mm: diameter }, bar }, cite: barOfLink.cite };
+}

@@ -23,9 +23,9 @@ export default defineRule({
     one: "mark {missing} is missing before {mark}",
     some: "marks {missing} to {last} are missing before {mark}",
   },
-  checkSheet({ answers, bars }, _context, report) {
+  checkSheet({ answers }, _context, report) {
     for (const { place, from, to } of answers.whole(markGaps, markAndMember)) {
-      const facts = bars[place] as BarFacts;
+      const facts = answers.bar(place);
       const mark = facts.row.mark ?? "";
       const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
       report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });

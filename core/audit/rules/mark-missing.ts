@@ -1,3 +1,4 @@
+import type { AnswersOfBars } from "../../bar/answers-of-bars";
 import type { BarFacts } from "../../bar/bar-facts";
 import { defineRule } from "../rule";
 
@@ -22,8 +23,8 @@ export default defineRule({
   messages: { missing: "no mark is given" },
   checkSheet(sheet, _context, report) {
     const unmarked = sheet.answers.those(hasNoMark);
-    if (unmarked.length === 0 || unmarked.length * 2 >= sheet.bars.length) return;
-    const bentOnly = marksBentBarsOnly(sheet.bars);
+    if (unmarked.length === 0 || unmarked.length * 2 >= sheet.answers.length) return;
+    const bentOnly = marksBentBarsOnly(sheet.answers);
     for (const { facts } of unmarked) {
       if (bentOnly && isStraight(facts)) continue;
       if (facts.row.problems?.some(({ field }) => field === "mark")) continue;
@@ -37,11 +38,14 @@ function hasNoMark({ row }: BarFacts): true | null {
 }
 
 /** Lists in which a straight bar goes by its size and length: no straight bar is marked. */
-function marksBentBarsOnly(bars: readonly BarFacts[]): boolean {
-  const straight = bars.filter(isStraight);
-  return straight.length > 1 && straight.every(({ row }) => row.mark === null);
+function marksBentBarsOnly(answers: AnswersOfBars): boolean {
+  return answers.count(isStraight) > 1 && answers.count(isStraightWithMark) === 0;
 }
 
 function isStraight({ row }: BarFacts): boolean {
   return row.shape === "00" || (row.shape === null && row.dims.length === 0);
+}
+
+function isStraightWithMark(facts: BarFacts): boolean {
+  return isStraight(facts) && facts.row.mark !== null;
 }

@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { machinesFor } from "../../bar/bar-on-machines";
 import type { NotSearched } from "../../shop/machine-fault";
+import type { Workshop } from "../../shop/workshop";
 import { exampleShop } from "../example-shop";
 import { LEGS_OF_TOOLING } from "../practice.data";
 import { defineRule } from "../rule";
@@ -33,9 +34,7 @@ export default defineRule({
   checkSheet(sheet, { shop }, report) {
     if (shop === null || shop.shop.benders.length === 0) return;
     const found = new Map<NotSearched, { readonly first: BarFacts; rows: number }>();
-    for (const facts of sheet.bars) {
-      const reason = isCurve(facts) ? "rolled" : (machinesFor(facts, shop)?.notSearched ?? null);
-      if (reason === null) continue;
+    for (const { facts, answer: reason } of sheet.answers.those(notSearched, shop)) {
       const held = found.get(reason);
       if (held === undefined) found.set(reason, { first: facts, rows: 1 });
       else held.rows += 1;
@@ -55,6 +54,10 @@ export default defineRule({
     }
   },
 });
+
+function notSearched(facts: BarFacts, shop: Workshop): NotSearched | null {
+  return isCurve(facts) ? "rolled" : (machinesFor(facts, shop)?.notSearched ?? null);
+}
 
 function isCurve({ definition }: BarFacts): boolean {
   const kind = definition?.kind;

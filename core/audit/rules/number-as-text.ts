@@ -42,7 +42,7 @@ export default defineRule({
   checkSheet(sheet, _context, report) {
     const found = sheet.answers.those(textNumbers);
     // a sheet that came as text throughout is its form, not a slip
-    if (found.length * 2 > sheet.bars.length) return;
+    if (found.length * 2 > sheet.answers.length) return;
     for (const { facts, answer: edits } of found) {
       report({
         messageId: "text",

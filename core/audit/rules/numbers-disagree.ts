@@ -56,16 +56,9 @@ export default defineRule({
   },
   fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    for (const place of breakingRows(sheet.answers, sheet.habits.identities)) {
-      const facts = sheet.bars[place];
-      const broken = facts === undefined ? null : brokenBy(facts);
-      if (
-        facts === undefined ||
-        broken === null ||
-        !isTogether(facts, broken) ||
-        isToldByLength(facts, broken)
-      )
-        continue;
+    for (const { facts } of breakingRows(sheet.answers, sheet.habits.identities)) {
+      const broken = brokenBy(facts);
+      if (broken === null || !isTogether(facts, broken) || isToldByLength(facts, broken)) continue;
       const [suspect] = broken.suspects;
       if (suspect === undefined || isCountedTwice(facts.row)) continue;
       const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");

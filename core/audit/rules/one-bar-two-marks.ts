@@ -70,20 +70,17 @@ function isSpaceBar({ shape }: BarFacts): boolean {
 }
 
 /** Bars of one member with another's size, shape, dimensions, length and place, and a mark of their own. */
-function alike({ bars, answers }: SheetFacts): readonly (readonly [BarFacts, BarFacts])[] {
-  const firsts = new Map<string, BarFacts>();
-  const pairs: (readonly [BarFacts, BarFacts])[] = [];
-  const keys = answers.each(barInWords);
-  for (let place = 0; place < bars.length; place += 1) {
-    const key = keys[place] as string | null;
-    if (key === null) continue;
-    const facts = bars[place] as BarFacts;
-    const first = firsts.get(key);
-    if (first === undefined) firsts.set(key, facts);
-    else if (first.markKey !== facts.markKey && firstDifference(first.row, facts.row) === null)
-      pairs.push([first, facts]);
+function alike({ answers }: SheetFacts): readonly (readonly [BarFacts, BarFacts])[] {
+  const pairs: { readonly place: number; readonly pair: readonly [BarFacts, BarFacts] }[] = [];
+  for (const [start = 0, ...others] of answers.alike(barInWords)) {
+    const first = answers.bar(start);
+    for (const place of others) {
+      const facts = answers.bar(place);
+      if (first.markKey !== facts.markKey && firstDifference(first.row, facts.row) === null)
+        pairs.push({ place, pair: [first, facts] });
+    }
   }
-  return pairs;
+  return pairs.sort((one, other) => one.place - other.place).map(({ pair }) => pair);
 }
 
 /** Null of a row that does not say enough to be told from another. */

@@ -23,7 +23,7 @@ export default defineRule({
   },
   checkSheet(sheet, _context, report) {
     const { mostRepeated, leastRows } = TWICE.value;
-    const marked = sheet.bars.length - sheet.answers.count(hasNoMark);
+    const marked = sheet.answers.count(hasMark);
     if (marked < leastRows) return;
     const twice: { first: BarFacts; again: BarFacts }[] = [];
     let repeated = 0;
@@ -42,8 +42,8 @@ export default defineRule({
   },
 });
 
-function hasNoMark({ markKey }: BarFacts): true | null {
-  return markKey === null ? true : null;
+function hasMark({ markKey }: BarFacts): boolean {
+  return markKey !== null;
 }
 
 function isSameRow(first: BarFacts, again: BarFacts): boolean {

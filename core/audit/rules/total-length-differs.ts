@@ -52,12 +52,12 @@ export default defineRule({
   },
 });
 
-function isJudged(facts: BarFacts): true | null {
-  return productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM ? true : null;
+function isJudged(facts: BarFacts): boolean {
+  return productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM;
 }
 
 function isWrong(facts: BarFacts): true | null {
-  return isJudged(facts) === true && !follows(facts) ? true : null;
+  return isJudged(facts) && !follows(facts) ? true : null;
 }
 
 function productOf({ row, count }: BarFacts): number | null {

@@ -2,7 +2,7 @@ import { toMillimetres } from "../../units/convert-length";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Cited } from "../citation";
 import { NOTHING_OWN, type OwnStandard } from "../own-standard";
-import type { FormerQuestion, HookTurn, Standard, Use } from "../port";
+import type { DetailingRule, FormerQuestion, HookTurn, Standard, Use } from "../port";
 import { barsOf } from "./bars-of";
 import { findDetailing } from "./find-detailing";
 import { findEndLeg } from "./find-end-leg";
@@ -29,6 +29,7 @@ export function buildStandard(tables: StandardTables, own: OwnStandard = NOTHING
   const formulaRadius = remember((diameter, use, _, grade) =>
     findFormulaRadius(tables, diameter, () => former(diameter, use, undefined, grade)),
   );
+  const detailing = remember((diameter, rule: DetailingRule) => findDetailing(tables, rule, diameter));
   const endLeg = remember((diameter, use, _, grade) =>
     findEndLeg(question(diameter, use, undefined, grade), tables, bars),
   );
@@ -82,7 +83,7 @@ export function buildStandard(tables: StandardTables, own: OwnStandard = NOTHING
       largestCurveFormer: inMillimetres(tables.largestCurveFormer),
     },
     siteDeductions: tables.siteDeductions,
-    detailing: (rule, diameter) => findDetailing(tables, rule, diameter),
+    detailing: (rule, diameter) => detailing(diameter, rule),
   };
 }
 
@@ -110,23 +111,23 @@ function straightSupplyRadius(
     : { value: row.radius, cite: rowCitation(table.cite, row) };
 }
 
-type Answer<Value> = (diameter: number, use: Use, coating?: string, grade?: string) => Value;
+type Answer<Value, Kind> = (diameter: number, kind: Kind, coating?: string, grade?: string) => Value;
 
-/** Keeps answers by use, and within it by diameter: the two that change from row to row. */
-function remember<Value>(answer: Answer<Value>): Answer<Value> {
-  const byUse = new Map<string, Map<number, Value>>();
-  return (diameter, use, coating, grade) => {
-    const key = coating === undefined && grade === undefined ? use : `${use}|${coating}|${grade}`;
-    let known = byUse.get(key);
+/** Keeps answers by use or rule, and within it by diameter: the two that change from row to row. */
+function remember<Value, Kind extends string = Use>(answer: Answer<Value, Kind>): Answer<Value, Kind> {
+  const byKind = new Map<string, Map<number, Value>>();
+  return (diameter, kind, coating, grade) => {
+    const key = coating === undefined && grade === undefined ? kind : `${kind}|${coating}|${grade}`;
+    let known = byKind.get(key);
     if (known === undefined) {
-      if (byUse.size >= ANSWERS_REMEMBERED) byUse.clear();
+      if (byKind.size >= ANSWERS_REMEMBERED) byKind.clear();
       known = new Map();
-      byUse.set(key, known);
+      byKind.set(key, known);
     }
     let value = known.get(diameter);
     if (value === undefined) {
       if (known.size >= ANSWERS_REMEMBERED) known.clear();
-      value = answer(diameter, use, coating, grade);
+      value = answer(diameter, kind, coating, grade);
       known.set(diameter, value);
     }
     return value;

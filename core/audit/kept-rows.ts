@@ -1,0 +1,80 @@
+import type { AnswersOfBars } from "../bar/answers-of-bars";
+import type { BarFacts } from "../bar/bar-facts";
+import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import type { ScheduleSession } from "../schedule/schedule-session";
+import type { Sheet } from "../schedule/sheet";
+import type { SheetState } from "./audit-state";
+
+/** An edit of rows of a sheet that was audited. */
+export interface Change {
+  readonly before: SheetState;
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+/** Where the bars that an edit left alone stood before it. */
+export interface KeptRows {
+  readonly before: SheetState;
+  /** the old place of a bar; -1 for one that changed */
+  place(index: number): number;
+  /** the changed bars, all others standing where they stood; null where bars may have moved */
+  readonly inPlace: { readonly answers: AnswersOfBars; readonly changed: readonly number[] } | null;
+}
+
+/** The bars outside the change that read as before; null where all are read anew. */
+export function keptRows(sheet: Sheet, session: ScheduleSession, change: Change): KeptRows | null {
+  const { before, firstRow, lastRow } = change;
+  const { reading, readAgain } = session;
+  const old = before.facts;
+  const { bars } = old;
+  if (bars.length === 0 || sheet.top !== old.sheet.top || sheet.left !== old.sheet.left) return null;
+  if (readAgain !== null) {
+    const changed = new Set(readAgain);
+    return {
+      before,
+      place: (index) => (changed.has(index) ? -1 : index),
+      inPlace: { answers: old.answers, changed: readAgain },
+    };
+  }
+  if (!areTablesAlike(reading, old.reading)) return null;
+  let at = 0;
+  const places = reading.bars.map((bar) => {
+    while (at < bars.length && (bars[at] as BarFacts).row.row < bar.row) at += 1;
+    const facts = bars[at];
+    const isOutside = bar.row < firstRow || bar.row > lastRow;
+    return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
+  });
+  return { before, place: (index) => places[index] as number, inPlace: null };
+}
+
+function areTablesAlike({ tables }: ScheduleReading, old: ScheduleReading): boolean {
+  return (
+    tables.length === old.tables.length &&
+    tables.every((table, index) => sameColumns(table, old.tables[index]))
+  );
+}
+
+function sameColumns(
+  a: ScheduleReading["tables"][number],
+  b: ScheduleReading["tables"][number] | undefined,
+): boolean {
+  if (b === undefined || a.headerTop !== b.headerTop || a.columns.size !== b.columns.size) return false;
+  for (const [kind, column] of a.columns) {
+    const other = b.columns.get(kind);
+    if (other === undefined || other.column !== column.column || other.unit !== column.unit) return false;
+  }
+  return true;
+}
+
+/** All that was read of a row, but the table that it stands in, is as before. */
+function sameReading(a: BarRow, b: BarRow): boolean {
+  if (a === b) return true;
+  const keys = Object.keys(a) as (keyof BarRow)[];
+  return (
+    keys.length === Object.keys(b).length && keys.every((key) => key === "table" || isAlike(a[key], b[key]))
+  );
+}
+
+function isAlike(a: unknown, b: unknown): boolean {
+  return a === b || (typeof a === "object" && a !== null && JSON.stringify(a) === JSON.stringify(b));
+}
