@@ -1,14 +1,14 @@
 import { type CheckedBook, checkBooks, checkReport, isBroken } from "../../core/jobs";
 import { notInTotalWords } from "../../core/totals";
-import { annotatedCopy } from "./annotated-copy";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { tellJob } from "./job/check-job";
+import { copyPlaces } from "./job/copy-places";
 import { askedFindings, filterOf, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
-import { nativeDeflater } from "./native-deflater";
+import { markedCopy } from "./marked-copy";
 import { noteDecisions, printDecisions } from "./print-decisions";
 import { printExplained } from "./print-explained";
 import { printFindings, printSummary } from "./print-findings";
@@ -20,7 +20,7 @@ import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 export const check: Command = {
   name: "check",
   usage:
-    "check BOOK... [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json | --jsonl] [--out COPY]",
+    "check BOOK... [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json | --jsonl] [--out COPY | FOLDER]",
   summary: "audit of a schedule, or of all of a job; --out writes a marked copy",
   options: {
     summary: { type: "boolean" },
@@ -36,8 +36,10 @@ export const check: Command = {
     const out = given.text("out");
     const job = jobAsked(given, streams);
     if (job !== null) {
-      if (out !== null) throw new InputRefused("--out marks one .xlsx file: name one, without --jsonl");
-      return tellJob(job, { tells: "findings", by: null }, given, streams);
+      if (out !== null && !job.named.isJob)
+        throw new InputRefused("--out with --jsonl marks copies of several books: name a folder of them");
+      const copies = out === null ? null : copyPlaces(job.named, out);
+      return tellJob(job, { tells: "findings", by: null, copies }, given, streams);
     }
     const { book, question } = bookAsked(given, streams, (path) => {
       if (out !== null) refuseTarget(path, out);
@@ -47,16 +49,12 @@ export const check: Command = {
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
     const [answer] = checkBooks([book], question);
     const checked = answerOf(answer!);
-    const { report, all: sheets } = checked;
+    const { report } = checked;
     for (const note of checked.notes) streams.note(note);
     if (out !== null && book.workbook !== null) {
-      const { pieces, kept } = annotatedCopy(book.workbook, report, sheets, {
-        newDeflater: nativeDeflater,
-        known: checked,
-      });
+      const { pieces, kept } = markedCopy(book.workbook, checked);
       writeCopy(out, pieces);
-      for (const name of kept)
-        streams.note(`sheet "${name}" has been written on since an earlier check: it stays as it is`);
+      for (const note of kept) streams.note(note);
       streams.note(`written: ${out}`);
     }
     noteDecisions(report, streams);

@@ -18,7 +18,7 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     by: { takes: "WHAT", says: "what the tonnes go by: pour, member, schedule or date" },
     workers: { takes: "NUMBER", says: "how many books are read at once; else one a core" },
     "no-cache": { takes: null, says: "keeps no results for the next run, and uses none" },
-    out: { takes: "FILE", says: "writes a file; never the one that is read" },
+    out: { takes: "FILE", says: "writes a file, of several books into a folder; never what is read" },
     explain: { takes: null, says: "why each row and column was read as it was" },
     own: { takes: "FILE", says: "values and shapes of your own, from a file with a Standard sheet" },
     stock: { takes: "MM,MM", says: "stock lengths to cut from, instead of the Shop sheet's" },
@@ -72,6 +72,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "heats schedule.xlsx", says: "every heat with its bars and marks" },
       { line: "heats schedule.xlsx --heat K4711", says: "what came of one heat" },
+      { line: "heats bridge --heat K4711", says: "in all schedules of a job, by one cut list" },
     ],
   },
   loads: {
@@ -79,6 +80,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "loads schedule.xlsx --out loads.html", says: "the loading lists to print" },
       { line: "loads schedule.xlsx --lorry-load 24000", says: "under a limit given here" },
+      { line: "loads bridge --pour P1", says: "lorries loaded from every schedule of a job" },
     ],
   },
   inspect: {
@@ -92,6 +94,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     says: "A copy of the workbook in which each BAR formula shows its value, for people who open it without the add-in.",
     examples: [
       { line: "recalc estimate.xlsx --out valued.xlsx", says: "formulas stay, values stand beside" },
+      { line: "recalc bridge --out valued", says: "a copy of each book of a job, in a folder" },
     ],
   },
   compare: {

@@ -10,7 +10,6 @@ import {
 } from "../../core/jobs";
 import type { Ticket } from "../../core/tickets";
 import { bundleLabelsPage } from "../print/bundle-labels";
-import type { ScheduleHead } from "../print/print-page";
 import { ticketPage } from "../print/ticket-page";
 import { trialLogPage } from "../print/trial-log-page";
 import { answerOf } from "./answer-of";
@@ -18,8 +17,9 @@ import { bookAsked } from "./book-asked";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
 import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
+import { heatsOfJob } from "./job/pieces-of-job";
 import { JOB_OPTIONS, readJob } from "./job/read-job";
-import { ticketsOfJob } from "./job/ticket-job";
+import { jobHead, ticketsOfJob } from "./job/ticket-job";
 import { noteDecisions } from "./print-decisions";
 import type { GivenOptions } from "./read-options";
 import { STANDARD_OPTIONS } from "./standard-for";
@@ -97,20 +97,16 @@ async function manyTickets(
     if (target !== null) for (const path of asked.named.paths) refusePage(path, target);
   const job = await readJob(asked.named.paths, asked.task, given, streams);
   try {
-    const { books, unread, all, isUnmakeable: isBad } = ticketsOfJob(asked, job, streams);
+    const heats = heatsOfJob(asked, job);
+    if (heats.groups.length > 0) for (const note of heats.pieces.notes) streams.note(note);
+    const { books, unread, all, isUnmakeable: isBad } = ticketsOfJob(asked, job, streams, heats.of);
     const [first] = books;
     if (first === undefined) throw new InputRefused("none of the books has a schedule");
-    const heads = new Set(all.map(({ head }) => head.job));
-    const head: ScheduleHead = {
-      job: heads.size === 1 ? (all[0]?.head.job ?? null) : null,
-      schedule: null,
-      revision: null,
-      standard: first.standard,
-    };
+    const head = jobHead(all, first.standard);
     if (pages.labels !== null) {
-      const limit = given.text("bundle-limit");
-      if (limit === null) throw new InputRefused("the labels of a job need --bundle-limit KG");
-      const labels = answerOf(labelsOf(all, Number(limit)));
+      const { workshop } = heats.pieces;
+      if (workshop === null) throw new InputRefused("none of the books has a schedule");
+      const labels = answerOf(labelsOf(all, bundleLimit(given.text("bundle-limit"), workshop)));
       for (const note of labels.notes) streams.note(note);
       writePage(
         asked.named.paths[0]!,

@@ -43,12 +43,12 @@ export function isSameFile(one: string, other: string): boolean {
   return resolve(one) === resolve(other);
 }
 
-function statOf(path: string): BigIntStats | null {
+export function statOf(path: string): BigIntStats | null {
   return statSync(path, { bigint: true, throwIfNoEntry: false }) ?? null;
 }
 
 /** Where a file lies, as a disk reads it that tells neither case nor how an accent is written. */
-function spelling(path: string): string {
+export function spelling(path: string): string {
   const folder = dirname(resolve(path));
   const whole = existsSync(path)
     ? realpathSync(path)

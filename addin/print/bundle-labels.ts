@@ -2,19 +2,21 @@ import type { Bundle, Bundles } from "../../core/totals";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { printMass } from "../../core/units/print-mass";
 import { html, type Markup } from "./html";
+import { isOfSeveral } from "./is-of-several";
 import { printPage, type ScheduleHead } from "./print-page";
 import { setLength } from "./set-length";
 
 /** Labels for every bundle and the loading list: last fixed is loaded first. */
 export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead, unit: LengthUnit = "mm"): string {
   const labels = bundles.bundles.map((bundle) => label(bundle, head, unit));
-  const rows = bundles.loading.map((bundle) => loadingRow(bundle, unit));
+  const isSeveral = isOfSeveral(bundles.bundles);
+  const rows = bundles.loading.map((bundle) => loadingRow(bundle, unit, isSeveral));
   const mass = bundles.bundles.reduce((sum, bundle) => sum + bundle.mass, 0);
   return printPage("Bundle labels and loading list", head, [
     html`<section class="labels" aria-label="Bundle labels">${labels}</section>
 <h2>Loading list</h2>
 <p class="note">In the order of loading: what is fixed last goes on first. ${bundles.bundles.length} bundles, ${printMass(mass, unit, 1)}. Lift by rated slings, never by the tying wire.</p>
-<table><thead><tr><th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass</th></tr></thead>
+<table><thead><tr>${isSeveral ? html`<th>Schedule</th>` : html``}<th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass</th></tr></thead>
 <tbody>${rows}</tbody></table>`,
   ]);
 }
@@ -22,9 +24,10 @@ export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead, unit: Len
 function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
   const { item } = bundle;
   const mark = item.mark ?? "no mark";
+  const revision = item.revision ?? head.revision;
   const reference = [
-    head.schedule ?? "schedule not named",
-    head.revision === null ? "no revision" : `rev. ${head.revision}`,
+    item.schedule ?? head.schedule ?? "schedule not named",
+    revision === null ? "no revision" : `rev. ${revision}`,
   ];
   const warning = bundle.overLimit
     ? html`<p class="warning">One bar is above the lifting limit: lift by a rated hoist only.</p>`
@@ -47,9 +50,9 @@ ${warning}${waived}
 `;
 }
 
-function loadingRow(bundle: Bundle, unit: LengthUnit): Markup {
+function loadingRow(bundle: Bundle, unit: LengthUnit, isSeveral: boolean): Markup {
   const { item } = bundle;
-  return html`<tr><td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${printMass(bundle.mass, unit, 1)}</td></tr>
+  return html`<tr>${isSeveral ? html`<td>${item.schedule ?? "-"}</td>` : html``}<td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${printMass(bundle.mass, unit, 1)}</td></tr>
 `;
 }
 

@@ -1,8 +1,11 @@
 import type { CutRow } from "../cutting/cut-row";
+import { cuttingSupply } from "../cutting/cutting-supply";
 import type { SizePlan } from "../cutting/plan-by-size";
+import type { Workshop } from "../shop/workshop";
+import type { Standard } from "../standards/port";
 import type { Ticket, TicketHeat } from "../tickets/ticket";
 import type { HeatsOfRow } from "../tickets/tickets-of-audit";
-import { type CutListQuestion, cutListOf } from "./cut-list";
+import { type CutListQuestion, type PiecesOfBook, piecesOf, planPieces } from "./cut-list";
 
 /** What came of one heat, or of stock without a certificate beside it. */
 export interface HeatUse {
@@ -27,8 +30,17 @@ export interface HeatRow {
 
 /** The cut list of schedules whose stock is written down with its heats; no plan where none is. */
 export function plansWithHeats(asked: CutListQuestion): readonly SizePlan[] {
-  const saysHeats = asked.workshop.shop.stock.some(({ heat }) => heat !== null);
-  return saysHeats ? cutListOf(asked).groups : [];
+  return plansOfPieces(piecesOf(asked), asked.workshop, asked.standard);
+}
+
+/** The same of rows, whichever books they come from. */
+export function plansOfPieces(
+  pieces: PiecesOfBook,
+  { shop }: Workshop,
+  standard: Standard,
+): readonly SizePlan[] {
+  if (shop.stock.every(({ heat }) => heat === null)) return [];
+  return planPieces(pieces, cuttingSupply(shop, standard, null), standard).groups;
 }
 
 /** Heats of each row's pieces by the cut list; a size whose stock says no heat gives none. */
@@ -45,7 +57,10 @@ export function heatsByRow(groups: readonly SizePlan[]): HeatsOfRow {
  * Every heat of the cut list with the bars taken and the rows that its pieces went to, so that a certificate
  * is followed from the rack to the pour and back. Pours and members are those of the tickets.
  */
-export function heatUses(groups: readonly SizePlan[], tickets: readonly Ticket[] = []): HeatUse[] {
+export function heatUses(
+  groups: readonly SizePlan[],
+  tickets: readonly Pick<Ticket, "sheet" | "row" | "member" | "pour">[] = [],
+): HeatUse[] {
   const ticketOf = new Map(tickets.map((ticket) => [JSON.stringify([ticket.sheet, ticket.row]), ticket]));
   return groups.flatMap(({ size, list, heats }) => {
     const names = [...new Set(heats.map(({ heat }) => heat))];

@@ -11,7 +11,7 @@ export {
   planPieces,
   readForCutting,
 } from "./cut-list";
-export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansWithHeats } from "./heats";
+export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansWithHeats } from "./heats";
 export { type LabelsJob, labelsOf } from "./labels";
 export { type LoadsJob, loadsOf } from "./loads";
 export { askedBars } from "./many/asked-bars";

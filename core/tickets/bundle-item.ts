@@ -3,11 +3,14 @@ import type { Ticket } from "./ticket";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
 export function bundleItem(ticket: Ticket): BundleItem | null {
-  const { pour, member, mark, size, shape, count, cut, massEach } = ticket;
+  const { pour, member, mark, size, shape, count, cut, massEach, head } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
   if (count === null || cut === null || massEach === null) return null;
   const waived = ticket.waived
     .filter(({ severity }) => severity === "unsafe" || severity === "unbendable")
     .map(({ text }) => text);
-  return { pour, member, mark, size, shape, count, length: cut.length, massEach, waived, heats };
+  const schedule = head.schedule ?? head.drawing;
+  const { revision } = head;
+  const bars = { pour, member, mark, size, shape, count, length: cut.length, massEach };
+  return { ...bars, schedule, revision, waived, heats };
 }

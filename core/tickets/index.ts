@@ -16,5 +16,5 @@ export type {
   TicketWaived,
   TicketWarning,
 } from "./ticket";
-export { type AuditTickets, ticketsOfAudit } from "./tickets-of-audit";
+export { type AuditTickets, type HeatsOfRow, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";

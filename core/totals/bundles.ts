@@ -1,5 +1,8 @@
 /** Bars of one mark, ready to be tied. */
 export interface BundleItem {
+  /** the reference of its schedule, and the revision that it is of */
+  readonly schedule?: string | null;
+  readonly revision?: string | null;
   readonly pour: string | null;
   readonly member: string | null;
   readonly mark: string | null;

@@ -9,6 +9,8 @@ export interface BooksNamed {
   readonly paths: readonly string[];
   /** a folder, a pattern or several files are a job, even where it has one book */
   readonly isJob: boolean;
+  /** the folders among what was given */
+  readonly folders: readonly string[];
   readonly notes: readonly string[];
 }
 
@@ -21,6 +23,7 @@ export function booksNamed(given: readonly string[], targets: readonly string[] 
   if (given.length === 0) throw new InputRefused("name a .xlsx or .csv file, a folder or a pattern");
   const notes: string[] = [];
   const found: string[] = [];
+  const folders: string[] = [];
   let isJob = given.length > 1;
   for (const name of given) {
     const kind = kindOf(name);
@@ -29,6 +32,7 @@ export function booksNamed(given: readonly string[], targets: readonly string[] 
       continue;
     }
     isJob = true;
+    if (kind === "folder") folders.push(name);
     const paths = (kind === "folder" ? inFolder(name) : matching(name)).filter((path) => {
       const isTarget = targets.some((target) => existsSync(target) && isSameFile(target, path));
       if (isTarget) notes.push(`${path} is to be written and is not read`);
@@ -38,7 +42,7 @@ export function booksNamed(given: readonly string[], targets: readonly string[] 
       throw new InputRefused(`${name} ${kind === "folder" ? "holds" : "names"} no .xlsx, .xlsm or .csv file`);
     found.push(...paths);
   }
-  return { paths: [...new Set(found)], isJob, notes };
+  return { paths: [...new Set(found)], isJob, folders, notes };
 }
 
 /** Whether a name stands for a job and not for one file. */

@@ -1,13 +1,20 @@
 import type { BookDigest } from "../../../core/jobs";
-import { type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
+import { checkBooks, type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
 import { groupName } from "../../../core/totals";
+import { answerOf } from "../answer-of";
 import type { ExitCode } from "../command";
+import { InputRefused } from "../input-refused";
+import { markedCopy } from "../marked-copy";
+import { openBook } from "../open-book";
 import { printGroups, summaryWords } from "../print-findings";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
+import { refuseKind } from "../write-copy";
+import { type CopyPlaces, writeInPlace } from "./copy-places";
 import { askedFindings, type JobAsked } from "./job-asked";
 import { bookLines, jobLines, unreadLine } from "./job-lines";
 import { jobReport } from "./job-report";
+import { questionOf, tried } from "./open-books";
 import { noteJob, printJob } from "./print-job";
 import { type JobRead, readJob } from "./read-job";
 
@@ -15,6 +22,8 @@ import { type JobRead, readJob } from "./read-job";
 export interface JobTelling {
   readonly tells: "findings" | "tonnes";
   readonly by: JobGroup | null;
+  /** where a marked copy of each book is to be written; null for none */
+  readonly copies?: CopyPlaces | null;
 }
 
 /** `check` and `tonnage` over many books: one answer each book and one of the job, book by book. */
@@ -28,6 +37,7 @@ export async function tellJob(
   try {
     const totals = new JobTotals(job.judged, telling.by, filter);
     const teller = tellerOf(given, telling, streams);
+    let isCopyLost = false;
     teller.start();
     for (const answer of job.answers) {
       if (answer.error !== null) {
@@ -37,16 +47,34 @@ export async function tellJob(
       const digest = job.digest(answer);
       const bars = totals.addBook(digest);
       teller.book(narrowed(digest, filter), bars, job, filter);
+      const copy = telling.copies?.get(answer.path);
+      if (copy !== undefined && !isMarked(answer.path, copy, task, streams)) isCopyLost = true;
     }
     const tonnage = totals.result();
     const report = jobReport(job, tonnage);
     noteJob(report, streams);
     teller.end(job, tonnage, report);
+    if (isCopyLost) return 2;
     const isWorst = telling.tells === "findings" || job.exit === 2;
     return isWorst ? job.exit : 0;
   } finally {
     job.close();
   }
+}
+
+/** Writes the copy of a book with its findings marked; false, and a note, where it cannot be written. */
+function isMarked(path: string, copy: string, task: JobAsked["task"], streams: Streams): boolean {
+  const done = tried(() => {
+    const book = openBook(path);
+    if (book.workbook === null) throw new InputRefused("a .csv holds no marks");
+    refuseKind(book.workbook, copy);
+    const { pieces, kept } = markedCopy(book.workbook, answerOf(checkBooks([book], questionOf(task))[0]!));
+    writeInPlace(copy, pieces);
+    return kept;
+  });
+  if (done instanceof Error) streams.note(`no copy: ${path}: ${done.message}`);
+  else for (const note of [...done, `written: ${copy}`]) streams.note(note);
+  return !(done instanceof Error);
 }
 
 /** What is not shown is still counted: the exit code is of the whole. */

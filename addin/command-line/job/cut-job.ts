@@ -1,12 +1,5 @@
-import { type CutRow, cuttingSupply, type RefusedRow } from "../../../core/cutting";
-import {
-  countedBars,
-  type OpenedBook,
-  piecesOf,
-  planPieces,
-  readForCutting,
-  shopNotes,
-} from "../../../core/jobs";
+import { cuttingSupply } from "../../../core/cutting";
+import { planPieces, shopNotes } from "../../../core/jobs";
 import { cutListPage } from "../../print/cut-list-page";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
@@ -17,7 +10,7 @@ import type { Streams } from "../streams";
 import { isWorkbookName } from "../write-copy";
 import { refusePage, writePage } from "../write-page";
 import type { JobAsked } from "./job-asked";
-import { openBooks, tried } from "./open-books";
+import { piecesOfJob } from "./pieces-of-job";
 import { readJob } from "./read-job";
 
 /** `cutplan` over many books: one plan over all schedules that count, by the first Shop sheet among them. */
@@ -34,38 +27,11 @@ export async function cutJob(
   if (target !== null) for (const path of asked.named.paths) refusePage(path, target);
   const job = await readJob(asked.named.paths, asked.task, given, streams);
   try {
-    const rows: CutRow[] = [];
-    const refused: RefusedRow[] = [];
-    const books: { book: string; pieces: number; error: string | null }[] = [];
-    let first: OpenedBook | null = null;
-    let shop: OpenedBook | null = null;
-    for (const { path, opened, error } of openBooks(asked)) {
-      const read = opened === null ? new InputRefused(error) : tried(() => readForCutting(opened));
-      if (read instanceof Error || opened === null) {
-        books.push({ book: path, pieces: 0, error: read instanceof Error ? read.message : error });
-        continue;
-      }
-      first ??= opened;
-      if (opened.workshop.sheet !== null) {
-        if (shop === null) shop = opened;
-        else streams.note(`${path}: its Shop sheet is not used, that of ${shop.book.name} is`);
-      }
-      const schedules = countedBars(path, read.schedules, job.judged, asked.filter);
-      const pieces = piecesOf({ ...read, schedules });
-      for (const note of pieces.notes) streams.note(`${path}: ${note}`);
-      const onBook = <Row extends { sheet: string | null }>(row: Row): Row => ({
-        ...row,
-        sheet: `${path} ${row.sheet ?? ""}`.trim(),
-      });
-      for (const row of pieces.rows) rows.push(onBook(row));
-      for (const row of pieces.refused) refused.push(onBook(row));
-      books.push({ book: path, pieces: pieces.rows.reduce((sum, { count }) => sum + count, 0), error: null });
-    }
-    for (const { book, error } of books) if (error !== null) streams.note(`not read: ${book}: ${error}`);
-    if (first === null || rows.length === 0)
+    const { rows, refused, books, first, workshop, notes } = piecesOfJob(asked, job);
+    for (const note of notes) streams.note(note);
+    if (first === null || workshop === null || rows.length === 0)
       throw new InputRefused("no piece to cut was found in any of the books");
     const { standard } = first;
-    const { workshop } = shop ?? first;
     for (const note of shopNotes(workshop)) streams.note(note);
     const supply = cuttingSupply(workshop.shop, standard, stockGiven(given.text("stock"), standard));
     const plan = planPieces({ rows, refused, notes: [] }, supply, standard);

@@ -1,11 +1,27 @@
-import { checkBooks, countedBars, isUnmakeable, shopNotes, ticketsOf } from "../../../core/jobs";
-import type { Ticket } from "../../../core/tickets";
+import {
+  type CheckedBook,
+  checkBooks,
+  countedBars,
+  isUnmakeable,
+  shopNotes,
+  type TicketsJob,
+  ticketsOf,
+} from "../../../core/jobs";
+import type { HeatsOfRow, Ticket } from "../../../core/tickets";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
+import type { ScheduleHead } from "../../print/print-page";
 import type { Streams } from "../streams";
 import { leftOutNotes } from "./cut-job";
 import type { JobAsked } from "./job-asked";
 import { openBooks, questionOf } from "./open-books";
 import type { JobRead } from "./read-job";
+
+/** The head of pages over many schedules: the job where all say the same, and no one schedule. */
+export function jobHead(all: readonly Ticket[], standard: string): ScheduleHead {
+  const jobs = new Set(all.map(({ head }) => head.job));
+  const job = jobs.size === 1 ? (all[0]?.head.job ?? null) : null;
+  return { job, schedule: null, revision: null, standard };
+}
 
 /** The tickets of one book of a job. */
 export interface TicketsOfBook {
@@ -15,7 +31,12 @@ export interface TicketsOfBook {
 }
 
 /** A ticket for every bar of a job that counts, book by book, each by its own book's Shop sheet. */
-export function ticketsOfJob(asked: JobAsked, job: JobRead, streams: Streams) {
+export function ticketsOfJob(
+  asked: JobAsked,
+  job: Pick<JobRead, "judged">,
+  streams: Streams,
+  heatsOf: (book: string) => HeatsOfRow,
+) {
   const books: TicketsOfBook[] = [];
   const unread: { book: string; error: string }[] = [];
   const seen = new Set<string>();
@@ -26,26 +47,33 @@ export function ticketsOfJob(asked: JobAsked, job: JobRead, streams: Streams) {
       unread.push({ book: path, error: checked === undefined ? (error ?? "") : refusalText(checked) });
       continue;
     }
-    const { report, all: sheets, workshop, standard } = checked;
-    const counted = countedBars(path, checked.schedules, job.judged, asked.filter);
-    const bySheet = new Map(counted.map(({ sheet, reading }) => [sheet.name, reading]));
-    const own = report.sheets.flatMap((each) => {
-      const reading = bySheet.get(each.sheet);
-      return reading === undefined ? [] : [{ ...each, reading }];
-    });
-    const made = ticketsOf([{ report: { ...report, sheets: own }, sheets, workshop }]);
+    const { workshop, standard } = checked;
+    const made = countedTickets(path, checked, asked, job, heatsOf(path));
     for (const note of [...shopNotes(workshop), ...made.notes]) {
       if (!seen.has(note)) streams.note(`${path}: ${note}`);
       seen.add(note);
     }
-    if (workshop.shop.stock.some(({ heat }) => heat !== null))
-      streams.note(
-        `${path}: its heats are not on the tickets of a job: ask for the tickets of this book alone`,
-      );
     books.push({ book: path, standard: standard.id, tickets: made.tickets });
   }
   for (const { book, error } of unread) streams.note(`not read: ${book}: ${error}`);
   for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
   const all = books.flatMap(({ tickets }) => tickets);
   return { books, unread, all, isUnmakeable: all.some(isUnmakeable) };
+}
+
+/** The tickets of a checked book for the bars that count in its job and are asked for. */
+export function countedTickets(
+  path: string,
+  { report, all: sheets, workshop, schedules }: CheckedBook,
+  { filter }: Pick<JobAsked, "filter">,
+  { judged }: Pick<JobRead, "judged">,
+  heats?: HeatsOfRow,
+): TicketsJob {
+  const counted = countedBars(path, schedules, judged, filter);
+  const bySheet = new Map(counted.map(({ sheet, reading }) => [sheet.name, reading]));
+  const own = report.sheets.flatMap((each) => {
+    const reading = bySheet.get(each.sheet);
+    return reading === undefined ? [] : [{ ...each, reading }];
+  });
+  return ticketsOf([{ report: { ...report, sheets: own }, sheets, workshop, ...(heats && { heats }) }]);
 }
