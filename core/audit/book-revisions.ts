@@ -1,7 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
 import { MarkIndex } from "../bar/mark-index";
 import type { BookFacts, SheetFacts } from "../bar/sheet-facts";
-import { isLaterRevision } from "./revision-order";
+import { isLaterRevision } from "../schedule/revision-order";
 import { type SheetRevision, sheetRevision } from "./sheet-revision";
 
 /** Of the bars of one sheet, how many must stand on the other for one to be a copy of the other. */
@@ -11,12 +11,25 @@ const MOST = 0.5;
 export interface LaterSheets {
   readonly revision: string;
   readonly later: string;
-  /** the first of them */
-  readonly name: string;
+  /** the latest of them */
+  readonly first: SheetFacts;
   /** They hold most of this sheet's marks, so a mark that they lack was taken out. */
   readonly isReissue: boolean;
   /** The bar of the same member and mark on one of them. */
   barOf(facts: BarFacts): BarFacts | undefined;
+}
+
+/** What a bar gives way to. */
+export interface Replacement {
+  /** of the bar, and of what replaces it */
+  readonly revision: string;
+  readonly later: string;
+  /** the sheet that the later revision stands on */
+  readonly sheet: SheetFacts;
+  /** the bar there; undefined where the later revision has no such mark */
+  readonly bar: BarFacts | undefined;
+  /** The two lists are known to be one by their reference or name, and not by their bars alone. */
+  readonly isNamed: boolean;
 }
 
 /** Which sheets and rows of a workbook are revisions of one another, worked out once. */
@@ -47,6 +60,31 @@ export class BookRevisions {
       remembered.set(book, revisions);
     }
     return revisions;
+  }
+
+  /** The later revision that a bar gives way to; null for one that holds or is struck through. */
+  replacementOf(facts: BarFacts): Replacement | null {
+    if (facts.row.struckThrough) return null;
+    const own = facts.sheet as SheetFacts;
+    const sheets = this.laterSheets(own);
+    const bar = sheets?.barOf(facts);
+    if (sheets !== null && (bar !== undefined || sheets.isReissue)) {
+      const { revision, later, first } = sheets;
+      return { revision, later, sheet: (bar?.sheet as SheetFacts) ?? first, bar, isNamed: true };
+    }
+    const later = this.latestRow(facts);
+    if (later === undefined || later === facts) return null;
+    if (!isLaterRevision(later.row.revision, facts.row.revision)) return null;
+    const sheet = later.sheet as SheetFacts;
+    const schedule = this.#known.get(own)?.schedule ?? null;
+    const isNamed = sheet === own || (schedule !== null && schedule === this.#known.get(sheet)?.schedule);
+    return {
+      revision: facts.row.revision ?? "-",
+      later: later.row.revision ?? "",
+      sheet,
+      bar: later,
+      isNamed,
+    };
   }
 
   /** Null where no sheet of the book is a later revision of this one. */
@@ -94,7 +132,7 @@ export class BookRevisions {
     return {
       revision,
       later: (this.#known.get(first) as SheetRevision).revision ?? "",
-      name: first.name,
+      first,
       isReissue: shared >= sheet.bars.length * MOST,
       barOf,
     };

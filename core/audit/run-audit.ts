@@ -21,6 +21,7 @@ import { type Change, type KeptRows, keptRows } from "./kept-rows";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
+import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
 import { openAsCorrected } from "./read-as-corrected";
 import {
@@ -303,7 +304,9 @@ function asNote(finding: Finding): Finding {
   return { ...finding, severity: "note", outcome: "unsure" };
 }
 
-function auditedSheet({ facts: { name, reading, sheet } }: SheetState): AuditedSheet {
+function auditedSheet({ facts }: SheetState): AuditedSheet {
+  const { name, sheet } = facts;
+  const reading = withSuperseded(facts, facts.book);
   const header = reading.tables[0]?.headerTop;
   return {
     sheet: name,

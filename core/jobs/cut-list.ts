@@ -1,4 +1,3 @@
-import { readAsCorrected } from "../audit/read-as-corrected";
 import type { CutRow, RefusedRow } from "../cutting/cut-row";
 import type { Stock } from "../cutting/cutting-question";
 import { type CuttingSupply, cuttingSupply } from "../cutting/cutting-supply";
@@ -11,7 +10,7 @@ import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import type { ReadSheet } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
-import { type OpenedBook, withSchedules } from "./read-book";
+import { newestOf, type OpenedBook, readingOf, withSchedules } from "./read-book";
 
 /** What is to be cut: schedules, and rows that stand on plain lists. */
 export interface CutListQuestion {
@@ -79,9 +78,9 @@ export function planPieces(
 export function readForCutting(
   opened: OpenedBook,
 ): (CutListQuestion & { notes: readonly string[] }) | Refusal {
-  const { standard, settings, sheets, workshop } = opened;
-  const read = sheets.map((sheet) => {
-    const reading = readAsCorrected(sheet, standard, settings);
+  const { standard, workshop } = opened;
+  const read = newestOf(opened, (sheet) => {
+    const reading = readingOf(opened, sheet);
     // whoever corrected a column had it read as a schedule
     const list = isCorrected(reading) ? null : readPieceList(sheet, standard.unit);
     return { sheet, reading, list };

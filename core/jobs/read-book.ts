@@ -1,5 +1,8 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
+import { markSuperseded } from "../audit/mark-superseded";
+
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
+import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { Sheet } from "../schedule/sheet";
@@ -105,9 +108,26 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
 
 /** Reads the schedules of an opened book; refuses one in which no sheet has a header. */
 export function readSchedules(opened: OpenedBook): ReadBook | Refusal {
-  const { standard, settings, sheets } = opened;
-  const read = sheets.map((sheet) => ({ sheet, reading: readAsCorrected(sheet, standard, settings) }));
-  return withSchedules(opened, read);
+  return withSchedules(
+    opened,
+    newestOf(opened, (sheet) => ({ sheet, reading: readingOf(opened, sheet) })),
+  );
+}
+
+/** A sheet read as its user corrected it. */
+export function readingOf({ standard, settings }: OpenedBook, sheet: Sheet): ScheduleReading {
+  return readAsCorrected(sheet, standard, settings);
+}
+
+/** The sheets asked for, read, with what a later revision on any sheet of the book replaces marked. */
+export function newestOf<Read extends ReadSheet>(
+  opened: OpenedBook,
+  read: (sheet: Sheet) => Read,
+): readonly Read[] {
+  const { standard, sheets, all } = opened;
+  const own = ownSheetOf(all);
+  const schedules = all.filter((sheet) => sheet !== own && !isShopSheet(sheet.name));
+  return markSuperseded(schedules.map(read), standard).filter(({ sheet }) => sheets.includes(sheet));
 }
 
 /** An opened book beside what was read of its sheets, those without a header told in notes. */

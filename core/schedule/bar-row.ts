@@ -186,9 +186,18 @@ export interface BarRow {
   /** mm of lap that the length includes */
   readonly lap?: number | null;
   readonly remarks?: RemarkReading | null;
-  /** A later revision of the same member and mark stands on the sheet, or the row says so itself. */
+  /** A later revision of the bar stands in the workbook, or the row says so itself: it counts nowhere. */
   readonly superseded?: boolean;
+  /** what replaces it; null where its own remark says so */
+  readonly supersededBy?: SupersededBy | null;
   readonly fill?: string | null;
+}
+
+/** The later revision that a bar gives way to. */
+export interface SupersededBy {
+  readonly revision: string;
+  /** null where it stands on the same sheet */
+  readonly sheet: string | null;
 }
 
 /** A line of the schedule that sums, kept to be checked against the bars. */

@@ -96,6 +96,7 @@ function isOfItsOwn(bar: BarRow, old: BarRow): boolean {
 function withFinish(bar: DraftRow, old: BarRow): BarRow {
   bar.setMark = old.setMark ?? null;
   bar.superseded = old.superseded ?? false;
+  bar.supersededBy = old.supersededBy ?? null;
   return bar;
 }
 
@@ -103,7 +104,13 @@ function readsAlike(bar: BarRow, old: BarRow): boolean {
   return JSON.stringify(comparable(bar)) === JSON.stringify(comparable(old));
 }
 
-function comparable({ table: _table, setMark: _set, superseded: _superseded, ...said }: BarRow) {
+function comparable({
+  table: _table,
+  setMark: _set,
+  superseded: _superseded,
+  supersededBy: _by,
+  ...said
+}: BarRow) {
   return said;
 }
 

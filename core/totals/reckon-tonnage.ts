@@ -23,9 +23,9 @@ export interface ReckonedTonnage {
   readonly held: string | null;
   /** sheet by sheet, one each bar row; null where the row is in no total */
   readonly masses: readonly (readonly (RowMass | null)[])[];
-  /** rows struck through or superseded: in no total */
+  /** rows struck through: in no total */
   readonly dropped: number;
-  /** rows without a mass that could be worked out, or with dimensions that contradict each other */
+  /** rows superseded, without a mass that could be worked out, or with dimensions that contradict each other */
   readonly notInTotal: readonly NotInTotal[];
   /** rows in the totals by what the schedule says, as the shape gives no length */
   readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
@@ -40,7 +40,7 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
   const masses = schedules.map(({ sheet, reading, standard: own = standard }) =>
     weighRows(sheet, reading, own).map((row, index) => {
       const bar = reading.bars[index]!;
-      if (bar.struckThrough || bar.superseded === true) {
+      if (bar.struckThrough) {
         dropped += 1;
         return null;
       }

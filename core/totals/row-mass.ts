@@ -4,7 +4,7 @@ import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
 import { isMassOfBars, rowMass } from "../bar/bar-mass";
 import { SheetFacts } from "../bar/sheet-facts";
-import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
@@ -52,6 +52,7 @@ export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Stan
 
 function weighRow(facts: BarFacts): RowWeighed {
   const { row, standard } = facts;
+  if (row.superseded === true) return { ...placeOf(facts, ["mark", "size"]), why: supersededWords(row) };
   const length = barLength(facts, "to weigh");
   const count = barCount(facts);
   const named = {
@@ -67,10 +68,21 @@ function weighRow(facts: BarFacts): RowWeighed {
   }
   if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code))
     return { mass: row.mass, from: "typed mass", ...named };
+  return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: refusalText(why, standard.unit) };
+}
+
+/** Why a bar of an older revision, or one that says so itself, is in no total. */
+function supersededWords({ supersededBy }: BarRow): string {
+  if (supersededBy == null) return "superseded, as its own remark says";
+  const { revision, sheet } = supersededBy;
+  return `superseded: revision ${revision} of it${sheet === null ? "" : ` on sheet ${sheet}`} counts`;
+}
+
+function placeOf(facts: BarFacts, lookAt: readonly ColumnKind[]): Omit<NotInTotal, "why"> {
   const { sheet } = facts.sheet;
-  const at = cellAddress(sheet, row.row, columnOf(facts, why.code));
-  const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + row.row + 1;
-  return { sheet: sheet.name, row: own, cell: at, why: refusalText(why, standard.unit) };
+  const at = cellAddress(sheet, facts.row.row, columnOf(facts, lookAt));
+  const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + facts.row.row + 1;
+  return { sheet: sheet.name, row: own, cell: at };
 }
 
 /** Refusals that a typed mass does not help over. */
@@ -91,8 +103,8 @@ const LOOK_AT: Readonly<Record<string, readonly ColumnKind[]>> = {
   "bar-count-bad": ["total", "each", "members"],
 };
 
-function columnOf({ row: { table } }: BarFacts, code: string): number {
-  const kinds = [...(LOOK_AT[code] ?? []), "length", "shape", "mark", "size"] as const;
+function columnOf({ row: { table } }: BarFacts, lookAt: readonly ColumnKind[]): number {
+  const kinds = [...lookAt, "length", "shape", "mark", "size"] as const;
   for (const kind of kinds) {
     const column = table.columns.get(kind)?.column;
     if (column !== undefined) return column;

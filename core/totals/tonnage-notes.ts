@@ -7,7 +7,7 @@ export function tonnageNotes({ groupedBy, held, dropped, notInTotal, byTyped }: 
   if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
-  if (dropped > 0) notes.push(`${rows(dropped)} struck through or superseded: left out`);
+  if (dropped > 0) notes.push(`${rows(dropped)} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];

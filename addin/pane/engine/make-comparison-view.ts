@@ -24,7 +24,9 @@ export interface RevisionSide {
 export function comparisonView(kept: KeptCheck, older: RevisionSide): ComparisonView {
   const { sheet: newer, settings } = kept;
   const { standard } = kept.report;
-  const after = [{ sheet: newer, reading: barsRead(kept) }];
+  barsRead(kept);
+  // against its older revision it stands as it is, though a later one may replace it
+  const after = [{ sheet: newer, reading: readAsCorrected(newer, standard, settings) }];
   const olderSheets = older.sheets.filter(({ name }) => !isShopSheet(name));
   const before = olderSheets.map((sheet) => ({
     sheet,

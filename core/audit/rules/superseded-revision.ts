@@ -1,7 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
 import { BookRevisions } from "../book-revisions";
-import { isLaterRevision } from "../revision-order";
 import { defineRule } from "../rule";
 
 const saysWithdrawn = saying(/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/);
@@ -13,7 +12,7 @@ export default defineRule({
   docs: {
     summary:
       "A later revision of the mark, or of the sheet, stands in the workbook, or the row calls itself superseded.",
-    why: "Old and new bars both get cut, and the member may be built with the old ones. A sheet is a revision of another by the schedule reference and revision of its title block, or by its name (Culvert rev A, Culvert rev B); rows by their own revision letter.",
+    why: "Old and new bars both get cut, and the member may be built with the old ones. A sheet is a revision of another by the schedule reference and revision of its title block, or by its name (Culvert rev A, Culvert rev B); rows by their own revision letter. What is superseded is in no total, cutting plan or ticket.",
     failing: [
       {
         rows: [
@@ -48,38 +47,26 @@ export default defineRule({
     gone: "revision {revision} of mark {mark} is superseded: revision {later} in {where} has no such mark",
     unmarked: "this bar is of revision {revision}, superseded by revision {later} in {where}",
     said: "mark {mark} is noted as superseded, but still counts",
+    left: "mark {mark} is noted as superseded and is in no total",
   },
   checkSheet(sheet, _context, report) {
     const revisions = BookRevisions.of(sheet.book);
-    const laterSheets = revisions.laterSheets(sheet);
-    const isAnyLater = laterSheets !== null || revisions.knowsRowsOf(sheet);
+    const isAnyLater = revisions.laterSheets(sheet) !== null || revisions.knowsRowsOf(sheet);
     const asked = isAnyLater ? sheet.bars : sheet.answers.those(saysItIsOld).map(({ facts }) => facts);
     for (const facts of asked) {
       const { row } = facts;
       if (row.struckThrough) continue;
       const mark = row.mark ?? "";
-      const onLater = laterSheets?.barOf(facts);
-      const later = revisions.latestRow(facts);
-      if (laterSheets !== null && (onLater !== undefined || laterSheets.isReissue)) {
-        const { revision, later: by, name } = laterSheets;
-        const where = onLater === undefined ? `sheet ${name}` : placeOf(onLater, facts);
-        const messageId = onLater !== undefined ? "later" : row.mark === null ? "unmarked" : "gone";
+      const found = revisions.replacementOf(facts);
+      if (found !== null) {
+        const { revision, later, bar, sheet: on } = found;
+        const where = bar === undefined ? `sheet ${on.name}` : placeOf(bar, facts);
+        const messageId = bar !== undefined ? "later" : row.mark === null ? "unmarked" : "gone";
         const at = facts.has("revision") ? "revision" : "mark";
-        report({ messageId, row: facts, at, values: { revision, mark, later: by, where } });
-      } else if (
-        later !== undefined &&
-        later !== facts &&
-        isLaterRevision(later.row.revision, row.revision)
-      ) {
-        const values = {
-          revision: row.revision ?? "-",
-          mark,
-          later: later.row.revision ?? "",
-          where: placeOf(later, facts),
-        };
-        report({ messageId: "later", row: facts, at: "revision", values });
+        report({ messageId, row: facts, at, values: { revision, mark, later, where } });
       } else if (saysItIsOld(facts)) {
-        report({ messageId: "said", row: facts, at: "remark", values: { mark } });
+        const messageId = row.superseded === true ? "left" : "said";
+        report({ messageId, row: facts, at: "remark", values: { mark } });
       }
     }
   },

@@ -31,9 +31,11 @@ export interface JobBar {
   readonly bends: number | null;
   /** why it is in no total of its own book; null where it is in one */
   readonly notInTotal: string | null;
+  /** A later revision of it stands on another sheet of its book. */
+  readonly isReplaced: boolean;
 }
 
-const DROPPED = "struck through or superseded on its own sheet";
+const STRUCK = "struck through";
 
 /** The bar rows of a schedule, in its own order. */
 export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobBar[] {
@@ -43,7 +45,6 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
     const row = weighed[index]!;
     const facts = new BarFacts(bar, sheetFacts, standard);
     const bends = facts.bendCount;
-    const isDropped = bar.struckThrough || bar.superseded === true;
     const known = isInTotal(row) ? row : null;
     return {
       sheet: sheet.name,
@@ -59,12 +60,13 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
       scheduled: bar.length,
       members: bar.members,
       count: known?.count ?? facts.count,
-      kg: isDropped ? null : (known?.mass ?? null),
+      kg: bar.struckThrough ? null : (known?.mass ?? null),
       pour: bar.pour,
       revision: bar.revision,
       former: bends === null || bends === 0 ? null : facts.former,
       bends,
-      notInTotal: isDropped ? DROPPED : isInTotal(row) ? null : row.why,
+      notInTotal: bar.struckThrough ? STRUCK : isInTotal(row) ? null : row.why,
+      isReplaced: bar.supersededBy?.sheet != null,
     };
   });
 }

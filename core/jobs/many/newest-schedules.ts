@@ -1,4 +1,4 @@
-import { isLaterRevision } from "../../audit/revision-order";
+import { isLaterRevision } from "../../schedule/revision-order";
 import { defineJobFinding, type JobFinding, placeOn } from "./job-finding";
 import type { ScheduleEntry } from "./schedule-entry";
 

@@ -104,7 +104,8 @@ export function scheduleEntry(
 
 function markEntry(bar: JobBar): MarkEntry | null {
   const key = barKey(bar);
-  if (key === null || bar.notInTotal !== null) return null;
+  // of two revisions in one book the job judges itself
+  if (key === null || (bar.notInTotal !== null && !bar.isReplaced)) return null;
   const { row, size, members, count } = bar;
   const member = key.startsWith("\n") ? null : bar.member;
   return { row, key, member, mark: bar.mark ?? "", size, print: barPrint(bar), members, count };

@@ -1,6 +1,7 @@
 import type { Standard } from "../../standards/port";
 import type { BarRow, SheetGuess } from "../bar-row";
 import { markKey } from "../mark-key";
+import { isLaterRevision } from "../revision-order";
 import type { Sheet } from "../sheet";
 import type { DraftRow } from "./row-draft";
 
@@ -107,41 +108,26 @@ function nameSets(bars: readonly DraftRow[]): void {
   }
 }
 
-/** The latest revision letter or number of a member's mark wins; earlier rows are superseded. */
+/** The latest revision of a member's mark counts, and the earlier ones do not; in no order, all do. */
 function supersede(bars: readonly DraftRow[]): void {
   const first = bars.find(({ revision }) => revision !== null)?.revision;
   if (first === undefined || !bars.some(({ revision }) => revision !== first)) return;
   const latest = new Map<string, DraftRow>();
   for (const bar of bars) {
-    if (bar.mark === null) continue;
+    if (bar.mark === null || bar.struckThrough) continue;
     const key = `${bar.member ?? ""}\u0000${markKey(bar.mark, bar.member)}`;
     const other = latest.get(key);
-    if (other === undefined) {
+    if (other === undefined) latest.set(key, bar);
+    else if (isLaterRevision(bar.revision, other.revision)) {
+      giveWay(other, bar);
       latest.set(key, bar);
-      continue;
-    }
-    const order = revisionOrder(bar.revision) - revisionOrder(other.revision);
-    if (order > 0) {
-      other.superseded = true;
-      latest.set(key, bar);
-    } else if (order < 0) bar.superseded = true;
+    } else if (isLaterRevision(other.revision, bar.revision)) giveWay(bar, other);
   }
 }
 
-const LONGEST_REVISION = 20;
-
-/** Blank and "-" come first, then numbers as P1, then letters A to Z, AA after Z. */
-function revisionOrder(revision: string | null): number {
-  if (revision !== null && revision.length > LONGEST_REVISION) return 0;
-  const plain = (revision ?? "")
-    .trim()
-    .toUpperCase()
-    .replace(/^REV\.?\s*/, "");
-  if (plain === "" || plain === "-") return 0;
-  const number = /^[PTC]?0*(\d+)$/.exec(plain);
-  if (number !== null) return Number(number[1]) + (plain.startsWith("C") ? 1000 : 0) + 0.5;
-  if (!/^[A-Z]{1,2}$/.test(plain)) return 0;
-  return [...plain].reduce((so, letter) => so * 27 + (letter.charCodeAt(0) - 64), 0);
+function giveWay(older: DraftRow, { revision }: DraftRow): void {
+  older.superseded = true;
+  older.supersededBy = { revision: revision?.trim() ?? "", sheet: null };
 }
 
 function tellFormats(

@@ -144,6 +144,7 @@ export class BarRowReader {
       lap: draft.lap,
       remarks: withLayer(said?.reading ?? null, sizeCell),
       superseded: said?.isVoid ?? false,
+      supersededBy: null,
       fill: this.sheet.fill?.(row, Math.max(columns.mark, 0)) ?? null,
     };
     this.askEachFace(draft, bar);

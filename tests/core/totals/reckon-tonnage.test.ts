@@ -88,11 +88,12 @@ describe("reckonTonnage", () => {
     }));
     const reckoned = reckonTonnage([{ sheet, reading: { ...reading, bars } }], standard);
     expect(reckoned.tonnage).toMatchObject({ rows: 1, total: 0.03158 });
-    expect([reckoned.dropped, reckoned.notInTotal.length]).toEqual([2, 1]);
+    expect([reckoned.dropped, reckoned.notInTotal.length]).toEqual([1, 2]);
     expect(reckoned.masses[0]?.map((row) => row?.mass ?? null)).toEqual([31.58, null, null, null]);
     expect(tonnageNotes(reckoned)).toEqual([
-      "2 rows struck through or superseded: left out",
+      "1 row struck through: left out",
       'not in the total: 1 row (C4): size "H17" is no bar of BS8666:2005, so it has no mass',
+      "not in the total: 1 row (B5): superseded, as its own remark says",
     ]);
   });
 

@@ -102,7 +102,7 @@ ruleCases(rule, {
     },
     {
       rows: [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, remark: "superseded" }],
-      says: [{ cell: "N2", message: "mark 04 is noted as superseded, but still counts" }],
+      says: [{ cell: "N2", message: "mark 04 is noted as superseded and is in no total" }],
     },
   ],
 });

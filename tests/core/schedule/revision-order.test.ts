@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isLaterRevision } from "../../../core/audit/revision-order";
+import { isLaterRevision } from "../../../core/schedule/revision-order";
 
 /** Orders that are common practice; P and C by the status codes of ISO 19650 practice, from memory. */
 const ORDERS = [
