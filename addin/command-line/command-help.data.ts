@@ -54,6 +54,8 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "tonnage schedule.xlsx", says: "a table to read" },
       { line: "tonnage bridge --by date", says: "of a job, the newest revisions alone" },
+      { line: "tonnage bridge --out job.xlsx", says: "sums, and every bar with its source" },
+      { line: "tonnage schedule.xlsx --out copy.xlsx", says: "a copy with a live Totals sheet" },
     ],
   },
   cutplan: {

@@ -10,23 +10,28 @@ import {
 import { namedGroups } from "../../core/totals";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
-import type { Command } from "./command";
+import type { Command, ExitCode } from "./command";
+import { copyWithTotals, onlySchedule } from "./copy-with-totals";
 import { InputRefused } from "./input-refused";
 import { tellJob } from "./job/check-job";
-import { filterOf, jobAsked } from "./job/job-asked";
+import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { didYouMean } from "./nearest-word";
 import { printTonnage } from "./print-tonnage";
+import type { GivenOptions } from "./read-options";
 import { STANDARD_OPTIONS } from "./standard-for";
+import type { Streams } from "./streams";
+import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `tonnage BOOK`: tonnes by pour and size over every schedule of a file. */
 export const tonnage: Command = {
   name: "tonnage",
   usage:
-    "tonnage BOOK... [--by pour|member|schedule|date] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json | --jsonl]",
+    "tonnage BOOK... [--by pour|member|schedule|date] [--out FILE.xlsx] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json | --jsonl]",
   summary: "tonnes by pour and size, of a book or of a whole job",
   options: {
     by: { type: "string" },
+    out: { type: "string" },
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
@@ -35,10 +40,26 @@ export const tonnage: Command = {
   },
   async run(given, streams) {
     const by = groupAsked(given.text("by"));
-    const job = jobAsked(given, streams, { isJob: by !== null });
-    if (job !== null) return tellJob(job, { tells: "tonnes", by }, given, streams);
-    const { book, question } = bookAsked(given, streams);
+    const target = given.text("out");
+    const targets = target === null ? [] : [target];
+    const job = jobAsked(given, streams, { isJob: by !== null, targets });
+    if (job !== null) return jobTonnage(job, by, target, given, streams);
+    const { book, question } = bookAsked(given, streams, (path) => {
+      if (target !== null) refuseTarget(path, target);
+    });
     const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
+    const schedule = onlySchedule(read);
+    if (target !== null) {
+      const whole = given.texts("pour") === null && given.texts("size") === null;
+      if (schedule === null || book.workbook === null || !whole) {
+        const one = jobAsked(given, SILENT, { isJob: true })!;
+        await jobTonnage(one, by, target, given, SILENT);
+      } else {
+        refuseKind(book.workbook, target);
+        writeCopy(target, copyWithTotals(book.workbook, schedule, read.standard));
+      }
+      streams.note(`written: ${target}`);
+    }
     const { reckoned, notes } = tonnageOf([
       { ...read, schedules: askedBars(read.schedules, filterOf(given)) },
     ]);
@@ -49,6 +70,26 @@ export const tonnage: Command = {
     return 0;
   },
 };
+
+const nothing = (): void => undefined;
+/** One book answers in its own shape, though its workbook is made as that of a job. */
+const SILENT: Streams = { result: nothing, note: nothing, piece: nothing, progress: nothing };
+
+/** A job's tonnes, and its workbook where one is asked for. */
+function jobTonnage(
+  job: JobAsked,
+  by: JobGroup | null,
+  target: string | null,
+  given: GivenOptions,
+  streams: Streams,
+): Promise<ExitCode> {
+  if (target !== null) {
+    for (const path of job.named.paths) refuseTarget(path, target);
+    if (!/\.xlsx$/i.test(target))
+      throw new InputRefused(`--out ${target}: the totals of a job are a workbook, so name it .xlsx`);
+  }
+  return tellJob(job, { tells: "tonnes", by, workbook: target }, given, streams);
+}
 
 function groupAsked(by: string | null): JobGroup | null {
   if (by === null) return null;

@@ -1,6 +1,5 @@
 import type { BookDigest } from "../../../core/jobs";
 import { checkBooks, type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
-import { groupName } from "../../../core/totals";
 import { answerOf } from "../answer-of";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
@@ -9,11 +8,13 @@ import { openBook } from "../open-book";
 import { printGroups, summaryWords } from "../print-findings";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
-import { refuseKind } from "../write-copy";
+import { refuseKind, writeCopy } from "../write-copy";
 import { type CopyPlaces, writeInPlace } from "./copy-places";
 import { askedFindings, type JobAsked } from "./job-asked";
 import { bookLines, jobLines, unreadLine } from "./job-lines";
+import { JobPaper } from "./job-paper";
 import { jobReport } from "./job-report";
+import { nameOfGroup } from "./job-workbook";
 import { questionOf, tried } from "./open-books";
 import { noteJob, printJob } from "./print-job";
 import { type JobRead, readJob } from "./read-job";
@@ -24,6 +25,8 @@ export interface JobTelling {
   readonly by: JobGroup | null;
   /** where a marked copy of each book is to be written; null for none */
   readonly copies?: CopyPlaces | null;
+  /** where the workbook of the job is to be written; null for none */
+  readonly workbook?: string | null;
 }
 
 /** `check` and `tonnage` over many books: one answer each book and one of the job, book by book. */
@@ -36,6 +39,8 @@ export async function tellJob(
   const job = await readJob(named.paths, task, given, streams);
   try {
     const totals = new JobTotals(job.judged, telling.by, filter);
+    const target = telling.workbook ?? null;
+    const paper = target === null ? null : new JobPaper(job, filter);
     const teller = tellerOf(given, telling, streams);
     let isCopyLost = false;
     teller.start();
@@ -46,6 +51,7 @@ export async function tellJob(
       }
       const digest = job.digest(answer);
       const bars = totals.addBook(digest);
+      paper?.addBook(digest);
       teller.book(narrowed(digest, filter), bars, job, filter);
       const copy = telling.copies?.get(answer.path);
       if (copy !== undefined && !isMarked(answer.path, copy, task, streams)) isCopyLost = true;
@@ -53,6 +59,10 @@ export async function tellJob(
     const tonnage = totals.result();
     const report = jobReport(job, tonnage);
     noteJob(report, streams);
+    if (paper !== null && target !== null) {
+      writeCopy(target, paper.workbook(report));
+      streams.note(`written: ${target}`);
+    }
     teller.end(job, tonnage, report);
     if (isCopyLost) return 2;
     const isWorst = telling.tells === "findings" || job.exit === 2;
@@ -115,16 +125,11 @@ function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams):
     end: (_job, tonnage, report) => {
       const pours = tonnage.tonnage.pours.map((one) => ({
         ...one,
-        pour: nameOf(one.pour, tonnage.groupedBy),
+        pour: nameOfGroup(one.pour, tonnage.groupedBy),
       }));
       printJob(report, { ...tonnage.tonnage, pours }, streams);
     },
   };
-}
-
-function nameOf(name: string, groupedBy: JobGroup): string {
-  if (name !== "") return name;
-  return groupedBy === "pour" || groupedBy === "member" ? groupName(name, groupedBy) : `no ${groupedBy}`;
 }
 
 function standingWords(book: string, { judged }: JobRead): string {

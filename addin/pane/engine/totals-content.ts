@@ -37,12 +37,16 @@ export function totalsContent(
   const columns = direct ?? helperColumns(left, behind.length);
   const { mass } = columns;
   const fixed = behind.filter(({ mass: { formula } }) => formula === undefined).length;
+  const without = behind.length - (reckoned.masses[0] ?? []).filter((mass) => mass !== null).length;
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
   const grouped = groupedBy === "pour" ? "" : ` The schedule names no pours: each line is a ${groupedBy}.`;
   const rows: SheetCell[][] = [
     [text(TOTALS_MARK, true), text(`of ${sheet.name}, in tonnes`)],
     [text(`The table follows the schedule. Waste is not in it.${grouped}`)],
-    [text("Rows without a mass, in no total"), direct === null ? formula(withoutMass) : { value: 0 }],
+    [
+      text("Rows without a mass, in no total"),
+      direct === null ? { ...formula(withoutMass), value: without } : { value: 0 },
+    ],
     [text("Waste, % (yours to fill in)"), { value: null }],
     [
       text("To buy with waste, t"),
