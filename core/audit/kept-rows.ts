@@ -1,8 +1,10 @@
 import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
+import { codesMeant } from "../bar/codes-meant";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
 import type { SheetState } from "./audit-state";
 
 /** An edit of rows of a sheet that was audited. */
@@ -22,11 +24,18 @@ export interface KeptRows {
 }
 
 /** The bars outside the change that read as before; null where all are read anew. */
-export function keptRows(sheet: Sheet, session: ScheduleSession, change: Change): KeptRows | null {
+export function keptRows(
+  sheet: Sheet,
+  session: ScheduleSession,
+  standard: Standard,
+  change: Change,
+): KeptRows | null {
   const { before, firstRow, lastRow } = change;
   const { reading, readAgain } = session;
   const old = before.facts;
   const { bars } = old;
+  // what every code means hangs on it
+  if (codesMeant(reading.bars, standard)?.id !== old.codesMeant(standard)?.id) return null;
   if (bars.length === 0 || sheet.top !== old.sheet.top || sheet.left !== old.sheet.left) return null;
   if (readAgain !== null) {
     const changed = new Set(readAgain);

@@ -138,7 +138,7 @@ function judgeRows(
   { rules, watched }: Pick<AuditState, "watched"> & { readonly rules: readonly RowRule[] },
   change?: Change,
 ): SheetState {
-  const kept = change === undefined ? null : keptRows(sheet, session, change);
+  const kept = change === undefined ? null : keptRows(sheet, session, context.standard, change);
   const facts = factsOf(sheet, session, context, kept);
   const { bars } = facts;
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);

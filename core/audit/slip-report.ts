@@ -1,5 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { SlipFactor } from "../bar/length-judgement";
+import { lengthRestsOn } from "./length-rests-on";
 import type { RowReport } from "./rule";
 
 type SlipReport = RowReport<
@@ -21,7 +22,7 @@ export function slipReport(facts: BarFacts, factors: readonly SlipFactor[]): Sli
     messageId: "slip",
     at,
     values: { field: at, from: { mm: from, typed: true }, to: { mm: to }, factor },
-    cite: cut.cite,
+    cite: lengthRestsOn(facts, cut),
     ...(agreesWithMass(facts, at) ? {} : { fix: { id: "correct" as const, edits: [{ at, to }] } }),
   };
 }

@@ -12,6 +12,7 @@ import { type NamedShape, shapeNamed } from "../shapes/shape-named";
 import type { Cited } from "../standards/citation";
 import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
+import { isShapeCode } from "./codes-meant";
 import { IN_COLUMN_UNIT } from "./column-units";
 import { DIMENSION_LETTERS } from "./dimension-letters";
 import type { FactsInHand } from "./facts-in-hand";
@@ -146,6 +147,12 @@ export class BarFacts {
 
   get isPath(): boolean {
     return this.#nameShape()?.kind === "path";
+  }
+
+  /** A code whose sheet has its codes from another standard's list: what it means here is not known. */
+  get isCodeOfAnother(): boolean {
+    const { shape } = this.row;
+    return shape !== null && isShapeCode(shape) && this.sheet.codesMeant(this.standard) !== null;
   }
 
   get isStraight(): boolean {
@@ -343,7 +350,7 @@ export class BarFacts {
 
   #resolve(): ResolvedShape | Refusal | null {
     const { shape, dims } = this.row;
-    if (shape === null || this.diameter === null) return null;
+    if (shape === null || this.diameter === null || this.isCodeOfAnother) return null;
     return this.resolveWith(dims);
   }
 
@@ -361,13 +368,14 @@ export class BarFacts {
       diameter: this.diameter ?? 0,
       former,
       use,
+      grade: this.grade?.name,
     });
   }
 
   #nameShape(): NamedShape | null {
     if (this.#named === undefined) {
       const { shape } = this.row;
-      const named = shape === null ? null : shapeNamed(this.standard, shape);
+      const named = shape === null || this.isCodeOfAnother ? null : shapeNamed(this.standard, shape);
       this.#named = isRefusal(named) ? null : named;
     }
     return this.#named;

@@ -1,7 +1,9 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
 import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
+import { type CodesMeant, codesMeant } from "./codes-meant";
 import { FactsInHand } from "./facts-in-hand";
 import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
@@ -25,6 +27,7 @@ export class SheetFacts implements SheetOfRow {
   readonly inHand = new FactsInHand();
   #book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;
+  #codesMeant: CodesMeant | null | undefined;
   readonly #reading: ScheduleReading;
   readonly #before: SheetHabits | null;
 
@@ -102,6 +105,13 @@ export class SheetFacts implements SheetOfRow {
     }
     const facts = this.answers.length === 0 ? undefined : this.answers.bar(low);
     return facts?.row.row === row ? facts : undefined;
+  }
+
+  codesMeant(standard: Standard): CodesMeant | null {
+    if (this.#codesMeant === undefined) this.#codesMeant = codesMeant(this.#reading.bars, standard);
+    // how many fit hangs on every bar; that none is meant is asked anew with each edit
+    if (this.#codesMeant !== null) this.answers.looked?.atAllBars();
+    return this.#codesMeant;
   }
 
   get habits(): SheetHabits {

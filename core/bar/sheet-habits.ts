@@ -1,5 +1,7 @@
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
+import type { Standard } from "../standards/port";
+import type { CodesMeant } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { WordsOfBars } from "./said-words";
@@ -43,6 +45,8 @@ export interface SheetOfRow {
   readonly sheet: Sheet;
   readonly reading: ScheduleReading;
   readonly habits: SheetHabits;
+  /** another standard whose list the sheet's shape codes are of; asked of the standard in force */
+  codesMeant(standard: Standard): CodesMeant | null;
   readonly words: WordsOfBars;
   readonly inHand: FactsInHand;
 }

@@ -23,6 +23,8 @@ export interface CompiledShape {
   /** limits that two dims are equal: the printed formula counts one of them twice */
   readonly equalities: readonly CompiledLimit[];
   /** some limit speaks of the least end leg, of main bars or of links */
+  /** its formula or its course has an end that an allowance stands for */
+  readonly needsAllowance: boolean;
   readonly limitsNeed: { readonly endLeg: boolean; readonly linkEnd: boolean };
 }
 
@@ -41,6 +43,8 @@ function compile(definition: ShapeDefinition): CompiledShape {
   const optional = new Set(definition.optionalDims ?? []);
   const when = definition.formulaWhen;
   const limits = definition.limits.flatMap((limit) => compileLimits(limit.text, limit.cite));
+  const template = definition.path === null ? null : pathTemplate(definition.path, definition.kind);
+  const printed = definition.formula === null ? null : formula(definition.formula);
   const speaksOf = (symbol: string): boolean =>
     limits.some(({ bound }) => bound.places.includes(placeOf(symbol)!));
   return {
@@ -50,12 +54,18 @@ function compile(definition: ShapeDefinition): CompiledShape {
     takesRadius: definition.dims.includes("R"),
     needsRadius: definition.dims.includes("R") && !optional.has("R"),
     angles: Object.entries(definition.angles ?? {}).map(([name, angle]) => bendAngle(name, angle)),
-    template: definition.path === null ? null : pathTemplate(definition.path, definition.kind),
-    formula: definition.formula === null ? null : formula(definition.formula),
+    template,
+    formula: printed,
     formulaWhen:
       when === undefined ? null : { limit: compileLimits(when.limit)[0]!, formula: formula(when.formula) },
     limits,
     equalities: limits.filter(({ relation }) => relation === "="),
+    needsAllowance:
+      hasAllowance(printed) || (template?.kind === "planar" && template.legs.some(({ end }) => end !== null)),
     limitsNeed: { endLeg: speaksOf("P"), linkEnd: speaksOf("P(links)") },
   };
+}
+
+function hasAllowance(printed: Formula | null): boolean {
+  return printed !== null && [placeOf("h"), placeOf("n")].some((place) => printed.places.includes(place!));
 }

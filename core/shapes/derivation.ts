@@ -98,6 +98,7 @@ function basisLines(shape: ResolvedShape, cut: CutLength): string[] {
     return [
       `printed formula: ${cut.formula}; ${source(cut.cite)}`,
       ...radiusLines(shape, cut),
+      ...allowanceLines(shape),
       `with numbers: ${withNumbers(cut.formula, shape, cut)}`,
     ];
   }
@@ -123,6 +124,16 @@ function radiusLines(shape: ResolvedShape, { formulaRadius }: CutLength): string
     ];
   }
   return [`r of the formula: ${write(formulaRadius)}`];
+}
+
+/** h and n, which the formula takes from a table of the document. */
+function allowanceLines(shape: ResolvedShape): string[] {
+  const { standard, diameter, grade, compiled } = shape;
+  const allowance = compiled?.needsAllowance === true ? standard.endAllowance(diameter, grade) : null;
+  if (allowance === null || isRefusal(allowance)) return [];
+  const { hook, bend } = allowance.value;
+  const write = writer(shape);
+  return [`h of a hook ${write(hook)}, n of a bend ${write(bend)}; ${citationText(allowance.cite)}`];
 }
 
 function withNumbers(text: string, shape: ResolvedShape, cut: CutLength): string {

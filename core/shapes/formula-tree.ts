@@ -20,7 +20,7 @@ export interface ParsedFormula {
   readonly bracketed: readonly string[];
 }
 
-const TOKEN = /\s*(?:(\d+(?:\.\d+)?)|(P\(links\)|pi|sqrt|max|min|sin|cos|tan|[A-HJKRPrdtu])|([-+*/^(),]))/y;
+const TOKEN = /\s*(?:(\d+(?:\.\d+)?)|(P\(links\)|pi|sqrt|max|min|sin|cos|tan|[A-HJKRPrdtuhn])|([-+*/^(),]))/y;
 const CALLS = new Set(["sqrt", "max", "min", "sin", "cos", "tan"]);
 
 /**

@@ -10,6 +10,8 @@ export interface TemplateLeg {
   readonly otherPlace: number;
   readonly otherLetter: string;
   readonly free: boolean;
+  /** the end of a hook or a bend that an allowance of the formula stands for */
+  readonly end: "h" | "n" | null;
 }
 
 export interface TemplateTurn {
@@ -35,13 +37,14 @@ export type PathTemplate =
       readonly turns: number;
     };
 
-const LEG = /^(\()?([A-HJK])(?:\|([A-HJK]))?(\))?$/;
+const LEG = /^(\()?([A-HJKhn])(?:\|([A-HJK]))?(\))?$/;
 const TURN = /^([+-])(\d+|[tu]|\([^)]*\))(?:r(.+))?$/;
 
 /**
  * A shape's path as data, ready to take dims. Legs are letters, the free one in brackets, "D|C" where
  * C stands in for a blank D; turns are signed degrees or a named angle, with an inside radius after r:
- * "A +90 B +180r(C/2-d) (D)", "A +t B +(90 - t) (C)". Curves say what they are: "arc A radius R",
+ * "A +90 B +180r(C/2-d) (D)", "A +t B +(90 - t) (C)". An end leg h or n is as long as the hook or the bend
+ * that the formula allows for. Curves say what they are: "arc A radius R",
  * "circle A lap B", "helix A pitch B turns C". Throws for a text that is none of this: it is data of ours.
  */
 export function pathTemplate(text: string, kind: ShapeDefinition["kind"]): PathTemplate {
@@ -86,8 +89,9 @@ export function pathOf(template: PathTemplate, values: ShapeValues): BarPath {
 }
 
 function legOf(leg: TemplateLeg, values: ShapeValues): Leg {
-  const isFirst = !Number.isNaN(values[leg.place]!);
   const length = templateLegLength(leg, values);
+  if (leg.end !== null) return { length, free: false, letter: null };
+  const isFirst = !Number.isNaN(values[leg.place]!);
   return { length, free: leg.free, letter: isFirst ? leg.letter : leg.otherLetter };
 }
 
@@ -97,8 +101,21 @@ function turnOf(turn: TemplateTurn, values: ShapeValues): Turn {
 
 /** mm, outside. */
 export function templateLegLength(leg: TemplateLeg, values: ShapeValues): number {
+  if (leg.end !== null) return endLength(leg.end, values);
   const length = values[leg.place]!;
   return Number.isNaN(length) ? values[leg.otherPlace]! : length;
+}
+
+const r = placeOf("r")!;
+const d = placeOf("d")!;
+const TURN_OF_END = { h: Math.PI, n: Math.PI / 2 } as const;
+
+/** What the allowance leaves of straight beyond the bend, overall to the bend's outside. */
+function endLength(end: "h" | "n", values: ShapeValues): number {
+  const radius = values[r]!;
+  const diameter = values[d]!;
+  const arc = TURN_OF_END[end] * (radius + diameter / 2);
+  return values[placeOf(end)!]! + 2 * (radius + diameter) - arc;
 }
 
 /** Degrees, unsigned. */
@@ -118,7 +135,8 @@ function templateLeg(part: string, text: string): TemplateLeg {
   }
   const otherLetter = other ?? letter;
   const place = placeOf(letter)!;
-  return { place, letter, otherPlace: placeOf(otherLetter)!, otherLetter, free: open !== undefined };
+  const end = letter === "h" || letter === "n" ? letter : null;
+  return { place, letter, otherPlace: placeOf(otherLetter)!, otherLetter, free: open !== undefined, end };
 }
 
 function templateTurn(part: string, text: string): TemplateTurn {

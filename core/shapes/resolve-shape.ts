@@ -92,6 +92,8 @@ export const NO_FORMER: Cited<number> = {
 const R = placeOf("R")!;
 const r = placeOf("r")!;
 const d = placeOf("d")!;
+const h = placeOf("h")!;
+const n = placeOf("n")!;
 /** The column of a schedule that E and R share. */
 const RADIUS_COLUMN = 4;
 
@@ -142,7 +144,10 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
     };
   }
   const compiled = compiledShape(named.definition);
-  const refusal = fillDims(compiled, question, values) ?? solveAngles(compiled, question, values);
+  const refusal =
+    fillDims(compiled, question, values) ??
+    fillAllowances(compiled, question, values) ??
+    solveAngles(compiled, question, values);
   if (refusal !== null) return refusal;
   return new CodedShape(question, compiled, use, former, formerGiven, radius, values);
 }
@@ -231,6 +236,19 @@ function fillDims(compiled: CompiledShape, question: ShapeQuestion, values: numb
     // a zero in a column that the code does not use is a formula's blank
     if (column !== radiusColumn && dims[column]) return extra(compiled, column, question);
   }
+  return null;
+}
+
+/** h and n as the document prints them, for codes whose formula has them. */
+function fillAllowances(
+  { needsAllowance }: CompiledShape,
+  { standard, diameter, grade }: ShapeQuestion,
+  values: number[],
+): Refusal | null {
+  const allowance = needsAllowance ? standard.endAllowance(diameter, grade) : null;
+  if (allowance === null || isRefusal(allowance)) return allowance;
+  values[h] = allowance.value.hook;
+  values[n] = allowance.value.bend;
   return null;
 }
 

@@ -3,7 +3,7 @@ import type { DimLetter } from "../standards/port";
 /**
  * Names that a shape's formulas, limits and angle equations speak of, in the order of their places:
  * the dims, the radius r that the printed formulas use, the diameter d, the least end leg P of Table 2
- * and P of links, and the named angles in degrees.
+ * and P of links, the named angles in degrees, and what a hook (h) and a bend (n) at an end add to a length.
  */
 export const SHAPE_SYMBOLS = [
   "A",
@@ -23,6 +23,8 @@ export const SHAPE_SYMBOLS = [
   "P(links)",
   "t",
   "u",
+  "h",
+  "n",
 ] as const;
 
 /** One number for each of `SHAPE_SYMBOLS`, mm or degrees; NaN where there is none. */
@@ -37,7 +39,7 @@ export function placeOf(symbol: string): number | undefined {
 
 /** Values without any number, to be filled. */
 export function noValues(): number[] {
-  return [NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN];
+  return [NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN, NaN];
 }
 
 /** The value of a dim, mm; null where it was not given. */

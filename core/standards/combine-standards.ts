@@ -13,6 +13,8 @@ export function combineStandards(shapes: Standard, bars: Standard): Standard {
     caution: shapes.caution ?? bars.caution,
     unit: shapes.unit,
     shapes: shapes.shapes,
+    shapesInPart: shapes.shapesInPart,
+    endAllowance: shapes.endAllowance,
     lengthRounding: shapes.lengthRounding,
     dimensionStep: shapes.dimensionStep,
     straightBetweenBends: shapes.straightBetweenBends,

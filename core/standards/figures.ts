@@ -111,6 +111,7 @@ function walk(
     formulaRadii: tables.formulaRadii && printed(names.formulaRadii, tables.formulaRadii),
     endLegs: each(names.endLegs, tables.endLegs),
     hooks: each(names.hooks, tables.hooks),
+    allowances: tables.allowances && printed(names.allowances, tables.allowances),
     shapes: tables.shapes.map((shape) => shapeLines(shape, line)),
     lengthRounding: {
       ...tables.lengthRounding,

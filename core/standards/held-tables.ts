@@ -20,6 +20,7 @@ export function heldTables(tables: StandardTables): readonly HeldTable[] {
     ...printed("r of the length formulas", tables.formulaRadii === null ? [] : [tables.formulaRadii]),
     ...printed("end legs", tables.endLegs),
     ...printed("hooks", tables.hooks),
+    ...printed("hook and bend allowances", tables.allowances ?? []),
     ...shapeTables(tables.shapes),
     {
       what: "rounding of the length",

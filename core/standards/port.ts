@@ -80,6 +80,14 @@ export interface Hook {
   readonly extension: number;
 }
 
+/** What an end adds to the length that is measured overall to the outside of its bend. */
+export interface EndAllowance {
+  /** mm, of a hook of 180 degrees */
+  readonly hook: number;
+  /** mm, of a bend of 90 degrees */
+  readonly bend: number;
+}
+
 /** How a computed length becomes the length on the schedule. */
 export interface LengthRounding {
   /** mm; 0 leaves it unrounded */
@@ -185,7 +193,11 @@ export interface Standard {
   readonly bendingNeedsEndLegUpTo: number | null;
   /** `former`, mm, stands in for the document's least where one is given. */
   hook(turn: HookTurn, diameter: number, use: Use, grade?: string, former?: number): Cited<Hook> | Refusal;
+  /** h and n of the length formulas; null where the document's formulas have none */
+  endAllowance(diameter: number, grade?: string): Cited<EndAllowance> | Refusal | null;
   readonly shapes: ReadonlyMap<string, ShapeDefinition>;
+  /** some codes of the document's list are not held: one that is missing here may be one of its codes */
+  readonly shapesInPart: boolean;
   readonly lengthRounding: LengthRounding;
   /** mm step that dimensions are scheduled in */
   readonly dimensionStep: Cited<number> | null;

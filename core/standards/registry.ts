@@ -1,5 +1,6 @@
 import { ACI318_2019 } from "./aci318-2019/aci318-2019";
 import { AS3600_2018 } from "./as3600-2018/as3600-2018";
+import { BS4466_1989 } from "./bs4466-1989/bs4466-1989";
 import { BS8666_2005 } from "./bs8666-2005/bs8666-2005";
 import { BS8666_2020 } from "./bs8666-2020/bs8666-2020";
 import { CSA_A23_1_2019 } from "./csa-a23-1-2019/csa-a23-1-2019";
@@ -33,6 +34,7 @@ export const REGISTRY: readonly StandardTables[] = [
   ISO3766_2003,
   JASS5_2018,
   GB50204_2015,
+  BS4466_1989,
 ];
 
 /** The standard in force where nobody named one. */

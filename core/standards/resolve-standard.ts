@@ -18,11 +18,6 @@ const editionNotHeld = defineRefusal(
   "not-held",
   `edition "{typed}" is not held: the nearest that is held is {nearest}`,
 );
-const standardReplaced = defineRefusal(
-  "standard-replaced",
-  "not-held",
-  `standard "{typed}" is not held, and its shape codes mean other shapes than today's: the nearest that is held is {nearest}`,
-);
 const tooManyParts = defineRefusal(
   "standard-parts",
   "value",
@@ -82,11 +77,21 @@ function resolveOne(typed: string, own: OwnStandard): Standard | Refusal {
   if (wanted === "") return standardOf(DEFAULT_STANDARD, own);
   const exact = REGISTRY.find((tables) => spellings(tables).includes(wanted));
   if (exact !== undefined) return standardOf(exact, own);
+  const named = amongSeveral(typed);
+  if (named !== null) return standardOf(named, own);
   const family = REGISTRY.filter((tables) => tables.names.some((name) => isEditionOf(wanted, plain(name))));
   if (family.length > 0) return editionNotHeld({ typed, nearest: nearestEdition(family, wanted).id });
-  const successor = REGISTRY.find(({ replaces }) => replaces?.some((name) => wanted.startsWith(plain(name))));
-  if (successor !== undefined) return standardReplaced({ typed, nearest: successor.id });
   return standardUnknown({ typed, held: REGISTRY.map((tables) => tables.id).join(", ") });
+}
+
+/** "AS 3600 / AS/NZS 4671": the one document held among those named, as lists head their columns. */
+function amongSeveral(typed: string): StandardTables | null {
+  const parts = typed.split("/").map(plain);
+  const held = REGISTRY.filter((tables) => spellings(tables).some((name) => parts.includes(name)));
+  const [first, second] = held.filter(
+    ({ names }, at) => held.findIndex((one) => one.names[0] === names[0]) === at,
+  );
+  return parts.length > 1 && first !== undefined && second === undefined ? first : null;
 }
 
 function standardOf(tables: StandardTables, own: OwnStandard): Standard {

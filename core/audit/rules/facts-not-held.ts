@@ -40,7 +40,8 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     if (sheet.answers.length === 0) return;
-    if (!holdsShapeCodes(context.standard) || sheet.habits.shapesOwnWay) {
+    const isOwnWay = sheet.habits.shapesOwnWay && sheet.codesMeant(context.standard) === null;
+    if (!holdsShapeCodes(context.standard) || isOwnWay) {
       const unknown = sheet.answers.those(namesUnknownShape);
       const first = unknown[0]?.facts.typed("shape") ?? null;
       if (first !== null) {

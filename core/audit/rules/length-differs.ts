@@ -1,4 +1,5 @@
 import { isSumOfLegs } from "../../bar/sum-of-legs";
+import { lengthRestsOn } from "../length-rests-on";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -35,7 +36,7 @@ export default defineRule({
         computed: { mm: cut.length },
         basis: cut.basis,
       },
-      cite: cut.cite,
+      cite: lengthRestsOn(facts, cut),
       fix: { id: "computed", edits: [{ at: "length", to: cut.length }] },
     });
   },

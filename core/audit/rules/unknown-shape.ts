@@ -19,13 +19,15 @@ export default defineRule({
   messages: {
     unknown: "shape {code} is no code of {standard}",
     elsewhere: "shape {code} is no code of {standard}, but is one of {others}",
+    notHeld:
+      "shape {code} is none of the codes that are held of {standard}, so it was not checked: write the bar as a path, or enter the code on the sheet Standard",
     missing: "no shape code is given",
   },
   checkRow(facts, context, report) {
     // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
     if (!holdsShapeCodes(context.standard) || facts.sheet.habits.standardMeant !== null) return;
     // one note says so where most shapes are written in another way
-    if (facts.sheet.habits.shapesOwnWay) return;
+    if (facts.sheet.habits.shapesOwnWay || facts.isCodeOfAnother) return;
     const { shape, problems, sizeTyped } = facts.row;
     if (sizeTyped !== null && isFabricName(sizeTyped)) return;
     if (shape === null) {
@@ -35,6 +37,12 @@ export default defineRule({
       return;
     }
     if (facts.definition !== null || facts.isPath) return;
+    const { id, shapesInPart } = context.standard;
+    if (shapesInPart) {
+      const values = { code: shape, standard: id };
+      report({ messageId: "notHeld", outcome: "unsure", severity: "note", at: "shape", values });
+      return;
+    }
     const others = standardsWithShape(shape, context.standard).join(", ");
     report({
       messageId: others === "" ? "unknown" : "elsewhere",

@@ -8,7 +8,7 @@ export const ACI318_2019 = defineStandard({
   id: "ACI318:2019",
   title: "ACI 318-19 Building code requirements for structural concrete, with the bars of ASTM A615 and A706",
   unit: "in",
-  names: ["ACI318"],
+  names: ["ACI318", "ACI315", "CRSI"],
   bars: [data.BARS, data.LARGEST_BAR],
   sizesInMillimetres: false,
   grades: data.GRADES,

@@ -9,7 +9,6 @@ export const BS8666_2005 = defineStandard({
   id: "BS8666:2005",
   title: "BS 8666:2005 Scheduling, dimensioning, cutting and bending of steel reinforcement for concrete",
   names: ["BS8666"],
-  replaces: ["BS4466"],
   detailing: [detailing.EC2_LINK_SIZE, detailing.EC2_DETAILING],
   notHeld: [
     "Table 1 in full: further type letters",

@@ -18,7 +18,6 @@ export const BS8666_2020 = defineStandard({
   title: "BS 8666:2020 Scheduling, dimensioning, cutting and bending of steel reinforcement for concrete",
   caution: CAUTION,
   names: ["BS8666"],
-  replaces: ["BS4466"],
   shapes: [...tables.shapes, ...ofThisEdition].sort((one, other) => one.code.localeCompare(other.code)),
   detailing: [detailing.EC2_LINK_SIZE, detailing.EC2_DETAILING],
   notHeld: [

@@ -7,7 +7,7 @@ import * as data from "./csa-a23-1-2019.data";
 export const CSA_A23_1_2019 = defineStandard({
   id: "CSA-A23.1:2019",
   title: "CSA A23.1:2019 Concrete materials and methods, with the bars of CSA G30.18",
-  names: ["CSA-A23.1", "A23.1"],
+  names: ["CSA-A23.1", "A23.1", "CSA-A23", "RSIC"],
   bars: [data.BARS, data.LARGE_BARS],
   sizesInMillimetres: false,
   grades: data.GRADES,

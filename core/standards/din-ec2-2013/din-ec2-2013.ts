@@ -7,7 +7,7 @@ import * as data from "./din-ec2-2013.data";
 export const DIN_EC2_2013 = defineStandard({
   id: "DIN-EC2:2013",
   title: "DIN EN 1992-1-1 with its national annex of 2013, with the bars of DIN 488",
-  names: ["DIN-EC2", "DIN EN 1992-1-1", "DIN EN 1992-1-1/NA"],
+  names: ["DIN-EC2", "DIN EN 1992-1-1", "DIN EN 1992-1-1/NA", "DIN EN 1992", "DIN 488"],
   bars: [data.BARS, data.LARGE_BARS],
   grades: data.GRADES,
   uses: ["main", "link", "bent-up", "bent-up c>50", "bent-up c>100", "welded clear", "welded near"],

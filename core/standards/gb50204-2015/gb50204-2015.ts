@@ -7,7 +7,7 @@ import * as data from "./gb50204-2015.data";
 export const GB50204_2015 = defineStandard({
   id: "GB50204:2015",
   title: "GB 50204-2015 Acceptance of concrete structures, with the bars of GB/T 1499.2",
-  names: ["GB50204"],
+  names: ["GB50204", "GB50010", "22G101"],
   bars: [data.BARS],
   grades: data.GRADES,
   gradeUnsaid: data.GRADE_UNSAID,

@@ -1,5 +1,6 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
+import type { ShapeSources } from "../shared/shape-row";
 import type { BarRow, TestMandrelRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
@@ -31,6 +32,36 @@ export const BARS: PrintedTable<BarRow> = {
     { size: "50", diameter: 50, area: 1964, massPerMetre: 15.42 },
   ],
 };
+
+const SHAPE_LIST: Citation = {
+  document: "ISO 3766",
+  edition: "2003",
+  clause: "preferred shapes",
+  provenance: "memory",
+};
+
+export const SHAPE_SOURCES: ShapeSources = { formula: SHAPE_LIST, course: SHAPE_LIST, limits: SHAPE_LIST };
+
+/** Recalled to agree in number and shape with the list that BS 8666 took from it. */
+export const PREFERRED_CODES: readonly string[] = [
+  "00",
+  "11",
+  "12",
+  "13",
+  "15",
+  "21",
+  "25",
+  "26",
+  "31",
+  "33",
+  "41",
+  "44",
+  "46",
+  "51",
+  "67",
+  "77",
+  "99",
+];
 
 const STEEL: Citation = { document: "ISO 6935-2", provenance: "memory" };
 

@@ -1,6 +1,16 @@
+import { BS8666_SHAPES } from "../shared/bs8666-shapes.data";
 import { defineStandard } from "../shared/define-standard";
-import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
+import { shapesOf } from "../shared/shape-row";
 import * as data from "./iso3766-2003.data";
+
+/** Its shapes are laid by geometry: no length formula of its own is recalled. */
+const recalled = BS8666_SHAPES.filter(({ code }) => data.PREFERRED_CODES.includes(code)).map(
+  ({ formulaConflict: _, minimisedFormula: _shorter, formulaWhen: _when, formulaNote: _note, ...row }) => ({
+    ...row,
+    formula: null,
+    limits: [],
+  }),
+);
 
 /** ISO 3766:2003 with the masses of ISO 6935-2. It codes shapes and leaves bending to the national document. */
 export const ISO3766_2003 = defineStandard({
@@ -10,12 +20,13 @@ export const ISO3766_2003 = defineStandard({
   names: ["ISO3766"],
   bars: [data.BARS],
   grades: data.GRADES,
-  shapes: [STRAIGHT_SHAPE],
+  shapes: shapesOf(recalled, data.SHAPE_SOURCES),
+  shapesInPart: true,
   lengthRounding: data.LENGTH_ROUNDING,
   stockLength: data.STOCK_LENGTH,
   testMandrels: [data.TEST_MANDRELS],
   notHeld: [
-    "shape codes (00 11 12 13 15 21 25 26 31 33 41 44 46 67 77 99 preferred): recalled by number only, bars are written as paths",
+    "the list of preferred shapes as printed: its codes are recalled, without length formulas and limits",
     "formers, end legs and hooks: it has none; join it with the document that the yard bends by, as in ISO3766:2003+EC2:2004",
     "tolerances, temperature and re-bending limits",
   ],

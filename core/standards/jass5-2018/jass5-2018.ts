@@ -7,7 +7,7 @@ import * as data from "./jass5-2018.data";
 export const JASS5_2018 = defineStandard({
   id: "JASS5:2018",
   title: "JASS 5:2018 Reinforced concrete work, with the bars of JIS G 3112",
-  names: ["JASS5"],
+  names: ["JASS5", "JISG3112"],
   bars: [data.BARS, data.LARGE_BARS],
   multiplesOfName: true,
   grades: data.GRADES,

@@ -1,5 +1,6 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
+import type { ShapeRow, ShapeSources } from "../shared/shape-row";
 import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<BarRow> = {
@@ -41,6 +42,85 @@ export const HOOKS: PrintedTable<HookRow> = {
   cite: STANDARD_BENDS,
   rows: [{ turns: [90, 180], extensionPerDiameter: 4 }],
 };
+
+const ANNEX_A: Citation = {
+  document: "SANS 282",
+  edition: "2011",
+  clause: "annex A",
+  provenance: "memory",
+};
+
+export const SHAPE_SOURCES: ShapeSources = { formula: ANNEX_A, course: ANNEX_A, limits: ANNEX_A };
+
+/** Codes that it is recalled to share with BS 4466. */
+export const SHARED_CODES: readonly string[] = [
+  "20",
+  "37",
+  "38",
+  "39",
+  "41",
+  "43",
+  "45",
+  "48",
+  "49",
+  "51",
+  "52",
+  "53",
+  "54",
+  "55",
+  "62",
+  "65",
+  "75",
+  "83",
+  "85",
+  "99",
+];
+
+/** Links of its own, by their formula alone. */
+export const LINK_SHAPES: readonly ShapeRow[] = [
+  {
+    code: "60",
+    words: "closed link with hooked ends",
+    dims: ["A", "B"],
+    free: null,
+    formula: "2(A + B) + 20d",
+    path: null,
+    use: "link",
+    closed: true,
+    limits: [],
+  },
+  {
+    code: "72",
+    words: "open link with hooked ends",
+    dims: ["A", "B"],
+    free: null,
+    formula: "2A + B + 25d",
+    path: null,
+    use: "link",
+    limits: [],
+  },
+  {
+    code: "73",
+    words: "open link with one end bent",
+    dims: ["A", "B", "C"],
+    free: null,
+    formula: "2A + B + C + 10d",
+    path: null,
+    use: "link",
+    limits: [],
+  },
+  {
+    code: "74",
+    words: "link with a double leg",
+    dims: ["A", "B"],
+    free: null,
+    formula: "2A + 3B + 20d",
+    path: null,
+    use: "link",
+    closed: true,
+    limits: [],
+  },
+];
 
 const STEEL: Citation = { document: "SANS 920", edition: "2011", provenance: "memory" };
 

@@ -1,7 +1,14 @@
+import { BS4466_SHAPES } from "../shared/bs4466-shapes.data";
 import { defineStandard } from "../shared/define-standard";
 import * as detailing from "../shared/detailing.data";
+import { shapesOf } from "../shared/shape-row";
 import { STRAIGHT_SHAPE } from "../shared/straight-shape.data";
 import * as data from "./sans282-2011.data";
+
+/** What pages print for the other document is no source for this one. */
+const recalled = BS4466_SHAPES.filter(({ code }) => data.SHARED_CODES.includes(code)).map(
+  ({ formulaConflict: _, ...row }) => row,
+);
 
 /** SANS 282:2011 with the bars of SANS 920. */
 export const SANS282_2011 = defineStandard({
@@ -13,13 +20,15 @@ export const SANS282_2011 = defineStandard({
   formers: [data.FORMERS],
   endLegs: [data.END_LEGS],
   hooks: [data.HOOKS],
-  shapes: [STRAIGHT_SHAPE],
+  shapes: [STRAIGHT_SHAPE, ...shapesOf([...recalled, ...data.LINK_SHAPES], data.SHAPE_SOURCES)],
+  shapesInPart: true,
   lengthRounding: data.LENGTH_ROUNDING,
   transportWidth: data.TRANSPORT_WIDTH,
   stockLength: data.STOCK_LENGTH,
   detailing: [detailing.BS8110_DETAILING],
   notHeld: [
-    "shape codes (20 37 38 39 41 43 45 48 49 51 52 53 54 55 60 62 65 72 73 74 75 81 83 85 86 99): their drawings were not recovered, bars are written as paths",
+    "annex A as printed: its codes are recalled, those of 45 48 49 60 62 72 73 74 75 83 by their formulas alone",
+    "codes 81 and 86",
     "a hook of 135 degrees",
     "tolerances, temperature and re-bending limits",
     "coated bars",

@@ -4,6 +4,7 @@ import type { Cited } from "../citation";
 import { NOTHING_OWN, type OwnStandard } from "../own-standard";
 import type { DetailingRule, FormerQuestion, HookTurn, Standard, Use } from "../port";
 import { barsOf } from "./bars-of";
+import { findAllowance } from "./find-allowance";
 import { findDetailing } from "./find-detailing";
 import { findEndLeg } from "./find-end-leg";
 import { findFormer } from "./find-former";
@@ -59,7 +60,10 @@ export function buildStandard(tables: StandardTables, own: OwnStandard = NOTHING
       given === undefined
         ? hooks.get(turn)!(diameter, use, undefined, grade)
         : findHook(turn, question(diameter, use, undefined, grade), tables, bars, given),
+    endAllowance: (diameter, grade) =>
+      findAllowance(tables, question(diameter, "main", undefined, grade), bars),
     shapes: new Map(tables.shapes.map((shape) => [shape.code, shape])),
+    shapesInPart: tables.shapesInPart,
     lengthRounding: { ...tables.lengthRounding, step: mm(tables.lengthRounding.step) },
     dimensionStep: inMillimetres(tables.dimensionStep),
     straightBetweenBends: tables.straightBetweenBends,

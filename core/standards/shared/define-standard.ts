@@ -14,6 +14,8 @@ const NOTHING_HELD: Omit<StandardTables, Needed> = {
   endLegs: [],
   bendingNeedsEndLegUpTo: null,
   hooks: [],
+  allowances: null,
+  shapesInPart: false,
   dimensionStep: null,
   straightBetweenBends: null,
   manyBends: null,

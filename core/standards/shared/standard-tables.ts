@@ -108,6 +108,12 @@ export interface HookRow extends BarCondition {
   readonly endLegOf?: Use;
 }
 
+/** h and n of the length formulas, in the standard's unit. */
+export interface AllowanceRow extends BarCondition {
+  readonly hookAllowance: number;
+  readonly bendAllowance: number;
+}
+
 /** What a code asks of bars beside one another; lengths in the standard's unit. */
 export interface DetailingRow extends DetailingFigures {
   readonly rule: DetailingRule;
@@ -131,8 +137,6 @@ export interface StandardTables {
   readonly unit: LengthUnit;
   /** other names that the document goes by, without edition */
   readonly names: readonly string[];
-  /** a nearest answer for documents that this one took the place of */
-  readonly replaces?: readonly string[];
   readonly bars: readonly PrintedTable<BarRow>[];
   /** a number in a size is the bar's nominal mm, so that "16mm" is the bar 16 */
   readonly sizesInMillimetres: boolean;
@@ -146,8 +150,11 @@ export interface StandardTables {
   readonly formulaRadii: PrintedTable<RadiusRow> | null;
   readonly endLegs: readonly PrintedTable<EndLegRow>[];
   readonly hooks: readonly PrintedTable<HookRow>[];
+  readonly allowances: PrintedTable<AllowanceRow> | null;
   readonly bendingNeedsEndLegUpTo: number | null;
   readonly shapes: readonly ShapeDefinition[];
+  /** some codes of its list are not held */
+  readonly shapesInPart: boolean;
   readonly lengthRounding: LengthRounding;
   readonly dimensionStep: Cited<number> | null;
   readonly straightBetweenBends: Cited<number> | null;

@@ -162,6 +162,22 @@ describe("recheck", () => {
     );
   });
 
+  it("should judge every shape anew once the codes are of another list, and back", () => {
+    const codes = ["51", "37", "51", "38", "51", "37"];
+    const rows = (first: readonly string[]): ExampleRow[] =>
+      codes.map((code, at) => ({ size: "T16", shape: first[at] ?? code, A: 600, B: 501, C: 500, length: 1 }));
+    const before = sheetOf(rows([]));
+    const after = sheetOf(rows(["38"]));
+    const whole = (sheet: Sheet) => runAudit({ sheets: [sheet], standard }).findings;
+    expect(whole(before).some(({ code }) => code === "SIZE105")).toBe(false);
+    expect(whole(after).map(({ code }) => code)).toContain("SIZE105");
+    // one question, and nothing else is said of a shape
+    expect(whole(after).filter(({ code }) => code.startsWith("SHAPE") || code === "LEN102")).toEqual([]);
+    const there = recheck(runAudit({ sheets: [before], standard }), after, 1, 1);
+    expect(there.findings).toEqual(whole(after));
+    expect(recheck(there, before, 1, 1).findings).toEqual(whole(before));
+  });
+
   it("should refuse a sheet that was not audited", () => {
     const report = runAudit({ sheets: [sheetFromRows("S", matrix)], standard });
     expect(() => recheck(report, sheetFromRows("other", matrix), 1, 1)).toThrow('no sheet "other"');

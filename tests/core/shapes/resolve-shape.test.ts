@@ -109,7 +109,7 @@ describe("resolveShape", () => {
 
   it("names what the standard holds where a code is not its own", () => {
     expect(refusalOf("48", [500, 300, 120])).toMatch(
-      /^not-held: shape "48" is no code of BS8666:2005, which holds 41.* though BS8666:2020 has it/,
+      /^not-held: shape "48" is no code of BS8666:2005, which holds 41.* though BS8666:2020 and BS4466:1989 have it/,
     );
     expect(refusalOf("T1", [500])).toContain("which holds 00, 01, 11");
     expect(refusalOf("", [500])).toContain("the shape is blank");

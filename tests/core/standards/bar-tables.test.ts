@@ -134,6 +134,7 @@ const MASS_PRECISION: Record<string, { decimals?: number; figures?: number; from
   "ISO3766:2003": { figures: 3 },
   "JASS5:2018": { figures: 3, from: "area" },
   "GB50204:2015": { figures: 3 },
+  "BS4466:1989": { decimals: 3, from: "area" },
 };
 
 /** Printed figures that pi d2/4 x 7850 kg/m3 does not give, each with the reason. */
@@ -189,6 +190,7 @@ describe("masses against 7850 kg/m3", () => {
 /** Step that a table's areas are rounded to, in mm2 or significant figures. */
 const AREA_PRECISION: Record<string, { decimals?: number; figures?: number; step?: number }> = {
   "BS8666:2005": { decimals: 1 },
+  "BS4466:1989": { decimals: 1 },
   "BS8666:2020": { decimals: 1 },
   "EC2:2004": { figures: 3 },
   "DIN-EC2:2013": { figures: 3 },

@@ -20,6 +20,7 @@ describe("resolveStandard", () => {
         "ISO3766:2003",
         "JASS5:2018",
         "GB50204:2015",
+        "BS4466:1989",
       ].sort(),
     );
   });
@@ -48,6 +49,17 @@ describe("resolveStandard", () => {
     ["iso 3766", "ISO3766:2003"],
     ["jass 5", "JASS5:2018"],
     ["GB 50204-2015", "GB50204:2015"],
+    ["BS 4466", "BS4466:1989"],
+    // as lists name the documents that they follow
+    ["EN 13670 / Eurocode 2", "EC2:2004"],
+    ["ACI 315 / CRSI", "ACI318:2019"],
+    ["CSA A23 / RSIC", "CSA-A23.1:2019"],
+    ["AS 3600 / AS/NZS 4671", "AS3600:2018"],
+    ["JIS G 3112", "JASS5:2018"],
+    ["DIN EN 1992 / DIN 488", "DIN-EC2:2013"],
+    ["BS 8666 / BS 4449", "BS8666:2005"],
+    ["GB 50010 / 22G101", "GB50204:2015"],
+    ["bs 4466:89", "BS4466:1989"],
   ])("reads %s as %s", (typed, id) => {
     expect(answered(resolveStandard(typed)).id).toBe(id);
   });
@@ -65,6 +77,7 @@ describe("resolveStandard", () => {
     ["AS 3600:2009", "AS3600:2018"],
     ["IS2502:1999", "IS2502:1963"],
     ["EC2:2023", "EC2:2004"],
+    ["BS 4466:1981", "BS4466:1989"],
   ])("refuses the edition %s and names %s", (typed, nearest) => {
     const { kind, text } = refused(resolveStandard(typed));
     expect(kind).toBe("not-held");
@@ -72,11 +85,9 @@ describe("resolveStandard", () => {
     expect(text).toContain(nearest);
   });
 
-  it("warns that the codes of BS 4466 mean other shapes", () => {
-    const { kind, text } = refused(resolveStandard("BS 4466:1989"));
-    expect(kind).toBe("not-held");
-    expect(text).toContain("mean other shapes");
-    expect(text).toContain("BS8666:2005");
+  it("takes neither of two documents that are named beside each other", () => {
+    expect(refused(resolveStandard("AS 3600 / NZS 3109")).kind).toBe("not-held");
+    expect(refused(resolveStandard("BS 8666 / ACI 318")).kind).toBe("not-held");
   });
 
   it("lists what is held for a name that it does not know", () => {

@@ -140,6 +140,45 @@ const SECOND_COPY: Record<string, string> = {
   // fendersteel.co.uk/codesbs2005notes.html
   "BS8666:2005, straight between two bends, in diameters": "4",
   "BS8666:2005, bends from which a shape may be impractical": "5",
+  // scribd 467122400 and kbrebar.co.uk/bs-4466 (preferred); rsj-steels.co.uk and expressreinforcements.co.uk (others);
+  // 36, 48, 75 and 83 by clwyd-reinforcements.co.uk alone; 87 see its conflict
+  "BS4466:1989, shape codes": `
+    20 A
+    32 A+h
+    33 A+2h
+    34 A+n
+    35 A+2n
+    36 A+C+(E)+0.57(B+D)-pid
+    37 A+(B)-0.5r-d
+    38 A+B+(C)-r-2d
+    39 A+0.57B+(C)-1.57d
+    41 A+B+(C)
+    42 A+B+C+n
+    43 A+2B+C+(E)
+    45 A+B+(C)-0.5r-d
+    48 A+B+C
+    49 A+B+(C)
+    51 A+(B)-0.5R-d
+    52 A+B+C+(D)-1.5r-3d
+    53 A+B+C+D+(E)-2r-4d
+    54 A+B+(C)-r-2d
+    55 A+B+C+D+(E)-2r-4d
+    61 2(A+B)+12d
+    62 A+(C)
+    65 A
+    75 A+B+C+2D+E+10d
+    77 2A+B+20d
+    78 2A+B+C+3d
+    79 2A+3B+10d
+    82 2A+3B+18d
+    83 A+2B+C+D-2r-4d
+    85 A+B+0.57C+(D)-0.5r-2.57d
+    87 C/Bpi(A+d)+8d
+    99`,
+  // scribd 467122400: what is asked of grade 250, the least of any
+  "BS4466:1989, limits of shape codes": "61 A,B>=10d\n61 A,B>=100",
+  // the same: R greater than 200 mm
+  "BS4466:1989, largest former for a curve": "400",
   "BS8666:2005, stock length": "12000",
   "BS8666:2005, largest former for a curve": "400",
   // concrete.org.uk fingertips-document id=1057
@@ -327,6 +366,7 @@ const SAME_PAGE: Record<string, string> = {
   "BS8666:2005, bars beside one another": "EC2:2004, bars beside one another",
   "BS8666:2020, bars beside one another": "EC2:2004, bars beside one another",
   "DIN-EC2:2013, bars beside one another": "EC2:2004, bars beside one another",
+  "BS4466:1989, bars": "BS8666:2005, bars",
   "INDIA-SITE, bars": "IS2502:1963, bars",
   "INDIA-SITE, bars beside one another": "IS2502:1963, bars beside one another",
   "INDIA-SITE, end legs": "IS2502:1963, end legs",

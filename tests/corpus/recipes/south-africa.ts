@@ -41,14 +41,14 @@ const base = bars(701, "Base", 4);
 const reservoir = bars(702, "Reservoir wall", 2);
 const mine = bars(703, "Plinth", 3);
 const depot = bars(704, "Beam", 2);
-/** Two-figure codes of the South African list; from memory. */
+/** Two-figure codes of the South African list, from memory; 54 as BS 4466 has it on its pages, the rest drawn. */
 const CODES: Readonly<Record<string, string>> = {
   straight: "20",
   ell: "37",
   u: "38",
-  zed: "39",
-  stool: "41",
-  link: "60",
+  zed: "54",
+  stool: "99",
+  link: "99",
 };
 
 /** The older form, with codes of its own list or with paths. */

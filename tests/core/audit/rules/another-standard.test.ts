@@ -2,6 +2,13 @@ import rule from "../../../../core/audit/rules/another-standard";
 import { ruleCases } from "../rule-cases";
 
 const row = (size: string) => ({ size, length: 3000 });
+/** Codes 20, 37, 38 are of BS 4466 alone; 51 is a bend in it and a closed link since. */
+const OLD_LIST = [
+  { size: "T16", shape: "37", A: 500, B: 400, length: 875 },
+  { size: "T12", shape: "20", A: 1200, length: 1200 },
+  { size: "T16", shape: "38", A: 500, B: 400, C: 500, length: 1325 },
+  { size: "T16", shape: "51", A: 600, B: 500, length: 1000 },
+];
 
 // bars of each country's standard, from memory: ACI in #, CSA in M, AS/NZS in N
 ruleCases(rule, {
@@ -10,10 +17,42 @@ ruleCases(rule, {
     // one foreign bar among many is that row's own matter
     { rows: [row("H16"), row("H12"), row("#5")] },
     { standard: "ACI318:2019", rows: [row("#5"), row("#4"), row("#6")] },
+    { standard: "BS4466:1989", rows: OLD_LIST },
+    // one code of another list is that row's own matter
+    {
+      rows: [
+        OLD_LIST[0]!,
+        { size: "T16", shape: "11", A: 500, B: 400 },
+        { size: "T16", shape: "00", A: 900 },
+      ],
+    },
     // of no standard held
     { rows: [row("Q13"), row("Q17"), row("Q19")] },
   ],
   speaks: [
+    {
+      // 61 is of BS 4466 alone
+      rows: [...OLD_LIST, { size: "R10", shape: "61", A: 400, B: 300, length: 1525 }],
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message:
+            "4 of 5 shape codes, such as 37, are none of BS8666:2005, while 5 are of BS4466:1989, where a number means another shape: choose BS4466:1989 if the schedule is of that list, and check again; no shape of the sheet was judged",
+        },
+      ],
+    },
+    {
+      rows: OLD_LIST,
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message:
+            "3 of 4 shape codes, such as 37, are none of BS8666:2005, while 4 are of SANS282:2011 or BS4466:1989, where a number means another shape: choose SANS282:2011 or BS4466:1989 if the schedule is of that list, and check again; no shape of the sheet was judged",
+        },
+      ],
+    },
     {
       rows: [row("N16"), row("N12"), row("N24"), row("N20")],
       says: [

@@ -11,8 +11,30 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // their lists are recalled and not whole: what is missing in them is told as not checked
+      standard: "SANS282:2011",
+      rows: [
+        { size: "Y16", shape: "38", A: 500, B: 400, C: 500, length: 1320 },
+        { size: "Y16", shape: "81", A: 500, B: 400, length: 1400 },
+      ],
+      says: [
+        {
+          cell: "H3",
+          outcome: "unsure",
+          severity: "note",
+          message:
+            "shape 81 is none of the codes that are held of SANS282:2011, so it was not checked: write the bar as a path, or enter the code on the sheet Standard",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H10", shape: "48", A: 500, B: 400, C: 150, length: 1675 }],
-      says: [{ cell: "H2", message: "shape 48 is no code of BS8666:2005, but is one of BS8666:2020" }],
+      says: [
+        {
+          cell: "H2",
+          message: "shape 48 is no code of BS8666:2005, but is one of BS8666:2020, SANS282:2011, BS4466:1989",
+        },
+      ],
     },
     {
       rows: [{ size: "H16", shape: "97", A: 500, B: 400, C: 500, length: 1350 }],

@@ -1,0 +1,52 @@
+import type { BarRow } from "../schedule/bar-row";
+import { resolveStandard, STANDARD_IDS } from "../standards/index";
+import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
+
+/** Another standard's list that a sheet's shape codes are of. */
+export interface CodesMeant {
+  /** "SANS282:2011 or BS4466:1989" where the codes are of both */
+  readonly id: string;
+  readonly first: BarRow;
+  /** codes that the standard in force has not */
+  readonly misfits: number;
+  readonly fitting: number;
+  readonly coded: number;
+}
+
+/** Two digits, as every list of codes that is told from another writes them. */
+export const isShapeCode = (shape: string): boolean => /^\d\d$/.test(shape);
+
+const FEWEST_ROWS = 3;
+const NEARLY_ALL = 0.9;
+
+/**
+ * The standard whose list holds nearly all of the shape codes of a sheet, where most of them are no codes
+ * of the standard in force: its other codes then mean other shapes too. Null where the list in force fits.
+ */
+export function codesMeant(bars: readonly BarRow[], inForce: Standard): CodesMeant | null {
+  let misfits = 0;
+  let codes = 0;
+  let first: BarRow | undefined;
+  for (const bar of bars) {
+    if (bar.shape === null || !isShapeCode(bar.shape)) continue;
+    codes += 1;
+    if (inForce.shapes.has(bar.shape)) continue;
+    misfits += 1;
+    first ??= bar;
+  }
+  // most sheets are asked no further
+  if (first === undefined || misfits < FEWEST_ROWS || misfits * 2 <= codes) return null;
+  const coded = bars.filter(({ shape }) => shape !== null && isShapeCode(shape));
+  let best = { ids: [] as string[], fitting: 0 };
+  for (const id of STANDARD_IDS) {
+    const other = resolveStandard(id);
+    if (isRefusal(other) || other.id === inForce.id) continue;
+    const fitting = coded.filter(({ shape }) => other.shapes.has(shape ?? "")).length;
+    if (fitting < coded.length * NEARLY_ALL || fitting < best.fitting) continue;
+    best = { ids: fitting === best.fitting ? [...best.ids, id] : [id], fitting };
+  }
+  const { ids, fitting } = best;
+  if (ids.length === 0) return null;
+  return { id: ids.join(" or "), fitting, first, misfits, coded: coded.length };
+}
