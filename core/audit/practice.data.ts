@@ -134,6 +134,12 @@ export const LORRY_LENGTH: Cited<number> = {
   cite: { document: "length of an ordinary lorry's load: 13.5 m", provenance: "common practice" },
 };
 
+/** Diameters by which offices round what a bend takes off, where their document prints no length formula. */
+export const DEDUCTION_ROUNDED: Cited<number> = {
+  value: 0.5,
+  cite: { document: "deductions for bends by the office's own table", provenance: "common practice" },
+};
+
 export const ONE_MARK_A_BAR: Citation = {
   document: "bars of one member that are alike have one mark",
   provenance: "common practice",

@@ -156,7 +156,8 @@ export class BarFacts {
   }
 
   get isStraight(): boolean {
-    return this.row.shape !== null && CODE_WITHOUT_BENDS.has(this.row.shape);
+    const { shape } = this.row;
+    return shape !== null && (CODE_WITHOUT_BENDS.has(shape) || this.definition?.path === "A");
   }
 
   get use(): Use {

@@ -56,6 +56,8 @@ export const LENGTH_HABIT: Cited<{
   /** diameters to which a deduction is told, and the most that bends and hooks can make */
   readonly within: number;
   readonly most: number;
+  /** diameters that the two ends of a link add to its four sides, at most */
+  readonly linkEnds: number;
   /** legs up to which any may count twice */
   readonly mostTwice: number;
 }> = {
@@ -68,6 +70,7 @@ export const LENGTH_HABIT: Cited<{
     slackPerDiameter: 0.3,
     within: 0.5,
     most: 60,
+    linkEnds: 30,
     mostTwice: 5,
   },
   cite: {

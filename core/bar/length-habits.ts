@@ -42,11 +42,11 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     if (group === undefined) groups.set(key, [place]);
     else group.push(place);
   });
-  return [...withStrays(groups).values()].flatMap((places) => {
+  return [...withStrays(groups)].flatMap(([key, places]) => {
     const found = offIn(
       places.map((place) => bars[place] as BarFacts),
       step,
-    );
+    ).filter(({ at }) => key.startsWith(SHAPE) || !isLengthOfLink(bars[places[at] as number] as BarFacts));
     return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
   });
 }
@@ -67,6 +67,15 @@ function withStrays(groups: ReadonlyMap<string, readonly number[]>): Map<string,
 }
 
 const SHAPE = "shape ";
+
+/** Where no shape is named, a length of twice its two sides or of its one leg, and of ends, is another bar and no slip. */
+function isLengthOfLink(facts: BarFacts): boolean {
+  const [side = null, ...others] = legsOf(facts);
+  if (side === null) return false;
+  const [other = null] = others;
+  const ends = (facts.row.length ?? 0) - (other === null ? side : 2 * (side + other));
+  return ends >= 0 && ends <= LENGTH_HABIT.value.linkEnds * (facts.diameter ?? 0);
+}
 
 /** What a group's habit goes by; nothing of a bar that belongs to none. */
 function goesBy(facts: BarFacts): string {

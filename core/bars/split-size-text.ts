@@ -14,6 +14,11 @@ const TRAILING_DIAMETER = /\s*(?:DIAMETER|DIAM\.?|DIA\.?|[ØΦ∅⌀])$/u;
 const SIZE =
   /^(?:(#|NO\.?|[A-Z]{1,3}(?:\s?\d{3}[A-Z]{0,2})?(?=[\s\-ØΦ∅⌀]*\d))[\s\-ØΦ∅⌀]*)?(\d+(?:\.\d+)?)\s*(MM|M)?\.?$/u;
 
+/** "M.S. 8" is "MS 8". */
+function withoutPoints(text: string): string {
+  return text.replace(/^(?:[A-Z]\.\s?){2,3}/u, (letters) => `${letters.replace(/[.\s]/g, "")} `);
+}
+
 /**
  * The letters and the number of a bar size: "H16", "H 16", "Ø16", "16mm", "dia 16", "#5", "No.5",
  * "15M", "HD16". Null where the text is no size at all. Which bar it is a standard decides.
@@ -24,7 +29,7 @@ export function splitSizeText(typed: string): SizeText | null {
     .trim()
     .toUpperCase()
     .replace(/[\u00A0\u2009]/g, " ");
-  const bare = text.replace(DIAMETER_WORDS, "").replace(TRAILING_DIAMETER, "");
+  const bare = withoutPoints(text).replace(DIAMETER_WORDS, "").replace(TRAILING_DIAMETER, "");
   const parts = SIZE.exec(bare);
   const number = Number(parts?.[2]);
   if (parts === null || !(number > 0)) return null;

@@ -17,9 +17,13 @@ const LISTS = readdirSync(FOLDER).map((file) => {
   return { name: file.replace(".json", ""), ...list };
 });
 
-/** 108 of them when these lists were first read, 16 of them certain and 11 unsafe or unbendable. */
-const MOST_LOUD = 60;
-const MOST_CERTAIN = 9;
+/**
+ * When they were first read, the first thirty lists (515 bars) heard 108 findings above a note, 16 of them certain and 11
+ * unsafe or unbendable; fourteen further ones (218 bars), written after those were mended, 21, 7 and 1. The one was
+ * true, link ends below the printed least, and the list was put right.
+ */
+const MOST_LOUD = 34;
+const MOST_CERTAIN = 10;
 
 const audited = LISTS.map(({ name, standard, bars, sheets }) => {
   const report = runAudit({

@@ -1,4 +1,10 @@
+import type { ShapeDefinition } from "../../standards/port";
 import { defineRule } from "../rule";
+
+/** What the formula does not speak of is asked for by the drawing alone. */
+function isInFormula({ formula }: ShapeDefinition, letter: string): boolean {
+  return formula?.includes(letter) === true;
+}
 
 const DIMENSIONS = ["A", "B", "C", "D", "E"] as const;
 
@@ -13,7 +19,7 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
   },
   messages: { missing: "shape {code} needs {letter}, which is blank" },
-  checkRow(facts, _context, report) {
+  checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
     if (definition === null) return;
     // a straight bar is often scheduled by its length alone
@@ -26,8 +32,10 @@ export default defineRule({
       report({
         messageId: "missing",
         at: letter,
+        // a list that is recalled and not whole may give the code other letters
+        ...(standard.shapesInPart ? { severity: "note" as const } : {}),
         values: { code: definition.code, letter },
-        cite: definition.cite,
+        cite: isInFormula(definition, letter) ? definition.cite : (definition.course ?? definition.cite),
       });
     }
   },

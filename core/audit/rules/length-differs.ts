@@ -1,5 +1,7 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isSumOfLegs } from "../../bar/sum-of-legs";
 import { lengthRestsOn } from "../length-rests-on";
+import { DEDUCTION_ROUNDED } from "../practice.data";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -30,6 +32,7 @@ export default defineRule({
     report({
       messageId: length < cut.length ? "short" : "long",
       at: "length",
+      ...(isByOfficesTable(facts, length - cut.length) ? { severity: "note" as const } : {}),
       values: {
         length: { mm: length, typed: true },
         difference: { mm: Math.abs(length - cut.length) },
@@ -41,3 +44,9 @@ export default defineRule({
     });
   },
 });
+
+/** Of a code whose document prints no formula: within what each bend's deduction is rounded by, office by office. */
+function isByOfficesTable({ definition, diameter, bendCount }: BarFacts, difference: number): boolean {
+  if (definition === null || definition.formula !== null || diameter === null) return false;
+  return Math.abs(difference) <= DEDUCTION_ROUNDED.value * diameter * (bendCount ?? 0);
+}

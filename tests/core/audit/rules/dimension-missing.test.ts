@@ -7,8 +7,23 @@ ruleCases(rule, {
     { rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] },
     { rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 130, length: 1575 }] },
     { rows: [{ size: "H16", shape: "00", length: 6000 }] },
+    // 20 is the straight bar of SANS 282
+    { standard: "SANS282:2011", rows: [{ size: "Y16", shape: "20", length: 6000 }] },
   ],
   speaks: [
+    {
+      // recalled, and not the whole list: the code may have other letters
+      standard: "ISO3766:2003",
+      rows: [{ size: "10", shape: "13", A: 260, B: 60, former: 40, length: 380 }],
+      says: [
+        { cell: "K2", outcome: "unsure", severity: "note", message: "shape 13 needs C, which is blank" },
+      ],
+    },
+    {
+      // D is no part of the length A + B + (C): only the drawing asks for it, and that was not seen
+      rows: [{ size: "H12", shape: "26", A: 1500, B: 350, C: 900, length: 2750 }],
+      says: [{ cell: "L2", outcome: "unsure", message: "shape 26 needs D, which is blank" }],
+    },
     {
       rows: [{ size: "H16", shape: "21", A: 500, B: 400, length: 1350 }],
       says: [{ cell: "K2", message: "shape 21 needs C, which is blank" }],

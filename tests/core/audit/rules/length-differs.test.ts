@@ -35,6 +35,29 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // a list without formulas: 2(250 + 550 + 160) - 5(2 x 30 - pi/2 x 25) = 1816.3, up to 1820; an office may take
+      // each bend's deduction half a diameter otherwise, 25 mm in all, and no more
+      standard: "ISO3766:2003",
+      rows: [1800, 1790].map((length) => ({
+        ...{ size: "10", shape: "51", A: 250, B: 550, C: 160, former: 40, length },
+      })),
+      says: [
+        {
+          cell: "G2",
+          outcome: "unsure",
+          severity: "note",
+          message: "length 1800 mm is 20 mm short of the 1820 mm that the dimensions need (geometry)",
+          after: { G2: 1820 },
+        },
+        {
+          cell: "G3",
+          outcome: "unsure",
+          message: "length 1790 mm is 30 mm short of the 1820 mm that the dimensions need (geometry)",
+          after: { G3: 1820 },
+        },
+      ],
+    },
+    {
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 850 }],
       says: [
         {

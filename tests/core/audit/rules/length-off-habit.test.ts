@@ -26,6 +26,11 @@ ruleCases(rule, {
     { standard: "EC2:2004", rows: LINKS },
     // the standard's own shapes are measured against the standard
     { rows: [...SOUND, bar(300, 1200, 2760)] },
+    // no shape is named, and 1920 is twice 400 + 500 with ends of 12 d: a link among bars of three legs
+    {
+      standard: "EC2:2004",
+      rows: [...SOUND, { ...bar(400, 500, 1920), size: "10", C: 60 }].map(({ shape: _, ...row }) => row),
+    },
     // three rows are no habit
     { standard: "EC2:2004", rows: [...SOUND.slice(0, 2), bar(300, 1200, 2760)] },
   ],
