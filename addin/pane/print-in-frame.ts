@@ -1,7 +1,7 @@
 import type { PrintedPage } from "./engine/printed-page";
 
 /** Prints a page of our own from a frame that nobody sees; nothing in it can run. */
-export function printInFrame({ title, html }: PrintedPage): void {
+export function printInFrame({ title, html }: Pick<PrintedPage, "title" | "html">): void {
   document.querySelector("iframe.printed-page")?.remove();
   const frame = document.createElement("iframe");
   frame.className = "printed-page";

@@ -14,6 +14,8 @@ export interface BarDrawingInput extends BarSize {
   readonly write?: WriteLength;
   /** further lines under the drawing, such as a height that is no leg: "D 300" */
   readonly notes?: readonly string[];
+  /** in a small frame the lines stand beside the drawing: they are answered, and take no room in it */
+  readonly hasNotesApart?: boolean;
   /** the room the drawing may take, in the unit of the page; 360 x 220 unless given */
   readonly frame?: { readonly width: number; readonly height: number };
 }
@@ -30,6 +32,8 @@ export interface BarDrawing {
   readonly labels: readonly PlacedLabel[];
   /** lines under the drawing: radius, angles, and texts that found no room beside the bar */
   readonly notes: readonly { readonly text: string; readonly box: Box }[];
+  /** the lines that were to stand apart */
+  readonly apart: readonly string[];
   /** why it is not to scale; null where it is */
   readonly schematic: string | null;
   /** frame units per millimetre */
@@ -58,8 +62,9 @@ const EDGE = 3;
 export function barDrawing(input: BarDrawingInput): BarDrawing {
   const outline = outlineOf(input);
   const frame = input.frame ?? FRAME;
-  const lines = [...outline.notes, ...(input.notes ?? [])];
-  if (outline.schematic !== null) lines.push(outline.schematic);
+  const said = [...outline.notes, ...(input.notes ?? [])];
+  if (outline.schematic !== null) said.push(outline.schematic);
+  const lines = input.hasNotesApart === true ? [] : said;
   const widest = Math.max(0, ...outline.anchors.map((anchor) => textWidth(anchor.text)));
   const drawn = fitOutline(outline, input.diameter, {
     width: frame.width - 2 * (Math.min(widest, frame.width / 4) + 2 * GAP + EDGE),
@@ -94,6 +99,7 @@ export function barDrawing(input: BarDrawingInput): BarDrawing {
     textHeight: LINE_HEIGHT,
     labels: placed.filter((label) => label !== null),
     lines: wrapped([...lines, ...homeless], frame.width - 2 * EDGE),
+    apart: input.hasNotesApart === true ? said : [],
     schematic: outline.schematic,
   });
 }
@@ -142,7 +148,7 @@ type Open = Omit<BarDrawing, "height" | "notes"> & { readonly lines: readonly st
 
 /** Moves everything up to the top edge and sets the notes right under the lowest thing drawn. */
 function closeUp(open: Open): BarDrawing {
-  const { strokes, breaks, barWidth, textHeight, labels, schematic, scale, width } = open;
+  const { strokes, breaks, barWidth, textHeight, labels, apart, schematic, scale, width } = open;
   const bar = boxOfPoints(strokes.flat());
   const top = Math.min(bar.y - barWidth / 2, ...labels.map((label) => label.box.y)) - EDGE;
   const low =
@@ -166,6 +172,7 @@ function closeUp(open: Open): BarDrawing {
       leader: leader === null ? null : { from: up(leader.from), to: up(leader.to) },
     })),
     notes,
+    apart,
     schematic,
     scale,
   };

@@ -12,8 +12,8 @@ import { printLength } from "../../../core/units/print-length";
 import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusal";
 import type { BarView } from "./audit-view";
 
-/** The drawing's room, px; the pane scales it to its own width. */
-const FRAME = { width: 300, height: 170 };
+/** The drawing's room, px: what the pane gives it at first, so that its texts are as large as other texts. */
+const FRAME = { width: 165, height: 72 };
 
 /** The bar of a row of the used range, from 0; null where the row is no bar. */
 export function barView(
@@ -28,11 +28,12 @@ export function barView(
   const title = [bar.member, bar.mark === null ? null : `mark ${bar.mark}`, bar.sizeTyped]
     .filter(Boolean)
     .join(", ");
+  const drawn = drawing(facts, title);
   return {
     row: sheet.top + row + 1,
     title: title === "" ? `row ${sheet.top + row + 1}` : title,
-    shape: shapeText(facts),
-    svg: drawing(facts, title),
+    shape: [shapeText(facts), ...(drawn?.said ?? [])].filter((part) => part !== null).join("; ") || null,
+    svg: drawn?.svg ?? null,
     trouble: trouble(facts),
     facts: factLines(facts, standard),
   };
@@ -46,13 +47,13 @@ function shapeText(facts: BarFacts): string | null {
   return words === undefined ? `shape ${shape}` : `shape ${shape}: ${words}`;
 }
 
-function drawing(facts: BarFacts, title: string): string | null {
+function drawing(facts: BarFacts, title: string): { svg: string; said: readonly string[] } | null {
   const { path, diameter, former } = facts;
   if (path === null || diameter === null || former === null) return null;
   const note = courseNote(facts.definition);
   const notes = note === null ? [] : [note];
-  const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME, notes });
-  return barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` });
+  const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME, notes, hasNotesApart: true });
+  return { svg: barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` }), said: drawn.apart };
 }
 
 function trouble(facts: BarFacts): string | null {

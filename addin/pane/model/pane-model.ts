@@ -90,8 +90,8 @@ export class PaneModel extends Observed<PaneState> {
   async workbookReplaced(): Promise<void> {
     await this.#judge.clear();
     this.#sheets.all = [];
-    const { shown, place } = this.state;
-    this.set({ ...EMPTY_STATE, shown, place });
+    const { shown, place, book } = this.state;
+    this.set({ ...EMPTY_STATE, shown, place, book: book + 1 });
     await this.#guard(() => this.#readWorkbook());
   }
 

@@ -30,6 +30,8 @@ export interface AppliedFix {
 }
 
 export interface PaneState {
+  /** counts the workbooks that were opened in place of one another */
+  readonly book: number;
   /** sheets that are read: those in sight, and hidden ones where the user asked for them */
   readonly sheets: readonly SheetSummary[];
   /** names of the hidden sheets */
@@ -68,6 +70,7 @@ export interface PaneState {
 }
 
 export const EMPTY_STATE: PaneState = {
+  book: 0,
   sheets: [],
   hidden: [],
   readsHidden: false,

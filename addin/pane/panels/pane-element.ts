@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { PaneModel } from "../model/pane-model";
 import { PLACES, type Place } from "../model/place";
-import { type CheckMemory, newCheckMemory } from "./check/check-memory";
+import { type CheckMemory, newCheckMemory, turnTo } from "./check/check-memory";
 import { checkPlace } from "./check/check-place";
 import { showCurrent } from "./check/finding-list";
 import { progress } from "./check/progress";
@@ -35,6 +35,7 @@ export class PaneElement extends ModelElement<PaneModel> {
   override render(): TemplateResult {
     const { model } = this;
     if (model === undefined) return html``;
+    turnTo(this.#memory, model.state.book);
     return html`
       ${places(model)}
       ${PLACES.map(

@@ -44,10 +44,10 @@ export const barStyles = css`
     box-sizing: border-box;
     height: 70px;
     overflow-y: auto;
-    padding: 0 10px 6px;
+    padding: 0 10px 2px;
   }
   .drawing {
-    flex: 0 1 46%;
+    flex: 0 0 50%;
     min-width: 0;
     height: 100%;
   }

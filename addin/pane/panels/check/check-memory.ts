@@ -40,6 +40,8 @@ export interface CheckMemory {
   /** as last drawn */
   lines: readonly ListLine[];
   readonly draft: CorrectionDraft;
+  /** the workbook that all this was about */
+  book: number;
   redraw(): void;
 }
 
@@ -56,6 +58,14 @@ export function newCheckMemory(redraw: () => void): CheckMemory {
     takesFocus: false,
     lines: [],
     draft: { column: "", kind: "", unit: "" },
+    book: 0,
     redraw,
   };
+}
+
+/** Another workbook was opened: what was open in the last one is shut, and the rooms keep their sizes. */
+export function turnTo(memory: CheckMemory, book: number): void {
+  if (memory.book === book) return;
+  const { isBarFolded, barHeight, redraw } = memory;
+  Object.assign(memory, newCheckMemory(redraw), { isBarFolded, barHeight, book });
 }
