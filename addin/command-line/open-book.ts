@@ -2,10 +2,11 @@ import { readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Book } from "../../core/jobs";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
+import { readCsv, refuseTooLong } from "../xlsx/read/read-csv";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
+import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { InputRefused } from "./input-refused";
 import { nativeZip } from "./native-zip";
-import { readCsv, refuseTooLong } from "./read-csv";
 
 /** A schedule file, whichever kind it is. */
 export interface BookFile extends Book {
@@ -52,7 +53,7 @@ function readBytes(path: string, isText: boolean): Uint8Array {
     if (isText) refuseTooLong(stat.size, basename(path));
     return readFileSync(path);
   } catch (error) {
-    if (error instanceof InputRefused) throw error;
+    if (error instanceof InputRefused || error instanceof UnreadableWorkbook) throw error;
     const code = (error as NodeJS.ErrnoException).code;
     throw new InputRefused(
       code === "ENOENT" ? `there is no file ${path}` : `${path} cannot be read (${code})`,

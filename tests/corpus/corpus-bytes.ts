@@ -1,5 +1,5 @@
-import { readCsv } from "../../addin/command-line/read-csv";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
+import { readCsv } from "../../addin/xlsx/read/read-csv";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
 import { type CorpusSchedule, cellsOf } from "./corpus-schedule";

@@ -1,7 +1,7 @@
 import { parse } from "csv-parse/sync";
-import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule";
-import { LAST_COLUMN, LAST_ROW } from "../workbook/cell-address";
-import { InputRefused } from "./input-refused";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
+import { UnreadableWorkbook } from "../unreadable-workbook";
 
 /** Bytes of a file and cells in it that are read; a full sheet of seventeen columns is within. */
 const LONGEST_FILE = 256 * 1024 * 1024;
@@ -12,7 +12,7 @@ const DELIMITERS = [",", ";", "\t", "|"] as const;
 export function readCsv(bytes: Uint8Array, name: string): Sheet {
   refuseTooLong(bytes.length, name);
   if (bytes.includes(0) && !hasUtf16Mark(bytes)) {
-    throw new InputRefused(`${name} is not a text file: .xlsx and .csv are read`);
+    throw new UnreadableWorkbook(`${name} is not a text file: .xlsx and .csv are read`);
   }
   let text = decode(bytes);
   const hint = /^sep=(.)\r?\n/.exec(text);
@@ -21,7 +21,7 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
   const delimiter = hint?.[1] ?? findDelimiter(text);
   const cells = count(text, delimiter) + count(text, "\n");
   if (cells > MOST_CELLS)
-    throw new InputRefused(
+    throw new UnreadableWorkbook(
       `${name} has about ${grouped(cells)} cells, and ${grouped(MOST_CELLS)} are read: cut the file`,
     );
   let records: string[][];
@@ -34,11 +34,11 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
     });
   } catch (error) {
     const reason = error instanceof Error ? error.message.replace(/\s+/g, " ") : String(error);
-    throw new InputRefused(`${name} cannot be read as separated values: ${reason}`);
+    throw new UnreadableWorkbook(`${name} cannot be read as separated values: ${reason}`);
   }
   const columns = records.reduce((most, row) => Math.max(most, row.length), 0);
   if (records.length > LAST_ROW + 1 || columns > LAST_COLUMN + 1) {
-    throw new InputRefused(
+    throw new UnreadableWorkbook(
       `${name} has ${records.length} rows and ${columns} columns, and no sheet has more than ${LAST_ROW + 1} and ${LAST_COLUMN + 1}: cut the file`,
     );
   }
@@ -52,7 +52,7 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
 export function refuseTooLong(bytes: number, name: string): void {
   if (bytes <= LONGEST_FILE) return;
   const mebibytes = (size: number): string => grouped(Math.ceil(size / (1024 * 1024)));
-  throw new InputRefused(
+  throw new UnreadableWorkbook(
     `${name} has ${mebibytes(bytes)} MiB, and at most ${mebibytes(LONGEST_FILE)} MiB are read: cut the file`,
   );
 }
