@@ -2,6 +2,7 @@ import { type NewSheet, writeNewWorkbook } from "../xlsx/write/new-workbook";
 import { CULVERT_SHEETS } from "./culvert-sheets";
 import { newSheet } from "./demo-sheet";
 import { ESTIMATE_SHEET } from "./estimate-sheet";
+import { inchWorkbook, messyWorkbook } from "./examples";
 import { SCHEDULE_SHEET } from "./schedule-sheet";
 import { DEMO_SHOP_SHEET } from "./shop-sheet";
 
@@ -14,6 +15,8 @@ export function demoFiles(): ReadonlyMap<string, Uint8Array> {
     ["estimate.xlsx", bookOf(SCHEDULE_SHEET, ESTIMATE_SHEET)],
     ["old.xlsx", written([older])],
     ["new.xlsx", written([newer])],
+    ["inches.xlsx", inchWorkbook()],
+    ["messy.xlsx", messyWorkbook()],
     ["bridge/pump house.xlsx", schedule],
     ["bridge/culvert rev A.xlsx", written([older])],
     ["bridge/culvert rev B.xlsx", written([newer])],
