@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { readOptions } from "../schedule/read-options";
 import { NO_CHANGED_LIMITS } from "./limits";
 

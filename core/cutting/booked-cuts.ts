@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { SizePlan } from "./plan-by-size";
 
 const bookedCuts = z.array(
