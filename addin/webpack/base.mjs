@@ -37,7 +37,7 @@ export function baseConfig({ name, mode }) {
       type: "filesystem",
       name: `${name}-${mode}`,
       cacheDirectory: `${root}.cache/webpack`,
-      buildDependencies: { config: [fileURLToPath(import.meta.url), inAddin(`webpack/${name}.mjs`)] },
+      buildDependencies: { config: [inAddin("webpack/"), inAddin("webpack.config.mjs")] },
     },
     stats: "errors-warnings",
   };

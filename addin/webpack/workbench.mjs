@@ -2,6 +2,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import { baseConfig, inAddin } from "./base.mjs";
 import { Packed } from "./packed.mjs";
+import { slimGrid } from "./slim-grid.mjs";
 import { WebApp } from "./web-app.mjs";
 
 /**
@@ -28,8 +29,15 @@ export function workbenchConfig({ mode }) {
     devtool: false,
     optimization: { minimizer: [new EsbuildPlugin({ target: "es2022" })] },
     entry: { workbench: "./workbench/main.ts" },
+    experiments: slimGrid.experiments,
+    resolve: {
+      ...base.resolve,
+      alias: { ...slimGrid.alias, "csv-parse/sync$": "csv-parse/browser/esm/sync" },
+    },
+    module: { rules: [...base.module.rules, ...slimGrid.rules] },
     plugins: [
       ...base.plugins,
+      ...slimGrid.plugins,
       new HtmlWebpackPlugin({
         filename: "index.html",
         chunks: ["workbench"],

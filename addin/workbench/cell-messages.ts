@@ -32,5 +32,7 @@ function wordsOfText(grid: Grid): string | undefined {
   const cell = grid.api.getActiveWorkbook()?.getActiveCell();
   const formula = cell?.getFormula() ?? "";
   const value = String(cell?.getValue() ?? "");
-  return formula !== "" && value.startsWith("#") ? (formulaWords(formula) ?? undefined) : undefined;
+  return formula !== "" && value.startsWith("#")
+    ? (formulaWords(formula, grid.functionNames()) ?? undefined)
+    : undefined;
 }

@@ -2,7 +2,7 @@ import "../pane/zod-without-eval";
 import "./workbench.css";
 import { hasOwnName } from "../../core/own/own-sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
-import { DEMO_NAME, demoWorkbook } from "../demo/demo-workbook";
+import { EXAMPLES } from "../demo/examples";
 import { openPane } from "../pane/open-pane";
 import { printInFrame } from "../pane/print-in-frame";
 import { saveText } from "../pane/save-text";
@@ -15,10 +15,11 @@ import { createFlagOverlay } from "./grid/flag-overlay";
 import { GridWorkbook } from "./grid/grid-workbook";
 import { holdKeyboard } from "./grid/hold-keyboard";
 import { watchHands } from "./grid/watch-hands";
+import { GridFile } from "./grid-file";
+import { isSeparatedText } from "./is-separated-text";
 import { keepOffline } from "./keep-offline";
 import { watchPageKeys } from "./page-keys";
 import { saveAs } from "./save-as";
-import { Session } from "./session";
 import { ask } from "./work/ask";
 import { keepWork } from "./work/keep-work";
 import { type Drawer, openDrawer } from "./work/kept-work";
@@ -32,17 +33,17 @@ const part = (id: string): HTMLElement => {
 holdKeyboard([part("strip"), part("pane")]);
 const grid = createGrid("grid");
 const overlay = createFlagOverlay(grid);
-const session = new Session(grid, overlay);
+const shown = new GridFile(grid, overlay);
 const workbook = new GridWorkbook(
   grid,
   overlay,
-  () => session.protectedSheets,
-  () => session.datesFrom1904,
+  () => shown.protectedSheets,
+  () => shown.datesFrom1904,
 );
 watchCellMessages(grid, part("cell-message"));
 watchDivider(part("divider"), part("pane"));
-session.onEdited(showName);
-await session.open(demoWorkbook(), DEMO_NAME);
+shown.onEdited(showName);
+await shown.open(EXAMPLES[0].bytes(), EXAMPLES[0].fileName);
 watchHands(grid, part("grid"));
 const { model, element } = await openPane(part("pane"), workbook, { print: printInFrame, save: saveText });
 followSystemTheme((dark) => {
@@ -57,7 +58,7 @@ workbook.onChange(({ sheet }) => {
 });
 watchPageKeys({
   save: () => void save(),
-  print: () => window.print(),
+  print: () => void printSheet(),
   parts: [
     { holder: part("strip"), focus: () => part("open-file").focus() },
     { holder: part("grid"), focus: () => grid.focus() },
@@ -65,34 +66,71 @@ watchPageKeys({
   ],
 });
 await model.check();
+await grid.bringTools();
+document.body.dataset.tools = "brought";
 const drawer = await openDrawer().catch(() => null);
 if (drawer !== null) {
-  await offerWork(drawer, keepWork(session, drawer));
+  await offerWork(drawer, keepWork(shown, drawer));
 }
 keepOffline();
 
 function showName(): void {
-  part("file-name").textContent = session.name;
-  part("file-state").hidden = !session.isEdited;
-  document.title = `${session.isEdited ? "* " : ""}${session.name} - Barwright workbench`;
+  part("file-name").textContent = shown.name;
+  part("file-state").hidden = !shown.isEdited;
+  document.title = `${shown.isEdited ? "* " : ""}${shown.name} - Barwright workbench`;
 }
 
+/** Shows a file and checks it; a text file is shown as the workbook that its cells make. */
 async function open(bytes: Uint8Array, name: string): Promise<void> {
   try {
-    await session.open(bytes, name);
+    if (isSeparatedText(bytes, name)) {
+      const { workbookOfCsv } = await import(
+        /* webpackChunkName: "later-text" */ "../xlsx/write/workbook-of-csv"
+      );
+      await shown.open(workbookOfCsv(bytes, name), name.replace(/\.[^.]*$/, ".xlsx"));
+    } else {
+      await shown.open(bytes, name);
+    }
     await model.workbookReplaced();
+    await model.check();
     dispatchEvent(new Event("barwright-opened"));
   } catch (problem) {
     model.report(problem);
   }
 }
 
+/** Prints the sheet in view with its flags. */
+async function printSheet(): Promise<void> {
+  try {
+    const { sheetPage } = await import(/* webpackChunkName: "later-print" */ "./sheet-page");
+    printInFrame(sheetPage(grid, overlay, { file: shown.name, standard: model.state.standard }));
+  } catch (problem) {
+    model.report(problem);
+  }
+}
+
+async function openExample(): Promise<void> {
+  const later = { key: "stay", words: "None of them" } as const;
+  const offered = EXAMPLES.map(({ key, title, look }) => ({ key, words: title, note: look }));
+  const [first, ...others] = offered;
+  if (first === undefined) return;
+  const chosen = await ask("Examples, of an invented yard", "Each opens as a copy of its own.", [
+    { ...first, isUsual: true },
+    ...others,
+    later,
+  ]);
+  const example = EXAMPLES.find(({ key }) => key === chosen);
+  if (example === undefined || !(await mayLeave())) return;
+  await open(example.bytes(), example.fileName);
+  model.say(example.look);
+}
+
 /** False where the user would rather stay with the work that is not saved. */
 async function mayLeave(): Promise<boolean> {
-  if (!session.isEdited) return true;
+  if (!shown.isEdited) return true;
   const answer = await ask(
     "Your changes are not saved",
-    `${session.name} was changed since it was opened or saved. What opens now takes its place.`,
+    `${shown.name} was changed since it was opened or saved. What opens now takes its place.`,
     [
       { key: "save", words: "Save a copy, then go on", isUsual: true },
       { key: "leave", words: "Go on without saving" },
@@ -119,12 +157,12 @@ async function offerWork(kept: Drawer, keepNow: () => Promise<void>): Promise<vo
     if (answer === "open") {
       await open(work.bytes, work.name);
       try {
-        session.doAgain(work.edits);
+        shown.doAgain(work.edits);
       } catch (problem) {
         // what is kept stays
         return model.report(problem);
       }
-      session.setEdited(true);
+      shown.setEdited(true);
       await keepNow();
       await forget();
       await model.check();
@@ -138,9 +176,9 @@ async function save(): Promise<boolean> {
   try {
     // what stands in a cell's own editor is entered first
     await grid.api.getActiveWorkbook()?.endEditingAsync(true);
-    saveAs(session.save(), session.name);
-    session.setEdited(false);
-    model.say(`${session.name} was saved as a copy`);
+    saveAs(shown.save(), shown.name);
+    shown.setEdited(false);
+    model.say(`${shown.name} was saved as a copy`);
     return true;
   } catch (problem) {
     model.report(problem);
@@ -157,7 +195,5 @@ part("file-input").addEventListener("change", async ({ target }) => {
   if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
   input.value = "";
 });
-part("open-demo").addEventListener("click", async () => {
-  if (await mayLeave()) await open(demoWorkbook(), DEMO_NAME);
-});
+part("open-example").addEventListener("click", () => void openExample());
 part("save-file").addEventListener("click", () => void save());

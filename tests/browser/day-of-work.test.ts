@@ -202,7 +202,8 @@ describe("a day's work", () => {
   });
 
   test("should be asked about before another workbook takes its place", async () => {
-    await page.locator("#open-demo").click();
+    await page.locator("#open-example").click();
+    await page.locator('[data-answer="inches"]').click();
     await page.locator('[data-answer="stay"]').click();
     expect(await page.locator("#file-name").textContent()).toBe("may.xlsx");
     let asked = 0;

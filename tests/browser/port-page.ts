@@ -3,7 +3,7 @@ import { packSheet } from "../../addin/pane/engine/packed-sheet";
 import { createGrid } from "../../addin/workbench/grid/create-grid";
 import { createFlagOverlay } from "../../addin/workbench/grid/flag-overlay";
 import { GridWorkbook } from "../../addin/workbench/grid/grid-workbook";
-import { Session } from "../../addin/workbench/session";
+import { GridFile } from "../../addin/workbench/grid-file";
 import type {
   CellEdit,
   IfSheetIsThere,
@@ -16,12 +16,12 @@ import type {
 /** A page with the workbench's grid alone, whose port the tests call from outside. */
 const grid = createGrid("grid");
 const overlay = createFlagOverlay(grid);
-const session = new Session(grid, overlay);
+const shown = new GridFile(grid, overlay);
 const workbook = new GridWorkbook(
   grid,
   overlay,
-  () => session.protectedSheets,
-  () => session.datesFrom1904,
+  () => shown.protectedSheets,
+  () => shown.datesFrom1904,
 );
 const undoSteps: UndoStep[] = [];
 const listening: Unsubscribe[] = [];
@@ -35,8 +35,8 @@ const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByNam
 
 /** What `evaluate` can reach: every argument and answer is plain data. */
 const remote = {
-  open: (bytes: number[], name: string) => session.open(new Uint8Array(bytes), name),
-  save: () => [...session.save()],
+  open: (bytes: number[], name: string) => shown.open(new Uint8Array(bytes), name),
+  save: () => [...shown.save()],
   sheets: () => workbook.sheets(),
   activeSheet: () => workbook.activeSheet(),
   read: async (sheet: string) => {
@@ -103,7 +103,7 @@ const remote = {
         ...params,
       }),
   calculated: () => grid.api.getFormula().onCalculationResultApplied(),
-  isEdited: () => session.isEdited,
+  isEdited: () => shown.isEdited,
   type: (sheet: string, cell: string, value: string | number) => {
     sheetNamed(sheet).getRange(cell).setValue(value);
   },

@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { copyFaults } from "../_support/copy-faults";
 
@@ -30,7 +31,7 @@ export interface WorkbenchPage {
   save(): Promise<Buffer>;
   /** a file that the page saved, held against the one that it was opened from */
   held(saved: Buffer): Promise<Buffer>;
-  /** opens the demonstration anew, and leaves what was not saved */
+  /** opens the first example anew, and leaves what was not saved */
   openDemo(): Promise<void>;
   /** opens bytes as a user would choose a file */
   open(bytes: Buffer, name: string): Promise<void>;
@@ -79,6 +80,7 @@ export async function openWorkbench(
     await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
   };
   await checked();
+  await page.locator("body[data-tools]").waitFor();
   const list = async (words: string): Promise<void> => {
     const filter = pane.locator("button.filter");
     if ((await filter.getAttribute("aria-expanded")) === "false") await filter.click();
@@ -93,9 +95,9 @@ export async function openWorkbench(
     await page.waitForFunction(() => document.activeElement?.closest("#grid input") === null);
     await drawn(page);
   };
-  let original: Buffer | null = null;
+  let original: Buffer = Buffer.from(demoWorkbook());
   const held = async (saved: Buffer): Promise<Buffer> => {
-    if (original !== null) await refuseFaults(original, saved);
+    await refuseFaults(original, saved);
     keep(saved);
     return saved;
   };
@@ -141,11 +143,12 @@ export async function openWorkbench(
     },
     held,
     async openDemo() {
-      original = null;
+      original = Buffer.from(demoWorkbook());
       const opened = page.evaluate(
         () => new Promise((done) => addEventListener("barwright-opened", done, { once: true })),
       );
-      await page.locator("#open-demo").click();
+      await page.locator("#open-example").click();
+      await page.locator('[data-answer="british"]').click();
       if (await page.locator("#file-state").isVisible()) await page.locator('[data-answer="leave"]').click();
       await opened;
     },

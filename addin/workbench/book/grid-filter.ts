@@ -1,4 +1,4 @@
-import type { IAutoFilter } from "@univerjs/preset-sheets-filter";
+import type { IAutoFilter } from "@univerjs/sheets-filter";
 import type { SheetReading } from "../../xlsx/read/read-sheet";
 import { readSheetFilter } from "../../xlsx/read/sheet-filter";
 

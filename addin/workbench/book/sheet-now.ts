@@ -1,6 +1,6 @@
 import type { ICellData } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
-import { type FilterModel, SheetsFilterService } from "@univerjs/preset-sheets-filter";
+import { type FilterModel, SheetsFilterService } from "@univerjs/sheets-filter";
 import type { FilteredColumn, SheetFilter } from "../../workbook/sheet-changes";
 import type { Grid } from "../grid/create-grid";
 import { readSheet } from "../grid/read-sheet";

@@ -6,8 +6,6 @@ import {
   BooleanValueObject,
   ErrorType,
   ErrorValueObject,
-  FunctionType,
-  type IFunctionInfo,
   type IFunctionNames,
   NullValueObject,
   NumberValueObject,
@@ -20,6 +18,7 @@ import type {
   WorksheetFunction,
 } from "../../../core/formulas/worksheet-function";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
+import type { FunctionText } from "./engine-link";
 
 const NAMESPACE = "BAR.";
 
@@ -58,21 +57,9 @@ export const barFunctions = [...WORKSHEET_FUNCTIONS.values()].map(
   ],
 );
 
-/** What the grid's formula bar says while a function is typed. */
-export const barFunctionHelp = [...WORKSHEET_FUNCTIONS.values()].map(
-  (definition): IFunctionInfo => ({
-    functionName: `${NAMESPACE}${definition.name}`,
-    functionType: FunctionType.User,
-    description: definition.description,
-    abstract: definition.description,
-    functionParameter: definition.args.map((argument) => ({
-      name: argument.name,
-      detail: argument.description,
-      example: "",
-      require: argument.optional ? 0 : 1,
-      repeat: 0,
-    })),
-  }),
+/** What the page says of the functions while one is typed. */
+export const barFunctionTexts: readonly FunctionText[] = [...WORKSHEET_FUNCTIONS.values()].map(
+  ({ name, description, args }) => ({ name: `${NAMESPACE}${name}`, description, args }),
 );
 
 function functionClass(definition: WorksheetFunction): typeof BaseFunction {

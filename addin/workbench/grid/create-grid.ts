@@ -2,19 +2,10 @@ import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, ThemeService, U
 import { FUniver } from "@univerjs/core/facade";
 import { CalculationMode, ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
-import { UniverSheetsFilterPreset } from "@univerjs/preset-sheets-filter";
-import filterWords from "@univerjs/preset-sheets-filter/locales/en-US";
-import { UniverSheetsFindReplacePreset } from "@univerjs/preset-sheets-find-replace";
-import findWords from "@univerjs/preset-sheets-find-replace/locales/en-US";
-import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
-import sortWords from "@univerjs/preset-sheets-sort/locales/en-US";
+import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import "@univerjs/preset-sheets-core/lib/index.css";
-import "@univerjs/preset-sheets-filter/lib/index.css";
-import "@univerjs/preset-sheets-find-replace/lib/index.css";
-import "@univerjs/preset-sheets-sort/lib/index.css";
 import type { FunctionEnvironment } from "../../../core/formulas";
-import { barFunctionHelp, barFunctions } from "./bar-functions";
-import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
+import type { FormulaResult, FromEngine, FunctionText, LinkOffer, ToEngine } from "./engine-link";
 
 /** The embedded spreadsheet: its own interface, and the line to its calculating worker. */
 export interface Grid {
@@ -23,6 +14,10 @@ export interface Grid {
   /** What BAR functions ask of the workbook: its standard, its benders; resolves once the worker has it. */
   setEnvironment(environment: FunctionEnvironment): Promise<void>;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
+  /** Names of the BAR functions with their namespace; none until the worker has started. */
+  functionNames(): readonly string[];
+  /** Brings what no sheet needs to stand: sorting, filtering by menu, finding, the help of functions. */
+  bringTools(): Promise<void>;
   setDark(dark: boolean): void;
   /** Takes the keyboard, wherever it is. */
   focus(): void;
@@ -52,7 +47,7 @@ const NOT_OFFERED = Object.fromEntries(
 export function createGrid(container: string): Grid {
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(english, sortWords, filterWords, findWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(english) },
     logLevel: LogLevel.ERROR,
   });
   const worker = new Worker(new URL("./engine.worker.ts", import.meta.url));
@@ -60,32 +55,34 @@ export function createGrid(container: string): Grid {
     container,
     workerURL: worker,
     disableAutoFocus: true,
+    // beside a pane on a tablet it would leave the sheets' tabs no width
+    footer: { zoomSlider: !matchMedia("(max-width: 1000px)").matches },
     ribbonType: "simple",
     menu: NOT_OFFERED,
     formula: {
-      function: barFunctions,
-      description: barFunctionHelp,
       // a stored result may be another program's, or of another standard
       initialFormulaComputing: CalculationMode.FORCED,
     },
     sheets: { disableForceStringMark: true, disableForceStringAlert: true },
   });
-  const presets = [
-    preset,
-    UniverSheetsSortPreset(),
-    UniverSheetsFilterPreset(),
-    UniverSheetsFindReplacePreset(),
-  ];
-  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
+  for (const entry of [...preset.plugins, UniverSheetsFilterPlugin]) {
     if (Array.isArray(entry)) univer.registerPlugin(...entry);
     else univer.registerPlugin(entry);
   }
   const link = openLink(worker);
   const hearers: ((results: readonly FormulaResult[]) => void)[] = [];
   let taken: (() => void)[] = [];
+  let functions: readonly FunctionText[] = [];
+  let known = (_functions: readonly FunctionText[]): void => {};
+  const started = new Promise<readonly FunctionText[]>((resolve) => {
+    known = resolve;
+  });
   link.onmessage = ({ data }: MessageEvent<FromEngine>) => {
     if (data.kind === "results") {
       for (const hear of hearers) hear(data.results);
+    } else if (data.kind === "functions") {
+      functions = data.functions;
+      known(functions);
     } else taken.shift()?.();
   };
   return {
@@ -98,6 +95,11 @@ export function createGrid(container: string): Grid {
       }),
     onResults: (listener) => {
       hearers.push(listener);
+    },
+    functionNames: () => functions.map(({ name }) => name),
+    async bringTools() {
+      const { addTools } = await import(/* webpackChunkName: "later-tools" */ "./add-tools");
+      addTools(univer, await started);
     },
     setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
     focus() {

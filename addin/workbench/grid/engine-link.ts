@@ -1,4 +1,4 @@
-import type { FunctionEnvironment } from "../../../core/formulas";
+import type { FunctionEnvironment, WorksheetFunction } from "../../../core/formulas";
 import type { BlockSize, CellMessage, ResultPlace } from "./bar-functions";
 
 /** What the page and its calculating worker say to each other, beside the grid's own traffic. */
@@ -12,7 +12,11 @@ export interface FormulaResult extends BlockSize {
   readonly messages: readonly CellMessage[];
 }
 
+/** What is said of a function of ours; what it does is in the worker alone. */
+export type FunctionText = Pick<WorksheetFunction, "name" | "description" | "args">;
+
 export type FromEngine =
+  | { readonly kind: "functions"; readonly functions: readonly FunctionText[] }
   | { readonly kind: "results"; readonly results: readonly FormulaResult[] }
   | { readonly kind: "environment-taken" };
 

@@ -1,8 +1,8 @@
 import "../../pane/zod-without-eval";
 import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverSheetsCoreWorkerPreset } from "@univerjs/preset-sheets-core/worker";
-import { UniverSheetsFilterWorkerPreset } from "@univerjs/preset-sheets-filter/worker";
-import { barFunctions, surroundings } from "./bar-functions";
+import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
+import { barFunctions, barFunctionTexts, surroundings } from "./bar-functions";
 import { type FormulaResult, type FromEngine, isLinkOffer, type ToEngine } from "./engine-link";
 
 /** Calculates the grid's formulas off the page's thread. */
@@ -12,7 +12,7 @@ const univer = new Univer({
   logLevel: LogLevel.ERROR,
 });
 const preset = UniverSheetsCoreWorkerPreset({ formula: { function: barFunctions } });
-for (const entry of [preset, UniverSheetsFilterWorkerPreset()].flatMap(({ plugins }) => plugins)) {
+for (const entry of [...preset.plugins, UniverSheetsFilterPlugin]) {
   if (Array.isArray(entry)) univer.registerPlugin(...entry);
   else univer.registerPlugin(entry);
 }
@@ -22,6 +22,7 @@ addEventListener("message", (event) => {
 });
 
 function open(link: MessagePort): void {
+  link.postMessage({ kind: "functions", functions: barFunctionTexts } satisfies FromEngine);
   let waiting: FormulaResult[] = [];
   surroundings.onResult = (place, messages, size) => {
     if (waiting.length === 0) {

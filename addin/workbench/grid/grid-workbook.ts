@@ -1,19 +1,8 @@
 import { type ICellData, ICommandService, type Nullable, type Worksheet } from "@univerjs/core";
 import {
   FormulaDataModel,
-  InsertColMutation,
-  InsertRowMutation,
   InsertSheetMutation,
-  MoveColsMutation,
-  MoveRangeMutation,
-  MoveRowsMutation,
-  RemoveColMutation,
-  RemoveRowMutation,
   RemoveSheetMutation,
-  ReorderRangeMutation,
-  SetRangeValuesMutation,
-  SetRowHiddenMutation,
-  SetRowVisibleMutation,
   SetTriggerFormulaCalculationStartMutation,
   SetWorksheetHideMutation,
   SetWorksheetNameMutation,
@@ -40,6 +29,7 @@ import {
 } from "../../workbook/workbook-port";
 import { addedMark } from "../book/added-content";
 import { gridValue } from "../book/to-grid-data";
+import { changedRows } from "./changed-rows";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
 import { gridCells, SPARE_ROWS } from "./grid-cells";
@@ -49,18 +39,9 @@ import { watchSelection } from "./watch-selection";
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
 type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
 
-interface RangeChange {
-  readonly subUnitId?: string;
-  readonly from?: { readonly subUnitId: string };
-  readonly to?: { readonly subUnitId: string };
-  readonly range?: { readonly startRow: number; readonly endRow: number };
-  readonly cellValue?: Readonly<Record<string, unknown>>;
-}
-
 /** Rows and columns left in sight before a cell that is gone to. */
 const ROWS_ABOVE = 4;
 const COLUMNS_BEFORE = 6;
-const LAST_ROW = 1_048_575;
 /** Longest wait for a recalculation, ms. */
 const PATIENCE = 60_000;
 
@@ -232,9 +213,8 @@ export class GridWorkbook implements WorkbookPort {
     const commands = this.grid.univer.__getInjector().get(ICommandService);
     let uncalculated: Parameters<typeof listener>[0][] = [];
     const edited = commands.onCommandExecuted((command, options) => {
-      const reach = EDITS.get(command.id);
-      if (reach === undefined || options?.["fromFormula"]) return;
-      for (const [sheetId, rows] of changedRows(command.params as RangeChange, reach)) {
+      if (options?.["fromFormula"]) return;
+      for (const [sheetId, rows] of changedRows(command)) {
         const sheet = this.grid.api.getActiveWorkbook()?.getSheetBySheetId(sheetId);
         if (!sheet) continue;
         const place = { sheet: sheet.getSheetName(), ...rows };
@@ -338,21 +318,6 @@ export class GridWorkbook implements WorkbookPort {
   }
 }
 
-/** Changes of what stands in cells, or of which cells are seen, with how far down each reaches. */
-const EDITS: ReadonlyMap<string, "rows" | "below" | "all"> = new Map([
-  [SetRangeValuesMutation.id, "rows"],
-  [InsertRowMutation.id, "below"],
-  [RemoveRowMutation.id, "below"],
-  [InsertColMutation.id, "all"],
-  [RemoveColMutation.id, "all"],
-  [MoveRowsMutation.id, "all"],
-  [MoveColsMutation.id, "all"],
-  [MoveRangeMutation.id, "all"],
-  [ReorderRangeMutation.id, "all"],
-  [SetRowHiddenMutation.id, "all"],
-  [SetRowVisibleMutation.id, "all"],
-]);
-
 const SHEET_CHANGES: ReadonlySet<string> = new Set([
   InsertSheetMutation.id,
   RemoveSheetMutation.id,
@@ -395,25 +360,4 @@ function write(sheet: OpenSheet, row: number, column: number, content: ICellData
 
 function lastCell(sheet: OpenSheet): string {
   return cellAddress(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
-}
-
-interface ChangedRows {
-  readonly firstRow: number;
-  readonly lastRow: number;
-}
-
-/** The rows that a change concerns, by the id of the sheet: a range that was moved concerns two sheets. */
-function changedRows(
-  { subUnitId, range, cellValue, from, to }: RangeChange,
-  reach: "rows" | "below" | "all",
-): readonly (readonly [string, ChangedRows])[] {
-  if (reach === "all") {
-    const sheets = new Set([subUnitId, from?.subUnitId, to?.subUnitId].filter((id) => id !== undefined));
-    return [...sheets].map((id) => [id, { firstRow: 0, lastRow: LAST_ROW }] as const);
-  }
-  const rows = range ? [range.startRow, range.endRow] : Object.keys(cellValue ?? {}).map(Number);
-  if (subUnitId === undefined || rows.length === 0) return [];
-  const firstRow = rows.reduce((least, row) => Math.min(least, row));
-  const lastRow = reach === "below" ? LAST_ROW : rows.reduce((most, row) => Math.max(most, row));
-  return [[subUnitId, { firstRow, lastRow }]];
 }

@@ -4,6 +4,7 @@ import { watchEntryColumn } from "./entry-column";
 import { searchFunctions } from "./function-search";
 import { watchGridKeys } from "./grid-keys";
 import { growSheets } from "./grow-sheets";
+import { scrollByTouch } from "./touch-scroll";
 
 /** Keys, copying, entering and room as users of sheets know them. To be called once a workbook is open. */
 export function watchHands(grid: Grid, container: HTMLElement): void {
@@ -12,4 +13,5 @@ export function watchHands(grid: Grid, container: HTMLElement): void {
   copySpills(grid);
   growSheets(grid);
   searchFunctions(grid);
+  scrollByTouch(container);
 }

@@ -1,8 +1,10 @@
-import { html, render } from "lit";
+import { html, nothing, render } from "lit";
 
 export interface Answer<Key extends string> {
   readonly key: Key;
   readonly words: string;
+  /** what it is about, under it */
+  readonly note?: string;
   /** the one that Enter gives */
   readonly isUsual?: boolean;
 }
@@ -28,14 +30,14 @@ export function ask<Key extends string>(
         <p>${words}</p>
         <div class="answers">
           ${answers.map(
-            ({ key, words: label, isUsual }) =>
+            ({ key, words: label, note, isUsual }) =>
               html`<fluent-button
                 data-answer=${key}
                 appearance=${isUsual ? "primary" : "outline"}
                 ?autofocus=${isUsual}
                 @click=${() => give(key)}
                 >${label}</fluent-button
-              >`,
+              >${note === undefined ? nothing : html`<p class="note">${note}</p>`}`,
           )}
         </div>`,
       dialog,

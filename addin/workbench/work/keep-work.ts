@@ -1,4 +1,4 @@
-import type { Session } from "../session";
+import type { GridFile } from "../grid-file";
 import type { EditLog } from "./edit-log";
 import type { Drawer } from "./kept-work";
 
@@ -9,14 +9,14 @@ const TOGETHER = 250;
  * Puts each edit away as it is made, beside the file as it was opened, and takes all out again once the work
  * is saved. Answers how to put away at once what is not yet.
  */
-export function keepWork(session: Session, drawer: Drawer): () => Promise<void> {
+export function keepWork(file: GridFile, drawer: Drawer): () => Promise<void> {
   let isDue = false;
   let kept: { readonly log: EditLog; count: number } | null = null;
   const put = async (): Promise<void> => {
-    const { log, isEdited, name } = session;
+    const { log, isEdited, name } = file;
     if (!isEdited || log === null) return;
     if (!log.isWhole) {
-      await drawer.begin({ name, bytes: session.save(), at: Date.now() });
+      await drawer.begin({ name, bytes: file.save(), at: Date.now() });
       kept = null;
       return;
     }
@@ -37,8 +37,8 @@ export function keepWork(session: Session, drawer: Drawer): () => Promise<void> 
     });
     return line;
   };
-  session.onEdited(() => {
-    if (session.isEdited) {
+  file.onEdited(() => {
+    if (file.isEdited) {
       if (isDue) return;
       isDue = true;
       setTimeout(() => {
@@ -56,7 +56,7 @@ export function keepWork(session: Session, drawer: Drawer): () => Promise<void> 
     if (document.visibilityState === "hidden") void inLine(put);
   });
   addEventListener("beforeunload", (event) => {
-    if (session.isEdited) event.preventDefault();
+    if (file.isEdited) event.preventDefault();
   });
   return () => inLine(put);
 }

@@ -33,12 +33,14 @@ import { addedContent } from "./book/added-content";
 import { addedSheet } from "./book/added-sheet";
 import { changedCells, doubtedFormulas } from "./book/book-changes";
 import { fileFlags } from "./book/file-flags";
+import { flagChange } from "./book/flag-change";
 import { gridFilter } from "./book/grid-filter";
 import { gridFormula } from "./book/grid-formula";
 import { LineMoves } from "./book/line-moves";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { toGridData } from "./book/to-grid-data";
+import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
 import { doAgain, EditLog, isChange, type LoggedEdit } from "./work/edit-log";
@@ -63,7 +65,7 @@ interface OpenFile extends ReadBook {
 }
 
 /** The file that the grid shows: opened from bytes, given back as the same bytes but for what was changed. */
-export class Session {
+export class GridFile {
   #file: OpenFile | null = null;
   #count = 0;
   readonly #moves = new LineMoves();
@@ -166,7 +168,7 @@ export class Session {
         return now === null || reading === undefined ? [] : [[id, doubtedFormulas(reading, now)] as const];
       }),
     );
-    this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: namesOf(open) };
+    this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: workbookNames(open) };
     this.#moves.clear();
     this.#added.clear();
     this.#log = new EditLog(bytes);
@@ -341,7 +343,7 @@ export class Session {
 
   #changedNames(file: OpenFile, workbook: Workbook, open: OpenBook): Map<string, string | null> {
     const names = new Map<string, string | null>();
-    const now = namesOf(open);
+    const now = workbookNames(open);
     const held = new Map(
       workbook.names.filter(({ sheetIndex }) => sheetIndex === null).map((one) => [one.name, one.refersTo]),
     );
@@ -377,16 +379,6 @@ interface InsertedSheet {
   readonly sheet?: { readonly id: string; readonly custom?: { readonly barwright?: string } };
 }
 
-/** Names of the whole workbook, and what each stands for. */
-function namesOf(open: OpenBook): ReadonlyMap<string, string> {
-  return new Map(
-    open
-      .getDefinedNames()
-      .filter((name) => name.isWorkbookScope() && !name.getName().startsWith("_xlnm"))
-      .map((name) => [name.getName(), name.getFormulaOrRefString().replace(/^=/, "")]),
-  );
-}
-
 /** What the workbook's name says; a name that is no text is handed on, so that formulas refuse it in words. */
 function standardOf(workbook: Workbook): string {
   try {
@@ -396,18 +388,4 @@ function standardOf(workbook: Workbook): string {
     const named = SETTING_NAMES.standard.toLowerCase();
     return workbook.names.find(({ name }) => name.toLowerCase() === named)?.refersTo ?? "";
   }
-}
-
-/** Colours that are as the file has them stay untouched, and so do the file's notes. */
-function flagChange(before: readonly RowFlag[], now: readonly RowFlag[]): SheetChanges {
-  const shape = (flags: readonly RowFlag[]): string =>
-    flags
-      .map(({ row, firstColumn, lastColumn, colour }) => [row, firstColumn, lastColumn, colour].join(" "))
-      .sort()
-      .join("\n");
-  if (shape(before) === shape(now)) return {};
-  const notes = now
-    .filter(({ note }) => note !== "")
-    .map(({ row, firstColumn, note }) => ({ row, column: firstColumn, text: note }));
-  return { clear: true, flags: now, notes };
 }

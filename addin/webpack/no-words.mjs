@@ -1,0 +1,2 @@
+/** In place of words that are brought later. */
+export default {};

@@ -1,0 +1,29 @@
+import { LocaleService, LocaleType, mergeLocales, type Univer } from "@univerjs/core";
+import { UniverSheetsFindReplacePreset } from "@univerjs/preset-sheets-find-replace";
+import findWords from "@univerjs/preset-sheets-find-replace/locales/en-US";
+import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
+import sortWords from "@univerjs/preset-sheets-sort/locales/en-US";
+import filterWords from "@univerjs/sheets-filter/locale/en-US";
+import { UniverSheetsFilterUIPlugin } from "@univerjs/sheets-filter-ui";
+import filterMenuWords from "@univerjs/sheets-filter-ui/locale/en-US";
+import functionWords from "@univerjs/sheets-formula/locale/en-US";
+import { addFunctionTexts } from "./add-function-texts";
+import type { FunctionText } from "./engine-link";
+import "@univerjs/preset-sheets-find-replace/lib/index.css";
+import "@univerjs/preset-sheets-sort/lib/index.css";
+import "@univerjs/sheets-filter-ui/lib/index.css";
+
+/** Adds sorting, filtering by menu, finding and the help of functions to a grid in which a workbook stands. */
+export function addTools(univer: Univer, functions: readonly FunctionText[]): void {
+  const words = mergeLocales(findWords, sortWords, filterWords, filterMenuWords, functionWords);
+  const locale = univer.__getInjector().get(LocaleService);
+  locale.load({ [LocaleType.EN_US]: words });
+  const presets = [UniverSheetsSortPreset(), UniverSheetsFindReplacePreset()];
+  for (const entry of [...presets.flatMap(({ plugins }) => plugins), UniverSheetsFilterUIPlugin]) {
+    if (Array.isArray(entry)) univer.registerPlugin(...entry);
+    else univer.registerPlugin(entry);
+  }
+  // the words are read anew
+  locale.setLocale(LocaleType.EN_US);
+  addFunctionTexts(univer, functions);
+}
