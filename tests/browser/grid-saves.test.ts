@@ -3,6 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, inject, test } from 
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
+import { copyFaults } from "../_support/copy-faults";
 import type { RemotePort } from "./port-page";
 
 declare const remote: RemotePort;
@@ -45,9 +46,12 @@ const run = (sheet: string, id: string, params: object) =>
 const type = (sheet: string, cell: string, value: string | number) =>
   page.evaluate(([s, c, v]) => remote.type(s, c, v), [sheet, cell, value] as const);
 
-async function saved() {
+/** The saved file, held against the one that was opened: cells may be others, nothing else may be lost. */
+async function saved(opened = BOOK, faults: readonly string[] = []) {
   await page.evaluate(() => remote.calculated());
-  return openWorkbook(Uint8Array.from(await page.evaluate(() => remote.save())));
+  const bytes = Uint8Array.from(await page.evaluate(() => remote.save()));
+  expect(await copyFaults(opened, bytes, new Set(["Bars", "Sums", "Rest"]))).toEqual(faults);
+  return openWorkbook(bytes);
 }
 
 const rows = (startRow: number, endRow: number) => ({
@@ -116,7 +120,7 @@ describe("a saved workbook", () => {
     await run(added, "sheet.command.set-style", { ...cells(1, 1), style: { type: "bl", value: 1 } });
     await run("Rest", "sheet.command.remove-sheet", {});
     await run("Bars", "sheet.command.set-worksheet-name", { name: "Bars of May" });
-    const book = await saved();
+    const book = await saved(BOOK, ["Bars: the sheet is gone", "Rest: the sheet is gone"]);
     expect(book.sheets.map(({ name }) => name)).toEqual(["Bars of May", added, "Sums"]);
     const sheet = book.read(added);
     expect(sheet.valueAt(1, 1)).toBe("new");
@@ -188,7 +192,7 @@ describe("a saved workbook", () => {
     });
     await page.evaluate(([bytes, name]) => remote.open([...bytes], name), [[...book], "odd.xlsx"] as const);
     await type("Bars", "A1", 4);
-    const bars = (await saved()).read("Bars");
+    const bars = (await saved(book)).read("Bars");
     expect(bars.valueAt(0, 1)).toMatchObject({ error: "#N/A", uncalculated: true });
     // leans on no edited cell
     expect(bars.valueAt(0, 2)).toBe(7);

@@ -23,6 +23,7 @@ const workbook = new GridWorkbook(
   () => shown.protectedSheets,
   () => shown.datesFrom1904,
 );
+let tools: Promise<void> | null = null;
 const undoSteps: UndoStep[] = [];
 const listening: Unsubscribe[] = [];
 const heard: { selections: unknown[]; changes: unknown[]; sheets: unknown[] } = {
@@ -35,7 +36,11 @@ const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByNam
 
 /** What `evaluate` can reach: every argument and answer is plain data. */
 const remote = {
-  open: (bytes: number[], name: string) => shown.open(new Uint8Array(bytes), name),
+  open: async (bytes: number[], name: string) => {
+    await shown.open(new Uint8Array(bytes), name);
+    tools ??= grid.bringTools();
+    await tools;
+  },
   save: () => [...shown.save()],
   sheets: () => workbook.sheets(),
   activeSheet: () => workbook.activeSheet(),

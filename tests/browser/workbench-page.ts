@@ -95,6 +95,9 @@ export async function openWorkbench(
     await page.waitForFunction(() => document.activeElement?.closest("#grid input") === null);
     await drawn(page);
   };
+  /** resolves once the workbook that is opened next is checked */
+  const openedNext = (): Promise<unknown> =>
+    page.evaluate(() => new Promise((done) => addEventListener("barwright-opened", done, { once: true })));
   let original: Buffer = Buffer.from(demoWorkbook());
   const held = async (saved: Buffer): Promise<Buffer> => {
     await refuseFaults(original, saved);
@@ -144,9 +147,7 @@ export async function openWorkbench(
     held,
     async openDemo() {
       original = Buffer.from(demoWorkbook());
-      const opened = page.evaluate(
-        () => new Promise((done) => addEventListener("barwright-opened", done, { once: true })),
-      );
+      const opened = openedNext();
       await page.locator("#open-example").click();
       await page.locator('[data-answer="british"]').click();
       if (await page.locator("#file-state").isVisible()) await page.locator('[data-answer="leave"]').click();
@@ -155,8 +156,9 @@ export async function openWorkbench(
     async open(buffer, name) {
       const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
       original = buffer;
+      const opened = openedNext();
       await page.locator("#file-input").setInputFiles({ name, mimeType, buffer });
-      await page.locator("#file-name", { hasText: name }).waitFor();
+      await opened;
     },
   };
 }

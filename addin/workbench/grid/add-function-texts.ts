@@ -5,7 +5,7 @@ import {
   IDescriptionService,
   IFunctionService,
 } from "@univerjs/preset-sheets-core";
-import type { FunctionText } from "./engine-link";
+import type { FunctionText } from "./bar-functions";
 
 /** What the grid says of the BAR functions while one is typed; they are known to the page by name alone. */
 export function addFunctionTexts(univer: Univer, functions: readonly FunctionText[]): void {

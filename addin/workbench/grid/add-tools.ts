@@ -8,7 +8,7 @@ import { UniverSheetsFilterUIPlugin } from "@univerjs/sheets-filter-ui";
 import filterMenuWords from "@univerjs/sheets-filter-ui/locale/en-US";
 import functionWords from "@univerjs/sheets-formula/locale/en-US";
 import { addFunctionTexts } from "./add-function-texts";
-import type { FunctionText } from "./engine-link";
+import type { FunctionText } from "./bar-functions";
 import "@univerjs/preset-sheets-find-replace/lib/index.css";
 import "@univerjs/preset-sheets-sort/lib/index.css";
 import "@univerjs/sheets-filter-ui/lib/index.css";

@@ -18,7 +18,6 @@ import type {
   WorksheetFunction,
 } from "../../../core/formulas/worksheet-function";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
-import type { FunctionText } from "./engine-link";
 
 const NAMESPACE = "BAR.";
 
@@ -56,6 +55,9 @@ export const barFunctions = [...WORKSHEET_FUNCTIONS.values()].map(
     `${NAMESPACE}${definition.name}` as IFunctionNames,
   ],
 );
+
+/** What is said of a function of ours; what it does is in the worker alone. */
+export type FunctionText = Pick<WorksheetFunction, "name" | "description" | "args">;
 
 /** What the page says of the functions while one is typed. */
 export const barFunctionTexts: readonly FunctionText[] = [...WORKSHEET_FUNCTIONS.values()].map(

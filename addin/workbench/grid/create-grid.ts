@@ -5,7 +5,8 @@ import english from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { FunctionEnvironment } from "../../../core/formulas";
-import type { FormulaResult, FromEngine, FunctionText, LinkOffer, ToEngine } from "./engine-link";
+import type { FunctionText } from "./bar-functions";
+import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
 
 /** The embedded spreadsheet: its own interface, and the line to its calculating worker. */
 export interface Grid {

@@ -1,5 +1,5 @@
-import type { FunctionEnvironment, WorksheetFunction } from "../../../core/formulas";
-import type { BlockSize, CellMessage, ResultPlace } from "./bar-functions";
+import type { FunctionEnvironment } from "../../../core/formulas";
+import type { BlockSize, CellMessage, FunctionText, ResultPlace } from "./bar-functions";
 
 /** What the page and its calculating worker say to each other, beside the grid's own traffic. */
 export interface ToEngine {
@@ -11,9 +11,6 @@ export interface FormulaResult extends BlockSize {
   readonly place: ResultPlace;
   readonly messages: readonly CellMessage[];
 }
-
-/** What is said of a function of ours; what it does is in the worker alone. */
-export type FunctionText = Pick<WorksheetFunction, "name" | "description" | "args">;
 
 export type FromEngine =
   | { readonly kind: "functions"; readonly functions: readonly FunctionText[] }

@@ -1,0 +1,90 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { launchChromium } from "../_support/chromium";
+import { openWorkbench, type WorkbenchPage } from "./workbench-page";
+
+let browser: Browser;
+let bench: WorkbenchPage;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+  bench = await openWorkbench(browser, inject("pages"));
+});
+afterAll(() => browser.close());
+
+const pane = () => bench.page.locator("barwright-pane");
+const status = () => pane().locator('.said[role="status"]');
+
+async function openExample(key: string, name: string): Promise<void> {
+  await bench.page.locator("#open-example").click();
+  await bench.page.locator(`[data-answer="${key}"]`).click();
+  await bench.page.locator("#file-name", { hasText: name }).waitFor();
+}
+
+describe("what is opened", () => {
+  test("should be checked by itself, with what to look at in an example", async () => {
+    await openExample("inches", "Osier Bend");
+    await expect.poll(() => status().textContent()).toMatch(/W4, whose leg of 3 in is too short/);
+    await bench.list("F11");
+    expect(await pane().locator('.finding[data-severity="unbendable"][data-cell="F11"]').count()).toBe(1);
+  });
+
+  test("should be shown by its findings, whatever was shown of the workbook before", async () => {
+    await pane().locator('[data-pick="Show"]').selectOption("passOn");
+    await openExample("messy", "Marrow Fen extras");
+    await expect.poll(() => pane().locator(".findings .finding").count()).toBeGreaterThan(0);
+    expect(await pane().locator('[data-pick="Show"]').inputValue()).toBe("findings");
+  });
+
+  test("should be a text as the command line reads it, saved as a workbook", async () => {
+    const text = "Bar mark;Type and size;No.;Length mm;Shape code;A mm\n007;H16;4;1500,5;00;1500,5\n";
+    await bench.open(Buffer.from(text), "site list.csv");
+    expect(await bench.page.locator("#file-name").textContent()).toBe("site list.xlsx");
+    await expect.poll(() => status().textContent()).toBe("Checked 1 bars");
+  });
+});
+
+describe("the sheet on paper", () => {
+  test("should be printed by Ctrl+P with what was found under each coloured row", async () => {
+    await bench.openDemo();
+    await bench.page.evaluate(() => {
+      window.print = () => {};
+    });
+    await bench.page.keyboard.press("Control+p");
+    const frame = bench.page.locator("iframe.printed-page");
+    await frame.waitFor({ state: "attached" });
+    const html = (await frame.getAttribute("srcdoc")) ?? "";
+    expect(html).toMatch(
+      />0202<.*>185\.7<[\s\S]*?<strong>unsafe<\/strong> former 40 mm is below the least 64 mm/,
+    );
+    expect(html).toContain("counter(pages)");
+  });
+});
+
+describe("a finger", () => {
+  test("should move the sheet that it is drawn over, and reach every sheet by its tab", async () => {
+    const context = await browser.newContext({
+      viewport: { width: 820, height: 1180 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    const tablet = await openWorkbench(context, inject("pages"));
+    const { page } = tablet;
+    const before = await page.locator("#grid").screenshot();
+    const box = await page.locator('#grid canvas[id*="sheet-main-canvas"]').first().boundingBox();
+    if (box === null) throw new Error("the grid has no canvas");
+    const session = await context.newCDPSession(page);
+    const at = (y: number) => [{ x: box.x + box.width / 2, y: box.y + y }];
+    await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: at(500) });
+    for (let y = 480; y >= 200; y -= 20)
+      await session.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: at(y) });
+    await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+    await expect.poll(async () => (await page.locator("#grid").screenshot()).equals(before)).toBe(false);
+    const range = () => page.locator("#grid input:not([readonly])").last().inputValue();
+    expect(await range(), "one cell, and no block of them").toMatch(/^[A-Z]+\d+$/);
+    const tab = page.locator('[data-u-comp="slide-tab-item"]', { hasText: "Extras" });
+    await tab.tap();
+    await expect.poll(() => tab.getAttribute("aria-selected")).toBe("true");
+    await context.close();
+  });
+});
