@@ -147,13 +147,17 @@ export class GridFile {
   /** Shows a workbook. Throws with words for the user where the bytes are none. */
   async open(bytes: Uint8Array, name: string): Promise<void> {
     const workbook = openWorkbook(bytes);
-    const found = workbook.sheets.map(({ name: sheet }) => fileFlags(workbook, workbook.read(sheet)));
     await this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
     const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
     const opened = structuredClone(data);
     const sheetIds = opened.sheetOrder;
-    const flags = new Map(sheetIds.map((id, index) => [id, found[index] ?? []]));
+    const flags = new Map(
+      sheetIds.map((id, index) => {
+        const reading = readings[index];
+        return [id, reading === undefined ? [] : fileFlags(workbook, reading)];
+      }),
+    );
     this.overlay.clearAll();
     for (const [id, list] of flags) this.overlay.set(id, list);
     this.#file = null;
