@@ -2,6 +2,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import { IN_COLUMN_UNIT } from "../bar/column-units";
 import type { ColumnKind, ColumnReading, TableReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
+import { amountColumn } from "../schedule/columns/amount-column";
 import type { Sheet } from "../schedule/sheet";
 import { isSure } from "../standards/citation";
 import type { LengthUnit } from "../units/length-unit";
@@ -24,7 +25,7 @@ export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Findi
     outcome: outcomeOf(found),
     sheet: sheet.name,
     row: sheet.top + row + 1,
-    cell: cellAddress(sheet, row, columnOf(table, found.at)),
+    cell: cellAddress(sheet, row, amountColumn(facts.row, found.at) ?? columnOf(table, found.at)),
     message: wording(rule, found, facts.standard.unit),
     // what is joined in one cell cannot be changed apart
     fix: facts.sheet.reading.pasted === true ? null : fixOf(rule, facts, found),

@@ -18,6 +18,10 @@ const BIT: Readonly<Record<RowNeed, number>> = {
   "other length": 4096,
 };
 
+/** shapes, their dimensions, lengths and bends: of a sheet that is meant by another standard they are not judged */
+const OF_STANDARD = /^(?:SHAPE|DIM|BEND|LEN10[12])/;
+const FOREIGN = 8192;
+
 /** Which needs of rules a bar meets, as bits. */
 function needsMet(facts: BarFacts, hasShop: boolean): number {
   const { row } = facts;
@@ -58,7 +62,8 @@ export class RulesOfRow {
   ) {}
 
   of(facts: BarFacts): RulesOfBar {
-    const met = needsMet(facts, this.hasShop);
+    const isForeign = facts.sheet.habits.standardMeant !== null;
+    const met = needsMet(facts, this.hasShop) | (isForeign ? FOREIGN : 0);
     let picked = this.#picked.get(met);
     if (picked === undefined) {
       picked = this.#pick(met);
@@ -68,7 +73,11 @@ export class RulesOfRow {
   }
 
   #pick(met: number): RulesOfBar {
-    const rules = this.rules.filter(({ needs }) => needs === undefined || (met & BIT[needs]) !== 0);
+    const isForeign = (met & FOREIGN) !== 0;
+    const rules = this.rules.filter(
+      ({ needs, code }) =>
+        (needs === undefined || (met & BIT[needs]) !== 0) && !(isForeign && OF_STANDARD.test(code)),
+    );
     return { rules, checks: rules.map(({ checkRow }) => checkRow) };
   }
 }

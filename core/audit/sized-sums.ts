@@ -1,13 +1,15 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
+import { sizeCellReader } from "../schedule/cells/read-size-cell";
 import type { Standard } from "../standards/port";
-import { isRefusal } from "../units/refusal";
 
 /** One sum of a bar size: where it stands and what it says. */
 export interface SizedSum {
   readonly diameter: number;
   readonly size: string;
+  /** letters of the bar type before it, in capitals; none where only the diameter is named */
+  readonly prefix: string;
   readonly row: number;
   readonly column: number;
   readonly typed: number;
@@ -18,6 +20,8 @@ export interface SizedLine {
   readonly sums: readonly SizedSum[];
   /** the bars it stands for: since the summary before it, and all so far */
   readonly stretches: readonly (readonly BarFacts[])[];
+  /** lines of sums between the last bar and this one, nearest first; none where it stands under no columns by size */
+  readonly above: readonly TotalRow[] | null;
 }
 
 /** Every line or column of a sheet that gives sums by size. */
@@ -29,9 +33,17 @@ export function sizedLines(sheet: SheetFacts, standard: Standard): readonly Size
   ];
 }
 
-function diameterOf(size: string, standard: Standard): number | null {
-  const reading = standard.readSize(size);
-  return isRefusal(reading) || reading.bar === null ? null : reading.diameter;
+const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
+
+/** A size as the list's own cells are read. */
+export function sizeOf(size: string, standard: Standard): { diameter: number; prefix: string } | null {
+  let reader = readers.get(standard);
+  if (reader === undefined) {
+    reader = sizeCellReader(standard, false);
+    readers.set(standard, reader);
+  }
+  const reading = reader(size, "").size;
+  return reading === null ? null : { diameter: reading.diameter, prefix: reading.prefix.toUpperCase() };
 }
 
 /** Sizes side by side, sums below them. */
@@ -41,15 +53,16 @@ function acrossSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
     return rows.map((line) => ({
       sums: sizes.flatMap(({ size, column }) => sumAt(line, column, size, standard)),
       stretches: stretchesBefore(sheet, headerRow),
+      above: null,
     }));
   });
 }
 
 function sumAt(line: TotalRow, column: number, size: string, standard: Standard): SizedSum[] {
   const cell = line.cells.find((one) => one.column === column);
-  const diameter = diameterOf(size, standard);
-  if (cell === undefined || diameter === null) return [];
-  return [{ diameter, size, row: line.row, column, typed: cell.value }];
+  const named = sizeOf(size, standard);
+  if (cell === undefined || named === null) return [];
+  return [{ ...named, size, row: line.row, column, typed: cell.value }];
 }
 
 /** Sizes one below another, sums beside them: each column of numbers is a kind of sum. */
@@ -66,6 +79,7 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
     return [...columns].map((column) => ({
       sums: named.flatMap(({ line, size }) => sumAt(line, column, size, standard)),
       stretches: stretchesBefore(sheet, headerRow),
+      above: null,
     }));
   });
 }
@@ -81,7 +95,7 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
-    if (diameterOf(size, standard) !== null) return { size, at: column };
+    if (sizeOf(size, standard) !== null) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;
@@ -93,8 +107,16 @@ function underColumns(sheet: SheetFacts, standard: Standard): SizedLine[] {
     const bySize = line.table?.bySize ?? [];
     if (bySize.length === 0 || line.kind === "summary") return [];
     const sums = bySize.flatMap(({ column, size }) => sumAt(line, column, size, standard));
-    return sums.length < 2 ? [] : [{ sums, stretches: stretchesBefore(sheet, line.row) }];
+    const above = linesAbove(sheet, line);
+    return sums.length < 2 ? [] : [{ sums, stretches: stretchesBefore(sheet, line.row), above }];
   });
+}
+
+/** Lines of sums of the same table between the last bar and this one, nearest first. */
+export function linesAbove({ reading, bars }: SheetFacts, { row, table }: TotalRow): readonly TotalRow[] {
+  let last = -1;
+  for (const { row: bar } of bars) if (bar.row < row) last = bar.row;
+  return reading.totals.filter((one) => one.table === table && one.row > last && one.row < row).reverse();
 }
 
 /** Since the last line that sums, and all bars above. */
@@ -104,5 +126,7 @@ function stretchesBefore(sheet: SheetFacts, before: number): readonly (readonly 
   const end = above[above.length - 1]?.row.row ?? 0;
   for (let row = 0; row < end; row += 1) if (sheet.reading.rowClasses[row] === "total") last = row;
   const since = above.filter(({ row }) => row.row > last);
-  return since.length === above.length ? [above] : [above, since];
+  const sheetsBefore = sheet.book.sheets.slice(0, Math.max(0, sheet.book.sheets.indexOf(sheet)));
+  const ofBook = sheetsBefore.length === 0 ? [] : [[...sheetsBefore.flatMap(({ bars }) => bars), ...above]];
+  return [above, ...(since.length === above.length ? [] : [since]), ...ofBook];
 }

@@ -7,6 +7,7 @@ type SlipReport = RowReport<
   {
     readonly slip: "{field} {from} {to} {factor}";
     readonly read: "{field} {from} {to} {factor}";
+    readonly open: "{field} {from} {to} {factor}";
   },
   { readonly correct: { readonly label: string; readonly safety: "needs-review" } }
 >;
@@ -35,13 +36,15 @@ function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
 /** A cell that was read in another unit than its column's, because only so the row fits. */
 function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   if (facts.row.problems === null) return null;
-  for (const { field, guess, proposal } of facts.row.problems) {
+  for (const { field, guess, proposal, asks } of facts.row.problems) {
     if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;
+    // the row's own dimensions tell more
+    if (asks === true && facts.lengthJudgement.kind === "slip") continue;
     const typed = facts.inMillimetres(field, Number(facts.typed(field)));
     const factor = factors.find((one) => isTimes(proposal, typed, one) || isTimes(typed, proposal, one));
     if (factor === undefined) continue;
     return {
-      messageId: "read",
+      messageId: asks === true ? "open" : "read",
       at: field,
       values: { field, from: { mm: typed, typed: true }, to: { mm: proposal }, factor },
       fix: { id: "correct", edits: [{ at: field, to: proposal }] },

@@ -1,5 +1,6 @@
 import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
+import { amountColumn } from "../schedule/columns/amount-column";
 import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
@@ -61,8 +62,8 @@ export class BarFacts {
 
   /** The cell as typed; null where the table has no such column. */
   typed(field: ColumnKind): Cell {
-    const column = this.row.table.columns.get(field);
-    return column === undefined ? null : this.sheet.sheet.cell(this.row.row, column.column);
+    const column = amountColumn(this.row, field);
+    return column === null ? null : this.sheet.sheet.cell(this.row.row, column);
   }
 
   /** What the user sees in the cell, where the host says it. */
@@ -73,7 +74,9 @@ export class BarFacts {
 
   /** A number of the column as mm or kg; a count stays itself. */
   inMillimetres(field: ColumnKind, value: number): number {
-    const unit = this.row.table.columns.get(field)?.unit ?? null;
+    const { columns, bySizeUnit } = this.row.table;
+    const isSized = !columns.has(field) && amountColumn(this.row, field) !== null;
+    const unit = (isSized ? bySizeUnit : columns.get(field)?.unit) ?? null;
     return unit === null ? value : value * IN_COLUMN_UNIT[unit];
   }
 

@@ -36,7 +36,9 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   if (purpose === "as computed") return computed;
   // dimensions that contradict each other make no bar, whatever length stands beside them
   if (isRefusal(computed) && CONTRADICTIONS.has(computed.code)) return computed;
-  const known = isRefusal(computed) ? null : computed;
+  // the shapes of a sheet of another standard are none of this one's
+  const isForeign = facts.sheet.habits.standardMeant !== null && scheduled !== null;
+  const known = isRefusal(computed) || isForeign ? null : computed;
   if (isRefusal(scheduled)) return scheduled;
   const found = purpose === "to cut" ? (scheduled ?? known) : (known ?? scheduled);
   return found ?? noLength({});

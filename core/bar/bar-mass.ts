@@ -4,6 +4,7 @@ import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { barCount } from "./bar-count";
 import type { BarFacts } from "./bar-facts";
 import { type BarPurpose, barLength } from "./bar-length";
+import { IDENTITIES } from "./identities.data";
 
 const MM_PER_METRE = 1000;
 /** the same digits as a worksheet function gives: what lies beyond is noise of the float */
@@ -46,8 +47,9 @@ function massOf(facts: BarFacts, purpose: BarPurpose, count: number): number | R
 }
 
 /**
- * kg/m of the bar by the standard in force, or by the one that nearly all sizes of the sheet are of. A size of
- * neither is weighed as typed where a mass is typed, else as others have it.
+ * kg/m of the bar by the standard in force. A size that it does not hold, or that nearly all sizes of the sheet show to
+ * be of another, is weighed as the sheet itself weighs it, where its masses agree with each other or with the table of
+ * the other standard; else by that table.
  */
 function perMetreToWeigh(facts: BarFacts): number | null {
   const { bar, row } = facts;
@@ -56,8 +58,17 @@ function perMetreToWeigh(facts: BarFacts): number | null {
   const standard = meant === null || row.sizeTyped === null ? null : resolveStandard(meant.id);
   const reading = standard === null || isRefusal(standard) ? null : standard.readSize(row.sizeTyped ?? "");
   const ofMeant = reading === null || isRefusal(reading) ? null : reading.bar;
-  if (bar === null && row.mass !== null && isMassOfBars(row.mass)) return null;
-  return ofMeant?.massPerMetre ?? massPerMetreOf(row.size);
+  const ofTable = ofMeant?.massPerMetre ?? massPerMetreOf(row.size);
+  return ofTable === null ? null : (ofSheet(facts, ofTable) ?? ofTable);
+}
+
+function ofSheet(facts: BarFacts, ofTable: number): number | null {
+  const { row, diameter, count } = facts;
+  const learnt = facts.sheet.habits.identities.perMetre.get(diameter ?? 0);
+  if (learnt !== undefined) return learnt;
+  const metres = ((row.length ?? 0) / MM_PER_METRE) * (count ?? 0);
+  const own = row.mass === null || !(metres > 0) ? Number.NaN : row.mass / metres;
+  return Math.abs(Math.log(own / ofTable)) < IDENTITIES.value.fromTable ? own : null;
 }
 
 /** True for a mass that a row of bars can have, kg. */

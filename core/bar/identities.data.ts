@@ -60,6 +60,9 @@ export const LENGTH_HABIT: Cited<{
   readonly linkEnds: number;
   /** legs up to which any may count twice */
   readonly mostTwice: number;
+  /** bent bars of a sheet that are as long as their legs together, from which few of a shape tell; and their share */
+  readonly sumRows: number;
+  readonly sumShare: number;
 }> = {
   value: {
     rows: 4,
@@ -72,6 +75,8 @@ export const LENGTH_HABIT: Cited<{
     most: 60,
     linkEnds: 30,
     mostTwice: 5,
+    sumRows: 6,
+    sumShare: 0.66,
   },
   cite: {
     document: "length is the sum of the legs less a deduction for each bend, by the office's own table",

@@ -42,11 +42,17 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     if (group === undefined) groups.set(key, [place]);
     else group.push(place);
   });
+  const areSums = sumsThroughout(
+    [...groups.values()].flat().map((place) => bars[place] as BarFacts),
+    step,
+  );
   return [...withStrays(groups)].flatMap(([key, places]) => {
-    const found = offIn(
-      places.map((place) => bars[place] as BarFacts),
-      step,
-    ).filter(({ at }) => key.startsWith(SHAPE) || !isLengthOfLink(bars[places[at] as number] as BarFacts));
+    const alike = places.map((place) => bars[place] as BarFacts);
+    const own = offIn(alike, step);
+    if (own.length === 0 && areSums) own.push(...offSums(alike, step));
+    const found = own.filter(
+      ({ at }) => key.startsWith(SHAPE) || !isLengthOfLink(bars[places[at] as number] as BarFacts),
+    );
     return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
   });
 }
@@ -85,7 +91,8 @@ function goesBy(facts: BarFacts): string {
 
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
 function groupOf(facts: BarFacts): string | null {
-  if (facts.definition !== null || facts.isPath) return null;
+  const isOfStandard = facts.definition !== null && facts.sheet.habits.standardMeant === null;
+  if (isOfStandard || facts.isPath) return null;
   const { row, diameter } = facts;
   if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
   if (legsOf(facts).length === 0) return null;
@@ -115,6 +122,37 @@ function offIn(
     const allowed = step + slack + slackPerDiameter * (facts.diameter ?? 0);
     return Math.abs((facts.row.length ?? 0) - expected) > allowed ? [{ at, habit, expected }] : [];
   });
+}
+
+/** Most bars of the sheet, whatever their shapes, are as long as their legs together. */
+function sumsThroughout(bars: readonly BarFacts[], step: number): boolean {
+  const { share, sumRows } = LENGTH_HABIT.value;
+  const bent = bars.filter((facts) => legsOf(facts).filter((leg) => leg !== null).length > 1);
+  const kept = bent.filter((facts) => keeps(facts, SUM, step)).length;
+  return kept >= sumRows && kept >= share * bent.length;
+}
+
+const SUM = { times: [], less: 0 } as const;
+
+function keeps(facts: BarFacts, habit: Pick<LengthHabit, "times" | "less">, step: number): boolean {
+  const { slack, slackPerDiameter } = LENGTH_HABIT.value;
+  const allowed = step + slack + slackPerDiameter * (facts.diameter ?? 0);
+  return Math.abs((facts.row.length ?? 0) - byHabit(facts, habit)) <= allowed;
+}
+
+/** Few bars of a shape on such a sheet: those that are no sum, where two thirds of the shape are. */
+function offSums(
+  bars: readonly BarFacts[],
+  step: number,
+): { at: number; habit: LengthHabit; expected: number }[] {
+  const { sumShare } = LENGTH_HABIT.value;
+  const kept = bars.filter((facts) => keeps(facts, SUM, step)).length;
+  if (kept < 2 || kept < sumShare * bars.length) return [];
+  const places = Math.max(...bars.map((facts) => legsOf(facts).length));
+  const habit = { times: new Array<number>(places).fill(1), less: 0, kept, tested: bars.length };
+  return bars.flatMap((facts, at) =>
+    keeps(facts, SUM, step) ? [] : [{ at, habit, expected: byHabit(facts, SUM) }],
+  );
 }
 
 function byHabit(facts: BarFacts, { times, less }: Pick<LengthHabit, "times" | "less">): number {

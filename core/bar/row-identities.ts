@@ -1,3 +1,4 @@
+import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { IDENTITIES } from "./identities.data";
@@ -64,7 +65,7 @@ function isSurelyKept(name: RowIdentity, facts: BarFacts, perMetre: ReadonlyMap<
   return ratio - 1 <= near && 1 - ratio <= near;
 }
 
-const hasBar = ({ bar }: BarFacts): boolean => bar !== null;
+const hasBar = ({ row }: BarFacts): boolean => massPerMetreOf(row.size) !== null;
 const IS_TESTED: Readonly<Record<RowIdentity, (facts: BarFacts) => boolean>> = {
   members: (facts) => isKept("members", facts, NO_MASSES) !== null,
   totalLength: ({ row, count }) =>
@@ -129,8 +130,8 @@ export function perMetreOf(facts: BarFacts): number | null {
   return massPerMetre(facts, facts.sheet.habits.identities.perMetre);
 }
 
-function massPerMetre({ bar, diameter }: BarFacts, own: ReadonlyMap<number, number>): number | null {
-  return bar === null ? null : (own.get(diameter ?? 0) ?? bar.massPerMetre);
+function massPerMetre({ row, diameter }: BarFacts, own: ReadonlyMap<number, number>): number | null {
+  return own.get(diameter ?? 0) ?? massPerMetreOf(row.size);
 }
 
 /** True or false, null where the row cannot be tested. */
@@ -155,8 +156,10 @@ function keepsMass(
   const perMetre = massPerMetre(facts, own);
   if (perMetre === null) return null;
   const expected = (millimetres / MM_PER_METRE) * perMetre;
-  const { massWithin, half } = IDENTITIES.value;
-  const off = Math.abs(mass - expected) - massWithin * expected;
+  const { massWithin, fromTable, half } = IDENTITIES.value;
+  // of a size that the standard does not hold the table that the sheet goes by is not known
+  const isKnown = facts.bar !== null || own.has(facts.diameter ?? 0);
+  const off = Math.abs(mass - expected) - (isKnown ? massWithin : fromTable) * expected;
   return off <= 0 || off <= half * lastPlace(facts, "mass");
 }
 
@@ -215,9 +218,9 @@ function ownMasses(answers: AnswersOfBars): ReadonlyMap<number, number> {
   const masses = new Map<number, number>();
   for (const [diameter, found] of answers.figures(ownMass)) {
     const middle = found[found.length >> 1] as number;
-    const table = answers.bars.find((facts) => facts.diameter === diameter && facts.bar !== null)?.bar
-      ?.massPerMetre;
-    const isNear = table !== undefined && Math.abs(Math.log(middle / table)) < fromTable;
+    const one = answers.bars.find((facts) => facts.diameter === diameter);
+    const table = massPerMetreOf(one?.row.size ?? null);
+    const isNear = table !== null && Math.abs(Math.log(middle / table)) < fromTable;
     if (found.length >= sizeRows && isNear) masses.set(diameter, middle);
   }
   return masses;
@@ -225,7 +228,5 @@ function ownMasses(answers: AnswersOfBars): ReadonlyMap<number, number> {
 
 function ownMass(facts: BarFacts): { group: number; figure: number } | null {
   const figure = massByLength(facts);
-  return facts.bar === null || facts.diameter === null || Number.isNaN(figure)
-    ? null
-    : { group: facts.diameter, figure };
+  return facts.diameter === null || Number.isNaN(figure) ? null : { group: facts.diameter, figure };
 }

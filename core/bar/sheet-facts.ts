@@ -143,7 +143,11 @@ function sheetHabits(answers: AnswersOfBars, before: SheetHabits | null): SheetH
     gradeShare: shareWithout(hasNoGrade),
     shapeShare: shareWithout(hasNoShape),
     usesBrackets: answers.count(hasBrackets) > 0,
-    shapesOwnWay: isOwnWay(answers.count(hasOwnShape), answers.count(isShapeTyped)),
+    shapesOwnWay: isOwnWay(
+      answers.count(hasOwnShape),
+      answers.count(isShapeTyped),
+      answers.count(hasCodeTyped),
+    ),
     showsStandard: answers.count(isOfStandard) * 2 > length,
     marksRestart: answers.whole(marksRestart, markAndMember),
     massFactor: commonMassFactor(answers),
@@ -180,8 +184,11 @@ export function markAndMember({ row, markKey }: BarFacts): string {
 }
 
 const OWN_WAY = 0.5;
+const FEWEST_OWN = 3;
 
-function isOwnWay(ownShapes: number, shapes: number): boolean {
+/** Most shapes are of the sheet's own making, or none is a code of the standard. */
+function isOwnWay(ownShapes: number, shapes: number, codes: number): boolean {
+  if (codes === 0 && ownShapes >= FEWEST_OWN) return true;
   return ownShapes >= FEWEST_ROWS_FOR_A_HABIT && ownShapes > shapes * OWN_WAY;
 }
 
@@ -189,10 +196,14 @@ const isShapeTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?
 const hasOwnShape = (facts: BarFacts): boolean =>
   isShapeTyped(facts) && facts.definition === null && !facts.isPath;
 
+const hasCodeTyped = (facts: BarFacts): boolean =>
+  facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
+
 /** A code with a figure in it, or a bar type that the standard has. */
 const isOfStandard = (facts: BarFacts): boolean => {
-  const isCode = facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
-  return isCode || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null);
+  return (
+    hasCodeTyped(facts) || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null)
+  );
 };
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */

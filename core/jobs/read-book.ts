@@ -84,12 +84,16 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   const seen = book.sheets.filter(
     ({ visibility, name }) => visibility === "visible" || name === shopName || hasOwnName(name),
   );
-  const all = book.sheets
+  const read = book.sheets
     .filter((sheet) => seen.includes(sheet) || names.includes(sheet.name))
     .map(({ name }) => {
       const sheet = book.read(name);
       return names.includes(name) ? uprightSheet(sheet, named) : sheet;
     });
+  const all = read.map((sheet, at) => {
+    const before = names.includes(sheet.name) ? read[at - 1] : undefined;
+    return before === undefined || !names.includes(before.name) ? sheet : { ...sheet, follows: before };
+  });
   const ownSheet = ownSheetOf(all);
   const standard = standardOfBook(named, all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);

@@ -54,6 +54,8 @@ export interface TableReading {
   readonly right?: number;
   /** columns of lengths or masses by bar size, as some practices write them */
   readonly bySize?: readonly { readonly size: string; readonly column: number }[];
+  /** what those columns hold of a row, as most rows show; left out where they do not */
+  readonly bySizeUnit?: ColumnUnit;
   /** header cells of this schedule that no known word covers */
   readonly unknownHeaders?: readonly { readonly column: number; readonly header: string }[];
 }
@@ -91,6 +93,7 @@ export type GuessCode =
   | "member-from-sheet"
   | "grade-from-note"
   | "stored-corrections"
+  | "list-goes-on"
   | "column-by-arithmetic"
   | "unit-by-arithmetic"
   | "words-contradicted"
@@ -176,6 +179,8 @@ export interface BarRow {
   readonly unitMass?: number | null;
   /** mm, count times length as typed */
   readonly totalLength?: number | null;
+  /** the column by size that holds the row's total length or mass, where no column of that name does */
+  readonly sizedAt?: number | null;
   /** mm between bars, typed or out of a call-off */
   readonly spacing?: number | null;
   readonly varying?: VaryingSet | null;

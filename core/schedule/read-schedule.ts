@@ -1,6 +1,7 @@
 import type { Standard } from "../standards/port";
 import type { ScheduleReading, SheetGuess } from "./bar-row";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
+import type { ListBefore } from "./rows/list-before";
 import { SheetReader } from "./rows/sheet-reader";
 import { ScheduleSession } from "./schedule-session";
 import type { Sheet } from "./sheet";
@@ -26,13 +27,32 @@ export function openSchedule(sheet: Sheet, standard: Standard, options?: ReadOpt
   const { cells } = sheetAccess(sheet, read);
   const joined = splitJoined(sheet, cells, standard);
   const pasted = joined === null ? splitPasted(sheet, cells) : null;
-  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read);
+  const before = remember(() => listBefore(sheet, standard));
+  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read, before);
   const own = reader.read();
   const reading = wrong === null ? own : { ...own, guesses: [malformed(wrong), ...(own.guesses ?? [])] };
   if (joined !== null) return new ScheduleSession(asJoined(reading, joined), null);
   return pasted === null
     ? new ScheduleSession(reading, reader.resumable())
     : new ScheduleSession(inOneColumn(reading), null);
+}
+
+function remember<T>(make: () => T): () => T {
+  let made: { readonly it: T } | null = null;
+  return () => {
+    made ??= { it: make() };
+    return made.it;
+  };
+}
+
+/** The last table of the sheet before, and its last bar: where a sheet has no header its list may go on. */
+function listBefore({ follows, left }: Sheet, standard: Standard): ListBefore | null {
+  if (follows === undefined) return null;
+  const { tables, bars, pasted } = readSchedule(follows, standard);
+  const [table, last] = [tables[tables.length - 1], bars[bars.length - 1]];
+  if (table === undefined || last === undefined) return null;
+  const isMoved = pasted === true || follows.left !== left;
+  return { sheet: follows.name, table: isMoved ? null : table, last };
 }
 
 function malformed(reason: string): SheetGuess {

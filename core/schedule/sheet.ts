@@ -45,6 +45,8 @@ export interface Sheet {
   fill?(row: number, column: number): string | undefined;
   /** Its bars stand in columns on the user's sheet: rows and columns are exchanged here. */
   readonly isTurned?: true;
+  /** The sheet before it in its book, whose list may go on here without a header. */
+  readonly follows?: Sheet;
   /** Merged ranges, in the same coordinates. */
   readonly merges?: readonly { top: number; left: number; bottom: number; right: number }[];
 }

@@ -100,10 +100,12 @@ function splitAt(
   const heads = fields.map(
     (field) => named[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),
   );
+  // without words over the list its looks tell the rest, where another column counts the bars
+  const hasHeads = isHeaded || fields.includes("count");
   const rowCells = (row: number): readonly Cell[] => {
     const own = [...cellsOf(row)];
     while (own.length < width) own.push(null);
-    if (row === headRow) return [...own, ...heads];
+    if (row === headRow && hasHeads) return [...own, ...heads];
     const bar = bars[row] ?? null;
     return bar === null ? own : [...own, ...fields.map((field) => bar[field])];
   };
@@ -156,7 +158,7 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     const behind = text.slice(match.index + size.length);
     const named = LENGTH.exec(behind) ?? LENGTH_BEHIND.exec(behind);
     const length = named === null ? null : (named[1] ?? "") + (named[2] === undefined ? "" : ` ${named[2]}`);
-    const counted = COUNT.exec(text)?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
+    const counted = (COUNT.exec(before) ?? COUNT.exec(behind))?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
     const count = counted === undefined ? null : Number(counted);
     if (length === null && count === null) continue;
     const mark = MARK.exec(text)?.[1] ?? MARK_BEHIND.exec(behind)?.[1] ?? null;

@@ -20,11 +20,16 @@ function barsStandInColumns(sheet: Sheet, standard: Standard): boolean {
   const { rowCount, columnCount } = sheet;
   if (rowCount > MOST_ROWS_LOOKED || columnCount < LEAST_WORDS) return false;
   const rows = Array.from({ length: rowCount }, (_, row) => cellsOf(sheet, row));
-  if (rows.some((cells) => knownWords(cells) >= NEAR_A_HEADER)) return false;
+  // letters are marks or types of bars as often as they name dimensions
+  if (rows.some((cells) => knownWords(cells.filter(isWordy)) >= NEAR_A_HEADER)) return false;
   const heads = Array.from({ length: Math.min(MOST_HEAD_COLUMNS, columnCount) }, (_, column) =>
     knownWords(rows.map((cells) => cells[column] ?? null)),
   );
   return Math.max(...heads) >= LEAST_WORDS || findTables(rows, standard).isTransposed;
+}
+
+function isWordy(cell: Cell): boolean {
+  return typeof cell === "string" && cell.trim().length > 2;
 }
 
 function turnedSheet(sheet: Sheet): Sheet {

@@ -28,6 +28,8 @@ export interface ReckonedTonnage {
   /** rows superseded, without a mass that could be worked out, or with dimensions that contradict each other */
   readonly notInTotal: readonly NotInTotal[];
   /** rows in the totals by what the schedule says, as the shape gives no length */
+  /** rows that weigh otherwise by their own total length or mass */
+  readonly doubted: readonly { readonly sheet: string; readonly row: RowMass }[];
   readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
 }
 
@@ -65,6 +67,7 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
     masses,
     dropped,
     notInTotal,
+    doubted: counted.filter(({ row }) => row.otherwise !== null).map(({ row, sheet }) => ({ sheet, row })),
     byTyped,
   };
 }

@@ -3,6 +3,7 @@ import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
 import { isMassOfBars, rowMass } from "../bar/bar-mass";
+import { perMetreOf } from "../bar/row-identities";
 import { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
@@ -20,6 +21,10 @@ export interface RowMass {
   /** mm of one bar */
   readonly cutLength: number | null;
   readonly count: number | null;
+  /** kg by the row's own total length or mass, where they make something else of it */
+  readonly otherwise: { readonly mass: number; readonly by: "total length" | "mass" } | null;
+  /** address of the row's first cell of the two */
+  readonly cell: string;
 }
 
 /** A bar row that is in no total. */
@@ -40,7 +45,7 @@ export function isInTotal(row: RowWeighed): row is RowMass {
 
 /**
  * Mass of each bar row, kg, to weigh: count, mass per metre and the cut length of its shape; the typed
- * length where the shape gives none; the typed mass where neither does. A row that none of them gives a mass
+ * length where the shape gives none; the typed mass where neither does, or where the list counts no bars. A row that none of them gives a mass
  * above nought, or whose dimensions contradict each other, is in no total and says why.
  */
 export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
@@ -60,14 +65,18 @@ function weighRow(facts: BarFacts): RowWeighed {
     size: facts.sizeName,
     cutLength: isRefusal(length) ? null : length.length,
     count: isRefusal(count) ? null : count,
+    cell: cellAddress(facts.sheet.sheet, row.row, columnOf(facts, [])),
   };
   const why = rowMass(facts, "to weigh");
   if (!isRefusal(why)) {
     const isComputed = !isRefusal(length) && length.from === "computed";
-    return { mass: why, from: isComputed ? "cut length" : "typed length", ...named };
+    const otherwise = weighedOtherwise(facts, why);
+    return { mass: why, from: isComputed ? "cut length" : "typed length", ...named, otherwise };
   }
-  if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code))
-    return { mass: row.mass, from: "typed mass", ...named };
+  // a bar that is not counted cannot be cut, so it is not weighed either
+  const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));
+  if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code) && !isUncounted)
+    return { mass: row.mass, from: "typed mass", ...named, otherwise: null };
   return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: refusalText(why, standard.unit) };
 }
 
@@ -85,6 +94,23 @@ function placeOf(facts: BarFacts, lookAt: readonly ColumnKind[]): Omit<NotInTota
   return { sheet: sheet.name, row: own, cell: at };
 }
 
+/** a fifth more or less is no rounding and no other table */
+const MOST_OFF = 1.2;
+const MM_PER_METRE = 1000;
+
+/** What the row's own total length or mass make of it, where that is far from number times length. */
+function weighedOtherwise(facts: BarFacts, mass: number): RowMass["otherwise"] {
+  const { totalLength = null, mass: typed } = facts.row;
+  const perMetre = perMetreOf(facts);
+  const factor = facts.sheet.habits.massFactor ?? 1;
+  const ofLength = totalLength === null || perMetre === null ? null : (totalLength / MM_PER_METRE) * perMetre;
+  const isFar = (other: number | null): other is number =>
+    other !== null && other > 0 && (mass / other > MOST_OFF || other / mass > MOST_OFF);
+  if (isFar(ofLength)) return { mass: ofLength, by: "total length" };
+  const ofMass = typed === null ? null : typed / factor;
+  return isFar(ofMass) ? { mass: ofMass, by: "mass" } : null;
+}
+
 /** Refusals that a typed mass does not help over. */
 const FINAL: ReadonlySet<string> = new Set([
   "dimensions-contradict",
@@ -93,6 +119,8 @@ const FINAL: ReadonlySet<string> = new Set([
   "bar-count-nought",
   "bar-count-bad",
 ]);
+
+const COUNTS = ["total", "each", "members"] as const;
 
 const LOOK_AT: Readonly<Record<string, readonly ColumnKind[]>> = {
   "dimensions-contradict": ["A", "shape"],

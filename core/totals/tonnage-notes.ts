@@ -2,19 +2,42 @@ import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
 
 /** What the tonnes leave out or rest on, a sentence each; empty where every bar is in them by its cut length. */
-export function tonnageNotes({ groupedBy, held, dropped, notInTotal, byTyped }: ReckonedTonnage): string[] {
+export function tonnageNotes({
+  groupedBy,
+  held,
+  dropped,
+  notInTotal,
+  doubted,
+  byTyped,
+}: ReckonedTonnage): string[] {
   const notes: string[] = [];
   if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${rows(dropped)} struck through: left out`);
-  notes.push(...notInTotalWords(notInTotal));
+  notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
     if (count > 0) notes.push(`${rows(count)} by the ${from}: the shape gives no length`);
   }
   return notes;
 }
+
+/** The rows whose own figures make another mass of them, the heaviest difference first. */
+export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
+  if (doubted.length === 0) return [];
+  const off = ({ row }: (typeof doubted)[number]): number => Math.abs(row.mass - (row.otherwise?.mass ?? 0));
+  const told = [...doubted].sort((one, other) => off(other) - off(one)).slice(0, MOST_CELLS);
+  const isSeveral = new Set(doubted.map(({ sheet }) => sheet)).size > 1;
+  const words = told.map(({ sheet, row: { cell, mass, otherwise } }) => {
+    const at = isSeveral ? `${sheet}!${cell}` : cell;
+    return `${at} ${shownKg(mass)} kg, by its ${otherwise?.by} ${shownKg(otherwise?.mass ?? 0)} kg`;
+  });
+  const more = doubted.length > told.length ? ` and ${doubted.length - told.length} more` : "";
+  return [`weighed by number and length, against another figure of the row: ${words.join("; ")}${more}`];
+}
+
+const shownKg = (mass: number): string => mass.toFixed(1);
 
 /** Reasons are told one by one up to this many, and cells of each. */
 const MOST_REASONS = 5;

@@ -37,12 +37,18 @@ export default defineRule({
   messages: {
     blank: "{what} is blank: the row stands in no total",
     follows: "{what} is blank: the row stands in no total; {value} would follow from {from}",
+    beside: "{what} is blank; {value} would follow from {from}",
     weighed: "{what} is blank: only the typed mass of the row is in the totals",
-    followsWeighed:
-      "{what} is blank: only the typed mass of the row is in the totals; {value} would follow from {from}",
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
+    const beside = sheet.answers.those(eachBeside);
+    const isRare = beside.length <= RARE * sheet.bars.length && beside.length > 0;
+    for (const { facts, answer: value } of isRare && usualFields(sheet).has("each") ? beside : []) {
+      const values = { what: "the number in each", value, from: "the total and the members" };
+      const fix = { id: "value" as const, edits: [{ at: "each" as const, to: value }] };
+      report({ messageId: "beside", severity: "doubtful", row: facts, at: "each", values, fix });
+    }
     const open = sheet.answers.those(lacksAmount);
     if (open.length === 0) return;
     const usual = usualFields(sheet);
@@ -54,14 +60,14 @@ export default defineRule({
       if (field === null) return;
       const found = field === "size" ? null : followed(facts, field, perMetreOf(facts));
       const what = field === "size" ? "the size" : field === "length" ? "the length" : "the number of bars";
-      const isWeighed = facts.row.mass !== null;
       if (found === null) {
+        const isWeighed = facts.row.mass !== null && facts.count !== null;
         report({ messageId: isWeighed ? "weighed" : "blank", row: facts, at: field, values: { what } });
         return;
       }
       const value: MessageValue = field === "length" ? { mm: found.value } : found.value;
       report({
-        messageId: isWeighed ? "followsWeighed" : "follows",
+        messageId: "follows",
         row: facts,
         at: field,
         values: { what, value, from: found.from },
@@ -70,6 +76,18 @@ export default defineRule({
     });
   },
 });
+
+/** share of the rows in which the number in each may be blank before it is meant to be */
+const RARE = 0.2;
+
+/** The number in each that total and members give, where its cell is blank. */
+function eachBeside(facts: BarFacts): number | null {
+  const { members, each, total } = facts.row;
+  if (each !== null || members === null || total === null || members < 2) return null;
+  if (!facts.has("each") || !facts.has("members") || !isBlank(facts, "each")) return null;
+  const value = total / members;
+  return Number.isInteger(value) && value > 0 ? value : null;
+}
 
 function lacksAmount({ row, count }: BarFacts): true | null {
   return count === null || row.size === null || row.length === null ? true : null;

@@ -19,10 +19,20 @@ export default defineRule({
     passing: [{ rows: [...LIST, bar("13", 1150, 13)] }],
   },
   messages: {
+    alike: "the row is word for word that of row {first}: is it entered twice?",
     twice: "mark {mark} stands in row {first} too, the same bar and as many: is it entered twice?",
   },
   checkSheet(sheet, _context, report) {
     const { mostRepeated, leastRows } = TWICE.value;
+    const alike = sheet.answers.whole(rowsAlike, rowText);
+    if (alike.length > 0 && alike.length <= mostRepeated * sheet.bars.length) {
+      for (const [first, again] of alike) {
+        const [one, other] = [sheet.bars[first] as BarFacts, sheet.bars[again] as BarFacts];
+        if (other.row.struckThrough || one.row.struckThrough) continue;
+        const values = { first: String(sheet.sheet.top + one.row.row + 1) };
+        report({ messageId: "alike", outcome: "unsure", row: other, at: "member", values });
+      }
+    }
     const marked = sheet.answers.count(hasMark);
     if (marked < leastRows) return;
     const twice: { first: BarFacts; again: BarFacts }[] = [];
@@ -41,6 +51,30 @@ export default defineRule({
     }
   },
 });
+
+/** What stands in a row without a mark under the columns of its table; empty where no words tell it from others. */
+function rowText({ row, sheet, markKey, count }: BarFacts): string {
+  if (markKey !== null || count === null || row.length === null) return "";
+  const { columns, bySize = [], unknownHeaders = [] } = row.table;
+  const all = [...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column);
+  const cells = all.map((column) => sheet.sheet.cell(row.row, column) ?? null);
+  const isNamed = typeof sheet.sheet.cell(row.row, columns.get("member")?.column ?? -1) === "string";
+  return isNamed ? JSON.stringify([row.member, cells]) : "";
+}
+
+/** Places of rows alike, each with the first of them; only lists long enough to tell a habit. */
+function rowsAlike(bars: readonly BarFacts[]): readonly (readonly [number, number])[] {
+  if (bars.length < TWICE.value.leastRows) return [];
+  const first = new Map<string, number>();
+  const alike: (readonly [number, number])[] = [];
+  bars.forEach((facts, place) => {
+    const text = rowText(facts);
+    const before = text === "" ? undefined : first.get(text);
+    if (before !== undefined) alike.push([before, place]);
+    else if (text !== "") first.set(text, place);
+  });
+  return alike;
+}
 
 function hasMark({ markKey }: BarFacts): boolean {
   return markKey !== null;

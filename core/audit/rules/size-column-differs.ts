@@ -1,5 +1,6 @@
 import type { Cell } from "../../schedule/sheet";
 import { defineRule } from "../rule";
+import { sizeOf } from "../sized-sums";
 import { typedText } from "../typed-text";
 
 export default defineRule({
@@ -21,12 +22,12 @@ export default defineRule({
     if (sheet.reading.tables.every(({ bySize }) => bySize === undefined || bySize.length === 0)) return;
     for (const { row } of sheet.bars) {
       const { bySize } = row.table;
-      if (bySize === undefined || bySize.length === 0 || row.size === null || row.size.bar === null) continue;
+      if (bySize === undefined || bySize.length === 0 || row.size === null) continue;
       const filled = bySize.filter(({ column }) => isAboveZero(sheet.sheet.cell(row.row, column)));
       const [one, another] = filled;
       if (one === undefined || another !== undefined) continue;
-      const reading = context.standard.bars.find(({ size }) => size === one.size);
-      if (reading === undefined || reading.diameter === row.size.diameter) continue;
+      const reading = sizeOf(one.size, context.standard);
+      if (reading === null || reading.diameter === row.size.diameter) continue;
       const typed = typedText(sheet.sheet.cell(row.row, one.column));
       report({
         messageId: "differs",

@@ -1,3 +1,4 @@
+import { grandTotals } from "../grand-totals";
 import { defineRule } from "../rule";
 import { fieldWords, isOneOf, type SumLine, sumLines } from "../sum-lines";
 
@@ -27,7 +28,10 @@ export default defineRule({
       },
     ],
   },
-  messages: { differs: "the line gives {typed} for {what}, but the bars above add up to {sum}" },
+  messages: {
+    differs: "the line gives {typed} for {what}, but the bars above add up to {sum}",
+    ofSizes: "the line gives {typed}, but the sums by size above it add up to {sum}",
+  },
   checkSheet(sheet, _context, report) {
     const lines = sumLines(sheet);
     const ofParts = linesOfParts(lines);
@@ -39,6 +43,11 @@ export default defineRule({
         place: { row: line.row, column },
         values: { typed, what: fieldWords(field), sum: sums[0] ?? 0 },
       });
+    }
+    for (const { line, column, typed, sums } of grandTotals(sheet)) {
+      if (isOneOf(typed, sums)) continue;
+      const sum = Math.round((sums[0] ?? 0) * 1000) / 1000;
+      report({ messageId: "ofSizes", place: { row: line.row, column }, values: { typed, sum } });
     }
   },
 });

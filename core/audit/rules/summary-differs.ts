@@ -1,6 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { perMetreOf } from "../../bar/row-identities";
-import type { Standard } from "../../standards/port";
+import type { SheetFacts } from "../../bar/sheet-facts";
 import { defineRule } from "../rule";
 import { type SizedLine, type SizedSum, sizedLines } from "../sized-sums";
 
@@ -28,11 +28,11 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     for (const line of sizedLines(sheet, context.standard)) {
-      const measure = measureOf(line, context.standard);
+      const measure = measureOf(line, sheet);
       if (measure === null) continue;
       for (const sum of line.sums) {
-        if (isNear(sum, measure) || isOpen(line, sum.diameter)) continue;
-        const [own] = measure.values(sum.diameter);
+        if (isNear(sum, measure) || (!measure.isTyped && isOpen(line, sum.diameter))) continue;
+        const own = nearest(measure.values(sum), sum.typed);
         report({
           messageId: "differs",
           place: { row: sum.row, column: sum.column },
@@ -47,15 +47,17 @@ interface Measure {
   readonly what: string;
   /** as a share of the sum: what is right all the same */
   readonly within: number;
-  /** what the sum of a size may be */
-  values(diameter: number): readonly number[];
+  /** it goes by what is typed above it, whether or not the bars are whole */
+  readonly isTyped?: boolean;
+  /** what a sum may be */
+  values(sum: SizedSum): readonly number[];
 }
 
 /** What a line gives: the measure that most of its sums agree with. */
-function measureOf(line: SizedLine, standard: Standard): Measure | null {
+function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
   let best: Measure | null = null;
   let most = 0;
-  for (const measure of measures(line.stretches, standard)) {
+  for (const measure of [...typedMeasures(line, sheet), ...measures(line.stretches)]) {
     const agreeing = line.sums.filter((sum) => isNear(sum, measure)).length;
     if (agreeing <= most) continue;
     best = measure;
@@ -71,19 +73,58 @@ function isOpen({ stretches }: SizedLine, diameter: number): boolean {
   );
 }
 
-function isNear({ typed, diameter }: SizedSum, { values, within }: Measure): boolean {
-  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
-  const half = 0.5000001 * 10 ** -decimals;
-  const sums = values(diameter);
-  if (sums.length === 0) return typed === 0;
-  return sums.some((sum) => Math.abs(typed - sum) <= half + within * Math.abs(sum));
+function nearest(values: readonly number[], typed: number): number | undefined {
+  return [...values].sort((one, other) => Math.abs(one - typed) - Math.abs(other - typed))[0];
 }
 
-function measures(stretches: SizedLine["stretches"], { bars }: Standard): Measure[] {
-  const perMetre = (diameter: number) =>
-    bars.filter((bar) => bar.diameter === diameter).map(({ massPerMetre }) => massPerMetre);
-  const of = (figure: (facts: BarFacts) => number | null, per: number) => (diameter: number) =>
-    stretches.map((bars) => sumOf(bars, diameter, figure) / per).filter((sum) => sum > 0);
+function isNear(sum: SizedSum, { values, within }: Measure): boolean {
+  const { typed } = sum;
+  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  const half = 0.5000001 * 10 ** -decimals;
+  const sums = values(sum);
+  if (sums.length === 0) return typed === 0;
+  return sums.some((one) => Math.abs(typed - one) <= half + within * Math.abs(one));
+}
+
+/** What a line under columns by size makes of the figures above it: their sums, and those times mass per metre. */
+function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Measure[] {
+  if (above === null) return [];
+  const inColumn = ({ column }: SizedSum): readonly number[] =>
+    stretches.map((bars) => sumInColumn(bars, column, sheet)).filter((one) => one > 0);
+  const ofLines = ({ column, diameter }: SizedSum): readonly number[] => {
+    const typed = above.flatMap(({ cells }) => cells.filter((one) => one.column === column));
+    const factors = [...typed.map(({ value }) => value), massPerMetre(sheet, diameter)];
+    return typed.flatMap(({ value }) => factors.map((one) => value * one));
+  };
+  return [
+    { what: "sum", within: ROUNDED, isTyped: true, values: inColumn },
+    { what: "mass", within: OTHER_TABLE, isTyped: true, values: ofLines },
+  ];
+}
+
+function sumInColumn(bars: readonly BarFacts[], column: number, { sheet }: SheetFacts): number {
+  let sum = 0;
+  for (const { row } of bars) {
+    const cell = sheet.cell(row.row, column);
+    const value =
+      typeof cell === "string" ? Number.parseFloat(cell.replace(/\s/g, "").replace(",", ".")) : cell;
+    if (typeof value === "number" && Number.isFinite(value) && !row.struckThrough) sum += value;
+  }
+  return sum;
+}
+
+function massPerMetre({ bars }: SheetFacts, diameter: number): number {
+  const facts = bars.find((one) => one.diameter === diameter);
+  return (facts === undefined ? null : perMetreOf(facts)) ?? Number.NaN;
+}
+
+function measures(stretches: SizedLine["stretches"]): Measure[] {
+  const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) =>
+    stretches.map((bars) => sumOf(ofSize(bars, asked), figure) / per).filter((sum) => sum > 0);
+  const perMetre = ({ diameter }: SizedSum): readonly number[] => {
+    const masses = stretches.flat().filter((facts) => facts.diameter === diameter);
+    return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);
+  };
   const typedMass = ({ row }: BarFacts): number | null => row.mass;
   return [
     { what: "mass", within: ROUNDED, values: of(typedMass, 1) },
@@ -97,14 +138,16 @@ function measures(stretches: SizedLine["stretches"], { bars }: Standard): Measur
   ];
 }
 
-function sumOf(
-  bars: readonly BarFacts[],
-  diameter: number,
-  figure: (facts: BarFacts) => number | null,
-): number {
+/** Bars of the size; of one bar type where the sum names it and the list has several of the diameter. */
+function ofSize(bars: readonly BarFacts[], { diameter, prefix }: SizedSum): readonly BarFacts[] {
+  const same = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
+  const ofType = same.filter(({ row }) => row.size?.prefix.toUpperCase() === prefix);
+  return prefix === "" || ofType.length === 0 ? same : ofType;
+}
+
+function sumOf(bars: readonly BarFacts[], figure: (facts: BarFacts) => number | null): number {
   let sum = 0;
   for (const facts of bars) {
-    if (facts.diameter !== diameter || facts.row.struckThrough) continue;
     const value = figure(facts);
     if (value === null) return Number.NaN;
     sum += value;

@@ -27,7 +27,8 @@ export default defineRule({
   messages: { differs: "total length {typed} is not {count} x {length} = {computed}" },
   fixes: { computed: { label: "change the total length to {computed}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    if (!sheet.has("totalLength")) return;
+    if (!sheet.has("totalLength") && !sheet.reading.tables.some(({ bySizeUnit }) => bySizeUnit !== undefined))
+      return;
     const judged = sheet.answers.count(isJudged);
     const wrong = sheet.answers.those(isWrong);
     // where most rows differ, the column means something else

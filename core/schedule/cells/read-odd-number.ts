@@ -28,7 +28,8 @@ const INCH = MM_PER_UNIT.in;
 const FOOT = MM_PER_UNIT.ft;
 const LEAST_MM = 20;
 const LEAST_WHOLE_MM = 1;
-const MOST_METRES = 30;
+/** Among metres a number above it may be millimetres; one below it is as typed, however long that is. */
+const LEAST_MIXED_MM = 300;
 
 /** A number that is no plain length of its column: a date, a negative, an error of unit, a bare 8 among feet. */
 export function readOddNumber(number: number, place: OddNumberPlace): OddNumber {
@@ -45,7 +46,7 @@ export function readOddNumber(number: number, place: OddNumberPlace): OddNumber 
     if (place.isDim && Number.isInteger(number) && number >= LEAST_WHOLE_MM) return value(number);
     return { is: "unit-error", value: number * 1000 };
   }
-  if (column.factor === 1000 && number > MOST_METRES && number <= MOST_MM)
+  if (column.factor === 1000 && number >= LEAST_MIXED_MM && number <= MOST_MM)
     return { is: "unit-error", value: number };
   return value(number * column.factor);
 }

@@ -25,6 +25,8 @@ export interface SizeCell {
   readonly asks: boolean;
   readonly reason: string;
   readonly proposal: string | null;
+  /** a grade that stands in the same cell: "12 B500B" */
+  readonly grade?: string;
 }
 
 const NOTHING: SizeCell = {
@@ -111,8 +113,22 @@ function readSizeCell(
     callOff(text, standard, softMetric, cell) ??
     byLookalike(text, standard, cell) ??
     notOfStandard(text, cell, standard) ??
+    besideGrade(text, standard, softMetric, cell) ??
     unreadSize(text, type, standard)
   );
+}
+
+const GRADE_BEHIND = /^(.*\d(?:\s*mm|M|")?)\s+(\p{L}{1,4}[\s.]?\d{3,4}[\p{L}\d]{0,4})$/u;
+const GRADE_BEFORE = /^(\p{L}{1,4}[\s.]?\d{3,4}[\p{L}\d]{0,4})\s+(\D{0,4}\d.*)$/u;
+
+/** A size with its grade: "12 B500B", "HRB400 \u00d814". */
+function besideGrade(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
+  const behind = GRADE_BEHIND.exec(text);
+  const before = behind === null ? GRADE_BEFORE.exec(text) : null;
+  const [size, grade] = behind === null ? [before?.[2], before?.[1]] : [behind[1], behind[2]];
+  if (size === undefined || grade === undefined) return null;
+  const inside = readSizeCell(size, "", standard, softMetric);
+  return inside.is === "size" ? { ...inside, size: retyped(inside.size, typed), grade } : null;
 }
 
 /** A bar of another standard: it has a mass, and a rule says that the standard in force has no such bar. */

@@ -7,6 +7,13 @@ const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
 for (const row of [...ROW_WORDS.rows, ...LANGUAGES.flatMap(({ rows = [] }) => rows)])
   BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words]));
 
+/** what heads a total in a language begins its lines of sums too */
+const SHORTEST_TOTAL = 4;
+const ofTotals = LANGUAGES.flatMap(({ parts }) => parts.total ?? []).filter(
+  (word) => word.length >= SHORTEST_TOTAL || /[^\p{Script=Latin}\s]/u.test(word),
+);
+BY_USE.set("total", new Set([...(BY_USE.get("total") ?? []), ...ofTotals]));
+
 /** A text in the form that the word tables are kept in; of a long one its beginning. */
 export function plainWords(typed: string): string {
   const beginning = typed.length > LONGEST_WORDS ? typed.trimStart().slice(0, LONGEST_WORDS) : typed;
@@ -32,6 +39,12 @@ export function beginsWithWord(use: RowWordUse, plain: string): boolean {
     const next = plain.charAt(word.length);
     if (next === "" || !/[\p{L}]/u.test(next) || /[^\u0020-\u007e]$/.test(word)) return true;
   }
+  return false;
+}
+
+/** True where the text ends with one of the words of that use. */
+export function endsWithWord(use: RowWordUse, plain: string): boolean {
+  for (const word of BY_USE.get(use) ?? []) if (plain.endsWith(` ${word}`)) return true;
   return false;
 }
 

@@ -23,13 +23,12 @@ export function sampleRows(
   block: HeaderBlock,
 ): (readonly Cell[])[] {
   const rows: (readonly Cell[])[] = [];
-  const key = block.columns.find(({ kind }) => kind === "size" || kind === "mark" || kind === "length");
-  const headWord = key === undefined ? "" : key.header;
   const last = Math.min(source.rowCount, header.bottom + 1 + SAMPLE_ROWS);
   for (let row = header.bottom + 1; row < last; row += 1) {
     const cells = source.cells(row);
-    // a second header ends the sample, a repeated one too
-    if (key !== undefined && cells[key.column] === headWord) break;
+    // the header that stands again over the next member
+    const again = block.columns.filter((one) => cells[one.column] === one.header && one.header !== "").length;
+    if (again > 1) continue;
     rows.push(cells.slice(0, block.right + 1));
   }
   return rows;

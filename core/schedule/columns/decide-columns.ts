@@ -25,6 +25,7 @@ import {
 } from "./column-units";
 import { countBySums } from "./count-by-sums";
 import { LENGTH_KINDS } from "./length-kinds";
+import { unitBySize } from "./unit-by-size";
 
 /** Everything about a table's columns that is settled once, before its rows are read. */
 export interface TableLayout {
@@ -121,6 +122,8 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
       ...(source.isHiddenColumn(column) ? { hidden: true } : {}),
     });
   }
+  const hasAmount = block.columns.some(({ kind }) => kind === "totalLength");
+  const bySizeUnit = hasAmount ? null : unitBySize(block, rows, lengths, comma, standard);
   const table: TableReading = {
     headerTop: header.top,
     headerBottom: header.bottom,
@@ -128,6 +131,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     left: block.left,
     right: block.right,
     bySize: block.bySize,
+    ...(bySizeUnit === null ? {} : { bySizeUnit }),
     unknownHeaders: block.unknown,
   };
   return {

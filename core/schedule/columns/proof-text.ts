@@ -64,8 +64,12 @@ export function headerGuess(
         `${columnWords(kind)} in column ${columnLetters(left + column)}${unit === null ? "" : ` (${unit})`}`,
     )
     .join(", ");
-  const reason = `no header of known words was found: the arithmetic of the rows tells ${told}; ${kept} of ${tested} rows agree`;
-  return { guess: "column-by-arithmetic", reason, asks: true, row: firstBar, column: null };
+  const how =
+    tested > 0
+      ? `the arithmetic of the rows tells ${told}; ${kept} of ${tested} rows agree`
+      : `the looks of the columns tell ${told}; no product of the rows confirms it`;
+  const reason = `no header of known words was found: ${how}`;
+  return { guess: "column-by-arithmetic", reason, asks: false, row: firstBar, column: null };
 }
 
 export function nothingConfirms(): string {

@@ -9,6 +9,8 @@ import {
 } from "../evidence/index";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { recogniseHeader } from "../header/recognise-header";
+import { sumsOnly } from "../rows/sum-rows";
 import { sampleRows } from "./column-sample";
 import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
 import { decisionText, heldText, nothingConfirms } from "./proof-text";
@@ -29,12 +31,16 @@ const WEIGHED_KINDS: ReadonlySet<string> = new Set<ColumnKind & EvidenceRole>([
   ...(["size", "members", "each", "total", "length", "totalLength", "mass", "unitMass"] as const),
   ...(["spacing", "shape", "mark"] as const),
 ]);
+/** "d" heads a diameter as often as a dimension */
+const ONE_LETTER = /^\p{L}\s*(?:[([].*)?$/u;
 const AMOUNTS: ReadonlySet<string> = new Set(["mass", "totalLength", "bySize"]);
 
 /** Words make the table first; the arithmetic of its rows confirms them, fills what they leave open, or wins. */
 export function settleColumns(source: ColumnSource, header: Header, found: HeaderBlock): SettledColumns {
   const block = withSizeByLooks(found, sampleRows(source, header, found), source.standard);
   const worded = decideColumns(source, header, block);
+  // an abstract has no products to be weighed by
+  if (sumsOnly(worded.table)) return { layout: worded, held: null, proof: null };
   const { left, right } = worded;
   const rows = { cells: source.cells, from: header.bottom + 1, to: source.rowCount, left, right };
   const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
@@ -79,7 +85,7 @@ function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
   let unknown = block.unknown;
   for (const { column, verdict, byArithmetic } of weighed.decisions) {
     if (verdict !== "arithmetic") continue;
-    const own = columns.find((one) => one.column === column);
+    const own = block.columns.find((one) => one.column === column);
     // a leg keeps its letter: only its unit is weighed
     const kind = byArithmetic.role === "leg" && own !== undefined ? own.kind : byArithmetic.role;
     const header = own?.header ?? unknown.find((one) => one.column === column)?.header ?? "";
@@ -154,7 +160,7 @@ function guessesOf(
   const guesses = decisions
     .filter(({ verdict, how }) => verdict === "arithmetic" && how !== "refines")
     .map((decision) => guessOf(decision, header, table));
-  const place = { row: header.bottom, column: null };
+  const place = { row: rowOf(header), column: null };
   if (held !== null) return [...guesses, { guess: "totals-held", reason: held.reason, asks: true, ...place }];
   if (isConfirmed || rows.length < LEAST_BARS) return guesses;
   return [...guesses, { guess: "nothing-confirms", reason: nothingConfirms(), asks: false, ...place }];
@@ -164,14 +170,28 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
   const { about, how, column, byWords } = decision;
   const filled = about === "unit" ? "unit-by-arithmetic" : "column-by-arithmetic";
   const otherwise = byWords === null ? {} : { otherwise: otherWay(byWords) };
+  // a word that may mean several things is not contradicted by the rows that tell which
+  const word = headerAt(table, column);
+  const isWeak = recogniseHeader(word)?.weak === true || ONE_LETTER.test(word);
+  const isContradicted = how === "contradicts" && !(isWeak && about === "role");
   return {
-    guess: how === "contradicts" ? "words-contradicted" : filled,
+    guess: isContradicted ? "words-contradicted" : filled,
     reason: decisionText(decision, table),
-    asks: how === "contradicts",
-    row: header.bottom,
+    asks: isContradicted,
+    row: rowOf(header),
     column,
     ...otherwise,
   };
+}
+
+/** Null where a table begins with the sheet. */
+function rowOf({ bottom }: Header): number | null {
+  return bottom < 0 ? null : bottom;
+}
+
+function headerAt({ columns, unknownHeaders = [] }: TableReading, column: number): string {
+  const all = [...columns.values(), ...unknownHeaders];
+  return all.find((one) => one.column === column)?.header ?? "";
 }
 
 function otherWay({ column, role, unit }: NonNullable<ColumnDecision["byWords"]>) {

@@ -25,11 +25,19 @@ const FEET = /^(\d+)\s*'\s*-?\s*(?:(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?\s*"?)?$/
 const DASHED_FEET = /^(\d+)\s*-\s*(\d{1,2}(?:\.\d+)?)(?:\s+(\d+)\/(\d+))?\s*"?$/;
 const INCHES = /^(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?\s*"$/;
 const COUNTED = /^(\d+)\s*(?:nos?\.?\s*)?@\s*(\d+(?:[.,]\d+)?)/i;
+/** "2 x 12": members times bars in each */
+const PRODUCT = /^(\d{1,4})\s*[x*\u00d7\u0445]\s*(\d{1,4})$/i;
 const SPACING_ALONE = /^@\s*(\d+(?:[.,]\d+)?)$/;
 const SIZE = /^(?:[#\u00d8]|n[o\u00b0]\.?|\p{L}{1,3}\.?)?\s?-?\s?\u00d8?\s*(\d{1,2}(?:[.,]5)?)\s*(m|mm)?$/iu;
+/** a grade in the cell of the size: "12 B500B", "HRB400 \u00d814" */
+const GRADE =
+  /^\p{L}{1,4}\.?\d{3,4}[\p{L}\d]{0,4}\s+(?=\D{0,4}\d)|(?<=\d)\s+\p{L}{1,4}\.?\d{3,4}[\p{L}\d]{0,4}$/u;
 const RANGE = /^(\d[\d.,]*)\s*(?:-|to|\.\.+|\u00f7|~|bis|\u00e0|a)\s*(\d[\d.,]*)/i;
 const WITH_WORD = /^(\d[\d.,]*)\s*\p{L}{1,4}\.?$/u;
 const INCHES_IN_FOOT = 12;
+/** 5/8" is the bar of five eighths; nothing thicker in inches is a bar */
+const EIGHTHS = 8;
+const THICKEST = 1.5;
 
 /** Reads cells for arithmetic under one habit of writing decimals; texts are remembered. */
 export function valueReader(decimalComma: boolean): (cell: Cell | undefined) => CellValue {
@@ -71,6 +79,9 @@ function readText(typed: string, decimalComma: boolean): CellValue {
   const number = numberOfText(text, decimalComma);
   if (!Number.isNaN(number)) return numberValue(number);
   const inches = inchesOf(text);
+  const eighths = inches * EIGHTHS;
+  if (inches <= THICKEST && Number.isInteger(eighths) && eighths > 1 && !text.includes("'"))
+    return { ...BLANK, kind: "size", value: eighths, tag: "inch", label: plain };
   if (!Number.isNaN(inches)) return { ...numberValue(inches), kind: "feetInches" };
   return (
     countedOf(text) ??
@@ -103,16 +114,28 @@ function countedOf(text: string): CellValue | null {
     const second = Number((counted[2] ?? "").replace(",", "."));
     return { ...BLANK, kind: "counted", value: Number(counted[1]), second };
   }
+  const product = PRODUCT.exec(text);
+  if (product !== null) return { ...BLANK, kind: "counted", value: Number(product[1]) * Number(product[2]) };
   const alone = SPACING_ALONE.exec(text);
   return alone === null ? null : numberValue(Number((alone[1] ?? "").replace(",", ".")));
 }
 
 function sizeOf(text: string): CellValue | null {
-  const size = SIZE.exec(text);
-  if (size === null) return null;
+  const bare = text.replace(GRADE, "");
+  const size = SIZE.exec(bare);
+  if (size === null || (bare !== text && bare.trim() === "")) return null;
   const value = Number((size[1] ?? "").replace(",", "."));
   const isInch = /^(?:#|n[o\u00b0])/i.test(text);
-  const tag = isInch ? "inch" : /^\d+\s*M$/.test(text) ? "canada" : /^\d/.test(text) ? null : "prefix";
+  const isGraded = bare !== text;
+  const tag = isInch
+    ? "inch"
+    : isGraded
+      ? "prefix"
+      : /^\d+\s*M$/.test(text)
+        ? "canada"
+        : /^\d/.test(text)
+          ? null
+          : "prefix";
   return { ...BLANK, kind: "size", value, tag, label: text.toLowerCase() };
 }
 

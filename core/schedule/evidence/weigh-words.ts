@@ -162,9 +162,19 @@ class Taken {
     const roles = [...evidence.roles.values()];
     const hasMembers = roles.some(({ role }) => role === "members");
     const wordMembers = [...this.weighing.words.values()].some(({ role }) => role === "members");
-    if (word.role === "each" && found.role === "total") return !hasMembers && !wordMembers;
+    if (word.role === "each" && found.role === "total")
+      return !hasMembers && !wordMembers && !this.isNamedElsewhere(found.column, "total", evidence);
     if (word.role === "total" && found.role === "each") return !wordMembers;
     return word.role !== "total" && found.role !== "total";
+  }
+
+  /** Words give the role to another column, which is no count by the rows. */
+  private isNamedElsewhere(column: number, role: EvidenceRole, { roles }: TableEvidence): boolean {
+    for (const [other, word] of this.weighing.words) {
+      const own = roles.get(other)?.role;
+      if (other !== column && word.role === role && (own === undefined || !COUNTS.has(own))) return true;
+    }
+    return false;
   }
 
   private weighRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
@@ -202,7 +212,13 @@ class Taken {
     const now = this.agreementOf(this.columns.values());
     const legs = now.find(({ identity }) => identity === "legs");
     if (!confirms(now) || legs === undefined || legs.bars < leastBars || legs.share > wordsKeep) return;
-    const open = [...this.columns.values()].filter(({ role, by }) => role === "leg" && by !== "user");
+    const isOpen = (column: number): boolean => {
+      const own = this.byPlace.get(column);
+      return own === undefined || !isInFeet(own);
+    };
+    const open = [...this.columns.values()].filter(
+      ({ role, by, column }) => role === "leg" && by !== "user" && isOpen(column),
+    );
     const others = [...this.columns.values()].filter(({ role }) => role !== "leg");
     const fits = LEG_UNITS.filter((unit) => {
       const tried = this.agreementOf([...others, ...open.map((leg) => ({ ...leg, unit }))]);

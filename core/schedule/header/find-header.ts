@@ -36,6 +36,8 @@ export interface HeaderSource {
   ): { kind?: ColumnKind | "ignored" | undefined; unit?: ColumnUnit | undefined } | null;
 }
 
+/** cells of a row of units under the words */
+const LEAST_UNITS = 3;
 /** rows of the tallest header */
 export const MOST_ROWS = 4;
 const WIDEST = 16_384;
@@ -56,8 +58,11 @@ export function findHeader(
     if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
     rows.push(headerRow(source, bottom));
     const candidate = joined(source, rows, bottom, standard);
-    if (best === null || gains(candidate, best, rows[rows.length - 1], standard)) best = candidate;
-    else if (bottom > row) break;
+    const last = rows[rows.length - 1];
+    const mayGain = best === null || best.bottom === bottom - 1 || namesSizes(last, standard);
+    if (best === null || (mayGain && gains(candidate, best, last, standard))) best = candidate;
+    // steel grades may stand between the head of the sums and their sizes
+    else if (best.bottom < bottom - 1) break;
   }
   if (best === null || best.known < least || best.core < 2) return null;
   // the top row has to give something, else it is a title
@@ -66,11 +71,29 @@ export function findHeader(
     if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  serialsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }
 
 const SAMPLED_TYPES = 12;
 const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
+
+const LABEL = /^\p{L}{1,3}\d{1,4}\p{L}?$/u;
+
+/** "N" or "No." over labels such as N1, N2 heads marks and numbers no rows. */
+function serialsByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "mark")) return;
+  const index = columns.findIndex(({ meaning, corrected }) => meaning?.serial === true && !corrected);
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
+  }
+  if (texts.length < 2 || texts.filter((text) => LABEL.test(text)).length * 2 <= texts.length) return;
+  columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
+}
 
 /** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
 function typesByContent(
@@ -192,12 +215,30 @@ function headerRow(source: HeaderSource, row: number): HeaderRow {
   return { texts, merged };
 }
 
+/** A head that stands over the first of its columns alone holds for those beside it too: "Length", below it "ft", "in". */
+function spread(rows: readonly HeaderRow[]): readonly HeaderRow[] {
+  const last = rows[rows.length - 1];
+  if (last === undefined || rows.length < 2) return rows;
+  return rows.map((row, index) => {
+    if (index === rows.length - 1) return row;
+    const texts = new Map(row.texts);
+    for (const column of [...last.texts.keys()].sort((one, other) => one - other)) {
+      const left = texts.get(column - 1);
+      const isUnder =
+        last.texts.has(column - 1) && !rows.some((one) => one !== last && one.texts.has(column));
+      if (left !== undefined && isUnder) texts.set(column, left);
+    }
+    return { ...row, texts };
+  });
+}
+
 function joined(
   source: HeaderSource,
-  rows: readonly HeaderRow[],
+  given: readonly HeaderRow[],
   bottom: number,
   standard: Standard,
 ): Candidate {
+  const rows = spread(given);
   const columns: FoundColumn[] = [];
   const all = new Set<number>();
   for (const row of rows) for (const column of row.texts.keys()) all.add(column);
@@ -263,7 +304,7 @@ function sumsBySize(columns: FoundColumn[], last: HeaderRow, standard: Standard)
   }
 }
 
-const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "length"]);
+const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "length", "ignored"]);
 const A_LENGTH: HeaderMeaning = { kind: "length", unit: null, weak: false, otherwise: null, serial: false };
 
 function isLengthIn({ header, meaning }: FoundColumn, unit: ColumnUnit): boolean {
@@ -316,9 +357,13 @@ function gains(
   let sizes = 0;
   let words = 0;
   let stacked = 0;
+  const before = new Map(best.columns.map(({ column, header }) => [column, header]));
+  let all = 0;
   for (const { column, header, meaning } of candidate.columns) {
     const own = last.texts.get(column);
-    if (own === undefined) continue;
+    // a cell merged over both rows is none of this row's own
+    if (own === undefined || before.get(column) === header) continue;
+    all += 1;
     const isWord = recogniseHeader(own) !== null;
     if (isUnitText(own)) units += 1;
     else if ((!chosen.has(column) || meaning === null) && sizeNamed(own, standard) !== null) sizes += 1;
@@ -326,13 +371,26 @@ function gains(
       stacked += 1;
     else if (meaning !== null && isWord) words += 1;
   }
-  const all = last.texts.size;
   // the head of the sums by size gives way to its sizes
   if (candidate.known < best.known && sizes < LEAST_SIZES) return false;
-  if (units === all) return true;
+  if (units === all && all > 0) return true;
+  const isOfWords = [...last.texts.values()].every((text) => !/\d/.test(text));
+  if (isOfWords && units >= LEAST_UNITS && units * 2 >= all - sizesOver(best, last, standard)) return true;
   if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
   if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;
   return (stacked + units) * 2 > all && stacked > 0;
+}
+
+/** Columns of the row that a size heads already. */
+function sizesOver({ columns }: Candidate, last: HeaderRow, standard: Standard): number {
+  return columns.filter(
+    ({ column, header }) => last.texts.has(column) && sizeNamed(header, standard) !== null,
+  ).length;
+}
+
+function namesSizes(row: HeaderRow | undefined, standard: Standard): boolean {
+  const texts = [...(row?.texts.values() ?? [])];
+  return texts.filter((text) => sizeNamed(text, standard) !== null).length >= LEAST_SIZES;
 }
 
 /** "mm", "(kg)", "kg/m", "Nos": all that a row of units under the words holds. */

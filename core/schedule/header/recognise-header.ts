@@ -250,6 +250,9 @@ function partings(typed: string): string[][] {
   const other = typed.replace(LATIN_WORDS, " ").trim();
   const latin = (typed.match(LATIN_WORDS) ?? []).join(" ");
   if (/\p{L}/u.test(other) && LATIN.test(latin)) partings.push([latin, other]);
+  // "Diameter, class": the first of the things that one column holds
+  const [first = "", another] = typed.split(/[,;]\s+/);
+  if (another !== undefined) partings.push([first]);
   const inside = /^(.+)[([](.+)[)\]]\s*$/s.exec(typed);
   if (inside !== null) partings.push([inside[1] ?? "", inside[2] ?? ""]);
   return partings;

@@ -18,7 +18,7 @@ const CASES: readonly RowCase[] = [
   { code: "summary-line", class: "total", when: ({ inSummary }) => inSummary },
   { code: "size-count-length", class: "bar", when: ({ isPlainBar }) => isPlainBar },
   { code: "sum-word", class: "total", when: (row) => isSum(row) && row.sumKind !== "wastage" },
-  { code: "sum-by-size", class: "note", when: isSumBySize },
+  { code: "sum-by-size", class: "total", when: isSumBySize },
   { code: "wastage-word", class: "note", when: (row) => isSum(row) && !row.hasSize },
   {
     code: "foot-of-columns",
@@ -62,7 +62,8 @@ export function classifyRow(row: RowEvidence): RowVerdict {
 }
 
 function isBarAfterSummary(row: RowEvidence): boolean {
-  return row.inSummary && row.hasMark && row.hasSize && row.fields > 2 && !row.labelIsSum;
+  const isWhole = row.hasMark && row.hasSize && row.fields > 2;
+  return row.inSummary && isWhole && !row.labelIsSum && !row.namesUnit;
 }
 
 /** Words of a sum in a row that is no bar for sure. */
@@ -72,7 +73,11 @@ function isSum(row: RowEvidence): boolean {
 
 /** A line of an abstract: a size, and what there is of it, in cells of their own. */
 function isSumBySize(row: RowEvidence): boolean {
-  return row.isAmountOfSize && !row.hasShape && (row.namesUnit || !row.readsSize);
+  if (row.namesUnit && !row.hasSize && !row.hasCount && row.hasNumber) return true;
+  if (!row.isAmountOfSize) return false;
+  if (row.boundsSizes) return true;
+  const isNoBar = !row.hasMark && !row.hasCount && !row.hasLength && !row.hasShape;
+  return isNoBar || row.namesUnit || row.all.length === 1 || (!row.hasShape && !row.readsSize);
 }
 
 function isTitleOrFoot(row: RowEvidence): boolean {

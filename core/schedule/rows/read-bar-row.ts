@@ -8,6 +8,7 @@ import type { LengthField } from "../cells/length-field";
 import { shortened } from "../cells/longest-text";
 import { type CountReading, readCountText } from "../cells/read-count-text";
 import { inMillimetres, isPlainLength, readLengthCell } from "../cells/read-length-cell";
+import { MM_PER_UNIT } from "../cells/read-length-text";
 import { readMassCell } from "../cells/read-mass-cell";
 import { readRemark } from "../cells/read-remark";
 import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shape-cell";
@@ -18,12 +19,14 @@ import { beginsWithWord, plainWords } from "../cells/row-words";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
 import { type DimColumn, type TableColumns, tableColumns } from "../columns/table-columns";
+import { filledBySize } from "../columns/unit-by-size";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import type { Carried } from "./carried";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
 
+const KG_PER_TONNE = 1000;
 const NO_DIMS: readonly (number | null)[] = [];
 const TYPE_LETTERS = /^[A-Z]{1,2}$/i;
 
@@ -104,7 +107,8 @@ export class BarRowReader {
       formerInDiameters(cells[columns.former?.column ?? -1], size?.diameter ?? null) ??
       this.length(draft, columns.former, cells, above?.former);
     const spacing = this.length(draft, columns.spacing, cells, null);
-    const totalLength = this.length(draft, columns.totalLength, cells, null);
+    const sized = this.ofItsSize(cells);
+    const totalLength = this.length(draft, columns.totalLength, cells, null) ?? sized?.totalLength ?? null;
     const mass = this.mass(draft, "mass", columns.mass, cells);
     const remarkTyped = this.text(cells, "remark", columns.remark, above?.remark);
     const remark = remarkTyped ?? (isDescription && named !== before.heading ? named : null);
@@ -116,7 +120,7 @@ export class BarRowReader {
       mark: this.mark(cells) ?? sizeCell?.mark ?? null,
       sizeTyped: columns.size < 0 ? (size?.typed ?? null) : typedText(cells[columns.size]),
       size,
-      grade: grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
+      grade: grade ?? sizeCell?.grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
       shape,
       dims,
       radius: draft.radius,
@@ -125,7 +129,7 @@ export class BarRowReader {
       each: draft.each,
       total: draft.total,
       length,
-      mass: mass === null ? null : mass * layout.massFactor,
+      mass: mass === null ? (sized?.mass ?? null) : mass * layout.massFactor,
       former,
       coating: this.text(cells, "coating", columns.coating, above?.coating),
       pour: this.text(cells, "pour", columns.pour, above?.pour),
@@ -137,6 +141,7 @@ export class BarRowReader {
       problems: null,
       unitMass: this.mass(draft, "unitMass", columns.unitMass, cells),
       totalLength,
+      ...(sized === null ? {} : { sizedAt: sized.column }),
       spacing: spacing ?? sizeCell?.spacing ?? null,
       varying: draft.varying,
       setMark: null,
@@ -224,6 +229,22 @@ export class BarRowReader {
     return draft.take(guessed(place, this.readSize(one.size, "").size, said, draft));
   }
 
+  /** What stands under the column of the bar's size, where the rows show in which unit. */
+  private ofItsSize(
+    cells: readonly Cell[],
+  ): { readonly column: number; readonly totalLength: number | null; readonly mass: number | null } | null {
+    const { bySize = [], bySizeUnit: unit } = this.layout.table;
+    if (unit === undefined) return null;
+    const filled = filledBySize(bySize, cells, this.layout.comma);
+    if (filled === null) return null;
+    const { column, value } = filled;
+    const isMass = unit === "kg" || unit === "t";
+    if (isMass && this.columns.mass >= 0) return null;
+    if (isMass) return { column, totalLength: null, mass: unit === "t" ? value * KG_PER_TONNE : value };
+    const mm = MM_PER_UNIT[unit as keyof typeof MM_PER_UNIT];
+    return { column, totalLength: inMillimetres(value, mm), mass: null };
+  }
+
   private shape(
     draft: RowDraft,
     cells: readonly Cell[],
@@ -291,7 +312,11 @@ export class BarRowReader {
       if (place >= 0) this.dims[place] = null;
       else if (kind === "R") draft.radius = null;
     }
-    return open.some(({ kind }) => kind === "length") ? null : length;
+    if (open.some(({ kind, how }) => kind === "length" && how.factor === 1)) return null;
+    // a length too long for its column is as typed until the user says: it is a length all the same
+    const asTyped = open.find(({ kind }) => kind === "length");
+    const typed = draft.unitErrors?.find(({ field }) => field === asTyped)?.number;
+    return asTyped === undefined || typed === undefined ? length : inMillimetres(typed, asTyped.how.factor);
   }
 
   // literals, for an array that grows keeps room for sixteen more

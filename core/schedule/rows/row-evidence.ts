@@ -10,14 +10,19 @@ import type { RowSigns } from "./row-signs";
 import { isFootRow, totalKind } from "./sum-rows";
 
 /** "1,234", "= 1,234", "1,234 kg" */
-const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
+const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\s(?:kgs?|mt|t)\s+\d|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const MOST_LABELS = 4;
 
-/** "T12", "ds 16", "Ø8", "12 mm", "#5", "15M": a size that does not stand for a count or a length */
-const SIZE_NAMED = /^(?:(?:[\p{L}]{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:\s?mm)?|\d{1,2}(?:\s?mm|m))$/iu;
-const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt)\.?$/i;
+/** "T12", "ds 16", "Ø8", "12 mm", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
+const SIZE_NAMED =
+  /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:\s?mm|m)|\d[\d/]*\s?")$/iu;
+const SIZES_BOUNDED = /^(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφ]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
+/** the same in one cell with what there is of it: "Ø8   kg 271" */
+const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
+const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt|кг|т|กก|ton)\.?$/i;
 /** size, and length, mass and bars of it, or a unit */
 const MOST_AMOUNTS = 4;
+const LONGEST_SIZE = 40;
 
 type SumKind = "total" | "subtotal" | "carried" | "wastage";
 
@@ -65,6 +70,12 @@ export class RowEvidence {
   get hasShape(): boolean {
     return isFilledIn(this.table, "shape", this.filled);
   }
+  get hasCount(): boolean {
+    return (["total", "each", "members"] as const).some((kind) => isFilledIn(this.table, kind, this.filled));
+  }
+  get hasLength(): boolean {
+    return isFilledIn(this.table, "length", this.filled);
+  }
   get hasNoNameColumn(): boolean {
     return !this.table.columns.has("size") && !this.table.columns.has("mark");
   }
@@ -91,16 +102,26 @@ export class RowEvidence {
   }
   /** A size is named first, and only numbers and units follow. */
   get isAmountOfSize(): boolean {
-    const [first, ...rest] = this.filled.map((column) => this.cells[column] ?? null);
-    if (typeof first !== "string" || rest.length === 0 || rest.length > MOST_AMOUNTS) return false;
-    if (!SIZE_NAMED.test(first.trim())) return false;
+    const [first, ...rest] = this.all.map((column) => this.cells[column] ?? null);
+    if (typeof first !== "string" || first.length > LONGEST_SIZE) return false;
+    const text = first.trim();
+    if (rest.length === 0) return SIZE_AND_AMOUNT.test(text);
+    if (rest.length > MOST_AMOUNTS || !(SIZE_NAMED.test(text) || SIZES_BOUNDED.test(text))) return false;
     return (
       rest.some((cell) => typeof cell === "number") &&
       rest.every((cell) => typeof cell === "number" || isUnit(cell))
     );
   }
+  /** "10 < Ø <= 18" is a class of sizes, which no bar is of. */
+  get boundsSizes(): boolean {
+    const first = this.cells[this.all[0] ?? -1];
+    return typeof first === "string" && first.length <= LONGEST_SIZE && SIZES_BOUNDED.test(first.trim());
+  }
   get namesUnit(): boolean {
-    return this.filled.some((column) => isUnit(this.cells[column] ?? null));
+    return this.all.some((column) => isUnit(this.cells[column] ?? null));
+  }
+  get hasNumber(): boolean {
+    return this.all.some((column) => typeof this.cells[column] === "number");
   }
   get areNumbers(): boolean {
     return this.filled.every((column) => typeof this.cells[column] === "number");

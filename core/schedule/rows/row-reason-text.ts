@@ -16,7 +16,7 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "sum-by-size": "a size and what there is of it: a line of an abstract",
   "wastage-word": 'the words "{words}" speak of wastage',
   "foot-of-columns": "it sums columns: words that name sums, or numbers under several bar sizes",
-  "behind-the-list": "it stands well below the last bar and holds little of one",
+  "behind-the-list": "it stands below the last bar and holds little of one",
   "title-or-foot": 'the words "{words}" belong to a title block or a foot',
   "group-word": 'the word "{words}" heads a group of rows',
   "member-heading": 'the words "{words}" name a member that the bars below belong to',

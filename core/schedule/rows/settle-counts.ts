@@ -28,7 +28,9 @@ export function settleCounts(
   const total = readCountCell("total", totalAt, cells[totalAt], readText, draft);
   draft.total = draft.takeBare<number>(total);
   if (isProduct(total) && draft.members === null && draft.each === null) takeProduct(draft, total);
-  if (isProduct(each) && draft.members === null) takeProduct(draft, each);
+  // under a heading that gives the members a product may be the bars of one of them
+  const isOfOne = carried.members !== null && isProduct(each) && each.members !== carried.members;
+  if (isProduct(each) && draft.members === null && !isOfOne) takeProduct(draft, each);
   if (isProduct(members) && draft.each === null) takeProduct(draft, members);
   if (size !== null && size.count !== null && draft.each === null && draft.total === null) {
     draft.total = size.count;

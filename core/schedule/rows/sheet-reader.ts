@@ -33,6 +33,7 @@ import { sheetAccess } from "../sheet-access";
 import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
+import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
 import { BarRowReader } from "./read-bar-row";
 import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns, labelOf, shownText } from "./row-cells";
@@ -55,6 +56,11 @@ import { addTitleFacts } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
+/** share of the bars that must be whole before a list is taken to go on from the sheet before */
+const MOSTLY = 0.75;
+const OF_FOOT: ReadonlySet<RowReasonCode> = new Set([
+  ...(["mark-alone", "size-alone", "size-unread", "no-field-read", "no-name"] as const),
+]);
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
 
 /** A table that rows are being read under. */
@@ -83,7 +89,7 @@ export class SheetReader {
   private readonly guesses: SheetGuess[] = [];
   private readonly notes: { row: number; text: string }[] = [];
   private readonly facts = new Map<string, string>();
-  private readonly summaries: SummaryBlock[] = [];
+  private readonly summaries: (SummaryBlock & { readonly rows: TotalRow[] })[] = [];
   private blocks: Block[] = [];
   private held: HeldTotals | null = null;
   private readonly proofs: (TableProof | null)[] = [];
@@ -94,11 +100,13 @@ export class SheetReader {
   private isMarkAsked = false;
   private readonly proven = new Map<number, HeaderByArithmetic>();
   private isTransposed = false;
+  private hasGoneOn = false;
 
   constructor(
     private readonly sheet: Sheet,
     private readonly standard: Standard,
     private readonly options: ReadOptions,
+    private readonly before: () => ListBefore | null = () => null,
   ) {
     this.access = sheetAccess(sheet, options);
     this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
@@ -108,7 +116,8 @@ export class SheetReader {
   read(): ScheduleReading {
     this.readRows(undefined);
     if (this.tables.length === 0) this.readRows(2);
-    if (this.tables.length === 0 && this.summaries.length === 0) this.readByArithmetic();
+    if (this.tables.length === 0 && this.summaries.length === 0 && !this.goesOn()) this.readByArithmetic();
+    this.passOverFoot();
     const isConfirmed = this.access.isConfirmed;
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
     return {
@@ -134,7 +143,7 @@ export class SheetReader {
     const [decision, another] = this.decisions;
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
-    if (this.proven.size > 0) return null;
+    if (this.proven.size > 0 || this.hasGoneOn) return null;
     if (this.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
     return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }
@@ -143,10 +152,57 @@ export class SheetReader {
   private readRows(least: number | undefined): void {
     this.notes.length = 0;
     this.headerUntil = -1;
+    this.readRowsOn(least);
+  }
+
+  private readRowsOn(least?: number): void {
     for (let row = 0; row < this.sheet.rowCount; row += 1) {
       const verdict = this.readRow(this.access.cells(row), row, least);
       this.classes[row] = verdict.class;
       this.reasons[row] = verdict.because;
+    }
+  }
+
+  /** Without a header of its own the sheet may go on with the list of the one before, column by column. */
+  private goesOn(): boolean {
+    const list = this.before();
+    if (list === null || list.table === null) return false;
+    this.begin(headerBefore(list.table));
+    for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
+    this.readRowsOn();
+    const rows = this.bars.length;
+    const isWhole = rows > 0 && wholeBars(this.bars) >= MOSTLY * rows && this.held === null;
+    if (!isWhole) this.forget();
+    else {
+      const reason = `the sheet has no header: its columns are those of sheet "${list.sheet}", whose list goes on here`;
+      this.guesses.push({ guess: "list-goes-on", reason, asks: false, row: null, column: null });
+      this.hasGoneOn = true;
+    }
+    return isWhole;
+  }
+
+  /** As if no row had been read. */
+  private forget(): void {
+    for (const list of [this.bars, this.totals, this.tables, this.guesses, this.notes, this.summaries])
+      list.length = 0;
+    for (const list of [this.proofs, this.carriedTo, this.decisions]) list.length = 0;
+    this.facts.clear();
+    this.blocks = [];
+    this.held = null;
+    this.headerUntil = -1;
+  }
+
+  /** What stands apart below the last bar, and of which nothing of a bar can be read, is the foot of the sheet. */
+  private passOverFoot(): void {
+    const last = this.bars[this.bars.length - 1]?.row;
+    if (last === undefined) return;
+    let isApart = false;
+    for (let row = last + 1; row < this.sheet.rowCount; row += 1) {
+      isApart ||= this.classes[row] === "blank" || this.classes[row] === "total";
+      if (!isApart) continue;
+      if (this.classes[row] !== "unread" || !OF_FOOT.has((this.reasons[row] as RowReason).code)) continue;
+      this.classes[row] = "note";
+      this.reasons[row] = { code: "behind-the-list" };
     }
   }
 
@@ -167,6 +223,10 @@ export class SheetReader {
     const found = this.proven.get(row);
     if (found === undefined) return false;
     this.begin(found.header);
+    const list = this.tables.length === 1 ? this.before() : null;
+    // a list without a header that goes on from a list without one
+    if (list !== null && list.last.table.headerBottom < list.last.table.headerTop)
+      for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
     return found.begins < found.firstBar;
   }
 
@@ -240,6 +300,7 @@ export class SheetReader {
     } else if (code === "summary-line") this.takeSummaryLine(block, cells, row, filled);
     else if (verdict.class === "bar") this.takeBar(block, cells, row);
     else if (verdict.class === "heading") this.carryHeading(block, code, evidence);
+    else if (code === "sum-by-size") this.takeAbstractLine(block, cells, row, all);
     else if (verdict.class === "total") {
       const kind = code === "sum-word" && evidence.sumKind !== "wastage" ? evidence.sumKind : "total";
       this.takeTotal(block, cells, row, code === "sum-word" ? all : filled, kind ?? "total");
@@ -363,6 +424,22 @@ export class SheetReader {
     const { comma } = block.reader.layout;
     const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", comma);
     block.summary?.rows.push(line);
+    this.totals.push(line);
+  }
+
+  /** Lines of an abstract without a head: one below another they are a block of sums. */
+  private takeAbstractLine(
+    block: Block,
+    cells: readonly Cell[],
+    row: number,
+    filled: readonly number[],
+  ): void {
+    const { comma } = block.reader.layout;
+    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", comma);
+    const last = this.summaries[this.summaries.length - 1];
+    const isNext = last !== undefined && last.sizes.length === 0 && last.rows.at(-1)?.row === row - 1;
+    if (isNext) last.rows.push(line);
+    else this.summaries.push({ headerRow: row - 1, rows: [line], sizes: [] });
     this.totals.push(line);
   }
 

@@ -2,7 +2,7 @@ import type { Bar, Standard } from "../../standards/port";
 import type { TableReading, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { type CommaUse, readNumberText } from "../cells/read-number-text";
-import { beginsWithWord, isWord } from "../cells/row-words";
+import { beginsWithWord, endsWithWord, isWord } from "../cells/row-words";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 
@@ -17,7 +17,7 @@ export function sumsOnly({ columns }: TableReading): boolean {
 
 const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
 const CARRIED = /\b(?:carried|brought) forward\b/;
-const SUM_BEHIND = /(?:^|\s)(?:total|sub ?total)$/;
+const MOST_WORDS_BEFORE = 3;
 const LONGEST_LABEL = 60;
 
 /**
@@ -36,7 +36,8 @@ export function totalKind(
     if (isWord("carried", plain) || CARRIED.test(plain)) return "carried";
     if (beginsWithWord("wastage", plain) && WASTAGE.test(plain)) return "wastage";
     if (beginsWithWord("total", plain)) return "total";
-    if (SUM_BEHIND.test(plain)) return "subtotal";
+    const isShort = plain.split(" ").length <= MOST_WORDS_BEFORE;
+    if ((isShort || /total$/.test(plain)) && endsWithWord("total", plain)) return "subtotal";
   }
   return null;
 }
@@ -128,9 +129,12 @@ export function sizesInRow(
       if (typeof cell === "number" || words > MOST_WORDS) return null;
       continue;
     }
-    if (bar.diameter <= before) return null;
+    // the same diameter of another bar type may follow: R10, Y10
+    const label = String(cell).trim();
+    const isAgain = bar.diameter === before && sizes[sizes.length - 1]?.size !== label;
+    if (bar.diameter <= before && !isAgain) return null;
     before = bar.diameter;
-    sizes.push({ size: bar.size, column });
+    sizes.push({ size: label, column });
   }
   return sizes.length < LEAST_SIZES ? null : sizes;
 }

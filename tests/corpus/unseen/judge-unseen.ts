@@ -72,7 +72,8 @@ function judge(unseen: UnseenBook) {
   const isNear = [unseen.tonnes, unseen.tonnesAsWritten].some(
     (wanted) => Math.abs(total - wanted) <= WITHIN * wanted,
   );
-  const isTold = tonnage.held !== null || tonnage.notInTotal.length > 0 || report.rows.unread > 0;
+  const isDoubted = tonnage.notInTotal.length > 0 || tonnage.doubted.length > 0;
+  const isTold = tonnage.held !== null || isDoubted || report.rows.unread > 0;
   const loud = report.findings.filter(({ severity }) => severity !== "note");
   const found = unseen.mistakes.filter(({ sheet, row, cell }) =>
     loud.some(

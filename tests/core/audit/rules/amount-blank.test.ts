@@ -44,9 +44,23 @@ ruleCases(rule, {
       says: [
         {
           cell: "F4",
-          message:
-            "the number of bars is blank: only the typed mass of the row is in the totals; 12 would follow from the mass",
+          message: "the number of bars is blank: the row stands in no total; 12 would follow from the mass",
           after: { F4: 12 },
+        },
+      ],
+    },
+    {
+      // 3 members and 24 in all
+      rows: [
+        ...Array.from({ length: 5 }, (_, at) => bar(2000 + 100 * at, 10)),
+        bar(4000, null, { members: 3, total: 24 }),
+      ],
+      says: [
+        {
+          cell: "E7",
+          severity: "doubtful",
+          message: "the number in each is blank; 8 would follow from the total and the members",
+          after: { E7: 8 },
         },
       ],
     },

@@ -1,0 +1,34 @@
+import type { SheetFacts } from "../bar/sheet-facts";
+import type { TotalRow } from "../schedule/bar-row";
+import { linesAbove } from "./sized-sums";
+
+/** A line of one number below lines of sums by size. */
+export interface GrandTotal {
+  readonly line: TotalRow;
+  readonly column: number;
+  readonly typed: number;
+  /** what each line above adds up to, in its own unit, nearest first */
+  readonly sums: readonly number[];
+}
+
+/** further from the nearest line than this it sums something else */
+const MOST_OFF = 3;
+const KG_PER_TONNE = 1000;
+
+/** The one number under columns by size that sums one of the lines above it. */
+export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
+  return sheet.reading.totals.flatMap((line) => {
+    const bySize = line.table?.bySize ?? [];
+    const [one, another] = line.cells;
+    if (bySize.length === 0 || one === undefined || another !== undefined || line.kind !== "total") return [];
+    const sums = linesAbove(sheet, line)
+      .filter(({ cells }) => cells.length > 1)
+      .map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));
+    const nearest = sums[0];
+    if (nearest === undefined) return [];
+    const isOfLine = [1, KG_PER_TONNE].some(
+      (per) => (one.value * per) / nearest < MOST_OFF && nearest / (one.value * per) < MOST_OFF,
+    );
+    return isOfLine ? [{ line, column: one.column, typed: one.value, sums }] : [];
+  });
+}
