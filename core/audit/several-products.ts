@@ -26,11 +26,13 @@ function isJudgedByMass({ bar, sheet }: BarFacts): boolean {
   return bar !== null && sheet.habits.standardMeant === null;
 }
 
-/** Near enough to be the mass of the same bar in another standard's table, where the sheet does not show its own. */
+/** Of a size that the sheet does not show a mass of, or near enough to be the mass of the same bar in another standard's table, where the sheet does not show its own. */
 function isOfOtherTable(facts: BarFacts): boolean {
   const { row, count, diameter, sheet } = facts;
   const perMetre = perMetreOf(facts);
   if (sheet.habits.identities.perMetre.has(diameter ?? 0) || perMetre === null) return false;
+  // a size that the standard does not make, and the sheet hardly uses, is told by itself
+  if (sheet.habits.standardMeant === null) return true;
   const expected = (((row.length ?? 0) * (count ?? 0)) / MM_PER_METRE) * perMetre;
   return Math.abs(Math.log((row.mass ?? 0) / expected)) < IDENTITIES.value.fromTable;
 }
