@@ -39,6 +39,8 @@ export function annotatedCopy(
   for (const audited of report.sheets) {
     const sheet = sheets.find((one) => one.name === audited.sheet);
     const listing = workbook.sheet(audited.sheet);
+    // its bars stand in columns, which no row's colour would mark
+    if (sheet?.isTurned === true) continue;
     if (sheet === undefined || listing === undefined || earlier.has(audited.sheet)) continue;
     const marks = marksOf(audited, sheet, findings.get(audited.sheet) ?? []);
     const clear = workbook.hasFlags(listing);

@@ -51,6 +51,7 @@ export const check: Command = {
     const checked = answerOf(answer!);
     const { report } = checked;
     for (const note of checked.notes) streams.note(note);
+    if (out !== null) refuseTurned(checked);
     if (out !== null && book.workbook !== null) {
       const { pieces, kept } = markedCopy(book.workbook, checked);
       writeCopy(out, pieces);
@@ -75,6 +76,15 @@ export const check: Command = {
     return isBroken(checked) ? 1 : 0;
   },
 };
+
+/** Marks colour rows: on a sheet whose bars stand in columns they would stand at the wrong ones. */
+function refuseTurned({ schedules }: CheckedBook): void {
+  const turned = schedules.find(({ sheet }) => sheet.isTurned === true);
+  if (turned === undefined) return;
+  throw new InputRefused(
+    `sheet "${turned.sheet.name}" has its bars in columns, and --out marks rows: leave --out away, or name another sheet with --sheet`,
+  );
+}
 
 /** The findings on the bars that --pour and --size ask for; the exit code is of the whole all the same. */
 function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook {

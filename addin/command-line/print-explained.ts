@@ -1,5 +1,6 @@
 import type { ScheduleReading, Sheet } from "../../core/schedule";
 import { columnReasonText, explainReading, explainRows, rowReasonText } from "../../core/schedule";
+import { columnLetters } from "../../core/schedule/cell-address";
 import type { Streams } from "./streams";
 
 /** `--explain`: for each column and each row what it was taken for, and why. */
@@ -7,9 +8,14 @@ export function printExplained(sheet: Sheet, reading: ScheduleReading, streams: 
   const { columns, held } = explainReading(sheet, reading);
   streams.result(`how sheet "${sheet.name}" was read`);
   if (held !== null) streams.result(`  totals are held back: ${held}`);
+  // where bars stand in columns each field has a row of the sheet, and each bar a column
+  const isTurned = sheet.isTurned === true;
   for (const column of columns)
-    streams.result(`  column ${column.column} "${column.header}": ${columnReasonText(column)}`);
+    streams.result(
+      `  ${isTurned ? "row" : "column"} ${column.column} "${column.header}": ${columnReasonText(column)}`,
+    );
   for (const { row, class: rowClass, because } of explainRows(sheet, reading)) {
-    streams.result(`  row ${row}: ${rowClass}: ${rowReasonText(because)}`);
+    const place = isTurned ? `column ${columnLetters(row - 1)}` : `row ${row}`;
+    streams.result(`  ${place}: ${rowClass}: ${rowReasonText(because)}`);
   }
 }

@@ -6,7 +6,7 @@ import type { Sheet } from "./sheet";
 
 /** Why a column was taken for what it was. */
 export interface ColumnExplained {
-  /** the letters of the sheet's column */
+  /** the letters of the sheet's column; the number of its row where bars stand in columns */
   readonly column: string;
   readonly header: string;
   readonly kind: ColumnKind;
@@ -34,14 +34,15 @@ export interface ReadingExplained {
 
 /** The reading of a sheet, column by column, in the sheet's own letters. */
 export function explainReading(
-  sheet: Pick<Sheet, "left">,
+  sheet: Pick<Sheet, "left" | "isTurned">,
   { sheet: name, tables, proofs, held }: ScheduleReading,
 ): ReadingExplained {
   const columns = tables.flatMap((table, index) =>
     [...table.columns.values()].map(({ column, header, kind, unit, by, unitBy }) => {
       const share = shareOfColumn(proofs[index], column);
       return {
-        column: columnLetters(sheet.left + column),
+        column:
+          sheet.isTurned === true ? String(sheet.left + column + 1) : columnLetters(sheet.left + column),
         header,
         kind,
         unit,
