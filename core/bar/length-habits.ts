@@ -91,7 +91,8 @@ function goesBy(facts: BarFacts): string {
 
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
 function groupOf(facts: BarFacts): string | null {
-  const isOfStandard = facts.definition !== null && facts.sheet.habits.standardMeant === null;
+  // asked while a sheet is re-checked, before its habits are known: the bar's own row tells
+  const isOfStandard = facts.definition !== null && facts.bar !== null;
   if (isOfStandard || facts.isPath) return null;
   const { row, diameter } = facts;
   if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
