@@ -215,6 +215,9 @@ function headerRow(source: HeaderSource, row: number): HeaderRow {
   return { texts, merged };
 }
 
+/** a letter heads its own column, whatever stands over those before it */
+const DIMENSION = /^[A-KR]$/;
+
 /** A head that stands over the first of its columns alone holds for those beside it too: "Length", below it "ft", "in". */
 function spread(rows: readonly HeaderRow[]): readonly HeaderRow[] {
   const last = rows[rows.length - 1];
@@ -226,7 +229,8 @@ function spread(rows: readonly HeaderRow[]): readonly HeaderRow[] {
       const left = texts.get(column - 1);
       const isUnder =
         last.texts.has(column - 1) && !rows.some((one) => one !== last && one.texts.has(column));
-      if (left !== undefined && isUnder) texts.set(column, left);
+      const own = recogniseHeader(last.texts.get(column) ?? "")?.kind ?? "";
+      if (left !== undefined && isUnder && !DIMENSION.test(own)) texts.set(column, left);
     }
     return { ...row, texts };
   });

@@ -119,7 +119,7 @@ describe("layouts of other offices", () => {
       ["10<Ø≤18", 69.6],
       ["checked by site", "yes"],
     ]);
-    expect(reading.bars.map(({ size, grade }) => [size?.diameter, grade])).toEqual([
+    expect(reading.bars.map(({ size, grade }) => [size?.diameter, grade ?? size?.prefix])).toEqual([
       [12, "B500B"],
       [16, "B500A"],
     ]);
