@@ -1,8 +1,10 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { DEFAULT_STANDARD_ID } from "../../core/standards";
 import { demoFiles } from "../demo/demo-files";
 import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
+import { withResults } from "./with-results";
 
 /** `demo [FOLDER]`: the example workbooks that the README uses; what stands there already is left alone. */
 export const demo: Command = {
@@ -22,7 +24,7 @@ export const demo: Command = {
     try {
       for (const [name, bytes] of files) {
         mkdirSync(dirname(join(folder, name)), { recursive: true });
-        writeFileSync(join(folder, name), bytes, { flag: "wx" });
+        writeFileSync(join(folder, name), withResults(bytes, DEFAULT_STANDARD_ID), { flag: "wx" });
         streams.result(join(folder, name));
       }
     } catch (error) {

@@ -20,8 +20,13 @@ export default defineRule({
     short: "on {machine}: leg {leg} of {length} is too short; pin and back-rest need {least}",
   },
   checkRow(facts, context, report) {
+    const told = new Set<string>();
     for (const { fault, machine, outcome } of faultsOfKind("leg", facts, context)) {
       const { leg, length, least } = fault;
+      // both ends of a link have one dimension
+      const cause = `${leg} ${length} ${least}`;
+      if (told.has(cause)) continue;
+      told.add(cause);
       report({
         messageId: "short",
         outcome,

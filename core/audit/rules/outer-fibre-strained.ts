@@ -29,7 +29,7 @@ export default defineRule({
   messages: {
     watch:
       "{size} on former {former} (rows: {rows}): outer fibre strained to {strain} %, {index} times what class {ductility} promises{raised}: look at the outside of the first bend",
-    stop: "{size} on former {former} (rows: {rows}): outer fibre strained to {strain} %, {index} times what class {ductility} promises{raised}: do not bend, ask the designer",
+    stop: "{size} on former {former} (rows: {rows}): outer fibre strained to {strain} %, {index} times what class {ductility} promises{raised}: stop, and ask the designer; the index is a measure of our own",
   },
   checkSheet(sheet, context, report) {
     const groups = new Map<string, { readonly first: BarFacts; readonly bend: StrainedBend; rows: number }>();

@@ -31,6 +31,14 @@ ruleCases(rule, {
       ],
     },
     {
+      // both ends of the link are C: one cause in one cell
+      rows: [{ size: "H16", shape: "51", A: 400, B: 300, C: 110, length: 1475 }],
+      shop: exampleShop(),
+      says: [
+        { cell: "K2", message: "on Bench 2: leg C of 110 mm is too short; pin and back-rest need 148 mm" },
+      ],
+    },
+    {
       // another bender with a nearer back-rest: 60 + 48 = 108, so it comes as near and is named second
       rows: [{ size: "H16", shape: "11", A: 800, B: 90, length: 850 }],
       shop: exampleShop({

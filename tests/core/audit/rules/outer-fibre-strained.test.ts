@@ -53,7 +53,7 @@ ruleCases(rule, {
           severity: "unsafe",
           outcome: "unsure",
           message:
-            "A12 on former 48 mm (rows: 1): outer fibre strained to 20 %, 8 times what class A promises, cold: do not bend, ask the designer",
+            "A12 on former 48 mm (rows: 1): outer fibre strained to 20 %, 8 times what class A promises, cold: stop, and ask the designer; the index is a measure of our own",
         },
       ],
     },
