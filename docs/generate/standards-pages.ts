@@ -5,6 +5,7 @@ import { resolveStandard } from "../../core/standards/index";
 import { REGISTRY } from "../../core/standards/registry";
 import type { StandardTables } from "../../core/standards/shared/standard-tables";
 import { isRefusal } from "../../core/units/refusal";
+import { FIRST_VERSION } from "./trust-of-first-version.data";
 
 const TRUST: Readonly<Record<Provenance, string>> = {
   published: "somebody read it in the place named",
@@ -75,10 +76,26 @@ function overview(): string {
     "",
     ...markdownTable(["standard", "unit", "bars", "shapes", ...PROVENANCES, "conflicts"], rows),
     "",
+    "## Since the first version",
+    "",
+    "Figures held by trust, then and now. Courses of shapes have had a source of their own since, which is why more",
+    "is counted as `memory` where shapes are held.",
+    "",
+    ...markdownTable(["standard", ...SINCE.map((trust) => `${trust}: then, now`)], REGISTRY.map(sinceFirst)),
+    "",
     "Two may be joined, as in `BS8666:2005+AS3600:2018`: shapes, rounding and tolerances of the first, bars, formers,",
     "hooks and end legs of the second. Standards with one shape hold the straight bar only: bars are written as paths.",
     "",
   );
+}
+
+/** The kinds of trust that the first version knew. */
+const SINCE = ["published", "memory", "common practice", "derived"] as const satisfies readonly Provenance[];
+
+function sinceFirst(tables: StandardTables): string[] {
+  const { id, values } = coverageOf(tables);
+  const then = FIRST_VERSION[id];
+  return [id, ...SINCE.map((trust, at) => `${then?.[at] ?? "-"}, ${values[trust].held}`)];
 }
 
 function page(tables: StandardTables): string {
