@@ -14,7 +14,7 @@ const MM: Readonly<Record<Exclude<LapInWords["unit"], "d">, number>> = {
 };
 
 const LAP_WORDS =
-  "laps?|lapped|lap length|splices?|spliced|overlaps?|recouvrement|traslapes?|empalmes?|solapes?|solape|emendas?|traspasses?|transpasses?|übergreifung\\w*|uebergreifung\\w*|stoß|stoss|zakład|zaklad|bindirme|sovrapposizione|нахлест\\w*|нахлёст\\w*|搭接(?:长度)?|重ね継手|重ね";
+  "laps?|lapped|lap length|splices?|spliced|overlaps?|recouvr\\p{L}*|traslapes?|empalmes?|solapes?|solape|emendas?|traspasses?|transpasses?|übergreif\\p{L}*|uebergreif\\p{L}*|stoß|stoss|zakład|zaklad|bindirme|sovrapposizione|přesah\\p{L}*|нахл[её]ст\\p{L}*|搭接(?:长度)?|重ね継手|重ね|継手";
 const SAID = new RegExp(
   `(?:^|[^\\p{L}])(?:${LAP_WORDS})(?:\\s*(?:length|de|di|von|boyu))?\\s*(?:=|:|of)?\\s*(\\d+(?:[.,]\\d+)?)\\s*(mm|dia\\b|db\\b|d\\b|ø|"|″|in\\b|'|′|ft\\b|m\\b)?`,
   "u",

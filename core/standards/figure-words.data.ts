@@ -46,6 +46,7 @@ export const COLUMN_NAMES: Readonly<Record<string, string>> = {
   perLink: "in diameters of the link",
   atLeast: "at least",
   atMost: "at most",
+  run: "run to a rise of 1",
   formula: "length formula",
   minimisedFormula: "length formula for least ends",
   course: "",

@@ -145,7 +145,8 @@ export type DetailingRule =
   | "spiral, clear between turns"
   | "spiral, pitch"
   | "former of a link about its bar"
-  | "bar that a link is bent round";
+  | "bar that a link is bent round"
+  | "slope of a column bar's crank";
 
 /** Figures of one detailing rule; what it does not say is left out. */
 export interface DetailingFigures {
@@ -157,6 +158,8 @@ export interface DetailingFigures {
   readonly atLeast?: number;
   /** mm */
   readonly atMost?: number;
+  /** of a slope, to a rise of 1: at least */
+  readonly run?: number;
 }
 
 export interface RebendingLimit {

@@ -34,17 +34,21 @@ export default defineRule({
   messages: {
     steep: "the crank slopes 1 in {run}, steeper than 1 in {limit} for a column bar: ask the designer",
   },
-  checkRow(facts, _context, report) {
+  checkRow(facts, { standard }, report) {
     if (!facts.inWords(saysColumn)) return;
     const crank = crankOf(facts);
     if (crank === null || crank.slope === null || crank.slope <= 0) return;
+    const ofCode = standard.detailing("slope of a column bar's crank", facts.diameter ?? 0);
+    const limit = ofCode?.value.run ?? STEEPEST_RUN;
     const run = 1 / Math.tan((crank.slope * Math.PI) / 180);
-    if (run >= STEEPEST_RUN - CLOSE) return;
+    if (run >= limit - CLOSE) return;
     report({
       messageId: "steep",
+      // some design codes ask for it; elsewhere it is a habit of the trade
+      ...(ofCode === null ? {} : { severity: "off-standard" as const }),
       at: crank.letter,
-      values: { run: Math.round(run * 10) / 10, limit: STEEPEST_RUN },
-      cite: CRANK_SLOPE,
+      values: { run: Math.round(run * 10) / 10, limit },
+      cite: ofCode?.cite ?? CRANK_SLOPE,
     });
   },
 });

@@ -1,5 +1,6 @@
 import { isFromCoil } from "../../bar/is-from-coil";
 import { saying } from "../../bar/said-words";
+import { isLapped } from "../lap-said";
 import { defineRule } from "../rule";
 
 const CLOSE = 1e-6;
@@ -7,9 +8,7 @@ const CLOSE = 1e-6;
 /** mm that mills roll to order */
 const ROLLED_TO_ORDER = 18_000;
 
-const saysJoined = saying(
-  /\blap|coupl|splic|recouvr|muffe|stoß|übergreif|empalme|solape|emenda|bindirme|zakład|přesah|継手|搭接|нахл/,
-);
+const saysCoupled = saying(/coupl|muffe|\bweld/);
 
 export default defineRule({
   code: "SUPPLY101",
@@ -37,7 +36,7 @@ export default defineRule({
     const stockLength = context.limits.stockLengthOf(diameter);
     if (stockLength === null || length <= stockLength.value + CLOSE) return;
     if (isFromCoil(facts) || facts.lengthJudgement.kind === "slip") return;
-    if (facts.row.lap || facts.inWords(saysJoined)) return;
+    if (isLapped(facts) || facts.inWords(saysCoupled)) return;
     const isOwn = stockLength.cite.provenance === "own";
     const mayBeOrdered = !isOwn && length <= ROLLED_TO_ORDER;
     report({

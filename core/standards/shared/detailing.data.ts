@@ -56,7 +56,7 @@ export const ACI_DETAILING: PrintedTable<DetailingRow> = {
   cite: {
     document: "ACI 318",
     edition: "2019",
-    clause: "25.5.1.1, 25.7.2.1, 25.7.2.2, 25.7.3.1",
+    clause: "25.5.1.1, 25.7.2.1, 25.7.2.2, 25.7.3.1, 10.7.4.1",
     provenance: "memory",
   },
   rows: [
@@ -65,6 +65,7 @@ export const ACI_DETAILING: PrintedTable<DetailingRow> = {
     { rule: "size of column links", upTo: 32.5, atLeast: 0.375 },
     { rule: "size of column links", atLeast: 0.5 },
     { rule: "spiral, clear between turns", atLeast: 1, atMost: 3 },
+    { rule: "slope of a column bar's crank", run: 6 },
   ],
 };
 
@@ -112,13 +113,14 @@ export const IS_DETAILING: PrintedTable<DetailingRow> = {
   cite: {
     document: "IS 456",
     edition: "2000",
-    clause: "26.5.3.2 c) and d)",
+    clause: "26.5.3.2 c) and d), 26.5.3.3",
     provenance: "memory",
   },
   rows: [
     { rule: "spacing of column links", perDiameter: 16, atMost: 300 },
     { rule: "size of column links", perDiameter: 0.25, atLeast: 6 },
     { rule: "spiral, pitch", atLeast: 25, atMost: 75 },
+    { rule: "slope of a column bar's crank", run: 6 },
   ],
 };
 

@@ -16,10 +16,11 @@ export function findDetailing(
       (one) => one.rule === rule && (one.upTo === undefined || diameter <= one.upTo + SAME_DIAMETER),
     );
     if (row === undefined) continue;
-    const { perDiameter, perLink, atLeast, atMost } = row;
+    const { perDiameter, perLink, atLeast, atMost, run } = row;
     const value = {
       ...(perDiameter === undefined ? {} : { perDiameter }),
       ...(perLink === undefined ? {} : { perLink }),
+      ...(run === undefined ? {} : { run }),
       ...(atLeast === undefined ? {} : { atLeast: toMillimetres(atLeast, unit) }),
       ...(atMost === undefined ? {} : { atMost: toMillimetres(atMost, unit) }),
     };

@@ -7,11 +7,31 @@ ruleCases(rule, {
     { rows: [{ size: "R10", shape: "SPIRAL", length: 73800 }] },
     { rows: [{ size: "H10", length: 44700, remark: "vom Ring" }] },
     { rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark: "recouvrement 0,80" }] },
+    ...[
+      "přesah 800",
+      "Übergreifungsstoß",
+      "нахлёст 800",
+      "搭接 560",
+      "継手",
+      "zakład 60 cm",
+      "coupler at one end",
+    ].map((remark) => ({ rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark }] })),
     { rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] },
     { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000, remark: "lap 900 at middle" }] },
     { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }], limits: { stockLength: 14000 } },
   ],
   speaks: [
+    {
+      // a lap that is denied is none
+      rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark: "no lap" }],
+      says: [
+        {
+          cell: "G2",
+          message:
+            "length 20000 mm is over the stock length 12000 mm, and no lap is named: ask the designer where to lap",
+        },
+      ],
+    },
     {
       rows: [{ size: "H20", shape: "00", A: 12005, length: 12025 }],
       says: [
