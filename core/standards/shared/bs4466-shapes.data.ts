@@ -1,13 +1,5 @@
 import type { ShapeRow } from "./shape-row";
 
-const SLOPE =
-  "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)";
-const LETTERS = "the drawing was not seen: the course, and which leg each letter names, are recalled";
-const COURSE_NOT_HELD =
-  "the drawing was not seen and the course is not recalled well enough to be drawn: the length is the printed one only";
-const SIMPLIFIED =
-  "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d";
-
 /**
  * Shape codes of the numbering that BS 4466 and SANS 282 share, in the order of the table; dimensions overall
  * to the outside of the bar. Formulas are as the pages named by each document print them.
@@ -61,7 +53,7 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     path: "A +180r(B/2-d) C -180r(D/2-d) (E)",
     limits: [],
     formulaConflict: "one page only prints it",
-    courseConflict: LETTERS,
+    courseConflict: "the drawing was not seen: the course, and which leg each letter names, are recalled",
   },
   {
     code: "37",
@@ -101,7 +93,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     path: "A +t B -t (C)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
     limits: [],
-    formulaNote: SLOPE,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
   },
   {
     code: "42",
@@ -112,8 +105,10 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + C + n",
     path: null,
     limits: [],
-    formulaNote: SLOPE,
-    courseConflict: COURSE_NOT_HELD,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
+    courseConflict:
+      "the drawing was not seen and the course is not recalled well enough to be drawn: the length is the printed one only",
   },
   {
     code: "43",
@@ -124,7 +119,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     path: "A +t B -t C -t B +t (E)",
     angles: { t: { equation: "D = B sin t + d cos t", from: 0, to: 90 } },
     limits: [],
-    formulaNote: SLOPE,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
   },
   {
     code: "45",
@@ -146,7 +142,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + C",
     path: null,
     limits: [],
-    formulaNote: SLOPE,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
     formulaConflict: "one page only prints it",
   },
   {
@@ -158,7 +155,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + (C)",
     path: null,
     limits: [],
-    formulaNote: SLOPE,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
   },
   {
     code: "51",
@@ -178,7 +176,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + C + (D) - 1.5r - 3d",
     path: "A +90 B +90 C +90 (D)",
     limits: [],
-    courseConflict: `${LETTERS}; the last bend may turn the other way`,
+    courseConflict:
+      "the drawing was not seen: the course, and which leg each letter names, are recalled; the last bend may turn the other way",
   },
   {
     code: "53",
@@ -188,7 +187,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + C + D + (E) - 2r - 4d",
     path: "A +90 B -90 C -90 D +90 (E)",
     limits: [],
-    courseConflict: `${LETTERS}; 53 and 55 may be the other way about`,
+    courseConflict:
+      "the drawing was not seen: the course, and which leg each letter names, are recalled; 53 and 55 may be the other way about",
   },
   {
     code: "54",
@@ -207,7 +207,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + C + D + (E) - 2r - 4d",
     path: "A +90 B +90 C +90 D +90 (E)",
     limits: [],
-    courseConflict: `${LETTERS}; 53 and 55 may be the other way about`,
+    courseConflict:
+      "the drawing was not seen: the course, and which leg each letter names, are recalled; 53 and 55 may be the other way about",
   },
   {
     code: "61",
@@ -219,7 +220,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     use: "link",
     closed: true,
     limits: ["A, B >= 10d", "A, B >= 100"],
-    formulaNote: `${SIMPLIFIED}; of grade 460 A and B are at least 12d and 150 mm up to 20 mm bars, and 14d from 25 mm`,
+    formulaNote:
+      "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d; of grade 460 A and B are at least 12d and 150 mm up to 20 mm bars, and 14d from 25 mm",
   },
   {
     code: "62",
@@ -230,7 +232,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + (C)",
     path: null,
     limits: [],
-    formulaNote: SLOPE,
+    formulaNote:
+      "approximate: where an angle with the horizontal exceeds 45 degrees the length is to be worked out more accurately (note 4)",
   },
   {
     code: "65",
@@ -262,7 +265,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     path: null,
     use: "link",
     limits: [],
-    formulaNote: SIMPLIFIED,
+    formulaNote:
+      "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d",
   },
   {
     code: "78",
@@ -273,7 +277,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     path: null,
     use: "link",
     limits: [],
-    formulaNote: SIMPLIFIED,
+    formulaNote:
+      "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d",
   },
   {
     code: "79",
@@ -285,7 +290,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     use: "link",
     closed: true,
     limits: [],
-    formulaNote: SIMPLIFIED,
+    formulaNote:
+      "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d",
   },
   {
     code: "82",
@@ -297,7 +303,8 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     use: "link",
     closed: true,
     limits: [],
-    formulaNote: `${SIMPLIFIED}; with B above 400 + 2d the curve is made in another way (note 2 to clause 10)`,
+    formulaNote:
+      "simplified by the document for every grade and radius (note 3): the ends of the link are part of the multiple of d; with B above 400 + 2d the curve is made in another way (note 2 to clause 10)",
   },
   {
     code: "83",
@@ -317,7 +324,7 @@ export const BS4466_SHAPES: readonly ShapeRow[] = [
     formula: "A + B + 0.57C + (D) - 0.5r - 2.57d",
     path: "A +90 B +180r(C/2-d) (D)",
     limits: [],
-    courseConflict: LETTERS,
+    courseConflict: "the drawing was not seen: the course, and which leg each letter names, are recalled",
   },
   {
     code: "87",
