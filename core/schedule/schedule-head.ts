@@ -12,10 +12,18 @@ export interface ScheduleHead {
 
 const WORDS: Readonly<Record<keyof ScheduleHead, readonly string[]>> = {
   job: ["job", "project", "contract", "job no", "job number", "contract no", "site ref", "site reference"],
-  schedule: ["schedule ref", "schedule no", "schedule reference"],
+  schedule: [
+    "schedule ref",
+    "schedule no",
+    "schedule reference",
+    "schedule number",
+    "bar schedule no",
+    "bar schedule",
+    "schedule",
+  ],
   drawing: ["drawing no", "drawing number", "drawing", "dwg no", "dwg", "plan nr", "plan no", "no plan"],
   revision: ["revision", "rev", "rev letter"],
-  date: ["date", "date prepared"],
+  date: ["date", "date prepared", "date of revision", "revision date", "rev date"],
 };
 
 /** Job, schedule, drawing, revision and date out of the title block; null for what is not there. */

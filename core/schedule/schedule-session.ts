@@ -8,6 +8,7 @@ import { lengthStep } from "./rows/finish-reading";
 import { BarRowReader } from "./rows/read-bar-row";
 import type { ColumnDecision, Resumable } from "./rows/resumable";
 import type { DraftRow } from "./rows/row-draft";
+import { barsOfTitle } from "./rows/title-facts";
 import type { Cell, Sheet } from "./sheet";
 
 const NO_CELLS: readonly Cell[] = [];
@@ -58,6 +59,7 @@ function rereadBars(
   };
   const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.settled.layout);
   const isNamedBySheet = (before.guesses ?? []).some(({ guess }) => guess === "member-from-sheet");
+  const title = barsOfTitle(before.titleFacts, before.tables);
   const bars = before.bars.slice();
   let above = before.bars[first - 1] ?? null;
   let carried = carriedTo[first] as Carried;
@@ -71,6 +73,8 @@ function rereadBars(
     above = bar;
     carried = after;
     if (isNamedBySheet) bar.member ??= old.member;
+    if (old.member === title.member) bar.member ??= title.member;
+    if (old.pour === title.pour) bar.pour ??= title.pour;
     if (index > last) {
       if (!readsAlike(bar, old)) return null;
     } else if (isOfItsOwn(bar, old)) bars[index] = withFinish(bar, old);

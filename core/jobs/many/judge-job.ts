@@ -4,6 +4,7 @@ import { findingsOfMarks } from "./marks-of-job";
 import { findingsOfNames } from "./names-of-job";
 import { newestSchedules, type Standing } from "./newest-schedules";
 import type { ScheduleEntry } from "./schedule-entry";
+import { findingsOfTitles } from "./titles-of-job";
 
 /** A job once all its schedules are known: which of them count, and what only all of them together show. */
 export interface JudgedJob {
@@ -24,7 +25,12 @@ export function judgeJob(entries: readonly ScheduleEntry[]): JudgedJob {
   const byPlace = new Map(entries.map((entry) => [`${entry.book}\n${entry.sheet}`, standing.get(entry)!]));
   return {
     schedules: entries.map((entry) => ({ ...entry, standing: standing.get(entry)! })),
-    findings: [...findings, ...findingsOfMarks(counted), ...findingsOfNames(entries, counted)],
+    findings: [
+      ...findings,
+      ...findingsOfMarks(counted),
+      ...findingsOfNames(entries, counted),
+      ...findingsOfTitles(counted),
+    ],
     leftOut: (book, bar) => {
       const own = byPlace.get(`${book}\n${bar.sheet}`);
       if (own === undefined || own.because === null) return null;

@@ -1,15 +1,21 @@
 import { defineJobFinding, type JobFinding, type JobPlace, placeOn } from "./job-finding";
 import { sameBars } from "./newest-schedules";
 import type { MarkEntry, ScheduleEntry } from "./schedule-entry";
+import { jobsOf } from "./usual-job";
 
 const otherBar = defineJobFinding("JOB104", "mark-with-other-data", "doubtful", "broken");
 const sameBar = defineJobFinding("JOB105", "bar-in-two-schedules", "doubtful", "unsure");
 const otherMembers = defineJobFinding("JOB114", "members-differ", "doubtful", "unsure");
+const repeated = defineJobFinding("JOB124", "mark-repeated", "doubtful", "unsure");
 const sameList = defineJobFinding("JOB102", "schedule-twice", "doubtful", "unsure");
 
 /** Rows told one by one for a pair of schedules; beyond that their number. */
 const MOST_TOLD = 20;
 const FEWEST_FOR_A_COPY = 3;
+/** Schedules and marks of a job by which its habit shows, and how few of its marks may come again. */
+const FEWEST_SCHEDULES = 4;
+const FEWEST_MARKS = 20;
+const FEW = 0.05;
 
 interface Placed {
   readonly entry: ScheduleEntry;
@@ -21,6 +27,7 @@ interface Placed {
  * it may be cut twice. Marks without a member start again in each schedule and are not compared one by one.
  */
 export function findingsOfMarks(counted: readonly ScheduleEntry[]): JobFinding[] {
+  const jobOf = jobsOf(counted);
   const first = new Map<string, Placed>();
   const members = new Map<string, Placed>();
   const byPair = new Map<string, JobFinding[]>();
@@ -37,12 +44,12 @@ export function findingsOfMarks(counted: readonly ScheduleEntry[]): JobFinding[]
   for (const entry of counted) {
     for (const mark of entry.marks) {
       if (mark.member === null) continue;
-      const key = `${entry.job ?? ""}\n${mark.key}`;
+      const key = `${jobOf(entry)}\n${mark.key}`;
       const known = first.get(key);
       if (known === undefined) first.set(key, { entry, mark });
       else if (known.entry !== entry && !isCopy.has(`${entry.book}\n${entry.sheet}`))
         tell(known.entry, entry, ofTwo(known, { entry, mark }));
-      const member = `${entry.job ?? ""}\n${mark.member.trim().toUpperCase()}`;
+      const member = `${jobOf(entry)}\n${mark.member.trim().toUpperCase()}`;
       const of = members.get(member);
       if (of === undefined) {
         if (mark.members !== null) members.set(member, { entry, mark });
@@ -52,7 +59,33 @@ export function findingsOfMarks(counted: readonly ScheduleEntry[]): JobFinding[]
       }
     }
   }
-  return [...copies, ...[...byPair.values()].flatMap(atMost)];
+  return [...copies, ...[...byPair.values()].flatMap(atMost), ...againElsewhere(counted)];
+}
+
+/** Where nearly every mark stands for one bar of the whole job, those that stand for another bar elsewhere. */
+function againElsewhere(counted: readonly ScheduleEntry[]): JobFinding[] {
+  const jobOf = jobsOf(counted);
+  const first = new Map<string, Placed>();
+  const found: JobFinding[] = [];
+  for (const entry of counted) {
+    for (const mark of entry.marks) {
+      const key = `${jobOf(entry)}\n${mark.mark.trim().toUpperCase()}`;
+      const known = first.get(key);
+      if (known === undefined) first.set(key, { entry, mark });
+      // the same member is told of already
+      else if (known.entry.key !== entry.key && (mark.member === null || known.mark.key !== mark.key))
+        if (known.mark.print !== mark.print)
+          found.push(
+            repeated(
+              `mark ${mark.mark} is another bar in ${known.entry.number} than in ${entry.number}, and hardly a mark of this job comes twice`,
+              [placeOn(known.entry, known.mark.row), placeOn(entry, mark.row)],
+            ),
+          );
+        else found.push(ofTwo(known, { entry, mark }));
+    }
+  }
+  const isHabit = counted.length >= FEWEST_SCHEDULES && first.size >= FEWEST_MARKS;
+  return isHabit && found.length <= first.size * FEW ? found : [];
 }
 
 function ofTwo(known: Placed, now: Placed): JobFinding {

@@ -1,6 +1,7 @@
 import { plain } from "../../audit/sheet-revision";
 import { defineJobFinding, type JobFinding, placeOn } from "./job-finding";
 import { fileWords, type ScheduleEntry } from "./schedule-entry";
+import { jobName } from "./usual-job";
 
 const poursAlike = defineJobFinding("JOB106", "pours-written-differently", "doubtful", "unsure");
 const numberMissing = defineJobFinding("JOB107", "number-missing", "doubtful", "unsure");
@@ -93,7 +94,8 @@ function missingNumbers(all: readonly ScheduleEntry[]): JobFinding[] {
     const found = entry.isNumbered ? /^(.*?)(\d{1,6})$/.exec(entry.number.trim()) : null;
     if (found === null) continue;
     const [, prefix = "", digits = ""] = found;
-    const key = `${entry.job ?? ""}\n${plain(prefix)}`;
+    // not by the job: some title blocks say it and some do not, and other jobs number otherwise
+    const key = plain(prefix);
     const known = series.get(key) ?? { numbers: new Set(), digits: digits.length, entries: [], prefix };
     series.set(key, known);
     known.numbers.add(Number(digits));
@@ -161,11 +163,6 @@ function odd(
   return counted
     .filter((entry) => of(entry) !== null && of(entry) !== usual)
     .map((entry) => tell(entry, usual));
-}
-
-/** A job's name without what else stands on its line: "Fen Lane, schedule 7, revision B" is Fen Lane. */
-function jobName(job: string): string {
-  return plain(job.split(/[,;]/)[0] ?? job);
 }
 
 function spelt(counted: readonly ScheduleEntry[], job: string): string {

@@ -184,7 +184,8 @@ function isEarlier(a: string, b: string): boolean {
   return one !== null && other !== null && one < other;
 }
 
-function dateOf(text: string): string | null {
+/** Year, month and day as one text that sorts; null where it may be two days or is none. */
+export function dateOf(text: string): string | null {
   const iso = /^(\d{4})-(\d{2})-(\d{2})/.exec(text.trim());
   if (iso !== null) return `${iso[1]}${iso[2]}${iso[3]}`;
   const dayFirst = /^(\d{1,2})[./](\d{1,2})[./](\d{4})$/.exec(text.trim());

@@ -32,6 +32,10 @@ export interface ScheduleEntry {
   readonly part: { readonly sheet: number; readonly of: number | null } | null;
   readonly job: string | null;
   readonly date: string | null;
+  readonly title: string | null;
+  readonly drawing: string | null;
+  /** the day that its title block gives its pour */
+  readonly pourDate: string | null;
   /** who drew it up, as its title block says */
   readonly office: string | null;
   /** words of the title block or the file's name that say it is not to be built from */
@@ -67,7 +71,7 @@ export function scheduleEntry(
   const file = fileWords(book);
   const reference = head.schedule ?? head.drawing;
   const isNumbered = reference !== null;
-  const part = partOf(reading.titleFacts);
+  const part = partOf(reading.titleFacts) ?? partOfName(sheet.name);
   const named = revisionInName(sheet.name);
   const own = of.isOnly ? "" : ` ${plain(named?.rest ?? sheet.name)}`;
   const key = isNumbered
@@ -87,7 +91,10 @@ export function scheduleEntry(
     part,
     job: head.job,
     date: head.date,
-    office: OFFICE_WORDS.map((word) => reading.titleFacts?.get(word)?.trim()).find(Boolean) ?? null,
+    title: fact(reading, ["title"]),
+    drawing: head.drawing,
+    pourDate: fact(reading, ["pour date", "date of pour"]),
+    office: fact(reading, OFFICE_WORDS),
     withdrawn: WITHDRAWN.exec(`${status} ${spaced(book)}`)?.[1]?.toLowerCase() ?? null,
     standard: of.standard,
     lengthUnit: reading.tables[0]?.columns.get("length")?.unit ?? null,
@@ -100,6 +107,16 @@ export function scheduleEntry(
     sums: reading.totals.flatMap(({ cells }) => cells.map(({ value }) => value)).filter((value) => value > 0),
     marks: bars.flatMap((bar) => markEntry(bar) ?? []),
   };
+}
+
+function fact({ titleFacts }: ReadSheet["reading"], words: readonly string[]): string | null {
+  return words.map((word) => titleFacts?.get(word)?.trim()).find(Boolean) ?? null;
+}
+
+/** "Sheet 1 of 2" as a sheet is called. */
+function partOfName(name: string): ScheduleEntry["part"] {
+  const found = /\b(?:sheet|page|part)\s*(\d{1,3})\s*(?:of|\/)\s*(\d{1,3})\b/i.exec(name);
+  return found === null ? null : { sheet: Number(found[1]), of: Number(found[2]) };
 }
 
 function markEntry(bar: JobBar): MarkEntry | null {

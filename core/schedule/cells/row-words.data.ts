@@ -15,6 +15,7 @@ export type RowWordUse =
   | "column-unit"
   | "accessory"
   | "title"
+  | "fact"
   | "group";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
@@ -346,6 +347,26 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
     {
       use: "count-set",
       words: ["set", "sets", "pair", "pairs", "prs", "pr", "satz", "paar", "jeu", "jeux", "paire", "paires"],
+    },
+    {
+      use: "fact",
+      words: [
+        "schedule",
+        "schedule number",
+        "bar schedule no",
+        "bar schedule",
+        "member",
+        "element",
+        "pour",
+        "pour no",
+        "pour number",
+        "pour ref",
+        "pour date",
+        "date of pour",
+        "date of revision",
+        "revision date",
+        "rev date",
+      ],
     },
     {
       use: "title",

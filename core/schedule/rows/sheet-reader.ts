@@ -52,7 +52,7 @@ import {
   SIZES_OF_SUMS,
 } from "./row-verdict";
 import { headsSums, sizesInRow, sumsOnly, totalRow } from "./sum-rows";
-import { addTitleFacts } from "./title-facts";
+import { addTitleFacts, barsOfTitle, dateText } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
@@ -119,6 +119,10 @@ export class SheetReader {
     if (this.tables.length === 0 && this.summaries.length === 0 && !this.goesOn()) this.readByArithmetic();
     this.passOverFoot();
     const isConfirmed = this.access.isConfirmed;
+    const title = barsOfTitle(this.facts, this.tables);
+    if (this.bars.every(({ member }) => member === null))
+      for (const bar of this.bars) bar.member = title.member;
+    if (title.pour !== null) for (const bar of this.bars) bar.pour ??= title.pour;
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
     return {
       sheet: this.sheet.name,
@@ -465,7 +469,16 @@ export class SheetReader {
   private takeNote(cells: readonly Cell[], row: number, filled: readonly number[], isOfBar: boolean): void {
     const text = filled.map((column) => shownText(cells[column])).join(" ");
     this.notes.push({ row, text });
-    addTitleFacts(this.facts, cells, filled);
+    const { sheet } = this;
+    addTitleFacts(this.facts, {
+      cells,
+      filled,
+      isAbove: this.bars.length === 0,
+      dateAt: (column) =>
+        sheet.isDate?.(row, column) === true
+          ? dateText(cells[column] ?? null, sheet.shown?.(row, column))
+          : null,
+    });
     const last = this.bars[this.bars.length - 1];
     if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
     last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
