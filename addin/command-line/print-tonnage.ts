@@ -17,6 +17,11 @@ export function printTonnage(totals: Tonnage, groupedBy: string, streams: Stream
     ]),
     ["total", ...sizes.map((size) => tonnes(totals.bySize.get(size))), tonnes(totals.total)],
   ];
+  printTable(rows, streams);
+}
+
+/** Rows of cells, the first of each at the left, the others at the right of their column. */
+export function printTable(rows: readonly (readonly string[])[], streams: Streams): void {
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
   for (const row of rows) {
     const cells = row.map((cell, column) =>

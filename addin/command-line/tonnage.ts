@@ -1,5 +1,7 @@
 import {
   askedBars,
+  costReport,
+  costsOf,
   JOB_GROUPS,
   type JobGroup,
   openForJob,
@@ -17,6 +19,7 @@ import { tellJob } from "./job/check-job";
 import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { didYouMean } from "./nearest-word";
+import { printCosts } from "./print-costs";
 import { printTonnage } from "./print-tonnage";
 import type { GivenOptions } from "./read-options";
 import { STANDARD_OPTIONS } from "./standard-for";
@@ -63,10 +66,18 @@ export const tonnage: Command = {
     const { reckoned, notes } = tonnageOf([
       { ...read, schedules: askedBars(read.schedules, filterOf(given)) },
     ]);
-    for (const note of [...read.notes, ...notes]) streams.note(note);
-    if (given.flag("json")) streams.result(JSON.stringify(tonnageReport(reckoned)));
-    else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
-    else printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
+    const asked = askedBars(read.schedules, filterOf(given));
+    const costs = costsOf({ ...read, schedules: asked }, reckoned);
+    const said = [...read.notes, ...notes, ...(costs?.notes ?? [])];
+    for (const note of said) streams.note(note);
+    if (given.flag("json")) {
+      const priced = costs === null ? {} : { costs: costReport(costs.priced) };
+      streams.result(JSON.stringify({ ...tonnageReport(reckoned), ...priced, notes: said }));
+    } else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
+    else {
+      printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
+      if (costs !== null) printCosts(costs.priced, reckoned.groupedBy, streams);
+    }
     return 0;
   },
 };

@@ -36,20 +36,35 @@ const HUNDRED = 100;
  * Cost and hours by pour in the order they first come, and of all. Supply is paid on what is ordered, net
  * and waste; cutting, bending and fixing on the net tonnes (common practice). Sums are exact decimals.
  */
-export function priceBars(
-  bars: readonly PricedBars[],
-  rates: Rates,
-): { readonly pours: PricedPour[]; readonly total: PricedPour } {
-  const pours = new Map<string, PourSum>();
-  const total = new PourSum("total");
-  for (const row of bars) {
-    const sum = pours.get(row.pour) ?? new PourSum(row.pour);
-    pours.set(row.pour, sum);
-    const rate = row.diameter === null ? null : rateOf(rates, row.diameter);
+export function priceBars(bars: readonly PricedBars[], rates: Rates): Priced {
+  const sums = new PriceSums(rates);
+  for (const row of bars) sums.add(row);
+  return sums.result();
+}
+
+export interface Priced {
+  readonly pours: readonly PricedPour[];
+  readonly total: PricedPour;
+}
+
+/** The same, row by row, where not all rows are held at once. */
+export class PriceSums {
+  private readonly pours = new Map<string, PourSum>();
+  private readonly total = new PourSum("total");
+
+  constructor(private readonly rates: Rates) {}
+
+  add(row: PricedBars): void {
+    const sum = this.pours.get(row.pour) ?? new PourSum(row.pour);
+    this.pours.set(row.pour, sum);
+    const rate = row.diameter === null ? null : rateOf(this.rates, row.diameter);
     sum.add(row, rate);
-    total.add(row, rate);
+    this.total.add(row, rate);
   }
-  return { pours: [...pours.values()].map((sum) => sum.result()), total: total.result() };
+
+  result(): Priced {
+    return { pours: [...this.pours.values()].map((sum) => sum.result()), total: this.total.result() };
+  }
 }
 
 class PourSum {

@@ -1,14 +1,16 @@
 import type { BookDigest } from "../../../core/jobs";
-import { checkBooks, type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
+import { checkBooks, costNotes, type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
 import { answerOf } from "../answer-of";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
 import { markedCopy } from "../marked-copy";
 import { openBook } from "../open-book";
+import { printCosts } from "../print-costs";
 import { printGroups, summaryWords } from "../print-findings";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
 import { refuseKind, writeCopy } from "../write-copy";
+import { BookNotes } from "./book-notes";
 import { type CopyPlaces, writeInPlace } from "./copy-places";
 import { askedFindings, type JobAsked } from "./job-asked";
 import { bookLines, jobLines, unreadLine } from "./job-lines";
@@ -38,10 +40,11 @@ export async function tellJob(
 ): Promise<ExitCode> {
   const job = await readJob(named.paths, task, given, streams);
   try {
-    const totals = new JobTotals(job.judged, telling.by, filter);
+    const totals = new JobTotals(job.judged, telling.by, filter, job.rates);
     const target = telling.workbook ?? null;
     const paper = target === null ? null : new JobPaper(job, filter);
     const teller = tellerOf(given, telling, streams);
+    const notes = new BookNotes();
     let isCopyLost = false;
     teller.start();
     for (const answer of job.answers) {
@@ -51,6 +54,7 @@ export async function tellJob(
       }
       const digest = job.digest(answer);
       const bars = totals.addBook(digest);
+      notes.add(digest);
       paper?.addBook(digest);
       teller.book(narrowed(digest, filter), bars, job, filter);
       const copy = telling.copies?.get(answer.path);
@@ -58,6 +62,7 @@ export async function tellJob(
     }
     const tonnage = totals.result();
     const report = jobReport(job, tonnage);
+    for (const note of notes.words()) streams.note(note);
     noteJob(report, streams);
     if (paper !== null && target !== null) {
       writeCopy(target, paper.workbook(report));
@@ -122,12 +127,15 @@ function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams):
       streams.result(`${isWhole ? "" : `${book}: `}${summaryWords(report, tonnage, notTold)}`);
       if (isWhole) streams.result("");
     },
-    end: (_job, tonnage, report) => {
+    end: (job, tonnage, report) => {
       const pours = tonnage.tonnage.pours.map((one) => ({
         ...one,
         pour: nameOfGroup(one.pour, tonnage.groupedBy),
       }));
       printJob(report, { ...tonnage.tonnage, pours }, streams);
+      if (findings || tonnage.priced === null) return;
+      printCosts(tonnage.priced, tonnage.groupedBy, streams);
+      if (job.rates !== null) for (const note of costNotes(tonnage.priced, job.rates)) streams.note(note);
     },
   };
 }
@@ -161,7 +169,7 @@ function jsonTeller(findings: boolean, streams: Streams): Teller {
   return {
     start: () => streams.piece('{"books":['),
     unread: (book, why) => put({ book, error: why }),
-    book: ({ book, report, tonnage }) => put({ book, ...(findings ? report : tonnage) }),
+    book: ({ book, report, tonnage, notes }) => put({ book, ...(findings ? report : tonnage), notes }),
     end: (_job, _tonnage, report) => streams.result(`],"job":${JSON.stringify(report)}}`),
   };
 }

@@ -24,6 +24,8 @@ export interface BookAnswer {
   readonly key: string;
   readonly isBroken: boolean;
   readonly schedules: readonly ScheduleEntry[];
+  /** its rates, and the standard whose sizes they name; null where it has none */
+  readonly rates: { readonly block: NonNullable<BookDigest["rates"]>; readonly standard: string } | null;
 }
 
 /** Reads books for one question. */
@@ -44,9 +46,11 @@ export class BookDigester {
   answer(path: string): BookAnswer {
     try {
       const { key, digest } = this.#digest(path);
-      return { path, error: null, key, isBroken: digest.isBroken, schedules: digest.schedules };
+      const { isBroken, schedules, rates: block, report } = digest;
+      const rates = block === null ? null : { block, standard: report.standard };
+      return { path, error: null, key, isBroken, schedules, rates };
     } catch (error) {
-      return { path, error: reasonOf(error), key: "", isBroken: false, schedules: [] };
+      return { path, error: reasonOf(error), key: "", isBroken: false, schedules: [], rates: null };
     }
   }
 

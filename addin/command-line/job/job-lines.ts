@@ -9,7 +9,7 @@ export function* bookLines(
   { judged }: JobRead,
   asked: { readonly filter: BarFilter; readonly findings: boolean },
 ): Generator<object> {
-  const { book, report } = digest;
+  const { book, report, notes } = digest;
   const schedules = judged.schedules.filter((entry) => entry.book === book);
   yield {
     kind: "book",
@@ -18,6 +18,7 @@ export function* bookLines(
     standard: report.standard,
     rows: report.rows,
     counts: report.counts,
+    notes,
     schedules: schedules.map(({ sheet, number, revision, date, job, office, standing, held }) => ({
       sheet,
       schedule: number,

@@ -1,4 +1,10 @@
-import { type JobFinding, type JobTonnage, type TonnageReport, tonnageReport } from "../../../core/jobs";
+import {
+  costReport,
+  type JobFinding,
+  type JobTonnage,
+  type TonnageReport,
+  tonnageReport,
+} from "../../../core/jobs";
 import type { JobRead } from "./read-job";
 
 /** What a job comes to, as scripts get it. */
@@ -18,11 +24,13 @@ export interface JobReport extends Omit<TonnageReport, "notInTotal" | "held"> {
   /** null, or what of the job is held back; `total` is then null and the sums are of the rest */
   readonly held: readonly { readonly book: string; readonly sheet: string; readonly why: string }[] | null;
   readonly superseded: number;
+  /** by the rates of the first Shop sheet that holds any; not there without */
+  readonly costs?: ReturnType<typeof costReport>;
   readonly notInTotal: JobTonnage["notInTotal"];
 }
 
 export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): JobReport {
-  const { tonnage, groupedBy, held, notInTotal, superseded } = totals;
+  const { tonnage, groupedBy, held, notInTotal, superseded, priced } = totals;
   const sums = tonnageReport({ tonnage, groupedBy, notInTotal: [], held: null });
   return {
     ...sums,
@@ -42,6 +50,7 @@ export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): Job
     held: held.length === 0 ? null : held,
     superseded,
     notInTotal,
+    ...(priced !== null && { costs: costReport(priced) }),
   };
 }
 

@@ -2,7 +2,10 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { isMainThread } from "node:worker_threads";
+import { type Rates, readRates } from "../../../core/estimating";
 import { type BookDigest, type JudgedJob, judgeJob } from "../../../core/jobs";
+import { resolveStandard } from "../../../core/standards";
+import { isRefusal } from "../../../core/units/refusal";
 import { InputRefused } from "../input-refused";
 import type { GivenOptions, OptionDefinition } from "../read-options";
 import type { Streams } from "../streams";
@@ -22,6 +25,8 @@ export const JOB_OPTIONS: Readonly<Record<"workers" | "no-cache" | "pour" | "siz
 export interface JobRead {
   readonly answers: readonly BookAnswer[];
   readonly judged: JudgedJob;
+  /** of the first book that holds any; null where none does */
+  readonly rates: Rates | null;
   /** the digest of a book that could be read */
   digest(answer: BookAnswer): BookDigest;
   /** 2 where a book could not be read, 1 where something is unsafe or unbendable for certain, else 0 */
@@ -58,11 +63,23 @@ export async function readJob(
     const judged = judgeJob(answers.flatMap(({ schedules }) => schedules));
     const isUnread = answers.some(({ error }) => error !== null);
     const exit = isUnread ? 2 : answers.some(({ isBroken }) => isBroken) ? 1 : 0;
-    return { answers, judged, digest: (answer) => digester.digest(answer), exit, close };
+    const rates = ratesOfJob(answers, streams);
+    return { answers, judged, rates, digest: (answer) => digester.digest(answer), exit, close };
   } catch (error) {
     close();
     throw error;
   }
+}
+
+function ratesOfJob(answers: readonly BookAnswer[], streams: Streams): Rates | null {
+  const [first, ...more] = answers.filter(({ rates }) => rates !== null);
+  if (first?.rates == null) return null;
+  const own = JSON.stringify(first.rates.block);
+  const others = more.filter(({ rates }) => JSON.stringify(rates?.block) !== own);
+  if (others.length > 0)
+    streams.note(`rates are those of ${first.path}: other ones, in ${others.length} books, are not used`);
+  const standard = resolveStandard(first.rates.standard);
+  return isRefusal(standard) ? null : readRates(first.rates.block, standard);
 }
 
 function workersFor(option: string | null, books: number): number {

@@ -1,4 +1,5 @@
 import { notToldSummary } from "../../audit/not-told-words";
+import type { Cell } from "../../schedule/sheet";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
@@ -7,6 +8,8 @@ import type { JobQuestion } from "../read-book";
 import { type TonnageReport, tonnageReport } from "../tonnage-report";
 import { type JobBar, jobBars } from "./job-bar";
 import { type ScheduleEntry, scheduleEntry } from "./schedule-entry";
+
+type Block = readonly (readonly Cell[])[];
 
 /** Everything that a job of many books keeps of one: plain data, so that it can be stored and sent. */
 export interface BookDigest {
@@ -20,6 +23,8 @@ export interface BookDigest {
   readonly isBroken: boolean;
   readonly schedules: readonly ScheduleEntry[];
   readonly bars: readonly JobBar[];
+  /** the table of rates of its Shop sheet; null where it has none */
+  readonly rates: Block | null;
 }
 
 export interface DigestQuestion extends JobQuestion {
@@ -45,5 +50,6 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
       scheduleEntry(name, schedule, bars, { standard: standard.id, isOnly }),
     ),
     bars: read.flatMap(({ bars }) => bars),
+    rates: checked.workshop.shop.rates?.block ?? null,
   };
 }

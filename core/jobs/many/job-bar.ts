@@ -13,6 +13,8 @@ export interface JobBar {
   readonly member: string | null;
   readonly mark: string | null;
   readonly size: string;
+  /** mm, nominal */
+  readonly diameter: number | null;
   readonly grade: string | null;
   readonly shape: string | null;
   readonly dims: readonly (number | null)[];
@@ -52,6 +54,7 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
       member: bar.member,
       mark: bar.mark,
       size: facts.sizeName,
+      diameter: bar.size?.diameter ?? null,
       grade: bar.grade,
       shape: bar.shape,
       dims: bar.dims,

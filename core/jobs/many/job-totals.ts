@@ -1,5 +1,8 @@
+import { type Priced, PriceSums } from "../../estimating/price-bars";
+import type { Rates } from "../../estimating/rates";
 import type { NotInTotal } from "../../totals/row-mass";
 import { type Tonnage, TonnageSums } from "../../totals/tonnage-by-pour";
+import { toPrice } from "../costs";
 import type { BookDigest } from "./book-digest";
 import type { JobBar } from "./job-bar";
 import type { JudgedJob } from "./judge-job";
@@ -27,6 +30,8 @@ export interface JobTonnage {
   readonly notInTotal: readonly (NotInTotal & { readonly book: string })[];
   /** bar rows of revisions and copies that do not count */
   readonly superseded: number;
+  /** by the rates that the job was given; null without, and while any of it is held back */
+  readonly priced: Priced | null;
 }
 
 /** Which bars are asked for; null is all. */
@@ -45,6 +50,7 @@ export function isAsked({ pours, sizes }: BarFilter, { pour, size }: Pick<JobBar
 /** Adds up the bars of a job, book by book, so that no more than one book is held at a time. */
 export class JobTotals {
   readonly #sums = new TonnageSums();
+  readonly #prices: PriceSums | null;
   readonly #notInTotal: (NotInTotal & { book: string })[] = [];
   readonly #entries: ReadonlyMap<string, JudgedJob["schedules"][number]>;
   readonly groupedBy: JobGroup;
@@ -54,7 +60,9 @@ export class JobTotals {
     private readonly job: JudgedJob,
     groupedBy: JobGroup | null,
     private readonly filter: BarFilter = { pours: null, sizes: null },
+    rates: Rates | null = null,
   ) {
+    this.#prices = rates === null ? null : new PriceSums(rates);
     this.#entries = new Map(job.schedules.map((entry) => [`${entry.book}\n${entry.sheet}`, entry]));
     this.groupedBy = groupedBy ?? usualGroup(job);
   }
@@ -77,14 +85,19 @@ export class JobTotals {
     if (leftOut === null && bar.kg !== null) {
       if (!isAsked(this.filter, bar)) return { ...placed, group: this.#groupOf(bar, entry), leftOut };
       const line = { pour: this.#groupOf(bar, entry), size: bar.size, mass: bar.kg };
-      return { ...placed, group: this.#sums.add(line), leftOut };
+      const group = this.#sums.add(line);
+      const price = this.#prices === null ? null : toPrice(bar, group);
+      if (price !== null) this.#prices?.add(price);
+      return { ...placed, group, leftOut };
     }
     if (bar.kg !== null && held === null) this.#superseded += 1;
     return { ...placed, group: null, leftOut };
   }
 
   result(): JobTonnage {
+    const isHeld = [...this.#entries.values()].some(({ held }) => held !== null);
     return {
+      priced: isHeld ? null : (this.#prices?.result() ?? null),
       tonnage: this.#sums.tonnage(),
       groupedBy: this.groupedBy,
       held: [...this.#entries.values()].flatMap(({ book, sheet, held }) =>

@@ -46,6 +46,10 @@ describe("results that a file does not vouch for", () => {
       `sheet "Bars": ${FOREIGN_ROWS.length} cells in ${FOREIGN_ROWS.length} bar rows, \\w+2 first, hold formulas whose stored results may be out of date`,
     );
     expect((await barwright(["tonnage", path])).err).toMatch(words);
+    const { notes } = JSON.parse((await barwright(["tonnage", path, "--json"])).out);
+    expect(notes).toContainEqual(expect.stringMatching(words));
+    const { books } = JSON.parse((await barwright(["tonnage", path, "--by", "pour", "--json"])).out);
+    expect(books[0].notes).toContainEqual(expect.stringMatching(words));
     const checked = await barwright(["check", path, "--json"]);
     expect(checked.err).toMatch(words);
     const found = (JSON.parse(checked.out).findings as { code: string; outcome: string }[]).filter(
