@@ -3,6 +3,7 @@ import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { CheckedBook, CheckReport, ToldFinding, TonnageReport } from "../../core/jobs";
+import type { Weight } from "./heading-colour";
 import type { Streams } from "./streams";
 
 /** What is certain of a severity, then what is perhaps so. */
@@ -35,7 +36,7 @@ export function printGroups(findings: readonly ToldFinding[], streams: Streams):
   for (const title of GROUPS) {
     const found = findings.filter((finding) => severityWords(finding) === title);
     if (found.length === 0) continue;
-    streams.result(`${title.toUpperCase()} (${found.length})`);
+    streams.result(`${title.toUpperCase()} (${found.length})`, weightOf(found[0]!));
     const width = found.reduce((most, finding) => Math.max(most, Math.min(28, placeOf(finding).length)), 0);
     for (const finding of found) {
       const message = `${finding.message}${doubtWords(finding)}`;
@@ -47,6 +48,11 @@ export function printGroups(findings: readonly ToldFinding[], streams: Streams):
     }
     streams.result("");
   }
+}
+
+function weightOf({ severity, outcome }: ToldFinding): Weight {
+  if (outcome === "unsure" || severity === "doubtful" || severity === "note") return "lesser";
+  return severity === "off-standard" ? "contrary" : "grave";
 }
 
 /** Where a finding stands: "Sheet!F12", or the sheet alone. */

@@ -1,8 +1,10 @@
 import { writeSync } from "node:fs";
+import { coloured, isColoured, type Weight } from "./heading-colour";
 
 /** Where a command writes: results on one side, progress and notes on the other. */
 export interface Streams {
-  result(line: string): void;
+  /** A line of the result; a heading of some weight has its colour where a person looks on. */
+  result(line: string, weight?: Weight): void;
   note(line: string): void;
   /** A part of a line that is too long to be held whole. */
   piece(text: string): void;
@@ -28,8 +30,10 @@ export class ProcessStreams implements Streams {
   private shown = "";
   private size = 0;
 
-  result(line: string): void {
-    this.held.push(visible(line), "\n");
+  result(line: string, weight?: Weight): void {
+    const text = visible(line);
+    const isPlain = weight === undefined || !isColoured(process.stdout, process.env);
+    this.held.push(isPlain ? text : coloured(text, weight), "\n");
     this.size += line.length + 1;
     if (this.size > 64 * 1024) this.flush();
   }
