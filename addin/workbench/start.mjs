@@ -17,7 +17,8 @@ if (!given.includes("--build")) await serve();
 
 /** Newest change of what the page is made from, by the clock of the disk. */
 function newest() {
-  let latest = statSync(join(root, "package-lock.json")).mtimeMs;
+  const single = ["package-lock.json", "docs/LICENSE.txt", "docs/third-party-notices.txt"];
+  let latest = Math.max(...single.map((file) => statSync(join(root, file)).mtimeMs));
   const visit = (folder) => {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
       if (entry.name === "dist" || entry.name.startsWith(".")) continue;
@@ -26,7 +27,7 @@ function newest() {
       else latest = Math.max(latest, statSync(path).mtimeMs);
     }
   };
-  for (const folder of ["core", "addin", "docs"]) visit(join(root, folder));
+  for (const folder of ["core", "addin"]) visit(join(root, folder));
   return String(latest);
 }
 
