@@ -1,6 +1,6 @@
 import { mkdir, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import webpack, { type Configuration } from "webpack";
 import configs from "../../addin/webpack.config.mjs";
 import { DEFAULT_STANDARD_ID } from "../../core/standards";
@@ -42,13 +42,18 @@ async function pictureBoth(page: Page, name: string): Promise<void> {
   const file = `${name}.${schedule.format}`;
   const buffer = Buffer.from(bytesOf(schedule));
   await page.locator("#file-input").setInputFiles({ name: file, mimeType: "", buffer });
-  await page.locator("#file-name", { hasText: file }).waitFor();
+  await page.locator("#file-name", { hasText: name }).waitFor();
+  await checked(page);
+  // what is opened is checked at once: the sheet as it came is the one without our colours
+  const line = page.locator("barwright-pane .set-up-line");
+  if ((await line.getAttribute("aria-expanded")) !== "true") await line.click();
+  const uncolour = page.locator("barwright-pane .uncolour");
+  if ((await uncolour.count()) > 0) await uncolour.click();
   await page.waitForTimeout(1_500);
-  await picture(page, `${name}-before`);
+  await picture(page.locator(".grid-side"), `${name}-before`);
   if (schedule.standard !== DEFAULT_STANDARD_ID) {
-    await page.locator("barwright-pane .set-up-line:not([aria-expanded=true])").click();
     await page.locator("barwright-pane fluent-dropdown").nth(1).click();
-    await page.locator("barwright-pane fluent-option", { hasText: schedule.standard }).first().click();
+    await page.locator(`barwright-pane fluent-option[value="${schedule.standard}"]`).click();
   }
   await page.locator("barwright-pane fluent-button.check").click();
   await checked(page);
@@ -70,9 +75,9 @@ async function choose(page: Page): Promise<void> {
   await page.waitForTimeout(1_500);
 }
 
-async function picture(page: Page, name: string): Promise<void> {
+async function picture(what: Page | Locator, name: string): Promise<void> {
   const path = `${IMAGES}/${name}.png`;
-  await page.screenshot({ path });
+  await what.screenshot({ path });
   const { size } = await stat(path);
   if (size > LARGEST) throw new Error(`${name}.png has ${size} bytes, more than ${LARGEST}`);
   console.log(`docs/images/${name}.png, ${size} bytes`);

@@ -140,6 +140,8 @@ export interface BarView {
   readonly row: number;
   readonly title: string;
   readonly shape: string | null;
+  /** what a drawing says in lines: radius, angles, how sure its course is */
+  readonly notes: readonly string[];
   /** an `<svg>` element; null where the bar cannot be drawn */
   readonly svg: string | null;
   /** why it is not drawn or not reckoned */

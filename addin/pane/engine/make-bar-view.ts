@@ -32,7 +32,8 @@ export function barView(
   return {
     row: sheet.top + row + 1,
     title: title === "" ? `row ${sheet.top + row + 1}` : title,
-    shape: [shapeText(facts), ...(drawn?.said ?? [])].filter((part) => part !== null).join("; ") || null,
+    shape: shapeText(facts),
+    notes: drawn?.said ?? [],
     svg: drawn?.svg ?? null,
     trouble: trouble(facts),
     facts: factLines(facts, standard),

@@ -37,6 +37,7 @@ export function barPart(model: PaneModel, memory: CheckMemory): TemplateResult |
               <dl>
                 ${bar.facts.map(({ name, value }) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}
               </dl>
+              ${bar.notes.length === 0 ? nothing : html`<p class="shape">${bar.notes.join("; ")}</p>`}
             </div>
           </div>`
           : nothing
