@@ -1,4 +1,5 @@
 import type { ResidualPoint, TrialResiduals } from "../../core/tickets";
+import { toTenth } from "../../core/units/to-tenth";
 import { html, Markup } from "./html";
 import { svgText } from "./svg-text";
 
@@ -80,9 +81,7 @@ function table(suspicious: readonly ResidualPoint[]): Markup {
   if (suspicious.length === 0) return html``;
   const rows = suspicious.map(
     ({ row, group, trial, springback, residual }) =>
-      html`<tr><td class="number">${row}</td><td>${group}</td><td>${trial.heat ?? "-"}</td><td class="number">${short(trial.bentTo)}°</td><td class="number">${short(trial.released)}°</td><td class="number">${short(springback)}°</td><td class="number">${residual > 0 ? "+" : ""}${short(residual)}°</td></tr>`,
+      html`<tr><td class="number">${row}</td><td>${group}</td><td>${trial.heat ?? "-"}</td><td class="number">${toTenth(trial.bentTo)}°</td><td class="number">${toTenth(trial.released)}°</td><td class="number">${toTenth(springback)}°</td><td class="number">${residual > 0 ? "+" : ""}${toTenth(residual)}°</td></tr>`,
   );
   return html`<table><thead><tr><th class="number">Shop row</th><th>Group</th><th>Heat</th><th class="number">Bent to</th><th class="number">Released</th><th class="number">Came back</th><th class="number">Off the fit</th></tr></thead><tbody>${rows}</tbody></table>`;
 }
-
-const short = (value: number): string => (Math.round(value * 10) / 10).toString();

@@ -1,9 +1,8 @@
+import { DEGREE } from "../geometry/degree";
 import type { PlanarPath } from "../shapes/path";
 import { type PathTemplate, templateAngle, templateLegLength } from "../shapes/path-template";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import type { ShapeValues } from "../shapes/shape-values";
-
-const DEGREE = Math.PI / 180;
 
 /**
  * mm: the shorter side of the narrowest rectangle round the bent bar, where it is over `limit`; null

@@ -1,7 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
-import { DIMENSION_LETTERS } from "../bar/dimension-letters";
 import type { ColumnKind } from "../schedule/bar-row";
 import { cutLength } from "../shapes/cut-length";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { isRefusal } from "../units/refusal";
 import type { ReportedFix } from "./rule";
 

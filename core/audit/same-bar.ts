@@ -1,5 +1,5 @@
-import { DIMENSION_LETTERS } from "../bar/dimension-letters";
 import type { BarRow } from "../schedule/bar-row";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 
 /** What first tells two bars apart: size, shape, a dimension, radius or length; null where they are the same bar. */
 export function firstDifference(a: BarRow, b: BarRow): string | null {

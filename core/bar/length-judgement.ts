@@ -4,9 +4,9 @@ import { exactLengthOf } from "../shapes/exact-length";
 import { formula } from "../shapes/formula";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import { placeOf } from "../shapes/shape-values";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { DimLetter, LengthRounding, Standard, Use } from "../standards/port";
 import { isRefusal, type Refusal } from "../units/refusal";
-import { DIMENSION_LETTERS } from "./dimension-letters";
 import { roundedUp } from "./step";
 
 /** How a typed length stands to the dimensions beside it. */

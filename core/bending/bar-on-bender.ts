@@ -3,6 +3,7 @@ import { segmentDistanceSquared } from "../geometry/segment-distance";
 import { centreLine } from "../shapes/centre-line";
 import type { PlanarPath } from "../shapes/path";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 import { bendsOverlapOnBar } from "./bend-marks";
 import { bendSweep, type SweepResult } from "./bend-sweep";
 import type { Machine } from "./machine";
@@ -79,9 +80,9 @@ function barOf(input: BendOrderInput, tooling: readonly Tooling[]): BarOnBender 
     const straight = line.straights[leg] as number;
     return bendsOverlapOnBar({
       leg: path.legs[leg]?.letter ?? leg + 1,
-      length: short(path.legs[leg]?.length ?? 0),
-      straight: short(straight),
-      short: short(-straight),
+      length: toTenth(path.legs[leg]?.length ?? 0),
+      straight: toTenth(straight),
+      short: toTenth(-straight),
     });
   }
   return {
@@ -215,8 +216,4 @@ function layChain(bar: BarOnBender, made: number, bend: number, side: number, si
     }
   }
   return sideChain(steps);
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

@@ -1,6 +1,7 @@
 import { type BarSize, centreLine, setBack } from "../shapes/centre-line";
 import type { PlanarPath } from "../shapes/path";
 import { defineRefusal, type Refusal } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 
 export type BarEnd = "first end" | "last end";
 
@@ -76,9 +77,9 @@ export function bendMarks(input: BendMarksInput): BendMark[] | Refusal {
   const freeStraight = (line.straights[free] as number) + surplus;
   if (freeStraight < -1e-9) {
     return cutTooShort({
-      cut: short(input.cutLength),
-      developed: short(line.developed),
-      free: short(line.straights[free] as number),
+      cut: toTenth(input.cutLength),
+      developed: toTenth(line.developed),
+      free: toTenth(line.straights[free] as number),
     });
   }
   const straights = line.straights.map((straight, leg) => (leg === free ? freeStraight : straight));
@@ -169,12 +170,8 @@ function overlap(path: PlanarPath, straights: readonly number[], leg: number): R
   const straight = straights[leg] as number;
   return bendsOverlapOnBar({
     leg: path.legs[leg]?.letter ?? leg + 1,
-    length: short(path.legs[leg]?.length ?? 0),
-    straight: short(straight),
-    short: short(-straight),
+    length: toTenth(path.legs[leg]?.length ?? 0),
+    straight: toTenth(straight),
+    short: toTenth(-straight),
   });
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

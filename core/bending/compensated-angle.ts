@@ -1,6 +1,7 @@
 import { plainGrade } from "../bars/plain-grade";
 import type { LengthUnit } from "../units/length-unit";
 import { isRefusal, type Refusal } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 import { barOnFormer, type Calibration, groupMechanics, groupName, type TrialGroup } from "./calibrate";
 import { CALIBRATION_LIMITS, PLAIN_RULE_REACH } from "./calibration.data";
 import {
@@ -112,7 +113,7 @@ export function plainAngle(calibration: Calibration, question: CompensationQuest
   if (plainRuleStrays(group, question)) {
     return farFromAllTried({
       angle: question.angle,
-      away: short(awayFromTried(group, question)),
+      away: toTenth(awayFromTried(group, question)),
       reach: PLAIN_RULE_REACH.value,
       group: groupName(group, calibration.unit),
     });
@@ -203,10 +204,10 @@ function beyondWhatMachineTurns(question: CompensationQuestion, bentTo: number):
   const largest = question.largestAngle ?? null;
   if (largest === null || bentTo <= largest) return null;
   return beyondMachine({
-    bentTo: short(bentTo),
-    largest: short(largest),
+    bentTo: toTenth(bentTo),
+    largest: toTenth(largest),
     machine: question.machine ?? "the machine",
-    open: short(bentTo - largest),
+    open: toTenth(bentTo - largest),
   });
 }
 
@@ -224,8 +225,8 @@ function unborne(
     );
     if (away <= limits.farFromTried || group.trials.length >= limits.farNeedsTrials) return null;
     return farFromTried({
-      angle: short(question.angle),
-      away: short(away),
+      angle: toTenth(question.angle),
+      away: toTenth(away),
       group: groupName(group, calibration.unit),
     });
   }
@@ -273,9 +274,9 @@ function outside(
   return trialOutsideLog({
     group: nameOf(question, unit),
     what,
-    value: short(value),
-    low: short(low),
-    high: short(high),
+    value: toTenth(value),
+    low: toTenth(low),
+    high: toTenth(high),
   });
 }
 
@@ -293,9 +294,9 @@ function tooOpen(
   return moreTrialsNeeded({
     more: more === null ? "several more" : more === 1 ? "one more" : `${more} more`,
     group: group === null ? nameOf(question, calibration.unit) : groupName(group, calibration.unit),
-    bentTo: short(found.bentTo),
-    half: short(found.half),
-    tolerance: short(tolerance),
+    bentTo: toTenth(found.bentTo),
+    half: toTenth(found.half),
+    tolerance: toTenth(tolerance),
   });
 }
 
@@ -341,7 +342,7 @@ function restsOn(
       `${own} ${own === 1 ? "trial" : "trials"} of ${groupName(group, calibration.unit)}, of ${all} in the log`,
     );
     if (!plainRuleStrays(group, question))
-      words.push(`plain rule bends to ${short(question.angle + group.plain)}`);
+      words.push(`plain rule bends to ${toTenth(question.angle + group.plain)}`);
     const heats = [...new Set(group.trials.map((trial) => trial.heat).filter((heat) => heat !== null))];
     words.push(
       heats.length > 0
@@ -358,8 +359,4 @@ function restsOn(
 
 function nameOf({ machine, diameter, former, grade, form }: CompensationQuestion, unit: LengthUnit): string {
   return groupName({ machine, diameter, former, grade, form: form ?? null }, unit);
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

@@ -1,4 +1,5 @@
 import { defineRefusal, type Refusal } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 import type { Machine } from "./machine";
 
 /** A machine dressed for one bar: everything that geometry needs is known. */
@@ -45,19 +46,19 @@ export function toolingOf(machine: Machine, bar: { diameter: number; former: num
   if (machine.formers !== null && !machine.formers.some((held) => Math.abs(held - bar.former) < 0.5)) {
     return formerNotInRack({
       machine: name,
-      former: short(bar.former),
-      held: machine.formers.map(short).join(", "),
+      former: toTenth(bar.former),
+      held: machine.formers.map(toTenth).join(", "),
     });
   }
   const across = bar.former / 2 + bar.diameter + pin / 2;
   if (across >= orbitRadius) {
     return pinTouchesFormer({
       machine: name,
-      diameter: short(bar.diameter),
-      former: short(bar.former),
-      pin: short(pin),
-      orbit: short(orbitRadius),
-      needed: short(across),
+      diameter: toTenth(bar.diameter),
+      former: toTenth(bar.former),
+      pin: toTenth(pin),
+      orbit: toTenth(orbitRadius),
+      needed: toTenth(across),
     });
   }
   const pinLever = Math.sqrt(orbitRadius ** 2 - across ** 2);
@@ -100,8 +101,4 @@ export function leastLegs(tooling: Tooling): LeastLegs {
 /** mm of leg that stand out beyond the pin. */
 export function pinMargin(diameter: number): number {
   return Math.max(10, diameter / 2);
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

@@ -1,5 +1,6 @@
 import type { Cell } from "../schedule/sheet";
 import { isRefusal, refusalText } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 import { COMPENSATION_ARGUMENTS, type Compensation, readCompensation } from "./compensation";
 import { blockFunction } from "./lift";
 
@@ -27,7 +28,7 @@ export const TRIALFIT = blockFunction({
 
 function wordsOf({ fit, method, plain, log }: Compensation, byPlain: number | null): string {
   const words: string[] = [];
-  if (byPlain !== null) words.push(`plain rule; fit bends to ${short(fit.angle)}`);
+  if (byPlain !== null) words.push(`plain rule; fit bends to ${toTenth(fit.angle)}`);
   else if (method === "plain" && isRefusal(plain)) words.push(`a guess: ${refusalText(plain)}`);
   if (byPlain === null && fit.refusal !== null) words.push(`a guess: ${refusalText(fit.refusal)}`);
   words.push(...fit.rests);
@@ -44,8 +45,4 @@ function wordsOf({ fit, method, plain, log }: Compensation, byPlain: number | nu
   words.push(...told.slice(0, MOST_TOLD));
   if (told.length > MOST_TOLD) words.push(`and ${told.length - MOST_TOLD} more`);
   return [...new Set(words)].join("; ");
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

@@ -3,6 +3,7 @@ import { formula } from "../shapes/formula";
 import { pathTemplate } from "../shapes/path-template";
 import { compileLimits } from "../shapes/shape-limit-text";
 import type { Citation } from "../standards/citation";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { type Course, courseOfText } from "../standards/figures";
 import type { DimLetter, ShapeDefinition } from "../standards/port";
 
@@ -22,7 +23,7 @@ export interface ShapeFault {
   readonly reason: string;
 }
 
-const LETTERS: readonly DimLetter[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "R"];
+const LETTERS: readonly DimLetter[] = [...DIMENSION_LETTERS, "R"];
 const CODE = /^[A-Z0-9][A-Z0-9.-]{0,7}$/;
 const CURVES = { arc: "arc", circle: "circle", helix: "helix" } as const;
 
@@ -108,7 +109,7 @@ function definitionOf(
 }
 
 function formulaLetters(text: string | null): DimLetter[] {
-  return text === null ? [] : LETTERS.filter((letter) => letter !== "R" && letterIn(text, letter));
+  return text === null ? [] : DIMENSION_LETTERS.filter((letter) => letterIn(text, letter));
 }
 
 /** A letter that stands alone: no part of a word. */

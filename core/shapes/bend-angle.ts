@@ -1,3 +1,4 @@
+import { DEGREE } from "../geometry/degree";
 import type { ShapeAngle } from "../standards/port";
 import { compileFormula, type Formula } from "./formula";
 import { type FormulaTree, parseFormula } from "./formula-tree";
@@ -18,7 +19,6 @@ export interface BendAngle {
   readonly rest: Formula;
 }
 
-const DEGREE = Math.PI / 180;
 /** Degrees by which a root may lie outside its range and still count: float noise at 90. */
 const NOISE = 1e-9;
 const ZERO: FormulaTree = { kind: "number", text: "0", value: 0 };

@@ -1,7 +1,7 @@
 import { layOut, type Piece, type Step } from "../geometry/curve";
+import { DEGREE } from "../geometry/degree";
 import type { PlanarPath } from "./path";
 
-const DEGREE = Math.PI / 180;
 const RIGHT_ANGLE = Math.tan((90 * DEGREE) / 2);
 
 /** A planar path as straights and arcs on the bar's centre line. */

@@ -1,3 +1,4 @@
+import { DEGREE } from "../geometry/degree";
 import type { LengthUnit } from "../standards/port";
 import { printLength } from "../units/print-length";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
@@ -51,7 +52,6 @@ const ringTooSmall = defineRefusal(
   "the outside diameter {outside} is not above twice the bar's {diameter}: correct the diameter",
 );
 
-const DEGREE = Math.PI / 180;
 /** mm: a straight this much below zero is float noise of a straight that is nothing. */
 const NOISE = 1e-9;
 

@@ -1,3 +1,4 @@
+import { DEGREE } from "../geometry/degree";
 import { isRefusal } from "../units/refusal";
 import { setBack } from "./centre-line";
 import { isLengthOfBar } from "./contradicting-dims";
@@ -8,7 +9,6 @@ import type { ShapeValues } from "./shape-values";
 
 type PlanarTemplate = Extract<PathTemplate, { kind: "planar" }>;
 
-const DEGREE = Math.PI / 180;
 /** mm: a straight this much below zero is float noise of a straight that is nothing. */
 const NOISE = 1e-9;
 

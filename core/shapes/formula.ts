@@ -1,4 +1,5 @@
 import type Decimal from "decimal.js";
+import { DEGREE } from "../geometry/degree";
 import { type FormulaTree, parseFormula } from "./formula-tree";
 import { EXACT_PI, Exact, linearForm } from "./linear-form";
 import type { ShapeValues } from "./shape-values";
@@ -21,7 +22,6 @@ export interface Formula {
 const EPSILON = Number.EPSILON;
 const LARGEST_EXACT = 2 ** 40;
 const inHalves = (value: number): boolean => Number.isInteger(2 * value);
-const DEGREE = Math.PI / 180;
 const compiled = new Map<string, Formula>();
 
 /**

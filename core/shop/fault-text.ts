@@ -1,6 +1,7 @@
 import type { BarsAtOnce } from "../bending/bars-at-once";
 import { printLength } from "../units/print-length";
 import { refusalText } from "../units/refusal";
+import { toTenth } from "../units/to-tenth";
 import type { BarToBend } from "./bar-to-bend";
 import type { MachineFault, MachineUnknown, NotSearched } from "./machine-fault";
 import type { MachineVerdict } from "./try-machine";
@@ -22,7 +23,7 @@ function faultText(fault: MachineFault, bar: BarToBend, machine: string): string
     case "former":
       return `${machine} has no former of ${length(fault.former)}: the rack holds ${fault.held.map(length).join(", ")}`;
     case "angle":
-      return `bend ${fault.bend} is bent to ${short(fault.bentTo)} degrees${fault.sure ? "" : ", a guess without trials"}, beyond the ${short(fault.largest)} that ${machine} turns`;
+      return `bend ${fault.bend} is bent to ${toTenth(fault.bentTo)} degrees${fault.sure ? "" : ", a guess without trials"}, beyond the ${toTenth(fault.largest)} that ${machine} turns`;
     case "pin":
     case "order":
       return "sure" in fault && !fault.sure ? `${fault.reason} (by a guess of springback)` : fault.reason;
@@ -40,9 +41,9 @@ function faultText(fault: MachineFault, bar: BarToBend, machine: string): string
 }
 
 function beyondPlate({ basis, row }: BarsAtOnce, { diameter, steel }: BarToBend, machine: string): string {
-  const rated = `${row.bars} of ${short(row.diameter)} mm at ${row.yield ?? "?"} MPa`;
+  const rated = `${row.bars} of ${toTenth(row.diameter)} mm at ${row.yield ?? "?"} MPa`;
   const how = basis === "plate" ? "its plate" : "an estimate from its plate";
-  return `one bar of ${short(diameter)} mm at ${steel.yield} MPa is beyond ${machine} by ${how} (${rated})`;
+  return `one bar of ${toTenth(diameter)} mm at ${steel.yield} MPa is beyond ${machine} by ${how} (${rated})`;
 }
 
 const NOT_SEARCHED: Readonly<Record<NotSearched, string>> = {
@@ -66,8 +67,4 @@ function unknownText(unknown: MachineUnknown, machine: string): string {
     case "guard":
       return `the guard radius of ${machine} is not written down`;
   }
-}
-
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

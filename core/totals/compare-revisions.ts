@@ -1,5 +1,6 @@
 import type { Severity } from "../audit/finding";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 
 /** A cell of the newer schedule that says something else than the older one did. */
 export interface ChangedCell {
@@ -168,8 +169,6 @@ const FIELDS = [
   "pour",
 ] as const satisfies readonly ColumnKind[];
 
-const LETTERS = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"] as const;
-
 /** Cells that move steel; a revision letter or a remark alone is no change of a bar. */
 function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   const cells: ChangedCell[] = [];
@@ -180,7 +179,7 @@ function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   compare("size", sizeText(before), sizeText(after));
   for (const field of FIELDS) compare(field, before[field], after[field]);
   for (let i = 0; i < Math.max(before.dims.length, after.dims.length); i += 1) {
-    compare(LETTERS[i] ?? "K", before.dims[i] ?? null, after.dims[i] ?? null);
+    compare(DIMENSION_LETTERS[i] ?? "K", before.dims[i] ?? null, after.dims[i] ?? null);
   }
   compare("R", before.radius, after.radius);
   return cells;

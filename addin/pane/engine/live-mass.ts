@@ -1,13 +1,13 @@
 import { MASS } from "../../../core/formulas/mass";
 import { ROWMASS } from "../../../core/formulas/rowmass";
 import type { Block, FunctionEnvironment } from "../../../core/formulas/worksheet-function";
-import { type BarRow, type Cell, type ColumnKind, isCellError, type Sheet } from "../../../core/schedule";
+import { type BarRow, type Cell, isCellError, type Sheet } from "../../../core/schedule";
 import type { Standard } from "../../../core/standards";
+import { DIMENSION_LETTERS } from "../../../core/standards/dimension-letters";
 import type { RowMass } from "../../../core/totals";
 import { cellAddress } from "../../workbook/cell-address";
 import { addressOf, cellOf, type RowCell } from "./row-cells";
 
-const LETTERS = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"] as const satisfies readonly ColumnKind[];
 /** parts of a mass that are noise of the float */
 const NOISE = 1e-9;
 
@@ -60,7 +60,7 @@ function byOwnMass({ sheet, bar }: Weighed): LiveMass | null {
 
 /** True where a worksheet function takes the dimensions for what the reader takes them for. */
 function isInUnitOf({ unit: own }: Standard, { table }: BarRow): boolean {
-  return LETTERS.every((letter) => (table.columns.get(letter)?.unit ?? own) === own);
+  return DIMENSION_LETTERS.every((letter) => (table.columns.get(letter)?.unit ?? own) === own);
 }
 
 function byShape({ sheet, bar, known, standard }: Weighed): LiveMass | null {
@@ -115,7 +115,7 @@ function countOf(sheet: Sheet, bar: BarRow, known: RowMass | null): RowCell | nu
 /** The row's cells from A to the last letter, where the columns follow one another; null where they do not. */
 function dimensions(sheet: Sheet, { table, row }: BarRow): { range: string; contents: Cell[] } | null {
   const columns: number[] = [];
-  for (const letter of LETTERS) {
+  for (const letter of DIMENSION_LETTERS) {
     const column = table.columns.get(letter)?.column;
     if (column === undefined) break;
     columns.push(column);

@@ -1,7 +1,7 @@
 import { barLength } from "../../bar/bar-length";
-import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { bendHasNoInside, bendsOverlap, legInsideBend } from "../../shapes/developed-length";
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { isRefusal, isRefusalOf, type RefusalWith, refusalText } from "../../units/refusal";
 import { defineRule } from "../rule";
 

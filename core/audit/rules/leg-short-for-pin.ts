@@ -1,4 +1,4 @@
-import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { exampleShop } from "../example-shop";
 import { faultsOfKind } from "../faults-of-kind";
 import { LEGS_OF_TOOLING } from "../practice.data";

@@ -1,4 +1,5 @@
 import { type LengthHabit, offLengthHabit } from "../../bar/length-habits";
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { defineRule } from "../rule";
 
 const bar = (A: number, B: number, length: number) => ({ size: "16", shape: "21", A, B, C: 300, length });
@@ -39,10 +40,10 @@ export default defineRule({
   },
 });
 
-const LETTERS = "ABCDEFGHJK";
-
 function inWords({ times, less }: LengthHabit): string {
-  const legs = times.map((many, place) => `${many === 1 ? "" : many}${LETTERS[place] ?? ""}`).join(" + ");
+  const legs = times
+    .map((many, place) => `${many === 1 ? "" : many}${DIMENSION_LETTERS[place] ?? ""}`)
+    .join(" + ");
   if (less === 0) return legs;
   return less > 0 ? `${legs} - ${less} d` : `${legs} + ${-less} d`;
 }

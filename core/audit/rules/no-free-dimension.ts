@@ -1,4 +1,4 @@
-import { DIMENSION_LETTERS } from "../../bar/dimension-letters";
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { defineRule } from "../rule";
 
 export default defineRule({

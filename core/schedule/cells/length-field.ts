@@ -1,9 +1,5 @@
-import type { DimLetter } from "../../standards/port";
 import type { ColumnKind } from "../bar-row";
 import type { LengthColumn, LengthReading } from "./read-length-text";
-
-/** Dimension letters in the order of a row's `dims`; R stands apart. */
-export const DIM_LETTERS: readonly DimLetter[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
 
 /** A column of lengths. */
 export interface LengthField {

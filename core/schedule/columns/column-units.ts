@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit, UnitReason } from "../bar-row";
@@ -6,7 +7,6 @@ import type { CommaUse } from "../cells/read-number-text";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
 import { median, numberIn, parsed, type Sample } from "./column-sample";
-import { DIMS } from "./length-kinds";
 
 const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
 
@@ -48,7 +48,7 @@ export function unitOf(
   const isBarLength = column.kind === "length" || column.kind === "totalLength";
   if (middle !== null && byLength === null) {
     if (isBarLength && middle < 20) return byMagnitude("m", middle);
-    if (DIMS.includes(column.kind) && middle < 5) return byMagnitude("m", middle);
+    if (isDimension(column.kind) && middle < 5) return byMagnitude("m", middle);
   }
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
@@ -89,11 +89,11 @@ export function dimensionUnit(
   lengths: ReadonlyMap<ColumnKind, LengthColumn>,
   comma: CommaUse,
 ): ColumnUnit | null {
-  if (!DIMS.includes(column.kind)) return null;
+  if (!isDimension(column.kind)) return null;
   const length = block.columns.find(({ kind }) => kind === "length");
   const factor = lengths.get("length")?.factor;
   if (length === undefined || factor === undefined) return null;
-  const dims = block.columns.filter(({ kind }) => DIMS.includes(kind));
+  const dims = block.columns.filter(({ kind }) => isDimension(kind));
   const ratios: number[] = [];
   for (const cells of rows) {
     const whole = numberIn(cells[length.column], comma);
@@ -157,4 +157,8 @@ export function massesAreTonnes(
   }
   const middle = median(ratios);
   return middle !== null && middle < 0.01;
+}
+
+function isDimension(kind: ColumnKind): boolean {
+  return (DIMENSION_LETTERS as readonly ColumnKind[]).includes(kind);
 }

@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ColumnKind } from "../bar-row";
 
 const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
@@ -23,8 +24,6 @@ const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
   R: "radius",
 };
 
-const DIMENSIONS = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
-
 /** What a column was taken for, in words. */
 export function columnWords(kind: ColumnKind | "ignored"): string {
   if (kind === "ignored") return "left out";
@@ -32,7 +31,7 @@ export function columnWords(kind: ColumnKind | "ignored"): string {
 }
 
 /** Everything that a user can take a column for. */
-export const COLUMN_KINDS = [...Object.keys(WORDS), ...DIMENSIONS, "ignored"] as readonly (
+export const COLUMN_KINDS = [...Object.keys(WORDS), ...DIMENSION_LETTERS, "ignored"] as readonly (
   | ColumnKind
   | "ignored"
 )[];

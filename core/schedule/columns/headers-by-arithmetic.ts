@@ -1,6 +1,6 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { Standard } from "../../standards/port";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
-import { DIM_LETTERS } from "../cells/length-field";
 import { sizeCellReader } from "../cells/read-size-cell";
 import { type FoundTable, findTables, type RoleEvidence, type TableEvidence } from "../evidence/index";
 import type { Header } from "../header/find-header";
@@ -119,7 +119,7 @@ function headerOf(
   let legs = 0;
   for (let column = shared > 0 ? 0 : left; column <= right; column += 1) {
     const found = evidence.roles.get(column);
-    const own = found?.role === "leg" ? DIM_LETTERS[legs++] : kindOf(found, textOver(column));
+    const own = found?.role === "leg" ? DIMENSION_LETTERS[legs++] : kindOf(found, textOver(column));
     const kind = own === "total" && isOfMember ? "each" : own;
     if (kind === undefined || taken.has(kind)) {
       unknown.push({ column, header: textOver(column) });

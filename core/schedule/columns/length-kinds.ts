@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ColumnKind } from "../bar-row";
 
 /** Columns that hold lengths of any sort. */
@@ -6,17 +7,6 @@ export const LENGTH_KINDS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   "totalLength",
   "spacing",
   "former",
-  "A",
-  "B",
-  "C",
-  "D",
-  "E",
-  "F",
-  "G",
-  "H",
-  "J",
-  "K",
+  ...DIMENSION_LETTERS,
   "R",
 ]);
-/** Dimension letters but the radius. */
-export const DIMS: readonly ColumnKind[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];

@@ -1,7 +1,8 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { DimLetter } from "../../standards/port";
 import type { ColumnKind } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
-import { DIM_LETTERS, type LengthField } from "../cells/length-field";
+import type { LengthField } from "../cells/length-field";
 import { type LengthReading, MOST_MM, readLengthText } from "../cells/read-length-text";
 import { remember } from "../cells/remember";
 import { recogniseHeader } from "../header/recognise-header";
@@ -21,7 +22,7 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
   const at = (kind: ColumnKind): number => columns.get(kind)?.column ?? -1;
   const length = (kind: ColumnKind, place = -1) => lengthField(layout, kind, place, inInches);
   const dims: DimColumn[] = [];
-  DIM_LETTERS.forEach((letter, place) => {
+  DIMENSION_LETTERS.forEach((letter, place) => {
     const field = length(letter, place);
     if (field === null) return;
     const orRadius = /\br\b/i.test((columns.get(letter)?.header ?? "").replace(/[^A-Za-z]/g, " "));

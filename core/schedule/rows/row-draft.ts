@@ -1,6 +1,7 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { BarRow, CellProblem, VaryingSet } from "../bar-row";
 import type { Answer, RowContext } from "../cells/cell-answer";
-import { DIM_LETTERS, type LengthField } from "../cells/length-field";
+import type { LengthField } from "../cells/length-field";
 import type { LengthAnswer } from "../cells/read-length-cell";
 import type { UnitError } from "../cells/settle-unit-errors";
 
@@ -75,7 +76,7 @@ export class RowDraft implements RowContext {
   takeLength(answer: LengthAnswer, { place }: LengthField): number | null {
     if (typeof answer !== "object" || answer === null) return answer;
     this.tell(answer.problem);
-    if (answer.free === true && place >= 0) this.free += DIM_LETTERS[place];
+    if (answer.free === true && place >= 0) this.free += DIMENSION_LETTERS[place];
     if (answer.lap !== undefined && answer.lap !== null) this.lap = answer.lap;
     if (answer.varying !== undefined) this.varying = answer.varying;
     if (answer.unitError !== undefined) {

@@ -1,0 +1,2 @@
+/** Radians of one degree. */
+export const DEGREE = Math.PI / 180;

@@ -1,0 +1,4 @@
+import type { DimLetter } from "./port";
+
+/** Letters of the dimension columns in the order of a row's `dims`; R stands apart. */
+export const DIMENSION_LETTERS: readonly DimLetter[] = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K"];
