@@ -1,3 +1,4 @@
+import { encodeXml } from "../core/units/encode-xml";
 import { ADDIN, PLACES } from "./addin-description";
 import { iconName } from "./icons";
 import { RELEASED } from "./released-functions";
@@ -11,10 +12,10 @@ export function xmlManifest(base: string): string {
 <OfficeApp xmlns="http://schemas.microsoft.com/office/appforoffice/1.1" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" xmlns:bt="http://schemas.microsoft.com/office/officeappbasictypes/1.0" xsi:type="TaskPaneApp">
   <Id>${ADDIN.id}</Id>
   <Version>${RELEASED.version}.0</Version>
-  <ProviderName>${escaped(ADDIN.provider)}</ProviderName>
+  <ProviderName>${encodeXml(ADDIN.provider)}</ProviderName>
   <DefaultLocale>${ADDIN.locale}</DefaultLocale>
-  <DisplayName DefaultValue="${escaped(ADDIN.name)}"/>
-  <Description DefaultValue="${escaped(ADDIN.description)}"/>
+  <DisplayName DefaultValue="${encodeXml(ADDIN.name)}"/>
+  <Description DefaultValue="${encodeXml(ADDIN.description)}"/>
   <IconUrl DefaultValue="${base}/${PLACES.icons}/${iconName(32)}"/>
   <HighResolutionIconUrl DefaultValue="${base}/${PLACES.icons}/${iconName(64)}"/>
   <SupportUrl DefaultValue="${base}/${PLACES.help}"/>
@@ -114,9 +115,5 @@ function icon(): string {
 }
 
 function resource(kind: "Image" | "Url" | "String", id: string, value: string): string {
-  return `        <bt:${kind} id="${id}" DefaultValue="${escaped(value)}"/>`;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
+  return `        <bt:${kind} id="${id}" DefaultValue="${encodeXml(value)}"/>`;
 }

@@ -4,7 +4,7 @@ import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
 import { cutListPage } from "../print/cut-list-page";
-import type { ScheduleHead } from "../print/print-page";
+import type { PageHead } from "../print/print-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -82,7 +82,7 @@ function refuseUnread(refused: readonly RefusedRow[]): void {
   throw new InputRefused(`nothing can be planned: ${refusedText({ ...first, sheet: null })}${more}`);
 }
 
-function headOf(reading: ScheduleReading | undefined, standard: Standard): ScheduleHead {
+function headOf(reading: ScheduleReading | undefined, standard: Standard): PageHead {
   const head = reading === undefined ? null : scheduleHead(reading);
   return {
     job: head?.job ?? null,

@@ -3,11 +3,11 @@ import { notToldWords } from "../../core/audit/not-told-words";
 import type { Workshop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import type { Ticket } from "../../core/tickets";
-import type { ScheduleHead } from "../print/print-page";
+import type { PageHead } from "../print/print-page";
 import { InputRefused } from "./input-refused";
 
 /** The head of pages that are made of tickets, with what is not told. */
-export function pageHead(made: readonly Ticket[], report: AuditReport, standard: Standard): ScheduleHead {
+export function pageHead(made: readonly Ticket[], report: AuditReport, standard: Standard): PageHead {
   const head = made[0]?.head ?? null;
   return {
     job: head?.job ?? null,

@@ -1,3 +1,4 @@
+import { encodeXml } from "../../core/units/encode-xml";
 import type { FunctionMetadata, FunctionParameter } from "../functions/functions-metadata";
 
 /** The page that Excel's function wizard opens for help: each function under its own name. */
@@ -23,18 +24,14 @@ ${functions.map(section).join("\n")}
 
 function section({ id, description, parameters }: FunctionMetadata): string {
   const list = parameters.map((one) => (one.optional ? `[${one.name}]` : one.name)).join(", ");
-  return `<h2 id="${escaped(id)}">BAR.${escaped(id)}</h2>
-<p><code>=BAR.${escaped(id)}(${escaped(list)})</code></p>
-<p>${escaped(description)}.</p>
+  return `<h2 id="${encodeXml(id)}">BAR.${encodeXml(id)}</h2>
+<p><code>=BAR.${encodeXml(id)}(${encodeXml(list)})</code></p>
+<p>${encodeXml(description)}.</p>
 <dl>
 ${parameters.map(definition).join("\n")}
 </dl>`;
 }
 
 function definition({ name, description, optional }: FunctionParameter): string {
-  return `<dt>${escaped(name)}${optional ? " (may be left out)" : ""}</dt><dd>${escaped(description)}</dd>`;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
+  return `<dt>${encodeXml(name)}${optional ? " (may be left out)" : ""}</dt><dd>${encodeXml(description)}</dd>`;
 }

@@ -77,7 +77,7 @@ function holdsDate({ values, formats }: Block): boolean {
   );
 }
 
-interface ReadSheet {
+interface LoadedSheet {
   readonly geometry: Geometry;
   readonly blocks: readonly Block[];
 }
@@ -87,7 +87,7 @@ async function readWhole(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   settings: Settings,
-): Promise<ReadSheet | "empty" | null> {
+): Promise<LoadedSheet | "empty" | null> {
   const used = sheet.getUsedRangeOrNullObject(true).untrack();
   const geometry = askGeometry(used);
   const block = askBlock(used);
@@ -99,7 +99,7 @@ async function readWhole(
   return read === null ? null : { geometry: geometry(), blocks: [read] };
 }
 
-async function readByRows(context: Excel.RequestContext, name: string): Promise<ReadSheet> {
+async function readByRows(context: Excel.RequestContext, name: string): Promise<LoadedSheet> {
   const used = context.workbook.worksheets.getItem(name).getUsedRange(true).untrack();
   const asked = askGeometry(used);
   await context.sync();

@@ -3,11 +3,11 @@ import type { LengthUnit } from "../../core/units/length-unit";
 import { printMass } from "../../core/units/print-mass";
 import { html, type Markup } from "./html";
 import { isOfSeveral } from "./is-of-several";
-import { printPage, type ScheduleHead } from "./print-page";
+import { type PageHead, printPage } from "./print-page";
 import { setLength } from "./set-length";
 
 /** Labels for every bundle and the loading list: last fixed is loaded first. */
-export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead, unit: LengthUnit = "mm"): string {
+export function bundleLabelsPage(bundles: Bundles, head: PageHead, unit: LengthUnit = "mm"): string {
   const labels = bundles.bundles.map((bundle) => label(bundle, head, unit));
   const isSeveral = isOfSeveral(bundles.bundles);
   const rows = bundles.loading.map((bundle) => loadingRow(bundle, unit, isSeveral));
@@ -21,7 +21,7 @@ export function bundleLabelsPage(bundles: Bundles, head: ScheduleHead, unit: Len
   ]);
 }
 
-function label(bundle: Bundle, head: ScheduleHead, unit: LengthUnit): Markup {
+function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
   const { item } = bundle;
   const mark = item.mark ?? "no mark";
   const revision = item.revision ?? head.revision;

@@ -10,7 +10,7 @@ import type { LengthUnit } from "../../core/standards";
 import { cutLengthWords } from "./cut-length-words";
 import { heatWords } from "./heat-words";
 import { html, type Markup } from "./html";
-import { printPage, type ScheduleHead } from "./print-page";
+import { type PageHead, printPage } from "./print-page";
 
 /** One size's plan and what the person at the shear does with it. */
 export type CutListGroup = Pick<SizePlan, "size" | "grade" | "plan" | "list">;
@@ -28,11 +28,7 @@ export interface CutListFacts {
 }
 
 /** The cut list of every size: bars in no plan and stock to buy first, then stops in order, marks served and where rests go. */
-export function cutListPage(
-  groups: readonly CutListGroup[],
-  head: ScheduleHead,
-  facts: CutListFacts,
-): string {
+export function cutListPage(groups: readonly CutListGroup[], head: PageHead, facts: CutListFacts): string {
   const { refused, toBuy, unit } = facts;
   return printPage("Cut list", head, [
     html`<p class="warning">Guard closed, hands away from the blade, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,

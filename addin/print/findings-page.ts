@@ -1,5 +1,5 @@
 import { html } from "./html";
-import { printPage, type ScheduleHead } from "./print-page";
+import { type PageHead, printPage } from "./print-page";
 
 /** A finding as a page prints it; all words. */
 export interface PrintedFinding {
@@ -15,7 +15,7 @@ export interface PrintedFinding {
 /** Findings in a table, its head repeated on every sheet of paper. */
 export function findingsPage(
   title: string,
-  head: ScheduleHead,
+  head: PageHead,
   stated: string,
   findings: readonly PrintedFinding[],
 ): string {

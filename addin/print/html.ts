@@ -1,3 +1,5 @@
+import { encodeXml } from "../../core/units/encode-xml";
+
 /** Text that is markup already and is not escaped again. */
 export class Markup {
   constructor(readonly text: string) {}
@@ -22,13 +24,5 @@ function printed(part: Exclude<Part, null>): string {
 
 /** Text safe between tags and inside quoted attributes; control characters, which no page may hold, are left out. */
 export function escapeText(text: string): string {
-  return text.replace(/[&<>"']|[^\P{Cc}\t\n\r]/gu, (character) => ENTITIES[character] ?? "");
+  return encodeXml(text).replaceAll("'", "&#39;");
 }
-
-const ENTITIES: Record<string, string> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};

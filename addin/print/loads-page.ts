@@ -4,10 +4,10 @@ import { printMass } from "../../core/units/print-mass";
 import { cutLengthWords } from "./cut-length-words";
 import { html, type Markup } from "./html";
 import { isOfSeveral } from "./is-of-several";
-import { printPage, type ScheduleHead } from "./print-page";
+import { type PageHead, printPage } from "./print-page";
 
 /** A loading list for each lorry, and what goes on none. */
-export function loadsPage({ loads, left }: Loads, head: ScheduleHead, unit: LengthUnit): string {
+export function loadsPage({ loads, left }: Loads, head: PageHead, unit: LengthUnit): string {
   const bundles = [...loads.flatMap(({ loading }) => loading), ...left.map(({ bundle }) => bundle)];
   const isSeveral = isOfSeveral(bundles);
   return printPage("Loading lists", head, [

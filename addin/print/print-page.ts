@@ -2,7 +2,7 @@ import { html, type Markup } from "./html";
 import { PRINT_STYLE } from "./print-style";
 
 /** What a schedule calls itself, as far as its sheet says. */
-export interface ScheduleHead {
+export interface PageHead {
   readonly job: string | null;
   readonly schedule: string | null;
   readonly revision: string | null;
@@ -12,7 +12,7 @@ export interface ScheduleHead {
 }
 
 /** A whole page of its own: no script, no outside address, style inside, so that it can be kept and printed anywhere. */
-export function printPage(title: string, head: ScheduleHead, body: readonly Markup[]): string {
+export function printPage(title: string, head: PageHead, body: readonly Markup[]): string {
   const named = [
     head.job,
     head.schedule,

@@ -7,11 +7,11 @@ import { bendTable } from "./bend-table";
 import { heatWords } from "./heat-words";
 import { html, Markup } from "./html";
 import { markCode } from "./mark-code";
-import { printPage, type ScheduleHead } from "./print-page";
+import { type PageHead, printPage } from "./print-page";
 import { setLength } from "./set-length";
 
 /** One ticket a mark, half a page or a page, in the order given. */
-export function ticketPage(tickets: readonly Ticket[], head: ScheduleHead): string {
+export function ticketPage(tickets: readonly Ticket[], head: PageHead): string {
   return printPage("Bending tickets", head, [
     html`<p class="note">${tickets.length} ${tickets.length === 1 ? "ticket" : "tickets"}. Lengths in ${tickets[0]?.unit === "in" ? "feet and inches" : "mm"}, outside dimensions; angles are bend angles, 0 is straight. The machine's plate and manual govern. These tickets replace no instruction and no local rule.</p>`,
     ...tickets.map(ticketArticle),

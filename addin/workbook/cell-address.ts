@@ -1,3 +1,5 @@
+import { columnLetters } from "../../core/schedule/cell-address";
+
 /** A cell by row and column, both from 0. */
 export interface CellPlace {
   readonly row: number;
@@ -10,15 +12,6 @@ export const LAST_COLUMN = 16_383;
 /** "B3" of row 2, column 1. */
 export function cellAddress(row: number, column: number): string {
   return columnLetters(column) + (row + 1);
-}
-
-/** "AB" of column 27. */
-export function columnLetters(column: number): string {
-  let letters = "";
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  }
-  return letters;
 }
 
 /** Place of "B3" or "$B$3"; null where the text is no cell of a sheet. */

@@ -1,17 +1,11 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { MM_PER_UNIT } from "../units/unit-table";
 
 /** A lap that the words of a row name: in mm, or in diameters of the bar. */
 interface LapInWords {
   readonly number: number;
   readonly unit: "mm" | "d" | "in" | "ft" | "m";
 }
-
-const MM: Readonly<Record<Exclude<LapInWords["unit"], "d">, number>> = {
-  mm: 1,
-  in: 25.4,
-  ft: 304.8,
-  m: 1000,
-};
 
 const LAP_WORDS =
   "laps?|lapped|lap length|splices?|spliced|overlaps?|recouvr\\p{L}*|traslapes?|empalmes?|solapes?|solape|emendas?|traspasses?|transpasses?|übergreif\\p{L}*|uebergreif\\p{L}*|stoß|stoss|zakład|zaklad|bindirme|sovrapposizione|přesah\\p{L}*|нахл[её]ст\\p{L}*|搭接(?:长度)?|重ね継手|重ね|継手";
@@ -25,7 +19,7 @@ const NO_LAP = /\b(?:no|without)\s+(?:laps?|splices?)\b|\bweld|\bcoupl|\bside la
 export function lapSaid(facts: BarFacts): number | null {
   const said = facts.inWords(lapInWords);
   if (said === null) return null;
-  if (said.unit !== "d") return said.number * MM[said.unit];
+  if (said.unit !== "d") return said.number * MM_PER_UNIT[said.unit];
   return facts.diameter === null ? null : said.number * facts.diameter;
 }
 

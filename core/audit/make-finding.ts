@@ -1,8 +1,8 @@
 import type { BarFacts } from "../bar/bar-facts";
-import { IN_COLUMN_UNIT } from "../bar/column-units";
 import type { ColumnKind, ColumnReading, TableReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import { amountColumn } from "../schedule/columns/amount-column";
+import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 import type { Sheet } from "../schedule/sheet";
 import { isSure } from "../standards/citation";
 import type { LengthUnit } from "../units/length-unit";

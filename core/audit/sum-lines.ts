@@ -1,7 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
-import { IN_COLUMN_UNIT } from "../bar/column-units";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
+import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 
 /** A typed sum under a column, beside what the bars above it add up to. */
 export interface SumLine {

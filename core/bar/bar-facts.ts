@@ -1,6 +1,7 @@
 import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
 import { amountColumn } from "../schedule/columns/amount-column";
+import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
@@ -15,7 +16,6 @@ import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
 import { isShapeCode } from "./codes-meant";
-import { IN_COLUMN_UNIT } from "./column-units";
 import type { FactsInHand } from "./facts-in-hand";
 import { leastFormerOf } from "./former-question";
 import { isLinkPath } from "./is-link-path";

@@ -1,4 +1,5 @@
 import type { Point } from "../geometry/point";
+import { encodeXml } from "../units/encode-xml";
 import type { BarDrawing } from "./bar-drawing";
 
 export interface BarSvgOptions {
@@ -15,7 +16,7 @@ export interface BarSvgOptions {
  * so it may be put into a page with a strict content policy.
  */
 export function barSvg(drawing: BarDrawing, options: BarSvgOptions): string {
-  const title = escaped(options.title);
+  const title = encodeXml(options.title);
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" class="bar-drawing" role="img" aria-label="${title}" ` +
       `width="${number(options.width)}" height="${number(options.height)}" ` +
@@ -65,7 +66,7 @@ function textElement(
   const size = (drawing.textHeight * 11) / 14;
   return (
     `<text class="${name}" x="${number(x)}" y="${number(y + size * 0.35)}" fill="currentColor" ` +
-    `font-size="${number(size)}" text-anchor="${anchor}">${escaped(text)}</text>`
+    `font-size="${number(size)}" text-anchor="${anchor}">${encodeXml(text)}</text>`
   );
 }
 
@@ -75,10 +76,4 @@ function pathData(points: readonly Point[]): string {
 
 function number(value: number): string {
   return String(Math.round(value * 100) / 100);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (character) => ENTITIES[character] ?? character);
 }

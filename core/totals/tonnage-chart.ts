@@ -1,3 +1,4 @@
+import { encodeXml } from "../units/encode-xml";
 import type { Tonnage } from "./tonnage-by-pour";
 
 const ROW = 30;
@@ -25,7 +26,7 @@ export function tonnageChart(tonnage: Tonnage, width = WIDTH, groupedBy = "pour"
   const height = top + tonnage.pours.length * ROW + BAR / 2;
   const rows = tonnage.pours.map((pour, index) => pourRow(pour, sizes, top + index * ROW, scale));
   const title = `Tonnes by ${groupedBy} and size: ${tonnes(tonnage.total)} t in all`;
-  return `<svg class="tonnage-chart" viewBox="0 0 ${width} ${height}" role="img" aria-label="${attribute(title)}" xmlns="http://www.w3.org/2000/svg"><title>${attribute(title)}</title>${keys.svg}${rows.join("")}</svg>`;
+  return `<svg class="tonnage-chart" viewBox="0 0 ${width} ${height}" role="img" aria-label="${encodeXml(title)}" xmlns="http://www.w3.org/2000/svg"><title>${encodeXml(title)}</title>${keys.svg}${rows.join("")}</svg>`;
 }
 
 function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: number, scale: number): string {
@@ -36,7 +37,7 @@ function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: nu
     if (width <= 0) return "";
     const label =
       width > size.length * LETTER + LETTER ? text(x + width / 2, y + BAR / 2, "in-bar", "middle", size) : "";
-    const part = `<rect class="series-${series % SERIES}" x="${x.toFixed(2)}" y="${y}" width="${width.toFixed(2)}" height="${BAR}"><title>${attribute(`${name(pour.pour)}, ${size}: ${tonnes(mass)} t`)}</title></rect>${label}`;
+    const part = `<rect class="series-${series % SERIES}" x="${x.toFixed(2)}" y="${y}" width="${width.toFixed(2)}" height="${BAR}"><title>${encodeXml(`${name(pour.pour)}, ${size}: ${tonnes(mass)} t`)}</title></rect>${label}`;
     x += width;
     return part;
   });
@@ -64,12 +65,10 @@ function legend(sizes: readonly string[], width: number): { svg: string; lines: 
 }
 
 function text(x: number, y: number, className: string, anchor: string, words: string): string {
-  return `<text class="${className}" x="${x.toFixed(2)}" y="${y}" text-anchor="${anchor}" dominant-baseline="central">${attribute(words)}</text>`;
+  return `<text class="${className}" x="${x.toFixed(2)}" y="${y}" text-anchor="${anchor}" dominant-baseline="central">${encodeXml(words)}</text>`;
 }
 
 const name = (pour: string): string => (pour === "" ? "no pour" : pour);
 const shortened = (words: string): string =>
   words.length * LETTER > LEFT ? `${words.slice(0, Math.floor(LEFT / LETTER) - 2)}…` : words;
 const tonnes = (mass: number): string => mass.toFixed(3);
-const attribute = (words: string): string =>
-  words.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");

@@ -1,7 +1,7 @@
 import Decimal from "decimal.js";
 import type { LengthUnit } from "./length-unit";
+import { MM_PER_UNIT } from "./unit-table";
 
-const MM_PER_INCH = 25.4;
 /** Digits that a computed length keeps when it is shown in another unit; beyond them is float noise. */
 const DIGITS = 13;
 
@@ -12,11 +12,11 @@ const DIGITS = 13;
 export function toMillimetres(length: number, unit: LengthUnit): number {
   return unit === "mm" || !Number.isFinite(length)
     ? length
-    : new Decimal(length).times(MM_PER_INCH).toNumber();
+    : new Decimal(length).times(MM_PER_UNIT.in).toNumber();
 }
 
 /** A length of `mm` millimetres as a number in `unit`. */
 export function fromMillimetres(mm: number, unit: LengthUnit): number {
   if (unit === "mm" || !Number.isFinite(mm)) return mm;
-  return new Decimal(mm).div(MM_PER_INCH).toSignificantDigits(DIGITS).toNumber();
+  return new Decimal(mm).div(MM_PER_UNIT.in).toSignificantDigits(DIGITS).toNumber();
 }

@@ -1,4 +1,5 @@
 import { defineRefusal, type Refusal } from "./refusal";
+import { KG_PER_UNIT, MM_PER_UNIT } from "./unit-table";
 
 const massUnitUnknown = defineRefusal(
   "mass-unit-unknown",
@@ -6,14 +7,10 @@ const massUnitUnknown = defineRefusal(
   `unit "{typed}" is no unit of mass here: write {held}`,
 );
 
-const KG_PER_POUND = 0.45359237;
-const METRES_PER_FOOT = 0.3048;
 /** `t` is the tonne, `ton` the ton of 2000 lb. */
 const KG_IN_UNIT: ReadonlyMap<string, number> = new Map([
-  ["kg", 1],
-  ["t", 1000],
-  ["lb", KG_PER_POUND],
-  ["ton", 2000 * KG_PER_POUND],
+  ...Object.entries(KG_PER_UNIT),
+  ["ton", 2000 * KG_PER_UNIT.lb],
 ]);
 
 /** kg of one unit of mass: kg, t, lb or ton (2000 lb). Refuses other words. */
@@ -24,5 +21,5 @@ export function kilogramsIn(unit: string): number | Refusal {
 
 /** lb/ft of a mass per metre in kg/m. */
 export function poundsPerFoot(kilogramsPerMetre: number): number {
-  return (kilogramsPerMetre * METRES_PER_FOOT) / KG_PER_POUND;
+  return (kilogramsPerMetre * (MM_PER_UNIT.ft / MM_PER_UNIT.m)) / KG_PER_UNIT.lb;
 }

@@ -2,6 +2,7 @@ import Decimal from "decimal.js";
 import { toMillimetres } from "./convert-length";
 import type { LengthUnit } from "./length-unit";
 import { defineRefusal, type Refusal } from "./refusal";
+import { MM_PER_UNIT } from "./unit-table";
 
 const lengthUnread = defineRefusal(
   "length-unread",
@@ -25,14 +26,7 @@ const inchesBesideFeet = defineRefusal(
 );
 
 const PLAIN_NUMBER = /^\d+(?:\.\d+)?$/;
-const MM_IN_UNIT: Readonly<Record<string, string>> = {
-  mm: "1",
-  cm: "10",
-  dm: "100",
-  m: "1000",
-  in: "25.4",
-  ft: "304.8",
-};
+const MM_IN_UNIT: Readonly<Record<string, number>> = MM_PER_UNIT;
 const UNIT_WORDS = new Map<string, string>([
   ...words("mm", "mm mm. millimetre millimetres millimeter millimeters"),
   ...words("cm", "cm cm. centimetre centimetres centimeter centimeters"),

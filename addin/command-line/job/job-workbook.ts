@@ -1,7 +1,7 @@
 import type { JobFinding, JobGroup, JobTonnage, PlacedBar } from "../../../core/jobs";
 import { jobPlaceWords } from "../../../core/jobs";
+import { columnLetters } from "../../../core/schedule/cell-address";
 import { groupName } from "../../../core/totals";
-import { columnLetters } from "../../workbook/cell-address";
 import { type NewCell, type NewSheet, writeNewWorkbook } from "../../xlsx/write/new-workbook";
 import type { JobReport } from "./job-report";
 

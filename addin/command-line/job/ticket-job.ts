@@ -9,7 +9,7 @@ import {
 } from "../../../core/jobs";
 import type { HeatsOfRow, Ticket } from "../../../core/tickets";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
-import type { ScheduleHead } from "../../print/print-page";
+import type { PageHead } from "../../print/print-page";
 import type { Streams } from "../streams";
 import { leftOutNotes } from "./cut-job";
 import type { JobAsked } from "./job-asked";
@@ -17,7 +17,7 @@ import { openBooks, questionOf } from "./open-books";
 import type { JobRead } from "./read-job";
 
 /** The head of pages over many schedules: the job where all say the same, and no one schedule. */
-export function jobHead(all: readonly Ticket[], standard: string): ScheduleHead {
+export function jobHead(all: readonly Ticket[], standard: string): PageHead {
   const jobs = new Set(all.map(({ head }) => head.job));
   const job = jobs.size === 1 ? (all[0]?.head.job ?? null) : null;
   return { job, schedule: null, revision: null, standard };

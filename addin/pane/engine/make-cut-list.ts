@@ -5,7 +5,7 @@ import type { Workshop } from "../../../core/shop";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { cutLengthWords } from "../../print/cut-length-words";
 import { cutListPage } from "../../print/cut-list-page";
-import type { ScheduleHead } from "../../print/print-page";
+import type { PageHead } from "../../print/print-page";
 import type { KeptCheck } from "./kept-check";
 import type { PrintedPage } from "./printed-page";
 import type { RemnantView } from "./remnant-view";
@@ -15,7 +15,7 @@ interface CutListQuestion {
   readonly kept: KeptCheck;
   readonly reading: ScheduleReading;
   readonly workshop: Workshop;
-  readonly head: ScheduleHead;
+  readonly head: PageHead;
 }
 
 /** The cut list of a schedule with what it would change on the Shop sheet. Throws where nothing can be cut. */

@@ -6,7 +6,7 @@ import { scheduleHead } from "../../../core/tickets";
 import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusal";
 import { bundleLabelsPage } from "../../print/bundle-labels";
 import { loadsPage } from "../../print/loads-page";
-import type { ScheduleHead } from "../../print/print-page";
+import type { PageHead } from "../../print/print-page";
 import { ticketPage } from "../../print/ticket-page";
 import { trialLogPage } from "../../print/trial-log-page";
 import { barsOfPours } from "./bars-of-pours";
@@ -26,7 +26,7 @@ export function makePage(kind: PageKind, kept: KeptCheck, pours: Pours): Printed
   const all = barsRead(kept);
   const reading = barsOfPours(kept, all, pours);
   const workshop = new Workshop(kept.shop, standard);
-  const head: ScheduleHead = { ...scheduleHead(all), standard: standard.id };
+  const head: PageHead = { ...scheduleHead(all), standard: standard.id };
   const made = PAGES[kind]({ kept, workshop, head, reading, pours });
   const chosen = pours === null ? [] : [`only of ${pours.join(", ")}`];
   return {
@@ -41,7 +41,7 @@ export function makePage(kind: PageKind, kept: KeptCheck, pours: Pours): Printed
 interface PageQuestion {
   readonly kept: KeptCheck;
   readonly workshop: Workshop;
-  readonly head: ScheduleHead;
+  readonly head: PageHead;
   /** of the bars that the page is of */
   readonly reading: ScheduleReading;
   readonly pours: Pours;

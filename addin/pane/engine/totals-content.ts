@@ -1,7 +1,8 @@
 import type { ColumnKind, ScheduleReading, Sheet } from "../../../core/schedule";
+import { columnLetters } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
 import { namedGroups, type ReckonedTonnage } from "../../../core/totals";
-import { cellAddress, columnLetters } from "../../workbook/cell-address";
+import { cellAddress } from "../../workbook/cell-address";
 import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { isSameMass } from "./live-mass";
 import { addressOf, saidIn } from "./row-cells";

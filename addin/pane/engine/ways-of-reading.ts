@@ -1,9 +1,9 @@
 import type { Finding } from "../../../core/audit/finding";
 import type { ColumnReading, ScheduleReading } from "../../../core/schedule/bar-row";
+import { columnLetters } from "../../../core/schedule/cell-address";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { type ColumnCorrection, parseReadOptions } from "../../../core/schedule/read-options";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { columnLetters } from "../../workbook/cell-address";
 import type { WayOfReading } from "./audit-view";
 
 export const NO_WAYS: readonly WayOfReading[] = [];

@@ -1,5 +1,5 @@
+import { columnLetters } from "../../../core/schedule/cell-address";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
-import { columnLetters } from "../../workbook/cell-address";
 import { seriesLook } from "../../workbook/series-colours";
 import type { StackedBars } from "../../workbook/stacked-bars";
 import { encodeXml } from "../xml/encode-xml";

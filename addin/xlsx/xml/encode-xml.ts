@@ -1,17 +1,6 @@
-/** Text as it stands between tags and in quoted attributes. */
-export function encodeXml(text: string): string {
-  if (!NEEDS_ENCODING.test(text)) return text;
-  return text
-    .replace(NOT_XML, "")
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
-}
+import { encodeXml } from "../../../core/units/encode-xml";
 
-/** What XML cannot hold, and control characters that it would rather not. */
-const NOT_XML = /[^\P{Cc}\t\n\r]|[\uFFFE\uFFFF]/gu;
-const NEEDS_ENCODING = /[&<>"\uFFFE\uFFFF]|[^\P{Cc}\t\n\r]/u;
+export { encodeXml };
 
 /** Text of a cell or comment: what XML cannot hold as spreadsheets write it, runs that look like it kept apart. */
 export function encodeCellText(text: string): string {

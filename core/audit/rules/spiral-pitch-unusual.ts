@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { Cited } from "../../standards/citation";
 import type { DetailingFigures, Standard } from "../../standards/port";
+import { MM_PER_UNIT } from "../../units/unit-table";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -67,7 +68,5 @@ function pitchSaid(words: string): number | null {
   if (!/\b(?:spirals?|heli(?:x|cal|ces))\b/.test(words)) return null;
   const said = /\bpitch\s*(?:=|:|of|@)?\s*(\d+(?:\.\d+)?)\s*(mm|"|″|in\b)?/.exec(words);
   if (said === null) return null;
-  return Number(said[1]) * (said[2] === undefined || said[2] === "mm" ? 1 : MM_PER_INCH);
+  return Number(said[1]) * (said[2] === undefined || said[2] === "mm" ? 1 : MM_PER_UNIT.in);
 }
-
-const MM_PER_INCH = 25.4;

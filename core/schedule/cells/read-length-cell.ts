@@ -1,3 +1,4 @@
+import { MM_PER_UNIT } from "../../units/unit-table";
 import type { BarRow, CellProblem, VaryingSet } from "../bar-row";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import { type CellPlace, guessed, type RowContext, sameAsMark, type Told, unread } from "./cell-answer";
@@ -6,7 +7,7 @@ import { mayBeDate } from "./date-typed";
 import { isFilled } from "./is-filled";
 import type { LengthField } from "./length-field";
 import { shortened } from "./longest-text";
-import { type LengthReading, MM_PER_UNIT, MOST_MM, readLengthText } from "./read-length-text";
+import { type LengthReading, MOST_MM, readLengthText } from "./read-length-text";
 import { readOddNumber } from "./read-odd-number";
 import type { UnitError } from "./settle-unit-errors";
 

@@ -1,6 +1,7 @@
 import { parseLength } from "../../units/parse-length";
 import { isRefusal, refusalText } from "../../units/refusal";
-import type { ColumnUnit, GuessCode } from "../bar-row";
+import { MM_PER_UNIT } from "../../units/unit-table";
+import type { GuessCode } from "../bar-row";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
 import { isWord } from "./row-words";
@@ -38,17 +39,6 @@ export type LengthReading =
   | { readonly is: "same-as"; readonly mark: string }
   | { readonly is: "blank" }
   | { readonly is: "unread"; readonly reason: string };
-
-export const MM_PER_UNIT: Readonly<Record<ColumnUnit, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: 25.4,
-  ft: 304.8,
-  kg: 1,
-  t: 1,
-  lb: 1,
-};
 
 /** A thousand kilometres: above it no number is a length. */
 export const MOST_MM = 1e9;

@@ -1,6 +1,7 @@
+import { MM_PER_UNIT } from "../../units/unit-table";
 import type { GuessCode } from "../bar-row";
 import { dateTyped } from "./date-typed";
-import { type LengthColumn, MM_PER_UNIT, MOST_MM } from "./read-length-text";
+import { type LengthColumn, MOST_MM } from "./read-length-text";
 
 export interface OddNumberPlace {
   readonly column: LengthColumn;

@@ -1,6 +1,6 @@
 import type { Standard } from "../../standards/port";
 import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading, UnitReason } from "../bar-row";
-import { type LengthColumn, MM_PER_UNIT } from "../cells/read-length-text";
+import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
 import { isSoftMetric } from "../cells/read-size-cell";
 import type { Header } from "../header/find-header";
@@ -24,6 +24,7 @@ import {
   unitOf,
 } from "./column-units";
 import { countBySums } from "./count-by-sums";
+import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { LENGTH_KINDS } from "./length-kinds";
 import { unitBySize } from "./unit-by-size";
 
@@ -58,8 +59,6 @@ export interface ColumnSource {
   isConfirmed(code: string, row: number, column: number): boolean;
 }
 
-const KG: Readonly<Record<string, number>> = { kg: 1, t: 1000, lb: 0.45359237 };
-
 /** Settles unit, comma and feet-and-inches of every column of one block from up to 400 rows. */
 export function decideColumns(source: ColumnSource, header: Header, block: HeaderBlock): TableLayout {
   const { standard } = source;
@@ -77,7 +76,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     const own = commaOfColumn(column, sample, comma);
     const decided = unitOf(column, sample, own, standard, dimensionUnit(column, block, rows, lengths, own));
     const feetInches = isFeetInches(sample, decided.unit, standard);
-    lengths.set(column.kind, { factor: MM_PER_UNIT[decided.unit], comma: own, feetInches });
+    lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });
     units.set(column.kind, decided);
     note(column, decided);
   }
@@ -139,7 +138,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     left: block.left,
     right: block.right,
     lengths,
-    massFactor: KG[massUnit ?? "kg"] ?? 1,
+    massFactor: IN_COLUMN_UNIT[massUnit ?? "kg"],
     comma,
     countIsSettled: block.countIsSettled === true || counts !== null,
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),

@@ -1,9 +1,9 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding, ToleranceRow } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
 /** Inch-pound columns and the metric ones that the page prints beside them. */
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "ASTM A615 and A706",
     clause: "bar table",
@@ -105,7 +105,7 @@ export const BARS: PrintedTable<BarRow> = {
 };
 
 /** In A615 since 2016; outside the bend and hook tables. */
-export const LARGEST_BAR: PrintedTable<BarRow> = {
+export const LARGEST_BAR: PrintedTable<PrintedBar> = {
   cite: { document: "ASTM A615", clause: "bar table", provenance: "memory" },
   rows: [
     {

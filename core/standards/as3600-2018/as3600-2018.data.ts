@@ -1,9 +1,9 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding, ToleranceRow } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
 /** Nominal masses, without the rolling margin of about 2.5 % that price lists add. */
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "AS/NZS 4671", edition: "2019", clause: "deformed bars", provenance: "memory" },
   rows: [
     { size: "N10", diameter: 10, area: 78.5, massPerMetre: 0.617 },

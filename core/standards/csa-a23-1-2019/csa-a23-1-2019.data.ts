@@ -1,8 +1,8 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "CSA G30.18",
     clause: "bar table",
@@ -20,7 +20,7 @@ export const BARS: PrintedTable<BarRow> = {
 };
 
 /** Diameter and area as read; the mass is the area x 0.00785. */
-export const LARGE_BARS: PrintedTable<BarRow> = {
+export const LARGE_BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "CSA G30.18",
     clause: "bar table",

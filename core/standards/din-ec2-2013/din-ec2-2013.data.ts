@@ -1,8 +1,8 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding, RebendingLimit } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "DIN 488-2",
     edition: "2009",
@@ -20,7 +20,7 @@ export const BARS: PrintedTable<BarRow> = {
   ],
 };
 
-export const LARGE_BARS: PrintedTable<BarRow> = {
+export const LARGE_BARS: PrintedTable<PrintedBar> = {
   cite: { document: "DIN 488-2", edition: "2009", clause: "bar table", provenance: "memory" },
   rows: [
     { size: "20", diameter: 20, area: 314, massPerMetre: 2.47 },

@@ -1,8 +1,8 @@
 import type { Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow, TestMandrelRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar, TestMandrelRow } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "EN 10080", edition: "2005", clause: "Table 6", provenance: "memory" },
   rows: [
     { size: "5", diameter: 5, area: 19.6, massPerMetre: 0.154 },

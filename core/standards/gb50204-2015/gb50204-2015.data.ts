@@ -1,8 +1,8 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "GB/T 1499.2",
     edition: "2018",

@@ -1,9 +1,9 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
 import type { ShapeSources } from "../shared/shape-row";
-import type { BarRow, TestMandrelRow } from "../shared/standard-tables";
+import type { PrintedBar, TestMandrelRow } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "ISO 6935-2", clause: "bar table", provenance: "memory" },
   rows: [
     { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },

@@ -1,8 +1,8 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding, ToleranceRow } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow, TestMandrelRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar, TestMandrelRow } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "JIS G 3112",
     clause: "deformed bars",
@@ -25,7 +25,7 @@ export const BARS: PrintedTable<BarRow> = {
   ],
 };
 
-export const LARGE_BARS: PrintedTable<BarRow> = {
+export const LARGE_BARS: PrintedTable<PrintedBar> = {
   cite: { document: "JIS G 3112", clause: "deformed bars", provenance: "memory" },
   rows: [
     { size: "D41", diameter: 41.3, area: 1340, massPerMetre: 10.5 },

@@ -1,8 +1,8 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding, RebendingLimit } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "AS/NZS 4671", edition: "2019", clause: "bars in New Zealand", provenance: "memory" },
   rows: [
     { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },

@@ -1,9 +1,9 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade, LengthRounding } from "../port";
 import type { ShapeRow, ShapeSources } from "../shared/shape-row";
-import type { BarRow, EndLegRow, FormerRow, HookRow } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
 
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "SANS 920", edition: "2011", clause: "bar table", provenance: "memory" },
   rows: [
     { size: "6", diameter: 6, area: 28.3, massPerMetre: 0.222 },

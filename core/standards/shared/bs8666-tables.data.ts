@@ -1,9 +1,9 @@
 import type { Cited, PrintedTable } from "../citation";
 import type { Grade, ToleranceRow } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow, RadiusRow } from "./standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar, RadiusRow } from "./standard-tables";
 
 /** Preferred sizes 8 to 40; 6 and 50 are non-preferred. */
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "BS 4449 bars",
     clause: "UK three-decimal table",

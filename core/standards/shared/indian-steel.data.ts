@@ -1,9 +1,9 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
 import type { Grade } from "../port";
-import type { BarRow, EndLegRow, FormerRow, HookRow, TestMandrelRow } from "./standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar, TestMandrelRow } from "./standard-tables";
 
 /** Masses as read. The areas are pi d2/4 to 0.1 mm2. */
-export const BARS: PrintedTable<BarRow> = {
+export const BARS: PrintedTable<PrintedBar> = {
   cite: {
     document: "IS 1786",
     edition: "2008",

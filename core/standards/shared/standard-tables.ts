@@ -14,7 +14,7 @@ import type {
 } from "../port";
 
 /** One printed line of a bar table. Where the page prints inches, those are what is held. */
-export interface BarRow {
+export interface PrintedBar {
   readonly size: string;
   /** mm */
   readonly diameter?: number;
@@ -137,7 +137,7 @@ export interface StandardTables {
   readonly unit: LengthUnit;
   /** other names that the document goes by, without edition */
   readonly names: readonly string[];
-  readonly bars: readonly PrintedTable<BarRow>[];
+  readonly bars: readonly PrintedTable<PrintedBar>[];
   /** a number in a size is the bar's nominal mm, so that "16mm" is the bar 16 */
   readonly sizesInMillimetres: boolean;
   /** d in "3d" is the number in the bar's name and not its nominal diameter */
