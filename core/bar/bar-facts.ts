@@ -7,6 +7,7 @@ import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
 import { exactLengthOf, shortestBetweenBends } from "../shapes/exact-length";
+import { leastFormer } from "../shapes/least-former";
 import type { BarPath, PlanarPath } from "../shapes/path";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { brokenShapeLimits, type LimitJudgement } from "../shapes/shape-limits";
@@ -17,7 +18,6 @@ import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../s
 import { isRefusal, Refusal } from "../units/refusal";
 import { isShapeCode } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
-import { leastFormerOf } from "./former-question";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
 import type { SaidWords } from "./said-words";
@@ -176,9 +176,7 @@ export class BarFacts {
 
   /** Least former of the standard were the bar no link. */
   get leastFormerOfMain(): Cited<number> | null {
-    const { diameter, coating } = this;
-    if (diameter === null) return null;
-    return leastFormerOf(this.standard, diameter, "main", coating, this.grade?.name ?? null);
+    return this.#formerFor("main", this.coating);
   }
 
   /** The row names a shape that is neither a code that is held nor a path, so that a link is not told from other bars. */
@@ -190,9 +188,7 @@ export class BarFacts {
 
   /** Least former of the standard were the bar a link. */
   get leastFormerOfLink(): Cited<number> | null {
-    const { diameter, coating } = this;
-    if (diameter === null) return null;
-    return leastFormerOf(this.standard, diameter, "link", coating, this.grade?.name ?? null);
+    return this.#formerFor("link", this.coating);
   }
 
   /** False once the least former was asked for a coating that the standard holds none for. */
@@ -343,13 +339,18 @@ export class BarFacts {
   }
 
   #askFormer(): Cited<number> | null {
-    const { diameter, use, coating } = this;
-    if (diameter === null) return null;
-    const grade = this.grade?.name ?? null;
-    const own = leastFormerOf(this.standard, diameter, use, coating, grade);
-    if (own !== null || coating === null) return own;
+    const { use, coating } = this;
+    const own = this.#formerFor(use, coating);
+    if (own !== null || coating === null || this.diameter === null) return own;
     this.isCoatingHeld = false;
-    return leastFormerOf(this.standard, diameter, use, null, grade);
+    return this.#formerFor(use, null);
+  }
+
+  #formerFor(use: Use, coating: string | null): Cited<number> | null {
+    const { diameter, standard, grade } = this;
+    if (diameter === null) return null;
+    const least = leastFormer(standard, diameter, use, grade?.name, coating ?? undefined);
+    return isRefusal(least) ? null : least;
   }
 
   #resolve(): ResolvedShape | Refusal | null {

@@ -6,7 +6,7 @@ import type { CompiledShape } from "./compiled-shape";
 import { contradictingDims, isLengthOfBar, noLengthOfBar } from "./contradicting-dims";
 import { developedLength } from "./developed-length";
 import type { Formula } from "./formula";
-import { leastFormer, printedRadius } from "./least-former";
+import { leastFormer } from "./least-former";
 import type { ResolvedShape } from "./resolve-shape";
 import { limitMet } from "./shape-limits";
 import { placeOf, type ShapeValues } from "./shape-values";
@@ -107,7 +107,7 @@ function geometricCutLength(shape: ResolvedShape): CutLength | Refusal {
 /** A former that is the standard's least stays the printed r, which may be cut to whole millimetres. */
 function radiusOfFormula(shape: ResolvedShape): number | Refusal {
   const { standard, diameter, use, grade, former, formerGiven, radius } = shape;
-  const printed = printedRadius(standard, diameter, use, grade);
+  const printed = standard.formulaRadius(diameter, use, grade);
   if (formerGiven) {
     const least = leastFormer(standard, diameter, use, grade);
     if (isRefusal(printed) || isRefusal(least) || least.value !== former.value) return radius;

@@ -1,7 +1,7 @@
 import type { Citation } from "../standards/citation";
 import { isRefusal } from "../units/refusal";
 import type { CompiledShape } from "./compiled-shape";
-import { leastEndLeg, printedRadius } from "./least-former";
+import { leastEndLeg } from "./least-former";
 import type { ResolvedShape } from "./resolve-shape";
 import type { CompiledLimit } from "./shape-limit-text";
 import { noValues, placeOf, type ShapeValues } from "./shape-values";
@@ -75,7 +75,7 @@ function copyOf(values: ShapeValues): number[] {
 function valuesOfLimits(shape: ResolvedShape, { limitsNeed }: CompiledShape): ShapeValues {
   const values = copyOf(shape.values);
   const { standard, diameter, use, grade } = shape;
-  const printed = printedRadius(standard, diameter, use, grade);
+  const printed = standard.formulaRadius(diameter, use, grade);
   if (!isRefusal(printed)) values[r] = printed.value;
   if (limitsNeed.endLeg) values[P] = leastEndLeg(standard, diameter, "main", grade);
   if (limitsNeed.linkEnd) values[P_LINKS] = leastEndLeg(standard, diameter, "link", grade);

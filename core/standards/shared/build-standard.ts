@@ -117,16 +117,18 @@ function straightSupplyRadius(
 
 type Answer<Value, Kind> = (diameter: number, kind: Kind, coating?: string, grade?: string) => Value;
 
-/** Keeps answers by use or rule, and within it by diameter: the two that change from row to row. */
+/** Keeps answers by use or rule, and within it by diameter; bars of one kind mostly follow one another. */
 function remember<Value, Kind extends string = Use>(answer: Answer<Value, Kind>): Answer<Value, Kind> {
   const byKind = new Map<string, Map<number, Value>>();
+  let lastKey: readonly unknown[] = [];
+  let known = new Map<number, Value>();
   return (diameter, kind, coating, grade) => {
-    const key = coating === undefined && grade === undefined ? kind : `${kind}|${coating}|${grade}`;
-    let known = byKind.get(key);
-    if (known === undefined) {
+    if (kind !== lastKey[0] || coating !== lastKey[1] || grade !== lastKey[2]) {
+      const key = coating === undefined && grade === undefined ? kind : `${kind}|${coating}|${grade}`;
       if (byKind.size >= ANSWERS_REMEMBERED) byKind.clear();
-      known = new Map();
+      known = byKind.get(key) ?? new Map();
       byKind.set(key, known);
+      lastKey = [kind, coating, grade];
     }
     let value = known.get(diameter);
     if (value === undefined) {
