@@ -1,20 +1,6 @@
-import type { DemoSheet, DemoValue } from "./demo-sheet";
+import { type DemoSheet, type DemoValue, FIRST_HEADINGS } from "./demo-sheet";
 
-const HEAD = [
-  "Member",
-  "Bar mark",
-  "Type and size",
-  "No. of members",
-  "No. in each",
-  "Total no.",
-  "Length of each bar mm",
-  "Shape code",
-  "A mm",
-  "B mm",
-  "C mm",
-  "Pour",
-  "Released",
-];
+const HEAD = [...FIRST_HEADINGS, "Pour", "Released"];
 
 const REVISION_A: DemoValue[][] = [
   ["Culvert C1", "2001", "H16", 1, 40, 40, 5600, "00", 5600, null, null, "P8", "yes"],

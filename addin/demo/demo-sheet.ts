@@ -62,3 +62,18 @@ function content(value: DemoValue): NewCell {
     ? { value: null, formula: value.slice(1) }
     : { value };
 }
+
+/** What every schedule of the yard begins with. */
+export const FIRST_HEADINGS = [
+  "Member",
+  "Bar mark",
+  "Type and size",
+  "No. of members",
+  "No. in each",
+  "Total no.",
+  "Length of each bar mm",
+  "Shape code",
+  "A mm",
+  "B mm",
+  "C mm",
+] as const;

@@ -1,29 +1,11 @@
-import type { DemoSheet, DemoValue } from "./demo-sheet";
+import { type DemoSheet, type DemoValue, FIRST_HEADINGS } from "./demo-sheet";
 import { SCHEDULE_ROWS } from "./schedule-rows.data";
 
 const HEAD = [
   ["Tallow Lane Yard"],
   ["Job: Marrow Fen pumping station, schedule MF-014, BS 8666:2005", null, null, null, null, null],
   [],
-  [
-    "Member",
-    "Bar mark",
-    "Type and size",
-    "No. of members",
-    "No. in each",
-    "Total no.",
-    "Length of each bar mm",
-    "Shape code",
-    "A mm",
-    "B mm",
-    "C mm",
-    "D mm",
-    "E/r mm",
-    "Former mm",
-    "Mass kg",
-    "Pour",
-    "Remark",
-  ],
+  [...FIRST_HEADINGS, "D mm", "E/r mm", "Former mm", "Mass kg", "Pour", "Remark"],
 ];
 
 const FIRST = HEAD.length;

@@ -64,6 +64,19 @@ export const USE_ARGUMENT: FunctionArgument = {
   lifts: "column",
 };
 
+/** What the functions of one bar's lengths take. */
+export const BAR_ARGUMENTS: readonly FunctionArgument[] = [
+  SHAPE_ARGUMENT,
+  SIZE_ARGUMENT,
+  DIMS_ARGUMENT,
+  STANDARD_ARGUMENT,
+  FORMER_ARGUMENT,
+  USE_ARGUMENT,
+];
+
+/** Where they stand among the arguments. */
+export const BAR_PLACES = { shape: 0, size: 1, dims: 2, standard: 3, former: 4, use: 5 };
+
 /** The standard of a cell, or the workbook's where it is blank. */
 export function readStandard(cell: Cell, row: RowReader): Standard | Refusal {
   const { defaultStandard, own } = row.environment;

@@ -1,7 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { barsAbout, isLink, type MembersWithLinks, membersWithLinks } from "../member-bars";
 import { isColumn } from "../member-size";
-import { defineRule } from "../rule";
+import { defineRule, type ExampleRow } from "../rule";
 
 export default defineRule({
   code: "MEMBER107",
@@ -10,40 +10,8 @@ export default defineRule({
   docs: {
     summary: "The links of a column are further apart than its thinnest main bar allows.",
     why: "Between two links a bar in compression stands free: too far apart, and it buckles out of the concrete. Ask the designer.",
-    failing: [
-      {
-        rows: [
-          { member: "column C1", size: "H16", shape: "00", A: 3000, length: 3000 },
-          {
-            member: "column C1",
-            size: "H8",
-            shape: "51",
-            A: 340,
-            B: 340,
-            C: 115,
-            length: 1525,
-            spacing: 350,
-          },
-        ],
-      },
-    ],
-    passing: [
-      {
-        rows: [
-          { member: "column C1", size: "H16", shape: "00", A: 3000, length: 3000 },
-          {
-            member: "column C1",
-            size: "H8",
-            shape: "51",
-            A: 340,
-            B: 340,
-            C: 115,
-            length: 1525,
-            spacing: 200,
-          },
-        ],
-      },
-    ],
+    failing: [{ rows: columnWithLinksAt(350) }],
+    passing: [{ rows: columnWithLinksAt(200) }],
   },
   messages: {
     wide: "links at {spacing} about bars of {bar}: {most} at most are asked for in a column; ask the designer",
@@ -72,4 +40,12 @@ function wideApart(facts: BarFacts, members: MembersWithLinks) {
   const most = Math.min(perDiameter * thinnest, perLink * facts.diameter, atMost);
   if (spacing <= most + 1 || !isLink(facts)) return null;
   return { spacing, thinnest, most, cite: rule.cite };
+}
+
+function columnWithLinksAt(spacing: number): readonly ExampleRow[] {
+  const link = { size: "H8", shape: "51", A: 340, B: 340, C: 115, length: 1525 };
+  return [
+    { member: "column C1", size: "H16", shape: "00", A: 3000, length: 3000 },
+    { member: "column C1", ...link, spacing },
+  ];
 }
