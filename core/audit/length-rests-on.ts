@@ -1,6 +1,5 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { CutLength } from "../shapes/cut-length";
-import { printedRadius } from "../shapes/least-former";
 import { type Citation, leastSure } from "../standards/citation";
 import { isRefusal } from "../units/refusal";
 
@@ -9,7 +8,7 @@ export function lengthRestsOn({ shape, standard }: BarFacts, cut: CutLength): Ci
   if (shape === null) return cut.cite;
   const { diameter, use, grade, compiled } = shape;
   const others: Citation[] = [];
-  const printed = cut.formulaRadius === null ? null : printedRadius(standard, diameter, use, grade);
+  const printed = cut.formulaRadius === null ? null : standard.formulaRadius(diameter, use, grade);
   // a radius whose sources differ was decided with its formula
   if (printed !== null && !isRefusal(printed) && printed.cite.provenance !== "published")
     others.push(printed.cite);

@@ -1,7 +1,8 @@
 import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
+import { MM_PER_UNIT } from "../../units/unit-table";
 import type { ColumnKind } from "../bar-row";
-import { type LengthColumn, MM_PER_UNIT } from "../cells/read-length-text";
+import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
 import { massPerMetreOf, sizeElsewhere } from "../cells/size-elsewhere";
 import type { HeaderBlock } from "../header/header-blocks";

@@ -1,4 +1,5 @@
 import type { SizeReading, Standard } from "../../standards/port";
+import { MM_PER_UNIT } from "../../units/unit-table";
 import type { BarRow, ColumnKind, RemarkReading } from "../bar-row";
 import { type CellPlace, guessed, unread } from "../cells/cell-answer";
 import { cleanText } from "../cells/clean-text";
@@ -8,7 +9,6 @@ import type { LengthField } from "../cells/length-field";
 import { shortened } from "../cells/longest-text";
 import { type CountReading, readCountText } from "../cells/read-count-text";
 import { inMillimetres, isPlainLength, readLengthCell } from "../cells/read-length-cell";
-import { MM_PER_UNIT } from "../cells/read-length-text";
 import { readMassCell } from "../cells/read-mass-cell";
 import { readRemark } from "../cells/read-remark";
 import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shape-cell";
