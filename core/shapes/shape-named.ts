@@ -49,6 +49,8 @@ function read(standard: Standard, typed: string | number): NamedShape | Refusal 
   return notHeld(standard, text, code);
 }
 
+const LIST = new Intl.ListFormat("en-GB", { type: "conjunction" });
+
 function notHeld(standard: Standard, typed: string, code: string): Refusal {
   const codes = [...standard.shapes.keys()];
   const near = /^\d\d$/.test(code) ? codes.filter((held) => held[0] === code[0]) : [];
@@ -56,7 +58,7 @@ function notHeld(standard: Standard, typed: string, code: string): Refusal {
   const held = pathsOnly ? "straight bars (00) and paths only" : (near.length > 0 ? near : codes).join(", ");
   const others = standardsWithShape(code, standard);
   const elsewhere =
-    others.length === 0 ? "" : `, though ${others.join(" and ")} ${others.length === 1 ? "has" : "have"} it`;
+    others.length === 0 ? "" : `, though ${LIST.format(others)} ${others.length === 1 ? "has" : "have"} it`;
   const remedy = pathsOnly ? "write the bar as a path" : "choose one of these or write the bar as a path";
   return shapeNotHeld({ typed, standard: standard.id, held, elsewhere, remedy });
 }

@@ -171,13 +171,17 @@ export class SheetReader {
   private goesOn(): boolean {
     const list = this.before();
     if (list === null || list.table === null) return false;
+    const [classes, reasons] = [[...this.classes], [...this.reasons]];
     this.begin(headerBefore(list.table));
     for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
     this.readRowsOn();
     const rows = this.bars.length;
     const isWhole = rows > 0 && wholeBars(this.bars) >= MOSTLY * rows && this.held === null;
-    if (!isWhole) this.forget();
-    else {
+    if (!isWhole) {
+      this.forget();
+      this.classes.splice(0, classes.length, ...classes);
+      this.reasons.splice(0, reasons.length, ...reasons);
+    } else {
       const reason = `the sheet has no header: its columns are those of sheet "${list.sheet}", whose list goes on here`;
       this.guesses.push({ guess: "list-goes-on", reason, asks: false, row: null, column: null });
       this.hasGoneOn = true;

@@ -28,8 +28,8 @@ describe("files that are odd or damaged", () => {
       [file("text.xlsx", "hello"), "not a workbook"],
       [file("wide.csv", "a,".repeat(20_000)), "1 rows and 20001 columns"],
       [file("zeros.csv", new Uint8Array(100)), "not a text file"],
-      // a folder is a job of many books, of which no copy is marked
-      [folder, /is a folder|marks one \.xlsx file/],
+      // a folder is a job of many books, whose copies go into a folder
+      [folder, /is a folder|go into a folder/],
       [join(folder, "none.xlsx"), "there is no file"],
     ] as const;
     for (const [path, words] of bad) {

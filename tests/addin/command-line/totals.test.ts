@@ -37,6 +37,7 @@ describe("barwright tonnage", () => {
       groupedBy: "pour",
       held: null,
       notInTotal: [],
+      notes: [],
     });
     expect(run.exit).toBe(0);
   });

@@ -86,7 +86,8 @@ function pathsOf(standard: Standard, definition: ShapeDefinition): ResolvedShape
 
 describe("drawings of every coded shape", () => {
   it.each(STANDARD_IDS)("keep every text off the bar and off the others: %s", (id) => {
-    const standard = resolveStandard(id);
+    // ISO 3766 prints no formers: a yard bends it by another document
+    const standard = resolveStandard(id === "ISO3766:2003" ? `${id}+EC2:2004` : id);
     if (isRefusal(standard)) throw new Error(`${id} is not held`);
     for (const definition of standard.shapes.values()) {
       const shapes = pathsOf(standard, definition);

@@ -20,7 +20,7 @@ describe("resolveShape", () => {
   it("holds 00 as a straight bar in a standard without codes", () => {
     expect(resolved({ standard: "EC2:2004", shape: "00", diameter: 16, dims: [1000] }).code).toBe("00");
     expect(refusalOf("21", [1, 2, 3], { standard: "EC2:2004" })).toBe(
-      `not-held: shape "21" is no code of EC2:2004, which holds straight bars (00) and paths only, though BS8666:2005 and BS8666:2020 have it; nor is it a path, which has a turn such as +90: write the bar as a path`,
+      `not-held: shape "21" is no code of EC2:2004, which holds straight bars (00) and paths only, though BS8666:2005, BS8666:2020 and ISO3766:2003 have it; nor is it a path, which has a turn such as +90: write the bar as a path`,
     );
   });
 
@@ -109,7 +109,7 @@ describe("resolveShape", () => {
 
   it("names what the standard holds where a code is not its own", () => {
     expect(refusalOf("48", [500, 300, 120])).toMatch(
-      /^not-held: shape "48" is no code of BS8666:2005, which holds 41.* though BS8666:2020 and BS4466:1989 have it/,
+      /^not-held: shape "48" is no code of BS8666:2005, which holds 41.* though BS8666:2020, SANS282:2011 and BS4466:1989 have it/,
     );
     expect(refusalOf("T1", [500])).toContain("which holds 00, 01, 11");
     expect(refusalOf("", [500])).toContain("the shape is blank");
