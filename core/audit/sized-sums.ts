@@ -37,6 +37,8 @@ const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
 
 /** A size as the list's own cells are read. */
 export function sizeOf(size: string, standard: Standard): { diameter: number; prefix: string } | null {
+  // "over 18" is a band of sizes, and no size
+  if (/[<>≤≥]/.test(size)) return null;
   let reader = readers.get(standard);
   if (reader === undefined) {
     reader = sizeCellReader(standard, false);

@@ -99,15 +99,18 @@ describe("the findings sheet that the workbench writes", () => {
   });
 
   test("is written anew in a file that was saved with it, one chart and no part over", async () => {
+    const opened = page.evaluate(
+      () => new Promise<void>((done) => addEventListener("barwright-opened", () => done(), { once: true })),
+    );
     await page.locator("#file-input").setInputFiles({
       name: "again.xlsx",
       mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
       buffer: saved,
     });
     await expect.poll(() => page.locator("#file-name").textContent(), WAIT).toContain("again");
-    await page.locator("barwright-pane fluent-button.check").click();
-    await page.locator('barwright-pane [data-pick="Show"]').selectOption("findings");
+    await opened;
     await bench.checked();
+    await bench.setUp(true);
     await expect.poll(names, WAIT).toEqual(expect.arrayContaining([expect.stringContaining("Findings")]));
     await write();
     const again = await bench.save();

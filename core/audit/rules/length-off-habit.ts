@@ -2,7 +2,7 @@ import { type LengthHabit, offLengthHabit } from "../../bar/length-habits";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { defineRule } from "../rule";
 
-const bar = (A: number, B: number, length: number) => ({ size: "16", shape: "21", A, B, C: 300, length });
+const bar = (A: number, B: number, length: number) => ({ size: "16", shape: "U1", A, B, C: 300, length });
 // 300 + 1000 + 300 less 2.5 diameters of 16 mm
 const BARS = [bar(300, 1000, 1560), bar(300, 1500, 2060), bar(400, 2000, 2660), bar(500, 900, 1660)];
 

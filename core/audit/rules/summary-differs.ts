@@ -33,6 +33,8 @@ export default defineRule({
       for (const sum of line.sums) {
         if (isNear(sum, measure) || (!measure.isTyped && isOpen(line, sum.diameter))) continue;
         const own = nearest(measure.values(sum), sum.typed);
+        // what a metre of a size weighs, only a bar of it can tell
+        if (own === undefined && measure.isPerMetre === true) continue;
         report({
           messageId: "differs",
           place: { row: sum.row, column: sum.column },
@@ -49,6 +51,7 @@ interface Measure {
   readonly within: number;
   /** it goes by what is typed above it, whether or not the bars are whole */
   readonly isTyped?: boolean;
+  readonly isPerMetre?: boolean;
   /** what a sum may be */
   values(sum: SizedSum): readonly number[];
 }
@@ -134,7 +137,7 @@ function measures(stretches: SizedLine["stretches"]): Measure[] {
     { what: "number", within: 0, values: of(({ count }) => count, 1) },
     { what: "mass", within: OTHER_TABLE, values: of(massOf, 1) },
     { what: "mass", within: OTHER_TABLE, values: of(massOf, KG_PER_TONNE) },
-    { what: "mass per metre", within: OTHER_TABLE, values: perMetre },
+    { what: "mass per metre", within: OTHER_TABLE, isPerMetre: true, values: perMetre },
   ];
 }
 
