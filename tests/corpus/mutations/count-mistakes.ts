@@ -10,8 +10,9 @@ export const COUNT_MISTAKES: readonly Mistake[] = [
     number: 12,
     isGeneral: true,
     name: "total is not members times each",
-    rules: ["SUM101"],
-    judgedBy: "cell",
+    // columns by size follow the planted total: there it is one of the others that looks wrong
+    rules: ["SUM101", "SUM109"],
+    judgedBy: "row",
     smallest: "one bar",
     plant(place) {
       const { bar, random } = place;
