@@ -25,6 +25,8 @@ interface UnseenBook {
     readonly name: string;
     readonly rows: readonly (readonly Cell[])[];
     readonly merges?: readonly string[];
+    /** rows of the sheet, from 1, whose cells are struck through */
+    readonly struck?: readonly number[];
   }[];
 }
 
@@ -97,8 +99,9 @@ function bookOf({ name, sheets }: UnseenBook): Book {
   };
 }
 
-function sheetOf({ name, rows, merges = [] }: UnseenBook["sheets"][number]): Sheet {
-  return { ...sheetFromRows(name, rows), merges: merges.map(areaOf) };
+function sheetOf({ name, rows, merges = [], struck = [] }: UnseenBook["sheets"][number]): Sheet {
+  const isStruckThrough = (row: number): boolean => struck.includes(row + 1);
+  return { ...sheetFromRows(name, rows), merges: merges.map(areaOf), isStruckThrough };
 }
 
 function areaOf(range: string) {
