@@ -39,6 +39,8 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
     for (const { column, value } of line.cells) {
       const field = fieldOf(sheet, line, column);
       if (field === null) continue;
+      // tonnes under the number of bars: a number with decimals counts none
+      if (field.kind === "total" && !Number.isInteger(value)) continue;
       const stretches = stretchesOf(sheet, line, field.tableTop).map((bars) =>
         ofItsSize(bars, line, field.table),
       );

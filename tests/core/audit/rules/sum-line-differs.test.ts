@@ -4,6 +4,14 @@ import { ruleCases } from "../rule-cases";
 // 3.16 + 6.32 = 9.48
 ruleCases(rule, {
   silent: [
+    // the tonnes of the list stand under the number of bars
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, total: 20 },
+        { size: "H16", shape: "00", A: 2000, length: 2000, total: 30 },
+      ],
+      foot: [{ member: "TOTAL", total: 0.126 }],
+    },
     // coated and plain bars are summed apart, and together they are all
     {
       rows: [
