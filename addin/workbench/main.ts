@@ -65,6 +65,18 @@ watchPageKeys({
     { holder: part("pane"), focus: () => firstStop(element)?.focus() },
   ],
 });
+// what is clicked while the first check runs is done all the same
+part("open-file").addEventListener("click", async () => {
+  if (await mayLeave()) part("file-input").click();
+});
+part("file-input").addEventListener("change", async ({ target }) => {
+  const input = target as HTMLInputElement;
+  const file = input.files?.[0];
+  if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
+  input.value = "";
+});
+part("open-example").addEventListener("click", () => void openExample());
+part("save-file").addEventListener("click", () => void save());
 await model.check();
 await grid.bringTools();
 document.body.dataset.tools = "brought";
@@ -185,15 +197,3 @@ async function save(): Promise<boolean> {
     return false;
   }
 }
-
-part("open-file").addEventListener("click", async () => {
-  if (await mayLeave()) part("file-input").click();
-});
-part("file-input").addEventListener("change", async ({ target }) => {
-  const input = target as HTMLInputElement;
-  const file = input.files?.[0];
-  if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
-  input.value = "";
-});
-part("open-example").addEventListener("click", () => void openExample());
-part("save-file").addEventListener("click", () => void save());
