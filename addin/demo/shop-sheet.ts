@@ -85,7 +85,7 @@ function filled(): { kind: string; cells: DemoValue[] }[] {
     }
     if (kind === "head") {
       section += 1;
-      const written = SECTIONS[section] ?? (section > SECTIONS.length ? TRIALS : []);
+      const written = SECTIONS[section] ?? (cells.includes("released") ? TRIALS : []);
       rows.push(...written.map((line) => ({ kind: "blank", cells: line })));
       if (written === STOCK) rows.push(...Array.from({ length: ROOM }, () => ({ kind: "blank", cells: [] })));
     }

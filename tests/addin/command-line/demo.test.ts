@@ -20,3 +20,10 @@ test("the example holds its results, so that a slip is told at one cell and as t
   const told = findings.map((finding) => JSON.stringify(finding));
   expect(new Set(told).size).toBe(told.length);
 });
+
+test("no line of the yard's trials is taken for a rate or a limit", async () => {
+  await barwright(["demo", folder]);
+  const { err } = await barwright(["tonnage", join(folder, "bridge")]);
+  expect(err).not.toContain("rates:");
+  expect(err).not.toContain("have no rate");
+});
