@@ -15,9 +15,10 @@ export interface Costs {
   readonly notes: readonly string[];
 }
 
-/** The rates that a Shop sheet holds; null where it has no table of them. */
+/** The rates that a Shop sheet holds; null where it has no table of them, or one that nobody has filled. */
 export function ratesOf({ shop }: Workshop, standard: Standard): Rates | null {
-  return shop.rates === null ? null : readRates(shop.rates.block, standard);
+  const read = shop.rates === null ? null : readRates(shop.rates.block, standard);
+  return read === null || read.rates.length + read.problems.length === 0 ? null : read;
 }
 
 /** Hours and cost of a book by pour, or whatever its tonnes go by; null without rates, and while totals are held. */

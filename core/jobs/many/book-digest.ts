@@ -4,6 +4,7 @@ import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
 import { type CheckReport, checkReport } from "../check-report";
+import { ratesOf } from "../costs";
 import type { JobQuestion } from "../read-book";
 import { type TonnageReport, tonnageReport } from "../tonnage-report";
 import { type JobBar, jobBars } from "./job-bar";
@@ -50,6 +51,9 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
       scheduleEntry(name, schedule, bars, { standard: standard.id, isOnly }),
     ),
     bars: read.flatMap(({ bars }) => bars),
-    rates: checked.workshop.shop.rates?.block ?? null,
+    rates:
+      ratesOf(checked.workshop, checked.standard) === null
+        ? null
+        : (checked.workshop.shop.rates?.block ?? null),
   };
 }
