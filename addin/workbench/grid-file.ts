@@ -43,7 +43,7 @@ import { toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
-import { doAgain, EditLog, isChange, type LoggedEdit } from "./work/edit-log";
+import { doAgain, EditLog, isChange, type LoggedEdit } from "./unsaved/edit-log";
 
 /** A file beside the grid's data that it makes. */
 interface ReadBook {

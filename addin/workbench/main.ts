@@ -20,9 +20,9 @@ import { isSeparatedText } from "./is-separated-text";
 import { keepOffline } from "./keep-offline";
 import { watchPageKeys } from "./page-keys";
 import { saveAs } from "./save-as";
-import { ask } from "./work/ask";
-import { keepWork } from "./work/keep-work";
-import { type Drawer, openDrawer } from "./work/kept-work";
+import { ask } from "./unsaved/ask";
+import { keepWork } from "./unsaved/keep-work";
+import { type Drawer, openDrawer } from "./unsaved/kept-work";
 
 const part = (id: string): HTMLElement => {
   const element = document.getElementById(id);
