@@ -49,6 +49,8 @@ export class BenchModel extends Observed<BenchState> {
   #asked: number | null = null;
   /** the ticket is to be made anew once what is being done is done */
   #isDue = false;
+  /** what was asked for is done one after the other: nothing of it is dropped */
+  #last: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly workbook: WorkbookPort,
@@ -64,10 +66,7 @@ export class BenchModel extends Observed<BenchState> {
 
   /** Shows the ticket of a row, and selects it in the sheet. */
   async choose(row: number): Promise<void> {
-    await this.#work("Making the ticket", async (sheet) => {
-      await this.#load(sheet, row);
-      await this.workbook.goTo(sheet, `A${row}`);
-    });
+    await this.#work("Making the ticket", (sheet) => this.#showRow(sheet, row));
   }
 
   /** The ticket of a mark as typed, or as the code on its printed ticket says it. */
@@ -85,16 +84,19 @@ export class BenchModel extends Observed<BenchState> {
 
   /** The next mark of the schedule, or the one before. */
   async step(by: 1 | -1): Promise<void> {
-    const { marks, ticket } = this.state;
-    const now = marks.findIndex(({ row }) => row === ticket?.row);
-    const next = marks[Math.max(0, Math.min(marks.length - 1, now + by))];
-    if (next !== undefined) await this.choose(next.row);
+    await this.#work("Making the ticket", async (sheet) => {
+      const { marks, ticket } = this.state;
+      const now = marks.findIndex(({ row }) => row === ticket?.row);
+      const next = marks[Math.max(0, Math.min(marks.length - 1, now + by))];
+      if (next !== undefined) await this.#showRow(sheet, next.row);
+    });
   }
 
   /** Writes a trial into the log, fits the log again and shows what it changes for this bar. */
   async writeTrial({ machine, former, bentTo, released, heat }: TrialAnswers): Promise<void> {
+    // of the bar in sight when it was sent
+    const { ticket } = this.state;
     await this.#work("Writing the trial", async (sheet) => {
-      const { ticket } = this.state;
       const trial = ticket?.trial;
       if (ticket == null || trial == null) throw new Error("choose a mark that is bent first");
       const { size, grade } = trial;
@@ -134,9 +136,9 @@ export class BenchModel extends Observed<BenchState> {
 
   /** Ticks the mark in sight as made, or takes the tick back; ticks stand on a sheet of their own. */
   async tick(isMade: boolean): Promise<void> {
+    const { ticket, marks } = this.state;
+    const mark = marks.find(({ row }) => row === ticket?.row);
     await this.#work("Writing the tick", async (sheet) => {
-      const { ticket, marks } = this.state;
-      const mark = marks.find(({ row }) => row === ticket?.row);
       if (mark === undefined) return;
       const name = await this.#madeSheet();
       const rows = await this.#ticks(name);
@@ -202,9 +204,19 @@ export class BenchModel extends Observed<BenchState> {
     await this.#readTicks(sheet);
   }
 
-  async #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
+  async #showRow(sheet: string, row: number): Promise<void> {
+    await this.#load(sheet, row);
+    await this.workbook.goTo(sheet, `A${row}`);
+  }
+
+  #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
+    this.#last = this.#last.then(() => this.#do(doing, act));
+    return this.#last;
+  }
+
+  async #do(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {
     const sheet = this.#view?.sheet ?? this.pane.state.sheet;
-    if (sheet === null || this.state.doing !== null) return;
+    if (sheet === null) return;
     this.set({ doing });
     try {
       await this.pane.checked(sheet);
