@@ -69,10 +69,10 @@ function sumAt(line: TotalRow, column: number, size: string, standard: Standard)
 
 /** Sizes one below another, sums beside them: each column of numbers is a kind of sum. */
 function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
-  return (sheet.reading.summaries ?? []).flatMap(({ rows, sizes, headerRow }) => {
+  return (sheet.reading.summaries ?? []).flatMap(({ rows, sizes, headerRow, left }) => {
     if (sizes.length > 0) return [];
     const named = rows.flatMap((line) => {
-      const size = sizeOfLine(sheet, line, standard);
+      const size = sizeOfLine(sheet, line, standard, left ?? 0);
       return size === null ? [] : [{ line, ...size }];
     });
     const columns = new Set(
@@ -80,7 +80,7 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
     );
     return [...columns].map((column) => ({
       sums: named.flatMap(({ line, size }) => sumAt(line, column, size, standard)),
-      stretches: stretchesBefore(sheet, headerRow),
+      stretches: left === undefined ? stretchesBefore(sheet, headerRow) : [sheet.bars],
       above: null,
     }));
   });
@@ -91,8 +91,9 @@ function sizeOfLine(
   sheet: SheetFacts,
   { row }: TotalRow,
   standard: Standard,
+  left: number,
 ): { size: string; at: number } | null {
-  for (let column = 0; column < sheet.sheet.columnCount; column += 1) {
+  for (let column = left; column < sheet.sheet.columnCount; column += 1) {
     const cell = sheet.sheet.cell(row, column);
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;

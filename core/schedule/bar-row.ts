@@ -220,6 +220,8 @@ export interface SummaryBlock {
   readonly rows: readonly TotalRow[];
   /** empty where the sizes stand one below another */
   readonly sizes: readonly { readonly size: string; readonly column: number }[];
+  /** first column of a block beside the list, which sums all of it */
+  readonly left?: number;
 }
 
 /** Why the totals of a sheet are held back until its user says how it is to be read. */

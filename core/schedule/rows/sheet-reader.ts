@@ -52,6 +52,7 @@ import {
   SIZES_OF_SUMS,
 } from "./row-verdict";
 import { headsSums, sizesInRow, sumsOnly, totalRow } from "./sum-rows";
+import { type SumsBeside, sumsBeside, without } from "./sums-beside";
 import { addTitleFacts, barsOfTitle, dateText } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
@@ -101,6 +102,7 @@ export class SheetReader {
   private readonly proven = new Map<number, HeaderByArithmetic>();
   private isTransposed = false;
   private hasGoneOn = false;
+  private readonly beside: readonly SumsBeside[];
 
   constructor(
     private readonly sheet: Sheet,
@@ -108,7 +110,9 @@ export class SheetReader {
     private readonly options: ReadOptions,
     private readonly before: () => ListBefore | null = () => null,
   ) {
-    this.access = sheetAccess(sheet, options);
+    const access = sheetAccess(sheet, options);
+    this.beside = sumsBeside(sheet.rowCount, access.cells, standard);
+    this.access = this.beside.length === 0 ? access : { ...access, ...without(this.beside, access) };
     this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
     this.reasons = new Array<RowReason>(sheet.rowCount).fill(BLANK.because);
   }
@@ -133,7 +137,7 @@ export class SheetReader {
       totals: this.totals,
       noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.noHeader(),
       guesses: [...this.guesses, ...finished.guesses],
-      summaries: this.summaries,
+      summaries: [...this.summaries, ...this.beside.map(({ block }) => block)],
       titleFacts: this.facts,
       lengthStep: finished.lengthStep,
       held: this.held,
@@ -148,7 +152,7 @@ export class SheetReader {
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
-    if (this.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
+    if (this.summaries.length + this.beside.length > 0 || (sheet.merges ?? []).length > 0) return null;
     return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }
 

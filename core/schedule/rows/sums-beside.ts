@@ -1,0 +1,177 @@
+import type { Standard } from "../../standards/port";
+import type { SummaryBlock, TotalRow } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import type { CommaUse } from "../cells/read-number-text";
+import type { HeaderSource } from "../header/find-header";
+import { sizeNamed } from "../header/header-blocks";
+import { recogniseHeader } from "../header/recognise-header";
+import type { Cell } from "../sheet";
+import { headsSums, totalRow } from "./sum-rows";
+
+/** What stands beside a list and sums it by size: its cells are none of the list's. */
+export interface SumsBeside {
+  readonly left: number;
+  readonly right: number;
+  readonly block: SummaryBlock;
+}
+
+/** a block beside stands near the head of its sheet */
+const ROWS_LOOKED_AT = 120;
+const WIDEST = 12;
+const MOST_COLUMNS = 200;
+const LEAST_SIZES = 3;
+const LEAST_WORDS = 3;
+const OF_BARS: ReadonlySet<string> = new Set(["mark", "each", "total", "shape", "members"]);
+
+/** The blocks of sums by size that an empty column parts from the list to their left. */
+export function sumsBeside(
+  rowCount: number,
+  cellsOf: (row: number) => readonly Cell[],
+  standard: Standard,
+): readonly SumsBeside[] {
+  const rows = Array.from({ length: Math.min(rowCount, ROWS_LOOKED_AT) }, (_, row) => cellsOf(row));
+  const stretches = filledStretches(rows);
+  const first = stretches[0];
+  if (first === undefined || stretches.length < 2 || !rows.some((cells) => headsList(cells, first)))
+    return [];
+  return stretches.slice(1).flatMap((stretch) => {
+    const block = blockIn(rows, stretch, standard);
+    return block === null ? [] : [{ ...stretch, block }];
+  });
+}
+
+/** Rows and merged texts as they are without the blocks beside. */
+export function without(
+  beside: readonly SumsBeside[],
+  access: Pick<HeaderSource, "cells" | "mergedText">,
+): Pick<HeaderSource, "cells" | "mergedText"> {
+  const isBeside = (column: number) => beside.some(({ left, right }) => column >= left && column <= right);
+  return {
+    cells: (row) => {
+      const cells = access.cells(row);
+      return cells.some((cell, column) => isFilled(cell) && isBeside(column))
+        ? cells.map((cell, column) => (isBeside(column) ? null : cell))
+        : cells;
+    },
+    mergedText: (row, column) => (isBeside(column) ? null : access.mergedText(row, column)),
+  };
+}
+
+interface Stretch {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Runs of columns with something in them, an empty column between. */
+function filledStretches(rows: readonly (readonly Cell[])[]): readonly Stretch[] {
+  const filled: boolean[] = [];
+  for (const cells of rows)
+    for (let column = 0; column < Math.min(cells.length, MOST_COLUMNS); column += 1)
+      if (isFilled(cells[column])) filled[column] = true;
+  const stretches: Stretch[] = [];
+  for (let column = 0; column < filled.length; column += 1) {
+    if (filled[column] !== true) continue;
+    const left = column;
+    while (filled[column + 1] === true) column += 1;
+    stretches.push({ left, right: column });
+  }
+  return stretches;
+}
+
+function headsList(cells: readonly Cell[], { left, right }: Stretch): boolean {
+  const kinds = new Set<string>();
+  for (let column = left; column <= right; column += 1) {
+    const cell = cells[column];
+    if (typeof cell === "string") kinds.add(recogniseHeader(cell)?.kind ?? "");
+  }
+  kinds.delete("");
+  return kinds.size >= LEAST_WORDS;
+}
+
+/** The stretch as a block of sums by size; null where anything of a bar stands in it, or no sizes do. */
+function blockIn(
+  rows: readonly (readonly Cell[])[],
+  { left, right }: Stretch,
+  standard: Standard,
+): SummaryBlock | null {
+  if (right - left + 1 > WIDEST || right === left) return null;
+  const lines: TotalRow[] = [];
+  const sizes = new Set<string>();
+  const comma = commaIn(rows, left, right);
+  let head: number | null = null;
+  let across: number | null = null;
+  let labelled = 0;
+  for (let row = 0; row < rows.length; row += 1) {
+    const cells = rows[row] as readonly Cell[];
+    const mine = columnsFilled(cells, left, right);
+    if (mine.length === 0) continue;
+    if (headsBars(cells, mine)) return null;
+    if (headsSums(cells, mine)) head ??= row;
+    if (sizesAcross(cells, mine, standard)) across ??= row;
+    const label = cells[mine[0] as number] ?? null;
+    if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
+    const size = sizeAmong(cells, mine, standard);
+    if (size === null || mine.length < 2) continue;
+    const line = totalRow(cells, row, mine, String(label), "summary", comma);
+    if (!line.cells.some(({ column }) => column !== size)) continue;
+    lines.push(line);
+    sizes.add(String(cells[size]));
+  }
+  // a label in each line, where columns by size of the list itself hold numbers alone
+  if (across !== null && labelled > 0) return { headerRow: across, rows: [], sizes: [], left };
+  const isOfSizes = lines.length >= LEAST_SIZES || (head !== null && lines.length > 0);
+  // of each size once, where a list of bars has sizes again
+  return isOfSizes && sizes.size === lines.length
+    ? { headerRow: head ?? 0, rows: lines, sizes: [], left }
+    : null;
+}
+
+const DECIMAL_COMMA = /^\s*\d+(?:\.\d{3})*,\d{1,2}\s*$/;
+
+function commaIn(rows: readonly (readonly Cell[])[], left: number, right: number): CommaUse {
+  const isDecimal = rows.some((cells) =>
+    cells.slice(left, right + 1).some((cell) => typeof cell === "string" && DECIMAL_COMMA.test(cell)),
+  );
+  return isDecimal ? "decimal" : "thousands";
+}
+
+function isLabel(cell: Cell): boolean {
+  return typeof cell === "string" && /\p{L}/u.test(cell);
+}
+
+function headsBars(cells: readonly Cell[], columns: readonly number[]): boolean {
+  const kinds = columns.map((column) => {
+    const cell = cells[column];
+    return typeof cell === "string" ? (recogniseHeader(cell)?.kind ?? "") : "";
+  });
+  const ofBars = kinds.filter((kind) => OF_BARS.has(kind));
+  return ofBars.length > 1 && kinds.includes("size");
+}
+
+/** Sizes one beside another head sums of members. */
+function sizesAcross(cells: readonly Cell[], columns: readonly number[], standard: Standard): boolean {
+  const named = columns.filter((column) => isSize(cells[column] ?? null, standard, true));
+  return named.length >= LEAST_SIZES;
+}
+
+/** The first or second cell that names a size. */
+function sizeAmong(cells: readonly Cell[], columns: readonly number[], standard: Standard): number | null {
+  const at = columns.slice(0, 2).find((column) => isSize(cells[column] ?? null, standard, false));
+  return at ?? null;
+}
+
+function isSize(cell: Cell, standard: Standard, hasWords: boolean): boolean {
+  if (typeof cell === "string") return sizeNamed(cell, standard) !== null;
+  return !hasWords && typeof cell === "number" && sizeNamed(String(cell), standard) !== null;
+}
+
+function columnsFilled(cells: readonly Cell[], left: number, right: number): number[] {
+  const filled: number[] = [];
+  for (let column = left; column <= Math.min(right, cells.length - 1); column += 1)
+    if (isFilled(cells[column])) filled.push(column);
+  return filled;
+}
+
+function isFilled(cell: Cell | undefined): boolean {
+  return cell !== null && cell !== undefined && (typeof cell !== "string" || cleanText(cell) !== "");
+}
