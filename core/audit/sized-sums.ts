@@ -98,10 +98,17 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
-    if (sizeOf(size, standard) !== null) return { size, at: column };
+    if (namesBar(size, sheet, standard)) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;
+}
+
+/** A size, and of a bar of the list where the block stands beside it: "CA-50" before it is a grade. */
+function namesBar(size: string, { bars }: SheetFacts, standard: Standard): boolean {
+  const named = sizeOf(size, standard);
+  if (named === null) return bars.some(({ sizeName }) => sizeName === size);
+  return bars.length === 0 || bars.some(({ diameter }) => diameter === named.diameter);
 }
 
 /** Lines under columns by size. */

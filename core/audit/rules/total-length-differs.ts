@@ -3,6 +3,7 @@ import { defineRule } from "../rule";
 import { isTogether } from "../several-products";
 
 const ALLOWED = 0.002;
+const SLIPS = [10, 100, 1000, 0.1, 0.01, 0.001];
 /** Above it no number is the length of a row's bars. */
 const MOST_MM = 1e12;
 
@@ -24,7 +25,10 @@ export default defineRule({
     ],
     passing: [{ rows: [{ size: "H16", length: 2000, members: 1, each: 10, total: 10, totalLength: 20 }] }],
   },
-  messages: { differs: "total length {typed} is not {count} x {length} = {computed}" },
+  messages: {
+    differs: "total length {typed} is not {count} x {length} = {computed}",
+    slip: "the total length {typed} is {count} x {to} and not {count} x {length}: the point of one of the two lengths is misplaced",
+  },
   fixes: { computed: { label: "change the total length to {computed}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
     if (!sheet.has("totalLength") && !sheet.reading.tables.some(({ bySizeUnit }) => bySizeUnit !== undefined))
@@ -37,6 +41,23 @@ export default defineRule({
       // several products at once have one cause, which another rule names
       if (isTogether(facts)) continue;
       const computed = productOf(facts) ?? 0;
+      const to = slipOfLength(facts, computed);
+      if (to !== null) {
+        const { count } = facts;
+        const [length, typed] = [facts.row.length ?? 0, facts.row.totalLength ?? 0];
+        report({
+          messageId: "slip",
+          row: facts,
+          at: "length",
+          values: {
+            typed: { mm: typed, typed: true },
+            count: count ?? 0,
+            length: { mm: length, typed: true },
+            to: { mm: to },
+          },
+        });
+        continue;
+      }
       report({
         messageId: "differs",
         row: facts,
@@ -52,6 +73,12 @@ export default defineRule({
     }
   },
 });
+
+/** The length with which the total agrees, where only the place of the point parts them. */
+function slipOfLength({ row }: BarFacts, computed: number): number | null {
+  const factor = SLIPS.find((one) => Math.abs(((row.totalLength ?? 0) * one) / computed - 1) <= ALLOWED);
+  return factor === undefined ? null : (row.length ?? 0) / factor;
+}
 
 function isJudged(facts: BarFacts): boolean {
   return productOf(facts) !== null && (facts.row.totalLength ?? Number.NaN) < MOST_MM;

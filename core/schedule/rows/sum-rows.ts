@@ -90,22 +90,23 @@ export function totalRow(
   return { row, label, cells: numbers, kind };
 }
 
-/** True for a row of words alone that names sizes beside lengths or masses, and no mark, count or shape. */
+const MASS_UNIT = /^\s*[([]?(?:kgs?|lbs?|t|tons?|tonnes?|mt|кг|т)[)\]]?\.?\s*$/i;
+
+/** True for a row of words alone that names sizes beside lengths or masses, and no mark, shape or count of members. */
 export function headsSums(cells: readonly Cell[], filled: readonly number[]): boolean {
   if (filled.length < 2) return false;
   const kinds = new Set<string>();
   for (const column of filled) {
     const cell = cells[column];
     if (typeof cell !== "string") return false;
-    const kind = recogniseHeader(cell)?.kind;
+    const kind = recogniseHeader(cell)?.kind ?? (MASS_UNIT.test(cell) ? "mass" : undefined);
     if (kind !== undefined) kinds.add(kind);
   }
-  const isOfBars = ["mark", "each", "members", "total", "shape", "A", "B"].some((kind) => kinds.has(kind));
-  return (
-    kinds.has("size") &&
-    !isOfBars &&
-    ["mass", "unitMass", "totalLength", "length"].some((kind) => kinds.has(kind))
-  );
+  const isOfBars = ["mark", "each", "members", "shape", "A", "B"].some((kind) => kinds.has(kind));
+  if (!kinds.has("size") || isOfBars) return false;
+  // bars of a size and what they weigh: one bar's length alone makes it a list
+  if (kinds.has("total")) return kinds.has("mass") && !kinds.has("length");
+  return ["mass", "unitMass", "totalLength", "length"].some((kind) => kinds.has(kind));
 }
 
 const MOST_WORDS = 3;
