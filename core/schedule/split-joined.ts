@@ -3,7 +3,7 @@ import type { ScheduleReading, TableReading } from "./bar-row";
 import { cleanText } from "./cells/clean-text";
 import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
-import { knownWords } from "./header/find-header";
+import { knownWords } from "./header/known-words";
 import { readHeading } from "./rows/read-heading";
 import type { Cell, Sheet } from "./sheet";
 

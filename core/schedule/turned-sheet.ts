@@ -1,7 +1,7 @@
 import type { Standard } from "../standards/port";
 import { findTables } from "./evidence/index";
-import { knownWords } from "./header/find-header";
 import { LEAST_WORDS } from "./header/header-blocks";
+import { knownWords } from "./header/known-words";
 import type { Cell, Sheet } from "./sheet";
 
 const MOST_ROWS_LOOKED = 120;

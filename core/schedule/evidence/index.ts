@@ -12,5 +12,5 @@ export { type RowSource, sampledRows } from "./pick-rows";
 export type { Agreement, TakenColumn } from "./reading-agreement";
 export type { Grade, IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
 export { type WeighedTable, weighTable } from "./weigh-table";
-export type { ColumnDecision, Share, Weighed } from "./weigh-words";
+export type { ColumnDecision, Share, Weighed } from "./weighed";
 export type { EvidenceRole, EvidenceUnit, WordReading, Words } from "./word-reading";

@@ -6,7 +6,8 @@ import { type Agreement, readingAgreement } from "./reading-agreement";
 import { evidenceAsWorded, tableEvidence, testedRows } from "./table-evidence";
 import { countTriples } from "./triples";
 import { type ValueColumn, valueColumns } from "./value-column";
-import { confirms, type Weighed, weighWords } from "./weigh-words";
+import { confirms, weighWords } from "./weigh-words";
+import type { Weighed } from "./weighed";
 import type { EvidenceRole, Words } from "./word-reading";
 
 /** A table's columns as words and arithmetic together have them. */

@@ -1,10 +1,6 @@
 import type { Standard } from "../../standards/port";
-import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
-import { cleanText } from "../cells/clean-text";
-import { LONGEST_VALUE } from "../cells/longest-text";
 import { isWord, plainWords } from "../cells/row-words";
-import type { Cell } from "../sheet";
 import {
   CORE,
   type FoundColumn,
@@ -15,6 +11,9 @@ import {
   LEAST_WORDS,
   sizeNamed,
 } from "./header-blocks";
+import type { HeaderSource } from "./header-source";
+import { isBarSize, serialsByContent, typesByContent } from "./kind-by-content";
+import { WIDEST } from "./known-words";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
 
 export interface Header {
@@ -23,24 +22,10 @@ export interface Header {
   readonly blocks: readonly HeaderBlock[];
 }
 
-/** What header finding asks of a sheet. */
-export interface HeaderSource {
-  readonly rowCount: number;
-  cells(row: number): readonly Cell[];
-  /** the text of a cell merged over several columns, at each of them */
-  mergedText(row: number, column: number): string | null;
-  /** a user's correction for this header text or column */
-  correction(
-    text: string,
-    column: number,
-  ): { kind?: ColumnKind | "ignored" | undefined; unit?: ColumnUnit | undefined } | null;
-}
-
 /** cells of a row of units under the words */
 const LEAST_UNITS = 3;
 /** rows of the tallest header */
 export const MOST_ROWS = 4;
-const WIDEST = 16_384;
 /**
  * The header that begins in this row: one to four rows with at least four known column words, stacked
  * cells joined top-down. Null where none begins here.
@@ -75,96 +60,12 @@ export function findHeader(
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }
 
-const SAMPLED_TYPES = 12;
-const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
-
-const LABEL = /^\p{L}{1,3}\d{1,4}\p{L}?$/u;
-
-/** "N" or "No." over labels such as N1, N2 heads marks and numbers no rows. */
-function serialsByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
-  if (columns.some(({ meaning }) => meaning?.kind === "mark")) return;
-  const index = columns.findIndex(({ meaning, corrected }) => meaning?.serial === true && !corrected);
-  const one = columns[index];
-  if (one === undefined || one.meaning === null) return;
-  const texts: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column];
-    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
-  }
-  if (texts.length < 2 || texts.filter((text) => LABEL.test(text)).length * 2 <= texts.length) return;
-  columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
-}
-
-/** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
-function typesByContent(
-  columns: FoundColumn[],
-  source: HeaderSource,
-  bottom: number,
-  standard: Standard,
-): void {
-  const kinds = columns.map(({ meaning }) => meaning?.kind);
-  const index = columns.findIndex(
-    ({ meaning, header, corrected }) => meaning?.kind === "grade" && !corrected && /typ/i.test(header),
-  );
-  const one = columns[index];
-  if (one === undefined || one.meaning === null) return;
-  const texts: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column];
-    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
-  }
-  const most = (is: (text: string) => boolean) => texts.filter(is).length * 2 > texts.length;
-  if (!kinds.includes("size") && most((text) => /\d/.test(text) && isBarSize(text, standard))) {
-    columns[index] = { ...one, meaning: { ...one.meaning, kind: "size" } };
-  } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
-    columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
-  }
-}
-
 /** Columns whose whole stack, this top row's text first, is a known word. */
 function stackedUnder(top: HeaderRow | undefined, { columns }: Candidate): number {
   return columns.filter(({ column, header }) => {
     const own = top?.texts.get(column);
     return own !== undefined && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null;
   }).length;
-}
-
-/** The most known words in one row, to name the nearest row where no header is found. */
-export function knownWords(cells: readonly Cell[]): number {
-  const kinds = new Set<string>();
-  for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
-    const cell = cells[column];
-    if (typeof cell !== "string") continue;
-    const meaning = recogniseHeader(cell);
-    if (meaning !== null) kinds.add(meaning.kind);
-  }
-  return kinds.size;
-}
-
-const MOST_NEAREST_ROWS = 2000;
-
-/** The row with the most known words, the nearest to a header where none is found; null where no row has one. */
-export function rowOfMostWords(rowCount: number, cellsOf: (row: number) => readonly Cell[]): number | null {
-  let nearest: number | null = null;
-  let most = 0;
-  for (let row = 0; row < Math.min(rowCount, MOST_NEAREST_ROWS); row += 1) {
-    const words = knownWords(cellsOf(row));
-    if (words > most) {
-      most = words;
-      nearest = row;
-    }
-  }
-  return nearest;
-}
-
-/** True where every filled cell is another known word. */
-export function holdsOnlyWords(cells: readonly Cell[]): boolean {
-  const filled = cells.filter((cell) => cell != null && (typeof cell !== "string" || cell.trim() !== ""));
-  return (
-    filled.length >= 2 &&
-    filled.every((cell) => typeof cell === "string") &&
-    knownWords(cells) === filled.length
-  );
 }
 
 interface Candidate {
@@ -191,12 +92,6 @@ function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boo
     }
   }
   return sizes >= LEAST_SIZES || (texts > 0 && sizes === 0);
-}
-
-function isBarSize(typed: string | number, standard: Standard): boolean {
-  if (typeof typed === "string" && typed.length > LONGEST_VALUE) return false;
-  const reading = standard.readSize(typed);
-  return !isRefusal(reading) && reading.bar !== null;
 }
 
 function headerRow(source: HeaderSource, row: number): HeaderRow {

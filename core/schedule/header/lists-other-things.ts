@@ -1,8 +1,9 @@
 import type { ColumnKind } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
-import type { Header, HeaderSource } from "./find-header";
+import type { Header } from "./find-header";
 import type { HeaderBlock } from "./header-blocks";
+import type { HeaderSource } from "./header-source";
 
 const SAMPLE_OF_SIZES = 40;
 /** 926x2040, 203x203x46 UC, 150 x 75: width by height, where a bar has one diameter */

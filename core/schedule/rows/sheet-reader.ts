@@ -1,42 +1,29 @@
 import type { Standard } from "../../standards/port";
-import type {
-  HeldTotals,
-  RowClass,
-  ScheduleReading,
-  SheetGuess,
-  SummaryBlock,
-  TableReading,
-  TotalRow,
-} from "../bar-row";
-import { readRemark } from "../cells/read-remark";
-import { plainWords } from "../cells/row-words";
+import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
 import type { ColumnSource } from "../columns/decide-columns";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
 import { headerGuess } from "../columns/proof-text";
 import { settleColumns } from "../columns/settle-columns";
 import type { TableProof } from "../columns/table-proof";
-import {
-  findHeader,
-  type Header,
-  type HeaderSource,
-  holdsOnlyWords,
-  knownWords,
-  rowOfMostWords,
-} from "../header/find-header";
+import { findHeader, type Header } from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
+import type { HeaderSource } from "../header/header-source";
+import { holdsOnlyWords, knownWords, rowOfMostWords } from "../header/known-words";
 import { listsOtherThings } from "../header/lists-other-things";
 import { KNOWN_HEADER_WORDS } from "../header/recognise-header";
 import { numbersColumns, repeatsHeader } from "../header/repeated-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
 import { sheetAccess } from "../sheet-access";
+import { type Block, columnsOf } from "./block";
 import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
 import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
+import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
 import type { ColumnDecision, Resumable } from "./resumable";
-import { filledColumns, labelOf, shownText } from "./row-cells";
+import { filledColumns } from "./row-cells";
 import type { DraftRow } from "./row-draft";
 import { RowEvidence } from "./row-evidence";
 import type { RowReason, RowReasonCode } from "./row-reason";
@@ -51,33 +38,16 @@ import {
   type RowVerdict,
   SIZES_OF_SUMS,
 } from "./row-verdict";
-import { headsSums, sizesInRow, sumsOnly, totalRow } from "./sum-rows";
+import { SheetNotes } from "./sheet-notes";
+import { SheetSums } from "./sheet-sums";
+import { headsSums, sizesInRow, sumsOnly } from "./sum-rows";
 import { type SumsBeside, sumsBeside, without } from "./sums-beside";
-import { addTitleFacts, barsOfTitle, dateText } from "./title-facts";
+import { barsOfTitle } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
 /** share of the bars that must be whole before a list is taken to go on from the sheet before */
 const MOSTLY = 0.75;
-const OF_FOOT: ReadonlySet<RowReasonCode> = new Set([
-  ...(["mark-alone", "size-alone", "size-unread", "no-field-read", "no-name"] as const),
-]);
-const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
-
-/** A table that rows are being read under. */
-interface Block {
-  readonly reader: BarRowReader;
-  carried: Carried;
-  above: DraftRow | null;
-  blanks: number;
-  ended: boolean;
-  /** a block of sums, not of bars */
-  readonly summary: {
-    headerRow: number;
-    rows: TotalRow[];
-    sizes: readonly { size: string; column: number }[];
-  } | null;
-}
 
 /** Reads one sheet from its first row to its last, once. */
 export class SheetReader {
@@ -85,12 +55,10 @@ export class SheetReader {
   private readonly classes: RowClass[];
   private readonly reasons: RowReason[];
   private readonly bars: DraftRow[] = [];
-  private readonly totals: TotalRow[] = [];
   private readonly tables: TableReading[] = [];
   private readonly guesses: SheetGuess[] = [];
-  private readonly notes: { row: number; text: string }[] = [];
-  private readonly facts = new Map<string, string>();
-  private readonly summaries: (SummaryBlock & { readonly rows: TotalRow[] })[] = [];
+  private readonly sums = new SheetSums();
+  private readonly notes = new SheetNotes();
   private blocks: Block[] = [];
   private held: HeldTotals | null = null;
   private readonly proofs: (TableProof | null)[] = [];
@@ -120,25 +88,26 @@ export class SheetReader {
   read(): ScheduleReading {
     this.readRows(undefined);
     if (this.tables.length === 0) this.readRows(2);
-    if (this.tables.length === 0 && this.summaries.length === 0 && !this.goesOn()) this.readByArithmetic();
-    this.passOverFoot();
+    if (this.tables.length === 0 && this.sums.summaries.length === 0 && !this.goesOn())
+      this.readByArithmetic();
+    passOverFoot(this.classes, this.reasons, this.bars.at(-1)?.row);
     const isConfirmed = this.access.isConfirmed;
-    const title = barsOfTitle(this.facts, this.tables);
+    const title = barsOfTitle(this.notes.facts, this.tables);
     if (this.bars.every(({ member }) => member === null))
       for (const bar of this.bars) bar.member = title.member;
     if (title.pour !== null) for (const bar of this.bars) bar.pour ??= title.pour;
-    const finished = finishReading(this.sheet, this.standard, this.bars, this.notes, isConfirmed);
+    const finished = finishReading(this.sheet, this.standard, this.bars, this.notes.texts, isConfirmed);
     return {
       sheet: this.sheet.name,
       tables: this.tables,
       rowClasses: this.classes,
       rowReasons: this.reasons,
       bars: this.bars,
-      totals: this.totals,
-      noHeader: this.tables.length > 0 || this.summaries.length > 0 ? null : this.noHeader(),
+      totals: this.sums.totals,
+      noHeader: this.tables.length > 0 || this.sums.summaries.length > 0 ? null : this.noHeader(),
       guesses: [...this.guesses, ...finished.guesses],
-      summaries: [...this.summaries, ...this.beside.map(({ block }) => block)],
-      titleFacts: this.facts,
+      summaries: [...this.sums.summaries, ...this.beside.map(({ block }) => block)],
+      titleFacts: this.notes.facts,
       lengthStep: finished.lengthStep,
       held: this.held,
       proofs: this.proofs,
@@ -152,13 +121,13 @@ export class SheetReader {
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
-    if (this.summaries.length + this.beside.length > 0 || (sheet.merges ?? []).length > 0) return null;
+    if (this.sums.summaries.length + this.beside.length > 0 || (sheet.merges ?? []).length > 0) return null;
     return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }
 
   /** `least`: known words that make a header; a second pass is content with a header of nothing else. */
   private readRows(least: number | undefined): void {
-    this.notes.length = 0;
+    this.notes.forgetTexts();
     this.headerUntil = -1;
     this.readRowsOn(least);
   }
@@ -195,27 +164,13 @@ export class SheetReader {
 
   /** As if no row had been read. */
   private forget(): void {
-    for (const list of [this.bars, this.totals, this.tables, this.guesses, this.notes, this.summaries])
-      list.length = 0;
+    for (const list of [this.bars, this.tables, this.guesses]) list.length = 0;
     for (const list of [this.proofs, this.carriedTo, this.decisions]) list.length = 0;
-    this.facts.clear();
+    this.notes.forget();
+    this.sums.forget();
     this.blocks = [];
     this.held = null;
     this.headerUntil = -1;
-  }
-
-  /** What stands apart below the last bar, and of which nothing of a bar can be read, is the foot of the sheet. */
-  private passOverFoot(): void {
-    const last = this.bars[this.bars.length - 1]?.row;
-    if (last === undefined) return;
-    let isApart = false;
-    for (let row = last + 1; row < this.sheet.rowCount; row += 1) {
-      isApart ||= this.classes[row] === "blank" || this.classes[row] === "total";
-      if (!isApart) continue;
-      if (this.classes[row] !== "unread" || !OF_FOOT.has((this.reasons[row] as RowReason).code)) continue;
-      this.classes[row] = "note";
-      this.reasons[row] = { code: "behind-the-list" };
-    }
   }
 
   /** No known word heads a column: the rows' own products may tell what they are. */
@@ -267,8 +222,7 @@ export class SheetReader {
     if (repeatsHeader(layouts, cells, filled)) return HEADER_AGAIN;
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
-    if (this.beginsSummary(cells, row, filled) || this.beginsListOfSums(cells, row, filled))
-      return SIZES_OF_SUMS;
+    if (this.beginsSums(cells, row, filled)) return SIZES_OF_SUMS;
     return this.blocks.length === 0 ? this.outside(cells, row, filled) : null;
   }
 
@@ -277,7 +231,7 @@ export class SheetReader {
     let best: RowVerdict = BLANK;
     const rest = new Set(filled);
     this.blocks.forEach((block, index) => {
-      const mine = this.columnsOf(index, filled);
+      const mine = columnsOf(this.blocks, index, filled);
       for (const column of mine) rest.delete(column);
       if (mine.length === 0) return;
       const verdict = this.partOfRow(block, cells, row, mine);
@@ -309,13 +263,14 @@ export class SheetReader {
       const bars = { ...block, summary: null };
       this.blocks = this.blocks.map((one) => (one === block ? bars : one));
       this.takeBar(bars, cells, row);
-    } else if (code === "summary-line") this.takeSummaryLine(block, cells, row, filled);
+    } else if (code === "summary-line") this.sums.line(block, cells, row, filled);
     else if (verdict.class === "bar") this.takeBar(block, cells, row);
     else if (verdict.class === "heading") this.carryHeading(block, code, evidence);
-    else if (code === "sum-by-size") this.takeAbstractLine(block, cells, row, all);
+    else if (code === "sum-by-size") this.sums.abstractLine(block, cells, row, all);
     else if (verdict.class === "total") {
       const kind = code === "sum-word" && evidence.sumKind !== "wastage" ? evidence.sumKind : "total";
-      this.takeTotal(block, cells, row, code === "sum-word" ? all : filled, kind ?? "total");
+      this.sums.total(block, cells, row, code === "sum-word" ? all : filled, kind ?? "total");
+      block.carried = nothingCarried(block.carried.grade);
     } else if (verdict.class === "note") {
       const isOfBar = code === "text-alone" || (code === "no-field" && !evidence.isTitleOrFoot);
       this.takeNote(cells, row, code === "left-out-columns" ? all : filled, isOfBar);
@@ -328,13 +283,6 @@ export class SheetReader {
       if (block.blanks >= BLANKS_THAT_END) block.ended = true;
     }
     return BLANK;
-  }
-
-  /** A block takes its own columns; the last one everything to the right, the first to the left. */
-  private columnsOf(index: number, filled: readonly number[]): number[] {
-    const from = index === 0 ? 0 : (this.blocks[index]?.reader.layout.left ?? 0);
-    const to = this.blocks[index + 1]?.reader.layout.left ?? Number.POSITIVE_INFINITY;
-    return filled.filter((column) => column >= from && column < to);
   }
 
   private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
@@ -374,9 +322,8 @@ export class SheetReader {
     const decide = (changed: Sheet) => settleColumns(sourceOf(changed, cellsOf(changed)), header, found);
     this.decisions.push({ settled, headerBottom: header.bottom, decide });
     const isSummary = sumsOnly(layout.table);
-    const summary = isSummary ? { headerRow: header.bottom, rows: [], sizes: [] } : null;
-    if (summary !== null) this.summaries.push(summary);
-    else {
+    const summary = isSummary ? this.sums.begin(header.bottom, []) : null;
+    if (summary === null) {
       this.tables.push(layout.table);
       this.guesses.push(...layout.guesses);
       this.held ??= held;
@@ -388,31 +335,14 @@ export class SheetReader {
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
   }
 
-  /** A row of bar sizes over sums: a block of masses by size. */
-  private beginsSummary(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
-    if (filled.length < 3 || this.tables.length === 0) return false;
-    const sizes = sizesInRow(cells, filled, this.standard);
+  /** A row of bar sizes over sums begins a block of masses by size; words of sizes and sums alone, an abstract. */
+  private beginsSums(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
     const block = this.blocks[this.blocks.length - 1];
-    if (sizes === null || block === undefined) return false;
-    const summary = { headerRow: row, rows: [], sizes };
-    this.summaries.push(summary);
-    this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
-    return true;
-  }
-
-  /** Words of sizes and what there is of them, and of nothing that a bar has besides: an abstract begins. */
-  private beginsListOfSums(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
-    const block = this.blocks[this.blocks.length - 1];
-    if (
-      this.tables.length === 0 ||
-      block === undefined ||
-      block.summary !== null ||
-      !headsSums(cells, filled)
-    )
-      return false;
-    const summary = { headerRow: row, rows: [], sizes: [] };
-    this.summaries.push(summary);
-    this.blocks = [{ ...block, blanks: 0, ended: false, summary }];
+    if (this.tables.length === 0 || block === undefined) return false;
+    const named = filled.length < 3 ? null : sizesInRow(cells, filled, this.standard);
+    const sizes = named ?? (block.summary === null && headsSums(cells, filled) ? [] : null);
+    if (sizes === null) return false;
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary: this.sums.begin(row, sizes) }];
     return true;
   }
 
@@ -427,47 +357,6 @@ export class SheetReader {
     return PLAIN_BAR;
   }
 
-  private takeSummaryLine(
-    block: Block,
-    cells: readonly Cell[],
-    row: number,
-    filled: readonly number[],
-  ): void {
-    const { comma } = block.reader.layout;
-    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", comma);
-    block.summary?.rows.push(line);
-    this.totals.push(line);
-  }
-
-  /** Lines of an abstract without a head: one below another they are a block of sums. */
-  private takeAbstractLine(
-    block: Block,
-    cells: readonly Cell[],
-    row: number,
-    filled: readonly number[],
-  ): void {
-    const { comma } = block.reader.layout;
-    const line = totalRow(cells, row, filled, labelOf(cells, filled), "summary", comma);
-    const last = this.summaries[this.summaries.length - 1];
-    const isNext = last !== undefined && last.sizes.length === 0 && last.rows.at(-1)?.row === row - 1;
-    if (isNext) last.rows.push(line);
-    else this.summaries.push({ headerRow: row - 1, rows: [line], sizes: [] });
-    this.totals.push(line);
-  }
-
-  private takeTotal(
-    block: Block,
-    cells: readonly Cell[],
-    row: number,
-    filled: readonly number[],
-    kind: "total" | "subtotal" | "carried",
-  ): void {
-    const { comma, table } = block.reader.layout;
-    const texts = filled.filter((column) => typeof cells[column] === "string");
-    this.totals.push({ ...totalRow(cells, row, filled, labelOf(cells, texts), kind, comma), table });
-    block.carried = nothingCarried(block.carried.grade);
-  }
-
   private carryHeading(block: Block, code: RowReasonCode, { heading }: RowEvidence): void {
     if (code !== "member-heading" || heading === null) return;
     const named = heading.member === null ? {} : { member: heading.member, heading: heading.member };
@@ -475,22 +364,7 @@ export class SheetReader {
   }
 
   private takeNote(cells: readonly Cell[], row: number, filled: readonly number[], isOfBar: boolean): void {
-    const text = filled.map((column) => shownText(cells[column])).join(" ");
-    this.notes.push({ row, text });
-    const { sheet } = this;
-    addTitleFacts(this.facts, {
-      cells,
-      filled,
-      isAbove: this.bars.length === 0,
-      dateAt: (column) =>
-        sheet.isDate?.(row, column) === true
-          ? dateText(cells[column] ?? null, sheet.shown?.(row, column))
-          : null,
-    });
-    const last = this.bars[this.bars.length - 1];
-    if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
-    last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
-    last.remarks = readRemark(last.remark);
+    this.notes.take(this.sheet, { cells, row, filled, isOfBar }, this.bars.at(-1));
   }
 
   private outside(cells: readonly Cell[], row: number, filled: readonly number[]): RowVerdict {

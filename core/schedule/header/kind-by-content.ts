@@ -1,0 +1,58 @@
+import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
+import { cleanText } from "../cells/clean-text";
+import { LONGEST_VALUE } from "../cells/longest-text";
+import type { FoundColumn } from "./header-blocks";
+import type { HeaderSource } from "./header-source";
+
+const SAMPLED_TYPES = 12;
+const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
+
+const LABEL = /^\p{L}{1,3}\d{1,4}\p{L}?$/u;
+
+/** "N" or "No." over labels such as N1, N2 heads marks and numbers no rows. */
+export function serialsByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "mark")) return;
+  const index = columns.findIndex(({ meaning, corrected }) => meaning?.serial === true && !corrected);
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
+  }
+  if (texts.length < 2 || texts.filter((text) => LABEL.test(text)).length * 2 <= texts.length) return;
+  columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
+}
+
+/** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
+export function typesByContent(
+  columns: FoundColumn[],
+  source: HeaderSource,
+  bottom: number,
+  standard: Standard,
+): void {
+  const kinds = columns.map(({ meaning }) => meaning?.kind);
+  const index = columns.findIndex(
+    ({ meaning, header, corrected }) => meaning?.kind === "grade" && !corrected && /typ/i.test(header),
+  );
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
+  }
+  const most = (is: (text: string) => boolean) => texts.filter(is).length * 2 > texts.length;
+  if (!kinds.includes("size") && most((text) => /\d/.test(text) && isBarSize(text, standard))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "size" } };
+  } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
+    columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
+  }
+}
+
+export function isBarSize(typed: string | number, standard: Standard): boolean {
+  if (typeof typed === "string" && typed.length > LONGEST_VALUE) return false;
+  const reading = standard.readSize(typed);
+  return !isRefusal(reading) && reading.bar !== null;
+}

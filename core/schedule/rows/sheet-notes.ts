@@ -1,0 +1,48 @@
+import { readRemark } from "../cells/read-remark";
+import { plainWords } from "../cells/row-words";
+import type { Cell, Sheet } from "../sheet";
+import { shownText } from "./row-cells";
+import type { DraftRow } from "./row-draft";
+import { addTitleFacts, dateText } from "./title-facts";
+
+const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
+
+interface NoteRow {
+  readonly cells: readonly Cell[];
+  readonly row: number;
+  readonly filled: readonly number[];
+  /** words alone, which may speak of the bar above */
+  readonly isOfBar: boolean;
+}
+
+/** What the rows of words say: of the whole sheet, or of the bar right above. */
+export class SheetNotes {
+  readonly texts: { row: number; text: string }[] = [];
+  readonly facts = new Map<string, string>();
+
+  take(sheet: Sheet, { cells, row, filled, isOfBar }: NoteRow, last: DraftRow | undefined): void {
+    const text = filled.map((column) => shownText(cells[column])).join(" ");
+    this.texts.push({ row, text });
+    addTitleFacts(this.facts, {
+      cells,
+      filled,
+      isAbove: last === undefined,
+      dateAt: (column) =>
+        sheet.isDate?.(row, column) === true
+          ? dateText(cells[column] ?? null, sheet.shown?.(row, column))
+          : null,
+    });
+    if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
+    last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
+    last.remarks = readRemark(last.remark);
+  }
+
+  forgetTexts(): void {
+    this.texts.length = 0;
+  }
+
+  forget(): void {
+    this.forgetTexts();
+    this.facts.clear();
+  }
+}
