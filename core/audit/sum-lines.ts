@@ -46,10 +46,14 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       );
       const ofBook = allBefore(sheet, line);
       if (ofBook.length > 0) stretches.push(ofBook);
-      const add = (struck: boolean) =>
-        stretches.map((bars) => sumOf(bars, field.kind, field.inUnit, struck)).filter((sum) => sum !== null);
-      const bars = add(false);
-      if (bars.length === 0) continue;
+      const add = (struck: boolean, withBlanks = false) =>
+        stretches
+          .map((bars) => sumOf(bars, field.kind, field.inUnit, struck, withBlanks))
+          .filter((sum) => sum !== null);
+      const whole = add(false);
+      if (whole.length === 0) continue;
+      // the sheet's own sum takes a blank for nought
+      const bars = [...whole, ...add(false, true)];
       const added = additionsBefore(sheet, line, column);
       const sums = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
       const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
@@ -176,13 +180,15 @@ function sumOf(
   field: SummedField,
   inUnit: number,
   struck: boolean,
+  withBlanks: boolean,
 ): number | null {
   let sum = 0;
   let any = false;
   for (const { row, count } of bars) {
     if (row.struckThrough && !struck) continue;
     const value = figureOf(row, field, count);
-    if (value === null) return null;
+    if (value === null && !withBlanks) return null;
+    if (value === null) continue;
     sum += value;
     any = true;
   }

@@ -3,6 +3,7 @@ import type { ScheduleReading, SheetGuess } from "./bar-row";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import type { ListBefore } from "./rows/list-before";
 import { SheetReader } from "./rows/sheet-reader";
+import { sumsBeside, withoutBeside } from "./rows/sums-beside";
 import { ScheduleSession } from "./schedule-session";
 import type { Sheet } from "./sheet";
 import { sheetAccess } from "./sheet-access";
@@ -24,6 +25,19 @@ export function readSchedule(sheet: Sheet, standard: Standard, options?: ReadOpt
 export function openSchedule(sheet: Sheet, standard: Standard, options?: ReadOptions): ScheduleSession {
   assertSheet(sheet);
   const { options: read, wrong } = parseReadOptions(options);
+  const beside = sumsBeside(sheet.rowCount, sheetAccess(sheet, read).cells, standard);
+  if (beside.length === 0) return openList(sheet, standard, read, wrong);
+  const { reading } = openList(withoutBeside(sheet, beside), standard, read, wrong);
+  const summaries = [...(reading.summaries ?? []), ...beside.map(({ block }) => block)];
+  return new ScheduleSession({ ...reading, summaries }, null);
+}
+
+function openList(
+  sheet: Sheet,
+  standard: Standard,
+  read: ReadOptions,
+  wrong: string | null,
+): ScheduleSession {
   const { cells } = sheetAccess(sheet, read);
   const joined = splitJoined(sheet, cells, standard);
   const pasted = joined === null ? splitPasted(sheet, cells) : null;

@@ -42,12 +42,14 @@ export default defineRule({
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    const beside = sheet.answers.those(eachBeside);
-    const isRare = beside.length <= RARE * sheet.bars.length && beside.length > 0;
-    for (const { facts, answer: value } of isRare && usualFields(sheet).has("each") ? beside : []) {
-      const values = { what: "the number in each", value, from: "the total and the members" };
-      const fix = { id: "value" as const, edits: [{ at: "each" as const, to: value }] };
-      report({ messageId: "beside", severity: "doubtful", row: facts, at: "each", values, fix });
+    for (const { field, of, what, from } of BESIDE) {
+      const beside = sheet.answers.those(of);
+      const isRare = beside.length <= RARE * sheet.bars.length && beside.length > 0;
+      for (const { facts, answer: value } of isRare && usualFields(sheet).has(field) ? beside : []) {
+        const fix = { id: "value" as const, edits: [{ at: field, to: value }] };
+        const values = { what, value, from };
+        report({ messageId: "beside", severity: "doubtful", row: facts, at: field, values, fix });
+      }
     }
     const open = sheet.answers.those(lacksAmount);
     if (open.length === 0) return;
@@ -88,6 +90,20 @@ function eachBeside(facts: BarFacts): number | null {
   const value = total / members;
   return Number.isInteger(value) && value > 0 ? value : null;
 }
+
+/** The total that members and each give, where its cell alone is blank: sums below it go without the row. */
+function totalBeside(facts: BarFacts): number | null {
+  const { members, each, total } = facts.row;
+  if (total !== null || members === null || each === null || facts.row.struckThrough) return null;
+  if (!facts.has("total") || !facts.has("members") || !isBlank(facts, "total")) return null;
+  const value = members * each;
+  return value > 0 ? value : null;
+}
+
+const BESIDE = [
+  { field: "each", of: eachBeside, what: "the number in each", from: "the total and the members" },
+  { field: "total", of: totalBeside, what: "the total number", from: "members times bars in each" },
+] as const;
 
 function lacksAmount({ row, count }: BarFacts): true | null {
   return count === null || row.size === null || row.length === null ? true : null;

@@ -43,9 +43,9 @@ const REPLACED: ReadonlyMap<string, string> = new Map([
   ["\u03c6", "\u00d8"],
   ["\u03a6", "\u00d8"],
   ["\u03d5", "\u00d8"],
-  ["\u0424", "\u00d8"],
-  ["\u0444", "\u00d8"],
 ]);
+/** the letter EF stands for a diameter, but not within a word */
+const CYRILLIC_DIAMETER = /(?<!\p{L})[\u0424\u0444](?!\p{L})/gu;
 const FRACTIONS: ReadonlyMap<string, string> = new Map([
   ["\u00bc", "1/4"],
   ["\u00bd", "1/2"],
@@ -73,6 +73,7 @@ export function cleanText(typed: string): string {
   const text = signs
     .join("")
     .replace(/\s+/g, (gap) => (gap.length > 1 ? "  " : " "))
+    .replace(CYRILLIC_DIAMETER, "\u00d8")
     .trim();
   return text.charCodeAt(0) === 39 && text.length > 1 ? withoutApostrophe(text) : text;
 }

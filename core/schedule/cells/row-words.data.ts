@@ -16,7 +16,8 @@ export type RowWordUse =
   | "accessory"
   | "title"
   | "fact"
-  | "group";
+  | "group"
+  | "bars";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
 export interface RowWords {
@@ -261,6 +262,18 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
       ],
     },
     { use: "blank", words: ["-", "--", "---", "n/a", "na", "nil", "none", ".", "/", "_", "x"] },
+    {
+      use: "bars",
+      words: [
+        ...["bar", "bars", "rebar", "rebars", "rod", "rods", "steel", "dia", "diameter"],
+        ...["barra", "barras", "varilla", "varillas", "hierro", "hierros", "acero", "ferro", "ferros", "aco"],
+        ...["barre", "barres", "fer", "fers", "acier", "aciers", "ferri", "tondini", "tondino", "acciaio"],
+        ...["stab", "stabe", "stahl", "eisen", "staaf", "staven", "stang", "stenger", "stanger", "jarn"],
+        ...["pret", "prety", "prut", "pruty", "betonacel", "demir", "donati", "cubuk", "otel", "acel"],
+        ...["арматура", "стержень", "стержни", "пруток", "пръти", "شیلگرد", "حديد", "سيخ"],
+        ...["鉄筋", "钢筋", "鋼筋", "철근", "thep", "besi", "tulangan"],
+      ],
+    },
     {
       use: "group",
       words: [

@@ -5,26 +5,31 @@ import { ROW_WORDS, type RowWordUse } from "./row-words.data";
 
 const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
 for (const row of [...ROW_WORDS.rows, ...LANGUAGES.flatMap(({ rows = [] }) => rows)])
-  BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words]));
+  BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words.map(withoutMarks)]));
 
 /** what heads a total in a language begins its lines of sums too */
 const SHORTEST_TOTAL = 4;
 const ofTotals = LANGUAGES.flatMap(({ parts }) => parts.total ?? []).filter(
   (word) => word.length >= SHORTEST_TOTAL || /[^\p{Script=Latin}\s]/u.test(word),
 );
-BY_USE.set("total", new Set([...(BY_USE.get("total") ?? []), ...ofTotals]));
+BY_USE.set("total", new Set([...(BY_USE.get("total") ?? []), ...ofTotals.map(withoutMarks)]));
 
 /** A text in the form that the word tables are kept in; of a long one its beginning. */
 export function plainWords(typed: string): string {
   const beginning = typed.length > LONGEST_WORDS ? typed.trimStart().slice(0, LONGEST_WORDS) : typed;
-  return cleanText(beginning)
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f]/g, "")
-    .normalize("NFC")
+  return withoutMarks(cleanText(beginning))
     .toLowerCase()
     .replace(/[.:;,]+(?=\s|$)/g, "")
     .replace(/\s+/g, " ")
     .trim();
+}
+
+/** Without accents, and in Arabic without hamza, vowel signs and what only widens a word. */
+function withoutMarks(text: string): string {
+  return text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f\u0640\u064b-\u0655\u0670]/g, "")
+    .normalize("NFC");
 }
 
 /** True where the whole text is one of the words of that use. */

@@ -127,7 +127,7 @@ function settledColumn(
 /** A product of the bare count, length and mass or total length is kept: no other count would do. */
 function countsAreTested(block: HeaderBlock, { agreement, decisions }: WeighedTable): boolean {
   const total = block.columns.find(({ kind }) => kind === "total");
-  if (total === undefined || !block.columns.some(({ kind }) => kind === "members")) return false;
+  if (total === undefined) return false;
   if (decisions.some(({ column }) => column === total.column)) return true;
   return agreement.some(
     ({ identity, columns, share, bars, byHeading }) =>

@@ -40,7 +40,8 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
     members: at("members"),
     each: at("each"),
     total: at("total"),
-    totalIsOpen: isTotalOpen(layout),
+    totalIsOpen: isTotalOpen(layout, layout.table.columns.has("members")),
+    totalIsOpenUnderHeading: isTotalOpen(layout, true),
     shape: at("shape"),
     mass: at("mass"),
     unitMass: at("unitMass"),
@@ -60,11 +61,10 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
 }
 
 /** "No. of bars" beside members and without a number in each may count the bars of one member or of all. */
-function isTotalOpen({ table: { columns }, countIsSettled }: TableLayout): boolean {
-  if (countIsSettled) return false;
+function isTotalOpen({ table: { columns }, countIsSettled }: TableLayout, hasMembers: boolean): boolean {
+  if (countIsSettled || !hasMembers) return false;
   const total = columns.get("total");
-  if (total === undefined || total.corrected === true || !columns.has("members") || columns.has("each"))
-    return false;
+  if (total === undefined || total.corrected === true || columns.has("each")) return false;
   return recogniseHeader(total.header)?.weak === true;
 }
 

@@ -8,11 +8,13 @@ export interface Carried {
   /** typed beside the carried member */
   readonly membersTyped: number | null;
   readonly grade: string | null;
+  /** the bar size that a sub-header row named, where no column does */
+  readonly size: string | null;
 }
 
 /** Nothing but the grade that the user gave to bars that name none. */
 export function nothingCarried(grade: string | null): Carried {
-  return { member: null, heading: null, members: null, membersTyped: null, grade };
+  return { member: null, heading: null, members: null, membersTyped: null, grade, size: null };
 }
 
 export function isSameCarried(a: Carried, b: Carried): boolean {
@@ -21,6 +23,7 @@ export function isSameCarried(a: Carried, b: Carried): boolean {
     a.heading === b.heading &&
     a.members === b.members &&
     a.membersTyped === b.membersTyped &&
-    a.grade === b.grade
+    a.grade === b.grade &&
+    a.size === b.size
   );
 }

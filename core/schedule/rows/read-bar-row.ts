@@ -25,6 +25,7 @@ import type { Carried } from "./carried";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
+import { sizeOfHeading } from "./size-heading";
 
 const KG_PER_TONNE = 1000;
 const NO_DIMS: readonly (number | null)[] = [];
@@ -74,6 +75,12 @@ export class BarRowReader {
     this.signs = rowSigns(this.columns, this.readSize);
   }
 
+  /** The size that a lone text names for the bars below; null of a table whose rows name their own. */
+  sizeInHeading(text: string): string | null {
+    const { columns, readSize } = this;
+    return columns.size >= 0 || columns.bySize.length > 0 ? null : sizeOfHeading(text, readSize);
+  }
+
   /** The bar of a row, with what it carries down. `above` is the bar over it, which ditto marks repeat. */
   read(
     cells: readonly Cell[],
@@ -96,7 +103,9 @@ export class BarRowReader {
       carried = { ...carried, membersTyped: draft.membersTyped };
     }
     const size =
-      sizeCell === null ? this.sizeBeside(draft, behind, cells) : this.size(draft, sizeCell, cells);
+      sizeCell === null
+        ? (this.sizeBeside(draft, behind, cells) ?? this.sizeAbove(before.size))
+        : this.size(draft, sizeCell, cells);
     const { shape, legs } = this.shape(draft, cells);
     const dimCount = this.readDims(draft, cells, shape);
     let length = this.length(draft, columns.length, cells, above?.length);
@@ -227,6 +236,11 @@ export class BarRowReader {
     const said = { guess: "size-from-column", asks: false, reason } as const;
     const place: CellPlace = { field: "size", column: one.column, typed: cells[one.column] ?? null };
     return draft.take(guessed(place, this.readSize(one.size, "").size, said, draft));
+  }
+
+  /** The size of the heading above, of a table without a column for it. */
+  private sizeAbove(heading: string | null): SizeReading | null {
+    return heading === null ? null : this.readSize(heading, "").size;
   }
 
   /** What stands under the column of the bar's size, where the rows show in which unit. */

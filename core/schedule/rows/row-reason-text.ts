@@ -20,6 +20,7 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "title-or-foot": 'the words "{words}" belong to a title block or a foot',
   "group-word": 'the word "{words}" heads a group of rows',
   "member-heading": 'the words "{words}" name a member that the bars below belong to',
+  "size-heading": 'the words "{words}" name the size of the bars below',
   "text-alone": "one text alone, which says something of the bar above",
   accessory: "it lists an accessory, not a bar",
   "size-unread":

@@ -21,6 +21,7 @@ export type RowReasonCode =
   | "title-or-foot"
   | "group-word"
   | "member-heading"
+  | "size-heading"
   | "text-alone"
   | "accessory"
   | "size-unread"

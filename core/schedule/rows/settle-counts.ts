@@ -43,7 +43,8 @@ export function settleCounts(
   if (draft.members === null && !isFilled(cells, columns.members)) {
     draft.members = membersBeside(draft, cells, carried, columns);
   }
-  if (columns.totalIsOpen) askWhoseCount(draft, cells, columns);
+  const isOpen = carried.members === null ? columns.totalIsOpen : columns.totalIsOpenUnderHeading;
+  if (isOpen) askWhoseCount(draft, cells, columns);
   return sizeBehind(total) ?? sizeBehind(each) ?? sizeBehind(members);
 }
 

@@ -1,5 +1,6 @@
 import type { Standard } from "../../standards/port";
 import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
+import { shortened } from "../cells/longest-text";
 import type { ColumnSource } from "../columns/decide-columns";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
 import { headerGuess } from "../columns/proof-text";
@@ -41,7 +42,6 @@ import {
 import { SheetNotes } from "./sheet-notes";
 import { SheetSums } from "./sheet-sums";
 import { headsSums, sizesInRow, sumsOnly } from "./sum-rows";
-import { type SumsBeside, sumsBeside, without } from "./sums-beside";
 import { barsOfTitle } from "./title-facts";
 
 const BLANKS_THAT_END = 20;
@@ -70,7 +70,8 @@ export class SheetReader {
   private readonly proven = new Map<number, HeaderByArithmetic>();
   private isTransposed = false;
   private hasGoneOn = false;
-  private readonly beside: readonly SumsBeside[];
+  /** the last row of one text */
+  private lone: { readonly row: number; readonly text: string } | null = null;
 
   constructor(
     private readonly sheet: Sheet,
@@ -78,9 +79,7 @@ export class SheetReader {
     private readonly options: ReadOptions,
     private readonly before: () => ListBefore | null = () => null,
   ) {
-    const access = sheetAccess(sheet, options);
-    this.beside = sumsBeside(sheet.rowCount, access.cells, standard);
-    this.access = this.beside.length === 0 ? access : { ...access, ...without(this.beside, access) };
+    this.access = sheetAccess(sheet, options);
     this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
     this.reasons = new Array<RowReason>(sheet.rowCount).fill(BLANK.because);
   }
@@ -106,7 +105,7 @@ export class SheetReader {
       totals: this.sums.totals,
       noHeader: this.tables.length > 0 || this.sums.summaries.length > 0 ? null : this.noHeader(),
       guesses: [...this.guesses, ...finished.guesses],
-      summaries: [...this.sums.summaries, ...this.beside.map(({ block }) => block)],
+      summaries: this.sums.summaries,
       titleFacts: this.notes.facts,
       lengthStep: finished.lengthStep,
       held: this.held,
@@ -121,7 +120,7 @@ export class SheetReader {
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
-    if (this.sums.summaries.length + this.beside.length > 0 || (sheet.merges ?? []).length > 0) return null;
+    if (this.sums.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
     return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
   }
 
@@ -220,10 +219,25 @@ export class SheetReader {
     if (filled.length === 0) return this.blankRow();
     const layouts = this.blocks.map(({ reader: { layout } }) => layout);
     if (repeatsHeader(layouts, cells, filled)) return HEADER_AGAIN;
+    const ofSize = this.sizeHeading(cells, row, filled);
+    if (ofSize !== null) return ofSize;
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
     if (this.beginsSums(cells, row, filled)) return SIZES_OF_SUMS;
     return this.blocks.length === 0 ? this.outside(cells, row, filled) : null;
+  }
+
+  /** A lone text that names the size of the bars below, where no column does. */
+  private sizeHeading(cells: readonly Cell[], row: number, filled: readonly number[]): RowVerdict | null {
+    const text = filled.length === 1 ? cells[filled[0] as number] : null;
+    if (typeof text !== "string") return null;
+    this.lone = { row, text };
+    const sized = this.blocks.filter(({ reader, summary }) => summary === null && reader.sizeInHeading(text));
+    for (const block of sized)
+      block.carried = { ...nothingCarried(block.carried.grade), size: block.reader.sizeInHeading(text) };
+    return sized.length === 0
+      ? null
+      : { class: "heading", because: { code: "size-heading", values: { words: shortened(text) } } };
   }
 
   /** Tables that stand side by side each read their part; the row is the most that any makes of it. */
@@ -270,7 +284,7 @@ export class SheetReader {
     else if (verdict.class === "total") {
       const kind = code === "sum-word" && evidence.sumKind !== "wastage" ? evidence.sumKind : "total";
       this.sums.total(block, cells, row, code === "sum-word" ? all : filled, kind ?? "total");
-      block.carried = nothingCarried(block.carried.grade);
+      block.carried = { ...nothingCarried(block.carried.grade), size: block.carried.size };
     } else if (verdict.class === "note") {
       const isOfBar = code === "text-alone" || (code === "no-field" && !evidence.isTitleOrFoot);
       this.takeNote(cells, row, code === "left-out-columns" ? all : filled, isOfBar);
@@ -331,7 +345,9 @@ export class SheetReader {
     }
     const barOfMark = (mark: string) => this.barOfMark(mark);
     const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);
-    const carried = nothingCarried(this.options.grade ?? null);
+    const isRightAbove = this.lone !== null && this.lone.row >= header.top - 2;
+    const size = isRightAbove ? reader.sizeInHeading(this.lone?.text ?? "") : null;
+    const carried = { ...nothingCarried(this.options.grade ?? null), size };
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
   }
 

@@ -3,9 +3,8 @@ import type { SummaryBlock, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import type { CommaUse } from "../cells/read-number-text";
 import { sizeNamed } from "../header/header-blocks";
-import type { HeaderSource } from "../header/header-source";
 import { recogniseHeader } from "../header/recognise-header";
-import type { Cell } from "../sheet";
+import type { Cell, Sheet } from "../sheet";
 import { headsSums, totalRow } from "./sum-rows";
 
 /** What stands beside a list and sums it by size: its cells are none of the list's. */
@@ -40,20 +39,29 @@ export function sumsBeside(
   });
 }
 
-/** Rows and merged texts as they are without the blocks beside. */
-export function without(
-  beside: readonly SumsBeside[],
-  access: Pick<HeaderSource, "cells" | "mergedText">,
-): Pick<HeaderSource, "cells" | "mergedText"> {
+/** The sheet as it is without the blocks beside. */
+export function withoutBeside(sheet: Sheet, beside: readonly SumsBeside[]): Sheet {
   const isBeside = (column: number) => beside.some(({ left, right }) => column >= left && column <= right);
+  const { name, top, left, rowCount, columnCount, merges, follows, datesFrom1904, isTurned } = sheet;
+  const rowCells = (row: number): readonly Cell[] => {
+    const cells =
+      sheet.rowCells?.(row) ?? Array.from({ length: columnCount }, (_, column) => sheet.cell(row, column));
+    return cells.map((cell, column) => (isBeside(column) ? null : cell));
+  };
   return {
-    cells: (row) => {
-      const cells = access.cells(row);
-      return cells.some((cell, column) => isFilled(cell) && isBeside(column))
-        ? cells.map((cell, column) => (isBeside(column) ? null : cell))
-        : cells;
-    },
-    mergedText: (row, column) => (isBeside(column) ? null : access.mergedText(row, column)),
+    ...{ name, top, left, rowCount, columnCount, rowCells },
+    ...(merges === undefined ? {} : { merges: merges.filter((one) => !isBeside(one.left)) }),
+    ...(follows === undefined ? {} : { follows }),
+    ...(datesFrom1904 === undefined ? {} : { datesFrom1904 }),
+    ...(isTurned === undefined ? {} : { isTurned }),
+    cell: (row, column) => (isBeside(column) ? null : sheet.cell(row, column)),
+    shown: (row, column) => sheet.shown?.(row, column),
+    isDate: (row, column) => sheet.isDate?.(row, column) ?? false,
+    isDoubted: (row, column) => sheet.isDoubted?.(row, column) ?? false,
+    isHiddenRow: (row) => sheet.isHiddenRow?.(row) ?? false,
+    isHiddenColumn: (column) => sheet.isHiddenColumn?.(column) ?? false,
+    isStruckThrough: (row, column) => sheet.isStruckThrough?.(row, column) ?? false,
+    fill: (row, column) => sheet.fill?.(row, column),
   };
 }
 
