@@ -10,6 +10,8 @@ export interface SizedSum {
   readonly size: string;
   /** letters of the bar type before it, in capitals; none where only the diameter is named */
   readonly prefix: string;
+  /** of a sum over several sizes, such as 10 < \u00d8 <= 18: which diameters it takes in */
+  readonly takesIn?: (diameter: number) => boolean;
   readonly row: number;
   readonly column: number;
   readonly typed: number;
@@ -31,6 +33,20 @@ export function sizedLines(sheet: SheetFacts, standard: Standard): readonly Size
     ...downSummaries(sheet, standard),
     ...underColumns(sheet, standard),
   ];
+}
+
+const BAND =
+  /^(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
+
+/** The diameters of a band of sizes: "10 < \u00d8 <= 18", "\u00d8 > 18"; null for anything else. */
+function bandOf(text: string): ((diameter: number) => boolean) | null {
+  const [, least, overOrFrom, sign, isEqual, most] = BAND.exec(text) ?? [];
+  if (sign === undefined) return null;
+  const [low, high] = [Number(least ?? 0), Number(most)];
+  const isIn = sign === "\u2264" || sign === "\u2265" || isEqual === "=";
+  const from = (diameter: number) => (overOrFrom === "<" ? diameter > low : diameter >= low);
+  if (sign === ">" || sign === "\u2265") return (diameter) => diameter > high || (isIn && diameter === high);
+  return (diameter) => from(diameter) && (diameter < high || (isIn && diameter === high));
 }
 
 const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
@@ -62,9 +78,12 @@ function acrossSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
 
 function sumAt(line: TotalRow, column: number, size: string, standard: Standard): SizedSum[] {
   const cell = line.cells.find((one) => one.column === column);
+  if (cell === undefined) return [];
+  const place = { size, row: line.row, column, typed: cell.value };
+  const takesIn = bandOf(size);
+  if (takesIn !== null) return [{ ...place, diameter: Number.NaN, prefix: "", takesIn }];
   const named = sizeOf(size, standard);
-  if (cell === undefined || named === null) return [];
-  return [{ ...named, size, row: line.row, column, typed: cell.value }];
+  return named === null ? [] : [{ ...named, ...place }];
 }
 
 /** Sizes one below another, sums beside them: each column of numbers is a kind of sum. */
@@ -75,14 +94,22 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
       const size = sizeOfLine(sheet, line, standard, left ?? 0);
       return size === null ? [] : [{ line, ...size }];
     });
-    const columns = new Set(
-      named.flatMap(({ line, at }) => line.cells.map(({ column }) => column).filter((one) => one !== at)),
-    );
-    return [...columns].map((column) => ({
-      sums: named.flatMap(({ line, size }) => sumAt(line, column, size, standard)),
-      stretches: left === undefined ? stretchesBefore(sheet, headerRow) : [sheet.bars],
-      above: null,
-    }));
+    const stretches = left === undefined ? stretchesBefore(sheet, headerRow) : [sheet.bars];
+    // bands of sizes below the sizes are sums of their own, often in another unit
+    const kinds = [
+      named.filter(({ size }) => bandOf(size) === null),
+      named.filter(({ size }) => bandOf(size) !== null),
+    ];
+    return kinds.flatMap((alike) => {
+      const columns = new Set(
+        alike.flatMap(({ line, at }) => line.cells.map(({ column }) => column).filter((one) => one !== at)),
+      );
+      return [...columns].map((column) => ({
+        sums: alike.flatMap(({ line, size }) => sumAt(line, column, size, standard)),
+        stretches,
+        above: null,
+      }));
+    });
   });
 }
 
@@ -98,7 +125,7 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
-    if (namesBar(size, sheet, standard)) return { size, at: column };
+    if (bandOf(size) !== null || namesBar(size, sheet, standard)) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;

@@ -110,8 +110,6 @@ function brokenUnder(facts: BarFacts, { speaking, perMetre }: IdentityHabits): B
   if (ofLength !== undefined && fitsDimensions(facts)) votes.set("length", ofLength - 1);
   const most = Math.max(...votes.values());
   const suspects = [...votes].filter(([, one]) => one === most).map(([field]) => field);
-  // what follows from a wrong total was worked out from it, and clears it of nothing
-  if (broken.every((name) => name === "members") && !suspects.includes("total")) suspects.push("total");
   return { broken, suspects, expected: expectedOf(facts, suspects) };
 }
 

@@ -63,10 +63,13 @@ export default defineRule({
       if (suspect === undefined || isCountedTwice(facts.row)) continue;
       const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
       if (broken.suspects.length > 1) {
-        const fields = broken.suspects.map((field) => WORDS[field]).join(", ");
+        // what follows from a wrong total may be worked out from it, and clears it of nothing
+        const isOfTotal = broken.broken.every((name) => name === "members");
+        const suspects = isOfTotal ? [...new Set([...broken.suspects, "total" as const])] : broken.suspects;
+        const fields = suspects.map((field) => WORDS[field]).join(", ");
         // where they are as likely, the product that does not come out is the cell to look at
         const ofProduct = broken.broken.map((name) => OWN_CELL[name]);
-        const at = ofProduct.find((field) => broken.suspects.includes(field)) ?? suspect;
+        const at = ofProduct.find((field) => suspects.includes(field)) ?? suspect;
         report({ messageId: "several", row: facts, at, values: { fields, others } });
         continue;
       }

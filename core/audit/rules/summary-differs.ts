@@ -142,7 +142,9 @@ function measures(stretches: SizedLine["stretches"]): Measure[] {
 }
 
 /** Bars of the size; of one bar type where the sum names it and the list has several of the diameter. */
-function ofSize(bars: readonly BarFacts[], { diameter, prefix }: SizedSum): readonly BarFacts[] {
+function ofSize(bars: readonly BarFacts[], { diameter, prefix, takesIn }: SizedSum): readonly BarFacts[] {
+  if (takesIn !== undefined)
+    return bars.filter((facts) => takesIn(facts.diameter ?? 0) && !facts.row.struckThrough);
   const same = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
   const ofType = same.filter(({ row }) => row.size?.prefix.toUpperCase() === prefix);
   return prefix === "" || ofType.length === 0 ? same : ofType;

@@ -19,6 +19,21 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 2 x 14: sums below that go by the column lack the row
+      rows: [
+        ...[1, 2, 3, 4].map((at) => bar(1000 * at, 10, { members: 2, each: 5 })),
+        bar(5000, null, { members: 2, each: 14 }),
+      ],
+      says: [
+        {
+          cell: "F6",
+          message: "the total number is blank; 28 would follow from members times bars in each",
+          severity: "doubtful",
+          after: { F6: 28 },
+        },
+      ],
+    },
+    {
       rows: [bar(2000, 10), bar(3000, 12), bar(4000, null)],
       says: [{ cell: "F4", message: "the number of bars is blank: the row stands in no total" }],
     },

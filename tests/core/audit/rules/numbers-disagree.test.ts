@@ -40,12 +40,12 @@ ruleCases(rule, {
       ],
     },
     {
-      // the total is confirmed by length and mass: one of its factors is wrong
+      // the total agrees with length and mass, which may have been worked out from it
       rows: [...SOUND, bar(6000, 2, 11, 20, 120, 189.6)],
       says: [
         {
-          cell: "D6",
-          message: "one of members, bars in each is wrong: they do not fit members x bars in each",
+          cell: "F6",
+          message: "one of members, bars in each, total is wrong: they do not fit members x bars in each",
         },
       ],
     },

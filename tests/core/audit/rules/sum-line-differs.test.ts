@@ -4,6 +4,28 @@ import { ruleCases } from "../rule-cases";
 // 3.16 + 6.32 = 9.48
 ruleCases(rule, {
   silent: [
+    // a sum in a spreadsheet takes a blank for nought
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
+        { size: "H16", shape: "00", A: 2000, length: 2000, mass: null },
+        { size: "H16", shape: "00", A: 2000, length: 2000, mass: 6.32 },
+      ],
+      foot: [{ member: "TOTAL", mass: 9.48 }],
+    },
+    // \u0625\u062c\u0645\u0627\u0644\u064a, a total in Arabic with its hamza, and what it is of
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
+        { size: "H16", shape: "00", A: 2000, length: 2000, mass: 6.32 },
+      ],
+      foot: [
+        {
+          member: "\u0625\u062c\u0645\u0627\u0644\u064a \u0627\u0644\u0642\u0648\u0627\u0639\u062f",
+          mass: 9.48,
+        },
+      ],
+    },
     // the tonnes of the list stand under the number of bars
     {
       rows: [
@@ -61,6 +83,19 @@ ruleCases(rule, {
     },
   ],
   speaks: [
+    {
+      rows: [
+        { size: "H16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
+        { size: "H16", shape: "00", A: 2000, length: 2000, mass: 6.32 },
+      ],
+      foot: [
+        {
+          member: "\u0625\u062c\u0645\u0627\u0644\u064a \u0627\u0644\u0642\u0648\u0627\u0639\u062f",
+          mass: 8.48,
+        },
+      ],
+      says: [{ cell: "N4", message: "the line gives 8.48 for mass, but the bars above add up to 9.48" }],
+    },
     {
       rows: [
         { size: "H16", shape: "00", A: 4000, length: 4000, mass: 6.32 },

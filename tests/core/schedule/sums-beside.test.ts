@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
+import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { resolveStandard } from "../../../core/standards/index";
+import type { Standard } from "../../../core/standards/port";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const HEADS = ["Pos.", "Size", "Total no.", "Length mm", "Mass kg"];
+/** kg by hand: 10 x 2 x 0.888, 20 x 3 x 0.888, 20 x 2 x 1.58, 10 x 4 x 2.47 (BS 4449 table of masses) */
+const BARS: Cell[][] = [
+  ["1", "12", 10, 2000, 17.76],
+  ["2", "12", 20, 3000, 53.28],
+  ["3", "16", 20, 2000, 63.2],
+  ["4", "20", 10, 4000, 98.8],
+];
+
+/** A list with something beside it, an empty column between. */
+function beside(...blocks: readonly (readonly Cell[])[]): Cell[][] {
+  return [HEADS, ...BARS].map((cells, row) => [...cells, null, ...(blocks[row] ?? [])]);
+}
+
+const read = (rows: readonly (readonly Cell[])[]) => readSchedule(sheetFromRows("List", rows), standard);
+const said = (rows: readonly (readonly Cell[])[], ...codes: string[]) =>
+  runAudit({ sheets: [sheetFromRows("List", rows)], standard })
+    .findings.filter(({ code }) => codes.includes(code))
+    .map(({ cell, message }) => `${cell}: ${message}`);
+
+describe("sums by size beside a list", () => {
+  it("should leave the list whole, whatever rows they share with it", () => {
+    const sums = beside(["By size"], ["12", 71.04], ["16", 63.2], ["20", 98.8], ["Total", 233.04]);
+    const { bars, summaries } = read(sums);
+    expect(bars.map(({ mark, total }) => [mark, total])).toEqual([
+      ["1", 10],
+      ["2", 20],
+      ["3", 20],
+      ["4", 10],
+    ]);
+    expect(summaries?.map(({ rows }) => rows.length)).toEqual([3]);
+    expect(said(sums, "SUM111", "READ103", "SUM110")).toEqual([]);
+  });
+
+  it("should be held against the bars of the whole list", () => {
+    // the second row of 12 was left out
+    const sums = beside(["By size"], ["12", 17.76], ["16", 63.2], ["20", 98.8]);
+    expect(said(sums, "SUM111")).toEqual([
+      "H2: the mass of 12 is given as 17.76, but the bars of the list make 71.04",
+    ]);
+  });
+
+  it("should leave the list's header one row where theirs begins beside its second", () => {
+    const sums = beside(["SUMMARY"], ["Size", "Weight (kg)"], ["12", 71.04], ["16", 63.2], ["20", 98.8]);
+    expect(read(sums).bars).toHaveLength(4);
+  });
+
+  it("should take a list beside a list for bars", () => {
+    const two = [HEADS, ...BARS].map((cells) => [...cells, null, ...cells]);
+    expect(read(two).bars).toHaveLength(8);
+  });
+});
+
+describe("a recap of sizes, pieces and masses below a list", () => {
+  it("should be a block of sums, whatever stands beside it", () => {
+    const { bars } = read([
+      HEADS,
+      ...BARS,
+      [],
+      ["Size", "Pcs", "kg"],
+      ["12", 30, 71.04],
+      ["16", 20, 63.2, null, "2 = end hook A on straight B"],
+      ["20", 10, 98.8],
+    ]);
+    expect(bars).toHaveLength(4);
+  });
+
+  it("should be told by bands of sizes, in a unit of their own", () => {
+    const bands = (over: number) => [
+      HEADS,
+      ...BARS,
+      [],
+      ["\u00d8 <= 12", "t", 0.071],
+      ["12 < \u00d8 <= 16", "t", 0.063],
+      ["\u00d8 > 16", "t", over],
+    ];
+    expect(said(bands(0.099), "SUM111")).toEqual([]);
+    expect(said(bands(0.049), "SUM111")).toEqual([
+      "C9: the mass of \u00d8 > 16 is given as 0.049, but the bars of the list make 0.099",
+    ]);
+  });
+});
