@@ -47,7 +47,7 @@ describe("the workbench", () => {
       ["N16", "unsafe"],
       ["J14", "unbendable"],
       ["K20", "off-standard"],
-      ["D23", "off-standard"],
+      ["F23", "off-standard"],
       ["H96", "off-standard"],
       ["O55", "doubtful"],
     ];
