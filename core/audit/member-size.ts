@@ -8,7 +8,9 @@ export interface MemberSize {
 const SECTION = /\b(\d{3,4})\s*(?:mm)?\s*[x×*]\s*(\d{3,4})\b/;
 const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])/;
 const COVER_BEHIND = /\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
-const LENGTH = /\b(?:length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
+const EXTENT = /\b(?:length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
+const LENGTH =
+  /(?<!\b(?:lap|splice|anchorage|anchor|development|dev\.?|embedment|bond|hook|leg|tail|bars?|cut|cutting|total|thread|threaded|free|projecting)\s)\b(?:length|long|l)\s*[=:]?\s*(\d{4,5})\b/;
 
 /** Section and cover out of words such as "beam b1 300x600 cover 40"; null where no section is said. */
 export function memberSize(words: string): MemberSize | null {
@@ -24,7 +26,13 @@ export function coverIn(words: string): number | null {
   return said === null ? null : Number(said[1]);
 }
 
-/** mm along the member in words such as "length 6000" or "L=6000"; a span is no length of formwork. */
+/** mm that a member measures along a spiral, in words such as "length 6000" or "depth 900"; a span is none. */
+export function memberExtent(words: string): number | null {
+  const said = EXTENT.exec(words)?.[1];
+  return said === undefined ? null : Number(said);
+}
+
+/** mm along the member in words such as "length 6000" or "L=6000"; the length of a lap or of the bar itself is none. */
 export function memberLength(words: string): number | null {
   const said = LENGTH.exec(words)?.[1];
   return said === undefined ? null : Number(said);

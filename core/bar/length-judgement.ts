@@ -40,6 +40,8 @@ export interface LengthQuestion {
 const SLIP_FACTORS = [10, 1000, 100, 25.4, 12, 304.8] as const;
 /** mm: what is left of a length after somebody wrote it without decimals. */
 const WRITTEN_WITHOUT_DECIMALS = 0.6;
+/** mm */
+const HALF_CENTIMETRE = 5;
 /** mm: the coarsest rounding up in use where the standard prints none. */
 const COARSEST_STEP = 25;
 /** mm: what rounding can add to a difference of two lengths. */
@@ -78,7 +80,9 @@ function isOfExact(length: number, shape: ResolvedShape, cut: CutLength, facts: 
   if (Number.isNaN(exact)) return false;
   const slack = writtenSlack(facts);
   const step = stepOf(facts.standard.lengthRounding, cut);
-  return length >= exact - slack && length <= mostRoundedUp(exact, step, facts) + slack;
+  return (
+    length >= exact - slack - mostRoundedDown(facts) && length <= mostRoundedUp(exact, step, facts) + slack
+  );
 }
 
 /** By the shorter form that the standard prints for links with least ends. */
@@ -121,11 +125,16 @@ function mostRoundedUp(length: number, step: number, { standard }: LengthQuestio
   return isPrinted ? roundedUp(length, step) : length + step;
 }
 
+/** Where no step is printed a length may stand to the nearest centimetre; a printed one goes up. */
+function mostRoundedDown({ standard }: LengthQuestion): number {
+  return standard.lengthRounding.cite.provenance === "common practice" ? HALF_CENTIMETRE : 0;
+}
+
 /** A length in metres with two decimals can be 5 mm off what it was written from. */
 function writtenSlack({ row }: LengthQuestion): number {
   const unit = row.table.columns.get("length")?.unit;
   const wholeCentimetres = Math.abs((row.length ?? 0) / 10 - Math.round((row.length ?? 0) / 10)) < 1e-6;
-  return unit === "m" && wholeCentimetres ? 5 : WRITTEN_WITHOUT_DECIMALS;
+  return unit === "m" && wholeCentimetres ? HALF_CENTIMETRE : WRITTEN_WITHOUT_DECIMALS;
 }
 
 function slipInLength(facts: LengthQuestion, cut: CutLength, shape: ResolvedShape): LengthJudgement | null {

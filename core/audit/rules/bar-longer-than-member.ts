@@ -5,10 +5,10 @@ import { defineRule } from "../rule";
 export default defineRule({
   code: "MEMBER104",
   name: "bar-longer-than-member",
-  severity: "off-standard",
+  severity: "doubtful",
   docs: {
     summary: "A straight bar is longer than the member less its covers.",
-    why: "It does not go into the formwork, or stands in the end cover.",
+    why: "It does not go into the formwork, or stands in the end cover, unless it runs on into the next member.",
     failing: [
       {
         rows: [
@@ -24,7 +24,10 @@ export default defineRule({
       },
     ],
   },
-  messages: { longer: "straight bar of {length} is over the {limit} that the member of {member} leaves" },
+  messages: {
+    longer:
+      "straight bar of {length} is over the {limit} that the member of {member} leaves, unless it runs on into the next",
+  },
   checkRow(facts, _context, report) {
     if (!facts.isStraight) return;
     const length = facts.dim("A") ?? facts.row.length;
@@ -34,6 +37,7 @@ export default defineRule({
     if (length <= limit) return;
     report({
       messageId: "longer",
+      outcome: "unsure",
       at: facts.dim("A") === null ? "length" : "A",
       values: { length: { mm: length }, limit: { mm: limit }, member: { mm: member } },
       cite: COVER_GEOMETRY,

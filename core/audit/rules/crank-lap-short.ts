@@ -43,7 +43,7 @@ export default defineRule({
         ...(own === null ? {} : { cite: own.cite }),
       });
     }
-    const cranked = sheet.answers.those(crankOf);
+    const cranked = sheet.answers.those(offsetOf);
     const first = cranked[0]?.facts;
     // said where the code itself is known to say it
     if (first === undefined || standard.unit !== "in") return;
@@ -56,6 +56,14 @@ export default defineRule({
     });
   },
 });
+
+/** degrees: what slopes more is a bar bent up in a beam, which no link pushes back */
+const BENT_UP_FROM = 30;
+
+function offsetOf(facts: BarFacts): true | null {
+  const slope = crankOf(facts)?.slope ?? null;
+  return slope !== null && slope < BENT_UP_FROM ? true : null;
+}
 
 /** An end beyond the crank that is shorter than the lap, of the row or of the project. */
 function shortEnd(facts: BarFacts) {

@@ -24,7 +24,7 @@ export default defineRule({
       messageId: "small",
       at: crank.letter,
       values: {
-        letter: crank.letter,
+        letter: crank.letter === "shape" ? "of the path" : crank.letter,
         overall: { mm: crank.overall },
         offset: { mm: offset },
         diameter: { mm: diameter },

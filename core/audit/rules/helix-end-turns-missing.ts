@@ -1,4 +1,4 @@
-import { memberLength } from "../member-size";
+import { memberExtent } from "../member-size";
 import { SPIRAL_END_TURNS } from "../practice.data";
 import { defineRule } from "../rule";
 
@@ -28,7 +28,7 @@ export default defineRule({
     if (facts.pathKind !== "helix" || facts.row.remark === null) return;
     const { path } = facts;
     if (path?.kind !== "helix") return;
-    const length = facts.inWords(memberLength);
+    const length = facts.inWords(memberExtent);
     if (length === null || path.pitch <= 0) return;
     const needed = length / path.pitch;
     const ends = SPIRAL_END_TURNS.value;

@@ -254,3 +254,30 @@ describe("makeTicket: cautions", () => {
     expect(heavy.some((text) => text.includes("59.2 kg a bar is above 25 kg"))).toBe(true);
   });
 });
+
+// no page with the drawings of BS 8666 was seen: sin t = (200 - 12 cos t) / 400 gives 28.6 by A, 200 / 1000 gives 11.5 by B
+describe("makeTicket: a course that nobody saw in print", () => {
+  const said = (ticket: Ticket) => ticket.warnings.filter(({ text }) => text.startsWith("course of shape"));
+
+  it("should give no stop, no angle and no order where the drawing bears another reading, and say which", () => {
+    const ticket = one(["B1", "05", "H12", 1, 1, 1, 1800, "27", 400, 1000, 400, 200]);
+    expect(ticket.bends).toEqual([]);
+    expect(ticket.order).toEqual({
+      kind: "unsure",
+      reason: "the course of the bar is in doubt, so no stop and no angle is given",
+    });
+    expect(ticket.drawing?.note).toBe("course in doubt: compare with the drawing");
+    expect(said(ticket)).toHaveLength(1);
+    expect(said(ticket)[0]).toMatchObject({ unsure: true });
+    expect(said(ticket)[0]?.text).toContain("the slope turns 11.5 degrees");
+  });
+
+  it("should ask to compare the drawing where angles follow from it, and not of right angles", () => {
+    const crank = one(["B1", "06", "H12", 1, 1, 1, 1800, "26", 400, 1000, 400, 200]);
+    expect(crank.bends).toHaveLength(2);
+    expect(said(crank).map(({ text }) => text)).toEqual([
+      "course of shape 26 recalled: compare with the drawing before bending",
+    ]);
+    expect(said(one(U))).toEqual([]);
+  });
+});

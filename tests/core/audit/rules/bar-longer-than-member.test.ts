@@ -14,6 +14,12 @@ ruleCases(rule, {
       ],
     },
     { rows: [{ member: "B1", size: "H16", shape: "00", A: 8000, length: 8000, remark: "bottom" }] },
+    // other measures of the beam and of the bar
+    {
+      rows: ["h=600", "depth 1200", "lap length 1000", "anchorage length 1200", "total length 7200"].map(
+        (remark) => ({ member: "B1", size: "H16", shape: "00", A: 8000, length: 8000, remark }),
+      ),
+    },
   ],
   speaks: [
     {
@@ -23,7 +29,9 @@ ruleCases(rule, {
       says: [
         {
           cell: "I2",
-          message: "straight bar of 5925 mm is over the 5920 mm that the member of 6000 mm leaves",
+          outcome: "unsure",
+          message:
+            "straight bar of 5925 mm is over the 5920 mm that the member of 6000 mm leaves, unless it runs on into the next",
         },
       ],
     },

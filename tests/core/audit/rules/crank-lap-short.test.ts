@@ -10,6 +10,33 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // ACI 318 10.7.6.4, from memory; at 45 degrees the bar is bent up in a beam
+      standard: "ACI318:2019",
+      rows: [
+        { mark: "C1", size: "#8", shape: "120in +9 12in -9 30in" },
+        { mark: "T1", size: "#8", shape: "60in +45 24in -45 60in" },
+      ],
+      says: [
+        {
+          cell: null,
+          outcome: "unsure",
+          severity: "note",
+          message: "1 bars are cranked, such as mark C1: links are asked for close to the bends",
+        },
+      ],
+    },
+    {
+      standard: "ACI318:2019",
+      rows: [{ size: "#8", shape: "120in +45 24in -45 30in", remark: "lap 40 in" }],
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message: `2'-6" beyond the crank is below the lap of 3'-4" of the row: ask the designer`,
+        },
+      ],
+    },
+    {
       rows: [{ size: "H20", shape: "26", A: 3000, B: 300, C: 600, D: 60, length: 3900, remark: "lap 40d" }],
       says: [
         {

@@ -13,6 +13,17 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 15 degrees: 1 / tan 15 = 3.7
+      rows: [{ member: "Column C1", size: "H20", shape: "1000 +15 200 -15 1000", length: 2200 }],
+      says: [
+        {
+          cell: "H2",
+          outcome: "unsure",
+          message: "the crank slopes 1 in 3.7, steeper than 1 in 6 for a column bar: ask the designer",
+        },
+      ],
+    },
+    {
       // ACI 318 10.7.4.1, from memory: 65 = 150 sin t + 19.05 cos t gives 18.2 degrees, 1 in 3.04
       standard: "BS8666:2005+ACI318:2019",
       rows: [{ member: "Column C1", size: "#6", shape: "26", A: 1000, B: 150, C: 1000, D: 65, length: 2150 }],

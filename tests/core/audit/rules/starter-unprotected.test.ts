@@ -13,6 +13,17 @@ ruleCases(rule, {
   speaks: [
     {
       standard: "ACI318:2019",
+      rows: ["projects 43 in", `projects 4'-6"`, 'proj. 30"'].map((remark) => ({
+        ...{ size: "#5", shape: "60in +90 12in", length: "70.5in", remark },
+      })),
+      says: [
+        { cell: "N2", message: "starters projecting 3'-7\" name no caps or other protection" },
+        { cell: "N3", message: "starters projecting 4'-6\" name no caps or other protection" },
+        { cell: "N4", message: "starters projecting 2'-6\" name no caps or other protection" },
+      ],
+    },
+    {
+      standard: "ACI318:2019",
       rows: [{ size: "#5", shape: "40 +90 12", length: 50, remark: "dowel, projects 240" }],
       says: [{ cell: "N2", message: 'starters projecting 9.449" name no caps or other protection' }],
     },
