@@ -50,6 +50,18 @@ export function carriedAlong(facts: BarFacts, edits: readonly Edit[]): readonly 
   return carried;
 }
 
+/** mm: the length that the bar would need with its legs as long as those limits ask; null where it stays, or did not fit before. */
+export function lengthLengthened(
+  facts: BarFacts,
+  limits: readonly { readonly letter: string; readonly least: number | null }[],
+): number | null {
+  const edits = limits.flatMap(({ letter, least }) =>
+    least === null ? [] : [{ at: letter as ColumnKind, to: least }],
+  );
+  const after = lengthAfter(facts, edits);
+  return after === facts.row.length ? null : after;
+}
+
 /** The length to cut after dimensions or former change; null where it stays, or did not fit before. */
 function lengthAfter(facts: BarFacts, edits: readonly Edit[]): number | null {
   const { row, cut } = facts;

@@ -12,6 +12,8 @@ type SlipReport = RowReport<
   { readonly correct: { readonly label: string; readonly safety: "needs-review" } }
 >;
 
+const AGREE = 0.01;
+
 /** The report of a unit slip by one of `factors`; null where the row has none. */
 export function slipReport(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   const read = slipOfReading(facts, factors);
@@ -30,7 +32,7 @@ export function slipReport(facts: BarFacts, factors: readonly SlipFactor[]): Sli
 
 /** Where the mass follows from the length as typed, another length does not make the row agree. */
 function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
-  return at === "length" && massRatio !== null && Math.abs(massRatio - 1) <= 0.01;
+  return at === "length" && massRatio !== null && Math.abs(massRatio - 1) <= AGREE;
 }
 
 /** A cell that was read in another unit than its column's, because only so the row fits. */
@@ -47,10 +49,21 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
       messageId: asks === true ? "open" : "read",
       at: field,
       values: { field, from: { mm: typed, typed: true }, to: { mm: proposal }, factor },
-      fix: { id: "correct", edits: [{ at: field, to: proposal }] },
+      ...(asks === true && !agreesAs(facts, field, proposal)
+        ? {}
+        : { fix: { id: "correct" as const, edits: [{ at: field, to: proposal }] } }),
     };
   }
   return null;
+}
+
+/** The row's mass or total length follows from the other value. */
+function agreesAs({ row, bar, count }: BarFacts, at: string, to: number): boolean {
+  if (at !== "length" || count === null) return false;
+  const ofMass =
+    row.mass === null || bar === null ? null : row.mass / ((count * to * bar.massPerMetre) / 1000);
+  const ofTotal = row.totalLength == null ? null : row.totalLength / (count * to);
+  return [ofMass, ofTotal].some((ratio) => ratio !== null && Math.abs(ratio - 1) <= AGREE);
 }
 
 function isTimes(large: number, small: number, factor: number): boolean {

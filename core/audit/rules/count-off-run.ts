@@ -7,24 +7,18 @@ export default defineRule({
   severity: "doubtful",
   docs: {
     summary: "The number of bars is not what run and spacing give, as the other rows of the list have it.",
-    why: "Each office rounds its own way; a row that leaves the way of the others has a bar too many, one too few, or two figures exchanged. It takes a list with a column of runs: no small table can show it.",
+    why: "Each office rounds its own way; a row that leaves the way of the others has a bar too many, one too few, or two figures exchanged. The number is the designer's: ask. It takes a list with a column of runs: no small table can show it.",
     failing: [],
     passing: [{ rows: [{ size: "H10", shape: "00", A: 2000, length: 2000, spacing: 150 }] }],
   },
   messages: {
-    differs: "{count} bars at {spacing} over {run} should be {expected}, as {kept} of {tested} rows count",
+    differs:
+      "{count} bars at {spacing} over {run} should be {expected}, as {kept} of {tested} rows count: ask the designer",
   },
-  fixes: { expected: { label: "change the number to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
     for (const { facts, at, count, run, spacing, expected, kept, tested } of offRuns(sheet)) {
-      report({
-        messageId: "differs",
-        outcome: "unsure",
-        row: facts,
-        at,
-        values: { count, spacing, run, expected, kept, tested },
-        fix: { id: "expected", edits: [{ at, to: expected }] },
-      });
+      const values = { count, spacing, run, expected, kept, tested };
+      report({ messageId: "differs", outcome: "unsure", row: facts, at, values });
     }
   },
 });

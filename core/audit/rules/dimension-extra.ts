@@ -29,7 +29,10 @@ export default defineRule({
         at: letter,
         values: { code: definition.code, letter, value: { mm: value } },
         cite: definition.cite,
-        fix: { id: "clear", edits: [{ at: letter, to: null }] },
+        // only a length that follows without the figure tells that the code is right
+        ...(facts.lengthJudgement.kind === "fits"
+          ? { fix: { id: "clear" as const, edits: [{ at: letter, to: null }] } }
+          : {}),
       });
     }
   },

@@ -3,6 +3,7 @@ import { saying } from "../../bar/said-words";
 import type { Citation } from "../../standards/citation";
 import type { DimLetter, Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
+import { lengthLengthened } from "../carry-along";
 import type { Severity } from "../finding";
 import { defineRule, type NoFixes, type RowReport } from "../rule";
 import { isEndLegLimit } from "../shape-limit-kinds";
@@ -11,6 +12,8 @@ const CLOSE = 1e-6;
 
 const MESSAGES = {
   short: "end leg {letter} {actual} is below the least {least} for {size} ({limit})",
+  longer:
+    "end leg {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
   path: "an end leg of {actual} is below the least {least} for {size}",
   hook: "an end leg of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
 } as const;
@@ -75,11 +78,16 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
     : (facts.diameter ?? 0) <= upTo
       ? "unbendable"
       : "off-standard";
+  const after =
+    at === "shape" || isAnchorage ? null : lengthLengthened(facts, facts.brokenLimits.filter(isEndLegLimit));
   report({
-    messageId: isAnchorage ? "hook" : at === "shape" ? "path" : "short",
+    messageId: isAnchorage ? "hook" : at === "shape" ? "path" : after === null ? "short" : "longer",
     severity,
     at,
-    values: { letter: at, limit, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName },
+    values: {
+      ...{ letter: at, limit, size: facts.sizeName },
+      ...{ actual: { mm: actual }, least: { mm: least }, after: { mm: after ?? 0 } },
+    },
     cite,
   });
 }

@@ -1,4 +1,5 @@
 import type { DimLetter } from "../../standards/port";
+import { lengthLengthened } from "../carry-along";
 import { defineRule } from "../rule";
 import { isHookTailLimit } from "../shape-limit-kinds";
 
@@ -15,17 +16,23 @@ export default defineRule({
   },
   messages: {
     short: "link end {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
+    longer:
+      "link end {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
   },
   checkRow(facts, _context, report) {
-    for (const limit of facts.brokenLimits) {
-      if (!isHookTailLimit(limit)) continue;
+    const short = facts.brokenLimits.filter(isHookTailLimit);
+    for (const limit of short) {
       const { actual, cite, text } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
+      const after = lengthLengthened(facts, short);
       report({
-        messageId: "short",
+        messageId: after === null ? "short" : "longer",
         at: letter,
-        values: { letter, actual: { mm: actual }, least: { mm: least }, size: facts.sizeName, limit: text },
+        values: {
+          ...{ letter, size: facts.sizeName, limit: text },
+          ...{ actual: { mm: actual }, least: { mm: least }, after: { mm: after ?? 0 } },
+        },
         cite,
       });
     }

@@ -29,10 +29,11 @@ export default defineRule({
     if (facts.sheet.habits.lengthsAreSums && isSumOfLegs(facts)) return;
     const length = facts.row.length ?? 0;
     const { cut } = judged;
+    const isByOffice = isByOfficesTable(facts, length - cut.length);
     report({
       messageId: length < cut.length ? "short" : "long",
       at: "length",
-      ...(isByOfficesTable(facts, length - cut.length) ? { severity: "note" as const } : {}),
+      ...(isByOffice ? { severity: "note" as const } : {}),
       values: {
         length: { mm: length, typed: true },
         difference: { mm: Math.abs(length - cut.length) },
@@ -40,7 +41,7 @@ export default defineRule({
         basis: cut.basis,
       },
       cite: lengthRestsOn(facts, cut),
-      fix: { id: "computed", edits: [{ at: "length", to: cut.length }] },
+      ...(isByOffice ? {} : { fix: { id: "computed" as const, edits: [{ at: "length", to: cut.length }] } }),
     });
   },
 });

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isCountedTwice } from "../row-counts";
 import { defineRule } from "../rule";
 import { isTogether } from "../several-products";
@@ -29,7 +30,20 @@ export default defineRule({
       messageId: "differs",
       at: "total",
       values: { total, members, each, product },
-      fix: { id: "product", edits: [{ at: "total", to: product }] },
+      // where mass or total length follow from the total, members or bars in each are what is wrong
+      ...(isBorneOut(facts)
+        ? {}
+        : { fix: { id: "product" as const, edits: [{ at: "total", to: product }] } }),
     });
   },
 });
+
+const AGREE = 0.01;
+
+/** The row's mass or total length is that of the total as it is typed. */
+function isBorneOut({ row, massEach }: BarFacts): boolean {
+  const { length, total, mass, totalLength = null } = row;
+  const ofMass = mass === null || massEach === null ? null : mass / massEach;
+  const ofLength = totalLength === null || length === null ? null : totalLength / length;
+  return [ofMass, ofLength].some((bars) => bars !== null && Math.abs(bars / (total ?? 0) - 1) <= AGREE);
+}

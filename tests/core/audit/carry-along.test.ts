@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exampleSheets } from "../../../core/audit/example-sheet";
 import type { ExampleRow } from "../../../core/audit/rule";
 import { runAudit } from "../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { editedSheet } from "./edited-sheet";
 import { standardNamed } from "./rule-cases";
 
@@ -53,5 +54,26 @@ describe("a fix", () => {
     const fix = findings.find(({ code }) => code === "BEND101")?.fix;
     expect(fix?.label).toBe("use the least former 64 mm, and with it the length to 970 mm");
     expect(fix?.edits.map(({ to }) => to)).toEqual([64, 970]);
+  });
+});
+
+describe("a fix of a figure in another unit than its column", () => {
+  // metres, among which 1200 stands; 16 mm at 1.579 kg/m (BS 8666:2005, Table 1): 10 x 1.2 x 1.579 = 18.948 kg
+  const HEADER = ["Bar mark", "Type and size", "Total no.", "Length m", "Mass kg"];
+  const slips = (mass: number | null) => {
+    const rows: Cell[][] = [
+      HEADER,
+      ...[1, 2, 3, 4].map((at) => [`0${at}`, "H16", 10, 1.2 * at, 18.948 * at]),
+    ];
+    rows.push(["05", "H16", 10, 1200, mass]);
+    const { findings } = runAudit({ sheets: [sheetFromRows("Schedule", rows)], standard });
+    return findings
+      .filter(({ code }) => code.startsWith("UNIT"))
+      .map(({ code, cell, fix }) => [code, cell, fix?.edits[0]?.to]);
+  };
+
+  it("should be offered only where the rest of the row then agrees", () => {
+    expect(slips(18.948)).toEqual([["UNIT102", "D6", 1.2]]);
+    expect(slips(null)).toEqual([["UNIT102", "D6", undefined]]);
   });
 });

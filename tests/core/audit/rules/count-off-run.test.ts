@@ -32,6 +32,8 @@ function said(counted: (gaps: number, index: number) => number): string[] {
   });
   const standard = resolveStandard("BS8666:2005") as Standard;
   const report = runAudit({ sheets: [sheetFromRows("Schedule", rows)], standard, rules: [rule] });
+  // how many bars stand at a spacing the designer decides
+  expect(report.findings.filter(({ fix }) => fix !== null)).toEqual([]);
   return report.findings.map(({ cell, message }) => `${cell}: ${message}`);
 }
 
@@ -44,7 +46,7 @@ describe("counts over a run", () => {
   it("should name the row that leaves the way of the others", () => {
     // 2500 over 150 is 16.7 gaps: 17 bars by this office
     expect(said((gaps, index) => (index === 2 ? 19 : Math.floor(gaps) + 1))).toEqual([
-      "C4: 19 bars at 150 over 2500 should be 17, as 6 of 7 rows count",
+      "C4: 19 bars at 150 over 2500 should be 17, as 6 of 7 rows count: ask the designer",
     ]);
   });
 

@@ -11,6 +11,11 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 11 of 500 and 400 makes 875, 21 of 500, 400 and 300 makes 1150: the code is what is wrong
+      rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 300, length: 1150 }],
+      says: [{ cell: "K2", message: "shape 11 takes no C, but 300 mm is given" }],
+    },
+    {
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 300, length: 875 }],
       says: [{ cell: "K2", message: "shape 11 takes no C, but 300 mm is given", after: { K2: null } }],
     },

@@ -16,11 +16,20 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 130 + 400 + 130 - 32 - 32 = 596, up to 600: no other length
       rows: [{ size: "H16", shape: "21", A: 125, B: 400, C: 120, length: 600 }],
       says: [
         { cell: "I2", message: "end leg A 125 mm is below the least 130 mm for H16 (A, (C) >= P)" },
         { cell: "K2", message: "end leg C 120 mm is below the least 130 mm for H16 (A, (C) >= P)" },
       ],
+    },
+    {
+      // 100 + 400 + 100 - 64 = 536, up to 550; with both at 130 it is 596, up to 600
+      rows: [{ size: "H16", shape: "21", A: 100, B: 400, C: 100, length: 550 }],
+      says: ["I2", "K2"].map((cell) => ({
+        cell,
+        message: `end leg ${cell === "I2" ? "A" : "C"} 100 mm is below the least 130 mm for H16 (A, (C) >= P): so long it would need a bar of 600 mm, ask the designer`,
+      })),
     },
     {
       rows: [{ size: "H20", shape: "11", A: 185, B: 500, length: 650 }],

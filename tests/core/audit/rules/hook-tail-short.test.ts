@@ -10,6 +10,17 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 2(400 + 300 + 100) - 2.5 x 20 - 5 x 10 = 1500; with 130 it is 1560, up to 1575
+      rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 100, length: 1500 }],
+      says: [
+        {
+          cell: "K2",
+          message:
+            "link end C 100 mm is below the least 130 mm for H10 ((C) >= P(links)): so long it would need a bar of 1575 mm, ask the designer",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 125, length: 1575 }],
       says: [
         {
