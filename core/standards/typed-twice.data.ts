@@ -67,6 +67,9 @@ export const TYPED_TWICE: readonly string[] = [
   "NZS3109:1997, cold bending needs leave below, C",
   "NZS3109:1997, formers",
   "NZS3109:1997, re-bending",
+  "SANS282:2011, formers, least radii of high yield bars",
+  "SANS282:2011, radius above which a bar is supplied straight",
   "SANS282:2011, stock length",
+  "SANS282:2011, tolerances",
   "SANS282:2011, width for transport",
 ];

@@ -1,7 +1,7 @@
 import type { Citation, Cited, PrintedTable } from "../citation";
-import type { Grade, LengthRounding } from "../port";
+import type { Grade, LengthRounding, ToleranceRow } from "../port";
 import type { ShapeRow, ShapeSources } from "../shared/shape-row";
-import type { EndLegRow, FormerRow, HookRow, PrintedBar } from "../shared/standard-tables";
+import type { EndLegRow, FormerRow, HookRow, PrintedBar, RadiusRow } from "../shared/standard-tables";
 
 export const BARS: PrintedTable<PrintedBar> = {
   cite: { document: "SANS 920", edition: "2011", clause: "bar table", provenance: "memory" },
@@ -18,29 +18,80 @@ export const BARS: PrintedTable<PrintedBar> = {
   ],
 };
 
-const STANDARD_BENDS: Citation = {
+const YARD_PAGE = "rms-sa.co.za/product/cutting-bending, table for SANS 282 edition 6";
+
+const MILD_STEEL: Citation = {
   document: "SANS 282",
   edition: "2011",
-  clause: "standard radii, hook h and bend n",
+  clause: "standard radius, hook and bend of mild steel",
   provenance: "memory",
-  conflict:
-    "recalled with little certainty; h and n of 9d and 5d (mild) and 11d and 5.5d (high yield) agree with the geometry of these radii",
+  conflict: "recalled with little certainty; the straight of 5d of high yield bars may hold for it too",
 };
 
-/** Twice the standard radius: 2d for mild steel, 3d for high yield. */
+const HIGH_YIELD: Citation = {
+  document: "SANS 282",
+  edition: "2011",
+  clause: "least radii of high yield bars",
+  provenance: "published",
+  seen: YARD_PAGE,
+};
+
+/** What the printed h and n leave beside the bend of 3d: 12d and 6.5d, never below 100 mm. */
+const STRAIGHT_OF_HOOKS: Citation = {
+  document: "SANS 282",
+  edition: "2011",
+  clause: "5d of straight, out of the printed h and n of high yield bars",
+  provenance: "derived",
+  seen: YARD_PAGE,
+};
+
+/** Twice the standard radius: 2d for mild steel. */
+export const MILD_STEEL_FORMERS: PrintedTable<FormerRow> = {
+  cite: MILD_STEEL,
+  rows: [{ grades: ["mild steel"], perDiameter: 4 }],
+};
+
+/** Twice the printed radius, which is 3d at every size. */
 export const FORMERS: PrintedTable<FormerRow> = {
-  cite: STANDARD_BENDS,
-  rows: [{ grades: ["mild steel"], perDiameter: 4 }, { perDiameter: 6 }],
+  cite: HIGH_YIELD,
+  rows: [{ perDiameter: 6 }],
 };
 
 export const END_LEGS: PrintedTable<EndLegRow> = {
-  cite: STANDARD_BENDS,
-  rows: [{ straightPerDiameter: 4 }],
+  cite: STRAIGHT_OF_HOOKS,
+  rows: [{ grades: ["mild steel"], straightPerDiameter: 4, cite: MILD_STEEL }, { straightPerDiameter: 5 }],
 };
 
 export const HOOKS: PrintedTable<HookRow> = {
-  cite: STANDARD_BENDS,
-  rows: [{ turns: [90, 180], extensionPerDiameter: 4 }],
+  cite: STRAIGHT_OF_HOOKS,
+  rows: [
+    { grades: ["mild steel"], turns: [90, 180], extensionPerDiameter: 4, cite: MILD_STEEL },
+    { turns: [90, 180], extensionPerDiameter: 5, leastAllowance: 100 },
+  ],
+};
+
+export const TOLERANCES: Cited<readonly ToleranceRow[]> = {
+  value: [
+    { applies: "cut length", upTo: Infinity, plus: 25, minus: 25 },
+    { applies: "bent dimension", upTo: 1000, plus: 5, minus: 5 },
+    { applies: "bent dimension", upTo: 2000, plus: 5, minus: 10 },
+    { applies: "bent dimension", upTo: Infinity, plus: 5, minus: 25 },
+  ],
+  cite: { ...HIGH_YIELD, clause: "cutting and bending tolerances" },
+};
+
+/** Radii from which a bar is sprung in on site. */
+export const CRITICAL_RADII: PrintedTable<RadiusRow> = {
+  cite: { ...HIGH_YIELD, clause: "critical radii" },
+  rows: [
+    { diameter: 8, radius: 2500 },
+    { diameter: 10, radius: 3000 },
+    { diameter: 12, radius: 3500 },
+    { diameter: 16, radius: 5000 },
+    { diameter: 20, radius: 7000 },
+    { diameter: 25, radius: 17000 },
+    { diameter: 32, radius: 43000 },
+  ],
 };
 
 const ANNEX_A: Citation = {
@@ -130,12 +181,12 @@ export const GRADES: readonly Grade[] = [
 ];
 
 export const LENGTH_ROUNDING: LengthRounding = {
-  step: 5,
+  step: 25,
   direction: "up",
   cite: {
     document: "SANS 282",
     edition: "2011",
-    clause: "its step was not read",
+    clause: "up to the next 25 mm, as BS 4466 has it, whose codes it shares; its own text was not read",
     provenance: "common practice",
   },
 };

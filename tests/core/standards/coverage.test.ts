@@ -21,10 +21,11 @@ describe("coverage", () => {
   });
 
   it("counts areas and masses of recalled tables as checked against geometry", () => {
-    // SANS 282: nine bars, area and mass each; and two figures read on a yard's sheet
+    // SANS 282: nine bars, area and mass each; read on yards' sheets: width, stock, one former rule, seven radii
+    // with their sizes, and four tolerances of two figures with two bounds
     const { values } = coverage(heldStandard("SANS282:2011"));
     expect(values.memory.checked).toBe(18);
-    expect(values.published).toEqual({ held: 2, checked: 2 });
+    expect(values.published).toEqual({ held: 2 + 1 + 14 + 10, checked: 27 });
   });
 
   it("adds both documents up where two are joined", () => {

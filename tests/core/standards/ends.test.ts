@@ -188,7 +188,6 @@ describe("hooks and end legs from memory", () => {
     ["GB50204:2015", 135, 8, "link", 80],
     ["GB50204:2015", 135, 6, "link", 75],
     ["GB50204:2015", 180, 10, "main", 30],
-    ["SANS282:2011", 180, 16, "main", 64],
     ["IS2502:1963", 135, 8, "link", 65],
     ["IS2502:1963", 135, 12, "link", 72],
   ])("%s: hook%i of %s, %s, has %f mm of straight", (id, turn, size, use, straight) => {
@@ -217,11 +216,30 @@ describe("hooks and end legs from memory", () => {
     expect(refused(heldStandard("IS2502:1963").hook(90, 25, "link", "Fe 500")).kind).toBe("not-held");
   });
 
-  // SANS 282, from memory: mild steel bends round 4d, high yield round 6d, and 4d of straight follow
+  // rms-sa.co.za/product/cutting-bending: h and n of high yield bars, in steps of 20 mm
+  it.each([
+    [10, 120, 100],
+    [12, 160, 100],
+    [16, 200, 120],
+    [20, 240, 140],
+    [25, 300, 180],
+    [32, 400, 220],
+    [40, 480, 260],
+  ])("SANS282:2011: 5d of straight make the printed h and n of %i mm, up to the next 20", (d, h, n) => {
+    for (const [turn, printed] of [
+      [180, h],
+      [90, n],
+    ] as const) {
+      const exact = Math.max(100, allowance("SANS282:2011", turn, d));
+      expect(Math.ceil((exact - 0.5) / 20) * 20).toBe(printed);
+    }
+  });
+
+  // SANS 282: mild steel bends round 4d with 4d of straight, from memory; high yield round 6d with 5d
   it("follows the grade where one is said", () => {
     const standard = heldStandard("SANS282:2011");
     expect(answered(standard.endLeg(10, "main", "R")).value).toEqual({ outside: 40 + 20 + 10, straight: 40 });
-    expect(answered(standard.endLeg(10, "main")).value).toEqual({ outside: 40 + 30 + 10, straight: 40 });
+    expect(answered(standard.endLeg(10, "main")).value).toEqual({ outside: 50 + 30 + 10, straight: 50 });
     expect(answered(standard.hook(180, 10, "main", "mild steel")).value.former).toBe(40);
     expect(answered(standard.formulaRadius(10, "main", "R")).value).toBe(20);
     expect(refused(standard.endLeg(10, "main", "Z")).kind).toBe("not-held");

@@ -229,7 +229,22 @@ describe("fabrication formers as their pages print them", () => {
     expect(former("CSA-A23.1:2019", "20M").cite.conflict).toContain("400R");
   });
 
-  // from memory: SANS 282, standard radii 2d and 3d
+  // rms-sa.co.za/product/cutting-bending: r of high yield bars; mild steel 2d from memory
+  it.each([
+    [6, 18],
+    [8, 24],
+    [10, 30],
+    [12, 36],
+    [16, 48],
+    [20, 60],
+    [25, 75],
+    [32, 96],
+    [40, 120],
+  ])("SANS282:2011: high yield %i mm has a radius of %i mm", (d, radius) => {
+    const { value, cite } = former("SANS282:2011", d, "main", { grade: "Y" });
+    expect([value, cite.provenance]).toEqual([2 * radius, "published"]);
+  });
+
   it("SANS282:2011: mild steel 4d, high yield 6d", () => {
     expect(former("SANS282:2011", "R10").value).toBe(60);
     expect(former("SANS282:2011", "R10", "main", { grade: "R" }).value).toBe(40);

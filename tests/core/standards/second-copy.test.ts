@@ -272,6 +272,12 @@ const SECOND_COPY: Record<string, string> = {
   // Site Fundi sheet, scribd 503953176
   "SANS282:2011, width for transport": "2200",
   "SANS282:2011, stock length": "13000",
+  // rms-sa.co.za/product/cutting-bending: r is 18 24 30 36 48 60 75 96 120, 3d throughout, and the former twice that
+  "SANS282:2011, formers, least radii of high yield bars": "6",
+  "SANS282:2011, radius above which a bar is supplied straight":
+    "8 2500\n10 3000\n12 3500\n16 5000\n20 7000\n25 17000\n32 43000",
+  "SANS282:2011, tolerances":
+    "cutlength 25 25\nbentdimension 1000 5 5\nbentdimension 2000 5 10\nbentdimension 5 25",
   // kamegai.on.coocan.jp/old/lib3/g3112.htm
   "JASS5:2018, bars": `
     D6 6.35 31.67 0.249

@@ -83,6 +83,20 @@ describe("limits of other documents", () => {
     expect([supply.transportWidth?.value, supply.stockLength?.value]).toEqual([2200, 13_000]);
   });
 
+  // rms-sa.co.za/product/cutting-bending: critical radii 8 mm 2.5 m, 16 mm 5 m, 32 mm 43 m; tolerances
+  it("SANS282:2011: radii sprung in on site, and what cutting and bending may differ by", () => {
+    const { supply, tolerances, lengthRounding } = heldStandard("SANS282:2011");
+    expect([8, 16, 32].map((d) => supply.straightSupplyRadius(d)?.value)).toEqual([2500, 5000, 43_000]);
+    expect(tolerances?.value.map(({ plus, minus }) => [plus, minus])).toEqual([
+      [25, 25],
+      [5, 5],
+      [5, 10],
+      [5, 25],
+    ]);
+    // not read: the step of BS 4466, whose codes it shares
+    expect([lengthRounding.step, lengthRounding.cite.provenance]).toEqual([25, "common practice"]);
+  });
+
   // sankoseiko.co.jp: JIS G 3112, up to 7 m +40 -0
   it("JASS5:2018: delivered length", () => {
     const row = heldStandard("JASS5:2018").tolerances?.value[0];
