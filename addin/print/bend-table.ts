@@ -67,7 +67,9 @@ function orderWords(ticket: Ticket): Markup {
   const how =
     made.length === 0 ? "the bar is neither turned over nor end for end" : `the bar is ${made.join(" and ")}`;
   const none = machine.reasons.length === 0 ? [] : [`no bender chosen: ${machine.reasons.join("; ")}`];
-  const unsure = order.confirmed ? [] : ["not confirmed: try one bar slowly"];
+  const unsure = order.confirmed
+    ? []
+    : ["not confirmed: try one bar, and stop where it meets tools or itself"];
   return paragraph([`working order on ${order.machine}`, how, ...unsure, ...none]);
 }
 

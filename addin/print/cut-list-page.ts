@@ -31,7 +31,7 @@ export interface CutListFacts {
 export function cutListPage(groups: readonly CutListGroup[], head: PageHead, facts: CutListFacts): string {
   const { refused, toBuy, unit } = facts;
   return printPage("Cut list", head, [
-    html`<p class="warning">Guard closed, hands away from the blade, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
+    html`<p class="warning">Guard closed, hands as far from the blade as the machine's manual says, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
     refusedSection(refused, unit),
     toBuySection(toBuy, unit),
     ...groups.map((group) => groupSection(group, facts)),

@@ -17,7 +17,7 @@ const COLUMNS: Named = { several: "columns", name: (row) => columnLetters(row - 
 
 /**
  * Findings of one sheet with one finding in place of many of one cause: of one rule in more than three rows
- * in ten, or, of a rule that asks, wherever it asks the same twice. Its rows stand behind it. What is unsafe or
+ * in ten, of notes in five rows, or, of a rule that asks, wherever it asks the same twice. Its rows stand behind it. What is unsafe or
  * unbendable, and a cell that holds an error, is told row by row.
  */
 export function withOneCause(
@@ -53,7 +53,8 @@ export function withOneCause(
     if (gone.has(group[0] as Finding)) continue;
     const rows = [...new Set(group.map(({ row }) => row as number))].sort((a, b) => a - b);
     const isAsked = asksOnce.has(group[0]?.code ?? "") && rows.length > 1;
-    if (!isAsked && (rows.length < FEWEST || rows.length <= bars * COMMON)) continue;
+    const isFew = rows.length < FEWEST || (group[0]?.severity !== "note" && rows.length <= bars * COMMON);
+    if (!isAsked && isFew) continue;
     for (const finding of group) gone.add(finding);
     made.push(oneFor(group, rows, named));
   }

@@ -24,12 +24,12 @@ export interface BendOrderInput {
 const notInOnePlane = defineRefusal(
   "bends-not-in-one-plane",
   "not-held",
-  "the order of bends was not checked: they lie in more than one plane, so try one bar slowly",
+  "the order of bends was not checked: they lie in more than one plane, so try one bar, and stop where it meets tools or itself",
 );
 const tooManyBends = defineRefusal(
   "too-many-bends-to-order",
   "not-held",
-  "the order of {count} bends was not searched: {most} is the limit, so try one bar slowly",
+  "the order of {count} bends was not searched: {most} is the limit, so try one bar, and stop where it meets tools or itself",
 );
 
 /** mm that parts of the bar must stay clear of each other while they move. */

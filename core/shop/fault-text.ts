@@ -47,10 +47,12 @@ function beyondPlate({ basis, row }: BarsAtOnce, { diameter, steel }: BarToBend,
 }
 
 const NOT_SEARCHED: Readonly<Record<NotSearched, string>> = {
-  planes: "the bends lie in more than one plane, so no order was searched: try one bar slowly",
-  bends: "more bends than are searched for an order: try one bar slowly",
+  planes:
+    "the bends lie in more than one plane, so no order was searched: try one bar, and stop where it meets tools or itself",
+  bends: "more bends than are searched for an order: try one bar, and stop where it meets tools or itself",
   rolled: "rolled, not bent about a former, so no bender was checked: try one bar",
-  shapes: "more different shapes in the workbook than are searched for an order: try one bar slowly",
+  shapes:
+    "more different shapes in the workbook than are searched for an order: try one bar, and stop where it meets tools or itself",
 };
 
 function unknownText(unknown: MachineUnknown, machine: string): string {

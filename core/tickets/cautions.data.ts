@@ -75,7 +75,10 @@ export const CAUTIONS: readonly Cited<CautionText>[] = [
     cite: BENDERS,
   },
   {
-    value: { when: "swing", text: "Nobody within {swing} of the former while it turns: mark the circle." },
+    value: {
+      when: "swing",
+      text: "Nobody within {swing} of the former while it turns: fence the circle off first.",
+    },
     cite: BENDERS,
   },
   {
@@ -113,14 +116,14 @@ export const CAUTIONS: readonly Cited<CautionText>[] = [
   {
     value: {
       when: "thick or strong",
-      text: "Eye protection, stand clear of the plane of the bend: a bar can break. Look at the first bend's outside with a lens.",
+      text: "Eye protection, stand clear of the plane of the bend: a bar can break. Stop the machine, then look at the first bend's outside with a lens.",
     },
     cite: PRACTICE,
   },
   {
     value: {
       when: "cold",
-      text: "{temperature} in the shop is below the {leave} under which cold bending needs leave: ask the designer.",
+      text: "{temperature} in the shop is below the {leave} under which cold bending needs leave: stop, and ask the designer.",
     },
     cite: { document: "the standard's limit of cold bending", provenance: "memory" },
   },
@@ -134,7 +137,7 @@ export const CAUTIONS: readonly Cited<CautionText>[] = [
   {
     value: {
       when: "short piece",
-      text: "Piece under {short}: hold it by tongs or a sleeve, hand at least 150 mm from the blade.",
+      text: "Piece under {short}: hold it by tongs or a sleeve, hand at least 150 mm from the blade, and further where the machine's manual says so.",
     },
     cite: MACHINERY,
   },

@@ -22,8 +22,8 @@ const LISTS = readdirSync(FOLDER).map((file) => {
  * unsafe or unbendable; fourteen further ones (218 bars), written after those were mended, 21, 7 and 1. The one was
  * true, link ends below the printed least, and the list was put right.
  */
-const MOST_LOUD = 34;
-const MOST_CERTAIN = 10;
+const MOST_LOUD = 15;
+const MOST_CERTAIN = 1;
 
 const audited = LISTS.map(({ name, standard, bars, sheets }) => {
   const report = runAudit({

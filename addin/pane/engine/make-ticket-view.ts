@@ -124,7 +124,8 @@ function words({ bends, order, machine }: Ticket): readonly string[] {
   if (order.kind === "unsure") said.add(`Order not found: ${order.reason}`);
   if (order.kind === "blocked")
     for (const reason of order.reasons) said.add(`Not on ${order.machine}: ${reason}`);
-  if (order.kind === "found" && !order.confirmed) said.add("Not confirmed: try one bar slowly");
+  if (order.kind === "found" && !order.confirmed)
+    said.add("Not confirmed: try one bar, and stop where it meets tools or itself");
   for (const { compensated } of bends) {
     said.add(
       compensated.refusal === null ? `The angles rest on ${trialWords(compensated)}` : compensated.refusal,

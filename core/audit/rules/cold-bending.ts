@@ -28,7 +28,7 @@ export default defineRule({
     ],
   },
   messages: {
-    cold: "the shop is at {temperature} C, below the {least} C from which bars are bent cold without leave (bent rows: {rows}): ask the designer",
+    cold: "the shop is at {temperature} C, below the {least} C from which bars are bent cold without leave (bent rows: {rows}): stop, and ask the designer",
     ask: "the shop is at {temperature} C, and {standard} as held names no least temperature for bending (bent rows: {rows}): ask the designer",
   },
   checkSheet(sheet, { standard, shop }, report) {

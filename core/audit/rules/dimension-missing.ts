@@ -1,4 +1,5 @@
 import type { ShapeDefinition } from "../../standards/port";
+import type { Severity } from "../finding";
 import { defineRule } from "../rule";
 
 /** What the formula does not speak of is asked for by the drawing alone. */
@@ -32,11 +33,16 @@ export default defineRule({
       report({
         messageId: "missing",
         at: letter,
-        // a list that is recalled and not whole may give the code other letters
-        ...(standard.shapesInPart ? { severity: "note" as const } : {}),
+        ...severityOf(standard.shapesInPart, isInFormula(definition, letter)),
         values: { code: definition.code, letter },
         cite: isInFormula(definition, letter) ? definition.cite : (definition.course ?? definition.cite),
       });
     }
   },
 });
+
+/** A list that is recalled and not whole may give the code other letters; what the length does without only the drawing asks for. */
+function severityOf(isInPart: boolean, isInFormula: boolean): { readonly severity?: Severity } {
+  if (isInPart) return { severity: "note" };
+  return isInFormula ? {} : { severity: "doubtful" };
+}

@@ -12,7 +12,7 @@ export default defineRule({
   docs: {
     summary:
       "An end leg is too short for the pin to bear on while it swings, and for the back-rest while it is held.",
-    why: "The pin slips off the end of the bar, or nothing holds it. A smaller orbit or another machine may take it; the standard's least leg says nothing of the machine.",
+    why: "The pin slips off the end of the bar, or nothing holds it. It is never held there by hand. A smaller orbit or another machine may take it; the standard's least leg says nothing of the machine.",
     failing: [{ rows: [{ size: "H16", shape: "11", A: 800, B: 135, length: 925 }], shop: exampleShop() }],
     passing: [{ rows: [{ size: "H16", shape: "11", A: 800, B: 180, length: 950 }], shop: exampleShop() }],
   },

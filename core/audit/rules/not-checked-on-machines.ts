@@ -14,7 +14,7 @@ export default defineRule({
   severity: "note",
   docs: {
     summary: "For some bars no order of bends was searched: bends in several planes, or too many of them.",
-    why: "A search in one plane is no proof for such bars: try one bar slowly. One note a sheet for each reason.",
+    why: "A search in one plane is no proof for such bars: try one bar, and stop where it meets tools or itself. One note a sheet for each reason.",
     failing: [
       {
         rows: [{ size: "H12", shape: "98", A: 600, B: 600, C: 600, D: 600, length: 2925 }],
@@ -25,11 +25,12 @@ export default defineRule({
   },
   messages: {
     planes:
-      "bends in more than one plane, so no order of bends was searched (such rows: {rows}): try one bar slowly",
-    bends: "more bends than are searched for an order (such rows: {rows}): try one bar slowly",
+      "bends in more than one plane, so no order of bends was searched (such rows: {rows}): try one bar, and stop where it meets tools or itself",
+    bends:
+      "more bends than are searched for an order (such rows: {rows}): try one bar, and stop where it meets tools or itself",
     rolled: "rolled, not bent about a former, so no bender was checked (such rows: {rows}): try one bar",
     shapes:
-      "more different shapes than are searched for an order (rows not searched: {rows}): try one bar slowly",
+      "more different shapes than are searched for an order (rows not searched: {rows}): try one bar, and stop where it meets tools or itself",
   },
   checkSheet(sheet, { shop }, report) {
     if (shop === null || shop.shop.benders.length === 0) return;

@@ -13,7 +13,7 @@ export default defineRule({
   severity: "note",
   docs: {
     summary: "The outer fibre of a bend is stretched far beyond what the steel's ductility class promises.",
-    why: "The index only ranks bends: no neck can form in one, so it does not break where the index passes 1. Look at the outside of the first bend with a lens. Cold, bending back, a coat, a weld near by or corrosion raise it by a step. One finding for each size, former, class and circumstance.",
+    why: "The index only ranks bends: no neck can form in one, so it does not break where the index passes 1. Look at the outside of the first bend with a lens, with the machine stopped. Cold, bending back, a coat, a weld near by or corrosion raise it by a step. One finding for each size, former, class and circumstance.",
     failing: [
       { rows: [{ size: "A12", shape: "11", A: 900, B: 900, length: 1775 }] },
       {

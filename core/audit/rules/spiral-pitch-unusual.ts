@@ -7,10 +7,10 @@ import { defineRule } from "../rule";
 export default defineRule({
   code: "SHAPE120",
   name: "spiral-pitch-unusual",
-  severity: "off-standard",
+  severity: "doubtful",
   docs: {
     summary: "The turns of a spiral are closer together or further apart than the design code allows.",
-    why: "Too close, the concrete does not pass between the turns; too far apart, they do not hold the core. The pitch is the designer's: ask the designer.",
+    why: "Too close, the concrete does not pass between the turns; too far apart, they do not hold the core. What a code asks of columns need not hold for piles and tanks, and the pitch is the designer's: ask the designer.",
     failing: [
       {
         standard: "BS8666:2005+ACI318:2019",

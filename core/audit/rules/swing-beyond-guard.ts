@@ -10,7 +10,7 @@ export default defineRule({
   needs: "shop",
   docs: {
     summary: "In every order of bends some part of the bar swings beyond the guard.",
-    why: "The end of a swinging bar strikes whoever or whatever stands there: mark the circle and keep it clear, or bend on a machine with more room.",
+    why: "The end of a swinging bar strikes whoever or whatever stands there: do not start before the circle is fenced off as the machine's manual and the yard's rules say, or bend on a machine with more room.",
     failing: [
       {
         rows: [{ size: "H16", shape: "11", A: 2500, B: 3000, length: 5475 }],

@@ -189,7 +189,7 @@ const CHECKS: readonly CheckByHand[] = [
   {
     // 150 - 9.5 = 140.5 clear, over 76; 75 - 9.5 = 65.5
     fact: "turns of a spiral stand 25 to 75 mm clear: ACI 318 25.7.3.1, from memory",
-    says: "SHAPE120 perhaps off-standard",
+    says: "SHAPE120 perhaps doubtful",
     wrong: helix(150, 43),
     right: helix(75, 43),
   },

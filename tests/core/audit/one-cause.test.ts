@@ -37,6 +37,15 @@ describe("findings of one cause", () => {
     expect(of(unsafe, "BEND101").map(({ row }) => row)).toEqual([2, 3, 4, 5, 6, 7, 8, 9]);
   });
 
+  it("should be one note where five rows or more have it, however long the list", () => {
+    // 6.313 kg/m (BS 8666:2005, Table 1) x 6 m = 37.9 kg, above 25
+    const heavy: ExampleRow = { size: "H32", shape: "00", A: 6000, length: 6000 };
+    const list = (heavies: number) =>
+      audit([...Array<ExampleRow>(heavies).fill(heavy), ...Array<ExampleRow>(30).fill(GOOD)]);
+    expect(of(list(5), "LIFT101").map(({ rows }) => rows)).toEqual([[2, 3, 4, 5, 6]]);
+    expect(of(list(4), "LIFT101").map(({ row }) => row)).toEqual([2, 3, 4, 5]);
+  });
+
   it("should be asked once where one answer settles them", () => {
     const unknown: ExampleRow = { ...GOOD, size: "Q16" };
     const report = audit([unknown, ...Array<ExampleRow>(20).fill(GOOD), unknown]);

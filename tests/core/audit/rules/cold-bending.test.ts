@@ -24,7 +24,7 @@ ruleCases(rule, {
           cell: null,
           outcome: "unsure",
           message:
-            "the shop is at -6 C, below the -5 C from which bars are bent cold without leave (bent rows: 2): ask the designer",
+            "the shop is at -6 C, below the -5 C from which bars are bent cold without leave (bent rows: 2): stop, and ask the designer",
         },
       ],
     },

@@ -22,7 +22,9 @@ ruleCases(rule, {
     {
       // D is no part of the length A + B + (C): only the drawing asks for it, and that was not seen
       rows: [{ size: "H12", shape: "26", A: 1500, B: 350, C: 900, length: 2750 }],
-      says: [{ cell: "L2", outcome: "unsure", message: "shape 26 needs D, which is blank" }],
+      says: [
+        { cell: "L2", outcome: "unsure", severity: "doubtful", message: "shape 26 needs D, which is blank" },
+      ],
     },
     {
       rows: [{ size: "H16", shape: "21", A: 500, B: 400, length: 1350 }],

@@ -23,7 +23,7 @@ ruleCases(rule, {
           cell: "H2",
           outcome: "unsure",
           message:
-            "bends in more than one plane, so no order of bends was searched (such rows: 2): try one bar slowly",
+            "bends in more than one plane, so no order of bends was searched (such rows: 2): try one bar, and stop where it meets tools or itself",
         },
       ],
     },
@@ -49,7 +49,8 @@ ruleCases(rule, {
         {
           cell: "H2",
           outcome: "unsure",
-          message: "more bends than are searched for an order (such rows: 1): try one bar slowly",
+          message:
+            "more bends than are searched for an order (such rows: 1): try one bar, and stop where it meets tools or itself",
         },
       ],
     },
