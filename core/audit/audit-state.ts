@@ -27,7 +27,7 @@ export interface FoundOnSheet {
   readonly looked: Looked;
 }
 
-/** All that an audit knows, kept beside its report. */
+/** All that an audit knows. */
 export interface AuditState {
   readonly question: Required<AuditQuestion>;
   readonly context: RuleContext;
@@ -40,13 +40,8 @@ export interface AuditState {
   readonly shopFindings: readonly Finding[];
 }
 
-const states = new WeakMap<AuditReport, AuditState>();
-
-export function keepState(report: AuditReport, state: AuditState): void {
-  states.set(report, state);
-}
-
-/** Undefined for a report that no audit of this program made. */
-export function stateOf(report: AuditReport): AuditState | undefined {
-  return states.get(report);
+/** What an audit tells, and what it takes to carry it on after an edit. */
+export interface Audit {
+  readonly report: AuditReport;
+  readonly state: AuditState;
 }

@@ -15,7 +15,7 @@ import { Workshop } from "../shop/workshop";
 import type { AuditQuestion } from "./audit-question";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { DEFAULT_SETTINGS } from "./audit-settings";
-import { type AuditState, type FoundOnSheet, keepState, type SheetState, stateOf } from "./audit-state";
+import type { Audit, AuditState, FoundOnSheet, SheetState } from "./audit-state";
 import { type Finding, SEVERITIES } from "./finding";
 import { type Change, type KeptRows, keptRows } from "./kept-rows";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
@@ -55,6 +55,11 @@ const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
  * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
  */
 export function runAudit(asked: AuditQuestion): AuditReport {
+  return openAudit(asked).report;
+}
+
+/** The same, to be carried on by `recheck`. */
+export function openAudit(asked: AuditQuestion): Audit {
   const question = {
     settings: DEFAULT_SETTINGS,
     rules: RULES,
@@ -85,23 +90,21 @@ export function runAudit(asked: AuditQuestion): AuditReport {
   const shopFindings = [...judgeShop(context, rules), ...judgeOwn(context, rules)];
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
-  return reportOf(state);
+  return { report: reportOf(state), state };
 }
 
 /**
- * The report after one sheet changed in rows `firstRow` to `lastRow` of its used range, from 0.
+ * The audit after one sheet changed in rows `firstRow` to `lastRow` of its used range, from 0.
  * Other rows keep their findings unless the reading of them, or the sheet's habits, changed.
  */
-export function recheck(report: AuditReport, changed: Sheet, firstRow: number, lastRow: number): AuditReport {
-  const state = stateOf(report);
-  const { shop, own } = state?.context ?? { shop: null, own: null };
-  if (state !== undefined && [shop?.sheet?.name, own?.sheet.name].includes(changed.name)) {
+export function recheck({ state }: Audit, changed: Sheet, firstRow: number, lastRow: number): Audit {
+  const { shop, own } = state.context;
+  if ([shop?.sheet?.name, own?.sheet.name].includes(changed.name)) {
     // what the yard owns and what was looked up can alter the judgement of any row
-    return runAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
+    return openAudit({ ...state.question, sheets: replaced(state.question.sheets, changed) });
   }
-  const place =
-    state?.sheets.findIndex(({ facts, isJudged }) => isJudged && facts.name === changed.name) ?? -1;
-  if (state === undefined || place < 0) {
+  const place = state.sheets.findIndex(({ facts, isJudged }) => isJudged && facts.name === changed.name);
+  if (place < 0) {
     throw new RangeError(`no sheet "${changed.name}" was audited in this report: run the whole audit`);
   }
   const before = state.sheets[place] as SheetState;
@@ -118,7 +121,7 @@ export function recheck(report: AuditReport, changed: Sheet, firstRow: number, l
     sheets,
   };
   judgeBook(next, { before, after });
-  return reportOf(next);
+  return { report: reportOf(next), state: next };
 }
 
 function replaced(sheets: readonly Sheet[], changed: Sheet): readonly Sheet[] {
@@ -284,7 +287,7 @@ function reportOf(state: AuditState): AuditReport {
   );
   const ofShopSheet = withSettings(ofShop, ofSettings, shopSheet?.name ?? null);
   const audited = sheets.map(auditedSheet);
-  const report: AuditReport = {
+  return {
     standard: context.standard,
     sheets: audited,
     findings: findings.concat(ofShopSheet),
@@ -295,8 +298,6 @@ function reportOf(state: AuditState): AuditReport {
     waivers: withholding.notTold(),
     outdatedWaivers: outdated.map(({ waiver }) => waiver),
   };
-  keepState(report, state);
-  return report;
 }
 
 /** What a standard that nobody chose would say of a sheet that shows no sign of it. */

@@ -1,6 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { AuditReport } from "./audit-report";
-import { type AuditState, stateOf } from "./audit-state";
+import type { Audit, AuditState } from "./audit-state";
 import type { Finding } from "./finding";
 import { findingsUnder, notAmong, rulesAsking } from "./limit-watch";
 import { type Limits, limitsInForce } from "./limits";
@@ -28,14 +28,11 @@ export interface WouldHide {
 }
 
 /**
- * What a decision would keep from being told, asked before it is taken. Throws for a report that no audit
- * made.
+ * What a decision would keep from being told, asked before it is taken.
  *
- * @example whatItWouldHide(report, { kind: "rule off", code: "LEN102" }) // { refusal: null, findings: 12, bars: 12, unsafe: 0 }
+ * @example whatItWouldHide(audit, { kind: "rule off", code: "LEN102" }) // { refusal: null, findings: 12, bars: 12, unsafe: 0 }
  */
-export function whatItWouldHide(report: AuditReport, decision: DecisionAhead): WouldHide {
-  const state = stateOf(report);
-  if (state === undefined) throw new RangeError("no audit made this report: run the audit again");
+export function whatItWouldHide({ report, state }: Audit, decision: DecisionAhead): WouldHide {
   const hidden = hiddenBy(state, report, decision);
   if (typeof hidden === "string") return { refusal: hidden, findings: 0, bars: 0, unsafe: 0 };
   return { refusal: null, findings: hidden.length, ...barsOf(hidden) };

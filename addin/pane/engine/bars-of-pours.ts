@@ -5,7 +5,7 @@ import type { KeptCheck } from "./kept-check";
 
 /** The reading with the bars of some pours alone, named as the totals name them. Throws where none is of them. */
 export function barsOfPours(
-  { sheet, report }: KeptCheck,
+  { sheet, audit: { report } }: KeptCheck,
   reading: ScheduleReading,
   pours: Pours,
 ): ScheduleReading {

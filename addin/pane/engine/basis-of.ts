@@ -2,7 +2,7 @@ import { isCellError, type Sheet } from "../../../core/schedule/sheet";
 import type { KeptCheck } from "./kept-check";
 
 /** All that a page of a check rests on, as one text: equal for equal content. */
-export function basisOf({ sheet, shop, settings, report }: KeptCheck): string {
+export function basisOf({ sheet, shop, settings, audit: { report } }: KeptCheck): string {
   const cells = [sheet, ...(shop === null ? [] : [shop])].map(cellsText);
   return JSON.stringify([report.standard.id, settings, cells]);
 }

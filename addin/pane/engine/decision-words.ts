@@ -3,8 +3,8 @@ import { whatItWouldHide } from "../../../core/audit/what-it-would-hide";
 import type { KeptCheck } from "./kept-check";
 
 /** What a decision would keep from being told, in a sentence; said before it is taken. */
-export function aheadWords({ report }: KeptCheck, decision: DecisionAhead): string {
-  const { refusal, findings, bars, unsafe } = whatItWouldHide(report, decision);
+export function aheadWords({ audit }: KeptCheck, decision: DecisionAhead): string {
+  const { refusal, findings, bars, unsafe } = whatItWouldHide(audit, decision);
   if (refusal !== null) return refusal;
   if (findings === 0) return "Nothing stops being told by it now.";
   const what = bars === 0 ? counted(findings, "finding") : counted(bars, "bar");

@@ -1,5 +1,5 @@
-import type { AuditReport } from "../../../core/audit/audit-report";
 import type { AuditSettings } from "../../../core/audit/audit-settings";
+import type { Audit } from "../../../core/audit/audit-state";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import type { Sheet } from "../../../core/schedule/sheet";
 
@@ -10,11 +10,11 @@ export interface KeptCheck {
   /** names of the other sheets that were read with it */
   readonly otherSheets: readonly string[];
   readonly settings: AuditSettings;
-  readonly report: AuditReport;
+  readonly audit: Audit;
 }
 
 /** The reading of the sheet that was checked. Throws where it holds no bars. */
-export function barsRead({ sheet, report }: KeptCheck): ScheduleReading {
+export function barsRead({ sheet, audit: { report } }: KeptCheck): ScheduleReading {
   const reading = report.sheets[0]?.reading;
   if (reading !== undefined && reading.bars.length > 0) return reading;
   throw new Error(`sheet ${sheet.name} holds no bars of a schedule: choose the sheet that does`);

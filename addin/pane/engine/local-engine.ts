@@ -1,4 +1,4 @@
-import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { openAudit, recheck } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
 import type { AuditView } from "./audit-view";
 import { aheadWords } from "./decision-words";
@@ -37,7 +37,7 @@ export function createLocalEngine(): Engine {
         shop,
         otherSheets: [...otherSheets.before, ...otherSheets.behind].map(({ name }) => name),
         settings,
-        report: runAudit({ sheets, only: sheet.name, standard, settings }),
+        audit: openAudit({ sheets, only: sheet.name, standard, settings }),
       });
     },
     async recheck({ sheet, firstRow, lastRow }) {
@@ -45,13 +45,13 @@ export function createLocalEngine(): Engine {
       const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
       const first = isMoved ? 0 : firstRow - sheet.top;
       const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
-      return keep({ ...last, sheet, report: recheck(last.report, sheet, first, end) });
+      return keep({ ...last, sheet, audit: recheck(last.audit, sheet, first, end) });
     },
     async bar(name, row) {
       const last = checks.get(name);
-      const reading = last?.report.sheets[0]?.reading;
+      const reading = last?.audit.report.sheets[0]?.reading;
       if (last === undefined || reading === undefined) return null;
-      return barView(last.sheet, reading, last.report.standard, row - last.sheet.top);
+      return barView(last.sheet, reading, last.audit.report.standard, row - last.sheet.top);
     },
     explain: async (sheet) => explainedView(known(sheet)),
     ahead: async (sheet, decision) => aheadWords(known(sheet), decision),

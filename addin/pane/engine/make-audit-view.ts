@@ -26,7 +26,8 @@ const NO_HEAD: ScheduleHead = { job: null, schedule: null, drawing: null, revisi
 const DANGEROUS: ReadonlySet<Severity> = new Set(["unsafe", "unbendable"]);
 
 /** A check of one sheet, as the pane shows it: plain data. */
-export function auditView({ report, sheet, settings, shop, otherSheets }: KeptCheck): AuditView {
+export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptCheck): AuditView {
+  const { report } = audit;
   const audited = report.sheets[0];
   const reading = audited?.reading;
   const ofSheet = report.byRow.filter((finding) => finding.sheet === sheet.name);

@@ -23,7 +23,7 @@ export interface RevisionSide {
 /** What a checked sheet changes against the older ones. Throws where either side holds no schedule. */
 export function comparisonView(kept: KeptCheck, older: RevisionSide): ComparisonView {
   const { sheet: newer, settings } = kept;
-  const { standard } = kept.report;
+  const { standard } = kept.audit.report;
   barsRead(kept);
   // against its older revision it stands as it is, though a later one may replace it
   const after = [{ sheet: newer, reading: readAsCorrected(newer, standard, settings) }];

@@ -21,7 +21,7 @@ interface CutListQuestion {
 /** The cut list of a schedule with what it would change on the Shop sheet. Throws where nothing can be cut. */
 export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName" | "sheet" | "basis"> {
   const { kept, reading, workshop, head } = asked;
-  const { standard } = kept.report;
+  const { standard } = kept.audit.report;
   const schedules = [{ sheet: kept.sheet, reading }];
   const { groups, refused: all, supply, toBuy, notes } = cutListOf({ schedules, standard, workshop });
   // the page is of one sheet, which its head names
@@ -51,7 +51,13 @@ const KILOGRAMS_PER_TONNE = 1000;
 const NO_BARS = "nothing is to be cut: every count is 0";
 
 function remnantView(
-  { kept: { sheet, shop: shopSheet, report } }: CutListQuestion,
+  {
+    kept: {
+      sheet,
+      shop: shopSheet,
+      audit: { report },
+    },
+  }: CutListQuestion,
   groups: readonly SizePlan[],
   leastRemnant: number,
 ): RemnantView {

@@ -3,7 +3,7 @@ import type { ExplainedView } from "./explained-view";
 import type { KeptCheck } from "./kept-check";
 
 /** The reading of a checked sheet, as `check --explain` tells it; neighbouring rows of one reason stand once. */
-export function explainedView({ sheet, report }: KeptCheck): ExplainedView {
+export function explainedView({ sheet, audit: { report } }: KeptCheck): ExplainedView {
   const reading = report.sheets[0]?.reading;
   if (reading === undefined) return { held: null, columns: [], rows: [] };
   const { columns, held } = explainReading(sheet, reading);

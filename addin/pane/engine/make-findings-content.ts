@@ -4,7 +4,11 @@ import { barsRead, type KeptCheck } from "./kept-check";
 
 /** The findings sheet of a checked sheet: all findings, and the tonnes with their chart. Throws where it holds no bars. */
 export function findingsContent(kept: KeptCheck): SheetContent {
-  const { sheet, shop, report } = kept;
+  const {
+    sheet,
+    shop,
+    audit: { report },
+  } = kept;
   barsRead(kept);
   return findingsSheet(report, shop === null ? [sheet] : [sheet, shop]);
 }

@@ -24,7 +24,10 @@ export function makeFindingsPage(
   reading: ScheduleReading,
   pours: Pours,
 ): { title: string; html: string } {
-  const { report, sheet } = kept;
+  const {
+    audit: { report },
+    sheet,
+  } = kept;
   const head = scheduleHead(barsRead(kept));
   const title = kind === "questions" ? "Questions for the designer" : "Findings";
   const { findings } = auditView(kept);

@@ -1,3 +1,4 @@
+import type { AuditReport } from "../../../core/audit/audit-report";
 import type { Finding } from "../../../core/audit/finding";
 import { recheck } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
@@ -20,7 +21,10 @@ const AGREEMENT: ReadonlySet<string> = new Set([
 
 /** Tries edits on a copy of a checked sheet, and gives what else must change for the same rows to agree. */
 export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowView {
-  const { sheet, report } = kept;
+  const {
+    sheet,
+    audit: { report },
+  } = kept;
   const rows = new Set(edits.map(({ cell }) => parseAddress(cell)?.row ?? -1));
   const known = new Set(report.findings.map(placeOf));
   const wanted = new Set(edits.map(({ cell }) => cell));
@@ -49,9 +53,9 @@ export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowV
   };
 }
 
-function judge({ sheet, report }: KeptCheck, tried: Sheet, rows: ReadonlySet<number>) {
+function judge({ sheet, audit }: KeptCheck, tried: Sheet, rows: ReadonlySet<number>) {
   const list = [...rows].map((row) => row - sheet.top);
-  return recheck(report, tried, Math.min(...list), Math.max(...list));
+  return recheck(audit, tried, Math.min(...list), Math.max(...list)).report;
 }
 
 const placeOf = ({ code, cell, row }: Finding): string => `${code} ${cell ?? row}`;
@@ -86,8 +90,12 @@ interface Steel {
 }
 
 function massOf(
-  { report: { standard } }: KeptCheck,
-  { sheets }: KeptCheck["report"],
+  {
+    audit: {
+      report: { standard },
+    },
+  }: KeptCheck,
+  { sheets }: AuditReport,
   sheet: Sheet,
   rows: ReadonlySet<number>,
 ): Steel {

@@ -21,7 +21,11 @@ import { settingsNotes } from "./settings-notes";
 
 /** A page to print of a checked sheet, of all pours or of those chosen. Throws with words for the user where it cannot be made. */
 export function makePage(kind: PageKind, kept: KeptCheck, pours: Pours): PrintedPage {
-  const { sheet, settings, report } = kept;
+  const {
+    sheet,
+    settings,
+    audit: { report },
+  } = kept;
   const { standard } = report;
   const all = barsRead(kept);
   const reading = barsOfPours(kept, all, pours);
@@ -75,7 +79,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
   "cut list": makeCutList,
   labels(asked) {
     const { bundles, notes, head } = bundlesAsked(asked);
-    const html = bundleLabelsPage(bundles, head, asked.kept.report.standard.unit);
+    const html = bundleLabelsPage(bundles, head, asked.kept.audit.report.standard.unit);
     return { title: "Bundle labels", html, notes, ...PLAIN };
   },
   loads(asked) {
@@ -83,7 +87,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
     const made = answered(loadsOf(bundles, asked.workshop.shop));
     return {
       title: "Loading lists",
-      html: loadsPage(made.loads, head, asked.kept.report.standard.unit),
+      html: loadsPage(made.loads, head, asked.kept.audit.report.standard.unit),
       ...PLAIN,
       refused: made.loads.left.map(
         ({ bundle: { item, number, of }, why }) =>
@@ -106,7 +110,10 @@ function answered<Answer>(answer: Answer | Refusal): Answer {
 }
 
 function ticketsAsked({ kept, workshop, reading, head }: PageQuestion) {
-  const { report, sheet } = kept;
+  const {
+    audit: { report },
+    sheet,
+  } = kept;
   const sheets = report.sheets.map((each, index) => (index === 0 ? { ...each, reading } : each));
   const { tickets, notes } = ticketsOf([{ report: { ...report, sheets }, sheets: [sheet], workshop }]);
   const notTold = report.waivers.map(notToldWords);

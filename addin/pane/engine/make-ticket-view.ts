@@ -22,7 +22,11 @@ export function markViews(kept: KeptCheck): readonly MarkView[] {
 
 /** The ticket of one row, the sheet's own from 1; null where it is no bar, or one that is not to be made. */
 export function ticketView(kept: KeptCheck, row: number): TicketView | null {
-  const { report, sheet, shop } = kept;
+  const {
+    audit: { report },
+    sheet,
+    shop,
+  } = kept;
   const [audited, ...others] = report.sheets;
   const bar = barsRead(kept).bars.find((each) => sheet.top + each.row + 1 === row);
   if (audited === undefined || bar === undefined) return null;

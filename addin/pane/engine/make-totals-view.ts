@@ -1,3 +1,4 @@
+import type { AuditReport } from "../../../core/audit/audit-report";
 import { tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
@@ -24,7 +25,7 @@ const ROUNDING = 1;
 /** Tonnes by pour and size of a checked sheet. Throws where it holds no bars. */
 export function totalsView(kept: KeptCheck): TotalsView {
   const { sheet, settings } = kept;
-  const { standard } = kept.report;
+  const { standard } = kept.audit.report;
   const reading = barsRead(kept);
   const { reckoned, notes } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
   const said = [...settingsNotes(settings, sheet.name), ...notes];
@@ -80,7 +81,7 @@ const NO_TOTALS = {
 } as const;
 
 /** Sizes from thin to thick, those that the standard does not know last. */
-function sizesInOrder(tonnage: Tonnage, standard: KeptCheck["report"]["standard"]): Tonnage {
+function sizesInOrder(tonnage: Tonnage, standard: AuditReport["standard"]): Tonnage {
   const diameter = (size: string): number => {
     const reading = standard.readSize(size);
     // a size of another standard stands among the others by its number

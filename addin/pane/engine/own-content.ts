@@ -8,7 +8,11 @@ import type { KeptCheck } from "./kept-check";
 const WIDTHS = [14, 44, 34, 7, 22, 46, 24, 18, 12];
 
 /** A sheet Standard for the documents that a check went by: what is to be looked up, and what is known already. */
-export function ownContent({ report: { standard } }: KeptCheck): SheetContent {
+export function ownContent({
+  audit: {
+    report: { standard },
+  },
+}: KeptCheck): SheetContent {
   const rows = ownTemplate(standard.id.split("+"), standard.own);
   return {
     rows: rows.map(({ kind, cells }) =>

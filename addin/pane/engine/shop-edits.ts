@@ -11,7 +11,7 @@ import type { KeptCheck } from "./kept-check";
 const NO_SHOP = "the workbook has no Shop sheet, on which trials and machines stand: add one first";
 
 /** The row of the trial log that a trial is, in the log's own columns. Throws where there is nowhere to write it. */
-export function trialEdits({ shop, report }: KeptCheck, trial: TrialEntry): ShopEdits {
+export function trialEdits({ shop, audit: { report } }: KeptCheck, trial: TrialEntry): ShopEdits {
   if (shop === null) throw new Error(NO_SHOP);
   if (!(trial.bentTo > 0 && trial.released > 0)) throw new Error("give both angles in degrees above 0");
   if (trial.released > trial.bentTo)

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { auditSettings } from "../../../core/audit/audit-settings";
 import { exampleSheets } from "../../../core/audit/example-sheet";
 import type { ExampleRow } from "../../../core/audit/rule";
-import { runAudit } from "../../../core/audit/run-audit";
+import { openAudit } from "../../../core/audit/run-audit";
 import { whatItWouldHide } from "../../../core/audit/what-it-would-hide";
 import { standardNamed } from "./rule-cases";
 
@@ -12,13 +12,15 @@ const GOOD: ExampleRow = { size: "H16", shape: "11", A: 500, B: 400, length: 875
 const WRONG: ExampleRow = { ...GOOD, length: 925 };
 const TIGHT: ExampleRow = { ...GOOD, former: 50 };
 
-const audit = (rows: readonly ExampleRow[], settings = {}) =>
-  runAudit({ sheets: exampleSheets({ rows }), standard, settings: auditSettings.parse(settings) });
+const open = (rows: readonly ExampleRow[], settings = {}) =>
+  openAudit({ sheets: exampleSheets({ rows }), standard, settings: auditSettings.parse(settings) });
+const audit = (...asked: Parameters<typeof open>) => open(...asked).report;
 const of = (report: ReturnType<typeof audit>, code: string) =>
   report.findings.filter((finding) => finding.code === code);
 
 describe("findings of one cause", () => {
-  const many = audit([...Array<ExampleRow>(6).fill(WRONG), ...Array<ExampleRow>(6).fill(GOOD)]);
+  const opened = open([...Array<ExampleRow>(6).fill(WRONG), ...Array<ExampleRow>(6).fill(GOOD)]);
+  const many = opened.report;
 
   it("should be one finding where they stand in more than three rows in ten, its rows behind it", () => {
     const [one, more] = of(many, "LEN102");
@@ -61,7 +63,7 @@ describe("findings of one cause", () => {
 
   it("should be waived for the sheet, and say how many bars that hides", () => {
     const [finding] = of(many, "LEN102");
-    expect(whatItWouldHide(many, { kind: "waiver", finding: finding! })).toMatchObject({
+    expect(whatItWouldHide(opened, { kind: "waiver", finding: finding! })).toMatchObject({
       findings: 1,
       bars: 6,
     });

@@ -6,7 +6,7 @@ import { exampleColumns, exampleSheets, HEADERS } from "../../../core/audit/exam
 import { exampleShop } from "../../../core/audit/example-shop";
 import type { Example } from "../../../core/audit/rule";
 import { RULES } from "../../../core/audit/rules/index";
-import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { openAudit, recheck, runAudit } from "../../../core/audit/run-audit";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import type { Standard } from "../../../core/standards/port";
 import { CORPUS } from "../../corpus/corpus";
@@ -75,25 +75,25 @@ function holds({ schedules, beside, ...asked }: Book, edits: readonly Edit[]): R
   const now = [...schedules];
   const sheets = (): Sheet[] => [...now.map(({ name, rows }) => sheetFromRows(name, rows)), ...beside];
   const whole = (): AuditReport => runAudit({ ...asked, sheets: sheets() });
-  let report = whole();
-  const spoke = new Set(report.byRow.map(({ name }) => name));
+  let audit = openAudit({ ...asked, sheets: sheets() });
+  const spoke = new Set(audit.report.byRow.map(({ name }) => name));
   for (const one of edits) {
     const at = one.sheet % now.length;
     const before = now[at] as Book["schedules"][number];
     const { name } = before;
     const { rows, first, last } = withEdit(before.rows, one);
-    const after = recheck(report, sheetFromRows(name, rows), first, last);
+    const after = recheck(audit, sheetFromRows(name, rows), first, last);
     // an edit that is only tried leaves the report that it was tried on as it was
     const isKept = !one.undone;
     now[at] = { name, rows };
     if (!isKept) {
-      expect(shown(after)).toEqual(shown(whole()));
+      expect(shown(after.report)).toEqual(shown(whole()));
       now[at] = before;
-      report = recheck(report, sheetFromRows(name, before.rows), first, last);
-    } else report = after;
-    for (const { name: rule } of after.byRow) spoke.add(rule);
+      audit = recheck(audit, sheetFromRows(name, before.rows), first, last);
+    } else audit = after;
+    for (const { name: rule } of after.report.byRow) spoke.add(rule);
   }
-  expect(shown(report)).toEqual(shown(whole()));
+  expect(shown(audit.report)).toEqual(shown(whole()));
   return spoke;
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { auditSettings } from "../../../core/audit/audit-settings";
 import { exampleSheets } from "../../../core/audit/example-sheet";
 import type { ExampleRow } from "../../../core/audit/rule";
-import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { openAudit, recheck, runAudit } from "../../../core/audit/run-audit";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import { seededSchedule } from "../../bench/seeded-schedule";
 import { standardNamed } from "./rule-cases";
@@ -147,15 +147,15 @@ describe("recheck", () => {
         }),
         (edits) => {
           let rows = matrix;
-          let report = runAudit({ sheets: [sheetFromRows("S", rows)], standard });
+          let audit = openAudit({ sheets: [sheetFromRows("S", rows)], standard });
           for (const [row, column, to] of edits) {
             rows = rows.map((old, at) =>
               at === row ? old.map((cell, place) => (place === column ? to : cell)) : old,
             );
-            report = recheck(report, sheetFromRows("S", rows), row, row);
+            audit = recheck(audit, sheetFromRows("S", rows), row, row);
           }
           const whole = runAudit({ sheets: [sheetFromRows("S", rows)], standard });
-          expect(report.findings).toEqual(whole.findings);
+          expect(audit.report.findings).toEqual(whole.findings);
         },
       ),
       { numRuns: 60, seed: 7 },
@@ -173,14 +173,14 @@ describe("recheck", () => {
     expect(whole(after).map(({ code }) => code)).toContain("SIZE105");
     // one question, and nothing else is said of a shape
     expect(whole(after).filter(({ code }) => code.startsWith("SHAPE") || code === "LEN102")).toEqual([]);
-    const there = recheck(runAudit({ sheets: [before], standard }), after, 1, 1);
-    expect(there.findings).toEqual(whole(after));
-    expect(recheck(there, before, 1, 1).findings).toEqual(whole(before));
+    const there = recheck(openAudit({ sheets: [before], standard }), after, 1, 1);
+    expect(there.report.findings).toEqual(whole(after));
+    expect(recheck(there, before, 1, 1).report.findings).toEqual(whole(before));
   });
 
   it("should refuse a sheet that was not audited", () => {
-    const report = runAudit({ sheets: [sheetFromRows("S", matrix)], standard });
-    expect(() => recheck(report, sheetFromRows("other", matrix), 1, 1)).toThrow('no sheet "other"');
+    const audit = openAudit({ sheets: [sheetFromRows("S", matrix)], standard });
+    expect(() => recheck(audit, sheetFromRows("other", matrix), 1, 1)).toThrow('no sheet "other"');
   });
 });
 

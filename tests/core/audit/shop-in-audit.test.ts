@@ -4,7 +4,7 @@ import { exampleSheets } from "../../../core/audit/example-sheet";
 import { exampleShop } from "../../../core/audit/example-shop";
 import type { ExampleRow } from "../../../core/audit/rule";
 import { RULES } from "../../../core/audit/rules/index";
-import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { openAudit, recheck, runAudit } from "../../../core/audit/run-audit";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import { seededSchedule } from "../../bench/seeded-schedule";
 import { standardNamed } from "./rule-cases";
@@ -102,13 +102,13 @@ describe("the Shop sheet in an audit", () => {
   });
 
   it("should judge every row anew when it changes itself", () => {
-    const before = runAudit({ sheets: [schedule([BAR]), shopNamed("Shop", exampleShop())], standard });
+    const before = openAudit({ sheets: [schedule([BAR]), shopNamed("Shop", exampleShop())], standard });
     const richer = shopNamed("Shop", exampleShop({ bender: { formers: "64, 80" } }));
     const after = recheck(before, richer, 1, 1);
-    const codes = (report: typeof before) => report.findings.map(({ code }) => code);
+    const codes = ({ report }: typeof before) => report.findings.map(({ code }) => code);
     expect(codes(before)).toContain("MACHINE101");
     expect(codes(after)).not.toContain("MACHINE101");
-    expect(after.findings).toEqual(runAudit({ sheets: [schedule([BAR]), richer], standard }).findings);
+    expect(after.report.findings).toEqual(runAudit({ sheets: [schedule([BAR]), richer], standard }).findings);
   });
 
   it("should find after an edit of a schedule what a whole audit finds", () => {
@@ -118,14 +118,14 @@ describe("the Shop sheet in an audit", () => {
       { size: "H12", shape: "21", A: 900, B: 100, C: 900, length: 1875 },
       { size: "H16", shape: "11", A: 800, B: 140, length: 900 },
     ];
-    let report = runAudit({ sheets: [schedule(rows), shop], standard });
+    let audit = openAudit({ sheets: [schedule(rows), shop], standard });
     const edits: ExampleRow[] = [{ former: 64 }, { B: 700 }, { B: 130 }];
     edits.forEach((edit, index) => {
       rows[index] = { ...rows[index], ...edit };
-      report = recheck(report, schedule(rows), index + 1, index + 1);
-      expect(report.findings).toEqual(runAudit({ sheets: [schedule(rows), shop], standard }).findings);
+      audit = recheck(audit, schedule(rows), index + 1, index + 1);
+      expect(audit.report.findings).toEqual(runAudit({ sheets: [schedule(rows), shop], standard }).findings);
     });
-    expect(report.findings.map(({ code }) => code)).toContain("MACHINE103");
+    expect(audit.report.findings.map(({ code }) => code)).toContain("MACHINE103");
   });
 
   it("should waive a finding of its own by its row", () => {

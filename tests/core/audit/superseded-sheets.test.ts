@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recheck, runAudit } from "../../../core/audit/run-audit";
+import { openAudit, recheck, runAudit } from "../../../core/audit/run-audit";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule";
 import { heldStandard } from "../../_support/held-standard";
 
@@ -59,9 +59,9 @@ describe("a schedule that stands twice in a workbook", () => {
   });
 
   it("is found anew after an edit of the sheet that is judged", () => {
-    const report = runAudit({ sheets: [OLD, NEW], only: "First", standard });
+    const audit = openAudit({ sheets: [OLD, NEW], only: "First", standard });
     const renamed = schedule("First", "S-101", "A", ["01", "09"]);
-    const found = recheck(report, renamed, 4, 4).findings.filter(({ code }) => code === "REV101");
+    const found = recheck(audit, renamed, 4, 4).report.findings.filter(({ code }) => code === "REV101");
     expect(found.map(({ message }) => message)).toEqual([
       "revision A of mark 01 is superseded by revision B in sheet Second, row 4",
       "revision A of mark 09 is superseded: revision B in sheet Second has no such mark",
