@@ -1,10 +1,9 @@
 import type { AddedCell, AddedSheet, PrintSetUp } from "../../workbook/added-sheet";
-import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
 import { cellAddress, LAST_COLUMN } from "../../workbook/cell-address";
 import { ROW_PX, type StackedBars } from "../../workbook/stacked-bars";
 import { wrappedLines } from "../../workbook/wrapped-lines";
-import { encodeCellText, encodeXml } from "../xml/encode-xml";
-import { filledRange, storedResult } from "./stored-result";
+import { cellXml } from "../xml/cell-xml";
+import { encodeXml } from "../xml/encode-xml";
 import type { StylePatch } from "./style-patch";
 
 /** Points of a row of the usual height. */
@@ -29,7 +28,7 @@ export function addedSheetXml(
       .map((cell, column) => {
         const address = cellAddress(row, column);
         if (cell.link !== undefined) links.push(linkXml(address, cell.link, name));
-        return cellXml(address, cell, styles, arrayMark);
+        return addedCell(address, cell, styles, arrayMark);
       })
       .join(""),
   );
@@ -74,17 +73,10 @@ function heightOf({ rows, widths }: AddedSheet, row: number): string {
   return most === 1 ? "" : ` ht="${Math.min(most * ROW_HEIGHT, HIGHEST_ROW)}"`;
 }
 
-function cellXml(address: string, cell: AddedCell, styles: StylePatch, arrayMark: () => number): string {
-  const { value, link, formula } = cell;
-  const style = styles.added({ ...cell, link: link !== undefined });
-  if (formula !== undefined) return formulaXml(address, style, cell, formula, arrayMark);
-  if (typeof value === "string") {
-    const text = `<is><t xml:space="preserve">${encodeCellText(value)}</t></is>`;
-    return `<c r="${address}" s="${style}" t="inlineStr">${text}</c>`;
-  }
-  const { type, content } = storedResult(value);
-  if (content === "" && cell.ruled !== true) return "";
-  return `<c r="${address}" s="${style}"${type}>${content}</c>`;
+function addedCell(address: string, cell: AddedCell, styles: StylePatch, arrayMark: () => number): string {
+  const style = styles.added({ ...cell, link: cell.link !== undefined });
+  if (cell.value === null && cell.formula === undefined && cell.ruled !== true) return "";
+  return cellXml({ address, attributes: ` r="${address}" s="${style}"`, arrayMark }, cell);
 }
 
 const A4 = 9;
@@ -99,21 +91,6 @@ function printXml({ isLetter, breakBefore }: PrintSetUp): string {
       ? ""
       : `<rowBreaks count="1" manualBreakCount="1"><brk id="${breakBefore}" max="${LAST_COLUMN}" man="1"/></rowBreaks>`)
   );
-}
-
-function formulaXml(
-  address: string,
-  style: number,
-  { value, fills }: AddedCell,
-  formula: string,
-  arrayMark: () => number,
-): string {
-  const { type, content } = storedResult(value);
-  const text = encodeXml(storedFormula(formula));
-  if (fills === undefined && !hasBarFunction(formula))
-    return `<c r="${address}" s="${style}"${type}><f>${text}</f>${content}</c>`;
-  const range = filledRange(address, fills);
-  return `<c r="${address}" s="${style}"${type} cm="${arrayMark()}"><f t="array" ref="${range}">${text}</f>${content}</c>`;
 }
 
 function linkXml(address: string, { sheet, cell }: NonNullable<AddedCell["link"]>, own: string): string {

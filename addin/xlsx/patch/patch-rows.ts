@@ -1,14 +1,11 @@
-import type { Cell } from "../../../core/schedule/sheet";
-import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
 import { cellAddress } from "../../workbook/cell-address";
 import type { LookChange } from "../../workbook/look-change";
 import type { CellWrite, FlagBand, LineChange, SheetChanges } from "../../workbook/sheet-changes";
 import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { encodeCellText, encodeXml } from "../xml/encode-xml";
+import { cellXml } from "../xml/cell-xml";
 import { attribute, findElement, withAttribute } from "../xml/xml-text";
 import { BrokenSharedFormulas } from "./broken-shared-formulas";
-import { filledRange, storedResult } from "./stored-result";
 import type { StylePatch } from "./style-patch";
 
 interface RowPlan {
@@ -119,24 +116,14 @@ export class RowPatch {
     return rows.join("");
   }
 
-  /** Opening text of a cell to `>`, without it, and what stands inside; style and value as asked. */
+  /** A cell with its style and value as asked. */
   written(address: string, attributes: string, write: CellWrite, prefix: string): string {
     const bare = ["t", "cm", "vm"].reduce((kept, name) => withAttribute(kept, name, null), attributes);
-    const open = `<${prefix}c${withAttribute(bare, "r", address)}`;
-    if (write.formula === undefined) {
-      const { type, content } = writtenValue(write.value, prefix);
-      return content === "" ? `${open}/>` : `${open}${type}>${content}</${prefix}c>`;
-    }
-    const { type, content } = storedResult(write.value, prefix);
-    const isArray = write.fills !== undefined || hasBarFunction(write.formula);
-    const formula = encodeXml(storedFormula(write.formula));
-    if (!isArray) return `${open}${type}><${prefix}f>${formula}</${prefix}f>${content}</${prefix}c>`;
-    this.usesArrays = true;
-    const range = filledRange(address, write.fills);
-    return (
-      `${open}${type} cm="${this.arrayMark()}"><${prefix}f t="array" ref="${range}">${formula}</${prefix}f>` +
-      `${content}</${prefix}c>`
-    );
+    const arrayMark = (): number => {
+      this.usesArrays = true;
+      return this.arrayMark();
+    };
+    return cellXml({ address, attributes: withAttribute(bare, "r", address), prefix, arrayMark }, write);
   }
 
   /** A cell that nothing is written into: flags, broken formula groups and stale results concern it. */
@@ -326,11 +313,4 @@ function openRow(
   if (isChanged) attributes = withAttribute(attributes, "spans", null);
   for (const [name, value] of line) attributes = withAttribute(attributes, name, value);
   return `<${prefix}row${attributes}${row.isEmpty && !isChanged ? "/" : ""}>`;
-}
-
-/** A value that stands by itself. Texts stay in the cell, so that no other part changes. */
-function writtenValue(value: Cell, prefix: string): { type: string; content: string } {
-  if (typeof value !== "string") return storedResult(value, prefix);
-  const text = `<${prefix}t xml:space="preserve">${encodeCellText(value)}</${prefix}t>`;
-  return { type: ' t="inlineStr"', content: `<${prefix}is>${text}</${prefix}is>` };
 }

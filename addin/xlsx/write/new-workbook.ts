@@ -1,8 +1,7 @@
 import type { Cell } from "../../../core/schedule/sheet";
-import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
 import { cellAddress } from "../../workbook/cell-address";
-import { filledRange, storedResult } from "../patch/stored-result";
 import { withDefinedNames } from "../read/defined-names";
+import { cellXml } from "../xml/cell-xml";
 import { encodeCellText, encodeXml } from "../xml/encode-xml";
 import { ZipWriter } from "../zip/write-zip";
 import { type NewCellLook, StyleBook } from "./style-book";
@@ -76,6 +75,13 @@ export const DYNAMIC_ARRAY_METADATA =
 
 class SheetWriter {
   usesArrays = false;
+  private readonly place = {
+    arrayMark: (): number => {
+      this.usesArrays = true;
+      return 1;
+    },
+    storeText: (text: string) => this.sharedText(text),
+  };
 
   constructor(
     private readonly sheet: NewSheet,
@@ -129,23 +135,12 @@ class SheetWriter {
 
   private cell(address: string, cell: NewCell): string {
     const style = cell.look === undefined ? 0 : this.looks.index(cell.look);
-    const s = style === 0 ? "" : ` s="${style}"`;
-    if (cell.formula === undefined) {
-      const { type, content } = this.storedValue(cell.value);
-      if (content === "") return style === 0 ? "" : `<c r="${address}"${s}/>`;
-      return `<c r="${address}"${s}${type}>${content}</c>`;
-    }
-    const { type, content } = storedResult(cell.value);
-    const isArray = cell.fills !== undefined || hasBarFunction(cell.formula);
-    if (!isArray) return `<c r="${address}"${s}${type}><f>${encodeXml(cell.formula)}</f>${content}</c>`;
-    this.usesArrays = true;
-    const formula = encodeXml(storedFormula(cell.formula));
-    const range = filledRange(address, cell.fills);
-    return `<c r="${address}"${s}${type} cm="1"><f t="array" ref="${range}">${formula}</f>${content}</c>`;
+    if (style === 0 && cell.value === null && cell.formula === undefined) return "";
+    const attributes = ` r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
+    return cellXml({ address, attributes, ...this.place }, cell);
   }
 
-  private storedValue(value: Cell): { type: string; content: string } {
-    if (typeof value !== "string") return storedResult(value);
+  private sharedText(value: string): { type: string; content: string } {
     let index = this.texts.get(value);
     if (index === undefined) {
       index = this.texts.size;
