@@ -7,8 +7,9 @@ import {
   type ReadBook,
   readSchedules,
 } from "../../core/jobs";
+import { addressAt } from "../../core/schedule/cell-address";
 import type { BarChange } from "../../core/totals";
-import { cellAddress } from "../workbook/cell-address";
+import { tonnesOf } from "../../core/units/print-mass";
 import { answerOf } from "./answer-of";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
@@ -132,7 +133,7 @@ function placeOf(change: BarChange, { sheetOf }: CompareJob) {
 
 function addressOf(change: BarChange, column: number | null, compared: CompareJob): string | null {
   const place = placeOf(change, compared);
-  return place === null || column === null ? null : cellAddress(place.row - 1, place.sheet.left + column);
+  return place === null || column === null ? null : addressAt(place.row - 1, place.sheet.left + column);
 }
 
 function printComparison(compared: CompareJob, streams: Streams): void {
@@ -148,9 +149,8 @@ function printComparison(compared: CompareJob, streams: Streams): void {
   }
   if (changes.length > 0) streams.result("");
   for (const { pour, barsBefore, barsAfter, massBefore, massAfter } of pours) {
-    const tonnes = (kg: number): string => (kg / 1000).toFixed(3);
     streams.result(
-      `${pour ?? "no pour"}: ${barsBefore} -> ${barsAfter} bars, ${tonnes(massBefore)} -> ${tonnes(massAfter)} t`,
+      `${pour ?? "no pour"}: ${barsBefore} -> ${barsAfter} bars, ${tonnesOf(massBefore)} -> ${tonnesOf(massAfter)} t`,
     );
   }
   streams.result(`${changes.length} bars differ, ${unchanged} do not`);

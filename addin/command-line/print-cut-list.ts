@@ -1,5 +1,6 @@
 import { proofWords, type RefusedRow, refusedText, type SizePlan } from "../../core/cutting";
 import { fromMillimetres } from "../../core/units/convert-length";
+import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { refusalText } from "../../core/units/refusal";
 import { heatWords } from "../print/heat-words";
@@ -92,8 +93,6 @@ function printPlan(group: SizePlan, out: (mm: number) => number, streams: Stream
     streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}${ofHeats}`);
   }
 }
-
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
 
 function printRefused(
   refused: readonly RefusedRow[],

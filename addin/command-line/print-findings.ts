@@ -3,6 +3,7 @@ import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { CheckedBook, CheckReport, ToldFinding, TonnageReport } from "../../core/jobs";
+import { counted } from "../../core/units/counted";
 import type { Weight } from "./heading-colour";
 import type { Streams } from "./streams";
 
@@ -68,7 +69,7 @@ export function summaryWords(
 ): string {
   const unreadRows = rows.unread === 0 ? "" : `, ${rows.unread} rows not read`;
   const { length: out } = notInTotal;
-  const rowsOut = out === 0 ? "" : `, ${out === 1 ? "1 row" : `${out} rows`} not in the total`;
+  const rowsOut = out === 0 ? "" : `, ${counted(out, "row")} not in the total`;
   return (
     `${standard}: ${rows.bars} bar rows checked${unreadRows}; ` +
     `${severityCountWords(severityCounts(findings))}; ${findings.length} findings in all` +

@@ -1,4 +1,4 @@
-import { cellAddress } from "../workbook/cell-address";
+import { addressAt } from "../../core/schedule/cell-address";
 import { functionEnvironment } from "../workbook/function-environment";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import type { Command, ExitCode } from "./command";
@@ -110,7 +110,7 @@ function recalculate(
   write(out, patchWorkbook(book.workbook, { sheets, keepsResults }, nativeDeflater));
   const doubted = believed.map(({ sheet, cell }) => `${sheet}!${cell}`);
   const withoutResult = [...stale].flatMap(([sheet, cells]) =>
-    cells.map(({ row, column }) => `${sheet}!${cellAddress(row, column)}`),
+    cells.map(({ row, column }) => `${sheet}!${addressAt(row, column)}`),
   );
   const notes: string[] = [];
   if (doubted.length > 0)

@@ -1,8 +1,9 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import type { Block, FunctionEnvironment } from "../../core/formulas";
 import { type Cell, isCellError } from "../../core/schedule";
+import { addressAt } from "../../core/schedule/cell-address";
 import { barFunctionName, hasBarFunction, typedFormula } from "../workbook/bar-formula-names";
-import { cellAddress, LAST_COLUMN, LAST_ROW, parseRange } from "../workbook/cell-address";
+import { LAST_COLUMN, LAST_ROW, parseRange } from "../workbook/cell-address";
 import { constantText } from "../workbook/defined-name";
 import type { CellWrite } from "../workbook/sheet-changes";
 import type { Workbook } from "../xlsx/read/open-workbook";
@@ -145,7 +146,7 @@ class Recalculator {
       for (const { column } of sheet.cellsOfRow(row)) {
         const stored = sheet.formulaAt(row, column);
         if (stored === undefined) continue;
-        const address = cellAddress(row, column);
+        const address = addressAt(row, column);
         let { text } = stored;
         if (stored.group !== null) {
           if (text !== "") groups.set(stored.group, translateFormulaToR1C1(`=${text}`, address));
@@ -194,7 +195,7 @@ class Recalculator {
       block = evaluate(tree, this.place(formula.sheet));
     } catch (error) {
       if (!(error instanceof InputRefused)) throw error;
-      const cell = cellAddress(formula.row, formula.column);
+      const cell = addressAt(formula.row, formula.column);
       this.left.push({ sheet: formula.sheet, cell, reason: error.message });
     }
     formula.result = block ?? [[this.sheets.get(formula.sheet)!.valueAt(formula.row, formula.column)]];
@@ -231,7 +232,7 @@ class Recalculator {
     const bottom = Math.max(0, sheet.top + sheet.rowCount - 1);
     const right = Math.max(0, sheet.left + sheet.columnCount - 1);
     if (columns !== null) return parseRange(`${columns[1]}1:${columns[2]}${bottom + 1}`);
-    if (rows !== null) return parseRange(`A${rows[1]}:${cellAddress(Number(rows[2]) - 1, right)}`);
+    if (rows !== null) return parseRange(`A${rows[1]}:${addressAt(Number(rows[2]) - 1, right)}`);
     const range = parseRange(plain);
     if (range === null || range.bottom > LAST_ROW) return range;
     return { ...range, bottom: Math.min(range.bottom, Math.max(bottom, range.top)) };
@@ -254,7 +255,7 @@ class Recalculator {
       const plain = this.plain.get(name)?.get(placeKey(row, column));
       const value = plain && this.plainValue(plain);
       if (value === undefined && sheet.isDoubted?.(row - sheet.top, column - sheet.left) === true) {
-        const cell = cellAddress(row, column);
+        const cell = addressAt(row, column);
         this.believed.set(`${name}!${cell}`, { sheet: name, cell });
       }
       return value ?? sheet.valueAt(row, column);

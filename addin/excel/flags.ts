@@ -1,4 +1,4 @@
-import { cellAddress } from "../workbook/cell-address";
+import { addressAt } from "../../core/schedule/cell-address";
 import { FLAG_FILLS } from "../workbook/flag-fills";
 import { type FlagColour, type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
@@ -125,7 +125,7 @@ function groupsOf(flags: readonly RowFlag[]): FlagGroup[] {
       rows = 0;
     };
     for (const run of runsOf(flags.filter((flag) => flag.colour === colour))) {
-      const address = `${cellAddress(run.row, run.firstColumn)}:${cellAddress(run.lastRow, run.lastColumn)}`;
+      const address = `${addressAt(run.row, run.firstColumn)}:${addressAt(run.lastRow, run.lastColumn)}`;
       const size = (run.lastRow - run.row + 1) * (run.lastColumn - run.firstColumn + 1);
       if (
         length + address.length + 1 > LONGEST_ADDRESSES ||

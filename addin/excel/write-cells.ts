@@ -1,4 +1,5 @@
-import { cellAddress, parseAddress } from "../workbook/cell-address";
+import { addressAt } from "../../core/schedule/cell-address";
+import { parseAddress } from "../workbook/cell-address";
 import { type CellEdit, PartlyWritten, type UndoStep, WorkbookRefusal } from "../workbook/workbook-port";
 import { runBatch } from "./run-batch";
 import { changesWhenTyped } from "./text-as-typed";
@@ -67,7 +68,7 @@ export async function formulaCells(name: string, cells: readonly string[]): Prom
       const found = runs.flatMap(({ edits }, index) =>
         edits.filter((_, row) => String(ranges[index]?.formulas[row]?.[0]).startsWith("=")),
       );
-      return new Set(found.map(({ row, column }) => cellAddress(row, column)));
+      return new Set(found.map(({ row, column }) => addressAt(row, column)));
     },
     { sheet: name },
   );
@@ -97,7 +98,7 @@ function halfWritten(
   if (sent === 0 || !(problem instanceof Error)) return problem;
   const sentRuns = runs.slice(0, sent);
   const written = sentRuns.flatMap(({ edits }) =>
-    edits.map(({ row, column, to }) => ({ cell: cellAddress(row, column), to })),
+    edits.map(({ row, column, to }) => ({ cell: addressAt(row, column), to })),
   );
   const undo = () => takeBack(sheet, sentRuns, before.slice(0, sent), true);
   return new PartlyWritten(problem.message, written, undo, { cause: problem });

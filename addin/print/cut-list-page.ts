@@ -7,6 +7,8 @@ import {
   type StockToBuy,
 } from "../../core/cutting";
 import type { LengthUnit } from "../../core/standards";
+import { counted } from "../../core/units/counted";
+import { tonnesOf } from "../../core/units/print-mass";
 import { cutLengthWords } from "./cut-length-words";
 import { heatWords } from "./heat-words";
 import { html, type Markup } from "./html";
@@ -52,13 +54,13 @@ function toBuySection(toBuy: readonly StockToBuy[], unit: LengthUnit): Markup {
   if (toBuy.length === 0) return html``;
   const known = toBuy.flatMap(({ kilograms }) => kilograms ?? []);
   const total = known.reduce((sum, kilograms) => sum + kilograms, 0);
-  const sum = html`<tfoot><tr><th colspan="3">Together</th><td class="number">${tonnes(total)}</td></tr></tfoot>`;
+  const sum = html`<tfoot><tr><th colspan="3">Together</th><td class="number">${tonnesOf(total)}</td></tr></tfoot>`;
   return html`<section>
 <h2>Stock to buy</h2>
 <table class="to-buy"><thead><tr><th>Size</th><th class="number">Stock ${unit === "mm" ? "mm" : "length"}</th><th class="number">Bars</th><th class="number">Tonnes</th></tr></thead>
 <tbody>${toBuy.map(
     ({ size, grade, length, bars, kilograms }) =>
-      html`<tr><td>${nameOf({ size, grade })}</td><td class="number">${cutLengthWords(length, unit)}</td><td class="number">${bars}</td><td class="number">${kilograms === null ? "?" : tonnes(kilograms)}</td></tr>`,
+      html`<tr><td>${nameOf({ size, grade })}</td><td class="number">${cutLengthWords(length, unit)}</td><td class="number">${bars}</td><td class="number">${kilograms === null ? "?" : tonnesOf(kilograms)}</td></tr>`,
   )}</tbody>
 ${known.length === toBuy.length ? sum : html``}</table>
 </section>
@@ -101,6 +103,4 @@ function nameOf({ size, grade }: Pick<CutListGroup, "size" | "grade">): string {
 }
 
 const mm = (unit: LengthUnit): string => (unit === "mm" ? " mm" : "");
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? "" : "s"}`;
-const tonnes = (kilograms: number): string => (kilograms / 1000).toFixed(3);
 const metres = (length: number): string => (length / 1000).toFixed(3);

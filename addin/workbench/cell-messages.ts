@@ -1,4 +1,4 @@
-import { cellAddress } from "../workbook/cell-address";
+import { addressAt } from "../../core/schedule/cell-address";
 import { formulaWords } from "./formula-words";
 import type { Grid } from "./grid/create-grid";
 import { selectedCell, watchSelection } from "./grid/watch-selection";
@@ -13,7 +13,7 @@ export function watchCellMessages(grid: Grid, line: HTMLElement): void {
     const said = messages.map(([, cells]) => cells.get(key)).find((message) => message !== undefined);
     const text = said ?? wordsOfText(grid);
     line.textContent =
-      cell === null || text === undefined ? "" : `${cellAddress(cell.row, cell.column)}: ${text}`;
+      cell === null || text === undefined ? "" : `${addressAt(cell.row, cell.column)}: ${text}`;
   };
   grid.onResults((results) => {
     for (const { place: source, messages } of results) {

@@ -1,5 +1,3 @@
-import { columnLetters } from "../../core/schedule/cell-address";
-
 /** A cell by row and column, both from 0. */
 export interface CellPlace {
   readonly row: number;
@@ -8,11 +6,6 @@ export interface CellPlace {
 
 export const LAST_ROW = 1_048_575;
 export const LAST_COLUMN = 16_383;
-
-/** "B3" of row 2, column 1. */
-export function cellAddress(row: number, column: number): string {
-  return columnLetters(column) + (row + 1);
-}
 
 /** Place of "B3" or "$B$3"; null where the text is no cell of a sheet. */
 export function parseAddress(text: string): CellPlace | null {

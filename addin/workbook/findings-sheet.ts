@@ -3,11 +3,11 @@ import { type Finding, SEVERITIES } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary, notToldWords } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
+import { addressAt } from "../../core/schedule/cell-address";
 import type { Sheet } from "../../core/schedule/sheet";
 import { citationText } from "../../core/standards/citation";
 import { type ReadSheet, type ReckonedTonnage, reckonTonnage } from "../../core/totals";
 import type { AddedCell, AddedSheet } from "./added-sheet";
-import { cellAddress } from "./cell-address";
 import { FINDINGS_MARK, FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
 import { type TonnageBlock, tonnageBlock } from "./tonnage-block";
 
@@ -58,8 +58,8 @@ export function findingsSheet(
   const rows = withSeal(withoutSeal, lastRow);
   const right = BLOCK_LEFT + block.widths.length - 1;
   const areas = [
-    `A1:${cellAddress(lastRow, HEADINGS.length - 1)}`,
-    `${cellAddress(blockTop, BLOCK_LEFT)}:${cellAddress(block.bottom, right)}`,
+    `A1:${addressAt(lastRow, HEADINGS.length - 1)}`,
+    `${addressAt(blockTop, BLOCK_LEFT)}:${addressAt(block.bottom, right)}`,
   ];
   return {
     name: FINDINGS_SHEET,
@@ -96,7 +96,7 @@ function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): F
     { value: null },
     { value: notTold === null ? counts : `${counts}; ${notTold}`, wrap: true },
     { value: null },
-    { value: block.summary, link: { sheet: null, cell: cellAddress(blockTop, BLOCK_LEFT) } },
+    { value: block.summary, link: { sheet: null, cell: addressAt(blockTop, BLOCK_LEFT) } },
   ];
 }
 

@@ -1,6 +1,6 @@
+import { addressAt } from "../../core/schedule/cell-address";
 import { namedGroups, type ReckonedTonnage, type Tonnage, tonnageNotes } from "../../core/totals";
 import type { AddedCell } from "./added-sheet";
-import { cellAddress } from "./cell-address";
 import { MOST_BARS, namedParts, ROW_PX, type StackedBars, stackedBarsHeight } from "./stacked-bars";
 
 type Value = string | number | null;
@@ -66,7 +66,7 @@ export function tonnageBlock(reckoned: BlockQuestion, top: number, left: number)
   const height = stackedBarsHeight(drawn, sizes, width);
   const row = top + rows.length + 1;
   const total = `${tonnage.total.toFixed(3)} t`;
-  const tableAt = `${cellAddress(top + 1, left)}:${cellAddress(top + tonnage.pours.length + 2, left + sizes.length + 1)}`;
+  const tableAt = `${addressAt(top + 1, left)}:${addressAt(top + tonnage.pours.length + 2, left + sizes.length + 1)}`;
   const values = tonnage.pours
     .slice(0, drawn)
     .map(({ bySize }) => sizes.map((size) => bySize.get(size) ?? 0));
@@ -86,7 +86,7 @@ export function tonnageBlock(reckoned: BlockQuestion, top: number, left: number)
       height,
       named: namedParts(values, sizes, names.slice(0, drawn), width),
     },
-    summary: `${name}: ${total}, table and chart at ${cellAddress(top, left)}`,
+    summary: `${name}: ${total}, table and chart at ${addressAt(top, left)}`,
   };
 }
 

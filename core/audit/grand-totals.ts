@@ -1,5 +1,6 @@
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
+import { KG_PER_UNIT } from "../units/unit-table";
 import { linesAbove } from "./sized-sums";
 
 /** A line of one number below lines of sums by size. */
@@ -13,7 +14,6 @@ export interface GrandTotal {
 
 /** further from the nearest line than this it sums something else */
 const MOST_OFF = 3;
-const KG_PER_TONNE = 1000;
 
 /** The one number under columns by size that sums one of the lines above it. */
 export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
@@ -26,7 +26,7 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
       .map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));
     const nearest = sums[0];
     if (nearest === undefined) return [];
-    const isOfLine = [1, KG_PER_TONNE].some(
+    const isOfLine = [1, KG_PER_UNIT.t].some(
       (per) => (one.value * per) / nearest < MOST_OFF && nearest / (one.value * per) < MOST_OFF,
     );
     return isOfLine ? [{ line, column: one.column, typed: one.value, sums }] : [];

@@ -1,3 +1,4 @@
+import { counted } from "../units/counted";
 import { decidedWords } from "./decided-words";
 import { type Finding, rowsBehind } from "./finding";
 import { severityWords } from "./finding-words";
@@ -82,8 +83,4 @@ function whatWords({ because, rule, sheet, row, findings }: NotTold): string {
   }
   const limit = LIMIT_WORDS.find(({ name }) => name === because.limit);
   return `limit changed: ${limit?.words.toLowerCase()} ${because.value} ${limit?.unit}`;
-}
-
-function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
 }

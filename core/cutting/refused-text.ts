@@ -1,3 +1,4 @@
+import { counted } from "../units/counted";
 import type { LengthUnit } from "../units/length-unit";
 import { refusalText } from "../units/refusal";
 import type { RefusedRow } from "./cut-row";
@@ -13,7 +14,7 @@ export function refusedText(row: RefusedRow, unit: LengthUnit = "mm"): string {
   const named = [
     steel,
     mark === null ? null : `mark ${mark}`,
-    count === null || !(count > 0) ? null : count === 1 ? "1 bar" : `${count} bars`,
+    count === null || !(count > 0) ? null : counted(count, "bar"),
     cell === null ? null : sheet === null ? cell : `${sheet}!${cell}`,
   ];
   return `${named.filter((part) => part !== null).join(", ")}: ${refusalText(row.reason, unit)}`;

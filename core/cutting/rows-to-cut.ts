@@ -5,6 +5,7 @@ import type { BarRow, CellProblem, ColumnKind, ScheduleReading } from "../schedu
 import { cellAddress } from "../schedule/cell-address";
 import { isCellError, type Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
+import { counted } from "../units/counted";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import type { CutRow, RefusedRow } from "./cut-row";
 
@@ -69,9 +70,9 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
     for (const problem of guesses(bar)) guessed.push(`${at(problem.field)}: ${problem.reason}`);
   }
   const notes = [
-    counted(dropped, "struck through or superseded, not in the plan"),
-    counted(without, "with a count of 0, which asks for nothing"),
-    counted(computed, "whose length cell shows an error, planned by shape and dimensions"),
+    placesSaid(dropped, "struck through or superseded, not in the plan"),
+    placesSaid(without, "with a count of 0, which asks for nothing"),
+    placesSaid(computed, "whose length cell shows an error, planned by shape and dimensions"),
     ...guessed.slice(0, MOST_GUESSES),
     guessed.length > MOST_GUESSES ? `${guessed.length - MOST_GUESSES} more cells read by a guess` : "",
   ];
@@ -120,8 +121,8 @@ function cellOf(sheet: Sheet, { table, row }: BarRow, kind: ColumnKind): string 
   return cellAddress(sheet, row, found?.column ?? 0);
 }
 
-function counted(cells: readonly string[], what: string): string {
+function placesSaid(cells: readonly string[], what: string): string {
   if (cells.length === 0) return "";
   const more = cells.length > MOST_CELLS ? ` and ${cells.length - MOST_CELLS} more` : "";
-  return `${cells.length === 1 ? "1 row" : `${cells.length} rows`} ${what}: ${cells.slice(0, MOST_CELLS).join(", ")}${more}`;
+  return `${counted(cells.length, "row")} ${what}: ${cells.slice(0, MOST_CELLS).join(", ")}${more}`;
 }

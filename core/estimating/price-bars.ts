@@ -1,4 +1,5 @@
 import { Decimal } from "decimal.js";
+import { KG_PER_UNIT } from "../units/unit-table";
 import { type Rate, type Rates, rateOf } from "./rates";
 
 /** Bars to be priced: a row of a schedule. */
@@ -29,7 +30,6 @@ export interface PricedPour {
   readonly lacksBends: boolean;
 }
 
-const KILOGRAMS = 1000;
 const HUNDRED = 100;
 
 /**
@@ -78,7 +78,7 @@ class PourSum {
   constructor(private readonly pour: string) {}
 
   add({ mass, bends }: PricedBars, rate: Rate | null): void {
-    const tonnes = new Decimal(mass).div(KILOGRAMS);
+    const tonnes = new Decimal(mass).div(KG_PER_UNIT.t);
     this.net = this.net.plus(tonnes);
     if (rate === null) {
       this.unpriced = this.unpriced.plus(mass);

@@ -1,15 +1,17 @@
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
+import { counted } from "../units/counted";
 import { readOwn } from "./read-own";
 
 /** What a sheet Standard puts in force and which of its cells it cannot, a sentence each. */
 export function ownNotes(sheet: Sheet): string[] {
   const { own, problems } = readOwn(sheet);
+  const { figures, shapes, laps } = own;
   const parts = [
-    counted(own.figures.length, "figure looked up", "figures looked up"),
-    counted(own.shapes.length, "own shape", "own shapes"),
-    counted(own.laps.length, "lap", "laps"),
-  ].filter((part) => part !== "");
+    counted(figures.length, "figure looked up", "figures looked up"),
+    counted(shapes.length, "own shape"),
+    counted(laps.length, "lap"),
+  ].filter((_, at) => [figures, shapes, laps][at]?.length !== 0);
   const inForce = parts.length === 0 ? "nothing in force" : `in force ${parts.join(", ")}`;
   return [
     `sheet "${sheet.name}": ${inForce}`,
@@ -18,8 +20,4 @@ export function ownNotes(sheet: Sheet): string[] {
         `${sheet.name}!${cellAddress(sheet, row, column)}: ${reason}; not in force`,
     ),
   ];
-}
-
-function counted(count: number, one: string, many: string): string {
-  return count === 0 ? "" : `${count} ${count === 1 ? one : many}`;
 }

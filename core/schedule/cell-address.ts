@@ -13,6 +13,11 @@ export function columnLetters(column: number): string {
   return letters;
 }
 
+/** "B3" of row 2, column 1, both counted from 0. */
+export function addressAt(row: number, column: number): string {
+  return columnLetters(column) + (row + 1);
+}
+
 /**
  * The address of a cell in the sheet's own coordinates, from its place in the used range.
  *
@@ -23,6 +28,6 @@ export function cellAddress(
   row: number,
   column: number,
 ): string {
-  if (sheet.isTurned === true) return `${columnLetters(sheet.top + row)}${sheet.left + column + 1}`;
-  return `${columnLetters(sheet.left + column)}${sheet.top + row + 1}`;
+  if (sheet.isTurned === true) return addressAt(sheet.left + column, sheet.top + row);
+  return addressAt(sheet.top + row, sheet.left + column);
 }

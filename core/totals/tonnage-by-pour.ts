@@ -1,3 +1,4 @@
+import { KG_PER_UNIT } from "../units/unit-table";
 import { ExactSum } from "./exact-sum";
 import { FirstSpelling } from "./first-spelling";
 
@@ -21,8 +22,6 @@ export interface Tonnage {
   readonly total: number;
   readonly rows: number;
 }
-
-const KILOGRAMS_PER_TONNE = 1000;
 
 /** Tonnes by pour and size, pours and sizes in the order they first come; bars without a
  * pour are under "". "h16" and "H16" are one size. */
@@ -65,10 +64,10 @@ export class TonnageSums {
       pours: [...this.pours].map(([pour, sums]) => ({
         pour,
         bySize: tonnes(sums.bySize),
-        total: sums.total.over(KILOGRAMS_PER_TONNE),
+        total: sums.total.over(KG_PER_UNIT.t),
       })),
       bySize: tonnes(this.bySize),
-      total: this.total.over(KILOGRAMS_PER_TONNE),
+      total: this.total.over(KG_PER_UNIT.t),
       rows: this.rows,
     };
   }
@@ -84,5 +83,5 @@ function sumOf(sums: Map<string, ExactSum>, key: string): ExactSum {
 }
 
 function tonnes(sums: ReadonlyMap<string, ExactSum>): Map<string, number> {
-  return new Map([...sums].map(([key, sum]) => [key, sum.over(KILOGRAMS_PER_TONNE)]));
+  return new Map([...sums].map(([key, sum]) => [key, sum.over(KG_PER_UNIT.t)]));
 }

@@ -1,3 +1,4 @@
+import { counted } from "../units/counted";
 import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
 
@@ -14,11 +15,11 @@ export function tonnageNotes({
   if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
-  if (dropped > 0) notes.push(`${rows(dropped)} struck through: left out`);
+  if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
-    if (count > 0) notes.push(`${rows(count)} by the ${from}: the shape gives no length`);
+    if (count > 0) notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length`);
   }
   return notes;
 }
@@ -56,9 +57,7 @@ export function notInTotalWords(all: readonly NotInTotal[]): string[] {
     return named.join(", ") + (rest > 0 ? ` and ${rest} more` : "");
   };
   return [
-    ...told.map(([why, list]) => `not in the total: ${rows(list.length)} (${cells(list)}): ${why}`),
-    ...(more === 0 ? [] : [`not in the total for other reasons: ${rows(more)}`]),
+    ...told.map(([why, list]) => `not in the total: ${counted(list.length, "row")} (${cells(list)}): ${why}`),
+    ...(more === 0 ? [] : [`not in the total for other reasons: ${counted(more, "row")}`]),
   ];
 }
-
-const rows = (count: number): string => (count === 1 ? "1 row" : `${count} rows`);

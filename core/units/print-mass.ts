@@ -1,6 +1,16 @@
 import type { LengthUnit } from "./length-unit";
 import { kilogramsIn } from "./mass-unit";
 import { isRefusal } from "./refusal";
+import { KG_PER_UNIT } from "./unit-table";
+
+/**
+ * Tonnes of a mass in kilograms, to the kilogram.
+ *
+ * @example tonnesOf(84.77) // "0.085"
+ */
+export function tonnesOf(kg: number): string {
+  return (kg / KG_PER_UNIT.t).toFixed(3);
+}
 
 /**
  * A mass of `kg` kilograms as text: "84.77 kg", or in pounds where lengths are in inches. Keeps `places`

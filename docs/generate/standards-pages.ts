@@ -4,6 +4,7 @@ import { type HeldTable, heldTables } from "../../core/standards/held-tables";
 import { resolveStandard } from "../../core/standards/index";
 import { REGISTRY } from "../../core/standards/registry";
 import type { StandardTables } from "../../core/standards/shared/standard-tables";
+import { counted } from "../../core/units/counted";
 import { isRefusal } from "../../core/units/refusal";
 import { FIRST_VERSION } from "./trust-of-first-version.data";
 
@@ -175,10 +176,6 @@ function cellText(value: unknown, column: string): string {
   if (value === Infinity) return "any";
   if (value === true) return "yes";
   return (Array.isArray(value) ? value.join(", ") : String(value)).replaceAll("|", "\\|");
-}
-
-function counted(count: number, name: string): string {
-  return `${count} ${name}${count === 1 ? "" : "s"}`;
 }
 
 function lines(...all: string[]): string {

@@ -1,5 +1,6 @@
 import type { DecisionAhead } from "../../../core/audit/what-it-would-hide";
 import { whatItWouldHide } from "../../../core/audit/what-it-would-hide";
+import { counted } from "../../../core/units/counted";
 import type { KeptCheck } from "./kept-check";
 
 /** What a decision would keep from being told, in a sentence; said before it is taken. */
@@ -11,5 +12,3 @@ export function aheadWords({ audit }: KeptCheck, decision: DecisionAhead): strin
   const severe = unsafe === 0 ? "none of them unsafe" : `${unsafe} of them unsafe`;
   return `${what} will no longer be told of, ${severe}; the papers say so with reason, name and date.`;
 }
-
-const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;

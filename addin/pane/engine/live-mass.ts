@@ -2,10 +2,10 @@ import { MASS } from "../../../core/formulas/mass";
 import { ROWMASS } from "../../../core/formulas/rowmass";
 import type { Block, FunctionEnvironment } from "../../../core/formulas/worksheet-function";
 import { type BarRow, type Cell, isCellError, type Sheet } from "../../../core/schedule";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
 import { DIMENSION_LETTERS } from "../../../core/standards/dimension-letters";
 import type { RowMass } from "../../../core/totals";
-import { cellAddress } from "../../workbook/cell-address";
 import { addressOf, cellOf, type RowCell } from "./row-cells";
 
 /** parts of a mass that are noise of the float */
@@ -122,7 +122,7 @@ function dimensions(sheet: Sheet, { table, row }: BarRow): { range: string; cont
   }
   const [first] = columns;
   if (first === undefined || columns.some((column, index) => column !== first + index)) return null;
-  const last = cellAddress(sheet.top + row, sheet.left + first + columns.length - 1);
+  const last = addressAt(sheet.top + row, sheet.left + first + columns.length - 1);
   return {
     range: `${addressOf(sheet, row, first)}:${last}`,
     contents: columns.map((column) => sheet.cell(row, column)),

@@ -2,15 +2,14 @@ import { type AuditSettings, readAsCorrected } from "../../../core/audit";
 import { decisionWords } from "../../../core/audit/decision-words";
 import { compareBooks } from "../../../core/jobs";
 import type { Sheet } from "../../../core/schedule";
+import { addressAt } from "../../../core/schedule/cell-address";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
 import type { BarChange, PourChange } from "../../../core/totals";
-import { cellAddress } from "../../workbook/cell-address";
+import { tonnesOf } from "../../../core/units/print-mass";
 import type { ChangeView, ComparisonView } from "./comparison-view";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
-
-const KILOGRAMS_PER_TONNE = 1000;
 
 /** One side of a comparison, with the settings of the workbook that holds it. */
 export interface RevisionSide {
@@ -67,7 +66,7 @@ function changeView(change: BarChange, newer: Sheet): ChangeView {
     severity,
     released,
     name,
-    cell: after === null ? null : cellAddress(newer.top + after.row, newer.left + column),
+    cell: after === null ? null : addressAt(newer.top + after.row, newer.left + column),
     cells: cells.map(({ field, before, after: now }) => ({
       field: columnWords(field),
       before: words(before),
@@ -102,5 +101,5 @@ const fromTo = (before: string, after: string): string =>
 const words = (value: string | number | null): string => (value === null ? "blank" : String(value));
 
 function tonnes(kilograms: number | null): string {
-  return kilograms === null ? "?" : (kilograms / KILOGRAMS_PER_TONNE).toFixed(3);
+  return kilograms === null ? "?" : tonnesOf(kilograms);
 }

@@ -2,6 +2,7 @@ import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core
 import { cutListOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import type { Workshop } from "../../../core/shop";
+import { tonnesOf } from "../../../core/units/print-mass";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { cutLengthWords } from "../../print/cut-length-words";
 import { cutListPage } from "../../print/cut-list-page";
@@ -38,7 +39,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       size: [size, grade].filter((part) => part !== null).join(" "),
       stock: cutLengthWords(length, standard.unit) + (standard.unit === "mm" ? " mm" : ""),
       bars: String(bars),
-      tonnes: kilograms === null ? "?" : (kilograms / KILOGRAMS_PER_TONNE).toFixed(3),
+      tonnes: kilograms === null ? "?" : tonnesOf(kilograms),
       kilograms: kilograms === null ? "?" : String(Math.round(kilograms)),
       provenLeast,
     })),
@@ -47,7 +48,6 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   };
 }
 
-const KILOGRAMS_PER_TONNE = 1000;
 const NO_BARS = "nothing is to be cut: every count is 0";
 
 function remnantView(

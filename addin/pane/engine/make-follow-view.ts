@@ -3,6 +3,7 @@ import type { Finding } from "../../../core/audit/finding";
 import { recheck } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { tonnesOf } from "../../../core/units/print-mass";
 import { parseAddress } from "../../workbook/cell-address";
 import type { CellEdit } from "../../workbook/workbook-port";
 import { contentOf } from "./content-of";
@@ -112,8 +113,7 @@ function massOf(
 }
 
 function effectWords(before: Steel, after: Steel): string {
-  const tonnes = (kilograms: number): string => `${(kilograms / 1000).toFixed(3)} t`;
   const kilograms = (value: number): string => `${value.toFixed(1)} kg`;
-  if (Math.abs(before.rows - after.rows) < 0.05) return `The steel stays: ${tonnes(before.all)} in all.`;
-  return `Steel of these rows: ${kilograms(before.rows)}, then ${kilograms(after.rows)}. In all: ${tonnes(before.all)}, then ${tonnes(after.all)}.`;
+  if (Math.abs(before.rows - after.rows) < 0.05) return `The steel stays: ${tonnesOf(before.all)} t in all.`;
+  return `Steel of these rows: ${kilograms(before.rows)}, then ${kilograms(after.rows)}. In all: ${tonnesOf(before.all)} t, then ${tonnesOf(after.all)} t.`;
 }

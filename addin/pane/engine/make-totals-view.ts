@@ -10,6 +10,7 @@ import {
   type Tonnage,
   tonnageChart,
 } from "../../../core/totals";
+import { counted } from "../../../core/units/counted";
 import { isRefusal } from "../../../core/units/refusal";
 import { pourOf } from "./bars-of-pours";
 import { barsRead, type KeptCheck } from "./kept-check";
@@ -114,11 +115,10 @@ function ownMasses(reading: ScheduleReading, { masses: [masses = []] }: Reckoned
   const reckoned = both.reduce((sum, row) => sum + row.mass, 0);
   if (both.length === 0 || Math.abs(typed - reckoned) <= ROUNDING) return [];
   return [
-    `the schedule's own mass column, over the same ${rows(both.length)}, comes to ${tonnes(typed / 1000)} t, by cut lengths it is ${tonnes(reckoned / 1000)} t`,
+    `the schedule's own mass column, over the same ${counted(both.length, "row")}, comes to ${tonnes(typed / 1000)} t, by cut lengths it is ${tonnes(reckoned / 1000)} t`,
   ];
 }
 
-const rows = (count: number): string => (count === 1 ? "1 row" : `${count} rows`);
 const tonnes = (value: number | undefined): string => (value === undefined ? "" : value.toFixed(3));
 const exact = (value: number | undefined): string => (value === undefined ? "" : String(value));
 

@@ -1,9 +1,9 @@
 import { findHeader } from "../../../core/bending/read-trials";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { Cell, Sheet } from "../../../core/schedule/sheet";
 import { Workshop } from "../../../core/shop";
 import { findSections, type ShopColumn, sectionKind } from "../../../core/shop/find-sections";
 import { SHOP_TRIAL_COLUMNS, SHOP_TRIALS_TITLE } from "../../../core/shop/shop-words.data";
-import { cellAddress } from "../../workbook/cell-address";
 import type { CellEdit } from "../../workbook/workbook-port";
 import type { MissingFact, ShopEdits, TrialEntry } from "./bench-view";
 import type { KeptCheck } from "./kept-check";
@@ -19,7 +19,7 @@ export function trialEdits({ shop, audit: { report } }: KeptCheck, trial: TrialE
       `a bar comes back: it cannot come to ${trial.released} when it was bent to ${trial.bentTo}. Look whether the two are changed over`,
     );
   const { trials } = new Workshop(shop, report.standard).shop;
-  const at = (row: number, column: number): string => cellAddress(shop.top + row, shop.left + column);
+  const at = (row: number, column: number): string => addressAt(shop.top + row, shop.left + column);
   const header = trials === null ? null : findHeader(trials.block);
   if (trials === null || header === null) return { shop: shop.name, edits: newLog(shop, trial, at) };
   const row = trials.top + trials.block.length;
@@ -152,7 +152,7 @@ export function missingFacts({ shop }: KeptCheck, machine: string): readonly Mis
     return FACTS.flatMap(({ column, question, hint, isList }) => {
       const place = section.columns.get(column);
       if (place === undefined || !isBlank(shop.cell(row, place))) return [];
-      const cell = cellAddress(shop.top + row, shop.left + place);
+      const cell = addressAt(shop.top + row, shop.left + place);
       return [{ machine, question, hint, cell, isList: isList === true }];
     });
   }

@@ -1,8 +1,7 @@
 import type { ColumnKind, ScheduleReading, Sheet } from "../../../core/schedule";
-import { columnLetters } from "../../../core/schedule/cell-address";
+import { addressAt, columnLetters } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
 import { namedGroups, type ReckonedTonnage } from "../../../core/totals";
-import { cellAddress } from "../../workbook/cell-address";
 import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { isSameMass } from "./live-mass";
 import { addressOf, saidIn } from "./row-cells";
@@ -101,7 +100,7 @@ function directColumns(
   });
   if (!isPlain) return null;
   const range = (at: number): string =>
-    `${addressOf(sheet, first.row, at)}:${cellAddress(sheet.top + last.row, sheet.left + at)}`;
+    `${addressOf(sheet, first.row, at)}:${addressAt(sheet.top + last.row, sheet.left + at)}`;
   return { pours: range(pour), sizes: range(size), mass: range(mass) };
 }
 

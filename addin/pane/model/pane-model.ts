@@ -1,6 +1,7 @@
 import type { Severity } from "../../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
 import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { counted } from "../../../core/units/counted";
 import { hasFindingsName } from "../../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { WorkbookPort } from "../../workbook/workbook-port";
@@ -148,7 +149,7 @@ export class PaneModel extends Observed<PaneState> {
       this.#work("Recalculating BAR formulas");
       await this.#patience.wait(this.workbook.saveSetting(SETTING_NAMES.standard, standard));
       const count = await this.#patience.wait(this.workbook.recalculate());
-      const formulas = count === 1 ? "1 BAR formula" : `${count} BAR formulas`;
+      const formulas = counted(count, "BAR formula");
       this.#judge.basisChanged();
       const { sheet, view } = this.state;
       if (sheet !== null && view !== null) await this.#judge.upToDate(sheet);

@@ -1,5 +1,6 @@
 import { bookedCutsFrom, bookedCutsText, bookedTwice } from "../../../core/cutting/booked-cuts";
 import { SHOP_SHEET } from "../../../core/shop";
+import { counted } from "../../../core/units/counted";
 import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { IfSheetIsThere, WorkbookPort } from "../../workbook/workbook-port";
@@ -229,7 +230,7 @@ export class PoursModel extends Observed<PoursState> {
       const cells = `${edits.length} cells of ${shopSheet}`;
       this.pane.fixes.keepStep({ sheet: shopSheet, label, cells, edits, undo });
       this.set({ remnants: { step: "written", twice: null } });
-      const rows = changes.length === 1 ? "1 row" : `${changes.length} rows`;
+      const rows = counted(changes.length, "row");
       this.pane.say(`${rows} of remnants on sheet ${shopSheet}: the next cut list has them as stock`);
     });
   }

@@ -1,8 +1,9 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
 import type { ICellData } from "@univerjs/core";
+import { addressAt } from "../../../core/schedule/cell-address";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { hasBarFunction } from "../../workbook/bar-formula-names";
-import { cellAddress, parseRange } from "../../workbook/cell-address";
+import { parseRange } from "../../workbook/cell-address";
 import type { CellRange, SheetChanges } from "../../workbook/sheet-changes";
 import type { SheetReading } from "../../xlsx/read/read-sheet";
 
@@ -105,14 +106,14 @@ function formulaTexts({ cellData, isRegrouped }: SheetBefore) {
   const groups = new Map<string, string>();
   for (const [row, cells] of Object.entries(cellData)) {
     for (const [column, { f, si }] of Object.entries(cells)) {
-      if (f && si) groups.set(si, translateFormulaToR1C1(f, cellAddress(Number(row), Number(column))));
+      if (f && si) groups.set(si, translateFormulaToR1C1(f, addressAt(Number(row), Number(column))));
     }
   }
   return (row: number, column: number): string | null => {
     const { f, si } = cellData[row]?.[column] ?? {};
     if (f) return f;
     const relative = si ? groups.get(si) : undefined;
-    return relative === undefined ? null : translateFormulaToA1(relative, cellAddress(row, column));
+    return relative === undefined ? null : translateFormulaToA1(relative, addressAt(row, column));
   };
 }
 

@@ -1,8 +1,9 @@
 import { translateFormulaToR1C1 } from "@borgar/fx";
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/core";
+import { addressAt } from "../../../core/schedule/cell-address";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
-import { cellAddress, parseRange } from "../../workbook/cell-address";
+import { parseRange } from "../../workbook/cell-address";
 import type { CellFormat } from "../../xlsx/read/cell-styles";
 import type { Workbook } from "../../xlsx/read/open-workbook";
 import type { SheetReading } from "../../xlsx/read/read-sheet";
@@ -231,7 +232,7 @@ function formulaSharer(sheetId: string) {
 
 function relativeForm(formula: string, row: number, column: number): string | null {
   try {
-    return translateFormulaToR1C1(formula, cellAddress(row, column));
+    return translateFormulaToR1C1(formula, addressAt(row, column));
   } catch {
     return null;
   }

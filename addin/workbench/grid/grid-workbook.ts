@@ -8,10 +8,11 @@ import {
   SetWorksheetNameMutation,
   SetWorksheetOrderMutation,
 } from "@univerjs/preset-sheets-core";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { machinesOfWorkbook } from "../../pane/model/machines-of-workbook";
 import { ownOfWorkbook } from "../../pane/model/own-of-workbook";
-import { type CellPlace, cellAddress, parseAddress } from "../../workbook/cell-address";
+import { type CellPlace, parseAddress } from "../../workbook/cell-address";
 import { constantText, textConstant } from "../../workbook/defined-name";
 import { freeSheetName } from "../../workbook/free-sheet-name";
 import { SETTING_NAMES } from "../../workbook/setting-names";
@@ -359,5 +360,5 @@ function write(sheet: OpenSheet, row: number, column: number, content: ICellData
 }
 
 function lastCell(sheet: OpenSheet): string {
-  return cellAddress(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
+  return addressAt(sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1);
 }

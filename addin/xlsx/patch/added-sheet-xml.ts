@@ -1,5 +1,6 @@
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { AddedCell, AddedSheet, PrintSetUp } from "../../workbook/added-sheet";
-import { cellAddress, LAST_COLUMN } from "../../workbook/cell-address";
+import { LAST_COLUMN } from "../../workbook/cell-address";
 import { ROW_PX, type StackedBars } from "../../workbook/stacked-bars";
 import { wrappedLines } from "../../workbook/wrapped-lines";
 import { cellXml } from "../xml/cell-xml";
@@ -26,7 +27,7 @@ export function addedSheetXml(
   const rows = sheet.rows.map((cells, row) =>
     cells
       .map((cell, column) => {
-        const address = cellAddress(row, column);
+        const address = addressAt(row, column);
         if (cell.link !== undefined) links.push(linkXml(address, cell.link, name));
         return addedCell(address, cell, styles, arrayMark);
       })

@@ -1,5 +1,5 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { cellAddress } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { ScannedCell } from "../read/scan-cells";
 import { encodeXml } from "../xml/encode-xml";
 import { attribute, decodeXml, findElement, type XmlElement } from "../xml/xml-text";
@@ -20,7 +20,7 @@ export class BrokenSharedFormulas {
       text.slice(cell.innerStart + formula.innerStart, cell.innerStart + formula.innerEnd),
     );
     if (written !== "") {
-      this.groups.set(group, translateFormulaToR1C1(`=${written}`, cellAddress(cell.row, cell.column)));
+      this.groups.set(group, translateFormulaToR1C1(`=${written}`, addressAt(cell.row, cell.column)));
     }
   }
 
@@ -33,7 +33,7 @@ export class BrokenSharedFormulas {
     if (formula === null || formula.innerStart < formula.innerEnd) return null;
     const relative = this.groups.get(attribute(formula.tag.attributes, "si") ?? "");
     if (relative === undefined) return null;
-    const placed = translateFormulaToA1(relative, cellAddress(cell.row, cell.column)).replace(/^=/, "");
+    const placed = translateFormulaToA1(relative, addressAt(cell.row, cell.column)).replace(/^=/, "");
     const { prefix } = formula.tag;
     return `${inner.slice(0, formula.start)}<${prefix}f>${encodeXml(placed)}</${prefix}f>${inner.slice(formula.end)}`;
   }

@@ -1,4 +1,4 @@
-import { cellAddress } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { LookChange } from "../../workbook/look-change";
 import type { CellWrite, FlagBand, LineChange, SheetChanges } from "../../workbook/sheet-changes";
 import { type ScannedCell, type ScannedRow, scanRows } from "../read/scan-cells";
@@ -165,7 +165,7 @@ export class RowPatch {
     const isRenewed = write.formula !== undefined;
     if ((kind === "array" && !isRenewed && range?.includes(":") === true) || kind === "dataTable") {
       throw new UnreadableWorkbook(
-        `${cellAddress(cell.row, cell.column)} holds a formula that fills ${range}: clear that range first`,
+        `${addressAt(cell.row, cell.column)} holds a formula that fills ${range}: clear that range first`,
       );
     }
     this.broken.note(text, cell, formula);
@@ -240,7 +240,7 @@ class RowCells {
     if (write !== undefined) {
       this.patch.replaces(text, cell, write);
       const attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
-      return before + this.patch.written(cellAddress(cell.row, cell.column), attributes, write, this.prefix);
+      return before + this.patch.written(addressAt(cell.row, cell.column), attributes, write, this.prefix);
     }
     const other = this.patch.otherCell(text, cell);
     if (style === cell.style && cell.isAddressed)
@@ -260,7 +260,7 @@ class RowCells {
       const at = this.wanted[this.next]!;
       const style = this.patch.styleOf(this.patch.bareStyle(this.row, at), this.plan, at);
       const attributes = style === 0 ? "" : ` s="${style}"`;
-      const address = cellAddress(this.number, at);
+      const address = addressAt(this.number, at);
       const write = this.plan.writes.get(at);
       if (write !== undefined) xml += this.patch.written(address, attributes, write, this.prefix);
       else xml += `<${this.prefix}c r="${address}"${attributes}/>`;
@@ -295,7 +295,7 @@ function styled(text: string, cell: ScannedCell, style: number): string {
   const nameEnd = tag.search(/[\s/>]/);
   const isEmpty = tag.endsWith("/>");
   let attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
-  if (!cell.isAddressed) attributes = ` r="${cellAddress(cell.row, cell.column)}"${attributes}`;
+  if (!cell.isAddressed) attributes = ` r="${addressAt(cell.row, cell.column)}"${attributes}`;
   return tag.slice(0, nameEnd) + attributes + (isEmpty ? "/>" : ">");
 }
 

@@ -1,4 +1,4 @@
-import { cellAddress } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { CellRange, LineChange, SheetChanges, SheetFilter } from "../../workbook/sheet-changes";
 import type { SheetLayout } from "../read/read-sheet";
 import { encodeXml } from "../xml/encode-xml";
@@ -113,7 +113,7 @@ function withFrozen(head: string, { rows, columns }: NonNullable<SheetChanges["f
   const pane = node(
     prefix,
     "pane",
-    `${split} topLeftCell="${cellAddress(rows, columns)}" activePane="${corner}" state="frozen"`,
+    `${split} topLeftCell="${addressAt(rows, columns)}" activePane="${corner}" state="frozen"`,
     [],
   );
   view.inside.splice(0, view.inside.length, ...(rows + columns > 0 ? [pane] : []), ...selections);
@@ -184,7 +184,7 @@ function filterXml(filter: SheetFilter | null, tail: string): string {
 }
 
 const rangeText = ({ top, left, bottom, right }: CellRange): string =>
-  `${cellAddress(top, left)}:${cellAddress(bottom, right)}`;
+  `${addressAt(top, left)}:${addressAt(bottom, right)}`;
 
 const prefixOf = (head: string): string => /<([\w.-]+:)?worksheet/.exec(head)?.[1] ?? "";
 const tailPrefix = (tail: string): string => /<\/([\w.-]+:)?worksheet/.exec(tail)?.[1] ?? "";

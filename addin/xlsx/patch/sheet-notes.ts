@@ -1,4 +1,5 @@
-import { cellAddress, parseAddress } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
+import { parseAddress } from "../../workbook/cell-address";
 import type { CellNote } from "../../workbook/sheet-changes";
 import { encodeCellText } from "../xml/encode-xml";
 import {
@@ -74,7 +75,7 @@ export class SheetNotes {
   add(notes: readonly CellNote[]): string | null {
     const taken = this.takenCells();
     const added = notes.filter((note) => {
-      const address = cellAddress(note.row, note.column);
+      const address = addressAt(note.row, note.column);
       if (taken.has(address)) return false;
       taken.add(address);
       return true;
@@ -116,7 +117,7 @@ export class SheetNotes {
     }
     const words = notes.map(
       (note) =>
-        `<${prefix}comment ref="${cellAddress(note.row, note.column)}" authorId="${author}"><${prefix}text>` +
+        `<${prefix}comment ref="${addressAt(note.row, note.column)}" authorId="${author}"><${prefix}text>` +
         `<${prefix}t xml:space="preserve">${encodeCellText(note.text)}</${prefix}t></${prefix}text></${prefix}comment>`,
     );
     xml = insertInto(xml, "commentList", words.join(""));
@@ -241,7 +242,7 @@ function withoutShapes(xml: string, addresses: ReadonlySet<string>): string {
     const body = xml.slice(shape.start, shape.end);
     const row = numberIn(body, "Row");
     const column = numberIn(body, "Column");
-    if (row === null || column === null || !addresses.has(cellAddress(row, column))) continue;
+    if (row === null || column === null || !addresses.has(addressAt(row, column))) continue;
     kept += xml.slice(from, shape.start);
     from = shape.end;
   }

@@ -1,5 +1,5 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { cellAddress } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
 import { type ScannedCell, scanRows } from "../read/scan-cells";
 import { decoded, sheetPieces } from "../read/sheet-pieces";
 import { encodeXml } from "../xml/encode-xml";
@@ -81,7 +81,7 @@ class RowShift {
         const formula = this.formula(text, cell);
         const column = this.shift.columns.to(cell.column);
         if (now === null || column === null) return;
-        cells.push(this.cell(text, cell, cellAddress(now, column), formula));
+        cells.push(this.cell(text, cell, addressAt(now, column), formula));
       },
       rowEnd: (row) => {
         if (now === null) return;
@@ -118,7 +118,7 @@ class RowShift {
     const element = inner.includes("f") ? findElement(inner, "f") : null;
     if (element === null) return null;
     const { attributes, prefix } = element.tag;
-    const before = cellAddress(cell.row, cell.column);
+    const before = addressAt(cell.row, cell.column);
     let written = decodeXml(inner.slice(element.innerStart, element.innerEnd));
     let kept = attributes;
     const group = attribute(attributes, "si");

@@ -1,5 +1,6 @@
 import { parseA1Ref, tokenize, translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { cellAddress, LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
+import { addressAt } from "../../../core/schedule/cell-address";
+import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
 import type { Workbook } from "../read/open-workbook";
 
 export interface FormulaCell {
@@ -107,7 +108,7 @@ class Web {
         if (formula === undefined) continue;
         let { text } = formula;
         if (formula.group !== null) {
-          const address = cellAddress(row, column);
+          const address = addressAt(row, column);
           if (text !== "") groups.set(formula.group, translateFormulaToR1C1(`=${text}`, address));
           else text = translateFormulaToA1(groups.get(formula.group) ?? "", address).replace(/^=/, "");
         }

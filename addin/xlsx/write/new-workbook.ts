@@ -1,5 +1,5 @@
+import { addressAt } from "../../../core/schedule/cell-address";
 import type { Cell } from "../../../core/schedule/sheet";
-import { cellAddress } from "../../workbook/cell-address";
 import { withDefinedNames } from "../read/defined-names";
 import { cellXml } from "../xml/cell-xml";
 import { encodeCellText, encodeXml } from "../xml/encode-xml";
@@ -127,7 +127,7 @@ class SheetWriter {
   private row(row: number, cells: readonly (Cell | NewCell)[]): string {
     let xml = "";
     cells.forEach((cell, column) => {
-      xml += this.cell(cellAddress(row, column), isNewCell(cell) ? cell : { value: cell });
+      xml += this.cell(addressAt(row, column), isNewCell(cell) ? cell : { value: cell });
     });
     const hidden = this.sheet.hiddenRows?.has(row) === true ? ' hidden="1"' : "";
     return xml === "" && hidden === "" ? "" : `<row r="${row + 1}"${hidden}>${xml}</row>`;

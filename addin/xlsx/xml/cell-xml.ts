@@ -1,6 +1,7 @@
+import { addressAt } from "../../../core/schedule/cell-address";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { hasBarFunction, storedFormula } from "../../workbook/bar-formula-names";
-import { cellAddress, parseAddress } from "../../workbook/cell-address";
+import { parseAddress } from "../../workbook/cell-address";
 import { encodeCellText, encodeXml } from "./encode-xml";
 
 /** What a cell is to hold. */
@@ -73,5 +74,5 @@ function storedResult(value: Cell, prefix: string): Stored {
 function filledRange(address: string, fills: CellContent["fills"]): string {
   const place = parseAddress(address);
   if (fills === undefined || place === null || (fills.rows === 1 && fills.columns === 1)) return address;
-  return `${address}:${cellAddress(place.row + fills.rows - 1, place.column + fills.columns - 1)}`;
+  return `${address}:${addressAt(place.row + fills.rows - 1, place.column + fills.columns - 1)}`;
 }

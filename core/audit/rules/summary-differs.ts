@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { perMetreOf } from "../../bar/row-identities";
 import type { SheetFacts } from "../../bar/sheet-facts";
+import { KG_PER_UNIT } from "../../units/unit-table";
 import { defineRule } from "../rule";
 import { type SizedLine, type SizedSum, sizedLines } from "../sized-sums";
 
@@ -11,7 +12,6 @@ const FEWEST = 2;
 const ROUNDED = 0.0005;
 const OTHER_TABLE = 0.012;
 const MM_PER_METRE = 1000;
-const KG_PER_TONNE = 1000;
 
 export default defineRule({
   code: "SUM111",
@@ -131,12 +131,12 @@ function measures(stretches: SizedLine["stretches"]): Measure[] {
   const typedMass = ({ row }: BarFacts): number | null => row.mass;
   return [
     { what: "mass", within: ROUNDED, values: of(typedMass, 1) },
-    { what: "mass", within: ROUNDED, values: of(typedMass, KG_PER_TONNE) },
+    { what: "mass", within: ROUNDED, values: of(typedMass, KG_PER_UNIT.t) },
     { what: "length", within: ROUNDED, values: of(lengthOf, MM_PER_METRE) },
     { what: "length", within: ROUNDED, values: of(lengthOf, 1) },
     { what: "number", within: 0, values: of(({ count }) => count, 1) },
     { what: "mass", within: OTHER_TABLE, values: of(massOf, 1) },
-    { what: "mass", within: OTHER_TABLE, values: of(massOf, KG_PER_TONNE) },
+    { what: "mass", within: OTHER_TABLE, values: of(massOf, KG_PER_UNIT.t) },
     { what: "mass per metre", within: OTHER_TABLE, isPerMetre: true, values: perMetre },
   ];
 }

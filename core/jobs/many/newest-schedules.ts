@@ -1,4 +1,5 @@
 import { isLaterRevision } from "../../schedule/revision-order";
+import { KG_PER_UNIT } from "../../units/unit-table";
 import { defineJobFinding, type JobFinding, placeOn } from "./job-finding";
 import type { ScheduleEntry } from "./schedule-entry";
 
@@ -18,7 +19,6 @@ const COPY = 0.95;
 const MOST_MARKS = 8;
 /** How near a written sum, rounded by hand, comes to what it sums. */
 const SAME_SUM = 0.002;
-const KILOGRAMS = 1000;
 
 const older = defineJobFinding("JOB101", "older-revision", "note", "broken");
 const twice = defineJobFinding("JOB102", "schedule-twice", "doubtful", "broken");
@@ -119,7 +119,7 @@ function supersede(entry: ScheduleEntry, later: ScheduleEntry, findings: JobFind
 function addedUp(entry: ScheduleEntry, later: ScheduleEntry, on: ScheduleEntry): JobFinding[] {
   const both = entry.kg + later.kg;
   const isBoth = (value: number): boolean => Math.abs(value - both) < both * SAME_SUM;
-  const sum = on.sums.find((value) => isBoth(value) || isBoth(value * KILOGRAMS));
+  const sum = on.sums.find((value) => isBoth(value) || isBoth(value * KG_PER_UNIT.t));
   if (sum === undefined || entry.kg === 0 || later.kg === 0) return [];
   return [
     bothSummed(

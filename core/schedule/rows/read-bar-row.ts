@@ -1,5 +1,5 @@
 import type { SizeReading, Standard } from "../../standards/port";
-import { MM_PER_UNIT } from "../../units/unit-table";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import type { BarRow, ColumnKind, RemarkReading } from "../bar-row";
 import { type CellPlace, guessed, unread } from "../cells/cell-answer";
 import { cleanText } from "../cells/clean-text";
@@ -27,7 +27,6 @@ import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
 import { sizeOfHeading } from "./size-heading";
 
-const KG_PER_TONNE = 1000;
 const NO_DIMS: readonly (number | null)[] = [];
 const TYPE_LETTERS = /^[A-Z]{1,2}$/i;
 
@@ -254,7 +253,7 @@ export class BarRowReader {
     const { column, value } = filled;
     const isMass = unit === "kg" || unit === "t";
     if (isMass && this.columns.mass >= 0) return null;
-    if (isMass) return { column, totalLength: null, mass: unit === "t" ? value * KG_PER_TONNE : value };
+    if (isMass) return { column, totalLength: null, mass: unit === "t" ? value * KG_PER_UNIT.t : value };
     const mm = MM_PER_UNIT[unit as keyof typeof MM_PER_UNIT];
     return { column, totalLength: inMillimetres(value, mm), mass: null };
   }

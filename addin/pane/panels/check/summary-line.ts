@@ -1,4 +1,5 @@
 import { rowCounts, severityCountWords } from "../../../../core/audit/severity-counts";
+import { counted } from "../../../../core/units/counted";
 import type { AuditView } from "../../engine/audit-view";
 
 /** One line for whoever must know how the schedule stands, without opening it. */
@@ -25,10 +26,6 @@ function headWords({ sheet, standard, head }: AuditView): string {
     head.date === null ? null : `dated ${head.date}`,
   ];
   return [sheet, ...stated.filter((part) => part !== null), standard.id].join(", ");
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? "" : "s"}`;
 }
 
 function tonnes(kilograms: number): string {

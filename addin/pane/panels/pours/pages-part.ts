@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { counted } from "../../../../core/units/counted";
 import type { PrintedPage } from "../../engine/printed-page";
 import { orderCsv, orderText } from "../../model/order-list";
 import type { PoursModel } from "../../model/pours-model";
@@ -45,7 +46,7 @@ function readyPage(model: PoursModel, page: PrintedPage): TemplateResult {
 function refusedList({ refused, title }: PrintedPage): TemplateResult | typeof nothing {
   if (refused.length === 0) return nothing;
   const isOfLoads = title === "Loading lists";
-  const rows = refused.length === 1 ? "1 row" : `${refused.length} rows`;
+  const rows = counted(refused.length, "row");
   return html`
     <p class="left-out" data-severity="unbendable">${severityIcon("unbendable")} ${isOfLoads ? "On no lorry" : "In no plan"}: ${rows}</p>
     <div class="scroll" tabindex="0" role="region" aria-label=${isOfLoads ? "On no lorry" : "Rows in no plan"}>
