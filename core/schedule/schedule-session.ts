@@ -3,15 +3,12 @@ import { SAMPLE_ROWS } from "./columns/column-sample";
 import type { SettledColumns } from "./columns/settle-columns";
 import { sampledRows } from "./evidence/index";
 import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
-import { type Carried, isSameCarried } from "./rows/carried";
 import { lengthStep } from "./rows/finish-reading";
-import { BarRowReader } from "./rows/read-bar-row";
+import { rereadBars } from "./rows/reread-bars";
 import type { ColumnDecision, Resumable } from "./rows/resumable";
-import type { DraftRow } from "./rows/row-draft";
-import { barsOfTitle } from "./rows/title-facts";
-import type { Cell, Sheet } from "./sheet";
-
-const NO_CELLS: readonly Cell[] = [];
+import type { RowReason } from "./rows/row-reason";
+import { PLAIN_BAR } from "./rows/row-verdict";
+import type { Sheet } from "./sheet";
 
 /** A reading of a sheet that can be carried on after an edit of a few rows. */
 export class ScheduleSession {
@@ -37,85 +34,26 @@ export class ScheduleSession {
     if (before.bars[first]?.row !== firstRow || before.bars[last]?.row !== lastRow) return null;
     const settled = settledAgain(kept.decision, sheet, firstRow, lastRow);
     if (settled === null) return null;
-    const bars = rereadBars(before, kept, sheet, first, last);
-    if (bars === null) return null;
-    const reading = { ...before, bars, lengthStep: lengthStep(bars), proofs: [settled.proof] };
-    const places = Array.from({ length: last - first + 1 }, (_, at) => first + at);
-    return new ScheduleSession(reading, { ...kept, sheet, decision: { ...kept.decision, settled } }, places);
+    const again = rereadBars(before, kept, sheet, first, last);
+    if (again === null) return null;
+    const { bars, changed, carriedTo } = again;
+    const rowReasons = asPlainBars(before.rowReasons, firstRow, lastRow);
+    const reading = { ...before, bars, rowReasons, lengthStep: lengthStep(bars), proofs: [settled.proof] };
+    const decision = { ...kept.decision, settled };
+    return new ScheduleSession(reading, { ...kept, sheet, decision, carriedTo }, changed);
   }
 }
 
-function rereadBars(
-  before: ScheduleReading,
-  { decision, standard, isConfirmed, carriedTo }: Resumable,
-  sheet: Sheet,
-  first: number,
-  last: number,
-): readonly BarRow[] | null {
-  let isMarkAsked = false;
-  const barOfMark = (): null => {
-    isMarkAsked = true;
-    return null;
-  };
-  const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, decision.settled.layout);
-  const isNamedBySheet = (before.guesses ?? []).some(({ guess }) => guess === "member-from-sheet");
-  const title = barsOfTitle(before.titleFacts, before.tables);
-  const bars = before.bars.slice();
-  let above = before.bars[first - 1] ?? null;
-  let carried = carriedTo[first] as Carried;
-  // one row more: it may repeat what stands above it
-  for (let index = first; index <= Math.min(last + 1, bars.length - 1); index += 1) {
-    const old = bars[index] as BarRow;
-    const cells = sheet.rowCells?.(old.row) ?? NO_CELLS;
-    if (!isSameCarried(carried, carriedTo[index] as Carried)) return null;
-    if (index <= last && !reader.signs.isPlainBar(cells, above?.member)) return null;
-    const { bar, carried: after } = reader.read(cells, old.row, carried, above);
-    above = bar;
-    carried = after;
-    if (isNamedBySheet) bar.member ??= old.member;
-    if (old.member === title.member) bar.member ??= title.member;
-    if (old.pour === title.pour) bar.pour ??= title.pour;
-    if (index > last) {
-      if (!readsAlike(bar, old)) return null;
-    } else if (isOfItsOwn(bar, old)) bars[index] = withFinish(bar, old);
-    else return null;
-  }
-  return isMarkAsked ? null : bars;
-}
-
-/** Nothing that other rows or the sheet go by differs from the bar that stood here. */
-function isOfItsOwn(bar: BarRow, old: BarRow): boolean {
-  return (
-    bar.member === old.member &&
-    bar.mark === old.mark &&
-    bar.revision === old.revision &&
-    bar.remark === old.remark &&
-    bar.hidden === old.hidden &&
-    bar.struckThrough === old.struckThrough &&
-    bar.fill === old.fill
-  );
-}
-
-/** What only the whole sheet could say of the row stays as it was. */
-function withFinish(bar: DraftRow, old: BarRow): BarRow {
-  bar.setMark = old.setMark ?? null;
-  bar.superseded = old.superseded ?? false;
-  bar.supersededBy = old.supersededBy ?? null;
-  return bar;
-}
-
-function readsAlike(bar: BarRow, old: BarRow): boolean {
-  return JSON.stringify(comparable(bar)) === JSON.stringify(comparable(old));
-}
-
-function comparable({
-  table: _table,
-  setMark: _set,
-  superseded: _superseded,
-  supersededBy: _by,
-  ...said
-}: BarRow) {
-  return said;
+/** What is read again is a bar at first sight, for whatever reason it was one before. */
+function asPlainBars(
+  reasons: ScheduleReading["rowReasons"],
+  firstRow: number,
+  lastRow: number,
+): ScheduleReading["rowReasons"] {
+  const { code } = PLAIN_BAR.because;
+  const isPlain = (reason: RowReason): boolean => reason.code === code;
+  if (reasons.slice(firstRow, lastRow + 1).every(isPlain)) return reasons;
+  return reasons.map((reason, row) => (row < firstRow || row > lastRow ? reason : PLAIN_BAR.because));
 }
 
 /** The columns as the changed sheet has them decided; null where they are not as before. */

@@ -1,5 +1,5 @@
 import type { Standard } from "../../standards/port";
-import type { BarRow, SheetGuess } from "../bar-row";
+import type { BarRow, SheetGuess, SupersededBy } from "../bar-row";
 import { markKey } from "../mark-key";
 import { isLaterRevision } from "../revision-order";
 import type { Sheet } from "../sheet";
@@ -8,6 +8,8 @@ import type { DraftRow } from "./row-draft";
 export interface Finished {
   readonly guesses: readonly SheetGuess[];
   readonly lengthStep: number | null;
+  /** a note names the grade of bars that name none */
+  readonly isGradeNoted: boolean;
 }
 
 const STEPS = [50, 25, 20, 10, 5] as const;
@@ -24,11 +26,12 @@ export function finishReading(
 ): Finished {
   const guesses: SheetGuess[] = [];
   nameMemberBySheet(sheet, bars, guesses);
-  gradeFromNotes(bars, notes, standard, guesses);
-  nameSets(bars);
-  supersede(bars);
+  const isGradeNoted = gradeFromNotes(bars, notes, standard, guesses);
+  for (const [place, set] of setsOf(bars)) (bars[place] as DraftRow).setMark = set;
+  for (const [place, later] of laterRevisions(bars))
+    Object.assign(bars[place] as DraftRow, { superseded: true, supersededBy: later });
   tellFormats(bars, guesses, isConfirmed);
-  return { guesses, lengthStep: lengthStep(bars) };
+  return { guesses, lengthStep: lengthStep(bars), isGradeNoted };
 }
 
 function nameMemberBySheet(sheet: Sheet, bars: readonly DraftRow[], guesses: SheetGuess[]): void {
@@ -56,7 +59,7 @@ function gradeFromNotes(
   notes: readonly { readonly row: number; readonly text: string }[],
   standard: Standard,
   guesses: SheetGuess[],
-): void {
+): boolean {
   for (const { row, text } of notes) {
     if (!GRADE_TALK.test(text)) continue;
     const found = GRADE_NAME.exec(text)?.[1];
@@ -72,8 +75,9 @@ function gradeFromNotes(
       const reason = `the note "${text.slice(0, 60)}" gives the grade ${grade} to ${given} bars that name none`;
       guesses.push({ guess: "grade-from-note", reason, asks: false, row, column: null });
     }
-    return;
+    return true;
   }
+  return false;
 }
 
 function gradeNamed(typed: string, standard: Standard): string {
@@ -86,48 +90,46 @@ function gradeNamed(typed: string, standard: Standard): string {
 
 const SET_MARK = /^(.*\d)[-.]?([a-z])$/;
 
-/** 12a and 12b are bars of the set 12 where at least two of its letters stand in the table. */
-function nameSets(bars: readonly DraftRow[]): void {
-  let sets: Map<string, DraftRow[]> | null = null;
-  for (const bar of bars) {
-    const mark = bar.mark;
-    if (mark === null || mark.length > 20) continue;
+/** By place the set of each bar of one: 12a and 12b are of the set 12 where two of its letters stand in the table. */
+export function setsOf(bars: readonly BarRow[]): ReadonlyMap<number, string> {
+  const sets = new Map<string, number[]>();
+  bars.forEach(({ mark, member }, place) => {
+    if (mark === null || mark.length > 20) return;
     const last = mark.charCodeAt(mark.length - 1);
-    if (last < 97 || last > 122) continue;
+    if (last < 97 || last > 122) return;
     const stem = SET_MARK.exec(mark)?.[1];
-    if (stem === undefined) continue;
-    sets ??= new Map();
-    const key = `${bar.member ?? ""}\u0000${stem}`;
+    if (stem === undefined) return;
+    const key = `${member ?? ""}\u0000${stem}`;
     const set = sets.get(key);
-    if (set === undefined) sets.set(key, [bar]);
-    else set.push(bar);
-  }
-  for (const [key, set] of sets ?? []) {
-    if (set.length < 2) continue;
-    for (const bar of set) bar.setMark = key.slice(key.indexOf("\u0000") + 1);
-  }
+    if (set === undefined) sets.set(key, [place]);
+    else set.push(place);
+  });
+  const named = new Map<number, string>();
+  for (const [key, set] of sets)
+    if (set.length > 1) for (const place of set) named.set(place, key.slice(key.indexOf("\u0000") + 1));
+  return named;
 }
 
-/** The latest revision of a member's mark counts, and the earlier ones do not; in no order, all do. */
-function supersede(bars: readonly DraftRow[]): void {
+/** By place the bar that a bar gives way to: the latest revision of a member's mark counts; in no order, all do. */
+export function laterRevisions(bars: readonly BarRow[]): ReadonlyMap<number, SupersededBy> {
+  const later = new Map<number, SupersededBy>();
   const first = bars.find(({ revision }) => revision !== null)?.revision;
-  if (first === undefined || !bars.some(({ revision }) => revision !== first)) return;
-  const latest = new Map<string, DraftRow>();
-  for (const bar of bars) {
-    if (bar.mark === null || bar.struckThrough) continue;
+  if (first === undefined || !bars.some(({ revision }) => revision !== first)) return later;
+  const giveWay = (older: number, { revision }: BarRow): void =>
+    void later.set(older, { revision: revision?.trim() ?? "", sheet: null });
+  const latest = new Map<string, number>();
+  bars.forEach((bar, place) => {
+    if (bar.mark === null || bar.struckThrough) return;
     const key = `${bar.member ?? ""}\u0000${markKey(bar.mark, bar.member)}`;
     const other = latest.get(key);
-    if (other === undefined) latest.set(key, bar);
-    else if (isLaterRevision(bar.revision, other.revision)) {
+    const known = other === undefined ? undefined : bars[other];
+    if (other === undefined || known === undefined) latest.set(key, place);
+    else if (isLaterRevision(bar.revision, known.revision)) {
       giveWay(other, bar);
-      latest.set(key, bar);
-    } else if (isLaterRevision(other.revision, bar.revision)) giveWay(bar, other);
-  }
-}
-
-function giveWay(older: DraftRow, { revision }: DraftRow): void {
-  older.superseded = true;
-  older.supersededBy = { revision: revision?.trim() ?? "", sheet: null };
+      latest.set(key, place);
+    } else if (isLaterRevision(known.revision, bar.revision)) giveWay(place, known);
+  });
+  return later;
 }
 
 function tellFormats(

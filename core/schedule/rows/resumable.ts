@@ -17,5 +17,7 @@ export interface Resumable {
   readonly decision: ColumnDecision;
   /** what was carried down to each bar before it was read */
   readonly carriedTo: readonly Carried[];
+  /** a note names the grade of bars that name none */
+  readonly isGradeNoted: boolean;
   isConfirmed(code: string, row: number, column: number): boolean;
 }

@@ -72,6 +72,7 @@ export class SheetReader {
   private hasGoneOn = false;
   /** the last row of one text */
   private lone: { readonly row: number; readonly text: string } | null = null;
+  private isGradeNoted = false;
 
   constructor(
     private readonly sheet: Sheet,
@@ -96,6 +97,7 @@ export class SheetReader {
       for (const bar of this.bars) bar.member = title.member;
     if (title.pour !== null) for (const bar of this.bars) bar.pour ??= title.pour;
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes.texts, isConfirmed);
+    this.isGradeNoted = finished.isGradeNoted;
     return {
       sheet: this.sheet.name,
       tables: this.tables,
@@ -115,13 +117,13 @@ export class SheetReader {
 
   /** Null where a row can say something of another one that is not simply carried down. */
   resumable(): Resumable | null {
-    const { sheet, standard, carriedTo } = this;
+    const { sheet, standard, carriedTo, isGradeNoted } = this;
     const [decision, another] = this.decisions;
     if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
     if (this.sums.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
-    return { sheet, standard, carriedTo, decision, isConfirmed: this.access.isConfirmed };
+    return { sheet, standard, carriedTo, decision, isGradeNoted, isConfirmed: this.access.isConfirmed };
   }
 
   /** `least`: known words that make a header; a second pass is content with a header of nothing else. */
