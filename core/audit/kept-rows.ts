@@ -1,6 +1,6 @@
 import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
-import { codesMeant } from "../bar/codes-meant";
+import { type CodesMeant, codesMeant } from "../bar/codes-meant";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
@@ -17,6 +17,8 @@ export interface Change {
 /** Where the bars that an edit left alone stood before it. */
 export interface KeptRows {
   readonly before: SheetState;
+  /** as the changed sheet has them */
+  readonly codesMeant: CodesMeant | null;
   /** the old place of a bar; -1 for one that changed */
   place(index: number): number;
   /** the changed bars, all others standing where they stood; null where bars may have moved */
@@ -34,13 +36,18 @@ export function keptRows(
   const { reading, readAgain } = session;
   const old = before.facts;
   const { bars } = old;
+  const meantBefore = old.codesMeant(standard);
+  const isNoShapeChanged =
+    readAgain?.every((place) => reading.bars[place]?.shape === bars[place]?.row.shape) === true;
+  const codes = meantBefore === null && isNoShapeChanged ? null : codesMeant(reading.bars, standard);
   // what every code means hangs on it
-  if (codesMeant(reading.bars, standard)?.id !== old.codesMeant(standard)?.id) return null;
+  if (codes?.id !== meantBefore?.id) return null;
   if (bars.length === 0 || sheet.top !== old.sheet.top || sheet.left !== old.sheet.left) return null;
   if (readAgain !== null) {
     const changed = new Set(readAgain);
     return {
       before,
+      codesMeant: codes,
       place: (index) => (changed.has(index) ? -1 : index),
       inPlace: { answers: old.answers, changed: readAgain },
     };
@@ -53,7 +60,7 @@ export function keptRows(
     const isOutside = bar.row < firstRow || bar.row > lastRow;
     return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
   });
-  return { before, place: (index) => places[index] as number, inPlace: null };
+  return { before, codesMeant: codes, place: (index) => places[index] as number, inPlace: null };
 }
 
 function areTablesAlike({ tables }: ScheduleReading, old: ScheduleReading): boolean {

@@ -1,5 +1,6 @@
 import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
+import { compiledShape } from "../shapes/compiled-shape";
 
 /** The bars that the links of one member may hold. */
 export interface MemberBars {
@@ -57,7 +58,13 @@ function findMembers(all: readonly BarFacts[]): MembersWithLinks {
 
 /** True of a bar that is a link by its shape or by the words of its row. */
 export function isLink(facts: BarFacts): boolean {
-  return facts.use === "link" || facts.pathKind === "circle" || saysLink(facts.row.remark);
+  return facts.use === "link" || saysLink(facts.row.remark) || isCircle(facts);
+}
+
+/** The path of most codes is known to be none without being laid. */
+function isCircle(facts: BarFacts): boolean {
+  const template = facts.definition === null ? null : compiledShape(facts.definition).template;
+  return (template == null || template.kind === "circle") && facts.pathKind === "circle";
 }
 
 function saysLink(remark: string | null): boolean {

@@ -184,7 +184,7 @@ function factsOf(
   kept: KeptRows | null,
 ): SheetFacts {
   const old = kept?.before.facts;
-  const facts = new SheetFacts(sheet, reading, old?.habits);
+  const facts = new SheetFacts(sheet, reading, old?.habits, kept?.codesMeant);
   const bars: BarFacts[] = new Array(reading.bars.length);
   for (let index = 0; index < bars.length; index += 1) {
     const row = reading.bars[index] as BarRow;

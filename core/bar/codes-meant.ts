@@ -15,7 +15,9 @@ export interface CodesMeant {
 }
 
 /** Two digits, as every list of codes that is told from another writes them. */
-export const isShapeCode = (shape: string): boolean => /^\d\d$/.test(shape);
+export const isShapeCode = (shape: string): boolean =>
+  shape.length === 2 && isDigit(shape.charCodeAt(0)) && isDigit(shape.charCodeAt(1));
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 const FEWEST_ROWS = 3;
 const NEARLY_ALL = 0.9;

@@ -36,8 +36,11 @@ export class SheetFacts implements SheetOfRow {
     reading: ScheduleReading,
     /** before an edit: habits that are the same stay the same object, with what was worked out by them */
     habitsBefore: SheetHabits | null = null,
+    /** where they were asked for already */
+    codes?: CodesMeant | null,
   ) {
     this.#reading = reading;
+    this.#codesMeant = codes;
     this.#before = habitsBefore;
   }
 
@@ -125,9 +128,14 @@ export class SheetFacts implements SheetOfRow {
     return this.#habits;
   }
 
+  /** The same mark means another bar in another member. */
+  get marksRestart(): boolean {
+    return this.answers.whole(marksRestart, markAndMember);
+  }
+
   /** Bars that share a normalised mark, and a member too where marks start again for each; two or more. */
   get repeatedMarks(): readonly (readonly BarFacts[])[] {
-    const places = this.answers.whole(repeatedMarks, markAndMember);
+    const places = this.answers.whole(repeatedMarks, markAndMember, this.marksRestart);
     return places.map((group) => group.map((place) => this.answers.bar(place)));
   }
 }
@@ -238,7 +246,7 @@ function sumOrOther(facts: BarFacts): "sum" | "other" | "none" {
 }
 
 /** Marks restart where more than one in ten marks names bars of several members. */
-export function marksRestart(bars: readonly BarFacts[]): boolean {
+function marksRestart(bars: readonly BarFacts[]): boolean {
   const members = new Map<string, string>();
   const shared = new Set<string>();
   for (const { markKey, row } of bars) {
@@ -251,8 +259,7 @@ export function marksRestart(bars: readonly BarFacts[]): boolean {
 }
 
 /** Places of the bars of each mark that comes again. */
-function repeatedMarks(bars: readonly BarFacts[]): readonly (readonly number[])[] {
-  const restart = marksRestart(bars);
+function repeatedMarks(bars: readonly BarFacts[], restart: boolean): readonly (readonly number[])[] {
   const firsts = new MarkIndex<number>();
   const repeated = new Map<number, number[]>();
   bars.forEach(({ markKey, row }, place) => {

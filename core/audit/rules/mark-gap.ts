@@ -1,6 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { MarkIndex } from "../../bar/mark-index";
-import { markAndMember, marksRestart } from "../../bar/sheet-facts";
+import { markAndMember } from "../../bar/sheet-facts";
 import { defineRule } from "../rule";
 
 const FEWEST_MARKS = 5;
@@ -23,8 +23,8 @@ export default defineRule({
     one: "mark {missing} is missing before {mark}",
     some: "marks {missing} to {last} are missing before {mark}",
   },
-  checkSheet({ answers }, _context, report) {
-    for (const { place, from, to } of answers.whole(markGaps, markAndMember)) {
+  checkSheet({ answers, marksRestart }, _context, report) {
+    for (const { place, from, to } of answers.whole(markGaps, markAndMember, marksRestart)) {
       const facts = answers.bar(place);
       const mark = facts.row.mark ?? "";
       const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
@@ -40,9 +40,9 @@ interface Gap {
   readonly to: number;
 }
 
-function markGaps(bars: readonly BarFacts[]): readonly Gap[] {
+function markGaps(bars: readonly BarFacts[], restart: boolean): readonly Gap[] {
   const gaps: Gap[] = [];
-  for (const { places, numbers, steps, byOne } of markRuns(bars)) {
+  for (const { places, numbers, steps, byOne } of markRuns(bars, restart)) {
     if (places.length < FEWEST_MARKS || byOne < steps * MOSTLY_BY_ONE) continue;
     let used: Set<number> | undefined;
     for (let at = 1; at < places.length; at += 1) {
@@ -68,10 +68,9 @@ interface Run {
 }
 
 /** Bars in order, by what stands before the number of their mark, and by member where marks start again. */
-function markRuns(bars: readonly BarFacts[]): readonly Run[] {
+function markRuns(bars: readonly BarFacts[], restart: boolean): readonly Run[] {
   const runs = new MarkIndex<Run>();
   const all: Run[] = [];
-  const restart = marksRestart(bars);
   for (let place = 0; place < bars.length; place += 1) {
     const { mark, member } = (bars[place] as BarFacts).row;
     const start = mark === null ? 0 : numberStart(mark);

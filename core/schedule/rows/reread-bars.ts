@@ -12,7 +12,7 @@ const NO_CELLS: readonly Cell[] = [];
 /** Bars of which a few were read again. */
 export interface RereadBars {
   readonly bars: readonly BarRow[];
-  /** places of those that differ */
+  /** places of those whose row changed, and of those that read otherwise */
   readonly changed: readonly number[];
   readonly carriedTo: readonly Carried[];
 }
@@ -56,7 +56,8 @@ export function rereadBars(
     const was = then.read(kept.sheet.rowCells?.(old.row) ?? NO_CELLS, old.row, wasCarried, oldAbove);
     const is = now.read(cells, old.row, carried, above);
     isDifferent = !readsAlike(is.bar, was.bar);
-    if (isDifferent) {
+    // what was typed may be judged where it reads alike
+    if (isDifferent || index <= last) {
       if (!finish(is.bar, was.bar, old)) return null;
       bars[index] = is.bar;
       changed.push(index);
