@@ -22,7 +22,7 @@ const changedLimit = z.preprocess(
 const waiver = z.object({
   code: z.string(),
   sheet: z.string(),
-  /** see `rowKey` of bar-facts.ts; null for a sheet-wide finding */
+  /** see `rowKey` of row-facts.ts; null for a sheet-wide finding */
   key: z.string().nullable(),
   ...decided,
   reason: z.string().min(1),

@@ -1,4 +1,4 @@
-import { rowKey } from "../bar/bar-facts";
+import { rowKey } from "../bar/row-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { Sheet } from "../schedule/sheet";
 import type { AuditSettings, Waiver } from "./audit-settings";

@@ -1,9 +1,3 @@
-import { findGrade } from "../bars/find-grade";
-import type { BarRow, ColumnKind } from "../schedule/bar-row";
-import { amountColumn } from "../schedule/columns/amount-column";
-import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
-import { markKey } from "../schedule/mark-key";
-import type { Cell } from "../schedule/sheet";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
 import { exactLengthOf, shortestBetweenBends } from "../shapes/exact-length";
@@ -13,15 +7,13 @@ import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { brokenShapeLimits, type LimitJudgement } from "../shapes/shape-limits";
 import { type NamedShape, shapeNamed } from "../shapes/shape-named";
 import type { Cited } from "../standards/citation";
-import { DIMENSION_LETTERS } from "../standards/dimension-letters";
-import type { Bar, DimLetter, Grade, ShapeDefinition, Standard, Use } from "../standards/port";
+import type { ShapeDefinition, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
 import { isShapeCode } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
-import type { SaidWords } from "./said-words";
-import type { SheetOfRow } from "./sheet-habits";
+import { RowFacts } from "./row-facts";
 
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_LIMITS: readonly LimitJudgement[] = [];
@@ -32,114 +24,15 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  * What is known of one bar, worked out once and only where a rule asks. Lengths are mm, masses kg;
  * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
  */
-export class BarFacts {
+export class BarFacts extends RowFacts {
   #named: NamedShape | null | undefined;
   #leastFormer: Cited<number> | null | undefined;
-  #grade: Grade | null | undefined;
-  #said: SaidWords | undefined;
-  #coating: string | null | undefined;
-  #markKey: string | null | undefined;
-
-  constructor(
-    public row: BarRow,
-    public sheet: SheetOfRow,
-    readonly standard: Standard,
-  ) {}
 
   /** What is large and quickly worked out again is kept for the one row of the sheet that is in hand. */
   get #inHand(): FactsInHand {
     const { inHand } = this.sheet;
     if (inHand.owner !== this) inHand.take(this);
     return inHand;
-  }
-
-  /** The same facts under a new reading of the sheet, where the row itself reads as before. */
-  movedTo(row: BarRow, sheet: SheetOfRow): this {
-    this.row = row;
-    this.sheet = sheet;
-    return this;
-  }
-
-  /** The cell as typed; null where the table has no such column. */
-  typed(field: ColumnKind): Cell {
-    const column = amountColumn(this.row, field);
-    return column === null ? null : this.sheet.sheet.cell(this.row.row, column);
-  }
-
-  /** What the user sees in the cell, where the host says it. */
-  shown(field: ColumnKind): string | undefined {
-    const column = this.row.table.columns.get(field);
-    return column === undefined ? undefined : this.sheet.sheet.shown?.(this.row.row, column.column);
-  }
-
-  /** A number of the column as mm or kg; a count stays itself. */
-  inMillimetres(field: ColumnKind, value: number): number {
-    const { columns, bySizeUnit } = this.row.table;
-    const isSized = !columns.has(field) && amountColumn(this.row, field) !== null;
-    const unit = (isSized ? bySizeUnit : columns.get(field)?.unit) ?? null;
-    return unit === null ? value : value * IN_COLUMN_UNIT[unit];
-  }
-
-  /** True where this bar's own table has the column. */
-  has(field: ColumnKind): boolean {
-    return this.row.table.columns.has(field);
-  }
-
-  /** Mark as it is compared: upper case, without blanks or leading noughts. */
-  get markKey(): string | null {
-    if (this.#markKey === undefined) {
-      this.#markKey = this.row.mark === null ? null : markKey(this.row.mark, this.row.member);
-    }
-    return this.#markKey;
-  }
-
-  /** Member and remark in lower case, for what the sheet says only in words. */
-  get words(): string {
-    return this.#wordsSaid.text;
-  }
-
-  /** What `read` makes of `words`: it is asked once for all bars of the same words. */
-  inWords<Answer>(read: (words: string) => Answer): Answer {
-    return this.#wordsSaid.ask(read);
-  }
-
-  get #wordsSaid(): SaidWords {
-    this.#said ??= this.sheet.words.of(this.row.member, this.row.remark);
-    return this.#said;
-  }
-
-  /** The size as it is named in messages. */
-  get sizeName(): string {
-    return this.row.size?.typed.trim() ?? this.row.sizeTyped?.trim() ?? "";
-  }
-
-  get bar(): Bar | null {
-    return this.row.size?.bar ?? null;
-  }
-
-  get diameter(): number | null {
-    return this.row.size?.diameter ?? null;
-  }
-
-  /** The grade's name as the row says it: its own column, else the letters of the size. */
-  get gradeName(): string | null {
-    const { grade, size } = this.row;
-    if (grade !== null) return grade;
-    return size !== null && size.prefix !== "" ? size.prefix : null;
-  }
-
-  /** Null where none is said or the standard does not know it. */
-  get grade(): Grade | null {
-    if (this.#grade === undefined) {
-      const { gradeName } = this;
-      this.#grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
-    }
-    return this.#grade;
-  }
-
-  /** A round bar without ribs. */
-  get isPlain(): boolean {
-    return this.grade?.plain === true;
   }
 
   /** The code's definition; null for a path and for a code not held. */
@@ -203,12 +96,6 @@ export class BarFacts {
   /** Former in force: as typed, else the standard's least. */
   get former(): number | null {
     return this.row.former ?? this.leastFormer?.value ?? null;
-  }
-
-  /** A coating said in its own column, else in the remark. */
-  get coating(): string | null {
-    if (this.#coating === undefined) this.#coating = this.row.coating ?? this.inWords(coatingIn);
-    return this.#coating;
   }
 
   /** The shape as resolved, or why it could not be; null where shape or size is not read. */
@@ -308,13 +195,6 @@ export class BarFacts {
     return inHand.judgement;
   }
 
-  /** Bars in all. */
-  get count(): number | null {
-    const { total, members, each } = this.row;
-    if (total !== null) return total;
-    return members !== null && each !== null ? members * each : null;
-  }
-
   /** kg of one bar. */
   get massEach(): number | null {
     const { bar, lengthInForce } = this;
@@ -330,12 +210,6 @@ export class BarFacts {
     const ofRow = count === null || count <= 0 ? null : mass / (massEach * count);
     const ofBar = mass / massEach;
     return ofRow === null || Math.abs(Math.log(ofBar)) < Math.abs(Math.log(ofRow)) ? ofBar : ofRow;
-  }
-
-  /** mm of a dimension by its letter; null where it is blank. */
-  dim(letter: DimLetter): number | null {
-    if (letter === "R") return this.row.radius;
-    return this.row.dims[DIMENSION_LETTERS.indexOf(letter)] ?? null;
   }
 
   #askFormer(): Cited<number> | null {
@@ -385,17 +259,6 @@ export class BarFacts {
     }
     return this.#named;
   }
-}
-
-function coatingIn(words: string): string | null {
-  const said = /galvani[sz]ed|epoxy/.exec(words);
-  return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
-}
-
-/** What a silence is kept under: it holds when rows move. */
-export function rowKey(facts: BarFacts): string {
-  const { member, mark } = facts.row;
-  return mark === null ? `row ${facts.sheet.sheet.top + facts.row.row + 1}` : `${member ?? ""} | ${mark}`;
 }
 
 /** The dims that the code takes, without others, and its radius directly after the last letter. */

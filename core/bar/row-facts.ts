@@ -1,0 +1,143 @@
+import { findGrade } from "../bars/find-grade";
+import type { BarRow, ColumnKind } from "../schedule/bar-row";
+import { amountColumn } from "../schedule/columns/amount-column";
+import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
+import { markKey } from "../schedule/mark-key";
+import type { Cell } from "../schedule/sheet";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
+import type { Bar, DimLetter, Grade, Standard } from "../standards/port";
+import type { SaidWords } from "./said-words";
+import type { SheetOfRow } from "./sheet-habits";
+
+/** What a bar's row says, as it is compared and named: its cells, mark, words, size, grade, coating and count. */
+export class RowFacts {
+  #grade: Grade | null | undefined;
+  #said: SaidWords | undefined;
+  #coating: string | null | undefined;
+  #markKey: string | null | undefined;
+
+  constructor(
+    public row: BarRow,
+    public sheet: SheetOfRow,
+    readonly standard: Standard,
+  ) {}
+
+  /** The same facts under a new reading of the sheet, where the row itself reads as before. */
+  movedTo(row: BarRow, sheet: SheetOfRow): this {
+    this.row = row;
+    this.sheet = sheet;
+    return this;
+  }
+
+  /** The cell as typed; null where the table has no such column. */
+  typed(field: ColumnKind): Cell {
+    const column = amountColumn(this.row, field);
+    return column === null ? null : this.sheet.sheet.cell(this.row.row, column);
+  }
+
+  /** What the user sees in the cell, where the host says it. */
+  shown(field: ColumnKind): string | undefined {
+    const column = this.row.table.columns.get(field);
+    return column === undefined ? undefined : this.sheet.sheet.shown?.(this.row.row, column.column);
+  }
+
+  /** A number of the column as mm or kg; a count stays itself. */
+  inMillimetres(field: ColumnKind, value: number): number {
+    const { columns, bySizeUnit } = this.row.table;
+    const isSized = !columns.has(field) && amountColumn(this.row, field) !== null;
+    const unit = (isSized ? bySizeUnit : columns.get(field)?.unit) ?? null;
+    return unit === null ? value : value * IN_COLUMN_UNIT[unit];
+  }
+
+  /** True where this bar's own table has the column. */
+  has(field: ColumnKind): boolean {
+    return this.row.table.columns.has(field);
+  }
+
+  /** Mark as it is compared: upper case, without blanks or leading noughts. */
+  get markKey(): string | null {
+    if (this.#markKey === undefined) {
+      this.#markKey = this.row.mark === null ? null : markKey(this.row.mark, this.row.member);
+    }
+    return this.#markKey;
+  }
+
+  /** Member and remark in lower case, for what the sheet says only in words. */
+  get words(): string {
+    return this.#wordsSaid.text;
+  }
+
+  /** What `read` makes of `words`: it is asked once for all bars of the same words. */
+  inWords<Answer>(read: (words: string) => Answer): Answer {
+    return this.#wordsSaid.ask(read);
+  }
+
+  get #wordsSaid(): SaidWords {
+    this.#said ??= this.sheet.words.of(this.row.member, this.row.remark);
+    return this.#said;
+  }
+
+  /** The size as it is named in messages. */
+  get sizeName(): string {
+    return this.row.size?.typed.trim() ?? this.row.sizeTyped?.trim() ?? "";
+  }
+
+  get bar(): Bar | null {
+    return this.row.size?.bar ?? null;
+  }
+
+  get diameter(): number | null {
+    return this.row.size?.diameter ?? null;
+  }
+
+  /** The grade's name as the row says it: its own column, else the letters of the size. */
+  get gradeName(): string | null {
+    const { grade, size } = this.row;
+    if (grade !== null) return grade;
+    return size !== null && size.prefix !== "" ? size.prefix : null;
+  }
+
+  /** Null where none is said or the standard does not know it. */
+  get grade(): Grade | null {
+    if (this.#grade === undefined) {
+      const { gradeName } = this;
+      this.#grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
+    }
+    return this.#grade;
+  }
+
+  /** A round bar without ribs. */
+  get isPlain(): boolean {
+    return this.grade?.plain === true;
+  }
+
+  /** A coating said in its own column, else in the remark. */
+  get coating(): string | null {
+    if (this.#coating === undefined) this.#coating = this.row.coating ?? this.inWords(coatingIn);
+    return this.#coating;
+  }
+
+  /** Bars in all. */
+  get count(): number | null {
+    const { total, members, each } = this.row;
+    if (total !== null) return total;
+    return members !== null && each !== null ? members * each : null;
+  }
+
+  /** mm of a dimension by its letter; null where it is blank. */
+  dim(letter: DimLetter): number | null {
+    if (letter === "R") return this.row.radius;
+    return this.row.dims[DIMENSION_LETTERS.indexOf(letter)] ?? null;
+  }
+}
+
+function coatingIn(words: string): string | null {
+  const said = /galvani[sz]ed|epoxy/.exec(words);
+  return said === null ? null : said[0].startsWith("galvani") ? "galvanised" : "epoxy";
+}
+
+/** What a waiver is kept under: it holds when rows move. */
+export function rowKey(facts: RowFacts): string {
+  const { member, mark } = facts.row;
+  return mark === null ? `row ${facts.sheet.sheet.top + facts.row.row + 1}` : `${member ?? ""} | ${mark}`;
+}
