@@ -26,16 +26,6 @@ export function coreShareAtRadius(radius: number, diameter: number, yieldStress:
 }
 
 /**
- * Bending moment over the fully plastic moment of a round section, elastic-perfectly plastic:
- * 3 pi / 16 at first yield (core share 1), 1 without an elastic core. Closed form (derived).
- */
-export function momentShare(core: number): number {
-  if (core >= 1) return (3 * Math.PI) / 16 / core;
-  if (core === 0) return 1;
-  return (3 / 8) * (Math.asin(core) / core) + Math.sqrt(1 - core * core) * (5 / 8 - (core * core) / 4);
-}
-
-/**
  * The share of curvature, and of bend angle, that a bar keeps when it is let go: 1 keeps all, 0 is
  * straight again. Elastic-perfectly plastic round section; `hardening` is the tangent modulus over the
  * elastic one (linear hardening). Closed form (derived).

@@ -1,14 +1,13 @@
 export { type BookedCut, bookedCutsFrom, bookedCutsText, bookedTwice, cutOf } from "./booked-cuts";
-export { type CutListRow, cutList, type MarkedPiece, type StopSetting } from "./cut-list";
+export type { CutListRow, MarkedPiece, StopSetting } from "./cut-list";
 export type { CutRow, RefusedRow } from "./cut-row";
 export type { CuttingPattern, CuttingPlan } from "./cutting-plan";
 export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
 export { type CuttingSupply, cuttingSupply } from "./cutting-supply";
 export type { HeatBars, HeatPieces } from "./heats";
-export { planBySize, type SizePlan, type SizePlans } from "./plan-by-size";
-export { planCutting } from "./plan-cutting";
+export type { SizePlan, SizePlans } from "./plan-by-size";
 export { proofWords } from "./proof-words";
 export { refusedText } from "./refused-text";
 export { type RemnantBooking, type RemnantChange, remnantBooking } from "./remnant-booking";
-export { type RowsToCut, rowsToCut } from "./rows-to-cut";
-export { type StockToBuy, stockToBuy } from "./stock-to-buy";
+export type { RowsToCut } from "./rows-to-cut";
+export type { StockToBuy } from "./stock-to-buy";

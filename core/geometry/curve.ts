@@ -49,11 +49,6 @@ export function pointAlong(piece: Piece, share: number): Point {
   return endOf({ kind: "arc", radius: piece.radius, angle: piece.angle * share }, piece.from, piece.heading);
 }
 
-/** Length along a piece. */
-export function lengthOf(step: Step): number {
-  return step.kind === "straight" ? step.length : step.radius * Math.abs(step.angle);
-}
-
 function endOf(step: Step, from: Point, heading: number): Point {
   if (step.kind === "straight") {
     return { x: from.x + step.length * Math.cos(heading), y: from.y + step.length * Math.sin(heading) };

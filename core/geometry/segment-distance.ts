@@ -1,9 +1,4 @@
-import { distance, type Point } from "./point";
-
-/** Distance from a point to the segment `from`-`to`; a segment of no length is a point. */
-export function pointToSegment(point: Point, from: Point, to: Point): number {
-  return distance(point, nearestOnSegment(point, from, to));
-}
+import type { Point } from "./point";
 
 /** The place on the segment that is nearest to the point. */
 export function nearestOnSegment(point: Point, from: Point, to: Point): Point {

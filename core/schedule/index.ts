@@ -23,7 +23,6 @@ export {
   type RowExplained,
 } from "./explain-reading";
 export type { ColumnCorrection, ReadOptions } from "./read-options";
-export { readSchedule } from "./read-schedule";
 export type { RowReason, RowReasonCode } from "./rows/row-reason";
 export { rowReasonText } from "./rows/row-reason-text";
 export { type Cell, type CellError, isCellError, type Sheet, sheetFromRows } from "./sheet";

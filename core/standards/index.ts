@@ -1,7 +1,7 @@
 import { DEFAULT_STANDARD, REGISTRY } from "./registry";
 
 export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
-export { citationText, trustText } from "./citation";
+export { citationText } from "./citation";
 export type { Coverage, CoverageCount } from "./coverage";
 export { coverage } from "./coverage";
 export { NOTHING_OWN, type OwnFigure, type OwnLap, type OwnShape, type OwnStandard } from "./own-standard";

@@ -5,7 +5,7 @@ export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { type InspectionSample, inspectionSample } from "./inspection";
 export { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
 export { isInspectionSheet, judgeInspection } from "./judge-inspection";
-export { makeTicket, type TicketQuestion } from "./make-ticket";
+export type { TicketQuestion } from "./make-ticket";
 export type {
   Ticket,
   TicketAngle,

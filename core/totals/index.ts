@@ -1,4 +1,4 @@
-export { type Bundle, type BundleItem, type Bundles, makeBundles } from "./bundles";
+export type { Bundle, BundleItem, Bundles } from "./bundles";
 export type {
   BarChange,
   ChangedCell,
@@ -10,7 +10,7 @@ export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
 export { pourDates } from "./pour-dates";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
-export { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
-export { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
+export type { NotInTotal, RowMass } from "./row-mass";
+export type { Tonnage, TonnageLine } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { notInTotalWords, tonnageNotes } from "./tonnage-notes";

@@ -1,4 +1,5 @@
-import { type CuttingQuestion, planCutting } from "../../core/cutting";
+import type { CuttingQuestion } from "../../core/cutting";
+import { planCutting } from "../../core/cutting/plan-cutting";
 import { isRefusal, refusalText } from "../../core/units/refusal";
 import { HARD_INSTANCES } from "../core/cutting/hard-instances";
 import { INSTANCES, seededRandom } from "../core/cutting/instances";

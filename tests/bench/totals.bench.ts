@@ -1,4 +1,4 @@
-import { tonnageByPour } from "../../core/totals";
+import { tonnageByPour } from "../../core/totals/tonnage-by-pour";
 
 export default {
   name: "totals",

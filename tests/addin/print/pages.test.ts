@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { bundleLabelsPage } from "../../../addin/print/bundle-labels";
 import { cutListPage } from "../../../addin/print/cut-list-page";
-import { type CuttingPlan, cutList, planCutting } from "../../../core/cutting";
-import { makeBundles } from "../../../core/totals";
+import type { CuttingPlan } from "../../../core/cutting";
+import { cutList } from "../../../core/cutting/cut-list";
+import { planCutting } from "../../../core/cutting/plan-cutting";
+import { makeBundles } from "../../../core/totals/bundles";
 import { defineRefusal } from "../../../core/units/refusal";
 
 const isTooLong = defineRefusal("too-long", "value", "too long");

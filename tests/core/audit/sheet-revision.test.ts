@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { sheetRevision } from "../../../core/audit/sheet-revision";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
-import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { type Cell, sheetFromRows } from "../../../core/schedule";
+import { readSchedule } from "../../../core/schedule/read-schedule";
 import { heldStandard } from "../../_support/held-standard";
 
 const LIST: Cell[][] = [

@@ -3,11 +3,14 @@ import { describe, expect, it } from "vitest";
 import { type BendOrder, bendOrder, type OrderedBend } from "../../../core/bending/bend-order";
 import { blockedBendText } from "../../../core/bending/blocked-bend-text";
 import type { Machine } from "../../../core/bending/machine";
-import { layOut, lengthOf, type Piece, pointAlong, type Step } from "../../../core/geometry/curve";
+import { layOut, type Piece, pointAlong, type Step } from "../../../core/geometry/curve";
 import { distance, type Point } from "../../../core/geometry/point";
 import { centreLine } from "../../../core/shapes/centre-line";
 import type { PlanarPath } from "../../../core/shapes/path";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
+
+const lengthOf = (step: Step): number =>
+  step.kind === "straight" ? step.length : step.radius * Math.abs(step.angle);
 
 const MACHINE: Machine = {
   name: "M1",

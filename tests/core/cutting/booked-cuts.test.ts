@@ -1,12 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  bookedCutsFrom,
-  bookedCutsText,
-  bookedTwice,
-  type CutRow,
-  cutOf,
-  planBySize,
-} from "../../../core/cutting";
+import { bookedCutsFrom, bookedCutsText, bookedTwice, type CutRow, cutOf } from "../../../core/cutting";
+import { planBySize } from "../../../core/cutting/plan-by-size";
 
 const supply = {
   linesOf: () => [{ length: 12000, count: null, remnant: false }],

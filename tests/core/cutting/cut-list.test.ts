@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { type CuttingPlan, cutList, planCutting } from "../../../core/cutting";
+import type { CuttingPlan } from "../../../core/cutting";
+import { cutList } from "../../../core/cutting/cut-list";
+import { planCutting } from "../../../core/cutting/plan-cutting";
 
 const question = {
   stock: [{ length: 12000, count: null, remnant: false }],

@@ -1,13 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  type CutRow,
-  cuttingSupply,
-  planBySize,
-  refusedText,
-  type SizePlans,
-  type Stock,
-  stockToBuy,
-} from "../../../core/cutting";
+import { type CutRow, cuttingSupply, refusedText, type SizePlans, type Stock } from "../../../core/cutting";
+import { planBySize } from "../../../core/cutting/plan-by-size";
+import { stockToBuy } from "../../../core/cutting/stock-to-buy";
 import { sheetFromRows } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";

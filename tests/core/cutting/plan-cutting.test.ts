@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import { type CuttingPlan, type CuttingQuestion, planCutting } from "../../../core/cutting";
+import type { CuttingPlan, CuttingQuestion } from "../../../core/cutting";
+import { planCutting } from "../../../core/cutting/plan-cutting";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { exactByPatterns } from "./exact-by-patterns";
 import { HARD_INSTANCES } from "./hard-instances";

@@ -3,11 +3,11 @@ import { describe, expect, it } from "vitest";
 import {
   type CutRow,
   cuttingSupply,
-  planBySize,
   type RemnantBooking,
   remnantBooking,
   type SizePlan,
 } from "../../../core/cutting";
+import { planBySize } from "../../../core/cutting/plan-by-size";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule";
 import { readShop, shopTemplate } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { refusedText, rowsToCut } from "../../../core/cutting";
-import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { refusedText } from "../../../core/cutting";
+import { rowsToCut } from "../../../core/cutting/rows-to-cut";
+import { type Cell, sheetFromRows } from "../../../core/schedule";
+import { readSchedule } from "../../../core/schedule/read-schedule";
 import { resolveStandard, type Standard } from "../../../core/standards";
 
 const standard = resolveStandard("BS8666:2005") as Standard;

@@ -1,6 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { flatten, layOut, lengthOf, type Piece, pointAlong, type Step } from "../../../core/geometry/curve";
+import { flatten, layOut, type Piece, pointAlong, type Step } from "../../../core/geometry/curve";
+
+const lengthOf = (step: Step): number =>
+  step.kind === "straight" ? step.length : step.radius * Math.abs(step.angle);
 
 describe("layOut", () => {
   it("runs a quarter circle from +x to +y", () => {

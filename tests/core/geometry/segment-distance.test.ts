@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Point } from "../../../core/geometry/point";
-import { nearestOnSegment, pointToSegment, segmentDistance } from "../../../core/geometry/segment-distance";
+import { distance, type Point } from "../../../core/geometry/point";
+import { nearestOnSegment, segmentDistance } from "../../../core/geometry/segment-distance";
 
+const pointToSegment = (point: Point, from: Point, to: Point): number =>
+  distance(point, nearestOnSegment(point, from, to));
 const at = (x: number, y: number): Point => ({ x, y });
 const place = fc.record({ x: fc.integer({ min: -50, max: 50 }), y: fc.integer({ min: -50, max: 50 }) });
 

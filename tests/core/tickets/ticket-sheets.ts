@@ -1,9 +1,11 @@
 import { BarFacts } from "../../../core/bar/bar-facts";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
-import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { type Cell, sheetFromRows } from "../../../core/schedule";
+import { readSchedule } from "../../../core/schedule/read-schedule";
 import { Workshop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { makeTicket, scheduleHead, type Ticket } from "../../../core/tickets";
+import { scheduleHead, type Ticket } from "../../../core/tickets";
+import { makeTicket } from "../../../core/tickets/make-ticket";
 
 export const BS8666 = resolveStandard("BS8666:2005") as Standard;
 

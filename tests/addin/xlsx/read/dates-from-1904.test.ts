@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { packSheet, unpackSheet } from "../../../../addin/pane/engine/packed-sheet";
 import { openWorkbook } from "../../../../addin/xlsx/read/open-workbook";
-import { readSchedule } from "../../../../core/schedule";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
 import { buildPackage } from "../../../_support/build-package";
 import { barwright } from "../../../_support/command-line";
 import { heldStandard } from "../../../_support/held-standard";
