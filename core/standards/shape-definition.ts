@@ -1,9 +1,10 @@
 import type { Citation } from "./citation";
+import type { DIMENSION_LETTERS } from "./dimension-letters";
 
 /** `main` and `link` everywhere; a standard may name further uses of its own. */
 export type Use = "main" | "link" | (string & {});
 
-export type DimLetter = "A" | "B" | "C" | "D" | "E" | "F" | "G" | "H" | "J" | "K" | "R";
+export type DimLetter = (typeof DIMENSION_LETTERS)[number] | "R";
 
 /** A limit as the standard prints it, over dims, P, r, d and R: "A >= P", "C >= 2(r + d)". */
 export interface ShapeLimit {

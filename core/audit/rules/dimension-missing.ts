@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ShapeDefinition } from "../../standards/port";
 import type { Severity } from "../finding";
 import { defineRule } from "../rule";
@@ -6,8 +7,6 @@ import { defineRule } from "../rule";
 function isInFormula({ formula }: ShapeDefinition, letter: string): boolean {
   return formula?.includes(letter) === true;
 }
-
-const DIMENSIONS = ["A", "B", "C", "D", "E"] as const;
 
 export default defineRule({
   code: "SHAPE103",
@@ -26,7 +25,7 @@ export default defineRule({
     // a straight bar is often scheduled by its length alone
     if (facts.isStraight && row.length !== null) return;
     // a table without columns for dimensions lacks them in every row: the sheet's note says so
-    if (!DIMENSIONS.some((letter) => facts.has(letter))) return;
+    if (!DIMENSION_LETTERS.some((letter) => facts.has(letter))) return;
     for (const letter of definition.dims) {
       if (facts.dim(letter) !== null || definition.optionalDims?.includes(letter)) continue;
       if (row.problems?.some(({ field }) => field === letter) || row.varying?.field === letter) continue;
