@@ -126,10 +126,14 @@ function withWholeSheet(
     }
     return { bars, changed };
   }
-  const [sets, later] = [setsOf(bars), laterRevisions(bars)];
+  const members = new Set(changed.flatMap((place) => [bars[place]?.member, before[place]?.member]));
+  // marks of another member make no set with these, and give way to none of them
+  const places = placesOf(bars, members);
+  const theirs = places.map((place) => bars[place] as DraftRow);
+  const [sets, later] = [setsOf(theirs), laterRevisions(theirs)];
   const differing = new Set(changed);
-  for (let place = 0; place < bars.length; place += 1) {
-    const [bar, set, by] = [bars[place] as DraftRow, sets.get(place) ?? null, later.get(place) ?? null];
+  for (const [at, place] of places.entries()) {
+    const [bar, set, by] = [theirs[at] as DraftRow, sets.get(at) ?? null, later.get(at) ?? null];
     const isNew = differing.has(place);
     if (!isNew && set === (bar.setMark ?? null) && by?.revision === bar.supersededBy?.revision) continue;
     // whether its own remark says so as well is not known
@@ -139,6 +143,16 @@ function withWholeSheet(
     differing.add(place);
   }
   return { bars, changed: [...differing].sort((one, other) => one - other) };
+}
+
+function placesOf(
+  bars: readonly BarRow[],
+  members: ReadonlySet<string | null | undefined>,
+): readonly number[] {
+  const places: number[] = [];
+  for (let place = 0; place < bars.length; place += 1)
+    if (members.has((bars[place] as BarRow).member)) places.push(place);
+  return places;
 }
 
 function isNamedAlike(bar: BarRow, old: BarRow): boolean {
