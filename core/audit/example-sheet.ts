@@ -2,6 +2,7 @@ import { OWN_SHEET } from "../own/own-words.data";
 import type { ColumnKind } from "../schedule/bar-row";
 import { type Cell, type Sheet, sheetFromRows } from "../schedule/sheet";
 import { SHOP_SHEET } from "../shop/shop";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { Example, ExampleRow } from "./rule";
 
 /** The header cell of each column in an example. */
@@ -47,11 +48,7 @@ const ALWAYS: readonly ColumnKind[] = [
   "total",
   "length",
   "shape",
-  "A",
-  "B",
-  "C",
-  "D",
-  "E",
+  ...DIMENSION_LETTERS.slice(0, 5),
 ];
 
 /** The sheets of a rule's example: header in row 1, bars from row 2, column A the member. */

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 
 const KINDS = [
   "member",
@@ -10,16 +11,7 @@ const KINDS = [
   "total",
   "length",
   "shape",
-  "A",
-  "B",
-  "C",
-  "D",
-  "E",
-  "F",
-  "G",
-  "H",
-  "J",
-  "K",
+  ...DIMENSION_LETTERS,
   "R",
   "mass",
   "unitMass",

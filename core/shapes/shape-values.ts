@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { DimLetter } from "../standards/port";
 
 /**
@@ -6,16 +7,7 @@ import type { DimLetter } from "../standards/port";
  * and P of links, the named angles in degrees, and what a hook (h) and a bend (n) at an end add to a length.
  */
 export const SHAPE_SYMBOLS = [
-  "A",
-  "B",
-  "C",
-  "D",
-  "E",
-  "F",
-  "G",
-  "H",
-  "J",
-  "K",
+  ...DIMENSION_LETTERS,
   "R",
   "r",
   "d",

@@ -1,5 +1,5 @@
 import { defineRule } from "../rule";
-import { slipReport } from "../slip-report";
+import { SLIP_MESSAGES, slipReport } from "../slip-report";
 
 export default defineRule({
   code: "UNIT101",
@@ -12,11 +12,7 @@ export default defineRule({
     failing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 8750 }] }],
     passing: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
   },
-  messages: {
-    slip: "{field} {from} would agree with the rest of the row as {to}",
-    read: "{field} {from} agrees with the rest of the row as {to}, and is read and weighed so",
-    open: "{field} {from} is unlike its column, and {to} may be meant: correct the cell; until then it is weighed as typed",
-  },
+  messages: SLIP_MESSAGES,
   fixes: { correct: { label: "change {field} to {to}", safety: "needs-review" } },
   checkRow(facts, _context, report) {
     const found = slipReport(facts, [10]);

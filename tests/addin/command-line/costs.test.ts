@@ -5,22 +5,11 @@ import { describe, expect, it } from "vitest";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
+import { SCHEDULE_HEADER } from "../../_support/schedule-header";
 
 const folder = mkdtempSync(join(tmpdir(), "barwright-costs-"));
 process.env.XDG_CACHE_HOME = mkdtempSync(join(tmpdir(), "barwright-costs-cache-"));
 
-const HEADER: Cell[] = [
-  "Pour",
-  "Member",
-  "Bar mark",
-  "Size",
-  "Total no.",
-  "Length",
-  "Shape code",
-  "A",
-  "B",
-  "C",
-];
 const RATES: Cell[][] = [
   ["size", "supply per tonne", "bend per tonne", "hours per tonne", "hours per 100 bends", "waste %"],
   ["up to 16", 800, 100, 10, 2, 5],
@@ -29,7 +18,7 @@ const RATES: Cell[][] = [
 function book(name: string, shop: readonly (readonly Cell[])[] | null, ...bars: readonly Cell[][]): string {
   const path = join(folder, name);
   const sheets = [
-    { name: "Bars", rows: [HEADER, ...bars] },
+    { name: "Bars", rows: [SCHEDULE_HEADER, ...bars] },
     ...(shop === null ? [] : [{ name: "Shop", rows: shop }]),
   ];
   writeFileSync(path, writeNewWorkbook({ sheets }));

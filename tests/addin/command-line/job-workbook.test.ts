@@ -6,22 +6,11 @@ import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
+import { SCHEDULE_HEADER } from "../../_support/schedule-header";
 
 const root = mkdtempSync(join(tmpdir(), "barwright-paper-"));
 process.env.XDG_CACHE_HOME = mkdtempSync(join(tmpdir(), "barwright-paper-cache-"));
 
-const HEADER: Cell[] = [
-  "Pour",
-  "Member",
-  "Bar mark",
-  "Size",
-  "Total no.",
-  "Length",
-  "Shape code",
-  "A",
-  "B",
-  "C",
-];
 const bars = (size: string, pour: string | null): Cell[][] => [
   [pour, "Wall", "01", size, 4, 6000, "00", 6000],
   [pour, "Wall", "02", size, 7, 1850, "21", 1000, 400, 500],
@@ -40,7 +29,7 @@ function schedule(
   ];
   const file = join(root, path);
   mkdirSync(join(file, ".."), { recursive: true });
-  const sheets = [{ name: "Bars", rows: [...title, ["Date:", "2030-02-03"], [], HEADER, ...rows] }];
+  const sheets = [{ name: "Bars", rows: [...title, ["Date:", "2030-02-03"], [], SCHEDULE_HEADER, ...rows] }];
   writeFileSync(file, writeNewWorkbook({ sheets }));
   return file;
 }
@@ -133,7 +122,7 @@ describe("the workbook of a job", () => {
 
   it("of one book with several schedules answers in the book's own shape", async () => {
     const file = join(root, "two.xlsx");
-    const sheets = ["One", "Two"].map((name) => ({ name, rows: [HEADER, ...bars("H16", name)] }));
+    const sheets = ["One", "Two"].map((name) => ({ name, rows: [SCHEDULE_HEADER, ...bars("H16", name)] }));
     writeFileSync(file, writeNewWorkbook({ sheets }));
     const out = join(root, "two-totals.xlsx");
     const run = await barwright(["tonnage", file, "--out", out, "--json"]);
@@ -171,7 +160,7 @@ describe("the totals of one schedule", () => {
   it("are not written over a sheet Totals of the user's own", async () => {
     const file = join(root, "own.xlsx");
     const sheets = [
-      { name: "Bars", rows: [HEADER, ...bars("H16", "P1")] },
+      { name: "Bars", rows: [SCHEDULE_HEADER, ...bars("H16", "P1")] },
       { name: "Totals", rows: [["mine", 1]] },
     ];
     writeFileSync(file, writeNewWorkbook({ sheets }));

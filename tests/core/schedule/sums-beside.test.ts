@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { runAudit } from "../../../core/audit/run-audit";
-import { type Cell, readSchedule, sheetFromRows } from "../../../core/schedule";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { resolveStandard } from "../../../core/standards/index";
 import type { Standard } from "../../../core/standards/port";
 
