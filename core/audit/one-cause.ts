@@ -17,8 +17,9 @@ const COLUMNS: Named = { several: "columns", name: (row) => columnLetters(row - 
 
 /**
  * Findings of one sheet with one finding in place of many of one cause: of one rule in more than three rows
- * in ten, of notes in five rows, or, of a rule that asks, wherever it asks the same twice. Its rows stand behind it. What is unsafe or
- * unbendable, and a cell that holds an error, is told row by row.
+ * in ten, of notes in five rows, or, of a rule that asks, wherever it asks the same twice. Its rows stand behind
+ * it. What is unsafe or unbendable is told row by row unless one answer settles it for all rows; a cell that holds
+ * an error always is.
  */
 export function withOneCause(
   findings: readonly Finding[],
@@ -32,8 +33,7 @@ export function withOneCause(
     if (
       finding.row === null ||
       finding.toldEach === true ||
-      finding.severity === "unsafe" ||
-      finding.severity === "unbendable"
+      (isGrave(finding) && !asksOnce.has(finding.code))
     )
       continue;
     const { code, severity, outcome, message } = finding;
@@ -59,6 +59,10 @@ export function withOneCause(
     made.push(oneFor(group, rows, named));
   }
   return made.length === 0 ? findings : [...made, ...findings.filter((finding) => !gone.has(finding))];
+}
+
+function isGrave({ severity }: Finding): boolean {
+  return severity === "unsafe" || severity === "unbendable";
 }
 
 /** What one rule asks of several things, in more than three rows in ten together, has one cause. */

@@ -3,7 +3,7 @@ import { BarFacts } from "../bar/bar-facts";
 import { samePerMetre } from "../bar/identity-habits";
 import { breakingRows } from "../bar/row-identities";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
-import { sameHabits } from "../bar/sheet-habits";
+import { isMost, sameHabits } from "../bar/sheet-habits";
 import { isOwnSheet } from "../own/own-sheet";
 import { readOwn } from "../own/read-own";
 import { standardOfBook } from "../own/standard-of-book";
@@ -250,6 +250,12 @@ function judgeBook(state: AuditState, edit: { before: SheetState; after: SheetSt
   }
 }
 
+/** Bar types and codes that several standards share show none where the codes or most lengths are of another. */
+function showsStandard(facts: SheetFacts, { standard }: RuleContext): boolean {
+  const { habits } = facts;
+  return habits.showsStandard && !isMost(habits.offStepShare) && facts.codesMeant(standard) === null;
+}
+
 function reportOf(state: AuditState): AuditReport {
   const { context, shopFindings } = state;
   const sheets = state.sheets.filter(({ isJudged }) => isJudged);
@@ -258,7 +264,7 @@ function reportOf(state: AuditState): AuditReport {
     state.rules.filter((rule) => rule.ofConvention === true).map(({ code }) => code),
   );
   const bySheet = sheets.map((sheet) => {
-    const isAssumed = state.question.isStandardAssumed === true && !sheet.facts.habits.showsStandard;
+    const isAssumed = state.question.isStandardAssumed === true && !showsStandard(sheet.facts, context);
     const told = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
     return isAssumed
       ? told.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))

@@ -54,7 +54,7 @@ const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
 /** A size as the list's own cells are read. */
 export function sizeOf(size: string, standard: Standard): { diameter: number; prefix: string } | null {
   // "over 18" is a band of sizes, and no size
-  if (/[<>≤≥]/.test(size)) return null;
+  if (/[<>\u2264\u2265]/.test(size)) return null;
   let reader = readers.get(standard);
   if (reader === undefined) {
     reader = sizeCellReader(standard, false);
@@ -125,7 +125,10 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
-    if (bandOf(size) !== null || namesBar(size, sheet, standard)) return { size, at: column };
+    if (bandOf(size) !== null) return { size, at: column };
+    // a number with decimals is what a metre weighs, or a sum
+    if (typeof cell === "number" && !Number.isInteger(cell)) return null;
+    if (namesBar(size, sheet, standard)) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;

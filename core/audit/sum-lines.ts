@@ -1,4 +1,5 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { brokenBy, perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
 import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
@@ -54,6 +55,9 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       if (whole.length === 0) continue;
       // the sheet's own sum takes a blank for nought
       const bars = [...whole, ...add(false, true)];
+      if (field.kind === "mass") bars.push(...sumsAsWorkedOut(stretches, field.inUnit));
+      const ofLines = sumOfSumsAbove(sheet, line, field.kind);
+      if (ofLines !== null) bars.push(ofLines);
       const added = additionsBefore(sheet, line, column);
       const sums = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
       const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
@@ -77,6 +81,46 @@ export function isOneOf(typed: number, sums: readonly number[]): boolean {
     const slack = 0.5000001 * 10 ** -decimals + Math.abs(sum) * 0.0005;
     return Math.abs(typed - sum) <= slack || Math.abs(typed * 1000 - sum) <= slack * 1000;
   });
+}
+
+const MM_PER_METRE = 1000;
+
+/** The sums with what number, length and size make where a row's own mass is another: the row is told by itself. */
+function sumsAsWorkedOut(stretches: readonly (readonly BarFacts[])[], inUnit: number): number[] {
+  const sums: number[] = [];
+  for (const bars of stretches) {
+    let [sum, another] = [0, false];
+    for (const facts of bars) {
+      const { mass, struckThrough } = facts.row;
+      if (struckThrough) continue;
+      const isOther = brokenBy(facts)?.broken.includes("mass") === true;
+      another ||= isOther;
+      sum += (isOther ? massMade(facts) : mass) ?? Number.NaN;
+    }
+    if (another && Number.isFinite(sum)) sums.push(sum / inUnit);
+  }
+  return sums;
+}
+
+function massMade(facts: BarFacts): number | null {
+  const [perMetre, length] = [perMetreOf(facts), facts.row.length];
+  if (perMetre === null || length === null || facts.count === null) return null;
+  return ((facts.count * length) / MM_PER_METRE) * perMetre;
+}
+
+/**
+ * What the sums above make together, of this table and those beside it: a grand total right below them goes by them, and
+ * which of them is wrong is told where it stands. Null where a bar stands between, which none of them holds.
+ */
+function sumOfSumsAbove(sheet: SheetFacts, line: TotalRow, kind: SummedField): number | null {
+  const { totals } = sheet.reading;
+  const above = totals.flatMap((one) => {
+    if (one.row >= line.row || one.kind === "carried" || one.kind === "summary") return [];
+    return one.cells.filter(({ column }) => fieldOf(sheet, one, column)?.kind === kind).slice(0, 1);
+  });
+  const last = Math.max(-1, ...totals.filter(({ row }) => row < line.row).map(({ row }) => row));
+  if (above.length < 2 || sheet.bars.some(({ row }) => row.row > last && row.row < line.row)) return null;
+  return above.reduce((sum, { value }) => sum + value, 0);
 }
 
 function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {

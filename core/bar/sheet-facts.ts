@@ -121,7 +121,7 @@ export class SheetFacts implements SheetOfRow {
     const { looked } = this.answers;
     if (this.#habits === undefined) {
       this.answers.looked = null;
-      this.#habits = sheetHabits(this.answers, this.#before);
+      this.#habits = sheetHabits(this.answers, this.#reading.lengthStep ?? null, this.#before);
       this.answers.looked = looked;
     }
     looked?.atHabits(this.#habits);
@@ -143,7 +143,11 @@ export class SheetFacts implements SheetOfRow {
 const FEWEST_ROWS_FOR_A_HABIT = 5;
 const NEARLY_ALL = 0.8;
 
-function sheetHabits(answers: AnswersOfBars, before: SheetHabits | null): SheetHabits {
+function sheetHabits(
+  answers: AnswersOfBars,
+  lengthStep: number | null,
+  before: SheetHabits | null,
+): SheetHabits {
   const { bars, length } = answers;
   const shareWithout = (isWithout: (facts: BarFacts) => boolean): number =>
     length === 0 ? 0 : (length - answers.count(isWithout)) / length;
@@ -160,6 +164,7 @@ function sheetHabits(answers: AnswersOfBars, before: SheetHabits | null): SheetH
     marksRestart: answers.whole(marksRestart, markAndMember),
     massFactor: commonMassFactor(answers),
     offStepShare: offStepShare(answers),
+    keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
     standardMeant: standardMeant(answers, bars[0]?.standard),
     identities: identityHabits(answers, before?.identities ?? null),
@@ -221,6 +226,15 @@ function offStepShare(answers: AnswersOfBars): number {
   if (rounding === undefined || rounding.cite.provenance === "common practice") return 0;
   const lengths = answers.count(hasLength);
   return lengths < FEWEST_ROWS_FOR_A_HABIT ? 0 : answers.count(isOffStep) / lengths;
+}
+
+const FEWEST_OFF = 3;
+
+/** Nearly all lengths keep a step, 10 mm, that the printed one, 25 mm, is no multiple of: no slips, but the list's own. */
+function keepsAnotherStep(answers: AnswersOfBars, lengthStep: number | null): boolean {
+  const step = answers.bars[0]?.standard.lengthRounding.step ?? 0;
+  if (lengthStep === null || step <= 0 || lengthStep % step === 0 || step % lengthStep === 0) return false;
+  return offStepShare(answers) > 0 && answers.count(isOffStep) >= FEWEST_OFF;
 }
 
 /** Bent bars with a typed length that are looked at to tell how a sheet gives lengths. */

@@ -28,6 +28,8 @@ export interface SheetHabits {
   readonly massFactor: number | null;
   /** share of typed lengths that are no multiple of the step that the standard prints */
   readonly offStepShare: number;
+  /** several lengths are off that step and nearly all keep another one, which is no part of it */
+  readonly keepsAnotherStep: boolean;
   /** most lengths of bent bars are sums of their legs and not what is cut */
   readonly lengthsAreSums: boolean;
   /** another standard than the one in force, that the sizes and grades are of */
@@ -60,6 +62,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.marksRestart === b.marksRestart &&
     a.massFactor === b.massFactor &&
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
+    a.keepsAnotherStep === b.keepsAnotherStep &&
     a.shapesOwnWay === b.shapesOwnWay &&
     a.standardMeant?.id === b.standardMeant?.id &&
     sameSpeaking(a.identities, b.identities) &&

@@ -8,6 +8,7 @@ export default defineRule({
   name: "hook-tail-short",
   severity: "unsafe",
   needs: "broken limit",
+  asksOnce: true,
   docs: {
     summary: "The end of a link is shorter than the standard's least.",
     why: "A link holds by its ends alone: a short tail lets it open when the concrete cover goes.",

@@ -19,9 +19,9 @@ export default defineRule({
     const { length } = facts.row;
     const { step, cite } = context.standard.lengthRounding;
     if (length === null || cite.provenance === "common practice" || !offStep(length, step)) return;
-    const { standardMeant, offStepShare } = facts.sheet.habits;
+    const { standardMeant, offStepShare, keepsAnotherStep } = facts.sheet.habits;
     // a sheet that keeps another step, or is of another standard, is told so once
-    if (standardMeant !== null || isMost(offStepShare)) return;
+    if (standardMeant !== null || isMost(offStepShare) || keepsAnotherStep) return;
     const judged = facts.lengthJudgement;
     if (judged.kind === "slip") return;
     // a length that is wrong by more than rounding is told so, and what it should be

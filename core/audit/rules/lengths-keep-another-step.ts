@@ -9,8 +9,8 @@ export default defineRule({
   severity: "off-standard",
   ofConvention: true,
   docs: {
-    summary: "Most lengths of the sheet are no multiples of the step that the standard rounds lengths to.",
-    why: "One length off the step is a slip; most of them are a habit, or the list was written to another standard.",
+    summary: "Lengths of the sheet keep another step than the one that the standard rounds lengths to.",
+    why: "One length off the step is a slip; most of them, or several where all keep another step, are a habit, or the list was written to another standard.",
     failing: [
       { rows: [1020, 1530, 2010, 2540, 3080].map((length) => ({ size: "H16", shape: "00", length })) },
     ],
@@ -23,8 +23,8 @@ export default defineRule({
     none: "{off} of {lengths} lengths are no multiples of the {step} of {standard}: was the list written to another standard? Choose it and check again, or round the lengths",
   },
   checkSheet(sheet, { standard }, report) {
-    const { offStepShare, standardMeant } = sheet.habits;
-    if (!isMost(offStepShare) || standardMeant !== null) return;
+    const { offStepShare, standardMeant, keepsAnotherStep } = sheet.habits;
+    if (!(isMost(offStepShare) || keepsAnotherStep) || standardMeant !== null) return;
     const { step, cite } = standard.lengthRounding;
     const off = sheet.answers.those(isOffStep);
     const first = off[0]?.facts;

@@ -94,7 +94,8 @@ function strainedBend(facts: BarFacts, isCold: boolean): StrainedBend | null {
 
 /** The lowest class that the grade's name allows; null where it names none, or all. */
 function classOf({ gradeName, grade }: BarFacts): Ductility | null {
-  if (gradeName === null) return null;
+  // the letter behind SD295 names a kind of steel
+  if (gradeName === null || /^\s*S[DR]\s*\d/i.test(gradeName)) return null;
   const names = `${gradeName}\n${grade?.name ?? ""}`;
   return classes.of(names, () => {
     const named =

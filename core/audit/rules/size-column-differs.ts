@@ -3,9 +3,6 @@ import { defineRule } from "../rule";
 import { sizeOf } from "../sized-sums";
 import { typedText } from "../typed-text";
 
-/** rows of a size from which the list is known to use it */
-const USED = 3;
-
 export default defineRule({
   code: "SIZE106",
   name: "size-column-differs",
@@ -23,10 +20,8 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     if (sheet.reading.tables.every(({ bySize }) => bySize === undefined || bySize.length === 0)) return;
-    for (const { row, bar, diameter } of sheet.bars) {
+    for (const { row } of sheet.bars) {
       const { bySize } = row.table;
-      // a size that the standard does not make, and the list hardly uses, is told by itself
-      if (bar === null && sheet.bars.filter((one) => one.diameter === diameter).length < USED) continue;
       if (bySize === undefined || bySize.length === 0 || row.size === null) continue;
       const filled = bySize.filter(({ column }) => isAboveZero(sheet.sheet.cell(row.row, column)));
       const [one, another] = filled;

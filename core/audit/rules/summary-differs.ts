@@ -31,7 +31,7 @@ export default defineRule({
       const measure = measureOf(line, sheet);
       if (measure === null) continue;
       for (const sum of line.sums) {
-        if (isNear(sum, measure) || (!measure.isTyped && isOpen(line, sum.diameter))) continue;
+        if (isNear(sum, measure) || isOpen(measure.bars, sum.diameter)) continue;
         const own = nearest(measure.values(sum), sum.typed);
         // what a metre of a size weighs, only a bar of it can tell
         if (own === undefined && measure.isPerMetre === true) continue;
@@ -52,6 +52,8 @@ interface Measure {
   /** it goes by what is typed above it, whether or not the bars are whole */
   readonly isTyped?: boolean;
   readonly isPerMetre?: boolean;
+  /** the bars that it goes by */
+  readonly bars?: readonly BarFacts[];
   /** what a sum may be */
   values(sum: SizedSum): readonly number[];
 }
@@ -60,7 +62,8 @@ interface Measure {
 function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
   let best: Measure | null = null;
   let most = 0;
-  for (const measure of [...typedMeasures(line, sheet), ...measures(line.stretches)]) {
+  const ofBars = line.stretches.flatMap((bars) => measures(bars));
+  for (const measure of [...typedMeasures(line, sheet), ...ofBars]) {
     const agreeing = line.sums.filter((sum) => isNear(sum, measure)).length;
     if (agreeing <= most) continue;
     best = measure;
@@ -70,9 +73,11 @@ function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
 }
 
 /** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
-function isOpen({ stretches }: SizedLine, diameter: number): boolean {
-  return stretches.every((bars) =>
-    bars.some((facts) => facts.diameter === diameter && !facts.row.struckThrough && lengthOf(facts) === null),
+function isOpen(bars: readonly BarFacts[] | undefined, diameter: number): boolean {
+  return (
+    bars?.some(
+      (facts) => facts.diameter === diameter && !facts.row.struckThrough && lengthOf(facts) === null,
+    ) === true
   );
 }
 
@@ -121,15 +126,15 @@ function massPerMetre({ bars }: SheetFacts, diameter: number): number {
   return (facts === undefined ? null : perMetreOf(facts)) ?? Number.NaN;
 }
 
-function measures(stretches: SizedLine["stretches"]): Measure[] {
+function measures(bars: readonly BarFacts[]): Measure[] {
   const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) =>
-    stretches.map((bars) => sumOf(ofSize(bars, asked), figure) / per).filter((sum) => sum > 0);
+    [sumOf(ofSize(bars, asked), figure) / per].filter((sum) => sum > 0);
   const perMetre = ({ diameter }: SizedSum): readonly number[] => {
-    const masses = stretches.flat().filter((facts) => facts.diameter === diameter);
+    const masses = bars.filter((facts) => facts.diameter === diameter);
     return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);
   };
   const typedMass = ({ row }: BarFacts): number | null => row.mass;
-  return [
+  const found: Measure[] = [
     { what: "mass", within: ROUNDED, values: of(typedMass, 1) },
     { what: "mass", within: ROUNDED, values: of(typedMass, KG_PER_UNIT.t) },
     { what: "length", within: ROUNDED, values: of(lengthOf, MM_PER_METRE) },
@@ -139,6 +144,7 @@ function measures(stretches: SizedLine["stretches"]): Measure[] {
     { what: "mass", within: OTHER_TABLE, values: of(massOf, KG_PER_UNIT.t) },
     { what: "mass per metre", within: OTHER_TABLE, isPerMetre: true, values: perMetre },
   ];
+  return found.map((measure) => ({ ...measure, bars }));
 }
 
 /** Bars of the size; of one bar type where the sum names it and the list has several of the diameter. */
