@@ -26,6 +26,7 @@ const WITH_UNIT = /^(\d[\d, ]*(?:\.0+)?)\s*\(?([^\d\s()]+(?:\s[^\d\s()]+)?)\)?$/
 const PRODUCT = /^(\d+)\s*[x*]\s*(\d+)(?:\s*([^\d\s].*))?$/i;
 const SUM = /^(\d+(?:\s*\+\s*\d+)+)(?:\s*([^\d\s+].*))?$/;
 const SIZE_BEHIND = /^(?:[a-z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?$/i;
+const CALL_OFF = /^(\d{1,4})\s*((?:[a-z]{1,2}|\u00d8)\s*\d{1,2}\s*-\s*\d+[a-z]?(?:\s*-\s*\d+)?)$/i;
 /** "12 @ 200", "12 Ø 150 c/c": bars at a spacing */
 const AT_SPACING =
   /^(\d{1,4})\s*(?:nos?\.?|pcs|stk)?\s*(?:@|at)\s*\d{2,4}\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|centres|centers)?$/i;
@@ -52,11 +53,25 @@ export function readCountText(text: string, comma: CommaUse): CountReading {
       is: "unread",
       reason: `"${shortened(text)}" is a rate or a spacing, not a count: an area or a width is needed`,
     };
-  return product(text) ?? sum(text) ?? withUnit(text) ?? sameAs(text) ?? lookalike(text) ?? noCount(text);
+  return (
+    calledOff(text) ??
+    product(text) ??
+    sum(text) ??
+    withUnit(text) ??
+    sameAs(text) ??
+    lookalike(text) ??
+    noCount(text)
+  );
 }
 
 function noCount(text: string): CountReading {
   return { is: "unread", reason: `"${shortened(text)}" is no count` };
+}
+
+/** "78Y16-01-200": bars, size, mark and spacing, where no column stands for the size. */
+function calledOff(text: string): CountReading | null {
+  const parts = CALL_OFF.exec(text);
+  return parts === null ? null : counted(Number(parts[1]), { size: parts[2] ?? null });
 }
 
 function product(text: string): CountReading | null {

@@ -71,7 +71,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   if (standard.shapes.has(text) || standard.shapes.has(text.toUpperCase())) {
     return coded(standard.shapes.has(text) ? text : text.toUpperCase());
   }
-  if (/^(?:straight|str|gerade|droit|droite|recto|直)$/i.test(plain)) return coded("00");
+  if (isWord("straight", plain)) return coded("00");
   if (text.length > LONGEST_SHAPE) return noShape(text, standard);
   if (PATH.test(text) && /\d/.test(text)) return coded(text);
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));

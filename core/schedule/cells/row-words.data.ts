@@ -17,7 +17,8 @@ export type RowWordUse =
   | "title"
   | "fact"
   | "group"
-  | "bars";
+  | "bars"
+  | "straight";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
 export interface RowWords {
@@ -288,6 +289,37 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "main bars",
         "gerade stabe",
         "barres droites",
+      ],
+    },
+    {
+      use: "straight",
+      words: [
+        "straight",
+        "str",
+        "gerade",
+        "droit",
+        "droite",
+        "recto",
+        "recta",
+        "直",
+        "dritto",
+        "recht",
+        "rak",
+        "rett",
+        "lige",
+        "suora",
+        "prosty",
+        "rovny",
+        "ravan",
+        "prav",
+        "drept",
+        "egyenes",
+        "duz",
+        "прямой",
+        "прямая",
+        "ευθεια",
+        "مستقيم",
+        "직선",
       ],
     },
     {

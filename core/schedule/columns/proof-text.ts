@@ -18,7 +18,10 @@ const PRODUCTS: Readonly<Record<IdentityName, string>> = {
 export function decisionText(decision: ColumnDecision, table: TableReading): string {
   const { column, about, byWords, byArithmetic, words, arithmetic } = decision;
   const name = headerOf(table, column);
-  const was = byWords === null ? "" : ` and not as ${taken(byWords.role, byWords.unit, about)}`;
+  const was =
+    byWords === null || byWords.role === "other"
+      ? ""
+      : ` and not as ${taken(byWords.role, byWords.unit, about)}`;
   const is = taken(byArithmetic.role, byArithmetic.unit, about);
   const otherwise = byWords === null || words === null ? "" : ` (${words.kept} of ${words.tested} otherwise)`;
   return `column ${name} was taken as ${is}${was}: ${shareText(arithmetic)}${otherwise}`;

@@ -82,7 +82,13 @@ class Taken {
     if (found.role !== "bySize" && this.isTakenElsewhere(found)) return;
     const isCountAmongLegs = word?.role === "leg" && COUNTS.has(found.role);
     if (word !== undefined && !isCountAmongLegs && !this.mayContradict()) return;
-    this.take(found, word ?? null, "role", word === undefined ? "fills" : "contradicts");
+    // a column that words leave without an amount is filled, not contradicted
+    this.take(
+      found,
+      word ?? null,
+      "role",
+      word === undefined || word.role === "other" ? "fills" : "contradicts",
+    );
   }
 
   private isTakenElsewhere({ column, role }: RoleEvidence): boolean {
@@ -110,7 +116,7 @@ class Taken {
     const wordMembers = [...this.weighing.words.values()].some(({ role }) => role === "members");
     if (word.role === "each" && found.role === "total")
       return !hasMembers && !wordMembers && !this.isNamedElsewhere(found.column, "total", evidence);
-    if (word.role === "total" && found.role === "each") return !wordMembers;
+    if (word.role === "total" && found.role === "each") return !wordMembers && !hasMembers;
     return word.role !== "total" && found.role !== "total";
   }
 
@@ -124,14 +130,19 @@ class Taken {
   }
 
   private weighRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
-    if (found.grade !== "proof" || !this.mayContradict()) return;
+    // "No. of bars" beside members means one member's bars or all: arithmetic tells which
+    const isBare = word.role === "total" && found.role === "each";
+    if (found.grade !== "proof" || !(isBare ? this.mayRefine() : this.mayContradict())) return;
     // a column that is named for something else is no amount
     if (word.role === "other" && word.by === "written") return;
     if (this.isTwin(found.column, word.role) || this.isExchanged(found.column, word.role, evidence)) return;
     if (!this.isKept(found.column, evidence)) return;
-    // "No. of bars" beside members means one member's bars or all: arithmetic tells which
-    const isBare = word.role === "total" && found.role === "each";
-    this.take(found, word, "role", isBare ? "refines" : "contradicts");
+    this.take(
+      found,
+      word,
+      "role",
+      isBare ? "refines" : this.isOpenWord(found, word) ? "fills" : "contradicts",
+    );
   }
 
   private weighUnit(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {
@@ -221,6 +232,19 @@ class Taken {
     const { wordsKeep, leastBars } = WEIGH.value;
     const tested = this.ofWords.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
     return tested.length === 0 || tested.some(({ share, byHeading }) => byHeading || share <= wordsKeep);
+  }
+
+  /** A word that may mean either: rows of one member agree both ways, so that fewer need disagree. */
+  private mayRefine(): boolean {
+    const { holdsBelow, leastBars } = WEIGH.value;
+    const tested = this.ofWords.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
+    return tested.every(({ share, byHeading }) => byHeading || share < holdsBelow);
+  }
+
+  /** "Total length" over the only lengths of the table is the whole length of a bar. */
+  private isOpenWord({ role }: RoleEvidence, word: WordReading): boolean {
+    const others = [...this.weighing.words.values()].filter(({ column }) => column !== word.column);
+    return role === "length" && word.role === "totalLength" && others.every((one) => one.role !== "length");
   }
 
   private isKept(column: number, evidence: TableEvidence): boolean {

@@ -12,7 +12,7 @@ import {
   sizeNamed,
 } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
-import { isBarSize, serialsByContent, typesByContent } from "./kind-by-content";
+import { isBarSize, rowNumbersByContent, serialsByContent, typesByContent } from "./kind-by-content";
 import { WIDEST } from "./known-words";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
 
@@ -56,6 +56,7 @@ export function findHeader(
     if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }

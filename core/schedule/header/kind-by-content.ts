@@ -25,6 +25,29 @@ export function serialsByContent(columns: FoundColumn[], source: HeaderSource, b
   columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
 }
 
+const LEAST_NUMBERED = 4;
+const RUNNING = 0.8;
+
+/** "No." over 1, 2, 3 and so on numbers the rows, where another column counts the bars. */
+export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  const counts = columns.filter(({ meaning, corrected }) => meaning?.kind === "total" && !corrected);
+  if (counts.length < 2) return;
+  const hasMark = columns.some(({ meaning }) => meaning?.kind === "mark");
+  for (const one of counts) {
+    const numbers: number[] = [];
+    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+      const cell = source.cells(row)[one.column];
+      if (typeof cell === "number") numbers.push(cell);
+    }
+    const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] as number) + 1).length;
+    if (numbers.length < LEAST_NUMBERED || steps < RUNNING * (numbers.length - 1)) continue;
+    const kind = hasMark ? "ignored" : "mark";
+    const meaning = { ...(one.meaning as NonNullable<FoundColumn["meaning"]>), kind, weak: false } as const;
+    columns[columns.indexOf(one)] = { ...one, meaning };
+    return;
+  }
+}
+
 /** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */
 export function typesByContent(
   columns: FoundColumn[],

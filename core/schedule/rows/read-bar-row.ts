@@ -101,9 +101,10 @@ export class BarRowReader {
     if (draft.membersTyped !== null && draft.membersTyped !== carried.membersTyped) {
       carried = { ...carried, membersTyped: draft.membersTyped };
     }
+    const called = sizeCell ?? (behind === null ? null : this.readSize(behind, ""));
     const size =
       sizeCell === null
-        ? (this.sizeBeside(draft, behind, cells) ?? this.sizeAbove(before.size))
+        ? (called?.size ?? this.sizeUnder(draft, cells) ?? this.sizeAbove(before.size))
         : this.size(draft, sizeCell, cells);
     const { shape, legs } = this.shape(draft, cells);
     const dimCount = this.readDims(draft, cells, shape);
@@ -125,10 +126,10 @@ export class BarRowReader {
       table: layout.table,
       row,
       member: member ?? carried.member,
-      mark: this.mark(cells) ?? sizeCell?.mark ?? null,
+      mark: this.mark(cells) ?? called?.mark ?? null,
       sizeTyped: columns.size < 0 ? (size?.typed ?? null) : typedText(cells[columns.size]),
       size,
-      grade: grade ?? sizeCell?.grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
+      grade: grade ?? called?.grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
       shape,
       dims,
       radius: draft.radius,
@@ -150,12 +151,12 @@ export class BarRowReader {
       unitMass: this.mass(draft, "unitMass", columns.unitMass, cells),
       totalLength,
       ...(sized === null ? {} : { sizedAt: sized.column }),
-      spacing: spacing ?? sizeCell?.spacing ?? null,
+      spacing: spacing ?? called?.spacing ?? null,
       varying: draft.varying,
       setMark: null,
       legs,
       lap: draft.lap,
-      remarks: withLayer(said?.reading ?? null, sizeCell),
+      remarks: withLayer(said?.reading ?? null, called),
       superseded: said?.isVoid ?? false,
       supersededBy: null,
       fill: this.sheet.fill?.(row, Math.max(columns.mark, 0)) ?? null,
@@ -224,8 +225,7 @@ export class BarRowReader {
   }
 
   /** A size behind the count ("2x3T20"), or over the one filled column of lengths by size. */
-  private sizeBeside(draft: RowDraft, behind: string | null, cells: readonly Cell[]): SizeReading | null {
-    if (behind !== null) return this.readSize(behind, "").size;
+  private sizeUnder(draft: RowDraft, cells: readonly Cell[]): SizeReading | null {
     const { bySize } = this.columns;
     if (bySize.length === 0) return null;
     const filled = bySize.filter(({ column }) => isAbove0(cells[column]));
