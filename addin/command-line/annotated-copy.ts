@@ -31,7 +31,16 @@ export function annotatedCopy(
   workbook: Workbook,
   report: AuditReport,
   sheets: readonly Sheet[],
-  { newDeflater, known }: { newDeflater?: () => Deflater; known?: KnownTonnage } = {},
+  {
+    newDeflater,
+    known,
+    names,
+  }: {
+    newDeflater?: () => Deflater;
+    known?: KnownTonnage;
+    /** workbook-wide names to be kept in the copy, each with its formula */
+    names?: ReadonlyMap<string, string>;
+  } = {},
 ): AnnotatedCopy {
   const earlier = earlierFindings(workbook, sheets);
   const changes = new Map<string, SheetChanges>();
@@ -49,7 +58,11 @@ export function annotatedCopy(
   const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
   const added = { ...findingsSheet(report, sheets, known), ...(replaces !== undefined && { replaces }) };
   return {
-    pieces: patchInPieces(workbook, { sheets: changes, added: [added] }, newDeflater),
+    pieces: patchInPieces(
+      workbook,
+      { sheets: changes, added: [added], ...(names !== undefined && { names }) },
+      newDeflater,
+    ),
     kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),
   };
 }

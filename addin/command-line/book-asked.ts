@@ -1,4 +1,5 @@
 import type { JobQuestion } from "../../core/jobs";
+import { columnsGiven } from "./columns-given";
 import { InputRefused } from "./input-refused";
 import { type BookFile, openBook } from "./open-book";
 import type { GivenOptions } from "./read-options";
@@ -21,6 +22,7 @@ export function bookAsked(
       sheet: given.text("sheet"),
       standard: given.text("standard"),
       own: ownOfFile(given, streams),
+      columns: columnsGiven(given.texts("read") ?? []),
     },
   };
 }

@@ -13,14 +13,14 @@ import { noteDecisions, printDecisions } from "./print-decisions";
 import { printExplained } from "./print-explained";
 import { printFindings, printSummary } from "./print-findings";
 import type { GivenOptions } from "./read-options";
-import { STANDARD_OPTIONS } from "./standard-for";
+import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
 export const check: Command = {
   name: "check",
   usage:
-    "check BOOK... [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--explain] [--json | --jsonl] [--out COPY | FOLDER]",
+    "check BOOK... [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--explain] [--json | --jsonl] [--out COPY | FOLDER]",
   summary: "audit of a schedule, or of all of a job; --out writes a marked copy",
   options: {
     summary: { type: "boolean" },
@@ -28,6 +28,7 @@ export const check: Command = {
     jsonl: { type: "boolean" },
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
+    ...READ_OPTIONS,
     explain: { type: "boolean" },
     json: { type: "boolean" },
     out: { type: "string" },
@@ -53,7 +54,9 @@ export const check: Command = {
     for (const note of checked.notes) streams.note(note);
     if (out !== null) refuseTurned(checked);
     if (out !== null && book.workbook !== null) {
-      const { pieces, kept } = markedCopy(book.workbook, checked);
+      const { pieces, kept } = markedCopy(book.workbook, checked, {
+        keepsSettings: (question.columns ?? []).length > 0,
+      });
       writeCopy(out, pieces);
       for (const note of kept) streams.note(note);
       streams.note(`written: ${out}`);

@@ -10,6 +10,10 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
   {
     sheet: { takes: "NAME", says: "one sheet of the workbook; a hidden one is read when it is named" },
     standard: { takes: "ID", says: "standard and edition, such as BS8666:2005; else the workbook's own" },
+    read: {
+      takes: "COLUMNS",
+      says: 'what columns hold: "D=total, F=length in cm"; a sheet before as in "S!D=total"',
+    },
     json: { takes: null, says: "the result as JSON" },
     jsonl: { takes: null, says: "one JSON object a line: books, bars, findings, totals" },
     pour: { takes: "NAME", says: "shows this pour alone; may be given several times" },
@@ -46,6 +50,10 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "check schedule.xlsx", says: "findings, the worst first" },
       { line: "check schedule.xlsx --out checked.xlsx", says: "a copy with the cells marked" },
+      {
+        line: 'check list.xlsx --read "C=size, E=length in m"',
+        says: "columns pointed at; --out keeps them",
+      },
       { line: "check bridge --summary", says: "a folder is a job: its books and what they say together" },
     ],
   },

@@ -14,7 +14,7 @@ import { cutJob } from "./job/cut-job";
 import { filterOf, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { jsonPlan, printCutList } from "./print-cut-list";
-import { STANDARD_OPTIONS } from "./standard-for";
+import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import { stockGiven } from "./stock-given";
 import { isWorkbookName, refuseTarget, writeCopy } from "./write-copy";
 import { refusePage, writePage } from "./write-page";
@@ -23,7 +23,7 @@ import { refusePage, writePage } from "./write-page";
 export const cutplan: Command = {
   name: "cutplan",
   usage:
-    "cutplan BOOK... [--pour NAME] [--size SIZES] [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
+    "cutplan BOOK... [--pour NAME] [--size SIZES] [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json]",
   summary: "cutting plan and its bound; --out writes the cut list, or a copy with the remnants booked",
   options: {
     stock: { type: "string" },
@@ -32,6 +32,7 @@ export const cutplan: Command = {
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
+    ...READ_OPTIONS,
     json: { type: "boolean" },
   },
   async run(given, streams) {

@@ -1,15 +1,31 @@
+import { settingsToText } from "../../core/audit/settings-text";
 import type { CheckedBook } from "../../core/jobs";
+import { textConstant } from "../workbook/defined-name";
+import { SETTING_NAMES } from "../workbook/setting-names";
+import { settingPieces } from "../workbook/setting-pieces";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { type AnnotatedCopy, annotatedCopy } from "./annotated-copy";
 import { nativeDeflater } from "./native-deflater";
 
-/** The copy of a checked workbook with its findings marked, and what is to be said of it. */
-export function markedCopy(workbook: Workbook, checked: CheckedBook): AnnotatedCopy {
+/** The copy of a checked workbook with its findings marked, and what is to be said of it; columns that were pointed at stay in it. */
+export function markedCopy(
+  workbook: Workbook,
+  checked: CheckedBook,
+  { keepsSettings = false }: { readonly keepsSettings?: boolean } = {},
+): AnnotatedCopy {
   const { pieces, kept } = annotatedCopy(workbook, checked.report, checked.all, {
     newDeflater: nativeDeflater,
     known: checked,
+    ...(keepsSettings && { names: settingNames(checked.settings) }),
   });
   const words = (name: string): string =>
     `sheet "${name}" has been written on since an earlier check: it stays as it is`;
   return { pieces, kept: kept.map(words) };
+}
+
+/** As every surface keeps what a workbook's user decided. */
+function settingNames(settings: CheckedBook["settings"]): ReadonlyMap<string, string> {
+  const text = settingsToText(settings);
+  const pieces = text === null ? [] : [...settingPieces(SETTING_NAMES.audit, text)];
+  return new Map(pieces.map(([name, piece]) => [name, textConstant(piece)]));
 }

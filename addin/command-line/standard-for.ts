@@ -14,6 +14,11 @@ export const STANDARD_OPTIONS: Readonly<Record<"standard" | "own", OptionDefinit
   own: { type: "string" },
 };
 
+/** Options of every command that reads schedules. */
+export const READ_OPTIONS: Readonly<Record<"read", OptionDefinition>> = {
+  read: { type: "string", multiple: true },
+};
+
 /**
  * The standard in force: the option, else the workbook's own, else the default; with what the book's sheet
  * Standard says, and the file given with --own behind it.

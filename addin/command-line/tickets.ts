@@ -22,7 +22,7 @@ import { JOB_OPTIONS, readJob } from "./job/read-job";
 import { jobHead, ticketsOfJob } from "./job/ticket-job";
 import { noteDecisions } from "./print-decisions";
 import type { GivenOptions } from "./read-options";
-import { STANDARD_OPTIONS } from "./standard-for";
+import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 import { bundleLimit, pageHead } from "./ticket-pages";
 import { refusePage, writePage } from "./write-page";
@@ -31,7 +31,7 @@ import { refusePage, writePage } from "./write-page";
 export const tickets: Command = {
   name: "tickets",
   usage:
-    "tickets BOOK... --out FILE.html [--pour NAME] [--size SIZES] [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
+    "tickets BOOK... --out FILE.html [--pour NAME] [--size SIZES] [--read COLUMNS] [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
   summary: "bending tickets, bundle labels and the chart of compensated angles",
   options: {
     out: { type: "string" },
@@ -41,6 +41,7 @@ export const tickets: Command = {
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
+    ...READ_OPTIONS,
     json: { type: "boolean" },
   },
   async run(given, streams) {

@@ -22,7 +22,7 @@ import { didYouMean } from "./nearest-word";
 import { printCosts } from "./print-costs";
 import { printTonnage } from "./print-tonnage";
 import type { GivenOptions } from "./read-options";
-import { STANDARD_OPTIONS } from "./standard-for";
+import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
@@ -30,7 +30,7 @@ import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 export const tonnage: Command = {
   name: "tonnage",
   usage:
-    "tonnage BOOK... [--by pour|member|schedule|date] [--out FILE.xlsx] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json | --jsonl]",
+    "tonnage BOOK... [--by pour|member|schedule|date] [--out FILE.xlsx] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json | --jsonl]",
   summary: "tonnes by pour and size, of a book or of a whole job",
   options: {
     by: { type: "string" },
@@ -38,6 +38,7 @@ export const tonnage: Command = {
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
+    ...READ_OPTIONS,
     json: { type: "boolean" },
     jsonl: { type: "boolean" },
   },

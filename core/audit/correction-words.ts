@@ -13,9 +13,7 @@ export function correctionWords({ readings }: AuditSettings, sheet: string): str
       ? []
       : [`${confirmed.length} ${confirmed.length === 1 ? "guess" : "guesses"} confirmed`]),
   ];
-  return said.length === 0
-    ? null
-    : `sheet "${sheet}" is read as corrected in the workbook: ${said.join("; ")}`;
+  return said.length === 0 ? null : `sheet "${sheet}" is read as corrected by hand: ${said.join("; ")}`;
 }
 
 const UNIT_WORDS: Readonly<Record<string, string>> = { in: "inches", ft: "feet" };

@@ -4,7 +4,9 @@ import { markSuperseded } from "../audit/mark-superseded";
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
+import type { ColumnsSaid } from "../schedule/columns-said";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
+import type { ColumnCorrection } from "../schedule/read-options";
 import type { Sheet } from "../schedule/sheet";
 import { uprightSheet } from "../schedule/turned-sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
@@ -23,6 +25,8 @@ export interface JobQuestion {
   readonly standard: string | null;
   /** what was looked up in a file kept beside the books; a book's own sheet Standard stands before it */
   readonly own?: OwnStandard;
+  /** columns pointed at by hand, before what the book keeps of them */
+  readonly columns?: readonly ColumnsSaid[];
 }
 
 /** A book opened for a job: what stands on its sheets, not yet what it means. */
@@ -80,6 +84,8 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   if (isRefusal(named)) return named;
   const names = namesAsked(book, asked.sheet);
   if (isRefusal(names)) return names;
+  const settings = withColumnsSaid(settingsFromText(book.setting(SETTINGS_NAME)), asked.columns, names);
+  if (isRefusal(settings)) return settings;
   const shopName = book.sheets.find(({ name }) => isShopSheet(name))?.name;
   const seen = book.sheets.filter(
     ({ visibility, name }) => visibility === "visible" || name === shopName || hasOwnName(name),
@@ -88,7 +94,7 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
     .filter((sheet) => seen.includes(sheet) || names.includes(sheet.name))
     .map(({ name }) => {
       const sheet = book.read(name);
-      return names.includes(name) ? uprightSheet(sheet, named) : sheet;
+      return names.includes(name) && !isPointedAt(settings, name) ? uprightSheet(sheet, named) : sheet;
     });
   const all = read.map((sheet, at) => {
     const before = names.includes(sheet.name) ? read[at - 1] : undefined;
@@ -97,7 +103,6 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   const ownSheet = ownSheetOf(all);
   const standard = standardOfBook(named, all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
-  const settings = settingsFromText(book.setting(SETTINGS_NAME));
   const sheets = all.filter((sheet) => names.includes(sheet.name) && sheet !== ownSheet);
   if (sheets.length === 0) return onlyOwn({ sheet: ownSheet?.name ?? "" });
   const notes = [
@@ -108,6 +113,34 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
   ];
   const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
   return { book, only: asked.sheet, standard, isStandardAssumed, settings, workshop, sheets, all, notes };
+}
+
+/** The settings with what is said of columns now, which stands before what was kept of the same column. */
+function withColumnsSaid(
+  settings: AuditSettings,
+  said: readonly ColumnsSaid[] = [],
+  names: readonly string[],
+): AuditSettings | Refusal {
+  let { readings } = settings;
+  for (const { sheet: named, columns } of said) {
+    const meant = names.filter((name) => named === null || name === named);
+    if (meant.length === 0) return noSuchSheet({ sheet: named ?? "", sheets: names.join(", ") });
+    for (const name of meant) {
+      const { columns: kept = [], ...own } = readings.find(({ sheet }) => sheet === name) ?? { sheet: name };
+      const isNew = ({ column }: ColumnCorrection): boolean => !columns.some((one) => one.column === column);
+      const reading = { ...own, columns: [...kept.filter(isNew), ...columns] };
+      readings = [...readings.filter(({ sheet }) => sheet !== name), reading];
+    }
+  }
+  return { ...settings, readings };
+}
+
+const LETTERS = /^[A-Z]{1,3}$/i;
+
+/** Columns called by their letters stand as they are: the sheet is not turned to have its bars in rows. */
+function isPointedAt({ readings }: AuditSettings, sheet: string): boolean {
+  const own = readings.find((reading) => reading.sheet === sheet);
+  return own?.columns?.some(({ column }) => LETTERS.test(column)) === true;
 }
 
 /** Reads the schedules of an opened book; refuses one in which no sheet has a header. */

@@ -15,6 +15,7 @@ export type {
   VaryingSet,
 } from "./bar-row";
 export { columnReasonText } from "./column-reason-text";
+export { type ColumnsSaid, columnsSaid } from "./columns-said";
 export {
   type ColumnExplained,
   explainReading,

@@ -49,16 +49,23 @@ export function sheetAccess(sheet: Sheet, options: ReadOptions) {
       const cell = rowOf(from.row)[from.column];
       return typeof cell === "string" ? cell : null;
     },
+    /** what was said of the heading, else of the column by its letter */
     correction(text: string, column: number): ColumnCorrection | null {
       if (corrections.size === 0) return null;
-      const byText = corrections.get(plain(text));
-      return byText ?? corrections.get(columnLetters(sheet.left + column).toLowerCase()) ?? null;
+      const byText = text === "" ? undefined : corrections.get(plain(text));
+      return byText ?? corrections.get(placeOf(column)) ?? null;
     },
     isConfirmed(code: string, row: number, column: number): boolean {
       if (confirmed.size === 0) return false;
       return confirmed.has(code) || (row >= 0 && confirmed.has(cellAddress(sheet, row, column)));
     },
   };
+
+  /** The letter of a column; where bars stand in columns, the number of the row. */
+  function placeOf(column: number): string {
+    const at = sheet.left + column;
+    return sheet.isTurned === true ? String(at + 1) : columnLetters(at).toLowerCase();
+  }
 
   function rowOf(row: number): readonly Cell[] {
     if (sheet.rowCells !== undefined) return sheet.rowCells(row);

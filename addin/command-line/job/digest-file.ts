@@ -1,4 +1,5 @@
 import { type BookDigest, type DigestQuestion, digestBook, type ScheduleEntry } from "../../../core/jobs";
+import type { ColumnsSaid } from "../../../core/schedule";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { UnreadableWorkbook } from "../../xlsx/unreadable-workbook";
 import { InputRefused } from "../input-refused";
@@ -13,6 +14,8 @@ export interface JobTask {
   /** a file of own figures */
   readonly own: string | null;
   readonly explain: boolean;
+  /** columns pointed at by hand */
+  readonly columns: readonly ColumnsSaid[];
 }
 
 /** What is known of a book once it was read: enough to hold it against the others. */
@@ -35,11 +38,17 @@ export class BookDigester {
 
   constructor(
     private readonly store: ResultStore,
-    { sheet, standard, own, explain }: JobTask,
+    { sheet, standard, own, explain, columns }: JobTask,
   ) {
     const figures = own === null ? undefined : ownOfPath(own).own;
-    this.#question = { sheet, standard, explain, ...(figures === undefined ? {} : { own: figures }) };
-    this.#asked = [JSON.stringify({ sheet, standard, explain }), own === null ? "" : readBook(own)];
+    this.#question = {
+      sheet,
+      standard,
+      explain,
+      columns,
+      ...(figures === undefined ? {} : { own: figures }),
+    };
+    this.#asked = [JSON.stringify({ sheet, standard, explain, columns }), own === null ? "" : readBook(own)];
   }
 
   /** Reads a book and keeps its digest in the store; never throws for what the file holds. */

@@ -1,4 +1,5 @@
 import { type BarFilter, isAsked, type JobBar, type ToldFinding } from "../../../core/jobs";
+import { columnsGiven } from "../columns-given";
 import type { GivenOptions } from "../read-options";
 import { ownOfFile } from "../standard-for";
 import type { Streams } from "../streams";
@@ -30,6 +31,7 @@ export function jobAsked(
       standard: given.text("standard"),
       own: given.text("own"),
       explain: given.flag("explain"),
+      columns: columnsGiven(given.texts("read") ?? []),
     },
     filter: filterOf(given),
   };

@@ -21,7 +21,8 @@ export async function revisionOfJob(
   streams: Streams,
 ): Promise<JobRevision> {
   const named = booksNamed([name]);
-  const task = { sheet: null, standard: given.text("standard"), own: given.text("own"), explain: false };
+  const [standard, own] = [given.text("standard"), given.text("own")];
+  const task = { sheet: null, standard, own, explain: false, columns: [] };
   const asked: JobAsked = { named, task, filter: filterOf(given) };
   const job = await readJob(named.paths, task, given, streams);
   try {

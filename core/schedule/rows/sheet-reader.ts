@@ -3,6 +3,7 @@ import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } 
 import { shortened } from "../cells/longest-text";
 import type { ColumnSource } from "../columns/decide-columns";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
+import { pointedHeader, withPointed } from "../columns/pointed-header";
 import { headerGuess } from "../columns/proof-text";
 import { settleColumns } from "../columns/settle-columns";
 import type { TableProof } from "../columns/table-proof";
@@ -178,10 +179,19 @@ export class SheetReader {
   private readByArithmetic(): void {
     const rows = Math.min(this.sheet.rowCount, MOST_ROWS_WITHOUT_HEADER);
     const cells = Array.from({ length: rows }, (_, row) => this.access.cells(row));
+    const { columnCount } = this.sheet;
+    const pointed =
+      this.access.corrections === 0 ? null : pointedHeader(cells, columnCount, this.access.correction);
+    if (pointed !== null) {
+      this.proven.set(pointed.begins, { ...pointed, firstBar: pointed.begins, kept: 0, tested: 0 });
+      this.readRows(undefined);
+      return;
+    }
     const { headers, isTransposed } = headersByArithmetic(cells, this.standard);
     this.isTransposed = isTransposed;
     if (headers.length === 0) return;
-    for (const found of headers) this.proven.set(found.begins, found);
+    for (const found of headers)
+      this.proven.set(found.begins, { ...found, header: withPointed(found.header, this.access.correction) });
     this.readRows(undefined);
     for (const found of headers) this.guesses.push(headerGuess(found, this.sheet.left));
   }

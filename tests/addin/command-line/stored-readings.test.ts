@@ -10,7 +10,7 @@ const folder = mkdtempSync(join(tmpdir(), "barwright-readings-"));
 /** "Heap" is no word for a number of bars; its user says in the workbook that it is one */
 const HEADER = ["Member", "Bar mark", "Type and size", "Heap", "Length (mm)", "Shape code", "A (mm)"];
 const CORRECTED = '{"readings":[{"sheet":"S","columns":[{"column":"Heap","kind":"total"}]}]}';
-const SAID = 'sheet "S" is read as corrected in the workbook: column "Heap" taken as total number';
+const SAID = 'sheet "S" is read as corrected by hand: column "Heap" taken as total number';
 
 function book(name: string, count: number, stored: string | null): string {
   const path = join(folder, name);

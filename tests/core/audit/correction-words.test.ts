@@ -22,7 +22,7 @@ const settings = auditSettings.parse({
 describe("correctionWords", () => {
   it("says every column, the grade and how many guesses stand", () => {
     expect(correctionWords(settings, "B1")).toBe(
-      'sheet "B1" is read as corrected in the workbook: column "Cut" taken as cut length in m; column "F" taken in inches; column "X" left out; bars that name no grade taken as B500C; 2 guesses confirmed',
+      'sheet "B1" is read as corrected by hand: column "Cut" taken as cut length in m; column "F" taken in inches; column "X" left out; bars that name no grade taken as B500C; 2 guesses confirmed',
     );
     expect(correctionWords(settings, "B2")).toMatch(/: 1 guess confirmed$/);
   });

@@ -222,7 +222,7 @@ describe("columns that the user corrected", () => {
   const corrected = (columns: readonly object[]): string =>
     JSON.stringify({ readings: [{ sheet: "Bars", columns }] });
   const settings = corrected([{ column: "Heap", kind: "total" }]);
-  const said = 'sheet "Bars" is read as corrected in the workbook: column "Heap" taken as total number';
+  const said = 'sheet "Bars" is read as corrected by hand: column "Heap" taken as total number';
   const shop = sheetFromRows("Shop", [
     ["limit", "value"],
     ["Hoist or crane kg", 20],
