@@ -236,10 +236,10 @@ export function shopNotes({ sheet, shop }: Workshop): string[] {
 function noHeaderReason({ sheet, reading }: ReadSheet): string {
   if (sheet.rowCount === 0) return `sheet "${sheet.name}" is empty`;
   if (reading.noHeader?.isTransposed === true) {
-    return `sheet "${sheet.name}" has its bars in columns, one beside the other: paste it turned, with one bar a row`;
+    return `sheet "${sheet.name}" has its bars in columns, one beside the other: paste it turned, with one bar a row, or say what its columns hold`;
   }
   const looked = reading.noHeader?.lookedFor.join(", ") ?? "";
   const nearest = reading.noHeader?.nearestRow ?? null;
   const where = nearest === null ? "no row comes near" : `the nearest is row ${sheet.top + nearest + 1}`;
-  return `sheet "${sheet.name}" has no header row: looked for ${looked}; ${where}`;
+  return `sheet "${sheet.name}" has no header row: looked for ${looked}; ${where}; where it lists bars, say what its columns hold`;
 }

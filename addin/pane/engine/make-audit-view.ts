@@ -10,6 +10,7 @@ import { columnLetters } from "../../../core/schedule/cell-address";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
 import type { Sheet } from "../../../core/schedule/sheet";
+import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { unreadRows } from "../../../core/schedule/unread-rows";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
@@ -50,7 +51,7 @@ export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptChe
     notTold: report.waivers.map(notToldWords),
     notToldSummary: notToldSummary(report.waivers),
     head: reading === undefined ? NO_HEAD : scheduleHead(reading),
-    noHeader: reading?.noHeader ? noHeaderText(reading.noHeader, sheet) : null,
+    noHeader: noHeaderText(reading, sheet, report.standard),
     flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
     held: reading?.held?.reason ?? null,
@@ -176,7 +177,12 @@ function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
   });
 }
 
-function noHeaderText(noHeader: NonNullable<ScheduleReading["noHeader"]>, sheet: Sheet): string {
+/** Why no bar of the sheet stands in a row that could be marked; null where there are such. */
+function noHeaderText(reading: ScheduleReading | undefined, sheet: Sheet, standard: Standard): string | null {
+  if (uprightSheet(sheet, standard) !== sheet)
+    return "The bars of this sheet stand in columns, one beside the other, and only rows are marked here. Copy it and paste it turned, with one bar a row, and check that. The command line reads it as it stands.";
+  const noHeader = reading?.noHeader ?? null;
+  if (noHeader === null) return null;
   const nearest =
     noHeader.nearestRow === null ? "" : ` The nearest row is ${sheet.top + noHeader.nearestRow + 1}.`;
   return `No header row was found on this sheet. Looked for the words ${noHeader.lookedFor.join(", ")}.${nearest}`;

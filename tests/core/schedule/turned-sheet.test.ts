@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { createLocalEngine } from "../../../addin/pane/engine/local-engine";
 import { checkBooks } from "../../../core/jobs";
 import { sheetFromRows } from "../../../core/schedule/sheet";
 import { uprightSheet } from "../../../core/schedule/turned-sheet";
@@ -35,6 +36,17 @@ describe("bars that stand in columns", () => {
     // 3 x 6 is 18 and not 16, which stands in F8
     const wrong = checked.report.findings.find(({ code }) => code === "SUM101");
     expect(wrong).toMatchObject({ cell: "F8", row: 8 });
+  });
+
+  it("should be said in the pane, which marks rows and no columns", async () => {
+    const view = await createLocalEngine().check({
+      sheet: sheetFromRows("Beams", ROWS),
+      shop: null,
+      otherSheets: { before: [], behind: [] },
+      standard: "BS8666:2005",
+      settings: null,
+    });
+    expect(view.noHeader).toMatch(/bars of this sheet stand in columns.*turned, with one bar a row/);
   });
 
   it("should leave a sheet as it is whose bars stand in rows", () => {
