@@ -1,11 +1,6 @@
 import "@fluentui/web-components/accordion-item.js";
 import "@fluentui/web-components/accordion.js";
 import "@fluentui/web-components/button.js";
-import "@fluentui/web-components/dropdown.js";
-import "@fluentui/web-components/field.js";
-import "@fluentui/web-components/listbox.js";
-import "@fluentui/web-components/option.js";
 import "@fluentui/web-components/progress-bar.js";
 import "@fluentui/web-components/tab.js";
 import "@fluentui/web-components/tablist.js";
-import "@fluentui/web-components/toggle-button.js";

@@ -52,8 +52,7 @@ async function pictureBoth(page: Page, name: string): Promise<void> {
   await page.waitForTimeout(1_500);
   await picture(page.locator(".grid-side"), `${name}-before`);
   if (schedule.standard !== DEFAULT_STANDARD_ID) {
-    await page.locator("barwright-pane fluent-dropdown").nth(1).click();
-    await page.locator(`barwright-pane fluent-option[value="${schedule.standard}"]`).click();
+    await page.locator('barwright-pane [data-pick="Standard"]').selectOption(schedule.standard);
   }
   await page.locator("barwright-pane fluent-button.check").click();
   await checked(page);

@@ -31,8 +31,7 @@ afterAll(() => browser.close());
 const part = () => page.locator("barwright-pane .pass-on");
 const status = () => page.locator("barwright-pane .said");
 const shot = (name: string) => page.screenshot({ path: `${SHOTS}/findings-${name}.png` });
-const names = () =>
-  page.locator("barwright-pane fluent-dropdown").first().locator("fluent-option").allTextContents();
+const names = () => page.locator('barwright-pane [data-pick="Sheet"] option').allTextContents();
 
 async function violations(): Promise<string[]> {
   await page.evaluate(axe.source);

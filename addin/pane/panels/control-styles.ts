@@ -6,4 +6,32 @@ export const controlStyles = css`
   fluent-button {
     transition: none;
   }
+  select {
+    box-sizing: border-box;
+    min-width: 0;
+    min-height: 28px;
+    padding: 0 8px;
+    border: 1px solid var(--colorNeutralStroke1);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground1);
+    color: inherit;
+    font: inherit;
+    cursor: pointer;
+  }
+  select:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+    outline-offset: -2px;
+  }
+  .choice {
+    display: flex;
+    flex-direction: column;
+    gap: 2px;
+    min-width: 0;
+    font-size: var(--fontSizeBase200);
+  }
+  .choice select {
+    width: 100%;
+    text-overflow: ellipsis;
+    font-size: var(--fontSizeBase300);
+  }
 `;

@@ -88,7 +88,6 @@ const frameStyles = css`
     min-height: 0;
   }
   button,
-  select,
   .page button {
     box-sizing: border-box;
     min-height: 28px;
@@ -104,7 +103,6 @@ const frameStyles = css`
     background: var(--colorNeutralBackground1Hover);
   }
   button:focus-visible,
-  select:focus-visible,
   input:focus-visible,
   .page:focus-visible,
   .bar-body:focus-visible,
@@ -150,17 +148,11 @@ const frameStyles = css`
     white-space: nowrap;
   }
   .controls {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-    gap: 8px 10px;
+    display: flex;
+    flex-direction: column;
+    gap: 6px;
   }
-  .controls fluent-dropdown {
-    min-width: 0;
-    width: 100%;
-  }
-  .controls > .buttons,
   .hidden-sheets {
-    grid-column: 1 / -1;
     overflow-wrap: anywhere;
   }
   .buttons {

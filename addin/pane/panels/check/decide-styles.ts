@@ -52,11 +52,7 @@ export const decideStyles = css`
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(130px, 1fr));
     gap: 8px 10px;
-    align-items: start;
-  }
-  .choices fluent-dropdown {
-    min-width: 0;
-    width: 100%;
+    align-items: end;
   }
   .field {
     display: flex;
