@@ -101,6 +101,24 @@ describe("the list of findings", () => {
     await expect.poll(listed).toBe(all);
   });
 
+  test("should have the sheet's own undo take back all that was written in one step", async () => {
+    await show("alike");
+    const button = pane().locator(".apply-kind").first();
+    const code = await button.getAttribute("data-code");
+    const words = await button.textContent();
+    expect(words, "more than one cell").not.toBe("Write all 1");
+    await button.click();
+    const same = pane().locator(`.apply-kind[data-code="${code}"]`);
+    await expect.poll(() => same.count()).toBe(0);
+    await bench.goTo("A1");
+    await bench.page.keyboard.press("Control+z");
+    await expect.poll(() => same.allTextContents()).toEqual([words]);
+    await expect
+      .poll(() => pane().locator(".undo").count(), { message: "nothing is left to take back" })
+      .toBe(0);
+    await show("findings");
+  });
+
   test("should filter by rule, member, pour and words in one line, and copy the list", async () => {
     await bench.list("");
     const all = await listed();

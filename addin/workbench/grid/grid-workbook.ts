@@ -1,4 +1,10 @@
-import { type ICellData, ICommandService, type Nullable, type Worksheet } from "@univerjs/core";
+import {
+  type ICellData,
+  ICommandService,
+  IUndoRedoService,
+  type Nullable,
+  type Worksheet,
+} from "@univerjs/core";
 import {
   FormulaDataModel,
   InsertSheetMutation,
@@ -121,7 +127,9 @@ export class GridWorkbook implements WorkbookPort {
     });
     const rows = Math.max(0, ...before.map(({ row }) => row + 1));
     if (rows > sheet.getMaxRows()) sheet.setRowCount(rows + SPARE_ROWS);
-    for (const { row, column, to } of before) write(sheet, row, column, { ...BLANK, ...gridValue(to) });
+    this.asOneStep(() => {
+      for (const { row, column, to } of before) write(sheet, row, column, { ...BLANK, ...gridValue(to) });
+    });
     return async () => {
       const now = this.workbook().getSheetBySheetId(sheet.getSheetId());
       if (now === null) return false;
@@ -130,7 +138,9 @@ export class GridWorkbook implements WorkbookPort {
         return (cell.f ?? null) === null && (cell.si ?? null) === null && (cell.v ?? null) === to;
       });
       if (!untouched) return false;
-      for (const { row, column, was } of before) write(now, row, column, was);
+      this.asOneStep(() => {
+        for (const { row, column, was } of before) write(now, row, column, was);
+      });
       return true;
     };
   }
@@ -275,6 +285,17 @@ export class GridWorkbook implements WorkbookPort {
       const heard = this.grid.api.getFormula().calculationResultApplied(done);
       const timer = setTimeout(done, PATIENCE);
     });
+  }
+
+  /** What is written together is undone together: half of a fix would be a row that does not agree. */
+  private asOneStep(act: () => void): void {
+    const undo = this.grid.univer.__getInjector().get(IUndoRedoService);
+    const step = undo.__tempBatchingUndoRedo(this.workbook().getId());
+    try {
+      act();
+    } finally {
+      step.dispose();
+    }
   }
 
   private barFormulas(): number {
