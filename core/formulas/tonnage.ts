@@ -1,6 +1,7 @@
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import { ExactSum } from "../totals/exact-sum";
 import { FirstSpelling } from "../totals/first-spelling";
+import { thinToThick } from "../totals/thin-to-thick";
 import { kilogramsIn } from "../units/mass-unit";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { errorCell, isBlankCell, numberCell } from "./lift";
@@ -94,7 +95,7 @@ function tonnageBlock(columns: Columns, kilograms: number): Block {
     }
   }
   if (pours.size === 0) return [[null]];
-  const sizes = [...sizeTotals.keys()];
+  const sizes = [...sizeTotals.keys()].sort(thinToThick);
   return [
     ["pour", ...sizes, "total"],
     ...[...pours].map(([pour, bySize]): Cell[] => [

@@ -9,6 +9,7 @@ import type { ScheduleReading } from "../schedule/bar-row";
 import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import type { ReadSheet } from "../totals/reckon-tonnage";
+import { thinToThick } from "../totals/thin-to-thick";
 import { isRefusal, type Refusal } from "../units/refusal";
 import { newestOf, type OpenedBook, readingOf, withSchedules } from "./read-book";
 
@@ -65,11 +66,12 @@ export function planPieces(
   standard: Standard,
 ): CutListJob {
   const planned = planBySize(rows, supply);
+  const groups = [...planned.groups].sort((a, b) => thinToThick(a.size, b.size));
   return {
-    groups: planned.groups,
+    groups,
     refused: [...planned.refused, ...refused],
     supply,
-    toBuy: stockToBuy(planned.groups, standard),
+    toBuy: stockToBuy(groups, standard),
     notes: [...notes, ...planned.notes],
   };
 }

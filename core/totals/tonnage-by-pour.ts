@@ -1,6 +1,7 @@
 import { KG_PER_UNIT } from "../units/unit-table";
 import { ExactSum } from "./exact-sum";
 import { FirstSpelling } from "./first-spelling";
+import { thinToThick } from "./thin-to-thick";
 
 /** The mass of one row. */
 export interface TonnageLine {
@@ -23,7 +24,7 @@ export interface Tonnage {
   readonly rows: number;
 }
 
-/** Tonnes by pour and size, pours and sizes in the order they first come; bars without a
+/** Tonnes by pour and size, pours in the order they first come and sizes from thin to thick; bars without a
  * pour are under "". "h16" and "H16" are one size. */
 export function tonnageByPour(lines: Iterable<TonnageLine>): Tonnage {
   const sums = new TonnageSums();
@@ -83,5 +84,6 @@ function sumOf(sums: Map<string, ExactSum>, key: string): ExactSum {
 }
 
 function tonnes(sums: ReadonlyMap<string, ExactSum>): Map<string, number> {
-  return new Map([...sums].map(([key, sum]) => [key, sum.over(KG_PER_UNIT.t)]));
+  const inOrder = [...sums].sort(([a], [b]) => thinToThick(a, b));
+  return new Map(inOrder.map(([size, sum]) => [size, sum.over(KG_PER_UNIT.t)]));
 }

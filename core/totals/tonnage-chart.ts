@@ -9,11 +9,12 @@ const LEGEND = 20;
 const BELOW_LEGEND = 14;
 const WIDTH = 640;
 const LETTER = 6.4;
-const SERIES = 8;
+/** colours that differ; the second half of them carries the other words */
+const SERIES = 16;
 
 /**
  * Tonnes by pour as an SVG text: one row a pour, stacked by size, to one scale. Colours come from the
- * page by the classes `series-0` to `series-7`; sizes stand in the bars too, so that colour is not all
+ * page by the classes `series-0` to `series-15`, from the eighth on with `other`; sizes stand in the bars too, so that colour is not all
  * there is. It names itself for a screen reader; the numbers belong in a table beside it. `width` is the
  * room it is drawn for, at letters of 12 px; `groupedBy` says what stands for the pours.
  */
@@ -36,8 +37,10 @@ function pourRow(pour: Tonnage["pours"][number], sizes: readonly string[], y: nu
     const width = mass * scale;
     if (width <= 0) return "";
     const label =
-      width > size.length * LETTER + LETTER ? text(x + width / 2, y + BAR / 2, "in-bar", "middle", size) : "";
-    const part = `<rect class="series-${series % SERIES}" x="${x.toFixed(2)}" y="${y}" width="${width.toFixed(2)}" height="${BAR}"><title>${encodeXml(`${name(pour.pour)}, ${size}: ${tonnes(mass)} t`)}</title></rect>${label}`;
+      width > size.length * LETTER + LETTER
+        ? text(x + width / 2, y + BAR / 2, `in-bar${other(series)}`, "middle", size)
+        : "";
+    const part = `<rect class="${look(series)}" x="${x.toFixed(2)}" y="${y}" width="${width.toFixed(2)}" height="${BAR}"><title>${encodeXml(`${name(pour.pour)}, ${size}: ${tonnes(mass)} t`)}</title></rect>${label}`;
     x += width;
     return part;
   });
@@ -57,7 +60,7 @@ function legend(sizes: readonly string[], width: number): { svg: string; lines: 
       lines += 1;
     }
     const y = (lines - 1) * LEGEND;
-    const key = `<rect class="series-${series % SERIES}" x="${x}" y="${y + 6}" width="12" height="12"/>${text(x + 16, y + 12, "key", "start", size)}`;
+    const key = `<rect class="${look(series)}" x="${x}" y="${y + 6}" width="12" height="12"/>${text(x + 16, y + 12, "key", "start", size)}`;
     x += room;
     return key;
   });
@@ -68,6 +71,8 @@ function text(x: number, y: number, className: string, anchor: string, words: st
   return `<text class="${className}" x="${x.toFixed(2)}" y="${y}" text-anchor="${anchor}" dominant-baseline="central">${encodeXml(words)}</text>`;
 }
 
+const other = (series: number): string => (series % SERIES < SERIES / 2 ? "" : " other");
+const look = (series: number): string => `series-${series % SERIES}${other(series)}`;
 const name = (pour: string): string => (pour === "" ? "no pour" : pour);
 const shortened = (words: string): string =>
   words.length * LETTER > LEFT ? `${words.slice(0, Math.floor(LEFT / LETTER) - 2)}…` : words;

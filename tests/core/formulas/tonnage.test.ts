@@ -11,10 +11,11 @@ describe("BAR.TONNAGE", () => {
   it("should give a header, a row a pour, a column a size and totals in tonnes", () => {
     const block = tonnage(column("P1", "P2", "P1"), column("H16", "H16", 12), column(120.3, 80.2, 0.1));
     expect(block).toEqual([
-      ["pour", "H16", "12", "total"],
-      ["P1", 0.1203, 0.0001, 0.1204],
-      ["P2", 0.0802, 0, 0.0802],
-      ["total", 0.2005, 0.0001, 0.2006],
+      // from thin to thick
+      ["pour", "12", "H16", "total"],
+      ["P1", 0.0001, 0.1203, 0.1204],
+      ["P2", 0, 0.0802, 0.0802],
+      ["total", 0.0001, 0.2005, 0.2006],
     ]);
   });
 
@@ -54,9 +55,9 @@ describe("BAR.TONNAGE", () => {
       column("H16", "H12", "H12"),
       column({ error: "#REF!" }, 500, "1 t?"),
     );
-    expect(block[1]?.slice(0, 3)).toEqual(["P1", { error: "#REF!" }, 0.5]);
-    expect(block[2]?.[1]).toBe(0);
-    expect(block[2]?.[2]).toEqual({
+    expect(block[1]?.slice(0, 3)).toEqual(["P1", 0.5, { error: "#REF!" }]);
+    expect(block[2]?.[2]).toBe(0);
+    expect(block[2]?.[1]).toEqual({
       error: "#VALUE!",
       message: expect.stringContaining('row 3: mass "1 t?" is no number of kg'),
     });
@@ -75,9 +76,9 @@ describe("BAR.TONNAGE", () => {
   it("should take one cell for every row", () => {
     const rows = tonnage(column("P1"), column("Size", "H16", "H12"), column("kg", 1000, 500));
     expect(rows).toEqual([
-      ["pour", "H16", "H12", "total"],
-      ["P1", 1, 0.5, 1.5],
-      ["total", 1, 0.5, 1.5],
+      ["pour", "H12", "H16", "total"],
+      ["P1", 0.5, 1, 1.5],
+      ["total", 0.5, 1, 1.5],
     ]);
   });
 

@@ -28,11 +28,19 @@ describe("tonnageChart", () => {
 
   it("should draw every pour and size to one scale", () => {
     const [first, second, third] = rects(svg);
-    const perTonne = Number(first?.["@_width"]) / 1;
-    expect(Number(second?.["@_width"])).toBeCloseTo(0.5 * perTonne, 1);
+    // the thin size first: 0.5 t, then 1 t
+    const perTonne = Number(second?.["@_width"]);
+    expect(Number(first?.["@_width"])).toBeCloseTo(0.5 * perTonne, 1);
     expect(Number(third?.["@_width"])).toBeCloseTo(0.75 * perTonne, 1);
-    expect(Number(second?.["@_x"])).toBeCloseTo(Number(first?.["@_x"]) + perTonne, 1);
-    expect(second?.["@_class"]).toBe(third?.["@_class"]);
+    expect(Number(second?.["@_x"])).toBeCloseTo(Number(first?.["@_x"]) + 0.5 * perTonne, 1);
+    expect(first?.["@_class"]).toBe(third?.["@_class"]);
+  });
+
+  it("should look otherwise for each of sixteen sizes", () => {
+    const sizes = Array.from({ length: 16 }, (_, at) => ({ pour: "P1", size: `H${at + 1}`, mass: 100 }));
+    const looks = rects(tonnageChart(tonnageByPour(sizes))).map((rect) => rect["@_class"]);
+    expect(new Set(looks).size).toBe(16);
+    expect(looks[8]).toBe("series-8 other");
   });
 
   it("should name itself and each part, with what the sheet says escaped", () => {

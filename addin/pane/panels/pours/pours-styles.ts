@@ -1,4 +1,7 @@
-import { css } from "lit";
+import { css, unsafeCSS } from "lit";
+
+const SERIES = Array.from({ length: 16 }, (_, series) => series);
+const fills = unsafeCSS(SERIES.map((at) => `.chart .series-${at} { fill: var(--series-${at}); }`).join("\n"));
 
 /** Looks of the yard's side over the theme's tokens; colours of series come from the pane. */
 export const poursStyles = css`
@@ -124,30 +127,14 @@ export const poursStyles = css`
   .chart .in-bar {
     fill: var(--on-series);
   }
-  .chart .series-0 {
-    fill: var(--series-0);
+  .chart .in-bar.other {
+    fill: var(--on-other);
   }
-  .chart .series-1 {
-    fill: var(--series-1);
+  .chart rect.other {
+    stroke: var(--colorNeutralForeground1);
+    stroke-width: 0.5;
   }
-  .chart .series-2 {
-    fill: var(--series-2);
-  }
-  .chart .series-3 {
-    fill: var(--series-3);
-  }
-  .chart .series-4 {
-    fill: var(--series-4);
-  }
-  .chart .series-5 {
-    fill: var(--series-5);
-  }
-  .chart .series-6 {
-    fill: var(--series-6);
-  }
-  .chart .series-7 {
-    fill: var(--series-7);
-  }
+  ${fills}
   .wide {
     overflow-x: auto;
   }
