@@ -105,7 +105,7 @@ describe("the yard's side of the workbench", () => {
     await shot("1-tonnage");
     expect(await violations()).toEqual([]);
     const csv = await downloaded(() => part("tonnage").locator(".save-totals").click());
-    expect(csv.toString()).toMatch(/^pour,H\d+,.*\r\n(.*\r\n)+total,/);
+    expect(csv.toString()).toMatch(/^\ufeffpour,H\d+,.*\r\n(.*\r\n)+total,.*\.\d{3}\r\n$/);
   });
 
   test("should write a Totals sheet that follows the schedule to the gram", async () => {
@@ -138,11 +138,7 @@ describe("the yard's side of the workbench", () => {
     await part("tonnage").locator(".replace-totals").click();
     await expect.poll(() => part("tonnage").locator(".question").count(), WAIT).toBe(0);
     await bench.setUp(true);
-    const names = await page
-      .locator("barwright-pane fluent-dropdown")
-      .first()
-      .locator("fluent-option")
-      .allTextContents();
+    const names = await page.locator('barwright-pane [data-pick="Sheet"] option').allTextContents();
     expect(names.filter((name) => name.includes("Totals"))).toEqual(["Totals"]);
   });
 
@@ -253,8 +249,7 @@ describe("the yard's side of the workbench", () => {
     await page.locator("barwright-pane #tab-pours").click();
     await expect.poll(() => yard().locator("p.total").textContent(), WAIT).toContain("Culvert rev B");
     await show("comparison");
-    await part("comparison").locator("fluent-dropdown").click();
-    await part("comparison").locator('fluent-option[value="Culvert rev A"]').click();
+    await part("comparison").locator('[data-pick="Older revision"]').selectOption("Culvert rev A");
     await part("comparison").locator(".compare-sheet").click();
     await part("comparison").locator(".released").waitFor(WAIT);
     expect(await part("comparison").locator(".alarm").textContent()).toMatch(/Unsafe: 2 released already/);

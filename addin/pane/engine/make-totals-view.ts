@@ -11,7 +11,6 @@ import {
   tonnageChart,
 } from "../../../core/totals";
 import { counted } from "../../../core/units/counted";
-import { isRefusal } from "../../../core/units/refusal";
 import { pourOf } from "./bars-of-pours";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { settingsNotes } from "./settings-notes";
@@ -39,7 +38,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
       notes: said,
     };
   }
-  const tonnage = sizesInOrder(namedGroups(reckoned), standard);
+  const tonnage = namedGroups(reckoned);
   const table = tableOf(tonnage, reckoned.groupedBy);
   const written = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
   const days = kept.shop === null ? [] : readShop(kept.shop, standard).pours;
@@ -62,8 +61,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     bySize: [...tonnage.bySize.values()].map(tonnes),
     total: tonnes(tonnage.total),
     chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
-    csv: table.map((row) => `${row.map(csvCell).join(",")}\r\n`).join(""),
-    tabbed: table.map((row) => row.map((cell) => cell.replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n"),
+    table,
     content: totalsContent(sheet, reading, reckoned, standard),
     notes: [...said, ...ownMasses(reading, reckoned)],
   };
@@ -76,32 +74,16 @@ const NO_TOTALS = {
   bySize: [],
   total: "",
   chart: "",
-  csv: "",
-  tabbed: "",
+  table: [],
   content: { rows: [] },
 } as const;
 
-/** Sizes from thin to thick, those that the standard does not know last. */
-function sizesInOrder(tonnage: Tonnage, standard: AuditReport["standard"]): Tonnage {
-  const diameter = (size: string): number => {
-    const reading = standard.readSize(size);
-    // a size of another standard stands among the others by its number
-    return isRefusal(reading) ? Number(/\d+(?:\.\d+)?/.exec(size)?.[0] ?? Infinity) : reading.diameter;
-  };
-  const bySize = [...tonnage.bySize].sort(([a], [b]) => diameter(a) - diameter(b) || a.localeCompare(b));
-  return { ...tonnage, bySize: new Map(bySize) };
-}
-
-function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): string[][] {
+function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): TotalsView["table"] {
   const sizes = [...bySize.keys()];
   return [
     [groupedBy, ...sizes, "total, t"],
-    ...pours.map((pour) => [
-      pour.pour,
-      ...sizes.map((size) => exact(pour.bySize.get(size))),
-      exact(pour.total),
-    ]),
-    ["total", ...sizes.map((size) => exact(bySize.get(size))), exact(total)],
+    ...pours.map((pour) => [pour.pour, ...sizes.map((size) => pour.bySize.get(size) ?? ""), pour.total]),
+    ["total", ...sizes.map((size) => bySize.get(size) ?? ""), total],
   ];
 }
 
@@ -120,10 +102,3 @@ function ownMasses(reading: ScheduleReading, { masses: [masses = []] }: Reckoned
 }
 
 const tonnes = (value: number | undefined): string => (value === undefined ? "" : value.toFixed(3));
-const exact = (value: number | undefined): string => (value === undefined ? "" : String(value));
-
-/** Quoted where it must be; a text that a spreadsheet would take for a formula gets an apostrophe. */
-function csvCell(text: string): string {
-  const safe = /^[=+@\t]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}

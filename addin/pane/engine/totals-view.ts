@@ -21,9 +21,8 @@ export interface TotalsView {
   readonly total: string;
   /** an `<svg>` element */
   readonly chart: string;
-  readonly csv: string;
-  /** the table with tabs between, for the clipboard */
-  readonly tabbed: string;
+  /** pours by sizes with heads and totals, for the clipboard and for a file */
+  readonly table: readonly (readonly (string | number)[])[];
   /** the Totals sheet, with live formulas */
   readonly content: SheetContent;
   /** what the figures leave out or rest on */

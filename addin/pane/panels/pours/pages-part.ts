@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { counted } from "../../../../core/units/counted";
 import type { PrintedPage } from "../../engine/printed-page";
-import { orderCsv, orderText } from "../../model/order-list";
+import { tableCsv, tableText } from "../../model/local-table";
+import { orderLines } from "../../model/order-list";
 import type { PoursModel } from "../../model/pours-model";
 import { severityIcon } from "../check/severity-icon";
 import { notesList } from "./notes-list";
@@ -86,8 +87,8 @@ function toBuyTable(model: PoursModel, page: PrintedPage): TemplateResult | type
       </table>
     </div>
     <div class="row">
-      ${poursButton(model, "copy-order", "Copy the order", () => void model.copy(orderText(page.toBuy, "\t")))}
-      ${poursButton(model, "save-order", "Order as CSV", () => model.host.save(`${page.sheet} order.csv`, "text/csv", orderCsv(page.toBuy)))}
+      ${poursButton(model, "copy-order", "Copy the order", () => void model.copy(tableText(orderLines(page.toBuy), "\t")))}
+      ${poursButton(model, "save-order", "Order as CSV", () => model.host.save(`${page.sheet} order.csv`, "text/csv", tableCsv(orderLines(page.toBuy))))}
       ${poursButton(model, "write-order", "Order as a sheet", () => void model.writeOrder(page))}
     </div>
   `;

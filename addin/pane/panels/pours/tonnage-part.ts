@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { TotalsView } from "../../engine/totals-view";
+import { tableCsv, tableText } from "../../model/local-table";
 import type { PoursModel } from "../../model/pours-model";
 import { svgElement } from "../svg-element";
 import { notesList } from "./notes-list";
@@ -29,8 +30,8 @@ export function tonnagePart(model: PoursModel): TemplateResult {
           totals === null
             ? nothing
             : html`
-              ${poursButton(model, "copy-totals", "Copy", () => void model.copy(totals.tabbed))}
-              ${poursButton(model, "save-totals", "CSV", () => model.host.save(`${totals.sheet} tonnage.csv`, "text/csv", totals.csv))}
+              ${poursButton(model, "copy-totals", "Copy", () => void model.copy(tableText(totals.table, "\t")))}
+              ${poursButton(model, "save-totals", "CSV", () => model.host.save(`${totals.sheet} tonnage.csv`, "text/csv", tableCsv(totals.table)))}
             `
         }
         ${poursButton(model, "write-totals", "Write a Totals sheet", () => void model.writeTotals())}
@@ -78,9 +79,9 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
   };
   const isOnly = (pour: string): boolean => pours !== null && pours.length === 1 && pours[0] === pour;
   return html`
+    <p class="hint">Tonnes by cut length; waste is not in it. Pages are made of the ${totals.groupedBy}s ticked.</p>
     <div class="wide" role="region" aria-label="Tonnes by ${totals.groupedBy} and size" tabindex="0">
       <table>
-        <caption>Tonnes by cut length; waste is not in it. Pages are made of the ${totals.groupedBy}s ticked.</caption>
         <thead>
           <tr>
             <th scope="col">${capitalised(totals.groupedBy)}</th>

@@ -52,7 +52,7 @@ describe("totals that are held back", () => {
       held: expect.stringContaining("held back"),
       total: "",
       pours: [],
-      csv: "",
+      table: [],
     });
     expect(summaryLine(view)).toContain("no tonnes, totals are held back");
     const cells = (await engine.findings("Bars")).rows.flatMap((row) => row.map(({ value }) => value));
