@@ -19,7 +19,7 @@ const QUERIED = new Set([23, 57]);
 export const SCHEDULE_SHEET: DemoSheet = {
   name: "Schedule",
   rows: [...HEAD, ...SCHEDULE_ROWS.map(withFormulas), totalRow()],
-  widths: [19, 8, 8, 10, 7, 7, 10, 7, 7, 7, 7, 7, 7, 8, 10, 6, 22],
+  widths: [19, 8, 8, 12, 7, 7, 10, 8, 7, 7, 7, 7, 7, 10, 10, 6, 22],
   frozenRows: FIRST,
   style(row, column) {
     if (row === 0) return "title";

@@ -25,7 +25,8 @@ export function barView(
   const bar = reading.bars.find((each) => each.row === row);
   if (bar === undefined) return null;
   const facts = new BarFacts(bar, new SheetFacts(sheet, reading), standard);
-  const title = [bar.member, bar.mark === null ? null : `mark ${bar.mark}`, bar.sizeTyped]
+  // a member's name may be longer than the line
+  const title = [bar.mark === null ? null : `mark ${bar.mark}`, bar.sizeTyped, bar.member]
     .filter(Boolean)
     .join(", ");
   const drawn = drawing(facts, title);
@@ -66,7 +67,7 @@ function trouble(facts: BarFacts): string | null {
 }
 
 function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
-  const { row, cut, exactLength, leastFormer } = facts;
+  const { row, cut, exactLength, leastFormer, path } = facts;
   const kilograms = (mass: number | Refusal, digits: number): string | null =>
     isRefusal(mass) ? null : `${mass.toFixed(digits)} kg`;
   const count = barCount(facts);
@@ -78,7 +79,8 @@ function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
   add("Cut length", cut === null ? null : length(cut.length));
   add("As typed", row.length === null || row.length === cut?.length ? null : length(row.length));
   add("On the centre line", exactLength === null ? null : length(Math.round(exactLength * 10) / 10));
-  add("Former", formerText(row.former, leastFormer?.value ?? null, length));
+  const isStraight = path?.kind === "planar" && path.turns.length === 0;
+  if (!isStraight) add("Former", formerText(row.former, leastFormer?.value ?? null, length));
   const by = cut === null ? "as typed" : "by cut length";
   add(`Mass of one, ${by}`, kilograms(barMass(facts, "to weigh"), 2));
   add("Number", isRefusal(count) ? null : String(count));

@@ -27,6 +27,7 @@ export class PaneElement extends ModelElement<PaneModel> {
 
   override updated(): void {
     const { model } = this;
+    if (model !== undefined) this.setAttribute("place", model.state.place);
     if (model === undefined || model.state.current === this.#current) return;
     this.#current = model.state.current;
     if (this.shadowRoot !== null) void showCurrent(this.shadowRoot, model, this.#memory);

@@ -111,19 +111,19 @@ export function filters(model: PaneModel, memory: CheckMemory): TemplateResult |
       ${pick({
         label: "Rule",
         value: arrangement.rule ?? ALL,
-        options: [{ value: ALL, text: "Rule: all" }, ...named([...rules])],
+        options: [{ value: ALL, text: "Rule" }, ...named([...rules])],
         choose: (value) => set({ rule: chosen(value) }),
       })}
       ${pick({
         label: "Member",
         value: arrangement.member ?? ALL,
-        options: [{ value: ALL, text: "Member: all" }, ...alike(view.findings.map(({ member }) => member))],
+        options: [{ value: ALL, text: "Member" }, ...alike(view.findings.map(({ member }) => member))],
         choose: (value) => set({ member: chosen(value) }),
       })}
       ${pick({
         label: "Pour",
         value: arrangement.pour ?? ALL,
-        options: [{ value: ALL, text: "Pour: all" }, ...alike(view.findings.map(({ pour }) => pour))],
+        options: [{ value: ALL, text: "Pour" }, ...alike(view.findings.map(({ pour }) => pour))],
         choose: (value) => set({ pour: chosen(value) }),
       })}
       ${pick({

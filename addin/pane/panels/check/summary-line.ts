@@ -9,7 +9,7 @@ export function summaryLine(view: AuditView): string {
     `${headWords(view)}: ${counted(view.rows.bars, "bar row")} checked`,
     `rows ${severityCountWords(rowCounts(view.findings))}`,
     view.held === null
-      ? `${tonnes(view.massAffected)} of ${tonnes(view.mass)} affected`
+      ? `${tonnes(view.massAffected)} of ${tonnes(view.mass)} unsafe or unbendable`
       : "no tonnes, totals are held back",
   ];
   if (view.notInTotal.length > 0) parts.push(`${counted(view.notInTotal.length, "row")} not in the total`);

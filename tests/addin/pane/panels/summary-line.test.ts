@@ -56,7 +56,7 @@ describe("summaryLine", () => {
       finding("note", null),
     ];
     expect(summaryLine({ ...view, findings })).toBe(
-      "Bars, drawing D-12, revision C, dated 2 March 2031, BS8666:2005: 117 bar rows checked; rows 1 unsafe, 1 unbendable, 0 off-standard, 0 doubtful; 0.75 t of 34.58 t affected.",
+      "Bars, drawing D-12, revision C, dated 2 March 2031, BS8666:2005: 117 bar rows checked; rows 1 unsafe, 1 unbendable, 0 off-standard, 0 doubtful; 0.75 t of 34.58 t unsafe or unbendable.",
     );
   });
 
@@ -66,7 +66,7 @@ describe("summaryLine", () => {
     const notToldSummary = "not told of 12 bars (12 unsafe) by 12 waivers";
     const head = { job: null, schedule: null, drawing: null, revision: null, date: null };
     expect(summaryLine({ ...view, findings, notToldSummary, head })).toBe(
-      "Bars, no revision stated, BS8666:2005: 117 bar rows checked; rows 0 unsafe, 1 perhaps unsafe, 0 unbendable, 1 off-standard, 2 doubtful; 0.75 t of 34.58 t affected; not told of 12 bars (12 unsafe) by 12 waivers.",
+      "Bars, no revision stated, BS8666:2005: 117 bar rows checked; rows 0 unsafe, 1 perhaps unsafe, 0 unbendable, 1 off-standard, 2 doubtful; 0.75 t of 34.58 t unsafe or unbendable; not told of 12 bars (12 unsafe) by 12 waivers.",
     );
   });
 
