@@ -11,7 +11,7 @@ export function bendTable(ticket: Ticket): Markup {
   if (bends.length === 0) return said;
   const inOrder = order.kind === "found";
   return html`<table class="bends">
-<thead><tr><th>${inOrder ? "Step" : "Along"}</th><th>First</th><th>Bend</th><th class="number">Start</th><th class="number">Middle</th><th class="number">End</th><th>Stop, held side</th><th>Stop, swinging side</th><th class="number">Wanted</th><th class="number">Bend to</th><th>Released, 90 %</th><th class="number">Plain rule</th></tr></thead>
+<thead><tr><th>${inOrder ? "Step" : "Along"}</th><th>Before it</th><th>Bend</th><th class="number">Start</th><th class="number">Middle</th><th class="number">End</th><th>Stop, held side</th><th>Stop, swinging side</th><th class="number">Wanted</th><th class="number">Bend to</th><th>Released, 90 %</th><th class="number">By median</th></tr></thead>
 <tbody>${bends.map((bend, index) => bendRow(bend, index, unit))}</tbody>
 </table>
 ${said}${restsOn(bends)}`;
@@ -29,7 +29,7 @@ function bendRow(bend: TicketBend, index: number, unit: Ticket["unit"]): Markup 
     compensated.angle === null
       ? html`<td colspan="3" class="trial">${compensated.refusal?.startsWith(TRIAL_FIRST) === true ? TRIAL_FIRST : "no angle: see below"}</td>`
       : html`<td class="number"><strong>${degrees(compensated.angle)}</strong></td><td class="stop">${degrees(compensated.low)} to ${degrees(compensated.high)}</td><td class="number">${degrees(compensated.plain)}</td>`;
-  return html`<tr><td>${index + 1}</td><td>${before.length === 0 ? "-" : before.join(", ")}</td><td>${bend.bend}</td><td class="number">${length(bend.start)}</td><td class="number">${length(bend.middle)}</td><td class="number">${length(bend.end)}</td><td class="stop">${stop(bend.fromHeld, bend.held, length)}</td><td class="stop">${stop(bend.fromSwinging, bend.swinging, length)}</td><td class="number">${degrees(Math.abs(bend.turn))}</td>${angle}</tr>
+  return html`<tr><td>${index + 1}</td><td>${before.join(", ")}</td><td>${bend.bend}</td><td class="number">${length(bend.start)}</td><td class="number">${length(bend.middle)}</td><td class="number">${length(bend.end)}</td><td class="stop">${stop(bend.fromHeld, bend.held, length)}</td><td class="stop">${stop(bend.fromSwinging, bend.swinging, length)}</td><td class="number">${degrees(Math.abs(bend.turn))}</td>${angle}</tr>
 `;
 }
 

@@ -26,7 +26,7 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
   const mark = item.mark ?? "no mark";
   const revision = item.revision ?? head.revision;
   const reference = [
-    item.schedule ?? head.schedule ?? "schedule not named",
+    item.schedule ?? head.schedule ?? head.job ?? "schedule not named",
     revision === null ? "no revision" : `rev. ${revision}`,
   ];
   const warning = bundle.overLimit

@@ -13,7 +13,7 @@ import { setLength } from "./set-length";
 /** One ticket a mark, half a page or a page, in the order given. */
 export function ticketPage(tickets: readonly Ticket[], head: PageHead): string {
   return printPage("Bending tickets", head, [
-    html`<p class="note">${tickets.length} ${tickets.length === 1 ? "ticket" : "tickets"}. Lengths in ${tickets[0]?.unit === "in" ? "feet and inches" : "mm"}, outside dimensions; angles are bend angles, 0 is straight. The machine's plate and manual govern. These tickets replace no instruction and no local rule.</p>`,
+    html`<p class="note">${tickets.length} ${tickets.length === 1 ? "ticket" : "tickets"}. Lengths in ${tickets[0]?.unit === "in" ? "feet and inches" : "mm"}, outside dimensions; angles are bend angles, 0 is straight; by median: the angle wanted and the median springback of the trials. The machine's plate and manual govern. These tickets replace no instruction and no local rule.</p>`,
     ...tickets.map(ticketArticle),
   ]);
 }
@@ -69,7 +69,8 @@ const FRAME = { width: 330, height: 150 };
 const PAPER = 92;
 
 function drawing({ drawing: bar, unit, mark, shape }: Ticket): Markup {
-  if (bar === null) return html`<p class="none">No drawing: see the warnings.</p>`;
+  if (bar === null)
+    return html`<p class="none">No drawing here: bend it by the sketch on its own drawing.</p>`;
   const write = (mm: number): string => setLength(mm, unit);
   const drawn = barDrawing({ ...bar, frame: FRAME, ...(unit === "in" ? { write } : {}) });
   const title = `mark ${mark ?? "without a name"}, shape ${shape ?? ""}`;
@@ -99,7 +100,11 @@ function facts(ticket: Ticket): Markup {
     rows.push(["Former", html`${formers.map((former) => formerWords(former, unit))}`]);
     rows.push([
       "Machine",
-      machine.name === null ? "none known to make it" : html`<strong>${machine.name}</strong>`,
+      machine.name !== null
+        ? html`<strong>${machine.name}</strong>`
+        : machine.reasons.length > 0 && ticket.order.kind !== "blocked"
+          ? "none chosen: see below"
+          : "none known to make it",
     ]);
     rows.push(["Bent at once", atOnce(ticket.bendsAtOnce)]);
   }

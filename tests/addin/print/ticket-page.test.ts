@@ -34,8 +34,19 @@ describe("ticketPage", () => {
 
   it("should print marks, stops and what the angle rests on", () => {
     // an L of 600 x 400: start 552, middle 583.4, end 614.8, 975 - 552 = 423 from the other end
-    expect(text).toMatch(/1 - 1 552 583 615 552 first end 423 last end 90° 9\d\.\d°/);
+    expect(text).toMatch(/1 1 552 583 615 552 first end 423 last end 90° 9\d\.\d°/);
     expect(text).toContain("rests on 3 trials on Bench 2, heats A7 and B1, 2031-02-03 to 2031-02-05");
+  });
+
+  it("should head what is done before a bend, and the angle by the median alone, in plain words", () => {
+    expect(text).toContain("Step Before it Bend Start");
+    expect(text).toContain("Released, 90 % By median");
+    expect(text).toContain("by median: the angle wanted and the median springback of the trials");
+  });
+
+  it("should send to the sketch where the shape is drawn for each bar", () => {
+    const drawn = textOf(page([["B1", "09", "H16", 1, 1, 1, 2600, "99", null, null]]));
+    expect(drawn).toContain("No drawing here: bend it by the sketch on its own drawing.");
   });
 
   it("should show no angle but the wanted one without a trial", () => {
