@@ -28,8 +28,8 @@ export function findingList(model: PaneModel, memory: CheckMemory): TemplateResu
     >
       ${virtualize({
         items: lines,
-        keyFunction: ({ key }) => key,
-        renderItem: (line) => lineItem(model, memory, line, lines),
+        keyFunction: (line: ListLine | undefined, at) => line?.key ?? `none ${at}`,
+        renderItem: (line: ListLine | undefined) => lineItem(model, memory, line, lines),
         scroller: true,
       })}
     </div>
@@ -39,9 +39,11 @@ export function findingList(model: PaneModel, memory: CheckMemory): TemplateResu
 function lineItem(
   model: PaneModel,
   memory: CheckMemory,
-  line: ListLine,
+  line: ListLine | undefined,
   lines: readonly ListLine[],
 ): TemplateResult {
+  // a list that has just become shorter is asked once more for what stood at its end
+  if (line === undefined) return html``;
   if (line.kind === "member")
     return html`<div role="listitem" class="member">${line.name}, ${line.count}</div>`;
   if (line.kind === "alike") return alikeItem(memory, line);
