@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { launchChromium } from "../_support/chromium";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";
 
@@ -86,5 +87,31 @@ describe("a finger", () => {
     await tab.tap();
     await expect.poll(() => tab.getAttribute("aria-selected")).toBe("true");
     await context.close();
+  });
+});
+
+describe("where the comma is the decimal sign", () => {
+  test("should take and show numbers by it, and check the same cells as anywhere", async () => {
+    const german = await openWorkbench(browser, inject("pages"), { locale: "de-DE" });
+    const { page } = german;
+    const count = async (of: WorkbenchPage) =>
+      of.page.locator('barwright-pane [data-pick="Show"] option').first().textContent();
+    await bench.openDemo();
+    expect(await count(german)).toBe(await count(bench));
+    await german.typeAt("AC3", "1,5");
+    await german.typeAt("AC4", "1.234,25");
+    await german.typeAt("AC5", "=AC3*2");
+    const saved = openWorkbook(await german.save()).read("Schedule");
+    expect([2, 3, 4].map((row) => saved.valueAt(row, 28))).toEqual([1.5, 1234.25, 3]);
+    // what is opened to be edited, and left, is what it was
+    await german.goTo("AC4");
+    await page.keyboard.press("F2");
+    await page.keyboard.press("Enter");
+    expect(
+      openWorkbook(await german.save())
+        .read("Schedule")
+        .valueAt(3, 28),
+    ).toBe(1234.25);
+    await page.close();
   });
 });

@@ -2,7 +2,10 @@ import {
   BooleanNumber,
   CellValueType,
   type ICellData,
+  isDefaultFormat,
+  isTextFormat,
   type Nullable,
+  numfmt,
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
@@ -51,8 +54,10 @@ export function readSheet(
       const pattern = style?.n?.pattern;
       if (pattern === undefined || typeof cell.v !== "number") continue;
       if (isDatePattern(pattern)) dates.add(key);
-      const text = worksheet.getCell(row, column)?.v;
-      if (typeof text === "string") shown.set(key, text);
+      if (isDefaultFormat(pattern) || isTextFormat(pattern)) continue;
+      // by a point, whatever the sign of the place is
+      const text = numfmt.format(pattern, cell.v, { throws: false });
+      if (text !== "") shown.set(key, text);
     }
     values.push(line);
   }
