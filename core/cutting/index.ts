@@ -1,13 +1,12 @@
 export { type BookedCut, bookedCutsFrom, bookedCutsText, bookedTwice, cutOf } from "./booked-cuts";
-export type { CutListRow, MarkedPiece, StopSetting } from "./cut-list";
+export type { CutListRow } from "./cut-list";
 export type { CutRow, RefusedRow } from "./cut-row";
-export type { CuttingPattern, CuttingPlan } from "./cutting-plan";
-export type { CuttingQuestion, Piece, Stock } from "./cutting-question";
-export { type CuttingSupply, cuttingSupply } from "./cutting-supply";
-export type { HeatBars, HeatPieces } from "./heats";
+export type { CuttingPlan } from "./cutting-plan";
+export type { CuttingQuestion, Stock } from "./cutting-question";
+export { cuttingSupply } from "./cutting-supply";
+export type { HeatBars } from "./heats";
 export type { SizePlan, SizePlans } from "./plan-by-size";
 export { proofWords } from "./proof-words";
 export { refusedText } from "./refused-text";
 export { type RemnantBooking, type RemnantChange, remnantBooking } from "./remnant-booking";
-export type { RowsToCut } from "./rows-to-cut";
 export type { StockToBuy } from "./stock-to-buy";

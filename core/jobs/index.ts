@@ -4,22 +4,19 @@ export { type CheckReport, checkReport, type ToldFinding } from "./check-report"
 export { type CompareJob, compareBooks, type Revision } from "./compare";
 export { costNotes, costReport, costsOf } from "./costs";
 export {
-  type CutListJob,
-  type CutListQuestion,
   cutListOf,
-  type PiecesOfBook,
   piecesOf,
   planPieces,
   readForCutting,
 } from "./cut-list";
 export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansWithHeats } from "./heats";
-export { type LabelsJob, labelsOf } from "./labels";
-export { type LoadsJob, loadsOf } from "./loads";
+export { labelsOf } from "./labels";
+export { loadsOf } from "./loads";
 export { askedBars } from "./many/asked-bars";
 export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
 export { countedBars } from "./many/counted-bars";
 export type { JobBar } from "./many/job-bar";
-export { type JobFinding, type JobPlace, jobPlaceWords } from "./many/job-finding";
+export { type JobFinding, jobPlaceWords } from "./many/job-finding";
 export {
   type BarFilter,
   isAsked,
@@ -39,6 +36,6 @@ export {
   readSchedules,
   shopNotes,
 } from "./read-book";
-export { isUnmakeable, type TicketsJob, type TicketsQuestion, ticketsOf } from "./tickets";
-export { type TonnageJob, tonnageOf } from "./tonnage";
+export { isUnmakeable, type TicketsJob, ticketsOf } from "./tickets";
+export { tonnageOf } from "./tonnage";
 export { type TonnageReport, tonnageReport } from "./tonnage-report";

@@ -1,13 +1,6 @@
 export { isShopSheet } from "./is-shop-sheet";
 export { machinesOfBook, ratesOfBook } from "./machines-of-book";
 export { readShop } from "./read-shop";
-export {
-  type Cutter,
-  SHOP_SHEET,
-  type Shop,
-  type ShopLimits,
-  type ShopProblem,
-  type ShopStock,
-} from "./shop";
-export { shopTemplate, type TemplateRow } from "./shop-template";
+export { SHOP_SHEET } from "./shop";
+export { shopTemplate } from "./shop-template";
 export { Workshop } from "./workshop";

@@ -1,16 +1,13 @@
-export type { Bundle, BundleItem, Bundles } from "./bundles";
+export type { Bundle, Bundles } from "./bundles";
 export type {
   BarChange,
-  ChangedCell,
-  ComparisonQuestion,
   PourChange,
-  RevisionComparison,
 } from "./compare-revisions";
 export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
 export { pourDates } from "./pour-dates";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
-export type { NotInTotal, RowMass } from "./row-mass";
-export type { Tonnage, TonnageLine } from "./tonnage-by-pour";
+export type { RowMass } from "./row-mass";
+export type { Tonnage } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { notInTotalWords, tonnageNotes } from "./tonnage-notes";

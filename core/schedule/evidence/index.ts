@@ -6,11 +6,10 @@
  * the rows that agree either way, the identities of the settled reading with rows kept and tested, and `held` where
  * totals must be held back. `findTables` finds tables without any header word. Both look at 400 rows at most.
  */
-
-export { type FoundTable, type FoundTables, findTables } from "./find-tables";
-export { type RowSource, sampledRows } from "./pick-rows";
-export type { Agreement, TakenColumn } from "./reading-agreement";
-export type { Grade, IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
+export { type FoundTable, findTables } from "./find-tables";
+export { sampledRows } from "./pick-rows";
+export type { Agreement } from "./reading-agreement";
+export type { IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
 export { type WeighedTable, weighTable } from "./weigh-table";
 export type { ColumnDecision, Share, Weighed } from "./weighed";
 export type { EvidenceRole, EvidenceUnit, WordReading, Words } from "./word-reading";
