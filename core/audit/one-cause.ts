@@ -1,5 +1,6 @@
 import { columnLetters } from "../schedule/cell-address";
 import type { Finding } from "./finding";
+import { runsInWords } from "./runs-in-words";
 
 /** Share of a sheet's bars beyond which findings of one rule have one cause. */
 const COMMON = 0.3;
@@ -97,7 +98,7 @@ function oneForAsks(alike: readonly (readonly Finding[])[], named: Named): Findi
     .slice(0, MOST_ASKS)
     .map(
       (group) =>
-        `${beginningOf(group[0]?.message ?? "")} (${named.several} ${rowsInWords(rowsOf(group), named)})`,
+        `${beginningOf(group[0]?.message ?? "")} (${named.several} ${runsInWords(rowsOf(group), named.name)})`,
     );
   const more = others.length > MOST_ASKS ? `; and ${others.length - MOST_ASKS} more` : "";
   const one = oneFor(first, rowsOf(first), named);
@@ -115,10 +116,10 @@ function oneFor(group: readonly Finding[], rows: readonly number[], named: Named
   const first = group[0] as Finding;
   const isSame = group.every(({ message }) => message === first.message);
   const alike = isSame
-    ? ` (${rows.length} ${named.several}: ${rowsInWords(rows, named)})`
-    : `, and alike in ${rows.length - 1} more ${named.several} (${rowsInWords(
+    ? ` (${rows.length} ${named.several}: ${runsInWords(rows, named.name)})`
+    : `, and alike in ${rows.length - 1} more ${named.several} (${runsInWords(
         rows.filter((row) => row !== first.row),
-        named,
+        named.name,
       )})`;
   return { ...first, row: null, cell: null, message: first.message + alike, fix: fixOfAll(group), rows };
 }
@@ -128,20 +129,4 @@ function fixOfAll(group: readonly Finding[]): Finding["fix"] {
   const first = group[0]?.fix ?? null;
   if (first === null || group.some(({ fix }) => fix?.safety !== "safe")) return null;
   return { ...first, label: `${first.label}, in all`, edits: group.flatMap(({ fix }) => fix?.edits ?? []) };
-}
-
-const MOST_RUNS = 12;
-
-/** "2-8, 11" */
-function rowsInWords(rows: readonly number[], { name }: Named): string {
-  const runs: [number, number][] = [];
-  for (const row of rows) {
-    const last = runs.at(-1);
-    if (last !== undefined && last[1] === row - 1) last[1] = row;
-    else runs.push([row, row]);
-  }
-  const said = runs
-    .slice(0, MOST_RUNS)
-    .map(([from, to]) => (from === to ? name(from) : `${name(from)}-${name(to)}`));
-  return said.join(", ") + (runs.length > MOST_RUNS ? " ..." : "");
 }

@@ -82,7 +82,10 @@ function overview(): string {
     "Figures held by trust, then and now. Courses of shapes have had a source of their own since, which is why more",
     "is counted as `memory` where shapes are held.",
     "",
-    ...markdownTable(["standard", ...SINCE.map((trust) => `${trust}: then, now`)], REGISTRY.map(sinceFirst)),
+    ...markdownTable(
+      ["standard", ...SINCE.map((trust) => `${trust}: then, now`)],
+      [...REGISTRY.map(sinceFirst), sinceFirstInAll()],
+    ),
     "",
     "Two may be joined, as in `BS8666:2005+AS3600:2018`: shapes, rounding and tolerances of the first, bars, formers,",
     "hooks and end legs of the second. Standards with one shape hold the straight bar only: bars are written as paths.",
@@ -97,6 +100,16 @@ function sinceFirst(tables: StandardTables): string[] {
   const { id, values } = coverageOf(tables);
   const then = FIRST_VERSION[id];
   return [id, ...SINCE.map((trust, at) => `${then?.[at] ?? "-"}, ${values[trust].held}`)];
+}
+
+/** Of the documents that the first version held, and of all of now. */
+function sinceFirstInAll(): string[] {
+  const sums = SINCE.map((trust, at) => {
+    const then = Object.values(FIRST_VERSION).reduce((sum, figures) => sum + (figures?.[at] ?? 0), 0);
+    const now = REGISTRY.reduce((sum, tables) => sum + coverageOf(tables).values[trust].held, 0);
+    return `${then}, ${now}`;
+  });
+  return ["all", ...sums];
 }
 
 function page(tables: StandardTables): string {

@@ -5,6 +5,7 @@ import { lacksFormer } from "../../standards/lacks-former";
 import { isRefusal } from "../../units/refusal";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
+import { runsInWords } from "../runs-in-words";
 import { sheetRevision } from "../sheet-revision";
 import { typedText } from "../typed-text";
 
@@ -34,9 +35,9 @@ export default defineRule({
       "{standard} holds no least former for {rows} of the bars, such as {size}, so their bends and lengths were not checked: write the former that will be used",
     missing: "the sheet does not hold {facts}, so they were not checked",
     ownShapes:
-      "{rows} of the shapes, such as {shape}, are no codes of {standard}, so they were not checked: write codes of the standard, or paths",
+      "{rows} of the shapes, such as {shape}, are no codes of {standard}, so they were not checked (rows {at}): write codes of the standard or paths, or enter the codes on the sheet Standard",
     shapes:
-      "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked: write them as paths",
+      "{standard} holds no list of shapes, so {rows} of the shapes, such as {shape}, were not checked (rows {at}): write them as paths, or enter the codes on the sheet Standard",
   },
   checkSheet(sheet, context, report) {
     if (sheet.answers.length === 0) return;
@@ -45,7 +46,8 @@ export default defineRule({
       const unknown = sheet.answers.those(namesUnknownShape);
       const first = unknown[0]?.facts.typed("shape") ?? null;
       if (first !== null) {
-        const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first) };
+        const at = runsInWords(unknown.map(({ facts }) => sheet.sheet.top + facts.row.row + 1));
+        const values = { standard: context.standard.id, rows: unknown.length, shape: typedText(first), at };
         const messageId = holdsShapeCodes(context.standard) ? "ownShapes" : "shapes";
         report({ messageId, outcome: "unsure", values });
       }

@@ -17,7 +17,8 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
   },
   messages: {
-    unknown: "shape {code} is no code of {standard}",
+    unknown:
+      "shape {code} is no code of {standard}: write the bar as a path, or enter the code on the sheet Standard",
     elsewhere: "shape {code} is no code of {standard}, but is one of {others}",
     notHeld:
       "shape {code} is none of the codes that are held of {standard}, so it was not checked: write the bar as a path, or enter the code on the sheet Standard",

@@ -39,7 +39,7 @@ ruleCases(rule, {
           cell: null,
           outcome: "unsure",
           message:
-            "ACI318:2019 holds no list of shapes, so 1 of the shapes, such as 17, were not checked: write them as paths",
+            "ACI318:2019 holds no list of shapes, so 1 of the shapes, such as 17, were not checked (rows 2): write them as paths, or enter the codes on the sheet Standard",
         },
       ],
     },

@@ -38,7 +38,13 @@ ruleCases(rule, {
     },
     {
       rows: [{ size: "H16", shape: "97", A: 500, B: 400, C: 500, length: 1350 }],
-      says: [{ cell: "H2", message: "shape 97 is no code of BS8666:2005" }],
+      says: [
+        {
+          cell: "H2",
+          message:
+            "shape 97 is no code of BS8666:2005: write the bar as a path, or enter the code on the sheet Standard",
+        },
+      ],
     },
     {
       rows: [
