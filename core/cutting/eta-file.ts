@@ -7,35 +7,34 @@ import type { Work } from "./work";
  */
 export class EtaFile {
   length = 0;
-  private readonly pivotRows: number[] = [];
-  private readonly pivots: number[] = [];
-  private starts: number[] = [0];
-  private rows: number[] = [];
-  private values: number[] = [];
+  private pivotRows = new Int32Array(256);
+  private pivots = new Float64Array(256);
+  private starts = new Int32Array(257);
+  private rows = new Int32Array(4096);
+  private values = new Float64Array(4096);
 
   constructor(private readonly work: Work) {}
 
   clear(): void {
     this.length = 0;
-    this.pivotRows.length = 0;
-    this.pivots.length = 0;
-    this.starts = [0];
-    this.rows = [];
-    this.values = [];
   }
 
   /** A column, already seen through the matrices before it, takes the place of this row. */
   push(row: number, column: Float64Array): void {
+    let end = this.starts[this.length]!;
+    this.makeRoom(end + column.length);
+    const { rows, values } = this;
     for (let i = 0; i < column.length; i += 1) {
       const value = column[i]!;
       if (i === row || Math.abs(value) < 1e-12) continue;
-      this.rows.push(i);
-      this.values.push(value);
+      rows[end] = i;
+      values[end] = value;
+      end += 1;
     }
-    this.pivotRows.push(row);
-    this.pivots.push(column[row]!);
-    this.starts.push(this.rows.length);
+    this.pivotRows[this.length] = row;
+    this.pivots[this.length] = column[row]!;
     this.length += 1;
+    this.starts[this.length] = end;
     this.work.done += column.length;
   }
 
@@ -66,6 +65,24 @@ export class EtaFile {
       for (let k = starts[eta]!; k < end; k += 1) sum -= vector[rows[k]!]! * values[k]!;
       vector[row] = sum / pivots[eta]!;
     }
-    this.work.done += this.length + this.rows.length;
+    this.work.done += this.length + starts[this.length]!;
   }
+
+  private makeRoom(entries: number): void {
+    if (this.length + 2 > this.starts.length) {
+      const size = this.starts.length * 2;
+      this.pivotRows = grown(this.pivotRows, new Int32Array(size));
+      this.pivots = grown(this.pivots, new Float64Array(size));
+      this.starts = grown(this.starts, new Int32Array(size + 1));
+    }
+    if (entries <= this.rows.length) return;
+    const size = Math.max(entries, this.rows.length * 2);
+    this.rows = grown(this.rows, new Int32Array(size));
+    this.values = grown(this.values, new Float64Array(size));
+  }
+}
+
+function grown<List extends Int32Array | Float64Array>(old: List, larger: List): List {
+  larger.set(old);
+  return larger;
 }

@@ -1,3 +1,4 @@
+import { byFullBars } from "./by-full-bars";
 import { completeByFirstFit, completeByFullestBar } from "./complete-plan";
 import type { SolverProblem, SolverUse } from "./cutting-stock";
 import { improvePlan } from "./improve-plan";
@@ -24,11 +25,11 @@ export interface LeastPlan<Bound> {
 const FIRST_PLANS = 6;
 const ROUNDING_TRIES = 120;
 /** shares of the work after which each way of searching gives way to the next */
-const SHARE = { relaxation: 0.7, goal: 0.8, better: 0.9 };
+const SHARE = { fullBars: 0.85, relaxation: 0.7, goal: 0.8, better: 0.9 };
 
 /**
- * The cheapest whole plan that is found: simple plans first, then the relaxation for a bound, then a dive
- * for a plan that meets it, then for one a step better than the best, then small changes. `boundOf` raises a
+ * The cheapest whole plan that is found: simple plans first, then one of bars that leave next to nothing
+ * over where few patterns do, then the relaxation for a bound, then a dive for a plan that meets it, then for one a step better than the best, then small changes. `boundOf` raises a
  * fractional cost to what whole bars can cost.
  */
 export function leastPlan<Bound extends CostBound>(
@@ -46,6 +47,12 @@ export function leastPlan<Bound extends CostBound>(
     best.offer(plan, isComplete);
     if (best.meets(bound.goal)) return { uses: best.uses, bound };
     master.offer(plan.uses);
+  }
+  const [stock] = problem.stock;
+  if (problem.stock.length === 1 && !Number.isFinite(stock!.limit) && bound.goal > 0) {
+    work.upTo(SHARE.fullBars);
+    const uses = byFullBars(problem, Math.round(bound.goal / stock!.cost), random, work);
+    if (uses !== null) return { uses, bound };
   }
   work.upTo(SHARE.relaxation);
   let ended: Relaxed = "beyond";

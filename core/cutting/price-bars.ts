@@ -6,6 +6,8 @@ import type { Work } from "./work";
 const NODES = 4_000;
 /** cells times items below which the exact table is quicker than the search */
 const SMALL_TABLE = 400_000;
+/** a cell of the table costs more than a step of the simplex */
+const STEPS_PER_CELL = 2;
 
 export interface Offer {
   readonly stock: SolverStock;
@@ -63,14 +65,14 @@ export class BarPricing {
     for (let item = 0; item < values.length; item += 1)
       if (values[item]! > 0 && demand[item]! > 0) wanted += 1;
     if (cells * wanted < SMALL_TABLE) {
-      this.work.done += cells * wanted;
+      this.work.done += cells * wanted * STEPS_PER_CELL;
       return fillByTable(values, lengths, demand, capacity, this.measure);
     }
     const quick = fillBar(values, lengths, demand, capacity, NODES);
     this.work.done += quick.nodes * 20;
     const isSettled = quick.upperBound <= enough || (quick.value > enough && !isExact);
     if (isSettled) return quick;
-    this.work.done += Math.min(cells, 200_000) * wanted;
+    this.work.done += Math.min(cells, 200_000) * wanted * STEPS_PER_CELL;
     const table = fillByTable(values, lengths, demand, capacity, this.measure);
     return table.exact ? table : { ...quick, upperBound: Math.min(quick.upperBound, table.upperBound) };
   }

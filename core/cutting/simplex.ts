@@ -7,6 +7,8 @@ const NEGATIVE = -1e-9;
 /** the right sides are moved apart by about this much, so that equal ratios do not stall the search */
 const SPREAD = 1e-6;
 const REFACTOR_AFTER = 80;
+/** columns looked at before one of them enters */
+const LEAST_BLOCK = 400;
 
 /**
  * A linear program, least cost of x >= 0 with A x = right, over a pool of columns that grows: a revised
@@ -24,15 +26,18 @@ export class Simplex {
   private readonly direction: Float64Array;
   private readonly row: Float64Array;
   private readonly inverse: EtaFile;
-  private readonly starts = [0];
-  private readonly rows: number[] = [];
-  private readonly values: number[] = [];
-  private readonly costs: number[] = [];
+  private count = 0;
+  private starts = new Int32Array(256);
+  private rows = new Int32Array(1024);
+  private values = new Float64Array(1024);
+  private costs = new Float64Array(256);
   /** 1 over the length of each column as a vector: reduced costs are compared by slope */
-  private readonly steepness: number[] = [];
-  private readonly inBasis: boolean[] = [];
-  private readonly barred: boolean[] = [];
+  private steepness = new Float64Array(256);
+  private inBasis = new Uint8Array(256);
+  private barred = new Uint8Array(256);
   private sinceRefactor = 0;
+  /** column from which the next entering one is looked for */
+  private from = 0;
 
   constructor(
     right: ArrayLike<number>,
@@ -50,27 +55,31 @@ export class Simplex {
   }
 
   get columns(): number {
-    return this.costs.length;
+    return this.count;
   }
 
   /** Adds a column to the pool; gives its place. */
   add(rows: readonly number[], values: readonly number[], cost: number): number {
-    this.rows.push(...rows);
-    this.values.push(...values);
-    this.starts.push(this.rows.length);
-    this.costs.push(cost);
-    this.steepness.push(1 / Math.sqrt(1 + values.reduce((sum, value) => sum + value * value, 0)));
-    this.inBasis.push(false);
-    this.barred.push(false);
-    return this.costs.length - 1;
+    const { count } = this;
+    const start = this.starts[count]!;
+    const end = start + rows.length;
+    if (count + 2 > this.starts.length) this.growColumns();
+    if (end > this.rows.length) this.growEntries(end);
+    this.rows.set(rows, start);
+    this.values.set(values, start);
+    this.starts[count + 1] = end;
+    this.costs[count] = cost;
+    this.steepness[count] = 1 / Math.sqrt(1 + values.reduce((sum, value) => sum + value * value, 0));
+    this.count += 1;
+    return count;
   }
 
   /** Starts anew from these columns. */
   restart(basis: ArrayLike<number>): void {
-    this.inBasis.fill(false);
+    this.inBasis.fill(0);
     for (let i = 0; i < this.size; i += 1) {
       this.basis[i] = basis[i]!;
-      this.inBasis[basis[i]!] = true;
+      this.inBasis[basis[i]!] = 1;
     }
     this.refactor();
   }
@@ -83,7 +92,7 @@ export class Simplex {
   /** A barred column never enters. Prices are those of before until `reprice`. */
   setCost(column: number, cost: number, isBarred: boolean): void {
     this.costs[column] = cost;
-    this.barred[column] = isBarred;
+    this.barred[column] = isBarred ? 1 : 0;
   }
 
   reprice(): void {
@@ -107,21 +116,40 @@ export class Simplex {
   /** Lowers the cost as far as the pool allows; false where the work ran out. */
   primal(): boolean {
     while (this.work.allows()) {
-      let entering = -1;
-      let least = 0;
-      for (let column = 0; column < this.costs.length; column += 1) {
-        if (this.inBasis[column] || this.barred[column]) continue;
-        const reduced = this.reduced(column);
+      const entering = this.primalEntering();
+      if (entering < 0 || !this.enter(entering)) return true;
+    }
+    return false;
+  }
+
+  /** The steepest of a block of columns, the next block where none of it lowers the cost; -1 where none does. */
+  private primalEntering(): number {
+    const { count, starts, rows, values, costs, steepness, inBasis, barred, prices } = this;
+    const block = Math.max(LEAST_BLOCK, count >> 3);
+    let column = this.from < count ? this.from : 0;
+    let entering = -1;
+    let least = 0;
+    let seen = 0;
+    while (seen < count) {
+      const stop = Math.min(count, column + Math.min(block, count - seen));
+      seen += stop - column;
+      this.work.done += starts[stop]! - starts[column]! + stop - column;
+      for (; column < stop; column += 1) {
+        if (inBasis[column] !== 0 || barred[column] !== 0) continue;
+        let reduced = costs[column]!;
+        const end = starts[column + 1]!;
+        for (let k = starts[column]!; k < end; k += 1) reduced -= prices[rows[k]!]! * values[k]!;
         if (reduced >= -REDUCED_COST) continue;
-        const slope = reduced * this.steepness[column]!;
+        const slope = reduced * steepness[column]!;
         if (slope >= least) continue;
         least = slope;
         entering = column;
       }
-      this.work.done += this.rows.length;
-      if (entering < 0 || !this.enter(entering)) return true;
+      if (column === count) column = 0;
+      if (entering >= 0) break;
     }
-    return false;
+    this.from = column;
+    return entering;
   }
 
   /** Makes all amounts positive again without letting any reduced cost fall below 0; false where it cannot. */
@@ -145,18 +173,18 @@ export class Simplex {
 
   /** The column that may take this row's place with the least rise of cost; -1 where none can. */
   private dualEntering(leaving: number): number {
-    const { row } = this;
+    const { row, count, starts, rows, values, inBasis, barred } = this;
     row.fill(0);
     row[leaving] = 1;
     this.inverse.backward(row);
     let entering = -1;
     let best = Number.POSITIVE_INFINITY;
     let bestAlpha = 0;
-    for (let column = 0; column < this.costs.length; column += 1) {
-      if (this.inBasis[column] || this.barred[column]) continue;
+    for (let column = 0; column < count; column += 1) {
+      if (inBasis[column] !== 0 || barred[column] !== 0) continue;
       let alpha = 0;
-      const end = this.starts[column + 1]!;
-      for (let k = this.starts[column]!; k < end; k += 1) alpha += row[this.rows[k]!]! * this.values[k]!;
+      const end = starts[column + 1]!;
+      for (let k = starts[column]!; k < end; k += 1) alpha += row[rows[k]!]! * values[k]!;
       if (alpha >= -1e-7) continue;
       const ratio = Math.max(0, this.reduced(column)) / -alpha;
       if (ratio > best + 1e-12 || (ratio >= best - 1e-12 && alpha >= bestAlpha)) continue;
@@ -164,8 +192,22 @@ export class Simplex {
       bestAlpha = alpha;
       entering = column;
     }
-    this.work.done += this.rows.length * 2;
+    this.work.done += (starts[count]! + count) * 2;
     return entering;
+  }
+
+  private growColumns(): void {
+    this.starts = grown(this.starts, new Int32Array(this.starts.length * 2));
+    this.costs = grown(this.costs, new Float64Array(this.costs.length * 2));
+    this.steepness = grown(this.steepness, new Float64Array(this.steepness.length * 2));
+    this.inBasis = grown(this.inBasis, new Uint8Array(this.inBasis.length * 2));
+    this.barred = grown(this.barred, new Uint8Array(this.barred.length * 2));
+  }
+
+  private growEntries(least: number): void {
+    const size = Math.max(least, this.rows.length * 2);
+    this.rows = grown(this.rows, new Int32Array(size));
+    this.values = grown(this.values, new Float64Array(size));
   }
 
   private reduced(column: number): number {
@@ -208,8 +250,8 @@ export class Simplex {
     const step = amounts[leaving]! / direction[leaving]!;
     for (let i = 0; i < size; i += 1) if (i !== leaving) amounts[i]! -= direction[i]! * step;
     amounts[leaving] = step;
-    this.inBasis[this.basis[leaving]!] = false;
-    this.inBasis[entering] = true;
+    this.inBasis[this.basis[leaving]!] = 0;
+    this.inBasis[entering] = 1;
     this.basis[leaving] = entering;
     this.inverse.push(leaving, direction);
     this.sinceRefactor += 1;
@@ -243,4 +285,9 @@ export class Simplex {
     this.reprice();
     this.sinceRefactor = 0;
   }
+}
+
+function grown<List extends Int32Array | Float64Array | Uint8Array>(old: List, larger: List): List {
+  larger.set(old);
+  return larger;
 }

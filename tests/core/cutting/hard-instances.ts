@@ -9,11 +9,14 @@ export interface KnownInstance extends Instance {
 
 /**
  * Kinds that the cutting-stock literature calls hard, made anew here: every bar cut in exactly three and
- * nothing left over (Falkenauer, Journal of Heuristics 2, 1996), and bars of some thousands of units filled
+ * nothing left over (Falkenauer, Journal of Heuristics 2, 1996), of a thousand units and of many thousands,
+ * where hardly a length comes twice, and bars of some thousands of units filled
  * to the end with pieces of a hundred lengths and more.
  */
 export const HARD_INSTANCES: readonly KnownInstance[] = [
-  ...[20, 40, 83, 167].flatMap((bars) => [1, 2].map((seed) => threes(seed * 1000 + bars, bars))),
+  ...[20, 40, 83, 167].flatMap((bars) => [1, 2].map((seed) => threes(seed * 1000 + bars, bars, 1000))),
+  ...[1, 2, 3].map((seed) => threes(seed, 67, 2500)),
+  threes(11, 134, 10_000),
   ...[1, 2].flatMap((seed) => [
     filled(seed, { bars: 60, stock: 1000, least: 60, parts: [2, 4], slack: 3 }),
     filled(seed + 10, { bars: 80, stock: 1000, least: 20, parts: [2, 4], slack: 0 }),
@@ -24,18 +27,19 @@ export const HARD_INSTANCES: readonly KnownInstance[] = [
   ]),
 ];
 
-function threes(seed: number, bars: number): KnownInstance {
+function threes(seed: number, bars: number, stock: number): KnownInstance {
   const random = seededRandom(seed);
+  const part = stock / 1000;
   const lengths: number[] = [];
   for (let bar = 0; bar < bars; bar += 1) {
-    const first = 380 + Math.floor(random() * 111);
-    const second = 250 + Math.floor(random() * ((1000 - first) / 2 - 249));
-    lengths.push(first, second, 1000 - first - second);
+    const first = Math.floor(part * 380) + Math.floor(random() * (part * 110 + 1));
+    const second = Math.floor(part * 250) + Math.floor(random() * ((stock - first) / 2 - part * 250 + 1));
+    lengths.push(first, second, stock - first - second);
   }
   return {
-    name: `${bars} bars in exactly three, seed ${seed}`,
+    name: `${bars} bars of ${stock} in exactly three, seed ${seed}`,
     least: bars,
-    question: question(lengths, 1000),
+    question: question(lengths, stock),
   };
 }
 
