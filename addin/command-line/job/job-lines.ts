@@ -85,6 +85,7 @@ export function* jobLines(totals: JobTonnage, findings: readonly JobFinding[]): 
     bySize: Object.fromEntries(tonnage.bySize),
     total: why === null ? tonnage.total : null,
     held: why,
+    ...(totals.ofAnotherJob !== null && { ofAnotherJob: totals.ofAnotherJob }),
   };
   for (const finding of findings) yield { kind: "jobFinding", ...finding };
 }

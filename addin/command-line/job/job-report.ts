@@ -24,13 +24,15 @@ export interface JobReport extends Omit<TonnageReport, "notInTotal" | "held"> {
   /** null, or what of the job is held back; `total` is then null and the sums are of the rest */
   readonly held: readonly { readonly book: string; readonly sheet: string; readonly why: string }[] | null;
   readonly superseded: number;
+  /** what of the total may be another job's steel; not there where no schedule says another job */
+  readonly ofAnotherJob?: NonNullable<JobTonnage["ofAnotherJob"]>;
   /** by the rates of the first Shop sheet that holds any; not there without */
   readonly costs?: ReturnType<typeof costReport>;
   readonly notInTotal: JobTonnage["notInTotal"];
 }
 
 export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): JobReport {
-  const { tonnage, groupedBy, held, notInTotal, superseded, priced } = totals;
+  const { tonnage, groupedBy, held, notInTotal, superseded, priced, ofAnotherJob } = totals;
   const sums = tonnageReport({ tonnage, groupedBy, notInTotal: [], held: null });
   return {
     ...sums,
@@ -50,6 +52,7 @@ export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): Job
     held: held.length === 0 ? null : held,
     superseded,
     notInTotal,
+    ...(ofAnotherJob !== null && { ofAnotherJob }),
     ...(priced !== null && { costs: costReport(priced) }),
   };
 }

@@ -49,6 +49,21 @@ export function jobWorkbook({ report, groups, bars, count }: JobOnPaper): Uint8A
   });
 }
 
+/** A total that may hold another job's steel stands there with both figures. */
+function doubtRows({ schedules, tonnes, without }: NonNullable<JobReport["ofAnotherJob"]>): Row[] {
+  const where = schedules.map(({ book, sheet }) => `${book}, ${sheet}`).join("; ");
+  return [
+    [
+      "Of it perhaps another job's, t",
+      { value: tonnes, look: TONNES },
+      null,
+      null,
+      `schedules that say another job: ${where}`,
+    ],
+    ["Total without it, t", { value: without, look: TONNES }],
+  ];
+}
+
 function* jobRows(report: JobReport, sheets: number, count: number): Generator<Row> {
   const { books, unreadable, schedules, held, total, rows } = report;
   yield [head("Tonnes of a job")];
@@ -62,6 +77,7 @@ function* jobRows(report: JobReport, sheets: number, count: number): Generator<R
   if (held === null && total !== null && count > 0)
     yield ["Total, t", { value: total, formula: `(${sum})/1000`, look: { ...BOLD, ...TONNES } }];
   else yield ["Total", held === null ? total : "held back: the sums are without what is named below"];
+  if (report.ofAnotherJob !== undefined) yield* doubtRows(report.ofAnotherJob);
   yield ["By cut length and the standard's mass per metre; waste is not in it."];
   yield [];
   yield ["Schedule", "Revision", "Date", "Counted", "Because", "Book", "Sheet"].map(head);

@@ -11,6 +11,7 @@ export function printJob(
 ): void {
   printJobFindings(report, streams);
   printTonnage(named, report.groupedBy, streams);
+  if (report.ofAnotherJob !== undefined) streams.result(ofAnotherJobWords(report.ofAnotherJob));
   const left = report.schedules.filter(({ counted }) => counted === false).length;
   const counted = report.schedules.length - left;
   const out = left === 0 ? "" : `, ${left} older or doubled not counted`;
@@ -22,6 +23,17 @@ export function printJob(
     streams.result(
       "no total of the job: the sums above are without what is held back, which is named in the notes",
     );
+}
+
+/** Both figures of a total that may hold another job's steel. */
+export function ofAnotherJobWords({
+  schedules,
+  tonnes,
+  without,
+}: NonNullable<JobReport["ofAnotherJob"]>): string {
+  const shown = schedules.slice(0, MOST_PLACES).map(({ book, sheet }) => `${book}, ${sheet}`);
+  const more = schedules.length > MOST_PLACES ? ` and ${schedules.length - MOST_PLACES} more` : "";
+  return `perhaps not of this job: ${tonnes.toFixed(3)} t of the total, on schedules that say another job (${shown.join("; ")}${more}); ${without.toFixed(3)} t without them`;
 }
 
 function printJobFindings({ findings }: JobReport, streams: Streams): void {

@@ -32,6 +32,16 @@ export interface JobTonnage {
   readonly superseded: number;
   /** by the rates that the job was given; null without, and while any of it is held back */
   readonly priced: Priced | null;
+  /** what of the total stands on schedules that say another job; null where none does */
+  readonly ofAnotherJob: OfAnotherJob | null;
+}
+
+/** Steel that may be another job's: it is in the total, and both figures are told. Tonnes. */
+export interface OfAnotherJob {
+  readonly schedules: readonly { readonly book: string; readonly sheet: string }[];
+  readonly tonnes: number;
+  /** the total without it */
+  readonly without: number;
 }
 
 /** Which bars are asked for; null is all. */
@@ -50,6 +60,8 @@ export function isAsked({ pours, sizes }: BarFilter, { pour, size }: Pick<JobBar
 /** Adds up the bars of a job, book by book, so that no more than one book is held at a time. */
 export class JobTotals {
   readonly #sums = new TonnageSums();
+  readonly #sure = new TonnageSums();
+  readonly #ofAnother = new TonnageSums();
   readonly #prices: PriceSums | null;
   readonly #notInTotal: (NotInTotal & { book: string })[] = [];
   readonly #entries: ReadonlyMap<string, JudgedJob["schedules"][number]>;
@@ -86,6 +98,7 @@ export class JobTotals {
       if (!isAsked(this.filter, bar)) return { ...placed, group: this.#groupOf(bar, entry), leftOut };
       const line = { pour: this.#groupOf(bar, entry), size: bar.size, mass: bar.kg };
       const group = this.#sums.add(line);
+      (this.job.isOfAnother(book, bar.sheet) ? this.#ofAnother : this.#sure).add(line);
       const price = this.#prices === null ? null : toPrice(bar, group);
       if (price !== null) this.#prices?.add(price);
       return { ...placed, group, leftOut };
@@ -99,6 +112,7 @@ export class JobTotals {
     return {
       priced: isHeld ? null : (this.#prices?.result() ?? null),
       tonnage: this.#sums.tonnage(),
+      ofAnotherJob: this.#doubt(),
       groupedBy: this.groupedBy,
       held: [...this.#entries.values()].flatMap(({ book, sheet, held }) =>
         held === null ? [] : [{ book, sheet, why: held }],
@@ -106,6 +120,15 @@ export class JobTotals {
       notInTotal: this.#notInTotal,
       superseded: this.#superseded,
     };
+  }
+
+  #doubt(): OfAnotherJob | null {
+    const { rows, total } = this.#ofAnother.tonnage();
+    if (rows === 0) return null;
+    const schedules = this.job.schedules
+      .filter(({ book, sheet }) => this.job.isOfAnother(book, sheet))
+      .map(({ book, sheet }) => ({ book, sheet }));
+    return { schedules, tonnes: total, without: this.#sure.tonnage().total };
   }
 
   #groupOf(bar: JobBar, entry: JudgedJob["schedules"][number] | undefined): string {

@@ -1,7 +1,7 @@
 import { barKey, type JobBar } from "./job-bar";
 import type { JobFinding } from "./job-finding";
 import { findingsOfMarks } from "./marks-of-job";
-import { findingsOfNames } from "./names-of-job";
+import { findingsOfNames, OTHER_JOB } from "./names-of-job";
 import { newestSchedules, type Standing } from "./newest-schedules";
 import type { ScheduleEntry } from "./schedule-entry";
 import { findingsOfTitles } from "./titles-of-job";
@@ -12,6 +12,8 @@ export interface JudgedJob {
   readonly findings: readonly JobFinding[];
   /** why a bar does not count in the job, whatever its own book says of it; null where it counts */
   leftOut(book: string, bar: Pick<JobBar, "sheet" | "member" | "mark">): string | null;
+  /** Whether a schedule says that it is of another job: it counts, and every total says so beside it. */
+  isOfAnother(book: string, sheet: string): boolean;
 }
 
 /** Holds the schedules of a job against each other. */
@@ -23,14 +25,16 @@ export function judgeJob(entries: readonly ScheduleEntry[]): JudgedJob {
   };
   const counted = entries.filter(isCounted);
   const byPlace = new Map(entries.map((entry) => [`${entry.book}\n${entry.sheet}`, standing.get(entry)!]));
+  const names = findingsOfNames(entries, counted);
+  const others = new Set(
+    names
+      .filter(({ code }) => code === OTHER_JOB)
+      .flatMap(({ places }) => places.map(({ book, sheet }) => `${book}\n${sheet}`)),
+  );
   return {
     schedules: entries.map((entry) => ({ ...entry, standing: standing.get(entry)! })),
-    findings: [
-      ...findings,
-      ...findingsOfMarks(counted),
-      ...findingsOfNames(entries, counted),
-      ...findingsOfTitles(counted),
-    ],
+    findings: [...findings, ...findingsOfMarks(counted), ...names, ...findingsOfTitles(counted)],
+    isOfAnother: (book, sheet) => others.has(`${book}\n${sheet}`),
     leftOut: (book, bar) => {
       const own = byPlace.get(`${book}\n${bar.sheet}`);
       if (own === undefined || own.because === null) return null;

@@ -9,7 +9,8 @@ const otherStandard = defineJobFinding("JOB108", "other-standard", "doubtful", "
 const otherUnit = defineJobFinding("JOB109", "other-unit", "doubtful", "unsure");
 const sameFile = defineJobFinding("JOB110", "file-name-twice", "doubtful", "unsure");
 const fileDiffers = defineJobFinding("JOB112", "file-name-differs", "doubtful", "broken");
-const otherJob = defineJobFinding("JOB113", "other-job", "doubtful", "unsure");
+export const OTHER_JOB = "JOB113";
+const otherJob = defineJobFinding(OTHER_JOB, "other-job", "doubtful", "unsure");
 const withdrawn = defineJobFinding("JOB115", "said-withdrawn", "doubtful", "unsure");
 const nothing = defineJobFinding("JOB118", "nothing-counted", "doubtful", "broken");
 

@@ -321,6 +321,20 @@ describe("mistakes of a whole job", () => {
     expect(other.messages[0]).toContain("others here say Salt Quay");
   });
 
+  // Hand sum: 5 bars of 1.5 m at 1.579 kg/m (BS 4449:2005, table 7).
+  it("what another job's schedule holds stands beside the total, which is told with it and without it", () => {
+    const { files } = PLANTED.find(
+      ({ mistake }) => mistake === "a schedule of another job lies in the folder",
+    )!;
+    const { tonnage } = jobOf(files);
+    const alone = jobOf(CLEAN).tonnage;
+    expect(tonnage.ofAnotherJob?.schedules).toEqual([{ book: "KD-7.xlsx", sheet: "Schedule" }]);
+    expect(tonnage.ofAnotherJob?.tonnes).toBeCloseTo((5 * 1.5 * 1.579) / 1000, 9);
+    expect(tonnage.ofAnotherJob?.without).toBe(alone.tonnage.total);
+    expect(tonnage.tonnage.total).toBeCloseTo(alone.tonnage.total + (5 * 1.5 * 1.579) / 1000, 9);
+    expect(alone.ofAnotherJob).toBeNull();
+  });
+
   it.each(PLANTED.map((one) => [one.mistake, one] as const))("%s", (_, { files, told, says }) => {
     const { codes, messages } = jobOf(files);
     expect(codes).toContain(told);
