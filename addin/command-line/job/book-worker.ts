@@ -15,6 +15,9 @@ export function serveBooks(): void {
   parentPort?.on("message", (path: string) => parentPort?.postMessage(digester.answer(path)));
 }
 
+/** books sent to a worker at once, so that it need not wait for the next one */
+const ON_THEIR_WAY = 2;
+
 /** Reads books with several workers; the answers stand in the order of the paths. */
 export async function answerByWorkers(
   paths: readonly string[],
@@ -29,21 +32,22 @@ export async function answerByWorkers(
   const one = (): Promise<void> =>
     new Promise((resolve, reject) => {
       const worker = new Worker(script, { workerData: start });
-      let at = -1;
+      const asked: number[] = [];
       const send = (): void => {
-        at = next;
-        next += 1;
-        if (at < paths.length) worker.postMessage(paths[at]);
-        else worker.terminate().then(() => resolve(), reject);
+        if (next < paths.length) {
+          asked.push(next);
+          worker.postMessage(paths[next]);
+          next += 1;
+        } else if (asked.length === 0) worker.terminate().then(() => resolve(), reject);
       };
       worker.on("message", (answer: BookAnswer) => {
-        answers[at] = answer;
+        answers[asked.shift()!] = answer;
         done += 1;
         onAnswer(done);
         send();
       });
       worker.on("error", reject);
-      send();
+      for (let book = 0; book < ON_THEIR_WAY; book += 1) send();
     });
   await Promise.all(Array.from({ length: Math.min(workers, paths.length) }, one));
   return answers;

@@ -54,10 +54,15 @@ export class BookDigester {
   /** Reads a book and keeps its digest in the store; never throws for what the file holds. */
   answer(path: string): BookAnswer {
     try {
-      const { key, digest } = this.#digest(path);
-      const { isBroken, schedules, rates: block, report } = digest;
+      const bytes = readBook(path);
+      const key = this.#key(path, bytes);
+      const kept = this.store.get(answerKey(key)) as BookAnswer | null;
+      if (kept !== null) return kept;
+      const { isBroken, schedules, rates: block, report } = this.#digest(path, key, bytes);
       const rates = block === null ? null : { block, standard: report.standard };
-      return { path, error: null, key, isBroken, schedules, rates };
+      const answer = { path, error: null, key, isBroken, schedules, rates };
+      this.store.put(answerKey(key), answer);
+      return answer;
     } catch (error) {
       return { path, error: reasonOf(error), key: "", isBroken: false, schedules: [], rates: null };
     }
@@ -65,20 +70,28 @@ export class BookDigester {
 
   /** The digest that was answered for, out of the store; where it is gone the book is read again. */
   digest({ path, key }: Pick<BookAnswer, "path" | "key">): BookDigest {
-    return (this.store.get(key) as BookDigest | null) ?? this.#digest(path).digest;
+    const kept = this.store.get(key) as BookDigest | null;
+    if (kept !== null) return kept;
+    const bytes = readBook(path);
+    return this.#digest(path, this.#key(path, bytes), bytes);
   }
 
-  #digest(path: string): { key: string; digest: BookDigest } {
-    const bytes = readBook(path);
-    const key = this.store.key([path, ...this.#asked, bytes]);
+  #key(path: string, bytes: Uint8Array): string {
+    return this.store.key([path, ...this.#asked, bytes]);
+  }
+
+  #digest(path: string, key: string, bytes: Uint8Array): BookDigest {
     const kept = this.store.get(key) as BookDigest | null;
-    if (kept !== null) return { key, digest: kept };
+    if (kept !== null) return kept;
     const digest = digestBook(openBookOf(path, bytes), path, this.#question);
     if (isRefusal(digest)) throw new InputRefused(refusalText(digest));
     this.store.put(key, digest);
-    return { key, digest };
+    return digest;
   }
 }
+
+/** What is known of a book stands apart from its bars and findings, so that it is read without them. */
+const answerKey = (key: string): string => `${key}-answer`;
 
 function reasonOf(error: unknown): string {
   if (error instanceof InputRefused || error instanceof UnreadableWorkbook)
