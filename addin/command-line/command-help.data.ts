@@ -71,6 +71,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     examples: [
       { line: "cutplan schedule.xlsx --stock 12000,9000", says: "from these stock lengths" },
       { line: "cutplan schedule.xlsx --out cuts.html", says: "the cut list to print" },
+      { line: "cutplan bridge --out cuts.xlsx", says: "one plan over a job, as a workbook" },
     ],
   },
   tickets: {

@@ -7,8 +7,9 @@ import { jsonPlan, printCutList } from "../print-cut-list";
 import type { GivenOptions } from "../read-options";
 import { stockGiven } from "../stock-given";
 import type { Streams } from "../streams";
-import { isWorkbookName } from "../write-copy";
+import { isWorkbookName, refuseTarget, writeCopy } from "../write-copy";
 import { refusePage, writePage } from "../write-page";
+import { cutWorkbook } from "./cut-workbook";
 import type { JobAsked } from "./job-asked";
 import { piecesOfJob } from "./pieces-of-job";
 import { readJob } from "./read-job";
@@ -20,14 +21,15 @@ export async function cutJob(
   given: GivenOptions,
   streams: Streams,
 ): Promise<ExitCode> {
-  if (target !== null && isWorkbookName(target))
+  if (target !== null)
+    for (const path of asked.named.paths) (isWorkbookName(target) ? refuseTarget : refusePage)(path, target);
+  if (given.flag("again"))
     throw new InputRefused(
-      "the rests of a cut list are booked on one workbook's Shop sheet: name one, or --out FILE.html",
+      "--again books the rests of a cut list on one workbook's Shop sheet: name one book",
     );
-  if (target !== null) for (const path of asked.named.paths) refusePage(path, target);
   const job = await readJob(asked.named.paths, asked.task, given, streams);
   try {
-    const { rows, refused, books, first, workshop, notes } = piecesOfJob(asked, job);
+    const { rows, refused, books, first, workshop, notes, places } = piecesOfJob(asked, job);
     for (const note of notes) streams.note(note);
     if (first === null || workshop === null || rows.length === 0)
       throw new InputRefused("no piece to cut was found in any of the books");
@@ -36,7 +38,11 @@ export async function cutJob(
     const supply = cuttingSupply(workshop.shop, standard, stockGiven(given.text("stock"), standard));
     const plan = planPieces({ rows, refused, notes: [] }, supply, standard);
     for (const note of [...plan.notes, ...leftOutNotes(job.judged.schedules)]) streams.note(note);
-    if (target !== null) {
+    if (target !== null && isWorkbookName(target)) {
+      const leftOut = leftOutNotes(job.judged.schedules);
+      writeCopy(target, cutWorkbook({ ...plan, places, leftOut, unit: standard.unit }));
+      streams.note(`written: ${target}; no rest is booked on a Shop sheet`);
+    } else if (target !== null) {
       const { endCrop, kerf } = supply;
       const facts = { refused: plan.refused, toBuy: plan.toBuy, endCrop, kerf, unit: standard.unit };
       const head = {

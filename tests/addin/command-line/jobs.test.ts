@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { DuckDBInstance } from "@duckdb/node-api";
 import { Ajv } from "ajv";
 import { beforeAll, describe, expect, it } from "vitest";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { barwright } from "../../_support/command-line";
 import { madeBook } from "../../_support/make-job";
 
@@ -247,8 +248,38 @@ describe("what a job makes", () => {
     expect(plan.groups.map(({ pieces }: { pieces: number }) => pieces).sort()).toEqual([40, 68]);
     expect(run.err).toContain("revision B");
     expect(run.exit).toBe(0);
-    const booked = await barwright(["cutplan", job, "--out", join(folder, "booked.xlsx")]);
+    const booked = await barwright(["cutplan", job, "--again", "--out", join(folder, "booked.xlsx")]);
     expect(booked).toMatchObject({ exit: 2, err: expect.stringContaining("one workbook") });
+  });
+
+  it("writes the cutting plan of a job as a workbook", async () => {
+    const out = join(folder, "cuts.xlsx");
+    const asked = ["cutplan", job, "--stock", "12000", "--size", "H16,H12", "--out", out];
+    expect((await barwright(asked)).exit).toBe(0);
+    const workbook = openWorkbook(readFileSync(out));
+    const rows = (name: string) => {
+      const sheet = workbook.read(name);
+      return Array.from({ length: sheet.rowCount }, (_, row) =>
+        Array.from({ length: sheet.columnCount }, (_, column) => sheet.cell(row, column)),
+      );
+    };
+    const bought = rows("To buy").map(([size, , stock, bars, metres]) => [size, stock, bars, metres]);
+    // the same bars as above: ten and fifteen of 12 m, 120 m and 180 m
+    expect(bought.slice(1)).toEqual([...bought.slice(1, -1), ["All", null, 25, 300]]);
+    expect(bought.slice(1, -1).sort()).toEqual([
+      ["H12", 12_000, 15, 180],
+      ["H16", 12_000, 10, 120],
+    ]);
+    const pieces = rows("Pieces").slice(1);
+    expect(pieces.reduce((sum, row) => sum + Number(row[4]), 0)).toBe(40 + 60 + 8);
+    expect(pieces.map((row) => String(row[5]).replace(/^.*[\\/]/, "")).sort()).toEqual([
+      "HS-1.csv",
+      "HS-1.csv",
+      "HS-2.csv",
+    ]);
+    const cut = rows("Cuts").slice(1);
+    expect(cut.reduce((sum, row) => sum + Number(row[4]), 0)).toBe(25);
+    expect(rows("In no plan").flat().join(" ")).toContain("revision B");
   });
 
   it("makes a ticket for each bar that counts", async () => {
