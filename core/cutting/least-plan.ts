@@ -23,9 +23,11 @@ export interface LeastPlan<Bound> {
 
 /** fillings by which the first plans are made, each with other weights */
 const FIRST_PLANS = 6;
+/** lengths below which the relaxation is quick, and tells more than a search without it */
+const MANY_LENGTHS = 40;
 const ROUNDING_TRIES = 120;
 /** shares of the work after which each way of searching gives way to the next */
-const SHARE = { fullBars: 0.85, relaxation: 0.7, goal: 0.8, better: 0.9 };
+const SHARE = { fullBars: 0.5, relaxation: 0.7, goal: 0.8, better: 0.9 };
 
 /**
  * The cheapest whole plan that is found: simple plans first, then one of bars that leave next to nothing
@@ -49,7 +51,8 @@ export function leastPlan<Bound extends CostBound>(
     master.offer(plan.uses);
   }
   const [stock] = problem.stock;
-  if (problem.stock.length === 1 && !Number.isFinite(stock!.limit) && bound.goal > 0) {
+  const isOfMany = problem.lengths.length >= MANY_LENGTHS;
+  if (isOfMany && problem.stock.length === 1 && !Number.isFinite(stock!.limit) && bound.goal > 0) {
     work.upTo(SHARE.fullBars);
     const uses = byFullBars(problem, Math.round(bound.goal / stock!.cost), random, work);
     if (uses !== null) return { uses, bound };
