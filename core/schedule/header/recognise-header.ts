@@ -193,7 +193,8 @@ function recogniseMadeUp(typed: string): HeaderMeaning | null {
     const found = headingOfParts(oneSpelling(plain), PARTS) ?? headingOfParts(plain, PARTS);
     if (found === null) continue;
     const inside = BRACKETED.exec(whole)?.[1];
-    if (found.kind === "ignored" && inside !== undefined && lookUp(inside)?.kind === "unitMass")
+    const isOfPart = found.kind === "ignored" || found.kind === "pieceMass";
+    if (isOfPart && inside !== undefined && lookUp(inside)?.kind === "unitMass")
       return { ...found, kind: "unitMass", unit: null, serial: false };
     const own = unit !== null && fits(found.kind, unit) ? unit : null;
     return { ...found, unit: own, serial: false };

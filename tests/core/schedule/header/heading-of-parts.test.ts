@@ -28,7 +28,7 @@ describe("headingOfParts", () => {
   });
 
   it("should not take the mass of one bar or of one member for that of the row", () => {
-    expect(recogniseHeader("Масса ед., кг")?.kind).toBe("ignored");
+    expect(recogniseHeader("Масса ед., кг")?.kind).toBe("pieceMass");
     expect(recogniseHeader("Масса на 1 эл., кг")?.kind).toBe("ignored");
   });
 
