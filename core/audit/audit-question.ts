@@ -13,6 +13,8 @@ export interface AuditQuestion {
   /** the one sheet to be judged and reported on; the others are read for what only several show */
   readonly only?: string | null;
   readonly settings?: AuditSettings;
+  /** no edit will follow: what only a re-check goes by is not kept */
+  readonly isOnce?: boolean;
   /** all rules unless given */
   readonly rules?: readonly Rule[];
 }

@@ -2,6 +2,7 @@ import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
 import { type CodesMeant, codesMeant } from "../bar/codes-meant";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import { plainBar } from "../schedule/rows/stored-bars";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
@@ -85,9 +86,9 @@ function sameColumns(
 /** All that was read of a row, but the table that it stands in, is as before. */
 function sameReading(a: BarRow, b: BarRow): boolean {
   if (a === b) return true;
-  const keys = Object.keys(a) as (keyof BarRow)[];
-  return (
-    keys.length === Object.keys(b).length && keys.every((key) => key === "table" || isAlike(a[key], b[key]))
+  const [one, other] = [plainBar(a), plainBar(b)];
+  return (Object.keys(one) as (keyof BarRow)[]).every(
+    (key) => key === "table" || isAlike(one[key], other[key]),
   );
 }
 

@@ -2,6 +2,7 @@ import { AnswersOfBars } from "../bar/answers-of-bars";
 import { BarFacts } from "../bar/bar-facts";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import { plainBar } from "../schedule/rows/stored-bars";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { BookRevisions } from "./book-revisions";
@@ -21,7 +22,7 @@ export function withSuperseded(facts: SheetFacts, book: BookFacts): ScheduleRead
     if (found === null || !found.isNamed) return bar.row;
     isAny = true;
     const sheet = found.sheet === facts ? null : found.sheet.name;
-    return { ...bar.row, superseded: true, supersededBy: { revision: found.later, sheet } };
+    return { ...plainBar(bar.row), superseded: true, supersededBy: { revision: found.later, sheet } };
   });
   return isAny ? { ...reading, bars } : reading;
 }

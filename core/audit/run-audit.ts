@@ -65,6 +65,7 @@ export function openAudit(asked: AuditQuestion): Audit {
     rules: RULES,
     only: null,
     isStandardAssumed: false,
+    isOnce: false,
     ...asked,
   };
   const { settings, only } = question;
@@ -83,7 +84,7 @@ export function openAudit(asked: AuditQuestion): Audit {
     .filter((sheet) => !isShopSheet(sheet.name) && sheet !== ownSheet)
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
-      const session = openAsCorrected(sheet, standard, settings);
+      const session = openAsCorrected(sheet, standard, settings, question.isOnce);
       const asked = isJudged ? { rules: rowRules, watched } : { rules: [], watched: [] };
       return { ...judgeRows(sheet, session, context, asked), isJudged };
     });
@@ -111,7 +112,7 @@ export function recheck({ state }: Audit, changed: Sheet, firstRow: number, last
   const { settings } = state.question;
   const { standard } = state.context;
   const session =
-    before.session.reread(changed, firstRow, lastRow) ?? openAsCorrected(changed, standard, settings);
+    before.session.reread(changed, firstRow, lastRow) ?? openAsCorrected(changed, standard, settings, false);
   const asked = { rules: state.rowRules, watched: state.watched };
   const after = judgeRows(changed, session, state.context, asked, { before, firstRow, lastRow });
   const sheets = state.sheets.map((sheet, index) => (index === place ? after : sheet));

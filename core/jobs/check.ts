@@ -22,7 +22,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
   if (isRefusal(opened)) return opened;
   const { all, only, standard, settings, isStandardAssumed } = opened;
-  const whole = runAudit({ sheets: all, only, standard, settings, isStandardAssumed });
+  const whole = runAudit({ sheets: all, only, standard, settings, isStandardAssumed, isOnce: true });
   const read = whole.sheets.map(({ sheet, reading }) => ({
     sheet: all.find(({ name }) => name === sheet)!,
     reading,

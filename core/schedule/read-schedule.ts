@@ -18,11 +18,16 @@ import { inOneColumn, splitPasted } from "./split-pasted";
  * @example readSchedule(sheetFromRows("B1", rows), standard).bars[0]?.size?.diameter // 16
  */
 export function readSchedule(sheet: Sheet, standard: Standard, options?: ReadOptions): ScheduleReading {
-  return openSchedule(sheet, standard, options).reading;
+  return openSchedule(sheet, standard, options, true).reading;
 }
 
-/** The reading of a sheet with what it takes to read a few of its rows again after an edit. */
-export function openSchedule(sheet: Sheet, standard: Standard, options?: ReadOptions): ScheduleSession {
+/** The reading of a sheet with what it takes to read a few of its rows again after an edit, unless `isOnce`. */
+export function openSchedule(
+  sheet: Sheet,
+  standard: Standard,
+  options?: ReadOptions,
+  isOnce = false,
+): ScheduleSession {
   assertSheet(sheet);
   const { options: read, wrong } = parseReadOptions(options);
   const beside = sumsBeside(sheet.rowCount, sheetAccess(sheet, read).cells, standard);
@@ -42,7 +47,7 @@ function openList(
   const joined = splitJoined(sheet, cells, standard);
   const pasted = joined === null ? splitPasted(sheet, cells) : null;
   const before = remember(() => listBefore(sheet, standard));
-  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read, before);
+  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read, isOnce, before);
   const own = reader.read();
   const reading = wrong === null ? own : { ...own, guesses: [malformed(wrong), ...(own.guesses ?? [])] };
   if (joined !== null) return new ScheduleSession(asJoined(reading, joined), null);

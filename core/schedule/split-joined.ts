@@ -5,6 +5,7 @@ import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
 import { knownWords } from "./header/known-words";
 import { readHeading } from "./rows/read-heading";
+import { plainBar } from "./rows/stored-bars";
 import type { Cell, Sheet } from "./sheet";
 
 const LEAST_ROWS = 5;
@@ -183,7 +184,7 @@ export function asJoined(reading: ScheduleReading, { from, width }: SplitJoined)
     ...reading,
     tables: reading.tables.map(tableOf),
     bars: reading.bars.map((bar) => ({
-      ...bar,
+      ...plainBar(bar),
       table: tableOf(bar.table),
       problems: bar.problems?.map((problem) => ({ ...problem, column: place(problem.column) })) ?? null,
     })),

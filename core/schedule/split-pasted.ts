@@ -1,4 +1,5 @@
 import type { ScheduleReading, TableReading } from "./bar-row";
+import { plainBar } from "./rows/stored-bars";
 import type { Cell, Sheet } from "./sheet";
 
 const GAP = /\t|\s{2,}/;
@@ -57,7 +58,7 @@ export function inOneColumn(reading: ScheduleReading): ScheduleReading {
     ...reading,
     tables: reading.tables.map(tableOf),
     bars: reading.bars.map((bar) => ({
-      ...bar,
+      ...plainBar(bar),
       table: tableOf(bar.table),
       problems: bar.problems?.map((problem) => ({ ...problem, column: 0 })) ?? null,
     })),

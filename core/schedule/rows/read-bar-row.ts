@@ -26,6 +26,7 @@ import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
 import { sizeOfHeading } from "./size-heading";
+import { StoredBars } from "./stored-bars";
 
 const NO_DIMS: readonly (number | null)[] = [];
 const TYPE_LETTERS = /^[A-Z]{1,2}$/i;
@@ -58,6 +59,7 @@ export class BarRowReader {
     () => ({ reading: null, isVoid: false }),
   );
   private readonly draft: RowDraft;
+  private readonly bars: StoredBars;
   /** by place among the dimensions, of the row that is being read */
   private readonly dims: (number | null)[] = [];
 
@@ -68,6 +70,7 @@ export class BarRowReader {
     readonly layout: TableLayout,
   ) {
     this.draft = new RowDraft(source);
+    this.bars = new StoredBars(layout.table);
     this.columns = tableColumns(layout, standard.unit === "in");
     this.readSize = sizeCellReader(standard, layout.softMetric, layout.habitualSizes);
     this.readShape = shapeCellReader(standard);
@@ -150,7 +153,7 @@ export class BarRowReader {
       problems: null,
       unitMass: this.mass(draft, "unitMass", columns.unitMass, cells),
       totalLength,
-      ...(sized === null ? {} : { sizedAt: sized.column }),
+      sizedAt: sized === null ? null : sized.column,
       spacing: spacing ?? called?.spacing ?? null,
       varying: draft.varying,
       setMark: null,
@@ -163,7 +166,7 @@ export class BarRowReader {
     };
     this.askEachFace(draft, bar);
     bar.problems = draft.problems;
-    return { bar, carried };
+    return { bar: this.bars.keep(bar), carried };
   }
 
   private length(

@@ -5,6 +5,7 @@ import { laterRevisions, setsOf } from "./finish-reading";
 import { BarRowReader } from "./read-bar-row";
 import type { Resumable } from "./resumable";
 import type { DraftRow } from "./row-draft";
+import { plainBar } from "./stored-bars";
 import { barsOfTitle } from "./title-facts";
 
 const NO_CELLS: readonly Cell[] = [];
@@ -105,7 +106,10 @@ function finisher({ guesses = [], titleFacts, tables }: ScheduleReading, { isGra
 }
 
 function readsAlike(bar: BarRow, old: BarRow): boolean {
-  return bar.remark === old.remark && JSON.stringify(comparable(bar)) === JSON.stringify(comparable(old));
+  return (
+    bar.remark === old.remark &&
+    JSON.stringify(comparable(plainBar(bar))) === JSON.stringify(comparable(plainBar(old)))
+  );
 }
 
 function comparable({ table: _table, ...said }: BarRow) {
@@ -138,7 +142,7 @@ function withWholeSheet(
     if (!isNew && set === (bar.setMark ?? null) && by?.revision === bar.supersededBy?.revision) continue;
     // whether its own remark says so as well is not known
     if (!isNew && by === null && bar.supersededBy != null) return null;
-    if (!isNew) bars[place] = { ...bar };
+    if (!isNew) bars[place] = plainBar(bar);
     giveWholeSheet(bars[place] as DraftRow, set, by);
     differing.add(place);
   }

@@ -79,6 +79,8 @@ export class SheetReader {
     private readonly sheet: Sheet,
     private readonly standard: Standard,
     private readonly options: ReadOptions,
+    /** read once, and not again after an edit */
+    private readonly isOnce: boolean,
     private readonly before: () => ListBefore | null = () => null,
   ) {
     this.access = sheetAccess(sheet, options);
@@ -120,7 +122,7 @@ export class SheetReader {
   resumable(): Resumable | null {
     const { sheet, standard, carriedTo, isGradeNoted } = this;
     const [decision, another] = this.decisions;
-    if (decision === undefined || another !== undefined || this.isMarkAsked) return null;
+    if (this.isOnce || decision === undefined || another !== undefined || this.isMarkAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
     if (this.sums.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
@@ -377,7 +379,7 @@ export class SheetReader {
   private takeBar(block: Block, cells: readonly Cell[], row: number): RowVerdict {
     block.blanks = 0;
     block.ended = false;
-    this.carriedTo.push(block.carried);
+    if (!this.isOnce) this.carriedTo.push(block.carried);
     const { bar, carried } = block.reader.read(cells, row, block.carried, block.above);
     block.carried = carried;
     block.above = bar;

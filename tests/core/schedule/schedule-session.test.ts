@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { openSchedule } from "../../../core/schedule/read-schedule";
+import { plainBar } from "../../../core/schedule/rows/stored-bars";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import type { Standard } from "../../../core/standards/port";
 import { seededSchedule } from "../../bench/seeded-schedule";
@@ -95,7 +96,7 @@ function told({ bars, totals, ...reading }: ScheduleReading) {
   const tableOf = reading.tables[0];
   return {
     ...reading,
-    bars: bars.map(({ table, ...bar }) => ({ ...bar, headerTop: table.headerTop })),
+    bars: bars.map(plainBar).map(({ table, ...bar }) => ({ ...bar, headerTop: table.headerTop })),
     totals: totals.map(({ table, ...line }) => ({ ...line, headerTop: table?.headerTop })),
     columns: tableOf === undefined ? [] : [...tableOf.columns.values()],
   };
@@ -217,5 +218,12 @@ describe("ScheduleSession", () => {
     expect(session.reread(withCell(20, 8, 777), 20, 20)?.reading.bars[19]?.dims[0]).toBe(777);
     expect(session.reread(withCell(20, 2, "Total"), 20, 20)).toBeNull();
     expect(session.reread(withCell(0, 8, "Mark"), 0, 0)).toBeNull();
+  });
+
+  it("should keep nothing for an edit where none follows", () => {
+    const sheet = sheetFromRows("S", matrix);
+    const once = openSchedule(sheet, standard, undefined, true);
+    expect(once.reread(sheet, 20, 20)).toBeNull();
+    expect(told(once.reading)).toEqual(told(openSchedule(sheet, standard).reading));
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
 import { readSchedule } from "../../../core/schedule/read-schedule";
+import { plainBar } from "../../../core/schedule/rows/stored-bars";
 import { resolveStandard, type Standard } from "../../../core/standards";
 import { reckonTonnage, tonnageNotes } from "../../../core/totals";
 
@@ -65,7 +66,7 @@ describe("reckonTonnage", () => {
       // a member may be taken from the sheet's own name
       return {
         sheet,
-        reading: { ...reading, bars: reading.bars.map((each) => ({ ...each, member: null })) },
+        reading: { ...reading, bars: reading.bars.map((each) => ({ ...plainBar(each), member: null })) },
       };
     });
     const sheets = reckonTonnage([one!, two!], standard);
@@ -83,7 +84,7 @@ describe("reckonTonnage", () => {
       bar("04", "H16", "P1"),
     ]);
     const bars = reading.bars.map((each, index) => ({
-      ...each,
+      ...plainBar(each),
       ...(index === 1 && { struckThrough: true }),
       ...(index === 3 && { superseded: true }),
     }));

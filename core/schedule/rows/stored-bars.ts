@@ -1,0 +1,384 @@
+import type { SizeReading } from "../../standards/port";
+import type { BarRow, CellProblem, RemarkReading, SupersededBy, TableReading, VaryingSet } from "../bar-row";
+import type { DraftRow } from "./row-draft";
+
+/** What few bars have; the others share `NOTHING_RARE`. */
+interface Rare {
+  freeDims: string;
+  coating: string | null;
+  released: string | null;
+  problems: readonly CellProblem[] | null;
+  unitMass: number | null;
+  sizedAt: number | null;
+  spacing: number | null;
+  varying: VaryingSet | null;
+  setMark: string | null;
+  legs: readonly number[] | null;
+  lap: number | null;
+  hidden: boolean;
+  struckThrough: boolean;
+  superseded: boolean;
+  supersededBy: SupersededBy | null;
+  fill: string | null;
+}
+
+const NOTHING_RARE: Readonly<Rare> = {
+  freeDims: "",
+  coating: null,
+  released: null,
+  problems: null,
+  unitMass: null,
+  sizedAt: null,
+  spacing: null,
+  varying: null,
+  setMark: null,
+  legs: null,
+  lap: null,
+  hidden: false,
+  struckThrough: false,
+  superseded: false,
+  supersededBy: null,
+  fill: null,
+};
+
+/** Places of the numbers of one bar. */
+enum Figure {
+  Row = 0,
+  Members = 1,
+  Each = 2,
+  Total = 3,
+  Length = 4,
+  Mass = 5,
+  Former = 6,
+  Radius = 7,
+  TotalLength = 8,
+}
+const FIGURES = 9;
+
+/** Some bars, field by field. NaN stands for null. */
+class Block {
+  readonly member: (string | null)[];
+  readonly mark: (string | null)[];
+  readonly sizeTyped: (string | null)[];
+  readonly size: (SizeReading | null)[];
+  readonly grade: (string | null)[];
+  readonly shape: (string | null)[];
+  readonly pour: (string | null)[];
+  readonly revision: (string | null)[];
+  readonly remark: (string | null)[];
+  readonly remarks: (RemarkReading | null | undefined)[];
+  readonly rare: Readonly<Rare>[];
+  readonly figures: Float64Array;
+  /** where the dimensions of each bar begin among all; those of the next end them */
+  readonly firstDim: Uint32Array;
+  dims: Float64Array;
+  /** the dimensions last asked for, which are mostly asked for again */
+  dimsMade: readonly (number | null)[] = [];
+  dimsMadeOf = -1;
+  count = 0;
+
+  constructor(
+    readonly table: TableReading,
+    readonly room: number,
+  ) {
+    const texts = (): (string | null)[] => new Array<string | null>(room).fill(null);
+    this.member = texts();
+    this.mark = texts();
+    this.sizeTyped = texts();
+    this.size = new Array<SizeReading | null>(room).fill(null);
+    this.grade = texts();
+    this.shape = texts();
+    this.pour = texts();
+    this.revision = texts();
+    this.remark = texts();
+    this.remarks = new Array<RemarkReading | null | undefined>(room).fill(null);
+    this.rare = new Array<Readonly<Rare>>(room).fill(NOTHING_RARE);
+    this.figures = new Float64Array(room * FIGURES);
+    this.firstDim = new Uint32Array(room + 1);
+    this.dims = new Float64Array(room * 4);
+  }
+}
+
+/** A bar as `BarRow` says, of which the fields stand in a block with those of others. */
+class StoredBar implements DraftRow {
+  constructor(
+    private readonly block: Block,
+    private readonly place: number,
+  ) {}
+
+  get table(): TableReading {
+    return this.block.table;
+  }
+  get row(): number {
+    return this.block.figures[this.place * FIGURES + Figure.Row] as number;
+  }
+  get member(): string | null {
+    return this.block.member[this.place] as string | null;
+  }
+  set member(member) {
+    this.block.member[this.place] = member;
+  }
+  get mark(): string | null {
+    return this.block.mark[this.place] as string | null;
+  }
+  get sizeTyped(): string | null {
+    return this.block.sizeTyped[this.place] as string | null;
+  }
+  get size(): SizeReading | null {
+    return this.block.size[this.place] as SizeReading | null;
+  }
+  get grade(): string | null {
+    return this.block.grade[this.place] as string | null;
+  }
+  set grade(grade) {
+    this.block.grade[this.place] = grade;
+  }
+  get shape(): string | null {
+    return this.block.shape[this.place] as string | null;
+  }
+  get dims(): readonly (number | null)[] {
+    const { block, place } = this;
+    return block.dimsMadeOf === place ? block.dimsMade : dimsOf(block, place);
+  }
+  get members(): number | null {
+    return figure(this.block, this.place, Figure.Members);
+  }
+  get each(): number | null {
+    return figure(this.block, this.place, Figure.Each);
+  }
+  get total(): number | null {
+    return figure(this.block, this.place, Figure.Total);
+  }
+  get length(): number | null {
+    return figure(this.block, this.place, Figure.Length);
+  }
+  get mass(): number | null {
+    return figure(this.block, this.place, Figure.Mass);
+  }
+  get former(): number | null {
+    return figure(this.block, this.place, Figure.Former);
+  }
+  get pour(): string | null {
+    return this.block.pour[this.place] as string | null;
+  }
+  set pour(pour) {
+    this.block.pour[this.place] = pour;
+  }
+  get revision(): string | null {
+    return this.block.revision[this.place] as string | null;
+  }
+  get remark(): string | null {
+    return this.block.remark[this.place] as string | null;
+  }
+  set remark(remark) {
+    this.block.remark[this.place] = remark;
+  }
+  get remarks(): RemarkReading | null {
+    return this.block.remarks[this.place] ?? null;
+  }
+  set remarks(remarks) {
+    this.block.remarks[this.place] = remarks;
+  }
+  get radius(): number | null {
+    return figure(this.block, this.place, Figure.Radius);
+  }
+  get freeDims(): string {
+    return this.#rare.freeDims;
+  }
+  get coating(): string | null {
+    return this.#rare.coating;
+  }
+  get released(): string | null {
+    return this.#rare.released;
+  }
+  get problems(): readonly CellProblem[] | null {
+    return this.#rare.problems;
+  }
+  get unitMass(): number | null {
+    return this.#rare.unitMass;
+  }
+  get totalLength(): number | null {
+    return figure(this.block, this.place, Figure.TotalLength);
+  }
+  get sizedAt(): number | null {
+    return this.#rare.sizedAt;
+  }
+  get spacing(): number | null {
+    return this.#rare.spacing;
+  }
+  get varying(): VaryingSet | null {
+    return this.#rare.varying;
+  }
+  get setMark(): string | null {
+    return this.#rare.setMark;
+  }
+  set setMark(setMark) {
+    this.#change({ setMark });
+  }
+  get legs(): readonly number[] | null {
+    return this.#rare.legs;
+  }
+  get lap(): number | null {
+    return this.#rare.lap;
+  }
+  get hidden(): boolean {
+    return this.#rare.hidden;
+  }
+  get struckThrough(): boolean {
+    return this.#rare.struckThrough;
+  }
+  get superseded(): boolean {
+    return this.#rare.superseded;
+  }
+  set superseded(superseded) {
+    this.#change({ superseded });
+  }
+  get supersededBy(): SupersededBy | null {
+    return this.#rare.supersededBy;
+  }
+  set supersededBy(supersededBy) {
+    this.#change({ supersededBy });
+  }
+  get fill(): string | null {
+    return this.#rare.fill;
+  }
+
+  toJSON(): BarRow {
+    return plainBar(this);
+  }
+
+  get #rare(): Readonly<Rare> {
+    return this.block.rare[this.place] as Readonly<Rare>;
+  }
+
+  #change(rare: Partial<Rare>): void {
+    const before = this.#rare;
+    if ((Object.keys(rare) as (keyof Rare)[]).every((name) => rare[name] === before[name])) return;
+    this.block.rare[this.place] = { ...before, ...rare };
+  }
+}
+
+function figure({ figures }: Block, place: number, which: Figure): number | null {
+  const value = figures[place * FIGURES + which] as number;
+  return Number.isNaN(value) ? null : value;
+}
+
+function dimsOf(block: Block, place: number): readonly (number | null)[] {
+  const { dims, firstDim } = block;
+  const made: (number | null)[] = [];
+  for (let at = firstDim[place] as number; at < (firstDim[place + 1] as number); at += 1) {
+    const value = dims[at] as number;
+    made.push(Number.isNaN(value) ? null : value);
+  }
+  block.dimsMade = made;
+  block.dimsMadeOf = place;
+  return made;
+}
+
+/** bars of the first block */
+const FEWEST = 16;
+const MOST = 16_384;
+
+/**
+ * Keeps the bars of one table field by field: a fraction of what an object with all fields takes, and
+ * nothing that the memory's tidying has to move.
+ */
+export class StoredBars {
+  #block: Block | null = null;
+  #next = FEWEST;
+
+  constructor(private readonly table: TableReading) {}
+
+  /** The bar, of which nothing but `table` is kept. */
+  keep(bar: Omit<BarRow, "table">): DraftRow {
+    const block = this.#blockWithRoom();
+    const place = block.count;
+    block.count += 1;
+    block.member[place] = bar.member;
+    block.mark[place] = bar.mark;
+    block.sizeTyped[place] = bar.sizeTyped;
+    block.size[place] = bar.size;
+    block.grade[place] = bar.grade;
+    block.shape[place] = bar.shape;
+    block.pour[place] = bar.pour;
+    block.revision[place] = bar.revision;
+    block.remark[place] = bar.remark;
+    block.remarks[place] = bar.remarks;
+    const first = place * FIGURES;
+    block.figures[first + Figure.Row] = bar.row;
+    block.figures[first + Figure.Members] = bar.members ?? Number.NaN;
+    block.figures[first + Figure.Each] = bar.each ?? Number.NaN;
+    block.figures[first + Figure.Total] = bar.total ?? Number.NaN;
+    block.figures[first + Figure.Length] = bar.length ?? Number.NaN;
+    block.figures[first + Figure.Mass] = bar.mass ?? Number.NaN;
+    block.figures[first + Figure.Former] = bar.former ?? Number.NaN;
+    block.figures[first + Figure.Radius] = bar.radius ?? Number.NaN;
+    block.figures[first + Figure.TotalLength] = bar.totalLength ?? Number.NaN;
+    keepDims(block, place, bar.dims);
+    if (isRare(bar)) block.rare[place] = rareOf(bar);
+    return new StoredBar(block, place);
+  }
+
+  #blockWithRoom(): Block {
+    if (this.#block === null || this.#block.count === this.#block.room) {
+      this.#block = new Block(this.table, this.#next);
+      this.#next = Math.min(MOST, this.#next * 2);
+    }
+    return this.#block;
+  }
+}
+
+function keepDims(block: Block, place: number, dims: readonly (number | null)[]): void {
+  const from = block.firstDim[place] as number;
+  const until = from + dims.length;
+  if (until > block.dims.length) {
+    const more = new Float64Array(Math.max(until, block.dims.length * 2));
+    more.set(block.dims);
+    block.dims = more;
+  }
+  for (let at = 0; at < dims.length; at += 1) block.dims[from + at] = dims[at] ?? Number.NaN;
+  block.firstDim[place + 1] = until;
+}
+
+// field by field: names looked up in a list cost as much as all else here
+function isRare(bar: Omit<BarRow, "table">): boolean {
+  const { freeDims, coating, released, problems, hidden, struckThrough, superseded, fill } = bar;
+  const { unitMass, sizedAt, spacing, varying, setMark, legs, lap, supersededBy } = bar;
+  if (freeDims !== "" || hidden || struckThrough || superseded === true) return true;
+  return (
+    (coating ?? released ?? problems ?? fill ?? unitMass ?? sizedAt ?? null) !== null ||
+    (spacing ?? varying ?? setMark ?? legs ?? lap ?? supersededBy ?? null) !== null
+  );
+}
+
+function rareOf(bar: Omit<BarRow, "table">): Rare {
+  return {
+    freeDims: bar.freeDims,
+    coating: bar.coating,
+    released: bar.released,
+    problems: bar.problems,
+    unitMass: bar.unitMass ?? null,
+    sizedAt: bar.sizedAt ?? null,
+    spacing: bar.spacing ?? null,
+    varying: bar.varying ?? null,
+    setMark: bar.setMark ?? null,
+    legs: bar.legs ?? null,
+    lap: bar.lap ?? null,
+    hidden: bar.hidden,
+    struckThrough: bar.struckThrough,
+    superseded: bar.superseded ?? false,
+    supersededBy: bar.supersededBy ?? null,
+    fill: bar.fill ?? null,
+  };
+}
+
+/** All fields of a bar as an object of its own, to be copied with some of them changed. */
+export function plainBar(bar: BarRow): BarRow {
+  const { table, row, member, mark, sizeTyped, size, grade, shape, dims, members, each, total } = bar;
+  const { length, mass, former, radius, totalLength = null, pour, revision, remark, remarks = null } = bar;
+  return {
+    ...{ table, row, member, mark, sizeTyped, size, grade, shape, dims, members, each, total },
+    ...{ length, mass, former, radius, totalLength, pour, revision, remark, remarks },
+    ...rareOf(bar),
+  };
+}
