@@ -98,12 +98,10 @@ class SharedPacking {
       bytes = this.#packed(place);
     } else {
       while (Atomics.load(turns, place) === Turn.Taken) Atomics.wait(turns, place, Turn.Taken);
+      const from = place * packedSize;
       // given back where the other thread could not
-      if (Atomics.load(turns, place) === Turn.Filled) bytes = this.#packed(place);
-      else {
-        const from = place * packedSize;
-        bytes = packed.slice(from, from + (packedLengths[place] as number));
-      }
+      const isPacked = Atomics.load(turns, place) === Turn.Packed;
+      bytes = isPacked ? packed.slice(from, from + (packedLengths[place] as number)) : this.#packed(place);
     }
     lengths[place] = 0;
     Atomics.store(turns, place, Turn.Free);

@@ -1,5 +1,6 @@
 import type { Looked } from "../bar/looked";
 import type { SheetFacts } from "../bar/sheet-facts";
+import type { ScheduleReading } from "../schedule/bar-row";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { AuditQuestion } from "./audit-question";
 import type { AuditReport } from "./audit-report";
@@ -38,6 +39,15 @@ export interface AuditState {
   readonly sheets: readonly SheetState[];
   /** about the Shop sheet */
   readonly shopFindings: readonly Finding[];
+}
+
+/** The bars of a sheet as an audit judged them; undefined where they are not those that were read. */
+export function factsJudged(
+  { state }: Audit,
+  { sheet, reading }: { readonly sheet: { readonly name: string }; readonly reading: ScheduleReading },
+): SheetFacts | undefined {
+  const facts = state.sheets.find((one) => one.facts.name === sheet.name)?.facts;
+  return facts?.reading.bars === reading.bars ? facts : undefined;
 }
 
 /** What an audit tells, and what it takes to carry it on after an edit. */

@@ -55,7 +55,7 @@ const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
  * @example runAudit({ sheets: [sheet], standard }).findings[0]?.message
  */
 export function runAudit(asked: AuditQuestion): AuditReport {
-  return openAudit(asked).report;
+  return openAudit({ ...asked, isOnce: true }).report;
 }
 
 /** The same, to be carried on by `recheck`. */

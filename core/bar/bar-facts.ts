@@ -10,7 +10,6 @@ import type { Cited } from "../standards/citation";
 import type { ShapeDefinition, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
 import { isShapeCode } from "./codes-meant";
-import type { FactsInHand } from "./facts-in-hand";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
 import { RowFacts } from "./row-facts";
@@ -25,15 +24,7 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
  */
 export class BarFacts extends RowFacts {
-  #named: NamedShape | null | undefined;
   #leastFormer: Cited<number> | null | undefined;
-
-  /** What is large and quickly worked out again is kept for the one row of the sheet that is in hand. */
-  get #inHand(): FactsInHand {
-    const { inHand } = this.sheet;
-    if (inHand.owner !== this) inHand.take(this);
-    return inHand;
-  }
 
   /** The code's definition; null for a path and for a code not held. */
   get definition(): ShapeDefinition | null {
@@ -84,8 +75,11 @@ export class BarFacts extends RowFacts {
     return this.#formerFor("link", this.coating);
   }
 
-  /** False once the least former was asked for a coating that the standard holds none for. */
-  isCoatingHeld = true;
+  /** False where the standard holds no least former for the coating. */
+  get isCoatingHeld(): boolean {
+    const { coating } = this;
+    return coating === null || this.diameter === null || this.#formerFor(this.use, coating) !== null;
+  }
 
   /** Least former of the standard for this bar, use, coating and grade; for the bare bar where it holds none for the coating. */
   get leastFormer(): Cited<number> | null {
@@ -100,7 +94,7 @@ export class BarFacts extends RowFacts {
 
   /** The shape as resolved, or why it could not be; null where shape or size is not read. */
   get resolved(): ResolvedShape | Refusal | null {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     if (inHand.resolved === undefined) inHand.resolved = this.#resolve();
     return inHand.resolved;
   }
@@ -144,7 +138,7 @@ export class BarFacts extends RowFacts {
   }
 
   get developed(): DevelopedLength | Refusal | null {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     if (inHand.developed === undefined)
       inHand.developed = this.shape === null ? null : developedLength(this.shape);
     return inHand.developed;
@@ -152,7 +146,7 @@ export class BarFacts extends RowFacts {
 
   /** The exact length; null where it cannot be had. */
   get exactLength(): number | null {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     inHand.exact ??= this.shape === null ? NaN : exactLengthOf(this.shape);
     return Number.isNaN(inHand.exact) ? null : inHand.exact;
   }
@@ -165,7 +159,7 @@ export class BarFacts extends RowFacts {
 
   /** The cut length as computed, or why it cannot be had; null where the row names no shape and size that are held. */
   get cutOrRefusal(): CutLength | Refusal | null {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     if (inHand.cut === undefined) inHand.cut = this.shape === null ? null : cutLength(this.shape);
     return inHand.cut;
   }
@@ -178,7 +172,7 @@ export class BarFacts extends RowFacts {
 
   /** Limits of the shape that the dims do not meet. */
   get brokenLimits(): readonly LimitJudgement[] {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     inHand.broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
     return inHand.broken;
   }
@@ -190,7 +184,7 @@ export class BarFacts extends RowFacts {
 
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
   get lengthJudgement(): LengthJudgement {
-    const inHand = this.#inHand;
+    const { inHand } = this;
     inHand.judgement ??= judgeLength(this);
     return inHand.judgement;
   }
@@ -216,7 +210,6 @@ export class BarFacts extends RowFacts {
     const { use, coating } = this;
     const own = this.#formerFor(use, coating);
     if (own !== null || coating === null || this.diameter === null) return own;
-    this.isCoatingHeld = false;
     return this.#formerFor(use, null);
   }
 
@@ -252,12 +245,13 @@ export class BarFacts extends RowFacts {
   }
 
   #nameShape(): NamedShape | null {
-    if (this.#named === undefined) {
+    const { inHand } = this;
+    if (inHand.named === undefined) {
       const { shape } = this.row;
       const named = shape === null || this.isCodeOfAnother ? null : shapeNamed(this.standard, shape);
-      this.#named = isRefusal(named) ? null : named;
+      inHand.named = isRefusal(named) ? null : named;
     }
-    return this.#named;
+    return inHand.named;
   }
 }
 

@@ -2,8 +2,11 @@ import type { CutLength } from "../shapes/cut-length";
 import type { DevelopedLength } from "../shapes/developed-length";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import type { LimitJudgement } from "../shapes/shape-limits";
+import type { NamedShape } from "../shapes/shape-named";
+import type { Grade } from "../standards/port";
 import type { Refusal } from "../units/refusal";
 import type { LengthJudgement } from "./length-judgement";
+import type { SaidWords } from "./said-words";
 
 /** What is worked out of the row that is judged now; another row takes its place. */
 export class FactsInHand {
@@ -15,6 +18,10 @@ export class FactsInHand {
   exact: number | undefined;
   broken: readonly LimitJudgement[] | undefined;
   judgement: LengthJudgement | undefined;
+  named: NamedShape | null | undefined;
+  grade: Grade | null | undefined;
+  said: SaidWords | undefined;
+  coating: string | null | undefined;
 
   take(owner: object): void {
     this.owner = owner;
@@ -24,5 +31,9 @@ export class FactsInHand {
     this.exact = undefined;
     this.broken = undefined;
     this.judgement = undefined;
+    this.named = undefined;
+    this.grade = undefined;
+    this.said = undefined;
+    this.coating = undefined;
   }
 }

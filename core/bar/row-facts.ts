@@ -6,14 +6,12 @@ import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { Bar, DimLetter, Grade, Standard } from "../standards/port";
+import type { FactsInHand } from "./facts-in-hand";
 import type { SaidWords } from "./said-words";
 import type { SheetOfRow } from "./sheet-habits";
 
 /** What a bar's row says, as it is compared and named: its cells, mark, words, size, grade, coating and count. */
 export class RowFacts {
-  #grade: Grade | null | undefined;
-  #said: SaidWords | undefined;
-  #coating: string | null | undefined;
   #markKey: string | null | undefined;
 
   constructor(
@@ -21,6 +19,13 @@ export class RowFacts {
     public sheet: SheetOfRow,
     readonly standard: Standard,
   ) {}
+
+  /** What is quickly worked out again is kept for the one row of the sheet that is in hand. */
+  protected get inHand(): FactsInHand {
+    const { inHand } = this.sheet;
+    if (inHand.owner !== this) inHand.take(this);
+    return inHand;
+  }
 
   /** The same facts under a new reading of the sheet, where the row itself reads as before. */
   movedTo(row: BarRow, sheet: SheetOfRow): this {
@@ -73,8 +78,9 @@ export class RowFacts {
   }
 
   get #wordsSaid(): SaidWords {
-    this.#said ??= this.sheet.words.of(this.row.member, this.row.remark);
-    return this.#said;
+    const { inHand } = this;
+    inHand.said ??= this.sheet.words.of(this.row.member, this.row.remark);
+    return inHand.said;
   }
 
   /** The size as it is named in messages. */
@@ -99,11 +105,12 @@ export class RowFacts {
 
   /** Null where none is said or the standard does not know it. */
   get grade(): Grade | null {
-    if (this.#grade === undefined) {
+    const { inHand } = this;
+    if (inHand.grade === undefined) {
       const { gradeName } = this;
-      this.#grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
+      inHand.grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
     }
-    return this.#grade;
+    return inHand.grade;
   }
 
   /** A round bar without ribs. */
@@ -113,8 +120,9 @@ export class RowFacts {
 
   /** A coating said in its own column, else in the remark. */
   get coating(): string | null {
-    if (this.#coating === undefined) this.#coating = this.row.coating ?? this.inWords(coatingIn);
-    return this.#coating;
+    const { inHand } = this;
+    if (inHand.coating === undefined) inHand.coating = this.row.coating ?? this.inWords(coatingIn);
+    return inHand.coating;
   }
 
   /** Bars in all. */

@@ -1,6 +1,7 @@
 import type { AuditReport } from "../audit";
+import { factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
-import { runAudit } from "../audit/run-audit";
+import { openAudit } from "../audit/run-audit";
 import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
 import type { Book } from "./book";
@@ -22,7 +23,8 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
   if (isRefusal(opened)) return opened;
   const { all, only, standard, settings, isStandardAssumed } = opened;
-  const whole = runAudit({ sheets: all, only, standard, settings, isStandardAssumed, isOnce: true });
+  const audit = openAudit({ sheets: all, only, standard, settings, isStandardAssumed, isOnce: true });
+  const whole = audit.report;
   const read = whole.sheets.map(({ sheet, reading }) => ({
     sheet: all.find(({ name }) => name === sheet)!,
     reading,
@@ -46,7 +48,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
     ...readBook,
     notes: [...readBook.notes, ...shop],
     report,
-    tonnage: reckonTonnage(readBook.schedules, standard),
+    tonnage: reckonTonnage(readBook.schedules, standard, (one) => factsJudged(audit, one)),
   };
 }
 

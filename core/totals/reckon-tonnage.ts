@@ -1,8 +1,9 @@
-import type { BarRow, ScheduleReading } from "../schedule/bar-row";
+import type { SheetFacts } from "../bar/sheet-facts";
+import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
-import { isInTotal, type NotInTotal, type RowMass, weighRows } from "./row-mass";
-import { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
+import { isInTotal, type NotInTotal, type RowMass, weighBars, weighRows } from "./row-mass";
+import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 
 /** A sheet and what was read of it. */
 export interface ReadSheet {
@@ -33,14 +34,23 @@ export interface ReckonedTonnage {
   readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
 }
 
-/** Adds up the bars of schedules by pour and size. Bars struck through or superseded are left out. */
-export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standard): ReckonedTonnage {
-  const counted: { bar: BarRow; row: RowMass; sheet: string }[] = [];
+/**
+ * Adds up the bars of schedules by pour and size. Bars struck through or superseded are left out. `known`: the
+ * facts of a sheet's bars, where an audit has them.
+ */
+export function reckonTonnage(
+  schedules: readonly ReadSheet[],
+  standard: Standard,
+  known: (read: ReadSheet) => SheetFacts | undefined = () => undefined,
+): ReckonedTonnage {
+  const doubted: { sheet: string; row: RowMass }[] = [];
+  let groupedBy: TonnageGroup = "sheet";
   const byTyped = { "typed length": 0, "typed mass": 0 };
   const notInTotal: NotInTotal[] = [];
   let dropped = 0;
-  const masses = schedules.map(({ sheet, reading, standard: own = standard }) =>
-    weighRows(sheet, reading, own).map((row, index) => {
+  const masses = schedules.map((read) => {
+    const { sheet, reading } = read;
+    return weighed(read, read.standard ?? standard, known(read)).map((row, index) => {
       const bar = reading.bars[index]!;
       if (bar.struckThrough) {
         dropped += 1;
@@ -50,24 +60,21 @@ export function reckonTonnage(schedules: readonly ReadSheet[], standard: Standar
         notInTotal.push(row);
         return null;
       }
-      counted.push({ bar, row, sheet: sheet.name });
+      if (isSaid(row.pour)) groupedBy = "pour";
+      else if (groupedBy === "sheet" && isSaid(bar.member)) groupedBy = "member";
+      if (row.otherwise !== null) doubted.push({ sheet: sheet.name, row });
       if (row.from !== "cut length") byTyped[row.from] += 1;
       return row;
-    }),
-  );
-  const groupedBy = groupOf(counted);
-  const lines = counted.map(({ bar, row: { pour, size, mass }, sheet }) => {
-    const group = { pour, member: bar.member, sheet }[groupedBy];
-    return { pour: group ?? "", size, mass };
+    });
   });
   return {
-    tonnage: tonnageByPour(lines),
+    tonnage: tonnageByPour(linesOf(schedules, masses, groupedBy)),
     groupedBy,
     held: heldBack(schedules),
     masses,
     dropped,
     notInTotal,
-    doubted: counted.filter(({ row }) => row.otherwise !== null).map(({ row, sheet }) => ({ sheet, row })),
+    doubted,
     byTyped,
   };
 }
@@ -79,9 +86,26 @@ function heldBack(schedules: readonly ReadSheet[]): string | null {
   return held.length === 0 ? null : held.join("; ");
 }
 
-function groupOf(counted: readonly { readonly bar: BarRow; readonly row: RowMass }[]): TonnageGroup {
-  if (counted.some(({ row }) => isSaid(row.pour))) return "pour";
-  return counted.some(({ bar }) => isSaid(bar.member)) ? "member" : "sheet";
+function weighed({ sheet, reading }: ReadSheet, standard: Standard, known: SheetFacts | undefined) {
+  const isOfStandard = known?.bars[0]?.standard === standard;
+  return isOfStandard ? weighBars(known.bars) : weighRows(sheet, reading, standard);
+}
+
+/** One by one: of a whole sheet's bars a list of lines would take more room than all else. */
+function* linesOf(
+  schedules: readonly ReadSheet[],
+  masses: ReckonedTonnage["masses"],
+  groupedBy: TonnageGroup,
+): Generator<TonnageLine> {
+  for (const [at, { sheet, reading }] of schedules.entries()) {
+    for (const [place, row] of (masses[at] ?? []).entries()) {
+      if (row === null) continue;
+      const { pour, size, mass } = row;
+      const group =
+        groupedBy === "sheet" ? sheet.name : groupedBy === "pour" ? pour : reading.bars[place]?.member;
+      yield { pour: group ?? "", size, mass };
+    }
+  }
 }
 
 const isSaid = (label: string | null): boolean => label !== null && label.trim() !== "";

@@ -49,10 +49,19 @@ export function isInTotal(row: RowWeighed): row is RowMass {
  * above nought, or whose dimensions contradict each other, is in no total and says why.
  */
 export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
+  return weighBars(factsToWeigh(sheet, reading, standard));
+}
+
+/** The same for bars that are known already. */
+export function weighBars(bars: readonly BarFacts[]): RowWeighed[] {
+  return bars.map(weighRow);
+}
+
+function factsToWeigh(sheet: Sheet, reading: ScheduleReading, standard: Standard): readonly BarFacts[] {
   const sheetFacts = new SheetFacts(sheet, reading);
   const bars = reading.bars.map((row) => new BarFacts(row, sheetFacts, standard));
   sheetFacts.answers = new AnswersOfBars(bars);
-  return bars.map(weighRow);
+  return bars;
 }
 
 function weighRow(facts: BarFacts): RowWeighed {
