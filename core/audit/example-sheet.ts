@@ -29,6 +29,7 @@ export const HEADERS: Readonly<Record<ColumnKind, string>> = {
   grade: "Grade",
   mass: "Mass kg",
   unitMass: "Unit mass kg/m",
+  pieceMass: "Mass of one bar kg",
   totalLength: "Total length m",
   spacing: "Spacing mm",
   former: "Former mm",

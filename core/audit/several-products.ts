@@ -11,11 +11,14 @@ export const OWN_CELL: Readonly<Record<RowIdentity, AmountField>> = {
   totalLength: "totalLength",
   mass: "mass",
   massOfTotal: "mass",
+  pieceMass: "pieceMass",
 };
 
 /** A product is broken at another cell than the one at which its own rule would tell it: one rule names the cause. */
 export function isTogether(facts: BarFacts, found = brokenBy(facts)): boolean {
   if (found === null) return false;
+  // no other rule tells of the mass of one bar
+  if (found.broken.includes("pieceMass")) return true;
   // the rule of masses does not judge a size that the standard in force does not hold
   const isOfMass = found.broken.every((name) => OWN_CELL[name] === "mass");
   if (isOfMass) return !isJudgedByMass(facts) && !isOfOtherTable(facts);

@@ -1,8 +1,16 @@
 /** A product that a row of a schedule holds. */
-export type RowIdentity = "members" | "totalLength" | "mass" | "massOfTotal";
+export type RowIdentity = "members" | "totalLength" | "mass" | "massOfTotal" | "pieceMass";
 
 /** What a bar's row gives as amounts. */
-export type AmountField = "members" | "each" | "total" | "length" | "totalLength" | "mass" | "size";
+export type AmountField =
+  | "members"
+  | "each"
+  | "total"
+  | "length"
+  | "totalLength"
+  | "mass"
+  | "pieceMass"
+  | "size";
 
 /** A row that breaks what most rows of its sheet keep. */
 export interface BrokenRow {

@@ -12,7 +12,7 @@ import {
 } from "./identity-habits";
 import type { Answered } from "./kept-answers";
 
-const NAMES: readonly RowIdentity[] = ["members", "totalLength", "mass", "massOfTotal"];
+const NAMES: readonly RowIdentity[] = ["members", "totalLength", "mass", "massOfTotal", "pieceMass"];
 const MM_PER_METRE = 1000;
 /** a thousandth of a mm or kg: beyond it is noise of the float */
 const DECIMALS = 1000;
@@ -58,7 +58,7 @@ const SURELY = 0.999999;
 
 /** Most masses are told in a few steps, without the cell's own text. */
 function isSurelyKept(name: RowIdentity, facts: BarFacts, perMetre: ReadonlyMap<number, number>): boolean {
-  if (name === "members" || name === "totalLength") return false;
+  if (name === "members" || name === "totalLength" || name === "pieceMass") return false;
   const own = name === "mass" ? massByLength(facts) : massByTotal(facts);
   const ratio = own / (massPerMetre(facts, perMetre) ?? Number.NaN);
   const near = SURELY * IDENTITIES.value.massWithin;
@@ -72,6 +72,7 @@ const IS_TESTED: Readonly<Record<RowIdentity, (facts: BarFacts) => boolean>> = {
     row.length !== null && count !== null && row.length * count > 0 && (row.totalLength ?? null) !== null,
   mass: (facts) => hasBar(facts) && !Number.isNaN(massByLength(facts)),
   massOfTotal: (facts) => hasBar(facts) && !Number.isNaN(massByTotal(facts)),
+  pieceMass: (facts) => isKept("pieceMass", facts, NO_MASSES) !== null,
 };
 
 const massByLength = (facts: BarFacts) => massOver(facts, (facts.row.length ?? 0) * (facts.count ?? 0));
@@ -141,6 +142,7 @@ function isKept(name: RowIdentity, facts: BarFacts, perMetre: ReadonlyMap<number
     const { members, each, total } = row;
     return members === null || each === null || total === null ? null : total === members * each;
   }
+  if (name === "pieceMass") return keepsMass(facts, row.length, perMetre, "pieceMass");
   if (name === "massOfTotal") return keepsMass(facts, row.totalLength ?? null, perMetre);
   const product = row.length === null || count === null ? null : row.length * count;
   return name === "mass" ? keepsMass(facts, product, perMetre) : keepsTotal(facts, product);
@@ -150,8 +152,9 @@ function keepsMass(
   facts: BarFacts,
   millimetres: number | null,
   own: ReadonlyMap<number, number>,
+  field: "mass" | "pieceMass" = "mass",
 ): boolean | null {
-  const { mass } = facts.row;
+  const mass = facts.row[field] ?? null;
   if (mass === null || !(mass > 0) || millimetres === null || !(millimetres > 0)) return null;
   const perMetre = massPerMetre(facts, own);
   if (perMetre === null) return null;
@@ -160,7 +163,7 @@ function keepsMass(
   // of a size that the standard does not hold the table that the sheet goes by is not known
   const isKnown = facts.bar !== null || own.has(facts.diameter ?? 0);
   const off = Math.abs(mass - expected) - (isKnown ? massWithin : fromTable) * expected;
-  return off <= 0 || off <= half * lastPlace(facts, "mass");
+  return off <= 0 || off <= half * lastPlace(facts, field);
 }
 
 function keepsTotal(facts: BarFacts, product: number | null): boolean | null {
@@ -178,12 +181,13 @@ function keepsTotal(facts: BarFacts, product: number | null): boolean | null {
 function fieldsOf(name: RowIdentity, { row }: BarFacts): readonly AmountField[] {
   if (name === "members") return ["members", "each", "total"];
   if (name === "massOfTotal") return ["totalLength", "size", "mass"];
+  if (name === "pieceMass") return ["length", "size", "pieceMass"];
   const counts: readonly AmountField[] = row.total !== null ? ["total"] : ["members", "each"];
   return name === "mass" ? [...counts, "length", "size", "mass"] : [...counts, "length", "totalLength"];
 }
 
 /** mm or kg in one of the last place that the cell shows. */
-function lastPlace(facts: BarFacts, field: "mass" | "length" | "totalLength"): number {
+function lastPlace(facts: BarFacts, field: "mass" | "pieceMass" | "length" | "totalLength"): number {
   const decimals = /[.,](\d+)\s*\D*$/.exec(String(facts.typed(field)))?.[1]?.length ?? 0;
   return facts.inMillimetres(field, 10 ** -decimals);
 }
@@ -199,9 +203,10 @@ function expectedOf(facts: BarFacts, [suspect, another]: readonly AmountField[])
     members: [total / each],
     each: [total / members],
     total: [members * each, whole / length],
-    length: [whole / count],
+    length: [whole / count, (given(row.pieceMass) / given(perMetreOf(facts))) * MM_PER_METRE],
     totalLength: [count * length],
     mass: [((count * length) / MM_PER_METRE) * given(perMetreOf(facts))],
+    pieceMass: [(length / MM_PER_METRE) * given(perMetreOf(facts))],
     size: [],
   };
   const found = open[suspect].find((value) => value > 0 && Number.isFinite(value));

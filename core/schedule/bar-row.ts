@@ -177,6 +177,8 @@ export interface BarRow {
   readonly problems: readonly CellProblem[] | null;
   /** kg/m as typed */
   readonly unitMass?: number | null;
+  /** kg of one bar, as typed */
+  readonly pieceMass?: number | null;
   /** mm, count times length as typed */
   readonly totalLength?: number | null;
   /** the column by size that holds the row's total length or mass, where no column of that name does */

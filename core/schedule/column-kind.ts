@@ -14,6 +14,7 @@ export type ColumnKind =
   | DimLetter
   | "mass"
   | "unitMass"
+  | "pieceMass"
   | "totalLength"
   | "spacing"
   | "former"

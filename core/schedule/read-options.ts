@@ -15,6 +15,7 @@ const KINDS = [
   "R",
   "mass",
   "unitMass",
+  "pieceMass",
   "totalLength",
   "spacing",
   "former",

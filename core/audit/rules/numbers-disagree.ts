@@ -12,6 +12,7 @@ const WORDS: Readonly<Record<AmountField, string>> = {
   length: "length",
   totalLength: "total length",
   mass: "mass",
+  pieceMass: "mass of one bar",
   size: "size",
 };
 const PRODUCTS: Readonly<Record<RowIdentity, string>> = {
@@ -19,6 +20,7 @@ const PRODUCTS: Readonly<Record<RowIdentity, string>> = {
   totalLength: "the total length",
   mass: "the mass",
   massOfTotal: "the mass by total length",
+  pieceMass: "the mass of one bar",
 };
 
 export default defineRule({
@@ -104,5 +106,5 @@ function typedValue({ row, sizeName }: BarFacts, field: AmountField): MessageVal
 
 function measured(field: AmountField, value: number): MessageValue {
   if (field === "length" || field === "totalLength") return { mm: value };
-  return field === "mass" ? { kg: value } : value;
+  return field === "mass" || field === "pieceMass" ? { kg: value } : value;
 }

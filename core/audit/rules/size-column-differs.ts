@@ -1,5 +1,6 @@
 import type { Cell } from "../../schedule/sheet";
 import { defineRule } from "../rule";
+import { swappedSize } from "../size-slips";
 import { sizeOf } from "../sized-sums";
 import { typedText } from "../typed-text";
 
@@ -20,9 +21,12 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     if (sheet.reading.tables.every(({ bySize }) => bySize === undefined || bySize.length === 0)) return;
-    for (const { row } of sheet.bars) {
+    for (const { row, bar } of sheet.bars) {
       const { bySize } = row.table;
       if (bySize === undefined || bySize.length === 0 || row.size === null) continue;
+      // digits exchanged in a size that nobody rolls are told by themselves
+      if (bar === null && row.sizeTyped !== null && swappedSize(row.sizeTyped, context.standard) !== null)
+        continue;
       const filled = bySize.filter(({ column }) => isAboveZero(sheet.sheet.cell(row.row, column)));
       const [one, another] = filled;
       if (one === undefined || another !== undefined) continue;

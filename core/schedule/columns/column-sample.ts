@@ -70,7 +70,7 @@ const THOUSANDS_FOR_SURE = /^\d{1,3}(?:,\d{3})+\.\d+$|^\d{1,3}(?:,\d{3}){2,}$/;
 /** One habit for the whole table where any of its cells tells; else null. */
 export function commaOf(block: HeaderBlock, samples: ReadonlyMap<ColumnKind, Sample>): CommaUse {
   for (const { kind } of block.columns) {
-    if (kind !== "mass" && kind !== "unitMass" && !LENGTH_KINDS.has(kind)) continue;
+    if (kind !== "mass" && kind !== "unitMass" && kind !== "pieceMass" && !LENGTH_KINDS.has(kind)) continue;
     const texts = samples.get(kind)?.texts ?? [];
     if (texts.some((text) => THOUSANDS_FOR_SURE.test(text))) return "thousands";
     if (texts.some((text) => DECIMAL_FOR_SURE.test(text.replace(/\s*(?:mm|cm|m|kg|t)$/i, ""))))

@@ -13,6 +13,7 @@ const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
   shape: "shape",
   mass: "mass",
   unitMass: "mass per length",
+  pieceMass: "mass of one bar",
   totalLength: "total length",
   spacing: "spacing",
   former: "former",

@@ -12,6 +12,7 @@ const PRODUCTS: Readonly<Record<IdentityName, string>> = {
   legs: "the dimensions",
   run: "run and spacing",
   unitMass: "the mass per length",
+  pieceMass: "the mass of one bar",
 };
 
 /** What arithmetic settled of one column, with the rows that agree either way. */

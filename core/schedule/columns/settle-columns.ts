@@ -28,7 +28,17 @@ export interface SettledColumns {
 const LEAST_BARS = 5;
 const CONFIRMS = 0.75;
 const WEIGHED_KINDS: ReadonlySet<string> = new Set<ColumnKind & EvidenceRole>([
-  ...(["size", "members", "each", "total", "length", "totalLength", "mass", "unitMass"] as const),
+  ...([
+    "size",
+    "members",
+    "each",
+    "total",
+    "length",
+    "totalLength",
+    "mass",
+    "unitMass",
+    "pieceMass",
+  ] as const),
   ...(["spacing", "shape", "mark"] as const),
 ]);
 /** "d" heads a diameter as often as a dimension */

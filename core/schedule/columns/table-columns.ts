@@ -45,6 +45,7 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
     shape: at("shape"),
     mass: at("mass"),
     unitMass: at("unitMass"),
+    pieceMass: at("pieceMass"),
     coating: at("coating"),
     pour: at("pour"),
     revision: at("revision"),

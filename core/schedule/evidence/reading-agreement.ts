@@ -48,7 +48,7 @@ export function readingAgreement(
   rows: readonly number[],
 ): Agreement[] {
   const reading = new Reading(columns, taken, tables, rows);
-  return [...reading.counts(), ...reading.products(), ...reading.unitMass(), ...reading.legs()];
+  return [...reading.counts(), ...reading.products(), ...reading.masses(), ...reading.legs()];
 }
 
 class Reading {
@@ -227,7 +227,28 @@ class Reading {
     return { ...this.agreement(identity, kept, answer, columns), byHeading: true };
   }
 
-  unitMass(): Agreement[] {
+  masses(): Agreement[] {
+    return [...this.unitMass(), ...this.pieceMass()];
+  }
+
+  /** What one bar weighs: its length and size, and no count. */
+  private pieceMass(): Agreement[] {
+    const { length, size } = this;
+    const found = this.at.get("pieceMass");
+    const metres = length === null ? null : this.metres("length", length);
+    if (found === undefined || length === null || size === null || metres === null) return [];
+    const per = KILOGRAMS.value[(found.taken.unit ?? "kg") as MassName] ?? 1;
+    const columns = [...length.places, size.column.column, found.column.column];
+    const tried = size.tables.map(({ factor }) => {
+      const constant = Math.log(metres / per);
+      const kept = keptBy(this.rows, found.column, [length, factor], constant, PRODUCT.value.massWithin);
+      return this.agreement("pieceMass", kept, found.column, columns);
+    });
+    const best = better(tried);
+    return best === null ? [] : [best];
+  }
+
+  private unitMass(): Agreement[] {
     const found = this.at.get("unitMass");
     if (found === undefined || this.size === null) return [];
     const tried = this.size.tables.map(({ factor }) => {

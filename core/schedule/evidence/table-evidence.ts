@@ -20,7 +20,15 @@ export interface RoleEvidence extends SettledRole {
   readonly grade: Grade;
 }
 
-export type IdentityName = "mass" | "totalLength" | "bySize" | "members" | "legs" | "run" | "unitMass";
+export type IdentityName =
+  | "mass"
+  | "totalLength"
+  | "bySize"
+  | "members"
+  | "legs"
+  | "run"
+  | "unitMass"
+  | "pieceMass";
 
 /** An identity that the reading claims, with the rows that keep it. */
 export interface Proof {

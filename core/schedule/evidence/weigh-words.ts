@@ -1,10 +1,12 @@
-import { GRADE, type LengthName, METRES, WEIGH } from "./evidence.data";
+import { type LengthName, METRES, WEIGH } from "./evidence.data";
+import { heldBy } from "./held-by";
 import { isInFeet } from "./magnitude";
 import { type Agreement, readingAgreement, type TakenColumn } from "./reading-agreement";
 import { holdSame } from "./same-values";
+import { shareOf, surest } from "./surest-share";
 import type { IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
 import type { ValueColumn } from "./value-column";
-import type { ColumnDecision, Share, Weighed, Weighing } from "./weighed";
+import type { ColumnDecision, Weighed, Weighing } from "./weighed";
 import { type EvidenceRole, QUANTITIES, type WordReading } from "./word-reading";
 
 const LEG_UNITS = Object.keys(METRES.value) as LengthName[];
@@ -17,6 +19,7 @@ export function weighWords(weighing: Weighing): Weighed {
   const { asWorded, evidence } = weighing;
   if (asWorded !== null) taken.weighUnits(asWorded);
   if (evidence !== null && evidence !== asWorded) taken.weighAll(evidence, asWorded !== null);
+  taken.weighPieces();
   taken.weighLegs();
   return taken.result();
 }
@@ -158,6 +161,26 @@ class Taken {
     if (isSure && this.isKept(found.column, evidence))
       this.take(taken, word, "unit", isGuess ? "fills" : "contradicts");
     else this.ask(taken, word, "unit");
+  }
+
+  /** A mass that is neither the row's nor a metre's, and that length and size make up, is that of one bar. */
+  weighPieces(): void {
+    const { wordsKeep, arithmeticKeeps, leastBars } = WEIGH.value;
+    const now = this.agreementOf(this.columns.values());
+    for (const taken of [...this.columns.values()]) {
+      const { column, role, by } = taken;
+      const unit = taken.unit === "lb" || taken.unit === "t" ? taken.unit : "kg";
+      if ((role !== "mass" && role !== "unitMass") || by === "user") continue;
+      const own = now.find(({ identity, columns }) => identity === role && columns.includes(column));
+      if (own !== undefined && own.share > wordsKeep) continue;
+      const others = [...this.columns.values()].filter((one) => one.column !== column);
+      const tried = this.agreementOf([...others, { column, role: "pieceMass", unit }]);
+      const found = tried.find(({ identity }) => identity === "pieceMass");
+      if (found === undefined || found.bars < leastBars || found.share < arithmeticKeeps) continue;
+      const word = this.weighing.words.get(column) ?? null;
+      const how = word?.role === "pieceMass" ? "refines" : "fills";
+      this.take({ column, role: "pieceMass", unit, grade: "ratio" }, word, "role", how);
+    }
   }
 
   /**
@@ -353,7 +376,7 @@ class Taken {
     const disagreeing = agreement.filter(
       ({ identity, bars, share }) => AMOUNTS.has(identity) && bars >= leastBars && share < holdsBelow,
     );
-    const held = this.heldBy(agreement, decisions);
+    const held = heldBy(this.weighing, agreement, decisions);
     return { columns: this.columns, decisions, agreement, held, isConfirmed, disagreeing };
   }
 
@@ -368,45 +391,4 @@ class Taken {
     const same = alternative.find(({ identity }) => identity === arithmetic?.identity);
     return { words: shareOf(same ?? null), arithmetic: shareOf(arithmetic) };
   }
-
-  private heldBy(agreement: readonly Agreement[], decisions: readonly ColumnDecision[]): Weighed["held"] {
-    const asked = decisions.filter(({ verdict }) => verdict === "ask").map(({ column }) => column);
-    if (asked.length > 0) return { why: "units-disagree", columns: asked };
-    const { leastBars, holdsBelow } = WEIGH.value;
-    const tested = agreement.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
-    if (tested.length > 0 && tested.every(({ share }) => share < holdsBelow)) {
-      return { why: "nothing-agrees", columns: [...new Set(tested.flatMap(({ columns }) => columns))] };
-    }
-    const { evidence, words } = this.weighing;
-    const isOpen = evidence?.isSymmetric === true && evidence.margin < GRADE.value.margin;
-    const { lengthColumn = null, countColumns = [] } = evidence ?? {};
-    if (!isOpen || lengthColumn === null || words.has(lengthColumn)) return null;
-    return countColumns.some((column) => words.has(column))
-      ? null
-      : { why: "exchangeable", columns: [lengthColumn, ...countColumns] };
-  }
-}
-
-const SUREST: readonly IdentityName[] = [
-  "mass",
-  "bySize",
-  "totalLength",
-  "legs",
-  "members",
-  "unitMass",
-  "run",
-];
-
-function surest(agreement: readonly Agreement[], column: number): Agreement | null {
-  for (const name of SUREST) {
-    const found = agreement.find(({ identity, columns }) => identity === name && columns.includes(column));
-    if (found !== undefined) return found;
-  }
-  return null;
-}
-
-function shareOf(agreement: Agreement | null): Share | null {
-  if (agreement === null) return null;
-  const { identity, kept, tested } = agreement;
-  return { identity, kept, tested };
 }

@@ -10,6 +10,7 @@ export type EvidenceRole =
   | "totalLength"
   | "mass"
   | "unitMass"
+  | "pieceMass"
   | "bySize"
   | "leg"
   | "run"

@@ -241,7 +241,7 @@ const UNITLESS: ReadonlySet<string> = new Set([
 
 function unitFor(kind: string, unit: ColumnUnit | null): ColumnUnit | null {
   if (unit === null || UNITLESS.has(kind)) return null;
-  return (kind === "mass") === MASS_UNITS.has(unit) ? unit : null;
+  return (kind === "mass" || kind === "pieceMass") === MASS_UNITS.has(unit) ? unit : null;
 }
 
 /** True where the new row belongs to the header: more words, units, or bar sizes over columns of their own. */

@@ -74,9 +74,11 @@ const named = (kind: HeadingOfParts["kind"]): HeadingOfParts => ({ kind, weak: f
 const CASES: readonly Case[] = [
   [["mass", "metre"], ["total", "member", "count"], named("unitMass")],
   [["mass", "total"], ["member", "length", "size", "metre"], named("mass")],
-  // the mass of one bar or of one member is neither the row's nor a metre's
-  [["mass", "one"], [], named("ignored")],
+  // the mass of one member is neither the row's nor a metre's nor a bar's
   [["mass", "member"], [], named("ignored")],
+  [["mass", "one"], ["total"], named("pieceMass")],
+  [["mass", "per", "count"], ["total"], named("pieceMass")],
+  [["mass", "per", "bar"], ["total"], named("pieceMass")],
   [["mass", "per"], [], named("ignored")],
   [["mass"], ["length", "count", "size"], named("mass")],
   [["length", "total"], ["member", "mass", "size"], named("totalLength")],

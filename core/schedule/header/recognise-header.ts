@@ -362,7 +362,7 @@ function withoutFillers(text: string): string {
 const MASS_UNITS: ReadonlySet<ColumnUnit> = new Set<ColumnUnit>(["kg", "t", "lb"]);
 
 function fits(kind: ColumnKind | "ignored", unit: ColumnUnit): boolean {
-  if (kind === "mass") return MASS_UNITS.has(unit);
+  if (kind === "mass" || kind === "pieceMass") return MASS_UNITS.has(unit);
   if (kind === "unitMass") return false;
   return !MASS_UNITS.has(unit);
 }

@@ -18,6 +18,7 @@ import { remember } from "../cells/remember";
 import { beginsWithWord, plainWords } from "../cells/row-words";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
+import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
 import { type DimColumn, type TableColumns, tableColumns } from "../columns/table-columns";
 import { filledBySize } from "../columns/unit-by-size";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
@@ -152,6 +153,7 @@ export class BarRowReader {
       struckThrough: this.isStruck(cells, row),
       problems: null,
       unitMass: this.mass(draft, "unitMass", columns.unitMass, cells),
+      ...(columns.pieceMass < 0 ? {} : { pieceMass: this.pieceMass(draft, cells) }),
       totalLength,
       sizedAt: sized === null ? null : sized.column,
       spacing: spacing ?? called?.spacing ?? null,
@@ -183,12 +185,18 @@ export class BarRowReader {
 
   private mass(
     draft: RowDraft,
-    field: "mass" | "unitMass",
+    field: "mass" | "unitMass" | "pieceMass",
     column: number,
     cells: readonly Cell[],
   ): number | null {
     if (column < 0) return null;
     return draft.takeBare<number>(readMassCell(field, column, cells[column], this.layout.comma));
+  }
+
+  private pieceMass(draft: RowDraft, cells: readonly Cell[]): number | null {
+    const typed = this.mass(draft, "pieceMass", this.columns.pieceMass, cells);
+    const unit = this.layout.table.columns.get("pieceMass")?.unit ?? "kg";
+    return typed === null ? null : typed * IN_COLUMN_UNIT[unit];
   }
 
   private text(

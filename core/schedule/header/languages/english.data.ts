@@ -242,6 +242,24 @@ export const ENGLISH: LanguageWords = {
       ],
     },
     {
+      kind: "pieceMass",
+      words: [
+        "lbs each",
+        "lb each",
+        "kg each",
+        "weight each",
+        "wt each",
+        "mass each",
+        "kg/bar",
+        "kg/pc",
+        "kg/no",
+        "kg per bar",
+        "weight per bar",
+        "mass per bar",
+        "wt per bar",
+      ],
+    },
+    {
       kind: "unitMass",
       words: [
         "unit mass",

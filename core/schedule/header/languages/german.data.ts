@@ -18,6 +18,7 @@ export const GERMAN: LanguageWords = {
     { kind: "length", words: ["einzellange", "stablange", "schnittlange", "einzel lange", "zuschnittlange"] },
     { kind: "shape", words: ["biegeform", "form", "biegeskizze", "skizze", "formschlussel", "biegetyp"] },
     { kind: "mass", words: ["gewicht", "masse", "gesamtgewicht", "gesamtmasse"] },
+    { kind: "pieceMass", words: ["kg/stuck", "kg/stk", "kg je stuck", "masse kg/stuck", "gewicht/stuck"] },
     { kind: "unitMass", words: ["metergewicht", "gewicht je m", "gewicht/m", "einheitsgewicht"] },
     { kind: "totalLength", words: ["gesamtlange", "gesamt lange", "summe lange"] },
     { kind: "spacing", words: ["abstand", "stababstand"] },

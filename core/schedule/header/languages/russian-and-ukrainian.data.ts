@@ -20,6 +20,10 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
     { kind: "shape", words: ["эскиз", "форма", "форма стержня"] },
     { kind: "mass", words: ["масса", "общая масса", "вес", "масса всего"] },
     {
+      kind: "pieceMass",
+      words: ["масса ед", "масса ед кг", "масса 1 шт", "масса одного", "маса од", "маса од кг"],
+    },
+    {
       kind: "unitMass",
       words: [
         "масса метра",
