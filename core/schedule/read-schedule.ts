@@ -31,18 +31,22 @@ export function openSchedule(
   assertSheet(sheet);
   const { options: read, wrong } = parseReadOptions(options);
   const beside = sumsBeside(sheet.rowCount, sheetAccess(sheet, read).cells, standard);
-  if (beside.length === 0) return openList(sheet, standard, read, wrong);
-  const { reading } = openList(withoutBeside(sheet, beside), standard, read, wrong);
+  const open = { standard, read, wrong, isOnce };
+  if (beside.length === 0) return openList(sheet, open);
+  const { reading } = openList(withoutBeside(sheet, beside), { ...open, isOnce: true });
   const summaries = [...(reading.summaries ?? []), ...beside.map(({ block }) => block)];
   return new ScheduleSession({ ...reading, summaries }, null);
 }
 
-function openList(
-  sheet: Sheet,
-  standard: Standard,
-  read: ReadOptions,
-  wrong: string | null,
-): ScheduleSession {
+interface HowToOpen {
+  readonly standard: Standard;
+  readonly read: ReadOptions;
+  /** why the stored options could not be taken */
+  readonly wrong: string | null;
+  readonly isOnce: boolean;
+}
+
+function openList(sheet: Sheet, { standard, read, wrong, isOnce }: HowToOpen): ScheduleSession {
   const { cells } = sheetAccess(sheet, read);
   const joined = splitJoined(sheet, cells, standard);
   const pasted = joined === null ? splitPasted(sheet, cells) : null;

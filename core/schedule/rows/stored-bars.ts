@@ -9,6 +9,7 @@ interface Rare {
   released: string | null;
   problems: readonly CellProblem[] | null;
   unitMass: number | null;
+  pieceMass: number | null;
   sizedAt: number | null;
   spacing: number | null;
   varying: VaryingSet | null;
@@ -28,6 +29,7 @@ const NOTHING_RARE: Readonly<Rare> = {
   released: null,
   problems: null,
   unitMass: null,
+  pieceMass: null,
   sizedAt: null,
   spacing: null,
   varying: null,
@@ -197,6 +199,9 @@ class StoredBar implements DraftRow {
   get unitMass(): number | null {
     return this.#rare.unitMass;
   }
+  get pieceMass(): number | null {
+    return this.#rare.pieceMass;
+  }
   get totalLength(): number | null {
     return figure(this.block, this.place, Figure.TotalLength);
   }
@@ -343,10 +348,10 @@ function keepDims(block: Block, place: number, dims: readonly (number | null)[])
 // field by field: names looked up in a list cost as much as all else here
 function isRare(bar: Omit<BarRow, "table">): boolean {
   const { freeDims, coating, released, problems, hidden, struckThrough, superseded, fill } = bar;
-  const { unitMass, sizedAt, spacing, varying, setMark, legs, lap, supersededBy } = bar;
+  const { unitMass, pieceMass, sizedAt, spacing, varying, setMark, legs, lap, supersededBy } = bar;
   if (freeDims !== "" || hidden || struckThrough || superseded === true) return true;
   return (
-    (coating ?? released ?? problems ?? fill ?? unitMass ?? sizedAt ?? null) !== null ||
+    (coating ?? released ?? problems ?? fill ?? unitMass ?? pieceMass ?? sizedAt ?? null) !== null ||
     (spacing ?? varying ?? setMark ?? legs ?? lap ?? supersededBy ?? null) !== null
   );
 }
@@ -358,6 +363,7 @@ function rareOf(bar: Omit<BarRow, "table">): Rare {
     released: bar.released,
     problems: bar.problems,
     unitMass: bar.unitMass ?? null,
+    pieceMass: bar.pieceMass ?? null,
     sizedAt: bar.sizedAt ?? null,
     spacing: bar.spacing ?? null,
     varying: bar.varying ?? null,

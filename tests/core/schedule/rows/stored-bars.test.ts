@@ -34,6 +34,7 @@ const bar = fc.record<Required<BarRow>>({
   struckThrough: fc.boolean(),
   problems: fc.option(fc.constant([])),
   unitMass: number,
+  pieceMass: number,
   totalLength: number,
   sizedAt: fc.option(fc.nat(20)),
   spacing: number,
