@@ -1,4 +1,3 @@
-import type { AuditReport } from "../../../core/audit/audit-report";
 import { tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
