@@ -24,6 +24,7 @@ import {
   unitOf,
 } from "./column-units";
 import { countBySums } from "./count-by-sums";
+import { countUnderHeadings } from "./count-under-headings";
 import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { LENGTH_KINDS } from "./length-kinds";
 import { unitBySize } from "./unit-by-size";
@@ -103,7 +104,10 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     guesses.push({ guess: "unit-of-column", reason, asks: false, row: header.bottom, column: mass.column });
   }
   const columns = new Map<ColumnKind, ColumnReading>();
-  const counts = countBySums(block, rows, lengths, comma);
+  const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
+  const underHeadings = countUnderHeadings(block, [...above, ...rows], comma);
+  const bySums = countBySums(block, rows, lengths, comma);
+  const counts = bySums ?? (underHeadings === "open" ? null : underHeadings);
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {
     const kind = named === "total" && counts === "each" ? "each" : named;
     const decided = units.get(kind);
@@ -140,7 +144,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     lengths,
     massFactor: IN_COLUMN_UNIT[massUnit ?? "kg"],
     comma,
-    countIsSettled: block.countIsSettled === true || counts !== null,
+    countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     habitualSizes: typedOften(samples.get("size")),
     asks,

@@ -24,6 +24,7 @@ import { finishReading } from "./finish-reading";
 import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
 import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
+import { readHeading } from "./read-heading";
 import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns } from "./row-cells";
 import type { DraftRow } from "./row-draft";
@@ -49,6 +50,12 @@ const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
 /** share of the bars that must be whole before a list is taken to go on from the sheet before */
 const MOSTLY = 0.75;
+
+/** The member and its number that a text right above a header gives; nothing where it gives no number. */
+function membersOf(text: string): Partial<Carried> {
+  const { member, members } = readHeading(text);
+  return members === null ? {} : { member, heading: member, members };
+}
 
 /** Reads one sheet from its first row to its last, once. */
 export class SheetReader {
@@ -359,9 +366,9 @@ export class SheetReader {
     }
     const barOfMark = (mark: string) => this.barOfMark(mark);
     const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);
-    const isRightAbove = this.lone !== null && this.lone.row >= header.top - 2;
-    const size = isRightAbove ? reader.sizeInHeading(this.lone?.text ?? "") : null;
-    const carried = { ...nothingCarried(this.options.grade ?? null), size };
+    const above = this.lone !== null && this.lone.row >= header.top - 2 ? this.lone.text : "";
+    const size = above === "" ? null : reader.sizeInHeading(above);
+    const carried = { ...nothingCarried(this.options.grade ?? null), ...membersOf(above), size };
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
   }
 

@@ -65,30 +65,35 @@ describe("a heading that names the size of the bars below", () => {
 });
 
 describe("a heading of several members over a bare count", () => {
-  const list = (count: string, mass: boolean) =>
+  /** Bars of 2 to 6 m of 12 mm under a heading, kg/m 0.888 by hand, and a line below them. */
+  const list = (count: string, foot: readonly Cell[] | null) =>
     readSchedule(
       sheetFromRows("List", [
-        ["Mark", "Size", count, "Length mm", ...(mass ? ["Mass kg"] : [])],
         ["Beam B1 (6 nos)"],
-        // 10 x 2 m x 0.888 kg/m and so on, of all ten bars
+        ["Mark", "Size", count, "Length mm", "Mass kg"],
         ...[2000, 3000, 4000, 5000, 6000].map((length, at) => [
-          `${at + 1}`,
-          "H12",
-          10,
-          length,
-          ...(mass ? [Math.round(length * 0.888) / 100] : []),
+          ...[`${at + 1}`, "H12", 10, length],
+          Math.round(length * 0.888) / 100,
         ]),
+        ...(foot === null ? [] : [foot]),
       ]),
       resolveStandard("BS8666:2005") as Standard,
-    ).bars.map(({ total }) => total);
+    ).bars.map(({ members, each, total }) => [members, each, total]);
+  const alike = (counts: readonly (number | null)[]) => [1, 2, 3, 4, 5].map(() => counts);
 
   it("should leave the count open where nothing tells whose it is", () => {
-    expect(list("Qty", false)).toEqual([null, null, null, null, null]);
+    expect(list("Qty", null)).toEqual(alike([6, null, null]));
   });
 
-  it("should take it for all where the masses say so, or its head", () => {
-    expect(list("Qty", true)).toEqual([10, 10, 10, 10, 10]);
-    expect(list("Total no.", false)).toEqual([10, 10, 10, 10, 10]);
+  it("should take it for one member's where a sum is so many times the rows, for all where it is theirs", () => {
+    // 17.76 + 26.64 + 35.52 + 44.4 + 53.28 = 177.6 kg, six times that 1065.6
+    expect(list("Qty", ["Total", null, null, null, 1065.6])).toEqual(alike([6, 10, null]));
+    expect(list("Qty", ["Total", null, null, null, 177.6])).toEqual(alike([6, null, 10]));
+  });
+
+  it("should take it as its head says", () => {
+    expect(list("Total no.", null)).toEqual(alike([6, null, 10]));
+    expect(list("No. in each", null)).toEqual(alike([6, 10, null]));
   });
 
   it("should keep the letter of a member's name that is a diameter elsewhere", () => {
