@@ -40,8 +40,8 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
     for (const { column, value } of line.cells) {
       const field = fieldOf(sheet, line, column);
       if (field === null) continue;
-      // tonnes under the number of bars: a number with decimals counts none
-      if (field.kind === "total" && !Number.isInteger(value)) continue;
+      // tonnes under the number of bars: a number with decimals counts none, nor does a line that says it is of mass
+      if (field.kind === "total" && (!Number.isInteger(value) || OF_MASS.test(line.label))) continue;
       const stretches = stretchesOf(sheet, line, field.tableTop).map((bars) =>
         ofItsSize(bars, line, field.table),
       );
@@ -73,6 +73,9 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
   }
   return lines;
 }
+
+const OF_MASS =
+  /(?<!\p{L})(?:kgs?|lbs?|tons?|tonnes?|mass|weight|wt|masse|gewicht|poids|peso|masa|massa)(?!\p{L})/iu;
 
 /** True where a typed sum is one of the sums, as far as its decimals and summed rounding can tell. */
 export function isOneOf(typed: number, sums: readonly number[]): boolean {

@@ -32,6 +32,18 @@ export const IDENTITIES: Cited<{
   },
 };
 
+/** Rows whose marks stand for other bars too, from which on the column names members and no bars. */
+export const MARKS_OF_MEMBERS: Cited<{ readonly share: number; readonly rows: number }> = {
+  value: { share: 0.3, rows: 5 },
+  cite: { document: "take-offs whose marks are those of footings and beams", provenance: "derived" },
+};
+
+/** mm: straight bars are rolled no longer. */
+export const LONGEST_ROLLED: Cited<number> = {
+  value: 18_000,
+  cite: { document: "mills roll straight bars to 18 m", provenance: "common practice" },
+};
+
 /** A mark that comes again: where few marks do, it is a row entered twice. */
 export const TWICE: Cited<{ readonly mostRepeated: number; readonly leastRows: number }> = {
   value: { mostRepeated: 0.08, leastRows: 12 },

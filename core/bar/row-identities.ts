@@ -1,7 +1,7 @@
 import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
-import { IDENTITIES } from "./identities.data";
+import { IDENTITIES, LONGEST_ROLLED } from "./identities.data";
 import {
   type AmountField,
   type BrokenRow,
@@ -109,9 +109,18 @@ function brokenUnder(facts: BarFacts, { speaking, perMetre }: IdentityHabits): B
   }
   const ofLength = votes.get("length");
   if (ofLength !== undefined && fitsDimensions(facts)) votes.set("length", ofLength - 1);
+  // a mass that agrees with the total length may be worked out from it
+  if (lengthWouldBeBeyondStock(facts, broken)) votes.set("totalLength", Math.max(...votes.values()) + 1);
   const most = Math.max(...votes.values());
   const suspects = [...votes].filter(([, one]) => one === most).map(([field]) => field);
   return { broken, suspects, expected: expectedOf(facts, suspects) };
+}
+
+/** The length that the total length asks for is one that no bar is rolled in, and the typed one is not. */
+function lengthWouldBeBeyondStock({ row, count }: BarFacts, broken: readonly RowIdentity[]): boolean {
+  if (!broken.includes("totalLength") || row.length === null || count === null || count <= 0) return false;
+  const asked = (row.totalLength ?? 0) / count;
+  return asked > LONGEST_ROLLED.value && row.length <= LONGEST_ROLLED.value;
 }
 
 const fitting = new WeakMap<BarFacts, boolean>();

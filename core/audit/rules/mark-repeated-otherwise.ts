@@ -1,3 +1,5 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { MARKS_OF_MEMBERS } from "../../bar/identities.data";
 import { defineRule } from "../rule";
 import { firstDifference } from "../same-bar";
 
@@ -25,8 +27,24 @@ export default defineRule({
       },
     ],
   },
-  messages: { differs: "mark {mark} stands in row {first} too, with another {difference}" },
+  messages: {
+    differs: "mark {mark} stands in row {first} too, with another {difference}",
+    ofMembers:
+      "{count} of {all} rows have a mark that other bars have too, such as {mark}: the column seems to name members, so marks were not checked",
+  },
   checkSheet(sheet, _context, report) {
+    const again = sheet.repeatedMarks.filter((bars) => bars.length > 1 && differsWithin(bars));
+    const count = again.reduce((sum, bars) => sum + bars.length - 1, 0);
+    const [bar] = again[0] ?? [];
+    if (
+      bar !== undefined &&
+      count >= MARKS_OF_MEMBERS.value.rows &&
+      count > MARKS_OF_MEMBERS.value.share * sheet.bars.length
+    ) {
+      const values = { count, all: sheet.bars.length, mark: bar.row.mark ?? "" };
+      report({ messageId: "ofMembers", severity: "note", row: bar, at: "mark", values });
+      return;
+    }
     for (const bars of sheet.repeatedMarks) {
       const first = bars[0];
       if (bars.length < 2 || first === undefined) continue;
@@ -49,3 +67,8 @@ export default defineRule({
     }
   },
 });
+
+/** One mark, bars that differ. */
+function differsWithin([first, ...others]: readonly BarFacts[]): boolean {
+  return first !== undefined && others.some(({ row }) => firstDifference(first.row, row) !== null);
+}

@@ -15,7 +15,7 @@ import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shap
 import { type SizeCell, settleSize, sizeCellReader } from "../cells/read-size-cell";
 import { readNumberMark, readText, readTextCell, type TextReading } from "../cells/read-text-cell";
 import { remember } from "../cells/remember";
-import { beginsWithWord, plainWords } from "../cells/row-words";
+import { beginsWithWord, isWord, plainWords } from "../cells/row-words";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
 import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
@@ -162,7 +162,7 @@ export class BarRowReader {
       legs,
       lap: draft.lap,
       remarks: withLayer(said?.reading ?? null, called),
-      superseded: said?.isVoid ?? false,
+      superseded: (said?.isVoid ?? false) || saysVoid(cells[columns.size]),
       supersededBy: null,
       fill: this.sheet.fill?.(row, Math.max(columns.mark, 0)) ?? null,
     };
@@ -225,6 +225,7 @@ export class BarRowReader {
       draft.take(unread({ field: "size", column, typed: cell }, otherReason(cell, "no bar size")));
       return null;
     }
+    if (saysVoid(cell)) return null;
     const reading = this.readSize(cell, TYPE_LETTERS.test(type) ? type.toUpperCase() : "");
     return reading.is === "blank" ? null : reading;
   }
@@ -374,6 +375,17 @@ export class BarRowReader {
   }
 }
 
+/** "CANCELLED" in place of a size: the bar is none any more. */
+function saysVoid(cell: Cell | undefined): boolean {
+  return (
+    typeof cell === "string" &&
+    cell.length >= SHORTEST_VOID &&
+    !/\d/.test(cell) &&
+    isWord("superseded", plainWords(cell))
+  );
+}
+
+const SHORTEST_VOID = 4;
 const NO_SHAPE = { shape: null, legs: null };
 
 function withLayer(reading: RemarkReading | null, size: SizeCell | null): RemarkReading | null {

@@ -7,6 +7,8 @@ import { addTitleFacts, dateText } from "./title-facts";
 
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
 
+const SHORTEST_TITLE = 6;
+
 interface NoteRow {
   readonly cells: readonly Cell[];
   readonly row: number;
@@ -19,6 +21,7 @@ interface NoteRow {
 export class SheetNotes {
   readonly texts: { row: number; text: string }[] = [];
   readonly facts = new Map<string, string>();
+  private readonly titles = new Set<string>();
 
   take(sheet: Sheet, { cells, row, filled, isOfBar }: NoteRow, last: DraftRow | undefined): void {
     const text = filled.map((column) => shownText(cells[column])).join(" ");
@@ -35,6 +38,18 @@ export class SheetNotes {
     if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
     last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
     last.remarks = readRemark(last.remark);
+  }
+
+  /** Keeps the first text of a row above every table: on the next page it stands again. */
+  title(cells: readonly Cell[], [first = -1]: readonly number[]): void {
+    const text = cells[first];
+    if (typeof text === "string" && text.trim().length >= SHORTEST_TITLE) this.titles.add(text.trim());
+  }
+
+  /** True of a row that begins as one above every table does. */
+  isTitleAgain(cells: readonly Cell[], [first = -1]: readonly number[]): boolean {
+    const text = this.titles.size === 0 ? null : cells[first];
+    return typeof text === "string" && this.titles.has(text.trim());
   }
 
   forgetTexts(): void {

@@ -245,7 +245,9 @@ export class SheetReader {
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
     if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
     if (this.beginsSums(cells, row, filled)) return SIZES_OF_SUMS;
-    return this.blocks.length === 0 ? this.outside(cells, row, filled) : null;
+    if (this.blocks.length === 0) this.notes.title(cells, filled);
+    const isOutside = this.blocks.length === 0 || this.notes.isTitleAgain(cells, filled);
+    return isOutside ? this.outside(cells, row, filled) : null;
   }
 
   /** A lone text that names the size of the bars below, where no column does. */

@@ -3,6 +3,7 @@ import type { TableReading, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { type CommaUse, readNumberText } from "../cells/read-number-text";
 import { beginsWithWord, endsWithWord, isWord } from "../cells/row-words";
+import { sizeElsewhere } from "../cells/size-elsewhere";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 
@@ -140,10 +141,26 @@ export function sizesInRow(
   return sizes.length < LEAST_SIZES ? null : sizes;
 }
 
-function barNamed(cell: string | number, standard: Standard): Bar | null {
+function barNamed(cell: string | number, standard: Standard): Pick<Bar, "diameter"> | null {
   if (typeof cell === "string" && (cell.length > LONGEST_SIZE || !/\d/.test(cell))) return null;
   const text = String(cell)
     .trim()
     .replace(/^\p{L}\s?|\s*mm$/giu, "");
-  return standard.bars.find(({ size, diameter }) => size === text || String(diameter) === text) ?? null;
+  const own = standard.bars.find(({ size, diameter }) => size === text || String(diameter) === text);
+  return own ?? (typeof cell === "string" ? barElsewhere(cell.trim()) : null);
+}
+
+const MOST_REMEMBERED = 1000;
+const elsewhere = new Map<string, Pick<Bar, "diameter"> | null>();
+
+/** Of another standard's sizes: C18, #7. Only letters or a sign before a number name one. */
+function barElsewhere(text: string): Pick<Bar, "diameter"> | null {
+  if (!/^(?:\p{L}{1,2}|#)\d{1,2}$/u.test(text)) return null;
+  let known = elsewhere.get(text);
+  if (known === undefined) {
+    if (elsewhere.size >= MOST_REMEMBERED) elsewhere.clear();
+    known = sizeElsewhere(text);
+    elsewhere.set(text, known);
+  }
+  return known;
 }
