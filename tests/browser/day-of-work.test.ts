@@ -194,7 +194,7 @@ describe("a day's work", () => {
     await page.locator("dialog.ask", { hasText: "may.xlsx" }).waitFor();
     await page.locator('[data-answer="open"]').click();
     await page.locator("#file-name", { hasText: "may.xlsx" }).waitFor();
-    expect(await page.locator("#file-state").isVisible()).toBe(true);
+    await page.locator("#file-state").waitFor();
     await expect.poll(() => cellText("A11")).toBe("not saved yet");
     await expect.poll(() => cellText("A12")).toBe("nor this");
     // kept with what had been saved before, and calculated: the row that was inserted moved all others

@@ -1,4 +1,5 @@
 import type { ColumnKind, ColumnReading, ColumnUnit, HeldTotals, SheetGuess, TableReading } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
 import {
   type ColumnDecision,
   type EvidenceRole,
@@ -9,6 +10,7 @@ import {
 } from "../evidence/index";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { knownWords } from "../header/known-words";
 import { recogniseHeader } from "../header/recognise-header";
 import { sumsOnly } from "../rows/sum-rows";
 import { sampleRows } from "./column-sample";
@@ -52,7 +54,8 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   // an abstract has no products to be weighed by
   if (sumsOnly(worded.table)) return { layout: worded, held: null, proof: null };
   const { left, right } = worded;
-  const rows = { cells: source.cells, from: header.bottom + 1, to: source.rowCount, left, right };
+  const to = nextHeader(source, header, block);
+  const rows = { cells: source.cells, from: header.bottom + 1, to, left, right };
   const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
   if (weighed === null) return { layout: worded, held: null, proof: null };
   const settled = withDecisions(block, weighed);
@@ -62,6 +65,24 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   const { agreement, decisions, isConfirmed } = weighed;
   const proof = { agreement, decisions, held: weighed.held, isConfirmed };
   return { layout: { ...layout, guesses }, held, proof };
+}
+
+const ROWS_LOOKED_AT = 1_500;
+const WORDS_OF_HEADER = 3;
+
+/** Where another header ends the rows of this one; the rows of the sheet where none does. */
+function nextHeader(source: ColumnSource, { bottom }: Header, block: HeaderBlock): number {
+  const last = Math.min(source.rowCount, bottom + ROWS_LOOKED_AT);
+  for (let row = bottom + 1; row < last; row += 1) {
+    const cells = source.cells(row).slice(block.left, block.right + 1);
+    if (cells.some((cell) => typeof cell === "number") || knownWords(cells) < WORDS_OF_HEADER) continue;
+    const isOther = block.columns.some(({ column, header: words }) => {
+      const cell = source.cells(row)[column];
+      return typeof cell === "string" && cell.trim() !== "" && !words.includes(cleanText(cell));
+    });
+    if (isOther) return row;
+  }
+  return source.rowCount;
 }
 
 /** What the words of a header say of each column, for arithmetic to weigh. */

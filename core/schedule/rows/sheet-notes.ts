@@ -52,6 +52,11 @@ export class SheetNotes {
     return typeof text === "string" && this.titles.has(text.trim());
   }
 
+  /** The rows are read from the first again. */
+  forgetTitles(): void {
+    this.titles.clear();
+  }
+
   forgetTexts(): void {
     this.texts.length = 0;
   }

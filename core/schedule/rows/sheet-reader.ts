@@ -144,6 +144,7 @@ export class SheetReader {
   }
 
   private readRowsOn(least?: number): void {
+    this.notes.forgetTitles();
     for (let row = 0; row < this.sheet.rowCount; row += 1) {
       const verdict = this.readRow(this.access.cells(row), row, least);
       this.classes[row] = verdict.class;
