@@ -26,7 +26,7 @@ export default defineRule({
   },
   checkRow(facts, context, report) {
     const { row } = facts;
-    if (row.size?.bar || facts.sheet.habits.standardMeant !== null) return;
+    if (row.size?.bar || row.superseded === true || facts.sheet.habits.standardMeant !== null) return;
     if (row.problems?.some(({ field }) => field === "size")) return;
     if (row.sizeTyped === null) {
       report({ messageId: "missing", at: "size" });
