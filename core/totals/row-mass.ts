@@ -105,16 +105,20 @@ function placeOf(facts: BarFacts, lookAt: readonly ColumnKind[]): Omit<NotInTota
 
 /** a fifth more or less is no rounding and no other table */
 const MOST_OFF = 1.2;
+/** masses of a size differ by no more from table to table */
+const OF_ONE = 0.02;
 const MM_PER_METRE = 1000;
 
 /** What the row's own total length or mass make of it, where that is far from number times length. */
 function weighedOtherwise(facts: BarFacts, mass: number): RowMass["otherwise"] {
-  const { totalLength = null, mass: typed } = facts.row;
+  const { totalLength = null, mass: typed, members, total } = facts.row;
   const perMetre = perMetreOf(facts);
   const factor = facts.sheet.habits.massFactor ?? 1;
   const ofLength = totalLength === null || perMetre === null ? null : (totalLength / MM_PER_METRE) * perMetre;
+  // where each member's bars are counted the row may sum those of one
+  const isOfOne = (other: number) => total === null && Math.abs(mass / (other * (members ?? 1)) - 1) < OF_ONE;
   const isFar = (other: number | null): other is number =>
-    other !== null && other > 0 && (mass / other > MOST_OFF || other / mass > MOST_OFF);
+    other !== null && other > 0 && (mass / other > MOST_OFF || other / mass > MOST_OFF) && !isOfOne(other);
   if (isFar(ofLength)) return { mass: ofLength, by: "total length" };
   const ofMass = typed === null ? null : typed / factor;
   return isFar(ofMass) ? { mass: ofMass, by: "mass" } : null;

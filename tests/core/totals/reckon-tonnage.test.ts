@@ -49,6 +49,19 @@ describe("reckonTonnage", () => {
     ]);
   });
 
+  it("doubts no bar whose total length is that of one member's bars, and one whose is neither", () => {
+    const listed = (each: number, totalLength: number) => {
+      const rows = [
+        ["Bar mark", "Size", "No. of members", "No. in each", "Length mm", "Total length m"],
+        ["01", "H16", 4, each, 2000, totalLength],
+      ];
+      const sheet = sheetFromRows("Bars", rows);
+      return reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard).doubted.length;
+    };
+    // 4 x 10 bars of 2 m: 80 m in all, 20 m a member
+    expect([listed(10, 80), listed(10, 20), listed(10, 40)]).toEqual([0, 0, 1]);
+  });
+
   it("groups by member where no bar names a pour, and by sheet where none names either", () => {
     const members = reckonTonnage(
       [read([bar("01", "H16", null, "B1"), bar("02", "H16", null, "B2")])],
