@@ -1,7 +1,10 @@
 import type { TotalRow } from "../bar-row";
-import type { Carried } from "./carried";
+import { shortened } from "../cells/longest-text";
+import { type Carried, nothingCarried } from "./carried";
 import type { BarRowReader } from "./read-bar-row";
+import { readHeading } from "./read-heading";
 import type { DraftRow } from "./row-draft";
+import type { RowVerdict } from "./row-verdict";
 
 /** A table that rows are being read under. */
 export interface Block {
@@ -23,4 +26,24 @@ export function columnsOf(blocks: readonly Block[], index: number, filled: reado
   const from = index === 0 ? 0 : (blocks[index]?.reader.layout.left ?? 0);
   const to = blocks[index + 1]?.reader.layout.left ?? Number.POSITIVE_INFINITY;
   return filled.filter((column) => column >= from && column < to);
+}
+
+/** Gives the bars of every table without a column for sizes the one that a lone text names; null where none takes it. */
+export function nameSize(blocks: readonly Block[], text: string): RowVerdict | null {
+  let isTaken = false;
+  for (const block of blocks) {
+    const size = block.summary === null ? block.reader.sizeInHeading(text) : null;
+    if (size === null) continue;
+    isTaken = true;
+    block.carried = { ...nothingCarried(block.carried.grade), size };
+  }
+  return isTaken
+    ? { class: "heading", because: { code: "size-heading", values: { words: shortened(text) } } }
+    : null;
+}
+
+/** The member and its number that a text right above a header gives; nothing where it gives no number. */
+export function membersOf(text: string): Partial<Carried> {
+  const { member, members } = readHeading(text);
+  return members === null ? {} : { member, heading: member, members };
 }

@@ -15,7 +15,8 @@ import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shap
 import { type SizeCell, settleSize, sizeCellReader } from "../cells/read-size-cell";
 import { readNumberMark, readText, readTextCell, type TextReading } from "../cells/read-text-cell";
 import { remember } from "../cells/remember";
-import { beginsWithWord, isWord, plainWords } from "../cells/row-words";
+import { beginsWithWord, plainWords } from "../cells/row-words";
+import { saysVoid } from "../cells/says-void";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
 import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
@@ -28,8 +29,8 @@ import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
 import { sizeOfHeading } from "./size-heading";
 import { StoredBars } from "./stored-bars";
+import { takenDims } from "./taken-dims";
 
-const NO_DIMS: readonly (number | null)[] = [];
 const TYPE_LETTERS = /^[A-Z]{1,2}$/i;
 
 interface Remark {
@@ -115,7 +116,7 @@ export class BarRowReader {
     let length = this.length(draft, columns.length, cells, above?.length);
     draft.radius = this.length(draft, columns.radius, cells, above?.radius) ?? draft.radius;
     if (draft.unitErrors !== null) length = this.settle(draft, length);
-    const dims = this.takeDims(dimCount, draft.unitErrors !== null);
+    const dims = takenDims(this.dims, dimCount, draft.unitErrors !== null);
     const former =
       formerInDiameters(cells[columns.former?.column ?? -1], size?.diameter ?? null) ??
       this.length(draft, columns.former, cells, above?.former);
@@ -344,18 +345,6 @@ export class BarRowReader {
     return asTyped === undefined || typed === undefined ? length : inMillimetres(typed, asTyped.how.factor);
   }
 
-  // literals, for an array that grows keeps room for sixteen more
-  private takeDims(count: number, mayEndBlank: boolean): readonly (number | null)[] {
-    const { dims } = this;
-    if (mayEndBlank || count > 5) return trimmed(dims.slice(0, count));
-    const at = (place: number): number | null => dims[place] ?? null;
-    if (count === 0) return NO_DIMS;
-    if (count === 1) return [at(0)];
-    if (count === 2) return [at(0), at(1)];
-    if (count === 3) return [at(0), at(1), at(2)];
-    return count === 4 ? [at(0), at(1), at(2), at(3)] : [at(0), at(1), at(2), at(3), at(4)];
-  }
-
   /** A count on each face may hold both faces or one: it stands as typed and the user is asked. */
   private askEachFace(draft: RowDraft, { remarks, remark }: BarRow): void {
     if (remarks === null || remarks === undefined || !remarks.layers.includes("EF")) return;
@@ -375,17 +364,6 @@ export class BarRowReader {
   }
 }
 
-/** "CANCELLED" in place of a size: the bar is none any more. */
-function saysVoid(cell: Cell | undefined): boolean {
-  return (
-    typeof cell === "string" &&
-    cell.length >= SHORTEST_VOID &&
-    !/\d/.test(cell) &&
-    isWord("superseded", plainWords(cell))
-  );
-}
-
-const SHORTEST_VOID = 4;
 const NO_SHAPE = { shape: null, legs: null };
 
 function withLayer(reading: RemarkReading | null, size: SizeCell | null): RemarkReading | null {
@@ -393,11 +371,6 @@ function withLayer(reading: RemarkReading | null, size: SizeCell | null): Remark
   const layers = size.layer.split(/\s+/);
   if (reading === null) return { layers, hand: null, alternate: false, stagger: false };
   return { ...reading, layers: [...layers, ...reading.layers] };
-}
-
-function trimmed(dims: (number | null)[]): (number | null)[] {
-  while (dims.length > 0 && dims[dims.length - 1] === null) dims.pop();
-  return dims;
 }
 
 function typedText(cell: Cell | undefined): string | null {

@@ -88,3 +88,13 @@ export class RowDraft implements RowContext {
     return null;
   }
 }
+
+/** The last bar so far of a mark, whatever its case; null where there is none. */
+export function lastOfMark(bars: readonly DraftRow[], mark: string): DraftRow | null {
+  const sought = mark.toUpperCase();
+  for (let index = bars.length - 1; index >= 0; index -= 1) {
+    const bar = bars[index] as DraftRow;
+    if (bar.mark?.toUpperCase() === sought) return bar;
+  }
+  return null;
+}

@@ -1,6 +1,5 @@
 import type { Standard } from "../../standards/port";
 import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
-import { shortened } from "../cells/longest-text";
 import type { ColumnSource } from "../columns/decide-columns";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
 import { pointedHeader, withPointed } from "../columns/pointed-header";
@@ -17,17 +16,16 @@ import { numbersColumns, repeatsHeader } from "../header/repeated-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
 import { sheetAccess } from "../sheet-access";
-import { type Block, columnsOf } from "./block";
+import { type Block, columnsOf, membersOf, nameSize } from "./block";
 import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
 import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
 import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
-import { readHeading } from "./read-heading";
 import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns } from "./row-cells";
-import type { DraftRow } from "./row-draft";
+import { type DraftRow, lastOfMark } from "./row-draft";
 import { RowEvidence } from "./row-evidence";
 import type { RowReason, RowReasonCode } from "./row-reason";
 import {
@@ -50,12 +48,6 @@ const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
 /** share of the bars that must be whole before a list is taken to go on from the sheet before */
 const MOSTLY = 0.75;
-
-/** The member and its number that a text right above a header gives; nothing where it gives no number. */
-function membersOf(text: string): Partial<Carried> {
-  const { member, members } = readHeading(text);
-  return members === null ? {} : { member, heading: member, members };
-}
 
 /** Reads one sheet from its first row to its last, once. */
 export class SheetReader {
@@ -256,12 +248,7 @@ export class SheetReader {
     const text = filled.length === 1 ? cells[filled[0] as number] : null;
     if (typeof text !== "string") return null;
     this.lone = { row, text };
-    const sized = this.blocks.filter(({ reader, summary }) => summary === null && reader.sizeInHeading(text));
-    for (const block of sized)
-      block.carried = { ...nothingCarried(block.carried.grade), size: block.reader.sizeInHeading(text) };
-    return sized.length === 0
-      ? null
-      : { class: "heading", because: { code: "size-heading", values: { words: shortened(text) } } };
+    return nameSize(this.blocks, text);
   }
 
   /** Tables that stand side by side each read their part; the row is the most that any makes of it. */
@@ -414,12 +401,7 @@ export class SheetReader {
 
   private barOfMark(mark: string): DraftRow | null {
     this.isMarkAsked = true;
-    const sought = mark.toUpperCase();
-    for (let index = this.bars.length - 1; index >= 0; index -= 1) {
-      const bar = this.bars[index] as DraftRow;
-      if (bar.mark?.toUpperCase() === sought) return bar;
-    }
-    return null;
+    return lastOfMark(this.bars, mark);
   }
 
   private noHeader(): ScheduleReading["noHeader"] {
