@@ -39,7 +39,7 @@ export function keptRows(
   const { bars } = old;
   const meantBefore = old.codesMeant(standard);
   const isNoShapeChanged =
-    readAgain?.every((place) => reading.bars[place]?.shape === bars[place]?.row.shape) === true;
+    readAgain?.every((place) => hasSameShape(reading.bars[place], bars[place]?.row)) === true;
   const codes = meantBefore === null && isNoShapeChanged ? null : codesMeant(reading.bars, standard);
   // what every code means hangs on it
   if (codes?.id !== meantBefore?.id) return null;
@@ -62,6 +62,13 @@ export function keptRows(
     return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
   });
   return { before, codesMeant: codes, place: (index) => places[index] as number, inPlace: null };
+}
+
+/** The same code with the same dimensions. */
+function hasSameShape(one: BarRow | undefined, other: BarRow | undefined): boolean {
+  if (one === undefined || other === undefined || one.shape !== other.shape) return false;
+  const { dims } = other;
+  return one.dims.every((dim, place) => dim === dims[place]);
 }
 
 function areTablesAlike({ tables }: ScheduleReading, old: ScheduleReading): boolean {

@@ -9,7 +9,7 @@ import { type NamedShape, shapeNamed } from "../shapes/shape-named";
 import type { Cited } from "../standards/citation";
 import type { ShapeDefinition, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
-import { isShapeCode } from "./codes-meant";
+import { isShapeCode, STRAIGHT } from "./codes-meant";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
 import { RowFacts } from "./row-facts";
@@ -39,7 +39,8 @@ export class BarFacts extends RowFacts {
   /** A code whose sheet has its codes from another standard's list: what it means here is not known. */
   get isCodeOfAnother(): boolean {
     const { shape } = this.row;
-    return shape !== null && isShapeCode(shape) && this.sheet.codesMeant(this.standard) !== null;
+    if (shape === null || shape === STRAIGHT || !isShapeCode(shape)) return false;
+    return this.sheet.codesMeant(this.standard) !== null;
   }
 
   get isStraight(): boolean {

@@ -228,7 +228,7 @@ export interface SummaryBlock {
 
 /** Why the totals of a sheet are held back until its user says how it is to be read. */
 export interface HeldTotals {
-  readonly why: "nothing-agrees" | "units-disagree" | "exchangeable";
+  readonly why: "nothing-agrees" | "units-disagree" | "exchangeable" | "members-unsaid";
   /** of the header whose table it is, within the used range */
   readonly row: number;
   readonly columns: readonly number[];

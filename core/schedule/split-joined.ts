@@ -15,9 +15,9 @@ const MOST_LOOKED = 400;
 const USUAL = 0.5;
 
 const SIZE =
-  /(?:\u00d8|#|(?<![\p{L}\d])\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})/gu;
+  /(?:\u00d8|#|(?<![\p{L}\d])\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})|(?<![\d.,])\d{1,2}\s?mm(?:\s?(?:\u00d8|dia|\u03c6)(?!\p{L})|(?=\s*[x*]))/gu;
 const LENGTH = /(?<![\p{L}\d])[Ll]\s*[=:]?\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|m)?(?![\p{L}\d])/u;
-const LENGTH_BEHIND = /^\s*[x*]\s*(\d{3,5})(?!\d)/;
+const LENGTH_BEHIND = /^\s*[x*]\s*(?:(\d+(?:[.,]\d+)?)\s*(mm|cm|m)(?!\p{L})|(\d{3,5})(?![\d.,]))/u;
 const COUNT = /(?<!\p{L})(?:n|no|nr|nos|qty)[.\u00b0\u00ba:]*\s*(\d+)(?![\d.,])/iu;
 const COUNT_BEFORE = /(?:^|\s)(\d+)\s*[-x*]?\s*$/;
 const MARK = /(?<!\p{L})(?:pos|поз|mk|mark|rep)[.:]*\s*([\p{L}\d][\p{L}\d/-]*)/iu;
@@ -158,7 +158,8 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     const before = text.slice(0, match.index);
     const behind = text.slice(match.index + size.length);
     const named = LENGTH.exec(behind) ?? LENGTH_BEHIND.exec(behind);
-    const length = named === null ? null : (named[1] ?? "") + (named[2] === undefined ? "" : ` ${named[2]}`);
+    const unit = named?.[2] === undefined ? "" : ` ${named[2]}`;
+    const length = named === null ? null : (named[1] ?? named[3] ?? "") + unit;
     const counted = (COUNT.exec(before) ?? COUNT.exec(behind))?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
     const count = counted === undefined ? null : Number(counted);
     if (length === null && count === null) continue;

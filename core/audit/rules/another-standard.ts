@@ -54,7 +54,7 @@ export default defineRule({
   checkSheet(sheet, context, report) {
     const codes = sheet.codesMeant(context.standard);
     const coded = codes === null ? undefined : sheet.barAt(codes.first.row);
-    if (codes !== null && coded !== undefined) {
+    if (codes !== null && codes.id !== null && coded !== undefined) {
       const { misfits, fitting, coded: rows, id } = codes;
       const values = { misfits, fitting, rows, meant: id, standard: context.standard.id };
       const shape = typedText(coded.typed("shape"));

@@ -41,7 +41,7 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     if (sheet.answers.length === 0) return;
-    const isOwnWay = sheet.habits.shapesOwnWay && sheet.codesMeant(context.standard) === null;
+    const isOwnWay = sheet.habits.shapesOwnWay && (sheet.codesMeant(context.standard)?.id ?? null) === null;
     if (!holdsShapeCodes(context.standard) || isOwnWay) {
       const unknown = sheet.answers.those(namesUnknownShape);
       const first = unknown[0]?.facts.typed("shape") ?? null;

@@ -89,7 +89,7 @@ function fromCodeText(text: string, standard: Standard): ShapeCell {
     const rest = bare.slice((leading[1] ?? "").length).trim();
     if (rest === "" || standard.shapes.has(code)) return rest === "" ? coded(code) : digitsOf(text, code);
   }
-  const behindLetter = /^[A-Z]{1,2}[\s-]*(\d{1,2})$/i.exec(bare);
+  const behindLetter = /^[A-Z]{1,2}[\s-]*(\d{2})$/i.exec(bare);
   const code = behindLetter === null ? null : codeOf(behindLetter[1] ?? "", standard);
   if (code !== null && standard.shapes.has(code)) return digitsOf(text, code);
   if (standard.shapes.has(bare.toUpperCase())) return coded(bare.toUpperCase());

@@ -27,6 +27,7 @@ import { countBySums } from "./count-by-sums";
 import { countUnderHeadings } from "./count-under-headings";
 import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { LENGTH_KINDS } from "./length-kinds";
+import { membersCarryDown } from "./members-carry-down";
 import { unitBySize } from "./unit-by-size";
 
 /** Everything about a table's columns that is settled once, before its rows are read. */
@@ -43,6 +44,8 @@ export interface TableLayout {
   readonly habitualSizes: ReadonlySet<string>;
   /** the sheet's own total lengths tell whether a bare "No. of bars" counts one member's bars or all */
   readonly countIsSettled: boolean;
+  /** the amounts tell that a number of members counts for the rows below it too */
+  readonly membersCarryDown: boolean;
   /** columns whose unit is a guess that the user has to confirm */
   readonly asks: ReadonlyMap<ColumnKind, string>;
   readonly guesses: readonly SheetGuess[];
@@ -145,6 +148,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     massFactor: IN_COLUMN_UNIT[massUnit ?? "kg"],
     comma,
     countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
+    membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     habitualSizes: typedOften(samples.get("size")),
     asks,

@@ -47,6 +47,10 @@ export function heldText(
     const names = held.columns.map((column) => headerOf(table, column)).join(" and ");
     return `columns ${names}: which holds lengths and which counts, nothing on the sheet tells; ${remedy}`;
   }
+  if (held.why === "members-unsaid") {
+    const names = held.columns.map((column) => headerOf(table, column)).join(", ");
+    return `what stands under ${names} is some members' times what count and length make, and nothing on the sheet says how many members there are; ${remedy}`;
+  }
   const tested = agreement.filter(({ columns }) => columns.some((column) => held.columns.includes(column)));
   const shares = tested
     .filter(({ kept, tested: of }) => kept < of)

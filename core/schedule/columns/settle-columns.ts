@@ -12,6 +12,7 @@ import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { knownWords } from "../header/known-words";
 import { recogniseHeader } from "../header/recognise-header";
+import { readHeading } from "../rows/read-heading";
 import { sumsOnly } from "../rows/sum-rows";
 import { sampleRows } from "./column-sample";
 import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
@@ -60,11 +61,35 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   if (weighed === null) return { layout: worded, held: null, proof: null };
   const settled = withDecisions(block, weighed);
   const layout = settled === block ? worded : decideColumns(source, header, settled);
-  const held = heldTotals(weighed, header, layout, source);
+  const unsaid = membersUnsaid(weighed, layout, source, header, to);
+  const held = heldTotals(unsaid === null ? weighed : { ...weighed, held: unsaid }, header, layout, source);
   const guesses = [...layout.guesses, ...guessesOf(weighed, header, layout, held)];
   const { agreement, decisions, isConfirmed } = weighed;
   const proof = { agreement, decisions, held: weighed.held, isConfirmed };
   return { layout: { ...layout, guesses }, held, proof };
+}
+
+/** Amounts of all members of stretches of rows, where no column, heading or cell says how many there are. */
+function membersUnsaid(
+  { agreement, held }: WeighedTable,
+  { table, left, right }: TableLayout,
+  source: ColumnSource,
+  { bottom }: Header,
+  to: number,
+): WeighedTable["held"] {
+  const { columns } = table;
+  if (held !== null || columns.has("members") || columns.get("total")?.corrected === true) return held;
+  const ofMembers = agreement.find(
+    ({ identity, byHeading, bars, share }) =>
+      AMOUNTS.has(identity) && byHeading && bars >= LEAST_BARS && share >= CONFIRMS,
+  );
+  if (ofMembers === undefined) return held;
+  for (let row = bottom; row < Math.min(to, bottom + ROWS_LOOKED_AT); row += 1) {
+    for (const cell of source.cells(row).slice(left, right + 1)) {
+      if (typeof cell === "string" && (readHeading(cleanText(cell)).members ?? 1) > 1) return held;
+    }
+  }
+  return { why: "members-unsaid", columns: ofMembers.columns };
 }
 
 const ROWS_LOOKED_AT = 1_500;

@@ -42,6 +42,7 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
     total: at("total"),
     totalIsOpen: isTotalOpen(layout, layout.table.columns.has("members")),
     totalIsOpenUnderHeading: isTotalOpen(layout, true),
+    membersCarryDown: layout.membersCarryDown,
     shape: at("shape"),
     mass: at("mass"),
     unitMass: at("unitMass"),

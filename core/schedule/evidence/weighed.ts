@@ -35,7 +35,7 @@ export interface Weighed {
   readonly agreement: readonly Agreement[];
   /** why totals must be held back, or null */
   readonly held: {
-    readonly why: "nothing-agrees" | "units-disagree" | "exchangeable";
+    readonly why: "nothing-agrees" | "units-disagree" | "exchangeable" | "members-unsaid";
     readonly columns: readonly number[];
   } | null;
   /** some identity of lengths and counts stands behind the reading */

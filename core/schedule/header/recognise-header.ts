@@ -177,7 +177,14 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
-  return recogniseWhole(typed) ?? recogniseMadeUp(typed) ?? recogniseParts(typed);
+  return recogniseWhole(typed) ?? recogniseMadeUp(typed) ?? recogniseParts(typed) ?? recogniseUnit(typed);
+}
+
+/** Words that nobody knows before "kg": some mass, unless another column is named for it. */
+function recogniseUnit(typed: string): HeaderMeaning | null {
+  const { text, unit } = splitUnit(plainHeader(typed));
+  if (unit === null || !MASS_UNITS.has(unit) || !/\p{L}{3}/u.test(text)) return null;
+  return { kind: "mass", unit, weak: true, otherwise: null, serial: false };
 }
 
 /** A heading that is made up of known words, in whichever order. */

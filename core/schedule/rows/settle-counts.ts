@@ -73,6 +73,7 @@ function membersBeside(
     return before !== null && before * each === total ? before : null;
   }
   if (isFilled(cells, columns.total)) return null;
+  if (before !== null && columns.membersCarryDown) return before;
   const proposal = before ?? 1;
   const reason =
     before === null

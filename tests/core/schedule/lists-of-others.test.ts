@@ -30,6 +30,10 @@ describe("header words", () => {
     ["PESO + 10 % (kg)", "mass", "kg"],
     ["Масса, кг", "mass", "kg"],
     ["Weight (kg/m)", "unitMass", null],
+    // a unit of mass tells where the word is nobody's
+    ["Маса заг., кг", "mass", "kg"],
+    ["Nº/EL.", "each", null],
+    ["Nº EL.", "members", null],
   ])("should take %s for %s", (header, kind, unit) => {
     expect(recogniseHeader(header)).toMatchObject({ kind, unit });
   });
@@ -170,6 +174,93 @@ describe("lists as others write them", () => {
     expect(shapes.bars.map(({ shape, grade }) => [shape, grade])).toEqual([
       ["00", null],
       ["00", null],
+    ]);
+  });
+
+  it("should part count, size and length joined with a unit behind each", () => {
+    const heads = [
+      "LOCATION",
+      "SETS",
+      "DESCRIPTION (per set)",
+      "TOTAL PCS",
+      "TOTAL LENGTH (m)",
+      "UNIT WT. (kg/m)",
+    ];
+    const reading = read("BS8666:2005", [
+      heads,
+      ["FOOTING F-1", 8],
+      [null, null, "11 - 16mmØ x 1.85m", 88, 162.8, 1.578],
+      [null, null, "14 - 20mmØ x 2.45m", 112, 274.4, 2.466],
+      ["FTB-1", 6],
+      [null, null, "4 - 16mm x 6.60m", 24, 158.4, 1.578],
+      [null, null, "2 - 16mmØ x 1900mm", 12, 22.8, 1.578],
+      [null, null, "30 - 10mmØ x 1.32m", 180, 237.6, 0.616],
+    ]);
+    expect(reading.bars.map(({ total, length }) => [total, length])).toEqual([
+      [88, 1850],
+      [112, 2450],
+      [24, 6600],
+      [12, 1900],
+      [180, 1320],
+    ]);
+  });
+
+  it("should count members of a first row for the rows below, where the sums say so", () => {
+    const reading = read("BS8666:2005", [
+      ["ELEMENTO", "Nº EL.", "DENOM.", "Ø", "LARGO (cm)", "Nº/EL.", "Ø8", "Ø16", "Ø25"],
+      ["Pilar P1", 8, "A", 25, 495, 4, null, null, 158.4],
+      [null, null, "B", 16, 485, 4, null, 155.2, null],
+      [null, null, "E", 8, 156, 23, 287.04, null, null],
+      ["Viga", 4, "F", 16, 690, 3, null, 82.8, null],
+      [null, null, "E", 8, 152, 23, 139.84, null, null],
+    ]);
+    expect(reading.bars.map(({ members, each, problems }) => [members, each, problems])).toEqual([
+      [8, 4, null],
+      [8, 4, null],
+      [8, 23, null],
+      [4, 3, null],
+      [4, 23, null],
+    ]);
+  });
+
+  it("should hold totals back where sums are some members' and nothing says how many", () => {
+    const reading = read("BS8666:2005", [
+      ["ELEMENTO", "POS", "Ø", "LARGO (cm)", "CANTIDAD", "Ø8", "Ø16", "Ø25"],
+      ["Pilar P1", "A", 25, 495, 4, null, null, 158.4],
+      [null, "B", 16, 485, 4, null, 155.2, null],
+      [null, "E", 8, 156, 23, 287.04, null, null],
+      [null, "T", 8, 54, 23, 99.36, null, null],
+      ["Viga", "F", 16, 690, 3, null, 82.8, null],
+      [null, "G", 16, 640, 3, null, 76.8, null],
+      [null, "L", 8, 650, 4, 104, null, null],
+      [null, "E", 8, 152, 23, 139.84, null, null],
+      ["Losa", "S", 8, 740, 22, 162.8, null, null],
+      [null, "T", 8, 225, 37, 83.25, null, null],
+      [null, "U", 8, 410, 30, 123, null, null],
+    ]);
+    expect(reading.guesses?.find(({ guess }) => guess === "totals-held")?.reason).toMatch(
+      /nothing on the sheet says how many members/,
+    );
+  });
+
+  it("should tell by pounds whose bars are counted where lengths are feet and inches", () => {
+    const reading = read("ACI318:2019", [
+      ["ITEM", "NO. PCS", "SIZE", "LENGTH", "MARK", "WT LBS"],
+      ["FOOTING F1  -  8 EA"],
+      [1, 144, "#6", "6'-6\"", null, 1406],
+      [2, 64, "#7", "5'-4\"", "7F01", 698],
+      ["GRADE BEAM GB-1  -  3 EA"],
+      [3, 12, "#8", "22'-2\"", "8G01", 710],
+      [4, 12, "#8", "20'-0\"", null, 641],
+      [5, 12, "#5", "20'-0\"", null, 250],
+      [null, null, null, null, "TOTAL LBS", 3705],
+    ]);
+    expect(reading.bars.map(({ total, each }) => [total, each])).toEqual([
+      [144, null],
+      [64, null],
+      [12, null],
+      [12, null],
+      [12, null],
     ]);
   });
 

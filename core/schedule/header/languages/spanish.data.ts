@@ -15,6 +15,7 @@ export const SPANISH: LanguageWords = {
         "numero de piezas",
         "no elementos",
         "no elem",
+        "no el",
         "no de elem",
         "cantidad de elementos",
         "elementos iguales",
@@ -26,6 +27,9 @@ export const SPANISH: LanguageWords = {
       words: [
         "no por pieza",
         "no por elemento",
+        "no/el",
+        "no per el",
+        "no/elem",
         "barras por elemento",
         "barras por pieza",
         "no barras por elemento",

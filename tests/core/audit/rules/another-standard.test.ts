@@ -10,6 +10,15 @@ const OLD_LIST = [
   { size: "T16", shape: "51", A: 600, B: 500, length: 1000 },
 ];
 
+/** Types 1, 2 and 17 of a maker's own sheet: 01 of the standard is straight and takes no B. */
+const OWN_LIST = [
+  { size: "16", shape: "STR", length: 4000 },
+  { size: "16", shape: "1", A: 310, B: 2650, G: 310, length: 3270 },
+  { size: "20", shape: "2", A: 400, B: 1600, length: 2000 },
+  { size: "20", shape: "2", A: 600, B: 4200, length: 4800 },
+  { size: "12", shape: "17", B: 900, C: 300, length: 1200 },
+];
+
 // bars of each country's standard, from memory: ACI in #, CSA in M, AS/NZS in N
 ruleCases(rule, {
   silent: [
@@ -26,6 +35,8 @@ ruleCases(rule, {
         { size: "T16", shape: "00", A: 900 },
       ],
     },
+    // codes of no list that is held
+    { rows: OWN_LIST },
     // of no standard held
     { rows: [row("Q13"), row("Q17"), row("Q19")] },
   ],

@@ -7,6 +7,15 @@ ruleCases(rule, {
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 0, length: 875 }] },
     { rows: [{ size: "H20", shape: "12", A: 500, B: 500, R: 200, length: 900 }] },
+    // codes 2 and 17 are of another list, and so is the 1 beside them
+    {
+      rows: [
+        { size: "16", shape: "1", A: 310, B: 2650, G: 310, length: 3270 },
+        { size: "20", shape: "2", A: 400, B: 1600, length: 2000 },
+        { size: "20", shape: "2", A: 600, B: 4200, length: 4800 },
+        { size: "12", shape: "17", B: 900, C: 300, length: 1200 },
+      ],
+    },
     { rows: [{ size: "H16", shape: "99", A: 500, B: 400, C: 300, D: 200, length: 1300 }] },
   ],
   speaks: [
