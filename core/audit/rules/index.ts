@@ -35,6 +35,7 @@ import endLegShort from "./end-leg-short";
 import fabricAsBar from "./fabric-as-bar";
 import factsNotHeld from "./facts-not-held";
 import formerNotInRack from "./former-not-in-rack";
+import formerOffHabit from "./former-off-habit";
 import formerTooSmall from "./former-too-small";
 import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import formulasUncalculated from "./formulas-uncalculated";
@@ -137,6 +138,7 @@ export const RULES: readonly Rule[] = [
   manyBends,
   bendNearJoint,
   linkBentTighterThanBar,
+  formerOffHabit,
   dimensionOffStep,
   dimensionNotPositive,
   unknownGrade,

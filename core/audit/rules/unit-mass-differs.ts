@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { IDENTITIES } from "../../bar/identities.data";
+import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import type { Bar } from "../../standards/port";
 import { defineRule } from "../rule";
 
@@ -29,20 +30,32 @@ export default defineRule({
     const usual = usualBySize(sheet.bars);
     for (const facts of sheet.bars) {
       const typed = facts.row.unitMass ?? null;
-      const { bar: own } = facts;
+      const own = sizeOf(facts);
       if (typed === null || own === null) continue;
       const group = usual.get(own.size);
       const near = (value: number): boolean =>
         Math.abs(typed - value) <= IDENTITIES.value.unitMassWithin * value + ROUNDING;
       if (group !== undefined && near(group)) {
-        const meant = meantSize(facts, near, context.standard.bars);
+        const meant = meantSize(own, near, context.standard.bars);
         if (meant !== null && isFirst(sheet.bars, facts)) {
           const values = { typed, size: facts.sizeName, meant };
           report({ messageId: "other", row: facts, at: "unitMass", values });
         }
         continue;
       }
-      if (group === undefined) continue;
+      if (group === undefined) {
+        // too few rows for a habit: the mass that all rows of another size hold, far from the size's own
+        const other = isFar(typed, own.massPerMetre) ? usualOf(sheet.bars, usual, near) : null;
+        if (other !== null) {
+          report({
+            messageId: "other",
+            row: facts,
+            at: "unitMass",
+            values: { typed, size: facts.sizeName, meant: other },
+          });
+        }
+        continue;
+      }
       const values = { typed, usual: group, size: facts.sizeName };
       report({ messageId: "differs", row: facts, at: "unitMass", values });
     }
@@ -50,10 +63,42 @@ export default defineRule({
 });
 
 /** The other size whose mass per metre the rows of this size hold. */
-function meantSize({ bar }: BarFacts, near: (value: number) => boolean, bars: readonly Bar[]): string | null {
-  if (bar === null || near(bar.massPerMetre)) return null;
+function meantSize(own: OwnSize, near: (value: number) => boolean, bars: readonly Bar[]): string | null {
+  if (near(own.massPerMetre)) return null;
   const meant = bars.find(({ massPerMetre }) => near(massPerMetre));
-  return meant === undefined || meant.size === bar.size ? null : meant.size;
+  return meant === undefined || meant.size === own.size ? null : meant.size;
+}
+
+interface OwnSize {
+  readonly size: string;
+  /** kg/m */
+  readonly massPerMetre: number;
+}
+
+/** The bar's size, also one that the standard in force does not hold. */
+function sizeOf({ bar, row: { size } }: BarFacts): OwnSize | null {
+  if (bar !== null) return bar;
+  const massPerMetre = massPerMetreOf(size);
+  return size === null || massPerMetre === null ? null : { size: String(size.diameter), massPerMetre };
+}
+
+/** Whatever table a list goes by, its mass of a size is no further from another's. */
+const TABLES_DIFFER = 0.08;
+
+function isFar(typed: number, own: number): boolean {
+  return Math.abs(typed / own - 1) > TABLES_DIFFER;
+}
+
+/** The size whose rows hold the mass, as the list names it. */
+function usualOf(
+  bars: readonly BarFacts[],
+  usual: ReadonlyMap<string, number>,
+  near: (value: number) => boolean,
+): string | null {
+  for (const [size, mass] of usual) {
+    if (near(mass)) return bars.find((one) => sizeOf(one)?.size === size)?.sizeName ?? size;
+  }
+  return null;
 }
 
 /** kg/m: what a mass printed to three places leaves */
@@ -62,11 +107,13 @@ const ROUNDING = 0.0006;
 /** The middle mass per metre of each size with three rows or more. */
 function usualBySize(bars: readonly BarFacts[]): ReadonlyMap<string, number> {
   const bySize = new Map<string, number[]>();
-  for (const { bar, row } of bars) {
-    if (bar === null || !((row.unitMass ?? 0) > 0)) continue;
-    const group = bySize.get(bar.size);
-    if (group === undefined) bySize.set(bar.size, [row.unitMass ?? 0]);
-    else group.push(row.unitMass ?? 0);
+  for (const facts of bars) {
+    const own = sizeOf(facts);
+    const typed = facts.row.unitMass ?? 0;
+    if (own === null || !(typed > 0)) continue;
+    const group = bySize.get(own.size);
+    if (group === undefined) bySize.set(own.size, [typed]);
+    else group.push(typed);
   }
   const usual = new Map<string, number>();
   for (const [size, masses] of bySize) {
@@ -79,5 +126,6 @@ function usualBySize(bars: readonly BarFacts[]): ReadonlyMap<string, number> {
 
 /** A size that is wrong in every row is told once. */
 function isFirst(bars: readonly BarFacts[], facts: BarFacts): boolean {
-  return bars.find(({ bar }) => bar?.size === facts.bar?.size) === facts;
+  const size = sizeOf(facts)?.size;
+  return bars.find((one) => sizeOf(one)?.size === size) === facts;
 }

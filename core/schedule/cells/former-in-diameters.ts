@@ -1,10 +1,12 @@
 import type { Cell } from "../sheet";
 
-const MULTIPLE = /^\s*(\d{1,2}(?:[.,]\d)?)\s*(?:[x×*]\s*)?(?:d|ds|db|dia\.?|diam\.?|ø|φ|ϕ|∅)\s*$/iu;
+const MULTIPLE =
+  /^\s*(\d{1,2}(?:[.,]\d)?)\s*(?:[x×*]\s*)?(?:d|ds|db|dia\.?|diam\.?|ø|φ|ϕ|∅)\s*(?:=\s*(\d+(?:[.,]\d+)?)\s*(?:mm)?\s*)?$/iu;
 
-/** mm: a former written as a multiple of the bar, "4d", "7 ds", "4 Ø"; null for anything else, and without a size. */
+/** mm: a former written as a multiple of the bar, "4d", "7 ds", "4 Ø", "3d=39"; null for anything else, and without a size. */
 export function formerInDiameters(cell: Cell | undefined, diameter: number | null): number | null {
   if (typeof cell !== "string" || diameter === null) return null;
-  const said = MULTIPLE.exec(cell)?.[1];
+  const [, said, made] = MULTIPLE.exec(cell) ?? [];
+  if (made !== undefined) return Number(made.replace(",", "."));
   return said === undefined ? null : Math.round(Number(said.replace(",", ".")) * diameter * 1000) / 1000;
 }

@@ -52,6 +52,9 @@ const AT =
 const DECIMAL_COMMA = /^(?:\u00d8\s*)?\d{1,2},\d{1,2}$/;
 const TWO_COUNTS = /^(\d+)\s*[x*]\s*(\d+)$/;
 const LEAST_SPACING = 50;
+/** "34Ø8/10/20", "41Ø8/15": spacings in cm behind a stroke */
+const SPACED_IN_CM = /^(.*\u00d8\s*\d{1,2})\s*\/\s*(\d{1,2}(?:[.,]5)?)(?:\s*\/\s*(\d{1,2}(?:[.,]5)?))?$/;
+const MM_IN_CM = 10;
 
 /** Reads the size cells of one column under one standard; answers are remembered by what was typed. */
 export function sizeCellReader(
@@ -237,9 +240,19 @@ function spaced(text: string, standard: Standard, softMetric: boolean, typed: st
 }
 
 function callOff(text: string, standard: Standard, softMetric: boolean, typed: string): SizeCell | null {
+  const spaced = SPACED_IN_CM.exec(text);
+  if (spaced !== null) {
+    const before = spaced[1] ?? "";
+    const inside = callOff(before, standard, softMetric, typed === text ? before : typed);
+    // two spacings are two stretches: neither is that of the row
+    const spacing = spaced[3] === undefined ? Number((spaced[2] ?? "").replace(",", ".")) * MM_IN_CM : null;
+    return inside === null ? null : { ...inside, spacing };
+  }
   const parts = CALL_OFF.exec(text);
   if (parts === null) return null;
-  const size = sizeOfText(cleanText(parts[2] ?? ""), "", standard, softMetric, typed);
+  // a size that the standard has not is named without its count
+  const own = cleanText(parts[2] ?? "");
+  const size = sizeOfText(own, "", standard, softMetric, typed === text ? own : typed);
   if (size === null || size.size === null) return null;
   const first = parts[3];
   const second = parts[4];

@@ -38,11 +38,8 @@ function holdsSizes(rows: readonly (readonly Cell[])[], column: number, standard
     const cell = cells[column];
     return typeof cell === "number" || (typeof cell === "string" && cell.trim() !== "") ? [String(cell)] : [];
   });
-  const sizes = typed.filter((text) => isSize(text, read));
+  // "16Ø12" and "62Ø12" are one size
+  const sizes = typed.map((text) => massPerMetreOf(read(text, "").size)).filter((mass) => mass !== null);
   const different = new Set(sizes).size;
   return sizes.length >= LEAST_ROWS && sizes.length >= SHARE * typed.length && different * 2 <= sizes.length;
-}
-
-function isSize(typed: string, read: ReturnType<typeof sizeCellReader>): boolean {
-  return massPerMetreOf(read(typed, "").size) !== null;
 }

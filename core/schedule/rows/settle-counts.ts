@@ -40,6 +40,11 @@ export function settleCounts(
     }
   }
   draft.membersTyped = draft.members;
+  // "3Ø12" beside 2 members and 6 in all: the bars of one
+  const isBeside = draft.members !== null && draft.members > 1 && draft.total !== null;
+  if (isBeside && draft.each === null && size !== null && size.count !== null && eachAt < 0) {
+    draft.each = size.count === draft.total ? null : size.count;
+  }
   if (draft.members === null && !isFilled(cells, columns.members)) {
     draft.members = membersBeside(draft, cells, carried, columns);
   }

@@ -9,6 +9,7 @@ describe("formerInDiameters", () => {
     ["5d", 12, 60],
     ["2,5 d", 8, 20],
     ["6 dia", 25, 150],
+    ["3d=39", 13, 39],
   ])("reads %s for a bar of %d mm as %d mm", (typed, diameter, expected) => {
     expect(formerInDiameters(typed, diameter)).toBe(expected);
   });

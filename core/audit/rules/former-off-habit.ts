@@ -1,0 +1,64 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import { defineRule } from "../rule";
+
+const bar = (size: string, former: number, length: number) => ({
+  ...{ size, shape: "U", A: 350, B: length - 700, C: 350, length, former },
+});
+const BARS = [bar("HD25", 150, 2200), bar("HD25", 150, 2600), bar("HD16", 80, 2000)];
+
+export default defineRule({
+  code: "BEND109",
+  name: "former-off-habit",
+  severity: "unsafe",
+  docs: {
+    summary:
+      "A bar has a smaller former than all other bars of its size and grade on the sheet, and the standard in force has none to judge it by.",
+    why: "Where no least former is held the sheet's own formers are the measure: a slip of one line bends a bar round too small a former, where it can crack.",
+    failing: [{ rows: [...BARS, bar("HD25", 100, 2200)] }],
+    passing: [{ rows: BARS }],
+  },
+  messages: {
+    smaller:
+      "former {former} is smaller than the {usual} of the other {others} bars of {size}: if it is no slip, ask the designer for the least former of this steel",
+  },
+  checkSheet(sheet, _context, report) {
+    // bars of another standard than the one in force are judged by none
+    const isForeign = sheet.habits.standardMeant !== null;
+    const formers = sheet.answers.those(formerToCompare, isForeign);
+    const groups = new Map<string, typeof formers>();
+    for (const one of formers) groups.set(one.answer.bar, [...(groups.get(one.answer.bar) ?? []), one]);
+    for (const group of groups.values()) {
+      const largest = Math.max(...group.map(({ answer }) => answer.former));
+      const others = group.filter(({ answer }) => answer.former === largest);
+      const [odd] = group.filter(({ answer }) => answer.former < largest);
+      // one that is unlike all others, where another of its shape has theirs
+      if (odd === undefined || others.length !== group.length - 1 || others.length < FEWEST_OTHERS) continue;
+      if (!others.some(({ answer }) => answer.shape === odd.answer.shape)) continue;
+      report({
+        messageId: "smaller",
+        outcome: "unsure",
+        row: odd.facts,
+        at: "former",
+        values: {
+          former: { mm: odd.answer.former },
+          usual: { mm: largest },
+          others: others.length,
+          size: odd.facts.sizeName,
+        },
+      });
+    }
+  },
+});
+
+const FEWEST_OTHERS = 2;
+
+/** A typed former that no limit of the standard in force judges. */
+function formerToCompare(
+  facts: BarFacts,
+  isForeign: boolean,
+): { bar: string; shape: string; former: number } | null {
+  const { former } = facts.row;
+  if (former === null || facts.diameter === null || !(isForeign || facts.leastFormer === null)) return null;
+  const shape = String(facts.typed("shape") ?? "").trim();
+  return { bar: JSON.stringify([facts.sizeName, facts.gradeName]), shape, former };
+}

@@ -1,0 +1,34 @@
+import rule from "../../../../core/audit/rules/former-off-habit";
+import { ruleCases } from "../rule-cases";
+
+const bar = (size: string, shape: string, former: number) => ({
+  ...{ size, shape, A: 350, B: 1500, C: 350, length: 2200, former },
+});
+
+// one former a size and grade in a list: common practice; NZS 3101 asks 5 d and 6 d, JASS 5 3 d and 4 d, from memory
+ruleCases(rule, {
+  silent: [
+    { rows: [bar("HD25", "U", 150), bar("HD25", "U", 150), bar("HD16", "U", 80)] },
+    // links have smaller formers than main bars of their size
+    { rows: [bar("HD12", "U", 60), bar("HD12", "L", 60), bar("HD12", "Link", 24)] },
+    // two against two is no habit
+    {
+      rows: [bar("HD25", "U", 150), bar("HD25", "U", 150), bar("HD25", "U", 100), bar("HD25", "U", 100)],
+    },
+    // judged by the standard in force
+    { rows: [bar("H16", "21", 64), bar("H16", "21", 64), bar("H16", "21", 50)] },
+  ],
+  speaks: [
+    {
+      rows: [bar("HD25", "U", 150), bar("HD25", "U", 100), bar("HD25", "L", 150)],
+      says: [
+        {
+          cell: "N3",
+          outcome: "unsure",
+          message:
+            "former 100 mm is smaller than the 150 mm of the other 2 bars of HD25: if it is no slip, ask the designer for the least former of this steel",
+        },
+      ],
+    },
+  ],
+});
