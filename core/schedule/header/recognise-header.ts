@@ -320,6 +320,8 @@ function plainHeader(typed: string, keepsOne = false): string {
       .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
       .replace(/ - /g, " ")
       .replace(/\s+/g, " ")
+      // signs that are spread over a cell
+      .replace(/(?<=\p{Script=Han}) (?=\p{Script=Han})/gu, "")
       .trim(),
   );
 }

@@ -68,6 +68,8 @@ function isBarAfterSummary(row: RowEvidence): boolean {
 
 /** Words of a sum in a row that is no bar for sure. */
 function isSum(row: RowEvidence): boolean {
+  const hasAll = row.hasMark && row.hasSize && row.hasCount && row.hasLength;
+  if (hasAll && !row.labelIsSum) return false;
   return !(row.hasSize && row.hasShape && row.fields > 2) && row.sumKind !== null;
 }
 

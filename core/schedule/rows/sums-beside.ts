@@ -105,6 +105,8 @@ function blockIn(
   if (right - left + 1 > WIDEST || right === left) return null;
   const lines: TotalRow[] = [];
   const sizes = new Set<string>();
+  const grades = new Set<string>();
+  const ofGrades = new Set<string>();
   const comma = commaIn(rows, left, right);
   let head: number | null = null;
   let across: number | null = null;
@@ -124,9 +126,15 @@ function blockIn(
     if (!line.cells.some(({ column }) => column !== size)) continue;
     lines.push(line);
     sizes.add(String(cells[size]));
+    grades.add(String(label));
+    ofGrades.add(`${String(label)} ${String(cells[size])}`);
   }
   // a label in each line, where columns by size of the list itself hold numbers alone
   if (across !== null && labelled > 0) return { headerRow: across, rows: [], sizes: [], left };
+  // a size of each of a few grades; which grade's bars a line sums is not read
+  const isOfGrades = grades.size > 1 && grades.size * 2 <= lines.length && ofGrades.size === lines.length;
+  if (isOfGrades && head !== null && lines.length >= LEAST_SIZES)
+    return { headerRow: head, rows: [], sizes: [], left };
   const isOfSizes = lines.length >= LEAST_SIZES || (head !== null && lines.length > 0);
   // of each size once, where a list of bars has sizes again
   return isOfSizes && sizes.size === lines.length

@@ -177,6 +177,54 @@ describe("lists as others write them", () => {
     ]);
   });
 
+  it("should keep a bar beside which a recap of grades has its sum", () => {
+    const reading = read("GB50204:2015", [
+      [
+        "构件名称",
+        "构件数",
+        "编号",
+        "简  图",
+        "规格",
+        "长度(mm)",
+        "每件根数",
+        "总根数",
+        "重量(kg)",
+        null,
+        "级别",
+        "直径",
+        "重量(kg)",
+      ],
+      ["KL-1", 4, 1, "375+7150+375", "C25", 7900, 2, 8, 243.32, null, "HPB300", 6, 9.94],
+      [null, null, 2, "375+2250", "C25", 2625, 4, 16, 161.7, null, "HPB300", 8, 154.87],
+      [null, null, 3, "箍筋", "A8", 1690, 58, 232, 154.87, null, "HRB400", 8, 0],
+      [null, null, 4, "拉筋", "A6", 373, 30, 120, 9.94, null, "HRB400", 25, 405.02],
+      ["L-1", 8, 1, "210+3900+210", "C14", 4320, 2, 16, 83.64, null, "合计", null, 569.83],
+    ]);
+    expect(reading.bars.map(({ total }) => total)).toEqual([8, 16, 232, 120, 16]);
+    expect([...(reading.tables[0]?.columns.keys() ?? [])]).toContain("shape");
+    expect([...(reading.tables[0]?.columns.keys() ?? [])]).not.toContain("grade");
+  });
+
+  it("should take sizes with their counts and spacings in cm for a column of sizes", () => {
+    const reading = read("BS8666:2005", [
+      ["Poz", "Donatı", "Benzer adet", "Toplam adet", "Boy (m)", "Toplam boy (m)"],
+      [1, "16Ø12", 6, 96, 2.3, 220.8],
+      [2, "34Ø8/10/20", 4, 136, 1.56, 212.16],
+      [3, "41Ø8/15", 2, 82, 5.4, 442.8],
+      [4, "30Ø8/18", 2, 60, 6.3, 378],
+      [5, "45Ø10", 3, 153, 1.7, 260.1],
+      [6, "3Ø12", 3, 9, 7.15, 64.35],
+    ]);
+    expect(reading.bars.map(({ size, each, spacing }) => [size?.diameter, each, spacing])).toEqual([
+      [12, 16, null],
+      [8, 34, null],
+      [8, 41, 150],
+      [8, 30, 180],
+      [10, 45, null],
+      [12, 3, null],
+    ]);
+  });
+
   it("should part count, size and length joined with a unit behind each", () => {
     const heads = [
       "LOCATION",
