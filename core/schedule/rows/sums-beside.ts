@@ -133,7 +133,7 @@ function blockIn(
   if (across !== null && labelled > 0) return { headerRow: across, rows: [], sizes: [], left };
   // a size of each of a few grades; which grade's bars a line sums is not read
   const isOfGrades = grades.size > 1 && grades.size * 2 <= lines.length && ofGrades.size === lines.length;
-  if (isOfGrades && head !== null && lines.length >= LEAST_SIZES)
+  if (isOfGrades && sizes.size < lines.length && head !== null && lines.length >= LEAST_SIZES)
     return { headerRow: head, rows: [], sizes: [], left };
   const isOfSizes = lines.length >= LEAST_SIZES || (head !== null && lines.length > 0);
   // of each size once, where a list of bars has sizes again
