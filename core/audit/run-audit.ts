@@ -251,7 +251,7 @@ function judgeBook(state: AuditState, edit: { before: SheetState; after: SheetSt
   }
 }
 
-/** Bar types and codes that several standards share show none where the codes or most lengths are of another. */
+/** Codes that several standards share show none where they or most lengths are of another. */
 function showsStandard(facts: SheetFacts, { standard }: RuleContext): boolean {
   const { habits } = facts;
   return habits.showsStandard && !isMost(habits.offStepShare) && facts.codesMeant(standard) === null;

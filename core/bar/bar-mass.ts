@@ -47,14 +47,15 @@ function massOf(facts: BarFacts, purpose: BarPurpose, count: number): number | R
 }
 
 /**
- * kg/m of the bar by the standard in force. A size that it does not hold, or that nearly all sizes of the sheet show to
- * be of another, is weighed as the sheet itself weighs it, where its masses agree with each other or with the table of
- * the other standard; else by that table.
+ * kg/m of the bar by the standard in force. A size or bar type that it does not hold, or that nearly all sizes of the
+ * sheet show to be of another, is weighed as the sheet itself weighs it, where its masses agree with each other or with
+ * the table of the other standard; else by that table.
  */
-function perMetreToWeigh(facts: BarFacts): number | null {
+export function perMetreToWeigh(facts: BarFacts): number | null {
   const { bar, row } = facts;
   const meant = facts.sheet.habits.standardMeant;
-  if (bar !== null && meant === null) return bar.massPerMetre;
+  const isOwnType = facts.grade !== null || (row.size?.prefix ?? "") === "";
+  if (bar !== null && meant === null && isOwnType) return bar.massPerMetre;
   const standard = meant === null || row.sizeTyped === null ? null : resolveStandard(meant.id);
   const reading = standard === null || isRefusal(standard) ? null : standard.readSize(row.sizeTyped ?? "");
   const ofMeant = reading === null || isRefusal(reading) ? null : reading.bar;

@@ -160,7 +160,7 @@ function sheetHabits(
       answers.count(isShapeTyped),
       answers.count(hasCodeTyped),
     ),
-    showsStandard: answers.count(isOfStandard) * 2 > length,
+    showsStandard: answers.count(hasCodeTyped) * 2 > length,
     marksRestart: answers.whole(marksRestart, markAndMember),
     massFactor: commonMassFactor(answers),
     offStepShare: offStepShare(answers),
@@ -211,13 +211,6 @@ const hasOwnShape = (facts: BarFacts): boolean =>
 
 const hasCodeTyped = (facts: BarFacts): boolean =>
   facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
-
-/** A code with a figure in it, or a bar type that the standard has. */
-const isOfStandard = (facts: BarFacts): boolean => {
-  return (
-    hasCodeTyped(facts) || (facts.row.size !== null && facts.row.size.prefix !== "" && facts.grade !== null)
-  );
-};
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
 function offStepShare(answers: AnswersOfBars): number {

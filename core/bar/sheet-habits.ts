@@ -36,7 +36,7 @@ export interface SheetHabits {
   readonly standardMeant: StandardMeant | null;
   /** most shapes are neither codes of the standard nor paths: the sheet has a way of its own */
   readonly shapesOwnWay: boolean;
-  /** most bars have a shape code or a bar type of the standard in force */
+  /** most bars have a shape code; bar types show no standard, as T, R, H and Y are of many */
   readonly showsStandard: boolean;
   /** the products that most rows keep */
   readonly identities: IdentityHabits;

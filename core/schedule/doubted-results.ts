@@ -1,5 +1,6 @@
 import type { ScheduleReading } from "./bar-row";
 import { cellAddress } from "./cell-address";
+import { shareOfColumn } from "./columns/table-proof";
 import type { Sheet } from "./sheet";
 
 /** Formulas in the cells that bars were read from, whose stored results the workbook does not vouch for. */
@@ -10,10 +11,25 @@ export interface DoubtedResults {
   readonly first: { readonly row: number; readonly column: number };
 }
 
-/** Null where every value that bars were read from can be believed as it stands. */
-export function doubtedResults(sheet: Sheet, { tables, bars }: ScheduleReading): DoubtedResults | null {
+/** share of the rows that must agree with a column before its stored results are believed */
+const AGREE = 0.7;
+
+/**
+ * Null where every value that bars were read from can be believed as it stands: results of a column that
+ * most rows agree with are not out of date, and a row that does not agree is told by itself.
+ */
+export function doubtedResults(
+  sheet: Sheet,
+  { tables, bars, proofs }: ScheduleReading,
+): DoubtedResults | null {
   if (sheet.isDoubted === undefined) return null;
-  const columnsOf = tables.map((table) => [...table.columns.values()].map(({ column }) => column));
+  const columnsOf = tables.map((table, at) => {
+    const isProven = (column: number): boolean => {
+      const share = shareOfColumn(proofs?.[at], column);
+      return share !== null && share.tested > 0 && share.kept >= AGREE * share.tested;
+    };
+    return [...table.columns.values()].map(({ column }) => column).filter((column) => !isProven(column));
+  });
   let first: DoubtedResults["first"] | null = null;
   let cells = 0;
   let rows = 0;

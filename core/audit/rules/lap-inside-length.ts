@@ -1,3 +1,4 @@
+import { lapColumn } from "../../schedule/columns/lap-column";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -13,7 +14,9 @@ export default defineRule({
   },
   messages: { lap: "the length holds a lap of {lap}: split it into the bars that are cut" },
   checkRow(facts, _context, report) {
-    const { lap } = facts.row;
-    if (lap) report({ messageId: "lap", at: "length", values: { lap: { mm: lap } } });
+    const { lap, table } = facts.row;
+    // a list with a column for laps says of every bar what it is
+    if (lap && lapColumn(table) === null)
+      report({ messageId: "lap", at: "length", values: { lap: { mm: lap } } });
   },
 });

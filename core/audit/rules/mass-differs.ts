@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { perMetreToWeigh } from "../../bar/bar-mass";
 import { perLength } from "../per-length";
 import { defineRule } from "../rule";
 import { isTogether } from "../several-products";
@@ -35,6 +36,7 @@ export default defineRule({
   checkRow(facts, context, report) {
     if (facts.sheet.habits.standardMeant !== null) return;
     const { mass } = facts.row;
+    if (isOfAnotherTable(facts, perMetreToWeigh(facts))) return;
     const { massRatio, massEach, bar, lengthInForce } = facts;
     if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)
       return;
@@ -62,7 +64,11 @@ export default defineRule({
   },
 });
 
-/** Mass per length as the standard's users write it. */
+/** A bar type that the standard does not hold may be of another mass: the sheet's own, where its rows agree on it. */
+function isOfAnotherTable({ bar, massRatio }: BarFacts, perMetre: number | null): boolean {
+  if (bar === null || perMetre === null || massRatio === null || perMetre === bar.massPerMetre) return false;
+  return Math.abs((massRatio * bar.massPerMetre) / perMetre - 1) <= ALLOWED;
+}
 
 /** Half of the last decimal that was typed, kg. */
 function halfLastDigit(facts: BarFacts): number {

@@ -18,7 +18,9 @@ export type RowWordUse =
   | "fact"
   | "group"
   | "bars"
-  | "straight";
+  | "straight"
+  | "lap"
+  | "concrete";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
 export interface RowWords {
@@ -262,6 +264,46 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "nails",
       ],
     },
+    {
+      use: "lap",
+      words: [
+        ...["lap", "laps", "lap length", "splice", "splices", "splice length", "overlap"],
+        ...["uberdeckung", "ubergreifung", "stoß", "stoss", "recouvrement", "longueur de recouvrement"],
+        ...["traslape", "traslapo", "empalme", "solape", "emenda", "traspasse", "transpasse", "trespasse"],
+        ...["sovrapposizione", "overlap", "overlappingslengte", "zakład", "zaklad", "bindirme", "presah"],
+        ...["lewatan", "sambungan", "overlappen", "omfar", "skarv", "skjot", "stod", "limitys", "atfedes"],
+        ...[
+          "нахлест",
+          "нахлестка",
+          "напуск",
+          "搭接",
+          "搭接长度",
+          "重ね継手",
+          "継手",
+          "겹침",
+          "이음",
+          "겹침이음",
+        ],
+        ...["noi", "noi chong", "suprapunere", "preklop", "υπερκαλυψη", "ματιση", "وصلة", "تراكب", "وصلات"],
+      ],
+    },
+    {
+      use: "concrete",
+      words: [
+        ...["concrete", "beton", "betao", "béton", "hormigon", "concreto", "calcestruzzo", "бетон", "betong"],
+        ...[
+          "σκυροδεμα",
+          "خرسانة",
+          "混凝土",
+          "コンクリート",
+          "콘크리트",
+          "be tong",
+          "betoni",
+          "formwork",
+          "schalung",
+        ],
+      ],
+    },
     { use: "blank", words: ["-", "--", "---", "n/a", "na", "nil", "none", ".", "/", "_", "x"] },
     {
       use: "bars",
@@ -340,6 +382,29 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "annule",
         "supprime",
         "作废",
+        ...[
+          "gestrichen",
+          "ungultig",
+          "supprimee",
+          "anulado",
+          "anulada",
+          "cancelado",
+          "eliminado",
+          "suprimido",
+        ],
+        ...["annullato", "eliminato", "vervallen", "vervalt", "skreslone", "skreslono", "anulowano", "iptal"],
+        ...[
+          "аннулировано",
+          "исключено",
+          "снято",
+          "utgar",
+          "utgatt",
+          "udgar",
+          "zruseno",
+          "dibatalkan",
+          "batal",
+        ],
+        ...["取消", "取りやめ", "삭제", "취소", "ملغي", "ملغى", "ακυρο"],
       ],
     },
     {

@@ -7,6 +7,7 @@ import { type LengthReading, MOST_MM, readLengthText } from "../cells/read-lengt
 import { remember } from "../cells/remember";
 import { recogniseHeader } from "../header/recognise-header";
 import type { TableLayout } from "./decide-columns";
+import { lapColumn } from "./lap-column";
 
 export interface DimColumn {
   readonly letter: DimLetter;
@@ -58,6 +59,8 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
     spacing: length("spacing"),
     totalLength: length("totalLength"),
     dims,
+    /** what of a length is lap, in the length's unit */
+    lap: lapColumn(layout.table) ?? -1,
     bySize: layout.table.bySize ?? [],
   };
 }

@@ -23,14 +23,15 @@ const CASES: readonly RowCase[] = [
   {
     code: "foot-of-columns",
     class: "total",
-    when: (row) => !row.hasSize && !row.hasShape && row.isFootOfColumns,
+    when: (row) => !row.hasSize && !holdsShape(row) && row.isFootOfColumns,
   },
   { code: "behind-the-list", class: "note", when: ({ afterGap, fields }) => afterGap && fields < 3 },
   { code: "title-or-foot", class: "note", when: isTitleOrFoot },
   { code: "group-word", class: "heading", when: (row) => row.isOneText && row.isGroupWord },
   { code: "member-heading", class: "heading", when: isHeading },
   { code: "text-alone", class: "note", when: ({ isOneText }) => isOneText },
-  { code: "accessory", class: "note", when: (row) => isSizeUnread(row) && row.holdsAccessory },
+  { code: "accessory", class: "note", when: isAccessory },
+  { code: "row-cancelled", class: "note", when: isCancelled },
   { code: "size-unread", class: "unread", when: (row) => isSizeUnread(row) && !row.hasMark },
   { code: "fields-of-a-bar", class: "bar", when: hasFieldsOfBar },
   { code: "size-and-mark", class: "bar", when: ({ hasSize, hasMark }) => hasSize && hasMark },
@@ -73,6 +74,11 @@ function isSum(row: RowEvidence): boolean {
   return !(row.hasSize && row.hasShape && row.fields > 2) && row.sumKind !== null;
 }
 
+/** Words under the shape that name a sum are none of a bar's where no mark, count or length stands beside them. */
+function holdsShape(row: RowEvidence): boolean {
+  return row.hasShape && (row.hasMark || row.hasCount || row.hasLength);
+}
+
 /** A line of an abstract: a size, and what there is of it, in cells of their own. */
 function isSumBySize(row: RowEvidence): boolean {
   if (row.namesUnit && !row.hasSize && !row.hasCount && row.hasNumber) return true;
@@ -94,6 +100,16 @@ function isHeading(row: RowEvidence): boolean {
 /** Something stands under the size, and neither it nor a count nor a length can be read. */
 function isSizeUnread(row: RowEvidence): boolean {
   return row.hasSize && !row.hasShape && !row.namesBar;
+}
+
+/** Concrete by the cubic metre is ordered by the same list; with a size, a mark or a length it is a bar's place. */
+function isAccessory(row: RowEvidence): boolean {
+  if (isSizeUnread(row)) return row.holdsAccessory;
+  return !row.hasSize && !row.hasMark && !row.hasLength && !row.hasShape && row.holdsConcrete;
+}
+
+function isCancelled(row: RowEvidence): boolean {
+  return !row.hasSize && !row.hasCount && !row.hasLength && !row.hasShape && row.saysCancelled;
 }
 
 function hasFieldsOfBar(row: RowEvidence): boolean {

@@ -24,6 +24,7 @@ import { type DimColumn, type TableColumns, tableColumns } from "../columns/tabl
 import { filledBySize } from "../columns/unit-by-size";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import type { Carried } from "./carried";
+import { lapBeside } from "./lap-beside";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
@@ -161,7 +162,7 @@ export class BarRowReader {
       varying: draft.varying,
       setMark: null,
       legs,
-      lap: draft.lap,
+      lap: draft.lap ?? lapBeside(columns, cells, layout.comma),
       remarks: withLayer(said?.reading ?? null, called),
       superseded: (said?.isVoid ?? false) || saysVoid(cells[columns.size]),
       supersededBy: null,

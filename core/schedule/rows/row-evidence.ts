@@ -13,9 +13,9 @@ import { isFootRow, totalKind } from "./sum-rows";
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\s(?:kgs?|mt|t)\s+\d|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const MOST_LABELS = 4;
 
-/** "T12", "ds 16", "Ø8", "12 mm", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
+/** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
 const SIZE_NAMED =
-  /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:\s?mm|m)|\d[\d/]*\s?")$/iu;
+  /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")$/iu;
 const SIZES_BOUNDED = /^(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφ]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
 /** the same in one cell with what there is of it: "Ø8   kg 271" */
 const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
@@ -99,6 +99,15 @@ export class RowEvidence {
   }
   get holdsAccessory(): boolean {
     return this.filled.some((column) => holdsWord("accessory", plainWords(shownText(this.cells[column]))));
+  }
+  get saysCancelled(): boolean {
+    return this.filled.some((column) => {
+      const cell = this.cells[column];
+      return typeof cell === "string" && holdsWord("superseded", plainWords(cell));
+    });
+  }
+  get holdsConcrete(): boolean {
+    return this.filled.some((column) => holdsWord("concrete", plainWords(shownText(this.cells[column]))));
   }
   /** A size is named first, and only numbers and units follow. */
   get isAmountOfSize(): boolean {

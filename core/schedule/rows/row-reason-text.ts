@@ -23,6 +23,8 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "size-heading": 'the words "{words}" name the size of the bars below',
   "text-alone": "one text alone, which says something of the bar above",
   accessory: "it lists an accessory, not a bar",
+  "row-cancelled":
+    "its words say that the bar is no more, and neither size nor count nor length stands in it",
   "size-unread":
     "neither its size nor its count nor its length could be read; a remark or order line belongs outside the columns of the bars",
   "fields-of-a-bar": "two or more of size, shape, count, length and dimensions stand in it",

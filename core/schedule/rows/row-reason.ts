@@ -24,6 +24,7 @@ export type RowReasonCode =
   | "size-heading"
   | "text-alone"
   | "accessory"
+  | "row-cancelled"
   | "size-unread"
   | "fields-of-a-bar"
   | "size-and-mark"

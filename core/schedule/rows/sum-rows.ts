@@ -18,6 +18,7 @@ export function sumsOnly({ columns }: TableReading): boolean {
 
 const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
 const CARRIED = /\b(?:carried|brought) forward\b/;
+const SIZE_FIRST = /^(?:\p{L}{0,2}|#)\s?\d{1,2}m?\s*(?:mm)?\s*(?:ø|bars?)?\s+(\p{L}.*)$/u;
 const MOST_WORDS_BEFORE = 3;
 const LONGEST_LABEL = 60;
 
@@ -37,6 +38,9 @@ export function totalKind(
     if (isWord("carried", plain) || CARRIED.test(plain)) return "carried";
     if (beginsWithWord("wastage", plain) && WASTAGE.test(plain)) return "wastage";
     if (beginsWithWord("total", plain)) return "total";
+    // "#3 total ft", "R10 total"
+    const behindSize = SIZE_FIRST.exec(plain)?.[1];
+    if (hasNumbers && behindSize !== undefined && beginsWithWord("total", behindSize)) return "subtotal";
     const isShort = plain.split(" ").length <= MOST_WORDS_BEFORE;
     if ((isShort || /total$/.test(plain)) && endsWithWord("total", plain)) return "subtotal";
   }

@@ -40,4 +40,5 @@ export const GERMAN: LanguageWords = {
     metre: ["meter", "lfm"],
     bar: ["stab", "stabe", "eisen", "stahl"],
   },
+  rows: [{ use: "total", words: ["gesamtgewicht", "gesamtmasse", "gesamtlange", "summe"] }],
 };

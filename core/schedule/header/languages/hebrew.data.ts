@@ -25,5 +25,5 @@ export const HEBREW: LanguageWords = {
     metre: ["מטר"],
     bar: ["מוט", "מוטות", "ברזל"],
   },
-  rows: [{ use: "total", words: ["סה כ", "סהכ"] }],
+  rows: [{ use: "total", words: ['סה"כ', "סה״כ", "סה כ", "סהכ"] }],
 };

@@ -59,4 +59,5 @@ export const ITALIAN: LanguageWords = {
     metre: ["metro"],
     bar: ["barra", "barre", "ferro", "ferri", "tondino", "taglio", "di", "del", "della"],
   },
+  rows: [{ use: "total", words: ["somma", "totale complessivo", "totale generale", "peso totale"] }],
 };

@@ -32,4 +32,8 @@ export const JAPANESE: LanguageWords = {
     one: ["一", "各", "単"],
     bar: ["鉄筋", "本"],
   },
+  rows: [
+    { use: "total", words: ["計", "合計", "総計", "総重量"] },
+    { use: "subtotal", words: ["小計"] },
+  ],
 };

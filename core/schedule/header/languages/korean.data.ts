@@ -32,4 +32,8 @@ export const KOREAN: LanguageWords = {
     one: ["각", "단위", "개당"],
     bar: ["철근", "본"],
   },
+  rows: [
+    { use: "total", words: ["계", "합계", "총계", "총중량"] },
+    { use: "subtotal", words: ["소계"] },
+  ],
 };

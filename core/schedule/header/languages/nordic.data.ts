@@ -30,4 +30,5 @@ export const NORDIC: LanguageWords = {
     metre: ["meter", "lm"],
     bar: ["jarn", "stang", "stanger", "klipp", "kapp"],
   },
+  rows: [{ use: "total", words: ["i alt", "ialt", "samlet", "samtals", "sum", "totalsum"] }],
 };

@@ -64,4 +64,5 @@ export const POLISH: LanguageWords = {
     metre: ["metr", "metra", "mb"],
     bar: ["preta", "pretow", "prety", "pret", "stali"],
   },
+  rows: [{ use: "total", words: ["ogółem", "ogołem", "łącznie", "łacznie", "razem", "suma"] }],
 };

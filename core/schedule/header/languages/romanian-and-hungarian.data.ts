@@ -32,4 +32,5 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     metre: ["metru", "fm", "folyometer"],
     bar: ["bara", "bare", "vas", "acelbetet", "szal"],
   },
+  rows: [{ use: "total", words: ["mindosszesen", "osszesen", "total general"] }],
 };

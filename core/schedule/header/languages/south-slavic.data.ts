@@ -51,5 +51,10 @@ export const SOUTH_SLAVIC: LanguageWords = {
     metre: ["metar", "metru"],
     bar: ["sipke", "sipki", "sipka", "palica", "palic", "прът", "пръти", "шипке"],
   },
-  rows: [{ use: "total", words: ["ukupno", "svega", "skupaj", "общо", "укупно", "rekapitulacija"] }],
+  rows: [
+    {
+      use: "total",
+      words: ["sveukupno", "всичко", "ukupno", "svega", "skupaj", "общо", "укупно", "rekapitulacija"],
+    },
+  ],
 };

@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { resolveStandard } from "../../../core/standards/index";
+import type { Standard } from "../../../core/standards/port";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const check = (rows: readonly (readonly Cell[])[], sheet: Partial<Sheet> = {}) =>
+  runAudit({
+    sheets: [{ ...sheetFromRows("List", rows), ...sheet }],
+    standard,
+    isStandardAssumed: true,
+  });
+const loud = (rows: readonly (readonly Cell[])[], sheet: Partial<Sheet> = {}) =>
+  check(rows, sheet)
+    .findings.filter(({ severity }) => severity !== "note")
+    .map(({ code, cell }) => `${code} ${cell}`);
+
+const HEADS = ["Bar mark", "Size", "Total no.", "Length mm", "Mass kg"];
+/** kg by hand with 0.888 and 1.579 kg/m (BS 4449 table of masses) */
+const BARS: Cell[][] = [
+  ["01", "H12", 10, 2000, 17.76],
+  ["02", "H12", 20, 3000, 53.28],
+  ["03", "H16", 20, 2000, 63.16],
+  ["04", "H16", 10, 4000, 63.16],
+  ["05", "H12", 10, 5000, 44.4],
+];
+
+describe("sums below a list", () => {
+  it.each([
+    ["sizes with their sign behind", ["12mm ø", 115.44, "kg"], ["16mm ø", 126.32, "kg"]],
+    ["sizes before the word", ["", "H12 total", "", "", 115.44], ["", "H16 total", "", "", 126.32]],
+    ["a word of another language", ["합계", "", "", "", 241.76], ["계", "", "", "", 241.76]],
+  ])("should be no bars and no unread rows: %s", (_, ...sums) => {
+    const report = check([HEADS, ...BARS, ...(sums as Cell[][])]);
+    expect(report.rows).toMatchObject({ bars: 5, unread: 0 });
+    expect(loud([HEADS, ...BARS, ...(sums as Cell[][])])).toEqual([]);
+  });
+
+  it("should be no unread rows where their words stand under the shape", () => {
+    const heads = ["Pos", "Stück", "Ø", "Einzellänge (m)", "Biegeform", "Ø10", "Ø12", "Ø16"];
+    const bars = [
+      [1, 10, 12, 2, "gerade", null, 20, null],
+      [2, 20, 12, 3, "gerade", null, 60, null],
+      [3, 20, 16, 2, "gerade", null, null, 40],
+      [4, 10, 10, 4, "gerade", 40, null, null],
+      [5, 10, 10, 5, "gerade", 50, null, null],
+    ];
+    const foot = [
+      [null, null, null, null, "Länge je Ø", 90, 80, 40],
+      [null, null, null, null, "Gesamtgewicht kg", 189.7],
+    ];
+    expect(check([heads, ...bars, ...foot]).rows).toMatchObject({ bars: 5, unread: 0 });
+  });
+});
+
+describe("rows of a list that are no bars", () => {
+  it("should be notes where a bar is no more, in any language that is held", () => {
+    for (const word of ["DELETED REV B", "gestrichen", "anulado", "аннулировано"]) {
+      const rows = [["Member", ...HEADS], ...BARS.map((bar) => ["B1", ...bar]), [word, "06"]];
+      expect(check(rows).rows, word).toMatchObject({ bars: 5, unread: 0 });
+    }
+  });
+
+  it("should be notes where concrete is ordered by the same list", () => {
+    const heads = ["Поз.", "Наименование", "Ø", "Кол.", "Длина, мм"];
+    const bars = BARS.map(([mark, , count, length]) => [mark, "стержень", 12, count, length]);
+    const rows = [heads, ...bars, [null, "Бетон В25, м³", null, 0.9]] as Cell[][];
+    expect(check(rows).rows).toMatchObject({ bars: 5, unread: 0 });
+  });
+});
+
+describe("a column that says what of a length is lap", () => {
+  const rows = (lap: string): Cell[][] => [
+    ["Bar mark", "Size", "Total no.", "Length (m)", lap],
+    ["01", "H12", 10, 23.52, 0.52],
+    ["02", "H12", 10, 2, "-"],
+    ["03", "H12", 10, 3, "-"],
+  ];
+  it.each(["Lap (m)", "Lewatan (m)", "Нахлёст (м)"])("should name the lap of a long bar: %s", (lap) => {
+    expect(loud(rows(lap))).toEqual([]);
+    const [first] = check(rows(lap)).sheets[0]?.reading.bars ?? [];
+    expect(first?.lap).toBeCloseTo(520, 6);
+  });
+  it("should be asked for where the column is another", () => {
+    expect(loud(rows("Zone (m)"))).toContain("SUPPLY101 D2");
+  });
+});
+
+describe("stored results that the file does not vouch for", () => {
+  const doubted = { isDoubted: (_row: number, column: number) => column === 4 };
+  it("should be believed where the rows' own products agree with them", () => {
+    expect(loud([HEADS, ...BARS], doubted)).toEqual([]);
+  });
+  it("should be told where they do not", () => {
+    const stale = BARS.map((bar) => [...bar.slice(0, 4), 1]);
+    expect(loud([HEADS, ...stale], doubted)).toContain("READ106 E2");
+  });
+});
+
+describe("a list that names no standard and shows no shape codes", () => {
+  it("should be told as a note that its lengths keep a step of their own", () => {
+    const own = [1020, 1530, 2010, 2540, 3080].map((length, at) => [`0${at}`, "H16", 10, length]);
+    const found = check([HEADS, ...own]).findings.filter(({ code }) => code === "LEN107");
+    expect(found.map(({ severity }) => severity)).toEqual(["note"]);
+  });
+  it("should be weighed as it weighs itself where its bar types are of another standard", () => {
+    // KS D 3504 and JIS G 3112 print 0.560, 0.995 and 1.56 kg/m for D10, D13 and D16
+    const bars = [
+      ["1", "HD16", 72, 2200, 1.56],
+      ["2", "HD16", 72, 2200, 1.56],
+      ["3", "D10", 224, 1900, 0.56],
+      ["4", "D10", 98, 450, 0.56],
+      ["5", "D10", 180, 600, 0.56],
+    ].map(([mark, size, count, length, per]) => [
+      mark,
+      size,
+      count,
+      length,
+      Math.round((Number(count) * Number(length) * Number(per)) / 100) / 10,
+    ]);
+    expect(loud([HEADS, ...bars] as Cell[][])).toEqual([]);
+  });
+});
