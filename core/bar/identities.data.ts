@@ -101,11 +101,49 @@ export const RUN_HABIT: Cited<{
   readonly share: number;
   readonly rows: number;
   readonly leastGaps: number;
+  readonly mostGaps: number;
   readonly exact: number;
+  /** bars over one run from which a count may be that of several members, and of how many */
+  readonly leastOfSeveral: number;
+  readonly mostTimes: number;
+  /** where words say both, fewer rows tell; and how many rows are looked at to see whether any do */
+  readonly inWords: {
+    readonly share: number;
+    readonly rows: number;
+    readonly least: number;
+    readonly looked: number;
+  };
 }> = {
-  value: { share: 0.75, rows: 5, leastGaps: 1.5, exact: 1e-6 },
+  value: {
+    share: 0.75,
+    rows: 5,
+    leastGaps: 1.5,
+    mostGaps: 1000,
+    exact: 1e-6,
+    leastOfSeveral: 8,
+    mostTimes: 24,
+    inWords: { share: 0.6, rows: 2, least: 2, looked: 200 },
+  },
   cite: {
     document: "gaps or bars, rounded up, down or to the nearest, as the office does",
+    provenance: "common practice",
+  },
+};
+
+/** Legs that the words of a row join, and how many rows must be as long as theirs before the others are wrong. */
+export const LEGS_IN_WORDS: Cited<{
+  readonly share: number;
+  readonly rows: number;
+  /** mm: such lists write to 10 mm or half an inch */
+  readonly within: number;
+  /** rows looked at to see whether any joins legs */
+  readonly looked: number;
+  /** letters of a text that is looked at */
+  readonly longest: number;
+}> = {
+  value: { share: 0.7, rows: 3, within: 13, looked: 200, longest: 80 },
+  cite: {
+    document: "length is the sum of the legs, as lists that write them in one cell have it",
     provenance: "common practice",
   },
 };

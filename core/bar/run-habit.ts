@@ -1,7 +1,9 @@
 import type { TableReading } from "../schedule/bar-row";
 import type { BarFacts } from "./bar-facts";
 import { RUN_HABIT } from "./identities.data";
+import { runInWords } from "./run-in-words";
 import type { SheetFacts } from "./sheet-facts";
+import { textColumns } from "./text-columns";
 
 /** A row whose count is not what its run and spacing give, as the other rows of its table have it. */
 export interface OffRun {
@@ -30,17 +32,11 @@ const WAYS: readonly Rounding[] = [
   (gaps) => Math.round(gaps),
 ];
 
-/** Rows that break the habit by which a table makes counts out of a run and a spacing that stand in columns. */
+/** Rows that break the habit by which a table makes counts out of runs and spacings, in columns or in words. */
 export function offRuns(sheet: SheetFacts): OffRun[] {
   return sheet.reading.tables.flatMap((table) => {
-    const spacing = table.columns.get("spacing");
-    if (spacing === undefined) return [];
-    const bars = sheet.bars.filter(({ row }) => row.table === table);
-    for (const { column } of table.unknownHeaders ?? []) {
-      const found = offIn(sheet, table, bars, column);
-      if (found !== null) return found;
-    }
-    return [];
+    const bars = () => sheet.bars.filter(({ row }) => row.table === table);
+    return offInColumns(sheet, table, bars) ?? offInWords(sheet, table, bars) ?? [];
   });
 }
 
@@ -49,34 +45,86 @@ interface Tested {
   readonly count: number;
   readonly run: number;
   readonly spacing: number;
+  /** run over spacing; null where the unit of one is not written */
+  readonly gaps: number | null;
 }
 
-function offIn(
-  sheet: SheetFacts,
+function offInColumns(sheet: SheetFacts, table: TableReading, bars: () => readonly BarFacts[]) {
+  if (!table.columns.has("spacing") || (table.unknownHeaders ?? []).length === 0) return null;
+  const of = bars();
+  for (const { column } of table.unknownHeaders ?? []) {
+    const tested = of.flatMap((facts): Tested[] => {
+      const run = sheet.sheet.cell(facts.row.row, column);
+      const spacing = facts.typed("spacing");
+      const count = countOf(facts, table);
+      if (typeof run !== "number" || typeof spacing !== "number" || count === null) return [];
+      return [{ facts, count, run, spacing, gaps: null }];
+    });
+    const found = offAmong(tested, table, RUN_HABIT.value);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function offInWords(sheet: SheetFacts, table: TableReading, bars: () => readonly BarFacts[]) {
+  const { looked, least } = RUN_HABIT.value.inWords;
+  for (const column of textColumns(table)) {
+    const of = bars();
+    const testedOf = (facts: BarFacts): Tested[] => {
+      const text = sheet.sheet.cell(facts.row.row, column);
+      const said = typeof text === "string" ? runInWords(text) : null;
+      const count = countOf(facts, table);
+      return said === null || count === null ? [] : [{ facts, count, ...said }];
+    };
+    // few lists have such words, and most need not be looked through
+    if (of.slice(0, looked).flatMap(testedOf).length < least) continue;
+    const found = offAmong(of.flatMap(testedOf), table, RUN_HABIT.value.inWords);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function countOf(facts: BarFacts, table: TableReading): number | null {
+  return facts.row[countColumn(table)];
+}
+
+function countColumn(table: TableReading): "each" | "total" {
+  return table.columns.has("each") ? "each" : "total";
+}
+
+/** Runs in feet over spacings in inches, in metres over centimetres and the like. */
+const FACTORS = [1, 10, 12, 100, 1000] as const;
+
+function offAmong(
+  all: readonly Tested[],
   table: TableReading,
-  bars: readonly BarFacts[],
-  column: number,
+  { rows, share }: { readonly rows: number; readonly share: number },
 ): OffRun[] | null {
-  const { share, rows, leastGaps } = RUN_HABIT.value;
-  const at = table.columns.has("each") ? "each" : "total";
-  const tested: Tested[] = [];
-  for (const facts of bars) {
-    const run = sheet.sheet.cell(facts.row.row, column);
-    const spacing = facts.typed("spacing");
-    const count = facts.row[at];
-    if (typeof run !== "number" || typeof spacing !== "number" || count === null) continue;
-    if (run / spacing >= leastGaps) tested.push({ facts, count, run, spacing });
+  const { leastGaps, mostGaps } = RUN_HABIT.value;
+  let best: { expected: (one: Tested) => number; kept: number; tested: readonly Tested[] } | null = null;
+  for (const factor of FACTORS) {
+    const gapsOf = ({ run, spacing, gaps }: Tested): number => gaps ?? (run / spacing) * factor;
+    const tested = all.filter((one) => gapsOf(one) >= leastGaps && gapsOf(one) <= mostGaps);
+    for (const way of WAYS) {
+      const expected = (one: Tested): number => way(gapsOf(one));
+      const kept = tested.filter((one) => isCount(one, expected(one))).length;
+      if (best === null || kept > best.kept) best = { expected, kept, tested };
+    }
   }
-  let best: { way: Rounding; kept: number } | null = null;
-  for (const way of WAYS) {
-    const kept = tested.filter(({ count, run, spacing }) => way(run / spacing) === count).length;
-    if (best === null || kept > best.kept) best = { way, kept };
-  }
-  if (best === null || best.kept < rows || best.kept < share * tested.length) return null;
-  const { way, kept } = best;
+  if (best === null || best.kept < rows || best.kept < share * best.tested.length) return null;
+  const { expected, kept, tested } = best;
+  const at = countColumn(table);
   return tested
-    .map(
-      (one) => ({ ...one, at, expected: way(one.run / one.spacing), kept, tested: tested.length }) as const,
-    )
-    .filter(({ count, expected }) => count !== expected);
+    .filter((one) => !isCount(one, expected(one)))
+    .map((one) => ({ ...one, at, expected: expected(one), kept, tested: tested.length }));
+}
+
+/** Of several members or faces a count of all is so many times that of one. */
+function isCount({ facts, count }: Tested, expected: number): boolean {
+  if (count === expected) return true;
+  const { leastOfSeveral, mostTimes } = RUN_HABIT.value;
+  const times = count / expected;
+  const isOfAll = facts.row.each === null || facts.row.total === count;
+  if (times === 2 && expected >= leastOfSeveral) return true;
+  return isOfAll && Number.isInteger(times) && expected >= leastOfSeveral && times <= mostTimes;
 }

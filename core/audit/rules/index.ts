@@ -55,6 +55,7 @@ import lengthBySiteDeduction from "./length-by-site-deduction";
 import lengthDiffers from "./length-differs";
 import lengthOffHabit from "./length-off-habit";
 import lengthOffStep from "./length-off-step";
+import lengthOffWrittenLegs from "./length-off-written-legs";
 import lengthsAreSums from "./lengths-are-sums";
 import lengthsKeepAnotherStep from "./lengths-keep-another-step";
 import linkBentTighterThanBar from "./link-bent-tighter-than-bar";
@@ -158,6 +159,7 @@ export const RULES: readonly Rule[] = [
   lengthsAreSums,
   lapBelowAny,
   lapOfThickBar,
+  lengthOffWrittenLegs,
   heavierThanLift,
   bundleOverHoist,
   formerNotInRack,

@@ -90,12 +90,12 @@ function summedColumns({ columns, bySize }: HeaderBlock): readonly number[] {
 /** A length stands in the row, and lengths that are summed follow from it. */
 function isBar({ columns }: HeaderBlock, cells: readonly Cell[], ofOne: number, comma: CommaUse): boolean {
   const at = (kind: string) => columns.find((one) => one.kind === kind)?.column ?? -1;
-  const typed = cells[at("length")];
-  const length = numberIn(typed, comma) ?? 0;
+  const cell = cells[at("length")];
+  const length = numberIn(cell, comma) ?? 0;
   const sumsLengths = at("mass") < 0;
-  // feet and inches are a text
-  if (!sumsLengths && typeof typed === "string" && /\d/.test(typed)) return true;
-  return length > 0 && (!sumsLengths || isNear(length, ofOne) || isNear(ofOne, length));
+  // feet and inches are no number, and a length all the same
+  if (!sumsLengths) return length > 0 || (typeof cell === "string" && /\d/.test(cell));
+  return length > 0 && (isNear(length, ofOne) || isNear(ofOne, length));
 }
 
 /** A sum is so many times what the rows of one member make, or another sum of its line. */

@@ -240,6 +240,8 @@ function recogniseParts(typed: string): HeaderMeaning | null {
     const known = parts.map(recogniseWhole).filter((one): one is HeaderMeaning => one !== null);
     const meaning = oneOf(known);
     if (meaning === null) continue;
+    // "cuts/bar" are of a bar, and name none
+    if (meaning.weak && known.length < parts.length && /\S\/\S/.test(typed)) continue;
     const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
     return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
   }

@@ -50,7 +50,8 @@ export class RowEvidence {
     this.table = table;
     this.left = left;
     this.all = all;
-    this.filled = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+    const filled = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+    this.filled = filled.length === 0 && isHeadingAlone(cells, all) ? all : filled;
   }
 
   private readonly left: number;
@@ -178,6 +179,12 @@ export class RowEvidence {
     if (!this.seen.has(name)) this.seen.set(name, look());
     return this.seen.get(name) as T;
   }
+}
+
+/** A lone text under serial numbers names what the rows below are of. */
+function isHeadingAlone(cells: readonly Cell[], all: readonly number[]): boolean {
+  const cell = all.length === 1 ? cells[all[0] as number] : null;
+  return typeof cell === "string" && /\p{L}{2}/u.test(cell);
 }
 
 function isUnit(cell: Cell): boolean {

@@ -122,3 +122,40 @@ describe("a list that names no standard and shows no shape codes", () => {
     expect(loud([HEADS, ...bars] as Cell[][])).toEqual([]);
   });
 });
+
+describe("headings under a column of serial numbers", () => {
+  const heads = ["Item", "No. pcs", "Size", "Length", "Mark", "Wt lbs"];
+  /** lb by hand with 1.502 and 2.670 lb/ft (ASTM A615): 144 x 6.5 x 1.502 = 1406 */
+  const rows: Cell[][] = [
+    ["FOOTING F1 - 8 EA"],
+    [1, 144, "#6", `6'-6"`, null, 1406],
+    [2, 96, "#6", `8'-0"`, null, 1154],
+    ["GRADE BEAM GB1 - 3 EA"],
+    [3, 12, "#8", `20'-0"`, null, 641],
+    [4, 12, "#8", `22'-0"`, null, 705],
+    [],
+    [null, null, null, "TOTAL LBS", null, 3906],
+  ];
+  it("should name the members, and leave counts that the last sum takes as they stand", () => {
+    const bars = check([heads, ...rows]).sheets[0]?.reading.bars ?? [];
+    expect(bars.map(({ member, total }) => [member, total])).toEqual([
+      ["FOOTING F1", 144],
+      ["FOOTING F1", 96],
+      ["GRADE BEAM GB1", 12],
+      ["GRADE BEAM GB1", 12],
+    ]);
+  });
+});
+
+describe("a heading that speaks of what a bar is cut into", () => {
+  it("should be no mark", () => {
+    const heads = ["Description", "Bar size", "Total pcs", "Cut length (m)", "Cuts/bar", "Bars"];
+    const bars = [
+      ["F1 bottom", "H12", 168, 1.35, 4, 42],
+      ["F2 bottom", "H12", 80, 1.65, 3, 27],
+      ["WF long.", "H10", 24, 6, 1, 24],
+    ];
+    const [table] = check([heads, ...bars]).sheets[0]?.reading.tables ?? [];
+    expect([...(table?.columns.keys() ?? [])].sort()).toEqual(["length", "member", "size", "total"]);
+  });
+});

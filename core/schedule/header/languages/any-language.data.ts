@@ -136,7 +136,8 @@ export const ANY_LANGUAGE: LanguageWords = {
         "pezzi",
       ],
     },
-    { kind: "size", weak: true, otherwise: "mark", words: ["bar", "bars", "rebar", "reinforcement"] },
+    { kind: "size", weak: true, otherwise: "mark", words: ["bar", "rebar", "reinforcement"] },
+    { kind: "size", weak: true, otherwise: "total", words: ["bars"] },
     {
       kind: "length",
       weak: true,

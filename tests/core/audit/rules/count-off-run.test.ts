@@ -54,3 +54,44 @@ describe("counts over a run", () => {
     expect(said((_, index) => 5 + 3 * index)).toEqual([]);
   });
 });
+
+describe("counts over a run that words give", () => {
+  const heads = ["Bar mark", "Type and size", "Total no.", "Length of each bar mm", "Remarks"];
+  const told = (rows: readonly (readonly Cell[])[]): string[] => {
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const report = runAudit({ sheets: [sheetFromRows("List", [heads, ...rows])], standard, rules: [rule] });
+    return report.findings.map(({ cell, message }) => `${cell}: ${message}`);
+  };
+
+  it.each([
+    // 3600/200 + 1 = 19, 2600/200 + 1 = 14, 4250/250 + 1 = 18
+    ["metres over millimetres", "at 200 c/c over 3.6 m", "at 200 c/c over 2.6 m", "at 250 c/c over 4.25 m"],
+    ["centimetres of another language", "c/20 em 360", "c/20 em 260", "c/25 em 425"],
+    ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
+  ])("should name the row that leaves the way of the others: %s", (_, one, two, three) => {
+    const row = (mark: string, count: number, remark: string) => [mark, "H10", count, 2000, remark];
+    expect(told([row("01", 19, one), row("02", 14, two), row("03", 18, three)])).toEqual([]);
+    const [found, another] = told([row("01", 19, one), row("02", 14, two), row("03", 10, three)]);
+    expect(found).toMatch(/^C4: 10 bars .* should be 18, as 2 of 3 rows count: ask the designer$/);
+    expect(another).toBeUndefined();
+  });
+
+  it("should read feet and inches, and the bars of several members", () => {
+    // 20 ft at 6 in are 41, of three beams 123; 24 ft at 12 in are 25; 40 ft at 12 in are 41
+    const rows = [
+      ["1", "#4", 123, 2565, `@ 6" OVER 20'-0", 3 BMS`],
+      ["2", "#4", 25, 12000, `@ 12" O.C. OVER 24'-0"`],
+    ];
+    expect(told([...rows, ["3", "#4", 41, 7467, `@ 12" O.C. OVER 40'-0"`]])).toEqual([]);
+    expect(told([...rows, ["3", "#4", 14, 7467, `@ 12" O.C. OVER 40'-0"`]])).toHaveLength(1);
+  });
+
+  it("should say nothing of a spacing without its run", () => {
+    expect(
+      told([
+        ["1", "H10", 7, 2000, "@150 T1"],
+        ["2", "H10", 9, 2000, "@ 200, lap 600"],
+      ]),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,97 @@
+import { MM_PER_UNIT } from "../units/unit-table";
+import type { BarFacts } from "./bar-facts";
+import { LEGS_IN_WORDS } from "./identities.data";
+import type { SheetFacts } from "./sheet-facts";
+import { textColumns } from "./text-columns";
+
+/** A row whose length is not the sum of the legs that its words give, as it is in the other rows of its table. */
+export interface OffLegs {
+  readonly facts: BarFacts;
+  /** column of the words */
+  readonly column: number;
+  readonly legs: string;
+  /** mm */
+  readonly sum: number;
+  readonly kept: number;
+  readonly tested: number;
+}
+
+const NUMBER = String.raw`\d{1,5}(?:[.,]\d{1,3})?`;
+const CHAIN = new RegExp(String.raw`(?<![\d.,])${NUMBER}(?:\s*[+|–-]\s*${NUMBER}){1,7}(?![\d.,])`);
+const PART = new RegExp(NUMBER, "g");
+
+/**
+ * Legs that a text joins: "bent 250 + 3700 + 250". Null where it holds other numbers too, which may be hooks or marks.
+ *
+ * @example legsInWords("0,40+5,20+0,40") // [0.4, 5.2, 0.4]
+ */
+export function legsInWords(
+  text: string,
+): { readonly legs: readonly number[]; readonly typed: string } | null {
+  if (text.length > LEGS_IN_WORDS.value.longest) return null;
+  const chain = CHAIN.exec(text)?.[0];
+  if (chain === undefined || /\d/.test(text.replace(chain, ""))) return null;
+  const legs = (chain.match(PART) ?? []).map((part) => Number(part.replace(",", ".")));
+  return legs.every((leg) => leg > 0) ? { legs, typed: chain } : null;
+}
+
+/** Rows that break the habit by which the lengths of a table are the sums of the legs that a column of words gives. */
+export function offLegs(sheet: SheetFacts): OffLegs[] {
+  const { looked, rows } = LEGS_IN_WORDS.value;
+  return sheet.reading.tables.flatMap((table) => {
+    if (!table.columns.has("length")) return [];
+    for (const column of textColumns(table)) {
+      const bars = sheet.bars.filter(({ row }) => row.table === table);
+      // few lists have such words, and most need not be looked through
+      if (summed(sheet, bars.slice(0, looked), column).length < rows) continue;
+      const found = offAmong(summed(sheet, bars, column), column);
+      if (found !== null) return found;
+    }
+    return [];
+  });
+}
+
+interface Summed {
+  readonly facts: BarFacts;
+  readonly legs: string;
+  readonly sum: number;
+  /** what rounding may have left out of the legs, in their unit */
+  readonly rounded: number;
+  readonly length: number;
+}
+
+function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): readonly Summed[] {
+  return bars.flatMap((facts) => {
+    const text = sheet.sheet.cell(facts.row.row, column);
+    const { length } = facts.row;
+    const found = typeof text === "string" && length !== null && length > 0 ? legsInWords(text) : null;
+    if (found === null || length === null) return [];
+    const sum = found.legs.reduce((so, leg) => so + leg, 0);
+    return [{ facts, legs: found.typed, sum, rounded: roundedOff(found), length }];
+  });
+}
+
+/** Half of the last decimal of each leg; whole numbers of mm are not rounded. */
+function roundedOff({ legs, typed }: { readonly legs: readonly number[]; readonly typed: string }): number {
+  const decimals = /[.,](\d+)/.exec(typed)?.[1]?.length ?? 0;
+  return decimals === 0 ? 0 : (legs.length * 10 ** -decimals) / 2;
+}
+
+const UNITS = ["mm", "cm", "m", "in", "ft"] as const;
+
+function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
+  const { rows, share, within } = LEGS_IN_WORDS.value;
+  let best: { mm: number; kept: number } = { mm: 1, kept: 0 };
+  const isKept = ({ sum, rounded, length }: Summed, mm: number): boolean =>
+    Math.abs(length - sum * mm) <= within + rounded * mm;
+  for (const unit of UNITS) {
+    const mm = MM_PER_UNIT[unit];
+    const kept = all.filter((one) => isKept(one, mm)).length;
+    if (kept > best.kept) best = { mm, kept };
+  }
+  const { mm, kept } = best;
+  if (kept < rows || kept < share * all.length) return null;
+  return all
+    .filter((one) => !isKept(one, mm))
+    .map(({ facts, legs, sum }) => ({ facts, column, legs, sum: sum * mm, kept, tested: all.length }));
+}

@@ -1,0 +1,57 @@
+import { MM_PER_UNIT } from "../units/unit-table";
+import { RUN_WORDS } from "./run-words.data";
+
+/** A spacing and the run that it goes over, as a text gives them. */
+export interface RunInWords {
+  readonly spacing: number;
+  readonly run: number;
+  /** run over spacing where both name their units; null where the numbers alone stand */
+  readonly gaps: number | null;
+}
+
+const LONGEST = 120;
+const NUMBER = String.raw`\d{1,6}(?:[.,]\d{1,3})?`;
+const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b)`;
+const FEET = String.raw`(\d{1,3})\s*['′](?:\s*-?\s*(\d{1,2})\s*["″])?`;
+const SPACED = new RegExp(
+  String.raw`(?:@|(?<![\p{L}\d])c\s*/\s*c|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<!\p{L})(?:at|cada|every|alle|tous les|ogni|co|каждые|шаг|كل)\s)\s*(${NUMBER})\s*(${UNIT})?`,
+  "iu",
+);
+const OVER = new RegExp(
+  String.raw`(?<!\p{L})(?:${[...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|")})\s*[:=]?\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
+  "iu",
+);
+const INCHES_OF_FOOT = 12;
+
+/**
+ * The spacing and the run of a text; null of one that does not name both.
+ *
+ * @example runInWords("at 250 c/c over 4.25 m") // { spacing: 250, run: 4.25, gaps: null }
+ */
+export function runInWords(text: string): RunInWords | null {
+  if (text.length > LONGEST || !/\d\D+\d/.test(text)) return null;
+  const spaced = SPACED.exec(text);
+  if (spaced === null) return null;
+  const rest = text.slice(spaced.index + spaced[0].length);
+  const over = OVER.exec(rest);
+  if (over === null) return null;
+  const [, feet, inches, plain, unit] = over;
+  const spacing = numberOf(spaced[1]);
+  const spacingUnit = unitOf(spaced[2]);
+  const run = feet === undefined ? numberOf(plain) : Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0);
+  const runUnit = feet === undefined ? unitOf(unit) : "in";
+  if (!(spacing > 0) || !(run > 0)) return null;
+  const isKnown = spacingUnit !== null && runUnit !== null;
+  const gaps = isKnown ? (run * MM_PER_UNIT[runUnit]) / (spacing * MM_PER_UNIT[spacingUnit]) : null;
+  return { spacing, run, gaps };
+}
+
+function numberOf(typed: string | undefined): number {
+  return Number((typed ?? "").replace(",", "."));
+}
+
+function unitOf(typed: string | undefined): "mm" | "cm" | "m" | "in" | null {
+  if (typed === undefined) return null;
+  const unit = typed.toLowerCase();
+  return unit === '"' || unit === "″" ? "in" : (unit as "mm" | "cm" | "m" | "in");
+}
