@@ -12,6 +12,8 @@ export interface SizedSum {
   readonly prefix: string;
   /** of a sum over several sizes, such as 10 < \u00d8 <= 18: which diameters it takes in */
   readonly takesIn?: (diameter: number) => boolean;
+  /** the same less what the band before it takes in: "\u00d8 <= 10", "\u00d8 <= 18" often means 10 < \u00d8 <= 18 */
+  readonly takesInBeyond?: (diameter: number) => boolean;
   readonly row: number;
   readonly column: number;
   readonly typed: number;
@@ -36,7 +38,7 @@ export function sizedLines(sheet: SheetFacts, standard: Standard): readonly Size
 }
 
 const BAND =
-  /^(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
+  /^(?:\p{L}+\s)?(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
 
 /** The diameters of a band of sizes: "10 < \u00d8 <= 18", "\u00d8 > 18"; null for anything else. */
 function bandOf(text: string): ((diameter: number) => boolean) | null {
@@ -105,11 +107,21 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
         alike.flatMap(({ line, at }) => line.cells.map(({ column }) => column).filter((one) => one !== at)),
       );
       return [...columns].map((column) => ({
-        sums: alike.flatMap(({ line, size }) => sumAt(line, column, size, standard)),
+        sums: beyondEachOther(alike.flatMap(({ line, size }) => sumAt(line, column, size, standard))),
         stretches,
         above: null,
       }));
     });
+  });
+}
+
+/** Bands one below another, each also without what the one before it takes in. */
+function beyondEachOther(sums: readonly SizedSum[]): readonly SizedSum[] {
+  return sums.map((sum, index) => {
+    const { takesIn } = sum;
+    const before = sums[index - 1]?.takesIn;
+    if (takesIn === undefined || before === undefined) return sum;
+    return { ...sum, takesInBeyond: (diameter: number) => takesIn(diameter) && !before(diameter) };
   });
 }
 

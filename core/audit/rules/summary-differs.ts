@@ -127,8 +127,11 @@ function massPerMetre({ bars }: SheetFacts, diameter: number): number {
 }
 
 function measures(bars: readonly BarFacts[]): Measure[] {
-  const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) =>
-    [sumOf(ofSize(bars, asked), figure) / per].filter((sum) => sum > 0);
+  const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) => {
+    const { takesInBeyond: takesIn } = asked;
+    const ways = takesIn === undefined ? [asked] : [{ ...asked, takesIn }, asked];
+    return ways.map((way) => sumOf(ofSize(bars, way), figure) / per).filter((sum) => sum > 0);
+  };
   const perMetre = ({ diameter }: SizedSum): readonly number[] => {
     const masses = bars.filter((facts) => facts.diameter === diameter);
     return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);

@@ -25,6 +25,7 @@ import { filledBySize } from "../columns/unit-by-size";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import type { Carried } from "./carried";
 import { lapBeside } from "./lap-beside";
+import { membersNamed } from "./members-named";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
 import { settleCounts } from "./settle-counts";
@@ -100,7 +101,9 @@ export class BarRowReader {
     const isDescription = columns.memberDescribes && before.heading !== null;
     const member = isDescription ? before.heading : named;
     const isOther = member !== null && member !== before.member;
-    let carried = isOther ? { ...before, member, members: null, membersTyped: null } : before;
+    let carried = isOther
+      ? { ...before, member, members: membersNamed(member, columns), membersTyped: null }
+      : before;
     const grade = this.text(cells, "grade", columns.grade, above?.grade);
     const sizeCell = this.sizeCell(draft, cells, columns.gradeIsType ? (grade ?? "") : "");
     const behind = settleCounts(draft, cells, sizeCell, carried, columns, this.readCount);

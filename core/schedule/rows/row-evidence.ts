@@ -16,7 +16,7 @@ const MOST_LABELS = 4;
 /** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
 const SIZE_NAMED =
   /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")$/iu;
-const SIZES_BOUNDED = /^(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφ]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
+const SIZES_BOUNDED = /^(?:\p{L}+\s)?(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφ]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
 /** the same in one cell with what there is of it: "Ø8   kg 271" */
 const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
 const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt|кг|т|กก|ton)\.?$/i;
@@ -50,7 +50,8 @@ export class RowEvidence {
     this.table = table;
     this.left = left;
     this.all = all;
-    const filled = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+    const own = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
+    const filled = withoutBeside(cells, own, layout.right);
     this.filled = filled.length === 0 && isHeadingAlone(cells, all) ? all : filled;
   }
 
@@ -179,6 +180,13 @@ export class RowEvidence {
     if (!this.seen.has(name)) this.seen.set(name, look());
     return this.seen.get(name) as T;
   }
+}
+
+/** Texts that stand apart to the right of a table are remarks about it, and no part of the row. */
+function withoutBeside(cells: readonly Cell[], filled: readonly number[], right: number): readonly number[] {
+  if ((filled.at(-1) ?? 0) <= right + 1) return filled;
+  const own = filled.filter((column) => column <= right + 1 || typeof cells[column] !== "string");
+  return own.length === 0 ? filled : own;
 }
 
 /** A lone text under serial numbers names what the rows below are of. */

@@ -159,3 +159,45 @@ describe("a heading that speaks of what a bar is cut into", () => {
     expect([...(table?.columns.keys() ?? [])].sort()).toEqual(["length", "member", "size", "total"]);
   });
 });
+
+describe("the number of members in the member's own cell", () => {
+  const headed = (rows: Cell[][]): Cell[][] => [
+    ["Member", "Bar mark", "Size", "Length mm", "No. in each", "Total no."],
+    ...rows,
+  ];
+  it("should be held against the number of all bars", () => {
+    const rows = headed([
+      ["Móng M1 (SL: 10)", "1", "H12", 1600, 10, 100],
+      [null, "2", "H12", 1800, 9, 90],
+      ["Cột C1 (SL: 8)", "3", "H16", 4300, 6, 48],
+      [null, "4", "H16", 1000, 28, 208],
+    ]);
+    const [sheet] = check(rows).sheets;
+    expect(sheet?.reading.bars.map(({ members }) => members)).toEqual([10, 10, 8, 8]);
+    // 28 x 8 = 224
+    expect(loud(rows).filter((one) => one.startsWith("SUM"))).toEqual(["SUM101 F5"]);
+  });
+});
+
+describe("a remark that stands apart from the table", () => {
+  it("should leave the heading beside it a heading", () => {
+    const rows: Cell[][] = [HEADS, ["Footing F1 (8 nos)", "", "", "", "", "", "hooks 8 cm each"], ...BARS];
+    expect(check(rows).rows).toMatchObject({ bars: 5, unread: 0 });
+    expect(check(rows).sheets[0]?.reading.bars[0]?.member).toBe("Footing F1");
+  });
+});
+
+describe("sums of bands of sizes", () => {
+  it("should be read without what the band above takes in", () => {
+    const sums = (thin: number): Cell[][] => [
+      ["", ""],
+      ["Steel Ø<=10", 61.7],
+      ["Steel Ø<=18", thin],
+      ["Steel Ø>18", 246.6],
+    ];
+    // 10 x 10 m x 0.617, 241.76 kg of 12 and 16 mm, 10 x 10 m x 2.466 (BS 4449 table of masses)
+    const list: Cell[][] = [HEADS, ...BARS, ["06", "H10", 10, 10000, 61.7], ["07", "H20", 10, 10000, 246.6]];
+    expect(loud([...list, ...sums(241.76)])).toEqual([]);
+    expect(loud([...list, ...sums(214.76)])).toEqual(["SUM111 B11"]);
+  });
+});

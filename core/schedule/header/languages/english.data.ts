@@ -302,6 +302,8 @@ export const ENGLISH: LanguageWords = {
       kind: "spacing",
       words: [
         "spacing",
+        "spac",
+        "spcg",
         "spacing c/c",
         "spacing c c",
         "c/c",

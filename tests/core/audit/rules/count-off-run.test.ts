@@ -95,3 +95,29 @@ describe("counts over a run that words give", () => {
     ).toEqual([]);
   });
 });
+
+describe("counts over runs and spacings in columns of two units", () => {
+  it("should be held against each other in feet and inches", () => {
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const heads = ["Ref", "Bar", "Spac. in.", "Run ft", "Pcs", "Length mm"];
+    // 54 ft at 18 in are 36 gaps and 37 bars
+    const pairs: [number, number, number][] = [
+      [18, 54, 37],
+      [16, 320, 241],
+      [12, 48, 49],
+      [12, 12, 13],
+      [6, 20, 41],
+    ];
+    const row = ([spacing, run, count]: readonly [number, number, number], at: number): Cell[] => [
+      ...[`W${at}`, "#4", spacing, run, count, 2000 + 100 * at],
+    ];
+    const told = (rows: readonly (readonly [number, number, number])[]): (string | null)[] =>
+      runAudit({
+        sheets: [sheetFromRows("List", [heads, ...rows.map(row)])],
+        standard,
+        rules: [rule],
+      }).findings.map(({ cell }) => cell);
+    expect(told(pairs)).toEqual([]);
+    expect(told([...pairs, [12, 48, 94]])).toEqual(["E7"]);
+  });
+});

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exampleSheets } from "../../../../core/audit/example-sheet";
 import rule from "../../../../core/audit/rules/row-entered-twice";
 import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
 import { resolveStandard } from "../../../../core/standards/index";
 import type { Standard } from "../../../../core/standards/port";
 import { ruleCases } from "../rule-cases";
@@ -39,5 +40,22 @@ describe("a row entered twice", () => {
     const sheets = exampleSheets({ rows: [...LIST, bar("4", 1150, 13)] });
     const codes = runAudit({ sheets, standard }).findings.map(({ code }) => code);
     expect(codes).toContain("MARK105");
+  });
+
+  it("should be told where marks name members and come again, by all that the row says", () => {
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const heads = ["Ref", "Description", "Size", "Pcs", "Length mm"];
+    const rows: Cell[][] = Array.from({ length: 14 }, (_, at) => [
+      ...[`F-${at % 4}`, `bars of strip ${at}`, "H16", 10 + at, 2000 + 50 * at],
+    ]);
+    const told = (list: Cell[][]): (string | null)[] =>
+      runAudit({ sheets: [sheetFromRows("List", [heads, ...list])], standard, rules: [rule] }).findings.map(
+        ({ cell }) => cell,
+      );
+    expect(told(rows)).toEqual([]);
+    expect(told([...rows, rows[5] ?? []])).toEqual(["A16"]);
+    // without words two rows alike may be the two ways of one mesh
+    const bare = rows.map(([ref, , ...others]) => [ref ?? null, null, ...others]);
+    expect(told([...bare, bare[5] ?? []])).toEqual([]);
   });
 });
