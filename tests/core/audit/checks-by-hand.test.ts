@@ -67,7 +67,17 @@ const helix = (pitch: number, turns: number, remark = ""): Example => ({
   rows: [{ size: "#3", shape: "77", A: 500, B: pitch, C: turns, remark }],
 });
 
+const slope = (length: number): Example =>
+  one({ size: "H16", shape: "26", A: 1000, B: 500, C: 1000, D: 365, length });
+
 const CHECKS: readonly CheckByHand[] = [
+  {
+    // 1000 + 500 + 1000 less d at either bend = 2468; the centre line is 2483.3 (length-by-site-deduction.test.ts)
+    fact: "a deduction of d a bend is a habit of sites, no standard's rule: common practice",
+    says: "LEN106 perhaps doubtful",
+    wrong: slope(2475),
+    right: slope(2500),
+  },
   {
     fact: "a lap is never below max(15 d, 200): EN 1992-1-1 8.7.3, from memory",
     says: "LEN110 perhaps unsafe",
