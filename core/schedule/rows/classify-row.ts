@@ -85,7 +85,8 @@ function isSumBySize(row: RowEvidence): boolean {
   if (!row.isAmountOfSize) return false;
   if (row.boundsSizes) return true;
   const isNoBar = !row.hasMark && !row.hasCount && !row.hasLength && !row.hasShape;
-  return isNoBar || row.namesUnit || row.all.length === 1 || (!row.hasShape && !row.readsSize);
+  const isSize = row.readsSize && !row.sizeIsFraction;
+  return isNoBar || row.namesUnit || row.all.length === 1 || (!row.hasShape && !isSize);
 }
 
 function isTitleOrFoot(row: RowEvidence): boolean {

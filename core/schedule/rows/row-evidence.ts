@@ -87,6 +87,11 @@ export class RowEvidence {
   get readsSize(): boolean {
     return this.once("readsSize", () => this.signs.readsSize(this.cells));
   }
+  /** 86.7 under the size is a mass or a length in all and no bar of any table. */
+  get sizeIsFraction(): boolean {
+    const cell = this.cells[this.table.columns.get("size")?.column ?? -1];
+    return typeof cell === "number" && !Number.isInteger(cell);
+  }
   get isTitleOrFoot(): boolean {
     return this.once("isTitleOrFoot", () => isTitleOrFoot(this.cells, this.filled));
   }

@@ -21,6 +21,9 @@ const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
   [["ds 16", 265.6], "total", "sum-by-size"],
   [[null, null, "Ø8", 0.588, "ton"], "total", "sum-by-size"],
   [["12 mm", 315.37, "kg"], "total", "sum-by-size"],
+  // a mass under the size, below 100 kg and with a fraction; a whole number there may be a bar begun
+  [[null, "R8", 86.7], "total", "sum-by-size"],
+  [[null, "R8", 12], "bar", "size-and-mark"],
   [["Wastage 3 %", null, null, null, null, null, 672], "note", "wastage-word"],
   [[null, null, null, null, null, 16, 22_400], "total", "numbers-alone"],
   [["BEAM B2 (6 Nos)"], "heading", "member-heading"],
