@@ -39,6 +39,7 @@ export default defineRule({
     const limit = gap < atLeast - 0.5 ? atLeast : gap > atMost + 0.5 ? atMost : null;
     if (limit === null) return;
     report({
+      ...(isOfPileOrTank(facts) ? { severity: "note" as const } : {}),
       messageId: limit === atLeast ? "close" : "wide",
       at: facts.pathKind === "helix" ? "B" : "remark",
       values: { pitch: { mm: pitch }, gap: { mm: gap }, limit: { mm: limit } },
@@ -55,6 +56,13 @@ function ruleOf(
 ): readonly [Cited<DetailingFigures> | null, number] {
   const clear = standard.detailing("spiral, clear between turns", diameter);
   return clear === null ? [standard.detailing("spiral, pitch", diameter), pitch] : [clear, pitch - diameter];
+}
+
+const PILE_OR_TANK = /\b(?:piles?|shafts?|caissons?|drilled piers?|tanks?|silos?)\b/i;
+
+/** The limits are of columns' spirals; those of piles and tanks follow rules that are not held. */
+function isOfPileOrTank(facts: BarFacts): boolean {
+  return [facts.row.member, facts.row.remark].some((words) => words != null && PILE_OR_TANK.test(words));
 }
 
 /** mm, of the shape or of the words "spiral ... pitch 100". */

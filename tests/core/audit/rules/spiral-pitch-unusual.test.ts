@@ -41,5 +41,18 @@ ruleCases(rule, {
         },
       ],
     },
+    // the clause is of compression members; a pile's spiral is the designer's
+    {
+      standard: "ACI318:2019",
+      rows: [{ member: "drilled shaft DS1", size: "#3", length: 2400, remark: 'spiral, pitch 4"' }],
+      says: [
+        {
+          cell: "N2",
+          outcome: "unsure",
+          severity: "note",
+          message: 'turns at 4" leave 3 5/8", over 3": ask the designer',
+        },
+      ],
+    },
   ],
 });
