@@ -10,13 +10,13 @@ import type { ScheduleHead } from "../schedule/schedule-head";
 import { courseNote, courseTrust, courseWarning } from "../shapes/course";
 import { developPath } from "../shapes/developed-length";
 import type { BarPath } from "../shapes/path";
-import type { ResolvedShape } from "../shapes/resolve-shape";
+import { dimMissing, type ResolvedShape } from "../shapes/resolve-shape";
 import type { BarToBend, WantedFormer } from "../shop/bar-to-bend";
 import { reasonsAgainst } from "../shop/fault-text";
 import type { MachineRanking } from "../shop/rank-machines";
 import type { MachineVerdict } from "../shop/try-machine";
 import type { Workshop } from "../shop/workshop";
-import { isRefusal, type Refusal, refusalText } from "../units/refusal";
+import { isRefusal, isRefusalOf, type Refusal, refusalText } from "../units/refusal";
 import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
 import type {
@@ -201,8 +201,12 @@ function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedSha
     return null;
   }
   if (isRefusal(resolved)) {
-    // a figure that the document lacks makes no bar unbendable
-    const isLacking = resolved.kind === "not-held";
+    // a straight bar is often scheduled by its length alone
+    const byLength = facts.isStraight && row.length !== null ? facts.resolveWith([row.length]) : resolved;
+    if (!isRefusal(byLength)) return byLength;
+    // a figure that the document lacks makes no bar unbendable, nor does a letter of a list that is recalled in part
+    const isLetterRecalled = facts.standard.shapesInPart && isRefusalOf(resolved, dimMissing);
+    const isLacking = resolved.kind === "not-held" || isLetterRecalled;
     warn(warnings, refusalText(resolved), isLacking, isLacking ? "doubtful" : "unbendable");
     return null;
   }

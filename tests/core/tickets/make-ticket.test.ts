@@ -226,6 +226,12 @@ describe("makeTicket: what cannot be said", () => {
     expect(straight.cautions.some(({ text }) => text.includes("level supports"))).toBe(true);
   });
 
+  it("should make a straight bar by its length where that is all it is scheduled by", () => {
+    const ticket = one(["B1", "04", "H16", 1, 4, 4, 6000, "00"]);
+    expect(ticket.warnings).toEqual([]);
+    expect(ticket.drawing?.path).toMatchObject({ kind: "planar", legs: [{ length: 6000 }] });
+  });
+
   it("should draw no ring that is as narrow as its own bar", () => {
     const ring = one(["B1", "15", "H12", 1, 1, 1, 9000, "75", 12, 8000]);
     expect(ring.drawing).toBeNull();
