@@ -6,6 +6,7 @@ import type { BarPath, PlanarPath } from "../shapes/path";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { brokenShapeLimits, type LimitJudgement } from "../shapes/shape-limits";
 import { type NamedShape, shapeNamed } from "../shapes/shape-named";
+import { placeOf } from "../shapes/shape-values";
 import type { Cited } from "../standards/citation";
 import type { ShapeDefinition, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
@@ -256,7 +257,7 @@ export class BarFacts extends RowFacts {
   }
 }
 
-/** The dims that the code takes, without others, and its radius directly after the last letter. */
+/** The dims that the code takes, in their columns and without others, and its radius directly after the last letter. */
 function dimsOfCode(
   { dims: letters }: ShapeDefinition,
   dims: readonly (number | null)[],
@@ -264,10 +265,17 @@ function dimsOfCode(
 ): readonly (number | null)[] {
   const takesRadius = letters.includes("R");
   const count = takesRadius ? letters.length - 1 : letters.length;
-  if (!takesRadius && dims.length <= count) return dims;
-  const taken = dims.slice(0, count);
+  const last = letters[count - 1];
+  const width = last === undefined ? 0 : placeOf(last)! + 1;
+  if (!takesRadius && width === count && dims.length <= count) return dims;
+  const taken = dims.slice(0, width);
+  if (width > count) {
+    for (let column = 0; column < taken.length; column += 1) {
+      if (!letters.some((letter) => placeOf(letter) === column)) taken[column] = null;
+    }
+  }
   if (!takesRadius) return taken;
-  while (taken.length < count) taken.push(null);
+  while (taken.length < width) taken.push(null);
   taken.push(radius);
   return taken;
 }

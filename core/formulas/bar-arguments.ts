@@ -3,6 +3,7 @@ import { type Cell, isCellError } from "../schedule/sheet";
 import { type ResolvedShape, resolveShape } from "../shapes/resolve-shape";
 import { shapeNamed } from "../shapes/shape-named";
 import { resolveStandard } from "../standards";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { SizeReading, Standard, Use } from "../standards/port";
 import { parseLength } from "../units/parse-length";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
@@ -225,7 +226,7 @@ function readDim(
 function isCount(shape: string | number, column: number, standard: Standard): boolean {
   const named = shapeNamed(standard, shape);
   if (isRefusal(named) || named.kind === "path") return false;
-  const letter = named.definition.dims[column];
+  const letter = DIMENSION_LETTERS[column];
   return letter !== undefined && (named.definition.counts?.includes(letter) ?? false);
 }
 

@@ -61,11 +61,15 @@ function compile(definition: ShapeDefinition): CompiledShape {
     limits,
     equalities: limits.filter(({ relation }) => relation === "="),
     needsAllowance:
-      hasAllowance(printed) || (template?.kind === "planar" && template.legs.some(({ end }) => end !== null)),
+      hasAllowance(printed) ||
+      (template?.kind === "planar" &&
+        template.legs.some(({ end }) => end !== null && ALLOWANCES.has(end.added))),
     limitsNeed: { endLeg: speaksOf("P"), linkEnd: speaksOf("P(links)") },
   };
 }
 
+const ALLOWANCES: ReadonlySet<number> = new Set([placeOf("h")!, placeOf("n")!]);
+
 function hasAllowance(printed: Formula | null): boolean {
-  return printed !== null && [placeOf("h"), placeOf("n")].some((place) => printed.places.includes(place!));
+  return printed?.places.some((place) => ALLOWANCES.has(place)) === true;
 }

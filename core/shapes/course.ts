@@ -41,7 +41,8 @@ export function courseWarning(shape: ResolvedShape): string | null {
   const { definition } = shape;
   const trust = courseTrust(definition);
   if (definition === null || trust === "sure") return null;
-  if (trust === "recalled" && !hasUnsureAngles(definition) && definition.kind !== "isometric") return null;
+  const isCounted = definition.formula !== null && definition.kind !== "isometric";
+  if (trust === "recalled" && isCounted && !hasUnsureAngles(definition)) return null;
   const said = `course of shape ${definition.code} ${trust}: compare with the drawing before bending`;
   if (trust === "recalled") return said;
   const doubt = definition.course?.conflict;
@@ -52,5 +53,6 @@ function otherWords(shape: ResolvedShape): string | null {
   const other = otherReading(shape);
   if (other === null) return null;
   const angles = Object.values(other.angles).map((angle) => `${Math.round(angle * 10) / 10}`);
+  if (angles.length === 0) return `it may also be read with ${other.words}`;
   return `read with ${other.words} the slope turns ${angles.join(" and ")} degrees`;
 }

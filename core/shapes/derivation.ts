@@ -225,7 +225,8 @@ function doubtLines(shape: ResolvedShape): string[] {
   if (formulaNote !== undefined) lines.push(`note: ${formulaNote}`);
   if (other !== null) {
     const angles = Object.entries(other.angles).map(([name, angle]) => `${name} ${plain(angle, 2)} degrees`);
-    lines.push(`doubtful: read with ${other.words} it is ${write(other.length)} (${angles.join(", ")})`);
+    const ofAngles = angles.length === 0 ? "" : ` (${angles.join(", ")})`;
+    lines.push(`doubtful: read with ${other.words} it is ${write(other.length)}${ofAngles}`);
   }
   if (cite.conflict !== undefined) lines.push(`doubtful: ${cite.conflict}`);
   return lines;

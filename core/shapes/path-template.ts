@@ -1,3 +1,4 @@
+import { DEGREE } from "../geometry/degree";
 import type { ShapeDefinition } from "../standards/port";
 import { type Formula, formula } from "./formula";
 import type { BarPath, Leg, Turn } from "./path";
@@ -10,8 +11,15 @@ export interface TemplateLeg {
   readonly otherPlace: number;
   readonly otherLetter: string;
   readonly free: boolean;
-  /** the end of a hook or a bend that an allowance of the formula stands for */
-  readonly end: "h" | "n" | null;
+  /** the end of a hook or a bend that is given by what it adds to the length */
+  readonly end: TemplateEnd | null;
+}
+
+export interface TemplateEnd {
+  /** place of h or n, or of the dim that says what the hook adds */
+  readonly added: number;
+  /** radians */
+  readonly turn: number;
 }
 
 export interface TemplateTurn {
@@ -37,14 +45,15 @@ export type PathTemplate =
       readonly turns: number;
     };
 
-const LEG = /^(\()?([A-HJKhn])(?:\|([A-HJK]))?(\))?$/;
+const LEG = /^(\()?(?:([A-HJKhn])(?:\|([A-HJK]))?|h([A-HJK]))(\))?$/;
 const TURN = /^([+-])(\d+|[tu]|\([^)]*\))(?:r(.+))?$/;
 
 /**
  * A shape's path as data, ready to take dims. Legs are letters, the free one in brackets, "D|C" where
  * C stands in for a blank D; turns are signed degrees or a named angle, with an inside radius after r:
  * "A +90 B +180r(C/2-d) (D)", "A +t B +(90 - t) (C)". An end leg h or n is as long as the hook or the bend
- * that the formula allows for. Curves say what they are: "arc A radius R",
+ * that the formula allows for, and hA is the end of a hook that adds A to the length: "hA +135 B +90 G".
+ * Curves say what they are: "arc A radius R",
  * "circle A lap B", "helix A pitch B turns C". Throws for a text that is none of this: it is data of ours.
  */
 export function pathTemplate(text: string, kind: ShapeDefinition["kind"]): PathTemplate {
@@ -59,7 +68,8 @@ export function pathTemplate(text: string, kind: ShapeDefinition["kind"]): PathT
     else turns.push(templateTurn(part, text));
   });
   if (legs.length !== turns.length + 1) throw new Error(`the path "${text}" does not end with a leg`);
-  return { kind: "planar", legs, turns, inOnePlane: kind !== "isometric" };
+  const ended = legs.map((leg, index) => (isHookDim(leg) ? withEnd(leg, turns[index] ?? turns.at(-1)) : leg));
+  return { kind: "planar", legs: ended, turns, inOnePlane: kind !== "isometric" };
 }
 
 /** The path of a template with a shape's values; angles are solved already. */
@@ -108,14 +118,28 @@ export function templateLegLength(leg: TemplateLeg, values: ShapeValues): number
 
 const r = placeOf("r")!;
 const d = placeOf("d")!;
-const TURN_OF_END = { h: Math.PI, n: Math.PI / 2 } as const;
+const ALLOWANCES: ReadonlyMap<string, TemplateEnd> = new Map([
+  ["h", { added: placeOf("h")!, turn: Math.PI }],
+  ["n", { added: placeOf("n")!, turn: Math.PI / 2 }],
+]);
 
-/** What the allowance leaves of straight beyond the bend, overall to the bend's outside. */
-function endLength(end: "h" | "n", values: ShapeValues): number {
+/** What it adds leaves of straight beyond the bend, overall to the bend's outside. */
+function endLength({ added, turn }: TemplateEnd, values: ShapeValues): number {
   const radius = values[r]!;
   const diameter = values[d]!;
-  const arc = TURN_OF_END[end] * (radius + diameter / 2);
-  return values[placeOf(end)!]! + 2 * (radius + diameter) - arc;
+  const arc = turn * (radius + diameter / 2);
+  return values[added]! + 2 * (radius + diameter) - arc;
+}
+
+function isHookDim({ end }: TemplateLeg): boolean {
+  return end !== null && Number.isNaN(end.turn);
+}
+
+/** The hook's turn is that of the bend beside it. */
+function withEnd(leg: TemplateLeg, turn: TemplateTurn | undefined): TemplateLeg {
+  if (typeof turn?.angle !== "number")
+    throw new Error(`h${leg.letter} needs a bend of so many degrees beside it`);
+  return { ...leg, end: { added: leg.place, turn: turn.angle * DEGREE } };
 }
 
 /** Degrees, unsigned. */
@@ -129,13 +153,14 @@ export function templateRadius({ radius }: TemplateTurn, values: ShapeValues): n
 }
 
 function templateLeg(part: string, text: string): TemplateLeg {
-  const [, open, letter, other, close] = LEG.exec(part) ?? [];
+  const [, open, plain, other, hook, close] = LEG.exec(part) ?? [];
+  const letter = plain ?? hook;
   if (letter === undefined || (open === undefined) !== (close === undefined)) {
     throw new Error(`"${part}" is no leg of the path "${text}"`);
   }
   const otherLetter = other ?? letter;
   const place = placeOf(letter)!;
-  const end = letter === "h" || letter === "n" ? letter : null;
+  const end = hook === undefined ? (ALLOWANCES.get(letter) ?? null) : { added: place, turn: NaN };
   return { place, letter, otherPlace: placeOf(otherLetter)!, otherLetter, free: open !== undefined, end };
 }
 

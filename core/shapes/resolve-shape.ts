@@ -4,6 +4,7 @@ import { printLength } from "../units/print-length";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { solveBendAngle } from "./bend-angle";
 import { type CompiledShape, compiledShape } from "./compiled-shape";
+import { givenEnds } from "./given-ends";
 import { leastFormer } from "./least-former";
 import type { BarPath } from "./path";
 import { pathOf } from "./path-template";
@@ -47,7 +48,7 @@ export interface ResolvedShape {
   readonly values: ShapeValues;
 }
 
-const dimMissing = defineRefusal(
+export const dimMissing = defineRefusal(
   "dim-missing",
   "value",
   "{letter} is blank, and code {code} needs {dims}: give {letter}",
@@ -143,7 +144,7 @@ export function resolveShape(question: ShapeQuestion): ResolvedShape | Refusal {
       values,
     };
   }
-  const compiled = compiledShape(named.definition);
+  const compiled = compiledShape(givenEnds(named.definition, (letter) => !question.dims[placeOf(letter)!]));
   const refusal =
     fillDims(compiled, question, values) ??
     fillAllowances(compiled, question, values) ??
@@ -217,7 +218,7 @@ function fillDims(compiled: CompiledShape, question: ShapeQuestion, values: numb
   const { columns, needed } = compiled;
   const { dims } = question;
   for (let column = 0; column < columns.length; column += 1) {
-    const dim = dims[column] ?? null;
+    const dim = dims[columns[column]!] ?? null;
     if (dim === null || (dim === 0 && !needed[column])) {
       if (needed[column]) return missing(compiled, columns[column]!);
     } else if (dim > 0) {
@@ -232,9 +233,11 @@ function fillDims(compiled: CompiledShape, question: ShapeQuestion, values: numb
     if (!(radius > 0)) return notPositive(compiled, R, radius, question);
     values[R] = radius;
   } else if (compiled.needsRadius) return missing(compiled, R);
-  for (let column = columns.length; column < dims.length; column += 1) {
+  for (let column = 0; column < dims.length; column += 1) {
     // a zero in a column that the code does not use is a formula's blank
-    if (column !== radiusColumn && dims[column]) return extra(compiled, column, question);
+    if (dims[column] && column !== radiusColumn && !columns.includes(column)) {
+      return extra(compiled, column, question);
+    }
   }
   return null;
 }
@@ -254,7 +257,7 @@ function fillAllowances(
 
 /** Directly after the last letter, else in the shared column with blanks between; -1 where it is in neither. */
 function findRadius({ columns }: CompiledShape, dims: readonly (number | null)[]): number {
-  const after = columns.length;
+  const after = (columns.at(-1) ?? -1) + 1;
   if (dims[after]) return after;
   return after < RADIUS_COLUMN && dims[RADIUS_COLUMN] ? RADIUS_COLUMN : -1;
 }

@@ -21,7 +21,7 @@ const PATH_LIKE = /(?:^|\s)[-+]\s?\d|(?:^|\s)-?hook(?!90\/|135\/|180\/)/i;
 const remembered = new WeakMap<Standard, Map<string | number, NamedShape | Refusal>>();
 
 /**
- * What a typed shape is: a code (a number is one: 0 is "00", 1 is "01") or a path (a text with a turn or
+ * What a typed shape is: a code (a number is one: 0 is "00", and 1 is "01" where no code is 1) or a path (a text with a turn or
  * a hook). "00" is a straight bar in every standard. Refuses a code that the standard does not hold.
  */
 export function shapeNamed(standard: Standard, typed: string | number): NamedShape | Refusal {
@@ -42,7 +42,8 @@ function read(standard: Standard, typed: string | number): NamedShape | Refusal 
   const text = String(typed).trim();
   const example = [...standard.shapes.keys()].find((code) => code !== "00") ?? "00";
   if (text === "") return shapeBlank({ standard: standard.id, example });
-  const code = /^\d$/.test(text) ? `0${text}` : text.toUpperCase();
+  const isDigit = /^\d$/.test(text) && !standard.shapes.has(text);
+  const code = isDigit ? `0${text}` : text.toUpperCase();
   const definition = standard.shapes.get(code);
   if (definition !== undefined) return { kind: "code", definition };
   if (typeof typed === "string" && PATH_LIKE.test(text)) return { kind: "path", text };

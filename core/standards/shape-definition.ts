@@ -30,6 +30,8 @@ export interface ShapeDefinition {
   /** in column order; R is last where the shape takes a radius */
   readonly dims: readonly DimLetter[];
   readonly optionalDims?: readonly DimLetter[];
+  /** a blank end leg of the path is a bar without that end and its bend, so long as one bend is left */
+  readonly endsMayLack?: boolean;
   /** the dimension in brackets, that takes up tolerance; null where there is none */
   readonly free: DimLetter | null;
   /** as printed: "A + B + (C) - r - 2d"; null where the standard prints none */

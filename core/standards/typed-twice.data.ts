@@ -8,6 +8,7 @@ export const TYPED_TWICE: readonly string[] = [
   "ACI318:2019, end legs",
   "ACI318:2019, end legs, Table 25.3.2",
   "ACI318:2019, formers, Table 25.3.1",
+  "ACI318:2019, formers, Table 25.3.2",
   "ACI318:2019, formers, bend diameters before galvanizing",
   "ACI318:2019, hooks",
   "ACI318:2019, hooks, Table 25.3.2",

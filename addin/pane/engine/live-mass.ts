@@ -113,7 +113,7 @@ function countOf(sheet: Sheet, bar: BarRow, known: RowMass | null): RowCell | nu
 }
 
 /** The row's cells from A to the last letter, where the columns follow one another; null where they do not. */
-function dimensions(sheet: Sheet, { table, row }: BarRow): { range: string; contents: Cell[] } | null {
+function dimensions(sheet: Sheet, { table, row, dims }: BarRow): { range: string; contents: Cell[] } | null {
   const columns: number[] = [];
   for (const letter of DIMENSION_LETTERS) {
     const column = table.columns.get(letter)?.column;
@@ -122,6 +122,7 @@ function dimensions(sheet: Sheet, { table, row }: BarRow): { range: string; cont
   }
   const [first] = columns;
   if (first === undefined || columns.some((column, index) => column !== first + index)) return null;
+  if (dims.length > columns.length) return null;
   const last = addressAt(sheet.top + row, sheet.left + first + columns.length - 1);
   return {
     range: `${addressOf(sheet, row, first)}:${last}`,

@@ -1,8 +1,10 @@
 import { barLength } from "../../bar/bar-length";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { bendHasNoInside, bendsOverlap, legInsideBend } from "../../shapes/developed-length";
+import { leastSure } from "../../standards/citation";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { isRefusal, isRefusalOf, type RefusalWith, refusalText } from "../../units/refusal";
+import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -26,7 +28,10 @@ export default defineRule({
     // nothing overlaps where the bar has a length
     const developed = facts.exactLength === null ? facts.developed : null;
     // with a former that is given nothing but geometry is asked
-    const cite = facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null;
+    const former = facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null;
+    const [course] = courseOf(facts);
+    const cite =
+      former === null || course === undefined ? (former ?? course ?? null) : leastSure(former, course);
     if (isRefusalOf(developed, bendsOverlap)) {
       const values = { ...developed.values, size: facts.sizeName };
       report({ messageId: "overlap", at: columnOf(developed), values, cite });

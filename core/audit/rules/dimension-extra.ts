@@ -13,7 +13,7 @@ export default defineRule({
   },
   messages: { extra: "shape {code} takes no {letter}, but {value} is given" },
   fixes: { clear: { label: "clear {letter}, if the code is right", safety: "needs-review" } },
-  checkRow(facts, _context, report) {
+  checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
     if (definition === null || definition.dims.length === 0 || definition.path === null) return;
     const { dims, optionalDims } = definition;
@@ -27,6 +27,8 @@ export default defineRule({
       report({
         messageId: "extra",
         at: letter,
+        // a list that is recalled and not whole may give the code other letters
+        ...(standard.shapesInPart && definition.formula === null ? { severity: "note" as const } : {}),
         values: { code: definition.code, letter, value: { mm: value } },
         cite: definition.cite,
         // only a length that follows without the figure tells that the code is right

@@ -1,5 +1,7 @@
+import { dimMissing } from "../../shapes/resolve-shape";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ShapeDefinition } from "../../standards/port";
+import { isRefusalOf } from "../../units/refusal";
 import type { Severity } from "../finding";
 import { defineRule } from "../rule";
 
@@ -26,8 +28,11 @@ export default defineRule({
     if (facts.isStraight && row.length !== null) return;
     // a table without columns for dimensions lacks them in every row: the sheet's note says so
     if (!DIMENSION_LETTERS.some((letter) => facts.has(letter))) return;
+    // of two ends that may lack one has to be there
+    const asked = isRefusalOf(facts.resolved, dimMissing) ? facts.resolved.values.letter : null;
     for (const letter of definition.dims) {
-      if (facts.dim(letter) !== null || definition.optionalDims?.includes(letter)) continue;
+      if (facts.dim(letter) !== null) continue;
+      if (definition.optionalDims?.includes(letter) && letter !== asked) continue;
       if (row.problems?.some(({ field }) => field === letter) || row.varying?.field === letter) continue;
       report({
         messageId: "missing",

@@ -1,14 +1,19 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
-import type { Citation } from "../../standards/citation";
+import type { Turn } from "../../shapes/path";
+import { type Citation, type Cited, leastSure } from "../../standards/citation";
 import type { DimLetter, Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import { lengthLengthened } from "../carry-along";
+import { courseOf } from "../course-of";
 import type { Severity } from "../finding";
 import { defineRule, type NoFixes, type RowReport } from "../rule";
 import { isEndLegLimit } from "../shape-limit-kinds";
 
 const CLOSE = 1e-6;
+const RIGHT_ANGLE = 90;
+const HOOK_BETWEEN = 135;
+const HALF_CIRCLE = 180;
 
 const MESSAGES = {
   short: "end leg {letter} {actual} is below the least {least} for {size} ({limit})",
@@ -43,21 +48,57 @@ export default defineRule({
       const { actual, cite, text } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
-      tell(facts, standard, { at: letter, actual, least, cite, limit: text }, report);
+      tell(facts, standard, { at: letter, actual, least, cite, limit: text, isHook: false }, report);
     }
-    if (!facts.isPath) return;
-    const { planarPath, diameter } = facts;
-    if (planarPath === null || diameter === null || planarPath.turns.length === 0) return;
-    const leg = standard.endLeg(diameter, facts.use);
-    if (isRefusal(leg)) return;
-    const least = leg.value.outside;
-    for (const end of [planarPath.legs[0], planarPath.legs.at(-1)]) {
-      // a standard hook brings its own extension
-      if (end === undefined || end.hook !== undefined || end.length >= least - CLOSE) continue;
-      tell(facts, standard, { at: "shape", actual: end.length, least, cite: leg.cite, limit: "" }, report);
-    }
+    for (const leg of endsByTable(facts, standard)) tell(facts, standard, leg, report);
   },
 });
+
+/** Ends of a path, and of a code beside which the document prints no limit, against its table of ends. */
+function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
+  const { planarPath, diameter, shape } = facts;
+  const definition = shape?.definition ?? null;
+  const isJudged =
+    facts.isPath || (definition !== null && definition.formula === null && definition.limits.length === 0);
+  if (!isJudged || planarPath === null || diameter === null) return [];
+  const { legs, turns } = planarPath;
+  const parts = definition?.path?.split(" ") ?? [];
+  const ends = [
+    { leg: legs[0], turn: turns[0], part: parts[0] },
+    { leg: legs.at(-1), turn: turns.at(-1), part: parts.at(-1) },
+  ];
+  return ends.flatMap(({ leg, turn, part = "" }) => {
+    // a standard hook brings its own extension
+    if (leg === undefined || turn === undefined || leg.hook !== undefined) return [];
+    const least = leastOutside(facts, standard, turn);
+    if (least === null) return [];
+    const isHookDim = part.startsWith("h");
+    // what a hook adds is printed rounded
+    const slack = isHookDim ? Math.max(CLOSE, standard.lengthRounding.step) : CLOSE;
+    if (leg.length >= least.value - slack) return [];
+    const at = (/[A-HJK]/.exec(part)?.[0] ?? "shape") as DimLetter | "shape";
+    // a hook is told of as it is typed: by what it adds
+    const beyond = isHookDim && at !== "shape" ? leg.length - (facts.dim(at) ?? leg.length) : 0;
+    const [actual, needed] = [leg.length - beyond, least.value - beyond];
+    const cite = leastSure(least.cite, ...courseOf(facts));
+    return [{ at, actual, least: needed, cite, limit: "", isHook: isHookDim }];
+  });
+}
+
+/** mm: a hook that turns beyond a right angle has a straight of its own where end legs are anchorages. */
+function leastOutside(facts: BarFacts, standard: Standard, turn: Turn): Cited<number> | null {
+  const { use } = facts;
+  const diameter = facts.diameter ?? 0;
+  const angle = Math.abs(turn.angle);
+  if (angle <= RIGHT_ANGLE || standard.bendingNeedsEndLegUpTo !== null) {
+    const leg = standard.endLeg(diameter, use);
+    return isRefusal(leg) ? null : { value: leg.value.outside, cite: leg.cite };
+  }
+  const hook = standard.hook(angle < HALF_CIRCLE ? HOOK_BETWEEN : HALF_CIRCLE, diameter, use);
+  if (isRefusal(hook)) return null;
+  const inside = turn.radius ?? (facts.former ?? hook.value.former) / 2;
+  return { value: hook.value.extension + inside + diameter, cite: hook.cite };
+}
 
 interface ShortLeg {
   readonly at: DimLetter | "shape";
@@ -65,6 +106,8 @@ interface ShortLeg {
   readonly least: number;
   readonly cite: Citation | null;
   readonly limit: string;
+  /** the code itself says that the end is a hook */
+  readonly isHook: boolean;
 }
 
 function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report): void {
@@ -72,7 +115,7 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
   const upTo = standard.bendingNeedsEndLegUpTo;
   const isAnchorage = upTo === null;
   const severity: Severity = isAnchorage
-    ? facts.inWords(saysHook)
+    ? leg.isHook || facts.inWords(saysHook)
       ? "off-standard"
       : "note"
     : (facts.diameter ?? 0) <= upTo

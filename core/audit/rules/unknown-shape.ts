@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isMost } from "../../bar/sheet-habits";
 import { standardsWithShape } from "../../shapes/standards-with-shape";
 import { holdsShapeCodes } from "../holds-shape-codes";
@@ -23,6 +24,7 @@ export default defineRule({
     notHeld:
       "shape {code} is none of the codes that are held of {standard}, so it was not checked: write the bar as a path, or enter the code on the sheet Standard",
     missing: "no shape code is given",
+    straight: "no shape is given, and no dimension: taken as straight",
   },
   checkRow(facts, context, report) {
     // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
@@ -34,7 +36,14 @@ export default defineRule({
     if (shape === null) {
       if (!facts.has("shape") || !isMost(facts.sheet.habits.shapeShare)) return;
       if (problems?.some(({ field }) => field === "shape")) return;
-      report({ messageId: "missing", at: "shape", outcome: "unsure" });
+      // a list in part is no rule that a straight bar has a code: many lists leave it blank
+      const isStraightSaid = context.standard.shapesInPart && isLengthAlone(facts);
+      report({
+        messageId: isStraightSaid ? "straight" : "missing",
+        at: "shape",
+        outcome: "unsure",
+        ...(isStraightSaid ? { severity: "note" as const } : {}),
+      });
       return;
     }
     if (facts.definition !== null || facts.isPath) return;
@@ -52,3 +61,7 @@ export default defineRule({
     });
   },
 });
+
+function isLengthAlone({ row }: BarFacts): boolean {
+  return row.length !== null && row.dims.every((dim) => dim === null);
+}

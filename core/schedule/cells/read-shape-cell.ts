@@ -109,8 +109,9 @@ function codeOf(digits: string, standard: Standard): string {
   if (standard.shapes.has(padded)) return padded;
   const short = String(Number(digits));
   if (standard.shapes.has(short)) return short;
-  // a list without codes of two digits keeps what is typed
-  return standard.shapes.size > 1 ? padded : digits;
+  // a list without codes of two digits, or with codes of one, keeps what is typed
+  const isPadded = standard.shapes.size > 1 && ![...standard.shapes.keys()].some((held) => held.length === 1);
+  return isPadded ? padded : digits;
 }
 
 function fromLegs(text: string, list: string, standard: Standard): ShapeCell {

@@ -146,9 +146,18 @@ export const FORMERS: PrintedTable<FormerRow> = {
   ],
 };
 
+const HOOK_TABLE_1999 =
+  "muhaz.org, ACI 315-99 Table 1 (cont.), stirrup and tie hooks, which meet ACI 318: D of 1 1/2, 2, 2 1/2, 4 1/2, 5 1/4 and 6 in";
+
 /** Stirrups, ties, hoops and spirals. */
 export const LINK_FORMERS: PrintedTable<FormerRow> = {
-  cite: { document: "ACI 318", edition: "2019", clause: "Table 25.3.2", provenance: "memory" },
+  cite: {
+    document: "ACI 318",
+    edition: "2019",
+    clause: "Table 25.3.2",
+    provenance: "published",
+    seen: HOOK_TABLE_1999,
+  },
   rows: [
     { uses: ["link"], upToSize: "#5", perDiameter: 4 },
     { uses: ["link"], upToSize: "#8", perDiameter: 6 },
@@ -208,13 +217,7 @@ const STIRRUP_HOOKS: Citation = {
   edition: "2019",
   clause: "Table 25.3.2",
   provenance: "published",
-  seen: "errata pages of the CRSI Manual of Standard Practice, fdocuments.us and vdocuments.net",
-};
-const STIRRUP_HOOKS_135: Citation = {
-  document: "ACI 318",
-  edition: "2019",
-  clause: "Table 25.3.2",
-  provenance: "memory",
+  seen: "errata pages of the CRSI Manual of Standard Practice, fdocuments.us and vdocuments.net; A and G of 135 degree hooks in ACI 315-99 Table 1, muhaz.org",
 };
 
 export const LINK_END_LEGS: PrintedTable<EndLegRow> = {
@@ -258,19 +261,14 @@ export const LINK_HOOKS: PrintedTable<HookRow> = {
     },
     { uses: ["link"], turns: [90], upToSize: "#8", extensionPerDiameter: 12 },
     { uses: ["link"], turns: [180], upToSize: "#8", extensionPerDiameter: 4, leastExtension: 2.5 },
-  ],
-};
-
-export const LINK_HOOKS_135: PrintedTable<HookRow> = {
-  cite: STIRRUP_HOOKS_135,
-  rows: [
     {
       uses: ["link"],
       turns: [135],
       upToSize: "#8",
       extensionPerDiameter: 6,
       leastExtension: 3,
-      conflict: "the older 7.1.3, which was read, has no least of 3 in; the edition of 2019 is held",
+      conflict:
+        "the older 7.1.3, which was read, has no least of 3 in, and ACI 315-99 has it for seismic hooks alone; the edition of 2019 is held",
     },
   ],
 };

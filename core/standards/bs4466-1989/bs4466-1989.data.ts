@@ -62,11 +62,31 @@ export const ALLOWANCES: PrintedTable<AllowanceRow> = {
   ],
 };
 
+/** The design code beside it: a link goes 8d on past a bend of 90 degrees or more, 4d past a half circle. */
+const LINK_HOOKS_BS8110: Citation = {
+  document: "BS 8110-1 (withdrawn), beside BS 4466",
+  clause: "3.12.8.6, links",
+  provenance: "memory",
+  conflict:
+    "it is recalled to speak of 90 and of 180 degrees: for 135 the longer straight of the two is taken",
+};
+
+const BETWEEN: Citation = {
+  document: "BS 4466",
+  edition: "1989",
+  clause: "Table 3 has a bend of 90 and a hook of 180 degrees, both with 4d of straight",
+  provenance: "derived",
+};
+
 export const END_LEGS: PrintedTable<EndLegRow> = { cite: TABLE_3, rows: [{ straightPerDiameter: 4 }] };
 
 export const HOOKS: PrintedTable<HookRow> = {
   cite: TABLE_3,
-  rows: [{ turns: [90, 180], extensionPerDiameter: 4 }],
+  rows: [
+    { turns: [90, 180], extensionPerDiameter: 4 },
+    { uses: ["link"], turns: [135], extensionPerDiameter: 8, cite: LINK_HOOKS_BS8110 },
+    { turns: [135], extensionPerDiameter: 4, cite: BETWEEN },
+  ],
 };
 
 const LETTERS: Citation = {

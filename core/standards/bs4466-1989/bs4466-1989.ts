@@ -30,7 +30,7 @@ export const BS4466_1989 = defineStandard({
   notHeld: [
     "the drawings of every code: courses are recalled, those of 42 45 48 49 61 62 75 77 78 79 82 83 87 not well enough to be drawn",
     "codes 81 and 86",
-    "a hook of 135 degrees",
+    "a hook of 135 degrees: that of links is recalled of BS 8110, that of other bars derived",
     "radii above which a bar is supplied straight, width for transport",
     "fabric, coated bars",
   ],

@@ -86,7 +86,7 @@ export const END_LEGS: PrintedTable<EndLegRow> = {
 export const HOOKS: PrintedTable<HookRow> = {
   cite: ENDS,
   rows: [
-    { uses: ["main"], turns: [180], extensionPerDiameter: 4, leastExtension: 60 },
+    { turns: [180], extensionPerDiameter: 4, leastExtension: 60 },
     { uses: ["main"], turns: [90], extensionPerDiameter: 12 },
     { uses: ["link"], turns: [90, 135], extensionPerDiameter: 6, leastExtension: 60 },
   ],

@@ -45,6 +45,15 @@ const STRAIGHT_OF_HOOKS: Citation = {
   seen: YARD_PAGE,
 };
 
+/** The design code beside it, as BS 8110, which it follows, has them. */
+const LINK_HOOKS: Citation = {
+  document: "SANS 10100-1",
+  clause: "anchorage of links",
+  provenance: "memory",
+  conflict:
+    "recalled as BS 8110-1 3.12.8.6 has it, 8d past a bend of 90 degrees and 4d past a half circle: for 135 the longer straight is taken",
+};
+
 /** Twice the standard radius: 2d for mild steel. */
 export const MILD_STEEL_FORMERS: PrintedTable<FormerRow> = {
   cite: MILD_STEEL,
@@ -67,6 +76,8 @@ export const HOOKS: PrintedTable<HookRow> = {
   rows: [
     { grades: ["mild steel"], turns: [90, 180], extensionPerDiameter: 4, cite: MILD_STEEL },
     { turns: [90, 180], extensionPerDiameter: 5, leastAllowance: 100 },
+    { uses: ["link"], turns: [135], extensionPerDiameter: 8, cite: LINK_HOOKS },
+    { turns: [135], extensionPerDiameter: 5 },
   ],
 };
 

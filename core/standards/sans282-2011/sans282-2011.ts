@@ -31,7 +31,8 @@ export const SANS282_2011 = defineStandard({
   notHeld: [
     "annex A as printed: its codes are recalled, those of 45 48 49 60 62 72 73 74 75 83 by their formulas alone",
     "codes 81 and 86",
-    "a hook of 135 degrees",
+    "a hook of 135 degrees: that of links is recalled of the design code, that of other bars derived",
+    "codes 32 to 35: edition 6 has them no more (rms-sa.co.za and sarcea.co.za say so)",
     "the bends of mild steel as printed",
     "temperature and re-bending limits",
     "coated bars",

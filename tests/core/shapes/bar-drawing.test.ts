@@ -6,7 +6,8 @@ import { type BarDrawing, barDrawing } from "../../../core/shapes/bar-drawing";
 import type { BarPath, PlanarPath } from "../../../core/shapes/path";
 import { type ResolvedShape, resolveShape } from "../../../core/shapes/resolve-shape";
 import { resolveStandard, STANDARD_IDS } from "../../../core/standards";
-import type { ShapeDefinition, Standard } from "../../../core/standards/port";
+import { DIMENSION_LETTERS } from "../../../core/standards/dimension-letters";
+import type { DimLetter, ShapeDefinition, Standard } from "../../../core/standards/port";
 import { isRefusal } from "../../../core/units/refusal";
 
 function bar(legs: readonly number[], turns: readonly number[], inOnePlane = true): PlanarPath {
@@ -75,9 +76,14 @@ const DIMS: readonly Readonly<Record<string, number>>[] = [
 function pathsOf(standard: Standard, definition: ShapeDefinition): ResolvedShape[] {
   return DIMS.flatMap((byLetter) =>
     [10, 16, 25].flatMap((diameter) => {
-      const dims = definition.dims.map((letter) =>
-        definition.counts?.includes(letter) ? 6 : (byLetter[letter] ?? null),
+      const taken = (letter: DimLetter): number | null =>
+        definition.counts?.includes(letter) ? 6 : (byLetter[letter] ?? null);
+      const width =
+        Math.max(-1, ...definition.dims.map((letter) => DIMENSION_LETTERS.indexOf(letter as "A"))) + 1;
+      const dims = DIMENSION_LETTERS.slice(0, width).map((letter) =>
+        definition.dims.includes(letter) ? taken(letter) : null,
       );
+      if (definition.dims.includes("R")) dims.push(taken("R"));
       const shape = resolveShape({ standard, shape: definition.code, dims, diameter });
       return isRefusal(shape) || shape.path === null ? [] : [shape];
     }),

@@ -114,6 +114,18 @@ describe("hooks of ACI 318-19", () => {
     expect(Math.abs(outside(90, size, "link") - inches)).toBeLessThan(0.5);
   });
 
+  // muhaz.org, ACI 315-99 Table 1 (cont.): A or G of the 135 degree seismic hook, which the page rounds to a quarter or half
+  it.each([
+    ["#3", 4.25],
+    ["#4", 4.5],
+    ["#5", 5.5],
+    ["#6", 8],
+    ["#7", 9],
+    ["#8", 10.5],
+  ])("%s: a 135 stirrup hook adds %f in", (size, inches) => {
+    expect(Math.abs(allowance("ACI318:2019", 135, size, "link") / IN - inches)).toBeLessThan(0.5);
+  });
+
   it("holds the 3 in floor of stirrup hooks and the 2.5 in floor of 180 hooks", () => {
     expect(hook("ACI318:2019", 135, "#3", "link").value.extension).toBeCloseTo(3 * IN, 9);
     expect(hook("ACI318:2019", 135, "#5", "link").value.extension).toBeCloseTo(6 * 0.625 * IN, 9);
@@ -178,6 +190,12 @@ describe("hooks and end legs from memory", () => {
     ["CSA-A23.1:2019", 180, "10M", "main", 60],
     ["CSA-A23.1:2019", 90, "15M", "main", 192],
     ["CSA-A23.1:2019", 135, "15M", "link", 96],
+    ["CSA-A23.1:2019", 180, "10M", "link", 60],
+    // from memory: BS 8110-1 3.12.8.6, a link 8d past its bend; 4d and 5d of straight as at 90 and 180
+    ["BS4466:1989", 135, 10, "link", 80],
+    ["BS4466:1989", 135, 10, "main", 40],
+    ["SANS282:2011", 135, 10, "link", 80],
+    ["SANS282:2011", 135, 16, "main", 80],
     // NZS 3101 8.4.2.1: 6d for deformed bars, 8d for plain ones
     ["NZS3109:1997", 135, 10, "link", 60],
     ["NZS3109:1997", 180, 12, "main", 65],

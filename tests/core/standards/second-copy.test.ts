@@ -234,6 +234,8 @@ const SECOND_COPY: Record<string, string> = {
   "ACI318:2019, formers, bend diameters before galvanizing": "galvanized #7/#8 8",
   // scribd 655153874
   "ACI318:2019, formers, Table 25.3.1": "main #8 6\nmain #11 8\nmain #18 10",
+  // muhaz.org, ACI 315-99 Table 1 (cont.): D of 1 1/2, 2, 2 1/2 in for #3 to #5 is 4d; 4 1/2, 5 1/4, 6 for #6 to #8 is 6d
+  "ACI318:2019, formers, Table 25.3.2": "link #5 4\nlink #8 6",
   "ACI318:2019, end legs": "main #18 12",
   "ACI318:2019, hooks": "main 90 #18 12\nmain 180 #18 4 2.5",
   // seaintarchive.org mailarchive/2002c/msg01442; id.scribd.com/document/441003619
@@ -337,7 +339,7 @@ const SECOND_COPY: Record<string, string> = {
   "EC2:2004, hooks": "link 90 10 70\nlink 135/180 5 50",
   // errata pages of the CRSI Manual of Standard Practice: stirrup and tie hooks
   "ACI318:2019, end legs, Table 25.3.2": "link #5 6 3\nlink #8 12",
-  "ACI318:2019, hooks, Table 25.3.2": "link 90 #5 6 3\nlink 90 #8 12\nlink 180 #8 4 2.5",
+  "ACI318:2019, hooks, Table 25.3.2": "link 90 #5 6 3\nlink 90 #8 12\nlink 180 #8 4 2.5\nlink 135 #8 6 3",
   // civilsnapshot.com anchoring-shear-reinforcement; civilengineeringtopics.com: IS 456 26.2.2.4 b)
   "IS2502:1963, end legs": "link 8",
   "IS2502:1963, hooks": "link 90 8\nlink 180 4",

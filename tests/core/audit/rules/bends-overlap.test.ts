@@ -9,6 +9,18 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // a right angle takes r + d = 3 x 0.75 + 0.75 = 3 in; the course of the type is recalled, and no length printed
+      standard: "ACI318:2019",
+      rows: [{ size: "#6", shape: "17", A: 30, B: 2, length: 32 }],
+      says: [
+        {
+          cell: "J2",
+          outcome: "unsure",
+          message: 'leg B of 2" ends inside its bend: 1" too short for #6 with a former of 4 1/2"',
+        },
+      ],
+    },
+    {
       rows: [{ size: "H32", shape: "21", A: 500, B: 280, C: 500, length: 1100 }],
       says: [
         {

@@ -20,6 +20,19 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // the letters of a recalled type may be others
+      standard: "ACI318:2019",
+      rows: [{ size: "#8", shape: "2", A: 16, B: 104, C: 16, length: 136 }],
+      says: [
+        {
+          cell: "K2",
+          outcome: "unsure",
+          severity: "note",
+          message: `shape 2 takes no C, but 1'-4" is given`,
+        },
+      ],
+    },
+    {
       // 11 of 500 and 400 makes 875, 21 of 500, 400 and 300 makes 1150: the code is what is wrong
       rows: [{ size: "H16", shape: "11", A: 500, B: 400, C: 300, length: 1150 }],
       says: [{ cell: "K2", message: "shape 11 takes no C, but 300 mm is given" }],

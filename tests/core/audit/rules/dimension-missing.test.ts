@@ -27,6 +27,12 @@ ruleCases(rule, {
       ],
     },
     {
+      // ACI 315 type 2 has a bend at one end or at both: without either it is no type 2
+      standard: "ACI318:2019",
+      rows: [{ size: "#8", shape: "2", B: 104, length: 104 }],
+      says: [{ cell: "I2", outcome: "unsure", severity: "note", message: "shape 2 needs A, which is blank" }],
+    },
+    {
       rows: [{ size: "H16", shape: "21", A: 500, B: 400, length: 1350 }],
       says: [{ cell: "K2", message: "shape 21 needs C, which is blank" }],
     },

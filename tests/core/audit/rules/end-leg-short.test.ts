@@ -13,6 +13,10 @@ ruleCases(rule, {
     { rows: [{ size: "H20", shape: "190 +90 400", length: 550 }] },
     { rows: [{ size: "H20", shape: "hook90 500 +90 400", length: 1250 }] },
     { rows: [{ size: "H16", shape: "00", A: 50, length: 50 }] },
+    // ACI 318-19 25.3.1: a hook of 180 has 4d of straight, 4 x 1 + 3 + 1 = 8 overall
+    { standard: "ACI318:2019", rows: [{ size: "#8", shape: "8 +180 120", length: 131 }] },
+    // PCI Design Handbook 7th ed., Design Aid 15.4.1: 5 in for a 180 hook of #3, rounded from 5.12
+    { standard: "ACI318:2019", rows: [{ size: "#3", shape: "1", A: 5, B: 15, length: 20 }] },
   ],
   speaks: [
     {
@@ -73,6 +77,31 @@ ruleCases(rule, {
     {
       rows: [{ size: "H20", shape: "500 +90 189", length: 650 }],
       says: [{ cell: "H2", message: "an end leg of 189 mm is below the least 190 mm for H20" }],
+    },
+    // a hook of 180 adds arc + 4d - (r + d) = 3.5 pi + 4 - 4 = 10.996 (11 in Table 1 of ACI 315); the type is recalled
+    {
+      standard: "ACI318:2019",
+      rows: [{ size: "#8", shape: "1", A: 8, B: 120, length: 128 }],
+      says: [
+        {
+          cell: "I2",
+          outcome: "unsure",
+          message:
+            'an end leg of 8" is shorter than a standard hook of 10.996" for #8: it may not be counted as one',
+        },
+      ],
+    },
+    {
+      standard: "ACI318:2019",
+      rows: [{ size: "#8", shape: "6 +180 120", length: 129 }],
+      says: [
+        {
+          cell: "H2",
+          severity: "note",
+          message:
+            'an end leg of 6" is shorter than a standard hook of 8" for #8: it may not be counted as one',
+        },
+      ],
     },
   ],
 });

@@ -29,17 +29,17 @@ ruleCases(rule, {
       ],
     },
     {
-      standard: "ACI318:2019",
+      standard: "CSA-A23.1:2019",
       rows: [
-        { size: "#5", shape: "17", A: 40, B: 30, length: 68, mass: 2, former: 4, revision: "A" },
-        { size: "#5", shape: "40 +90 30", length: 68, mass: 2, former: 4, revision: "A" },
+        { size: "15M", shape: "17", A: 1000, B: 750, length: 1700, mass: 2.67, former: 100, revision: "A" },
+        { size: "15M", shape: "1000 +90 750", length: 1700, mass: 2.67, former: 100, revision: "A" },
       ],
       says: [
         {
           cell: null,
           outcome: "unsure",
           message:
-            "ACI318:2019 holds no list of shapes, so 1 of the shapes, such as 17, were not checked (rows 2): write them as paths, or enter the codes on the sheet Standard",
+            "CSA-A23.1:2019 holds no list of shapes, so 1 of the shapes, such as 17, were not checked (rows 2): write them as paths, or enter the codes on the sheet Standard",
         },
       ],
     },

@@ -6,6 +6,9 @@ ruleCases(rule, {
   silent: [
     { rows: [{ size: "H16", shape: "01", A: 6000, length: 6000 }] },
     { rows: [{ size: "H16", shape: 11, A: 500, B: 400, length: 875 }] },
+    // the types of ACI 315 have one digit
+    { standard: "ACI318:2019", rows: [{ size: "#5", shape: 1, A: 7, B: 60, length: 67 }] },
+    { standard: "ACI318:2019", rows: [{ size: "#5", shape: "3", A: 7, B: 60, length: 67 }] },
   ],
   speaks: [
     {
