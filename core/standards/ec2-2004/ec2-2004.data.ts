@@ -29,6 +29,21 @@ export const BARS: PrintedTable<PrintedBar> = {
   ],
 };
 
+/** Rolled beside them where a national document has them: in Italy, Poland, Czechia and Turkey among others. */
+export const NATIONAL_BARS: PrintedTable<PrintedBar> = {
+  cite: {
+    document: "bars of national documents beside EN 10080 (Italy, Poland, Czechia, Turkey)",
+    provenance: "common practice",
+  },
+  rows: [
+    { size: "18", diameter: 18, area: 254, massPerMetre: 2 },
+    { size: "22", diameter: 22, area: 380, massPerMetre: 2.98 },
+    { size: "24", diameter: 24, area: 452, massPerMetre: 3.55 },
+    { size: "26", diameter: 26, area: 531, massPerMetre: 4.17 },
+    { size: "30", diameter: 30, area: 707, massPerMetre: 5.55 },
+  ],
+};
+
 /** Bars and wire. */
 export const FORMERS: PrintedTable<FormerRow> = {
   cite: {

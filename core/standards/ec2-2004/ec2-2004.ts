@@ -8,7 +8,7 @@ export const EC2_2004 = defineStandard({
   id: "EC2:2004",
   title: "EN 1992-1-1:2004 Eurocode 2, with the bars of EN 10080",
   names: ["EC2", "EN1992-1-1", "EUROCODE2", "BSEN1992-1-1", "EN1992", "EN13670"],
-  bars: [data.BARS],
+  bars: [data.BARS, data.NATIONAL_BARS],
   grades: data.GRADES,
   uses: ["main", "link", "welded clear", "welded near"],
   formers: [data.FORMERS, data.WELDED_FORMERS],
