@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { perMetreOf } from "../../bar/row-identities";
+import { saying } from "../../bar/said-words";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { defineRule, type MessageValue } from "../rule";
@@ -14,7 +15,8 @@ export default defineRule({
   name: "amount-blank",
   severity: "off-standard",
   docs: {
-    summary: "The number of bars, the size or the length is blank, so that the row stands in no total.",
+    summary:
+      "The number of bars, the size or the length is blank or nought, so that the row stands in no total.",
     why: "A total that is silently short is the costliest slip: the steel is missed on site, when the member waits for it.",
     failing: [
       {
@@ -38,6 +40,7 @@ export default defineRule({
     blank: "{what} is blank: the row stands in no total",
     follows: "{what} is blank: the row stands in no total; {value} would follow from {from}",
     beside: "{what} is blank; {value} would follow from {from}",
+    zero: "{what} is 0: the row adds nothing to any total",
     weighed: "{what} is blank: only the typed mass of the row is in the totals",
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
@@ -50,6 +53,10 @@ export default defineRule({
         const values = { what, value, from };
         report({ messageId: "beside", severity: "doubtful", row: facts, at: field, values, fix });
       }
+    }
+    for (const { facts, answer: field } of sheet.answers.those(zeroAmount)) {
+      const values = { what: field === "length" ? "the length" : "the number of bars" };
+      report({ messageId: "zero", severity: "doubtful", row: facts, at: field, values });
     }
     const open = sheet.answers.those(lacksAmount);
     if (open.length === 0) return;
@@ -108,6 +115,17 @@ const BESIDE = [
 function lacksAmount({ row, count }: BarFacts): true | null {
   return count === null || row.size === null || row.length === null ? true : null;
 }
+
+/** A nought where an amount belongs; not in a row that is taken out, or that says so. */
+function zeroAmount(facts: BarFacts): ColumnKind | null {
+  const { row } = facts;
+  if (row.superseded === true || row.struckThrough || facts.inWords(saysTakenOut)) return null;
+  const count = COUNTS.find((field) => row[field] === 0);
+  if (count !== undefined) return count;
+  return row.length === 0 && row.dims[0] !== 0 ? "length" : null;
+}
+
+const saysTakenOut = saying(/\b(?:delet\w*|omit\w*|cancel\w*|void\w*|nil|not used|none|removed|deduct\w*)\b/);
 
 const FIELDS = [...COUNTS, "size", "length"] as const;
 

@@ -26,6 +26,7 @@ export default defineRule({
   },
   messages: {
     near: "an end straight of {straight} is below {least} ({diameters} diameters) on a bar noted as {joint}: ask the designer",
+    said: "{straight} between bend and joint is below {least} ({diameters} diameters) on a bar noted as {joint}: ask the designer",
   },
   checkRow(facts, _context, report) {
     const joint = facts.row.remark === null ? null : facts.inWords(jointSaid);
@@ -33,12 +34,14 @@ export default defineRule({
     const { developed, diameter, planarPath } = facts;
     if (diameter === null || planarPath === null || planarPath.turns.length === 0) return;
     if (developed === null || isRefusal(developed)) return;
-    const straight = Math.min(developed.straights[0] ?? Infinity, developed.straights.at(-1) ?? Infinity);
+    const said = facts.inWords(distanceSaid);
+    const ends = Math.min(developed.straights[0] ?? Infinity, developed.straights.at(-1) ?? Infinity);
+    const straight = said ?? ends;
     const diameters = joint.startsWith("weld") ? FROM_WELD : FOR_COUPLER;
     const least = diameters * diameter;
     if (straight >= least) return;
     report({
-      messageId: "near",
+      messageId: said === null ? "near" : "said",
       outcome: "unsure",
       at: "remark",
       values: { straight: { mm: straight }, least: { mm: least }, diameters, joint },
@@ -46,6 +49,14 @@ export default defineRule({
     });
   },
 });
+
+/** mm: "weld to plate 40 from bend" */
+function distanceSaid(words: string): number | null {
+  const said = /\b(?:weld|coupl)[^.;,]*?\b(\d{1,4})\s*(?:mm\s*)?(?:from|off) (?:the |a )?bend\b/.exec(
+    words,
+  )?.[1];
+  return said === undefined ? null : Number(said);
+}
 
 function jointSaid(words: string): string | null {
   return /\bweld\w*|\bcoupl\w*/.exec(words)?.[0] ?? null;

@@ -1,4 +1,5 @@
 import { dimMissing } from "../../shapes/resolve-shape";
+import { isSure } from "../../standards/citation";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ShapeDefinition } from "../../standards/port";
 import { isRefusalOf } from "../../units/refusal";
@@ -37,7 +38,7 @@ export default defineRule({
       report({
         messageId: "missing",
         at: letter,
-        ...severityOf(standard.shapesInPart, isInFormula(definition, letter)),
+        ...severityOf(standard.shapesInPart, definition, letter),
         values: { code: definition.code, letter },
         cite: isInFormula(definition, letter) ? definition.cite : (definition.course ?? definition.cite),
       });
@@ -45,8 +46,18 @@ export default defineRule({
   },
 });
 
-/** A list that is recalled and not whole may give the code other letters; what the length does without only the drawing asks for. */
-function severityOf(isInPart: boolean, isInFormula: boolean): { readonly severity?: Severity } {
-  if (isInPart) return { severity: "note" };
-  return isInFormula ? {} : { severity: "doubtful" };
+/**
+ * A list that is recalled and not whole may give the code other letters, unless its formula was read; what the length
+ * does without only the drawing asks for.
+ */
+function severityOf(
+  isInPart: boolean,
+  definition: ShapeDefinition,
+  letter: string,
+): { readonly severity?: Severity } {
+  if (isInFormula(definition, letter)) {
+    if (!isInPart || isSure(definition.cite)) return {};
+    return { severity: "doubtful" };
+  }
+  return { severity: isInPart ? "note" : "doubtful" };
 }

@@ -26,9 +26,12 @@ export default defineRule({
     ],
   },
   messages: { weld: "{grade} is noted as welded and is not made for it: ask the designer" },
-  checkRow(facts, _context, report) {
-    const { grade } = facts;
-    if (facts.row.remark === null || grade?.notWelded === undefined) return;
+  checkRow(facts, { standard }, report) {
+    const { remark } = facts.row;
+    if (remark === null) return;
+    // a grade that the remark itself names is the bar's
+    const grade = standard.grades.find(({ name }) => remark.split(/[\s,;]+/).includes(name)) ?? facts.grade;
+    if (grade?.notWelded === undefined) return;
     if (!facts.inWords(saysWelded) || facts.inWords(saysNotWelded)) return;
     report({ messageId: "weld", at: "remark", values: { grade: grade.name }, cite: grade.notWelded });
   },

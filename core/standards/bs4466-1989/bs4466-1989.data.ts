@@ -145,5 +145,10 @@ export const CURVE_FORMER: Cited<number> = {
   },
 };
 
+export const STOCK_LENGTH: Cited<number> = {
+  value: 12000,
+  cite: { document: "usual stock length", provenance: "common practice" },
+};
+
 export const CAUTION =
   "superseded in 2000, and its codes mean other shapes than those of the same number in BS 8666; its formulas are as printed, while drawings, radii, h and n are recalled: have them read in the standard, and confirm them on the sheet Standard";

@@ -26,6 +26,7 @@ export const BS4466_1989 = defineStandard({
   tolerances: data.TOLERANCES,
   coldBending: data.COLD_BENDING,
   largestCurveFormer: data.CURVE_FORMER,
+  stockLength: data.STOCK_LENGTH,
   detailing: [detailing.BS8110_DETAILING],
   notHeld: [
     "the drawings of every code: courses are recalled, those of 42 45 48 49 61 62 75 77 78 79 82 83 87 not well enough to be drawn",

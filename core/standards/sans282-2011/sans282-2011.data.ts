@@ -112,7 +112,10 @@ const ANNEX_A: Citation = {
   provenance: "memory",
 };
 
-export const SHAPE_SOURCES: ShapeSources = { formula: ANNEX_A, course: ANNEX_A, limits: ANNEX_A };
+/** Two bends of a link side by side: its letters are recalled, so that no more than perhaps is told. */
+const SIDE_BY_SIDE: Citation = { ...ANNEX_A, clause: "annex A, letters of the link; two bends side by side" };
+
+export const SHAPE_SOURCES: ShapeSources = { formula: ANNEX_A, course: ANNEX_A, limits: SIDE_BY_SIDE };
 
 /** Codes that it is recalled to share with BS 4466. */
 export const SHARED_CODES: readonly string[] = [
@@ -149,7 +152,7 @@ export const LINK_SHAPES: readonly ShapeRow[] = [
     path: null,
     use: "link",
     closed: true,
-    limits: [],
+    limits: ["A, B >= 2(r + d)"],
   },
   {
     code: "72",
@@ -159,7 +162,7 @@ export const LINK_SHAPES: readonly ShapeRow[] = [
     formula: "2A + B + 25d",
     path: null,
     use: "link",
-    limits: [],
+    limits: ["B >= 2(r + d)"],
   },
   {
     code: "73",
@@ -169,7 +172,7 @@ export const LINK_SHAPES: readonly ShapeRow[] = [
     formula: "2A + B + C + 10d",
     path: null,
     use: "link",
-    limits: [],
+    limits: ["B >= 2(r + d)"],
   },
   {
     code: "74",
@@ -180,7 +183,7 @@ export const LINK_SHAPES: readonly ShapeRow[] = [
     path: null,
     use: "link",
     closed: true,
-    limits: [],
+    limits: ["A, B >= 2(r + d)"],
   },
 ];
 

@@ -14,10 +14,23 @@ ruleCases(rule, {
     { rows: [bar(2000, 10), bar(3000, 12)] },
     // members and bars in each give it
     { rows: [bar(2000, 10), bar(3000, 12, { total: null })] },
+    // taken out, and said to be
+    { rows: [bar(2000, 10), bar(3000, 12), bar(4000, 0, { remark: "deleted, rev B" })] },
     // no row has any: the column was not read, and that is another finding
     { rows: [bar(2000, null), bar(3000, null)] },
   ],
   speaks: [
+    {
+      rows: [bar(2000, 10), bar(3000, 12), bar(4000, 0), bar(0, 5, { A: null })],
+      says: [
+        {
+          cell: "F4",
+          severity: "doubtful",
+          message: "the number of bars is 0: the row adds nothing to any total",
+        },
+        { cell: "G5", severity: "doubtful", message: "the length is 0: the row adds nothing to any total" },
+      ],
+    },
     {
       // 2 x 14: sums below that go by the column lack the row
       rows: [

@@ -8,8 +8,23 @@ ruleCases(rule, {
     { rows: [{ size: "H20", shape: "11", A: 1500, B: 200, length: 1650, remark: "welded to plate" }] },
     { rows: [{ size: "H20", shape: "11", A: 1500, B: 500, length: 1950, remark: "coupler at B" }] },
     { rows: [{ size: "H20", shape: "11", A: 1500, B: 140, length: 1600, remark: "top" }] },
+    { rows: [{ size: "H20", shape: "11", A: 1500, B: 140, length: 1600, remark: "weld 200 from bend" }] },
   ],
   speaks: [
+    {
+      // 3 x 25 = 75
+      rows: [
+        { size: "H25", shape: "11", A: 450, B: 1500, length: 1900, remark: "weld to plate 40 from bend" },
+      ],
+      says: [
+        {
+          cell: "N2",
+          outcome: "unsure",
+          message:
+            "40 mm between bend and joint is below 75 mm (3 diameters) on a bar noted as weld: ask the designer",
+        },
+      ],
+    },
     {
       rows: [{ size: "H20", shape: "11", A: 1500, B: 140, length: 1600, remark: "welded to plate" }],
       says: [

@@ -12,6 +12,19 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // pages print BS 4466's code 38 as A + B + (C) - r - 2d; that of SANS 282 is recalled
+      standard: "BS4466:1989",
+      rows: [{ size: "T16", shape: "38", A: 500, C: 500, length: 1350 }],
+      says: [{ cell: "J2", message: "shape 38 needs B, which is blank" }],
+    },
+    {
+      standard: "SANS282:2011",
+      rows: [{ size: "Y16", shape: "38", A: 500, C: 500, length: 1350 }],
+      says: [
+        { cell: "J2", outcome: "unsure", severity: "doubtful", message: "shape 38 needs B, which is blank" },
+      ],
+    },
+    {
       // recalled, and not the whole list: the code may have other letters
       standard: "ISO3766:2003",
       rows: [{ size: "10", shape: "13", A: 260, B: 60, former: 40, length: 380 }],

@@ -11,6 +11,18 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // two bends of plain 8 mm about 32 side by side: 2 (16 + 8) = 48; which letter is which side is recalled
+      standard: "SANS282:2011",
+      rows: [{ size: "R8", shape: "60", A: 30, B: 300, length: 825 }],
+      says: [
+        {
+          cell: "I2",
+          outcome: "unsure",
+          message: "A 30 mm breaks the limit A, B >= 2(r + d) of shape 60 for R8: at least 48 mm",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H16", shape: "13", A: 300, B: 95, C: 300, length: 650 }],
       says: [
         { cell: "J2", message: "B 95 mm breaks the limit B >= 2(r + d) of shape 13 for H16: at least 96 mm" },

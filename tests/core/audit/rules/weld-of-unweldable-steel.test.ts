@@ -26,6 +26,18 @@ ruleCases(rule, {
       ],
     },
     {
+      // the remark names another grade than the sheet
+      standard: "CSA-A23.1:2019",
+      rows: [{ size: "20M", grade: "400W", shape: "00", A: 3000, length: 3000, remark: "400R, tack weld" }],
+      says: [
+        {
+          cell: "O2",
+          outcome: "unsure",
+          message: "400R is noted as welded and is not made for it: ask the designer",
+        },
+      ],
+    },
+    {
       standard: "ACI318:2019",
       rows: [{ size: "#5", grade: "Grade 60", shape: "00", A: 120, length: 120, remark: "weld to angle" }],
       says: [
