@@ -35,7 +35,7 @@ function needsMet(facts: BarFacts, hasShop: boolean): number {
   if (facts.brokenLimits.length > 0) met |= BIT["broken limit"];
   if (facts.definition?.closed === true) met |= BIT["closed link"];
   if (facts.isPlain) met |= BIT["plain bar"];
-  if (facts.bar === null) met |= BIT["unknown size"];
+  if (facts.bar === null || facts.bar.cite.provenance === "common practice") met |= BIT["unknown size"];
   const length = facts.lengthJudgement.kind;
   if (length === "slip" || row.problems !== null) met |= BIT["slip of unit"];
   if (length === "differs") met |= BIT["other length"];

@@ -21,6 +21,8 @@ const LISTS = readdirSync(FOLDER).map((file) => {
  * When they were first read, the first thirty lists (515 bars) heard 108 findings above a note, 16 of them certain and 11
  * unsafe or unbendable; fourteen further ones (218 bars), written after those were mended, 21, 7 and 1. Three were
  * true, link ends below the printed least and two cranks without their offset, and those lists were put right.
+ * Fifteen more (152 bars), one for each document, written after the others were mended: 2 at first, a size that some
+ * countries alone roll and a plain bar that said of nothing how it is anchored.
  */
 const MOST_LOUD = 0;
 const MOST_CERTAIN = 0;
@@ -37,8 +39,8 @@ const audited = LISTS.map(({ name, standard, bars, sheets }) => {
 describe("sound lists", () => {
   it("stand for every document twice at least", () => {
     const documents = new Set(LISTS.map(({ standard }) => heldStandard(standard).id));
-    expect(LISTS.length).toBeGreaterThanOrEqual(30);
-    expect(documents.size).toBeGreaterThanOrEqual(12);
+    expect(LISTS.length).toBeGreaterThanOrEqual(59);
+    expect(documents.size).toBeGreaterThanOrEqual(15);
   });
 
   it.each(audited)(

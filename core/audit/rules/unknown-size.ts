@@ -13,7 +13,7 @@ export default defineRule({
   asksOnce: true,
   needs: "unknown size",
   docs: {
-    summary: "The size is no bar of the standard in force.",
+    summary: "The size is no bar of the standard in force, or one of some countries alone.",
     why: "A size that is not rolled cannot be bought, and its mass, former and end legs are not known.",
     failing: [{ rows: [{ size: "H13", shape: "00", A: 1000, length: 1000 }] }],
     passing: [{ rows: [{ size: "H12", shape: "00", A: 1000, length: 1000 }] }],
@@ -22,11 +22,24 @@ export default defineRule({
     unknown: 'size "{size}" is no bar of {standard}: it holds {held}',
     weighed:
       'size "{size}" is no bar of {standard}: it holds {held}; its mass is taken as {unitMass} and nothing else of it was judged',
+    somewhere: "size {size} is rolled in some countries alone: see that it can be had",
     missing: "no size is given",
   },
   checkRow(facts, context, report) {
     const { row } = facts;
-    if (row.size?.bar || row.superseded === true || facts.sheet.habits.standardMeant !== null) return;
+    const bar = row.size?.bar;
+    if (bar?.cite.provenance === "common practice" && facts.sheet.habits.standardMeant === null) {
+      const { size, cite } = bar;
+      report({
+        messageId: "somewhere",
+        severity: "note",
+        outcome: "unsure",
+        at: "size",
+        values: { size },
+        cite,
+      });
+    }
+    if (bar || row.superseded === true || facts.sheet.habits.standardMeant !== null) return;
     if (row.problems?.some(({ field }) => field === "size")) return;
     if (row.sizeTyped === null) {
       report({ messageId: "missing", at: "size" });

@@ -11,6 +11,19 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // rolled in Italy, Poland and Turkey, and not in EN 10080: common practice
+      standard: "EC2:2004",
+      rows: [{ size: "22", shape: "00", A: 1000, length: 1000 }],
+      says: [
+        {
+          cell: "C2",
+          outcome: "unsure",
+          severity: "note",
+          message: "size 22 is rolled in some countries alone: see that it can be had",
+        },
+      ],
+    },
+    {
       rows: [{ size: "H13", shape: "00", A: 1000, length: 1000 }],
       says: [
         {
