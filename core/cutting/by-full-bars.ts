@@ -1,12 +1,18 @@
 import type { SolverProblem, SolverUse } from "./cutting-stock";
-import { ExactCover } from "./exact-cover";
+import { EvenShares } from "./even-shares";
 import { fullPatterns, type ShortPattern } from "./full-patterns";
 import type { Work } from "./work";
+
+/** patterns listed, and the share of the work after which more are listed or the search is given up */
+const STAGES = [
+  { most: 16_000, share: 0.15 },
+  { most: 80_000, share: 0.7 },
+];
 
 /**
  * A plan with so many bars of one length, each of which leaves no more over than all together may: where
  * that is little or nothing, few patterns do, and they are searched without a relaxation. Null where none
- * was found or the patterns are too many.
+ * was found, or many patterns would do: the relaxation does better then.
  */
 export function byFullBars(
   problem: SolverProblem,
@@ -14,13 +20,19 @@ export function byFullBars(
   random: () => number,
   work: Work,
 ): readonly SolverUse[] | null {
-  const { capacity } = problem.stock[0]!;
-  const total = problem.lengths.reduce((sum, length, item) => sum + length * problem.demand[item]!, 0);
+  const { lengths, demand, stock } = problem;
+  const { capacity } = stock[0]!;
+  const total = lengths.reduce((sum, length, item) => sum + length * demand[item]!, 0);
+  const pieces = demand.reduce((sum, count) => sum + count, 0);
   const slack = bars * capacity - total;
-  const patterns = fullPatterns(problem, capacity - slack, work);
-  if (patterns === null) return null;
-  const found = new ExactCover(patterns, problem, slack, work).search(random);
-  return found === null ? null : found.map((at) => useOf(problem, patterns[at]!));
+  for (const { most, share } of slack === 0 ? STAGES : STAGES.slice(0, 1)) {
+    work.upTo(share);
+    const list = fullPatterns(problem, capacity - slack, most, work);
+    if (!list.isWhole && (slack > 0 || list.pieces * bars <= pieces)) continue;
+    const found = new EvenShares(list.patterns, problem, slack, work).search(random);
+    if (found !== null) return found.map((at) => useOf(problem, list.patterns[at]!));
+  }
+  return null;
 }
 
 function useOf({ lengths, stock }: SolverProblem, { items, counts }: ShortPattern): SolverUse {

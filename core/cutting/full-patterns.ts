@@ -1,5 +1,4 @@
 import type { SolverProblem } from "./cutting-stock";
-import { commonMeasure } from "./fill-by-table";
 import type { Work } from "./work";
 
 /** a bar's pieces by item, and how many of each */
@@ -8,120 +7,136 @@ export interface ShortPattern {
   readonly counts: readonly number[];
 }
 
-/** cells of the table of what can still be put into the rest of a bar */
-const MOST_CELLS = 6_000_000;
-const MOST_PATTERNS = 9_000;
-const MOST_STEPS = 30_000_000;
-
-/**
- * Every filling of one bar with pieces of `least` ticks together; null where there are too many to be listed
- * or to be looked for.
- */
-export function fullPatterns(problem: SolverProblem, least: number, work: Work): ShortPattern[] | null {
-  const measure = commonMeasure([...problem.lengths, problem.stock[0]!.capacity]);
-  const size = problem.lengths.map((length) => length / measure);
-  const filling = new Filling(
-    size,
-    problem.demand,
-    problem.stock[0]!.capacity / measure,
-    Math.ceil(least / measure - 1e-9),
-  );
-  const found = filling.all();
-  work.done += filling.cells * 3 + filling.steps * 6;
-  return found;
+export interface PatternList {
+  readonly patterns: readonly ShortPattern[];
+  /** pieces of the longest pattern listed */
+  readonly pieces: number;
+  /** no pattern is left out */
+  readonly isWhole: boolean;
 }
 
-/** A search over pieces longest first, which knows what those that follow can fill of each room at most. */
-class Filling {
-  steps = 0;
-  readonly cells: number;
-  private readonly width: number;
-  /** units in a cell: more than one where the table would be too large, and tells too much at times */
-  private readonly grid: number;
-  private readonly fills: Int32Array;
-  private readonly taken: number[];
-  private readonly found: ShortPattern[] = [];
+const MOST_STEPS = 12_000_000;
+/** one first part in so many is completed where all would be too many, then one in the square of it, and so on */
+const THINNED = 2;
+const STEPS = { each: 4, found: 700 };
 
-  constructor(
-    private readonly size: readonly number[],
-    private readonly demand: readonly number[],
-    private readonly room: number,
-    private readonly least: number,
-  ) {
-    this.grid = Math.ceil(((size.length + 1) * (room + 1)) / MOST_CELLS);
-    this.width = Math.floor(room / this.grid) + 2;
-    this.cells = (size.length + 1) * this.width;
-    this.taken = new Array<number>(size.length).fill(0);
-    this.fills = new Int32Array(this.cells);
-    for (let item = size.length - 1; item >= 0; item -= 1) this.fillRow(item);
-  }
-
-  /** null where there are too many. */
-  all(): ShortPattern[] | null {
-    return this.extend(0, this.room, this.least) ? this.found : null;
-  }
-
-  private fillRow(item: number): void {
-    const { width, fills } = this;
-    const here = item * width;
-    const next = here + width;
-    fills.copyWithin(here, next, next + width);
-    for (let count = 1; count <= this.demand[item]!; count += 1) {
-      const cells = Math.floor((count * this.size[item]!) / this.grid);
-      if (cells >= width) return;
-      for (let cell = cells; cell < width; cell += 1) {
-        const filled = fills[next + cell - cells]! + count * this.size[item]!;
-        if (filled > fills[here + cell]!) fills[here + cell] = filled;
-      }
+/**
+ * Fillings of one bar with pieces of `least` ticks together, those of few pieces first: all of them where
+ * they are few, else all up to some number of pieces and a part of those of one piece more.
+ */
+export function fullPatterns(problem: SolverProblem, least: number, most: number, work: Work): PatternList {
+  const patterns: ShortPattern[] = [];
+  const { lengths, stock } = problem;
+  const mostPieces = Math.floor(stock[0]!.capacity / lengths.at(-1)!);
+  for (let pieces = 1; pieces <= mostPieces; pieces += 1) {
+    for (let oneIn = 1; ; oneIn *= THINNED) {
+      if (!work.allows()) return { patterns, pieces: pieces - 1, isWhole: false };
+      const filling = new Filling(problem, least, pieces, oneIn, most - patterns.length);
+      const isWhole = filling.complete();
+      work.done += filling.steps * STEPS.each + filling.found.length * STEPS.found;
+      if (!isWhole) continue;
+      for (const taken of filling.found) patterns.push(shortened(taken));
+      if (oneIn > 1) return { patterns, pieces, isWhole: false };
+      break;
     }
   }
+  return { patterns, pieces: mostPieces, isWhole: true };
+}
 
-  /** Fills the room with at least `need` from this item on; false where it becomes too much. */
-  private extend(from: number, room: number, need: number): boolean {
-    const { size, demand, taken, fills, width } = this;
-    if (need <= 0) this.found.push(shortened(taken));
-    if (room < size.at(-1)!) return this.isBearable();
-    const cell = Math.min(width - 1, Math.floor(room / this.grid) + 1);
-    const isLast = room < 2 * size.at(-1)!;
-    for (let item = Math.max(from, this.firstWithin(room)); item < size.length; item += 1) {
+/** The fillings of a bar with so many pieces, longest first; the last two are looked for together. */
+class Filling {
+  steps = 0;
+  readonly found: number[][] = [];
+  private readonly taken: number[] = [];
+  private readonly lengths: readonly number[];
+  private readonly demand: readonly number[];
+  private firstParts = 0;
+
+  constructor(
+    { lengths, demand, stock }: SolverProblem,
+    private readonly least: number,
+    private readonly pieces: number,
+    private readonly oneIn: number,
+    private readonly most: number,
+  ) {
+    this.lengths = lengths;
+    this.demand = demand;
+    this.room = stock[0]!.capacity;
+  }
+
+  private readonly room: number;
+
+  /** false where there are too many */
+  complete(): boolean {
+    const need = Math.max(1, this.least);
+    return this.pieces === 1 ? this.addSingle(need) : this.extend(0, this.pieces, this.room, need);
+  }
+
+  private addSingle(need: number): boolean {
+    this.lengths.forEach((length, item) => {
+      if (length >= need && length <= this.room) this.found.push([item]);
+    });
+    return this.isBearable();
+  }
+
+  private extend(from: number, pieces: number, room: number, need: number): boolean {
+    const { lengths, taken } = this;
+    if (pieces === 2) return this.addPairs(from, room, need);
+    const shortest = lengths.at(-1)!;
+    for (let item = from; item < lengths.length; item += 1) {
+      const length = lengths[item]!;
+      if (length * pieces < need) break;
       this.steps += 1;
-      const length = size[item]!;
-      if (isLast && length < need) break;
-      if (fills[item * width + cell]! < need) break;
-      for (let count = Math.min(demand[item]!, Math.floor(room / length)); count > 0; count -= 1) {
-        taken[item] = count;
-        if (!this.extend(item + 1, room - count * length, need - count * length)) return false;
-      }
-      taken[item] = 0;
+      if (length + (pieces - 1) * shortest > room || !this.isLeft(item)) continue;
+      taken.push(item);
+      const isWhole = this.extend(item, pieces - 1, room - length, need - length);
+      taken.pop();
+      if (!isWhole) return false;
     }
     return this.isBearable();
   }
 
-  private isBearable(): boolean {
-    return this.found.length <= MOST_PATTERNS && this.steps <= MOST_STEPS;
+  /** All pairs from this item on that fill the room: as the one grows shorter the other grows longer. */
+  private addPairs(from: number, room: number, need: number): boolean {
+    const { lengths, taken } = this;
+    this.firstParts += 1;
+    if (this.oneIn > 1 && scattered(this.firstParts) % this.oneIn !== 0) return true;
+    let start = lengths.length;
+    for (let one = from; one < lengths.length; one += 1) {
+      const length = lengths[one]!;
+      if (2 * length < need) break;
+      while (start > from && lengths[start - 1]! + length <= room) start -= 1;
+      this.steps += 1;
+      for (let other = Math.max(start, one); other < lengths.length; other += 1) {
+        if (lengths[other]! + length < need) break;
+        this.steps += 1;
+        taken.push(one, other);
+        if (this.isLeft()) this.found.push(taken.slice());
+        taken.length -= 2;
+      }
+    }
+    return this.isBearable();
   }
 
-  /** The longest item that fits. */
-  private firstWithin(room: number): number {
-    let low = 0;
-    let high = this.size.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (this.size[middle]! <= room) high = middle;
-      else low = middle + 1;
-    }
-    this.steps += 2;
-    return low;
+  /** Whether no more are taken of a piece than are asked for, with one more of `extra`. */
+  private isLeft(extra?: number): boolean {
+    const items = extra === undefined ? this.taken : [...this.taken, extra];
+    return items.every((item, at) => {
+      if (items.indexOf(item) !== at) return true;
+      return items.reduce((count, other) => count + (other === item ? 1 : 0), 0) <= this.demand[item]!;
+    });
+  }
+
+  private isBearable(): boolean {
+    return this.found.length <= this.most && this.steps <= MOST_STEPS;
   }
 }
 
+function scattered(at: number): number {
+  return Math.imul(at, 2_654_435_761) >>> 8;
+}
+
 function shortened(taken: readonly number[]): ShortPattern {
-  const items: number[] = [];
-  const counts: number[] = [];
-  taken.forEach((count, item) => {
-    if (count === 0) return;
-    items.push(item);
-    counts.push(count);
-  });
-  return { items, counts };
+  const items = [...new Set(taken)];
+  return { items, counts: items.map((item) => taken.filter((other) => other === item).length) };
 }

@@ -27,7 +27,7 @@ const FIRST_PLANS = 6;
 const MANY_LENGTHS = 40;
 const ROUNDING_TRIES = 120;
 /** shares of the work after which each way of searching gives way to the next */
-const SHARE = { fullBars: 0.5, relaxation: 0.7, goal: 0.8, better: 0.9 };
+const SHARE = { relaxation: 0.8, goal: 0.9, better: 0.95 };
 
 /**
  * The cheapest whole plan that is found: simple plans first, then one of bars that leave next to nothing
@@ -53,7 +53,6 @@ export function leastPlan<Bound extends CostBound>(
   const [stock] = problem.stock;
   const isOfMany = problem.lengths.length >= MANY_LENGTHS;
   if (isOfMany && problem.stock.length === 1 && !Number.isFinite(stock!.limit) && bound.goal > 0) {
-    work.upTo(SHARE.fullBars);
     const uses = byFullBars(problem, Math.round(bound.goal / stock!.cost), random, work);
     if (uses !== null) return { uses, bound };
   }

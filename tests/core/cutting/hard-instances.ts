@@ -10,13 +10,16 @@ export interface KnownInstance extends Instance {
 /**
  * Kinds that the cutting-stock literature calls hard, made anew here: every bar cut in exactly three and
  * nothing left over (Falkenauer, Journal of Heuristics 2, 1996), of a thousand units and of many thousands,
- * where hardly a length comes twice, and bars of some thousands of units filled
+ * where hardly a length comes twice, of narrow and of wide lengths, and bars of some thousands of units filled
  * to the end with pieces of a hundred lengths and more.
  */
 export const HARD_INSTANCES: readonly KnownInstance[] = [
   ...[20, 40, 83, 167].flatMap((bars) => [1, 2].map((seed) => threes(seed * 1000 + bars, bars, 1000))),
   ...[1, 2, 3].map((seed) => threes(seed, 67, 2500)),
   threes(11, 134, 10_000),
+  threes(4, 167, 10_000),
+  ...[1, 2].map((seed) => wideThrees(seed, 67, 2500)),
+  wideThrees(3, 134, 10_000),
   ...[1, 2].flatMap((seed) => [
     filled(seed, { bars: 60, stock: 1000, least: 60, parts: [2, 4], slack: 3 }),
     filled(seed + 10, { bars: 80, stock: 1000, least: 20, parts: [2, 4], slack: 0 }),
@@ -38,6 +41,23 @@ function threes(seed: number, bars: number, stock: number): KnownInstance {
   }
   return {
     name: `${bars} bars of ${stock} in exactly three, seed ${seed}`,
+    least: bars,
+    question: question(lengths, stock),
+  };
+}
+
+/** Threes of every length from a tenth of the stock on: many bars may hold four, and nearly none of a plan do. */
+function wideThrees(seed: number, bars: number, stock: number): KnownInstance {
+  const random = seededRandom(seed);
+  const least = stock / 10;
+  const whole = (): number => least + Math.floor(random() * (stock * 0.8 - least));
+  const lengths: number[] = [];
+  while (lengths.length < bars * 3) {
+    const [first, second] = [whole(), whole()];
+    if (stock - first - second >= least) lengths.push(first, second, stock - first - second);
+  }
+  return {
+    name: `${bars} bars of ${stock} in three of any length, seed ${seed}`,
     least: bars,
     question: question(lengths, stock),
   };
