@@ -153,8 +153,8 @@ function lineTeller(findings: boolean, streams: Streams): Teller {
     book: (digest, bars, job, filter) => {
       for (const object of bookLines(digest, bars, job, { filter, findings })) line(object);
     },
-    end: ({ judged }, tonnage) => {
-      for (const object of jobLines(tonnage, judged.findings)) line(object);
+    end: (job, tonnage) => {
+      for (const object of jobLines(job, tonnage)) line(object);
     },
   };
 }

@@ -1,5 +1,6 @@
-import type { BookDigest, JobFinding, JobTonnage, PlacedBar } from "../../../core/jobs";
+import type { BookDigest, JobTonnage, PlacedBar } from "../../../core/jobs";
 import { type BarFilter, isAsked } from "../../../core/jobs";
+import { nothingRead } from "./job-report";
 import type { JobRead } from "./read-job";
 
 /** The lines of one book: itself, its bars, its findings. */
@@ -72,12 +73,14 @@ export function unreadLine(book: string, error: string): object {
 }
 
 /** The lines of the job as a whole: totals group by group, the sum of all, what only all together show. */
-export function* jobLines(totals: JobTonnage, findings: readonly JobFinding[]): Generator<object> {
+export function* jobLines({ answers, judged }: JobRead, totals: JobTonnage): Generator<object> {
   const { tonnage, groupedBy, held } = totals;
   for (const { pour, bySize, total } of tonnage.pours)
     yield { kind: "total", by: groupedBy, name: pour, bySize: Object.fromEntries(bySize), total, held: null };
   const why =
-    held.length === 0 ? null : held.map(({ book, sheet, why }) => `${book}, ${sheet}: ${why}`).join("; ");
+    held.length === 0
+      ? nothingRead(answers)
+      : held.map(({ book, sheet, why }) => `${book}, ${sheet}: ${why}`).join("; ");
   yield {
     kind: "total",
     by: "job",
@@ -87,5 +90,5 @@ export function* jobLines(totals: JobTonnage, findings: readonly JobFinding[]): 
     held: why,
     ...(totals.ofAnotherJob !== null && { ofAnotherJob: totals.ofAnotherJob }),
   };
-  for (const finding of findings) yield { kind: "jobFinding", ...finding };
+  for (const finding of judged.findings) yield { kind: "jobFinding", ...finding };
 }

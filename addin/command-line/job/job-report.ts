@@ -5,6 +5,7 @@ import {
   type TonnageReport,
   tonnageReport,
 } from "../../../core/jobs";
+import { counted } from "../../../core/units/counted";
 import type { JobRead } from "./read-job";
 
 /** What a job comes to, as scripts get it. */
@@ -21,7 +22,7 @@ export interface JobReport extends Omit<TonnageReport, "notInTotal" | "held"> {
     readonly because: string | null;
   }[];
   readonly findings: readonly JobFinding[];
-  /** null, or what of the job is held back; `total` is then null and the sums are of the rest */
+  /** null, or what of the job is held back; `total` is then null and the sums are of the rest. `total` is null too where no file was read */
   readonly held: readonly { readonly book: string; readonly sheet: string; readonly why: string }[] | null;
   readonly superseded: number;
   /** what of the total may be another job's steel; not there where no schedule says another job */
@@ -36,7 +37,7 @@ export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): Job
   const sums = tonnageReport({ tonnage, groupedBy, notInTotal: [], held: null });
   return {
     ...sums,
-    total: held.length === 0 ? sums.total : null,
+    total: held.length === 0 && nothingRead(answers) === null ? sums.total : null,
     books: answers.length,
     unreadable: unreadable(answers),
     schedules: judged.schedules.map(({ book, sheet, number, revision, date, standing }) => ({
@@ -55,6 +56,12 @@ export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): Job
     ...(ofAnotherJob !== null && { ofAnotherJob }),
     ...(priced !== null && { costs: costReport(priced) }),
   };
+}
+
+/** Why there is no total where not one file could be read; null where one was: what was not read is no nought. */
+export function nothingRead(answers: JobRead["answers"]): string | null {
+  const lost = unreadable(answers).length;
+  return lost < answers.length ? null : `no total: ${counted(lost, "file")} not read`;
 }
 
 export function unreadable(answers: JobRead["answers"]): { book: string; why: string }[] {

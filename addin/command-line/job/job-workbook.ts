@@ -76,7 +76,8 @@ function* jobRows(report: JobReport, sheets: number, count: number): Generator<R
   const sum = names.map((name) => `SUM('${name}'!${MASS}:${MASS})`).join("+");
   if (held === null && total !== null && count > 0)
     yield ["Total, t", { value: total, formula: `(${sum})/1000`, look: { ...BOLD, ...TONNES } }];
-  else yield ["Total", held === null ? total : "held back: the sums are without what is named below"];
+  else if (held !== null) yield ["Total", "held back: the sums are without what is named below"];
+  else yield ["Total", unreadable.length === books ? "none: no file could be read" : total];
   if (report.ofAnotherJob !== undefined) yield* doubtRows(report.ofAnotherJob);
   yield ["By cut length and the standard's mass per metre; waste is not in it."];
   yield [];

@@ -1,4 +1,5 @@
 import { jobPlaceWords } from "../../../core/jobs";
+import { counted } from "../../../core/units/counted";
 import { printTonnage } from "../print-tonnage";
 import type { Streams } from "../streams";
 import type { JobReport } from "./job-report";
@@ -10,14 +11,16 @@ export function printJob(
   streams: Streams,
 ): void {
   printJobFindings(report, streams);
-  printTonnage(named, report.groupedBy, streams);
+  if (report.unreadable.length === report.books)
+    streams.result(`no total: ${counted(report.books, "file")} not read`);
+  else printTonnage(named, report.groupedBy, streams);
   if (report.ofAnotherJob !== undefined) streams.result(ofAnotherJobWords(report.ofAnotherJob));
   const left = report.schedules.filter(({ counted }) => counted === false).length;
-  const counted = report.schedules.length - left;
+  const kept = report.schedules.length - left;
   const out = left === 0 ? "" : `, ${left} older or doubled not counted`;
   const unread = report.unreadable.length === 0 ? "" : `, ${report.unreadable.length} not read`;
   streams.result(
-    `${report.books} books${unread}; ${counted} schedules${out}; ${report.findings.length} findings of the job`,
+    `${report.books} books${unread}; ${kept} schedules${out}; ${report.findings.length} findings of the job`,
   );
   if (report.held !== null)
     streams.result(

@@ -86,6 +86,21 @@ describe("a folder as a job", () => {
     expect(run.exit).toBe(0);
   });
 
+  it("has no total where not one file could be read, on any surface", async () => {
+    const gone = [join(job, "slabs", "torn.xlsx"), join(job, "slabs", "lost.xlsx")];
+    const told = await barwright(["tonnage", ...gone]);
+    expect(told.exit).toBe(2);
+    expect(told.out).toContain("no total: 2 files not read");
+    expect(told.out).not.toContain("0.000");
+    expect((await barwright(["check", ...gone, "--summary"])).out).toContain("no total: 2 files not read");
+    const { job: report } = JSON.parse((await barwright(["tonnage", ...gone, "--json"])).out);
+    expect(report).toMatchObject({ total: null, pours: [], books: 2 });
+    const lines = (await barwright(["tonnage", ...gone, "--jsonl"])).out.trim().split("\n");
+    expect(lines.map((line) => JSON.parse(line)).filter(({ kind }) => kind === "total")).toEqual([
+      { kind: "total", by: "job", name: "", bySize: {}, total: null, held: "no total: 2 files not read" },
+    ]);
+  });
+
   it("ends with the worst of its books, and goes on past a file that cannot be read", async () => {
     const broken = join(job, "slabs", "torn.xlsx");
     const whole = await barwright(["check", job, "--summary"]);
