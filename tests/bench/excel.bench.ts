@@ -1,5 +1,4 @@
 import { excelWorkbook } from "../../addin/excel/excel-workbook";
-import { callFunction } from "../../addin/functions/call-function";
 import { readDefaultStandardBy } from "../../addin/functions/default-standard";
 import { runAudit } from "../../core/audit/run-audit";
 import { resolveStandard } from "../../core/standards/index";
@@ -10,7 +9,6 @@ import { seededSchedule } from "./seeded-schedule";
 
 const ROWS = 10_000;
 const FLAGGED = ROWS / 20;
-const WHOLE_COLUMN = 1_048_576;
 
 const bench: Bench = {
   name: "Excel: the real Office.js with the fake host behind it, in Node",
@@ -77,19 +75,8 @@ async function functionFigures({ excel }: OpenExcel): Promise<Record<string, num
     return Math.round(performance.now() - began);
   };
   const shapes = Array.from({ length: ROWS }, (_, row) => [`${500 + row} +90 1200`]);
-  const column = (value: string) =>
-    Array.from({ length: WHOLE_COLUMN }, (_, row) => [row < ROWS ? value : ""]);
-  const [wholeShapes, wholeSizes] = [column("500 +90 1200"), column("H16")];
-  const whole = await timed(() => developed(wholeShapes, wholeSizes));
-  // the same cells without the messages between Excel and Office.js, in rows that no call has seen
-  wholeShapes[0] = ["501 +90 1200"];
-  const own = await timed(() =>
-    callFunction("DEVELOPED", [wholeShapes, wholeSizes, null, one("BS8666:2005"), one(64), null]),
-  );
   return {
     "10,000 lengths from one call, ms": await timed(() => developed(shapes, one("H16"))),
     "the same again, from memory, ms": await timed(() => developed(shapes, one("H16"))),
-    "two whole columns, 10,000 filled, with the host's messages, ms": whole,
-    "of it the add-in's own, ms": own,
   };
 }
