@@ -91,6 +91,8 @@ function refuseTurned({ schedules }: CheckedBook): void {
 
 /** The findings on the bars that --pour and --size ask for; the exit code is of the whole all the same. */
 function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook {
+  const filter = filterOf(given);
+  if (filter.pours === null && filter.sizes === null) return checked;
   const bars = checked.schedules.flatMap(({ sheet, reading }) =>
     reading.bars.map(({ row, pour, size, sizeTyped }) => ({
       sheet: sheet.name,
@@ -99,6 +101,6 @@ function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook {
       size: size?.typed.trim() ?? sizeTyped?.trim() ?? "",
     })),
   );
-  const findings = askedFindings(checked.report.findings, bars, filterOf(given));
+  const findings = askedFindings(checked.report.findings, bars, filter);
   return { ...checked, report: { ...checked.report, findings } };
 }

@@ -174,7 +174,7 @@ function reckoned(report: AuditReport, sheets: readonly Sheet[], known?: KnownTo
   const olderCounted = schedules.flatMap(({ sheet, reading }, index) =>
     reading.bars.filter(
       ({ row }, bar) =>
-        tonnes.masses[index]?.[bar] != null && older.has(`${sheet.top + row + 1} ${sheet.name}`),
+        tonnes.masses[index]?.massAt(bar) != null && older.has(`${sheet.top + row + 1} ${sheet.name}`),
     ),
   ).length;
   return { ...tonnes, olderCounted, names: schedules.map(({ sheet }) => sheet.name) };

@@ -9,6 +9,7 @@ import type { Bar, DimLetter, Grade, Standard } from "../standards/port";
 import type { FactsInHand } from "./facts-in-hand";
 import type { SaidWords } from "./said-words";
 import type { SheetOfRow } from "./sheet-habits";
+import { sizeName } from "./size-name";
 
 /** What a bar's row says, as it is compared and named: its cells, mark, words, size, grade, coating and count. */
 export class RowFacts {
@@ -85,7 +86,7 @@ export class RowFacts {
 
   /** The size as it is named in messages. */
   get sizeName(): string {
-    return this.row.size?.typed.trim() ?? this.row.sizeTyped?.trim() ?? "";
+    return sizeName(this.row);
   }
 
   get bar(): Bar | null {

@@ -1,8 +1,10 @@
 import type { SheetFacts } from "../bar/sheet-facts";
+import { sizeName } from "../bar/size-name";
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
-import { isInTotal, type NotInTotal, type RowMass, weighBars, weighRows } from "./row-mass";
+import { MassesOfSheet } from "./masses-of-sheet";
+import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weightOf } from "./row-mass";
 import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 
 /** A sheet and what was read of it. */
@@ -22,8 +24,8 @@ export interface ReckonedTonnage {
   readonly groupedBy: TonnageGroup;
   /** why no total is to be shown, where a sheet may not be read right; null where it is */
   readonly held: string | null;
-  /** sheet by sheet, one each bar row; null where the row is in no total */
-  readonly masses: readonly (readonly (RowMass | null)[])[];
+  /** sheet by sheet */
+  readonly masses: readonly MassesOfSheet[];
   /** rows struck through: in no total */
   readonly dropped: number;
   /** rows superseded, without a mass that could be worked out, or with dimensions that contradict each other */
@@ -50,22 +52,26 @@ export function reckonTonnage(
   let dropped = 0;
   const masses = schedules.map((read) => {
     const { sheet, reading } = read;
-    return weighed(read, read.standard ?? standard, known(read)).map((row, index) => {
-      const bar = reading.bars[index]!;
+    const ofSheet = new MassesOfSheet(sheet, reading.bars);
+    for (const [place, facts] of barsToWeigh(read, read.standard ?? standard, known(read)).entries()) {
+      const row = weightOf(facts);
+      const bar = reading.bars[place]!;
       if (bar.struckThrough) {
         dropped += 1;
-        return null;
+        continue;
       }
       if (!isInTotal(row)) {
         notInTotal.push(row);
-        return null;
+        continue;
       }
-      if (isSaid(row.pour)) groupedBy = "pour";
+      if (isSaid(bar.pour)) groupedBy = "pour";
       else if (groupedBy === "sheet" && isSaid(bar.member)) groupedBy = "member";
-      if (row.otherwise !== null) doubted.push({ sheet: sheet.name, row });
+      if (row.otherwise !== null)
+        doubted.push({ sheet: sheet.name, row: { ...row, ...namesOfWeight(sheet, bar) } });
       if (row.from !== "cut length") byTyped[row.from] += 1;
-      return row;
-    });
+      ofSheet.keep(place, row);
+    }
+    return ofSheet;
   });
   return {
     tonnage: tonnageByPour(linesOf(schedules, masses, groupedBy)),
@@ -86,9 +92,9 @@ function heldBack(schedules: readonly ReadSheet[]): string | null {
   return held.length === 0 ? null : held.join("; ");
 }
 
-function weighed({ sheet, reading }: ReadSheet, standard: Standard, known: SheetFacts | undefined) {
+function barsToWeigh({ sheet, reading }: ReadSheet, standard: Standard, known: SheetFacts | undefined) {
   const isOfStandard = known?.bars[0]?.standard === standard;
-  return isOfStandard ? weighBars(known.bars) : weighRows(sheet, reading, standard);
+  return isOfStandard ? known.bars : factsToWeigh(sheet, reading, standard);
 }
 
 /** One by one: of a whole sheet's bars a list of lines would take more room than all else. */
@@ -98,12 +104,11 @@ function* linesOf(
   groupedBy: TonnageGroup,
 ): Generator<TonnageLine> {
   for (const [at, { sheet, reading }] of schedules.entries()) {
-    for (const [place, row] of (masses[at] ?? []).entries()) {
-      if (row === null) continue;
-      const { pour, size, mass } = row;
-      const group =
-        groupedBy === "sheet" ? sheet.name : groupedBy === "pour" ? pour : reading.bars[place]?.member;
-      yield { pour: group ?? "", size, mass };
+    for (const [place, bar] of reading.bars.entries()) {
+      const mass = masses[at]?.massAt(place) ?? null;
+      if (mass === null) continue;
+      const group = groupedBy === "sheet" ? sheet.name : bar[groupedBy];
+      yield { pour: group ?? "", size: sizeName(bar), mass };
     }
   }
 }

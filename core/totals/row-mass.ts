@@ -5,24 +5,29 @@ import { barLength } from "../bar/bar-length";
 import { isMassOfBars, rowMass } from "../bar/bar-mass";
 import { perMetreOf } from "../bar/row-identities";
 import { SheetFacts } from "../bar/sheet-facts";
+import { sizeName } from "../bar/size-name";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { isRefusal, refusalText } from "../units/refusal";
 
-/** Mass of one bar row and what it rests on. */
-export interface RowMass {
+/** What a bar row weighs. */
+export interface RowWeight {
   /** kg */
   readonly mass: number;
   readonly from: "cut length" | "typed length" | "typed mass";
-  readonly pour: string | null;
-  readonly size: string;
   /** mm of one bar */
   readonly cutLength: number | null;
   readonly count: number | null;
   /** kg by the row's own total length or mass, where they make something else of it */
   readonly otherwise: { readonly mass: number; readonly by: "total length" | "mass" } | null;
+}
+
+/** Mass of one bar row and what it rests on. */
+export interface RowMass extends RowWeight {
+  readonly pour: string | null;
+  readonly size: string;
   /** address of the row's first cell of the two */
   readonly cell: string;
 }
@@ -39,7 +44,7 @@ export interface NotInTotal {
 
 export type RowWeighed = RowMass | NotInTotal;
 
-export function isInTotal(row: RowWeighed): row is RowMass {
+export function isInTotal<Weight extends RowWeight>(row: Weight | NotInTotal): row is Weight {
   return "mass" in row;
 }
 
@@ -49,43 +54,53 @@ export function isInTotal(row: RowWeighed): row is RowMass {
  * above nought, or whose dimensions contradict each other, is in no total and says why.
  */
 export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
-  return weighBars(factsToWeigh(sheet, reading, standard));
+  return factsToWeigh(sheet, reading, standard).map((facts) => {
+    const row = weightOf(facts);
+    return isInTotal(row) ? { ...row, ...namesOfWeight(sheet, facts.row) } : row;
+  });
 }
 
-/** The same for bars that are known already. */
-export function weighBars(bars: readonly BarFacts[]): RowWeighed[] {
-  return bars.map(weighRow);
+/** What names a row's mass: pour, size and cell. */
+export function namesOfWeight(sheet: Sheet, row: BarRow): Pick<RowMass, "pour" | "size" | "cell"> {
+  return {
+    pour: row.pour,
+    size: sizeName(row),
+    cell: cellAddress(sheet, row.row, columnOf(row, [])),
+  };
 }
 
-function factsToWeigh(sheet: Sheet, reading: ScheduleReading, standard: Standard): readonly BarFacts[] {
+/** The bars of a sheet, to be weighed one by one. */
+export function factsToWeigh(
+  sheet: Sheet,
+  reading: ScheduleReading,
+  standard: Standard,
+): readonly BarFacts[] {
   const sheetFacts = new SheetFacts(sheet, reading);
   const bars = reading.bars.map((row) => new BarFacts(row, sheetFacts, standard));
   sheetFacts.answers = new AnswersOfBars(bars);
   return bars;
 }
 
-function weighRow(facts: BarFacts): RowWeighed {
+/** What `weighRows` says of one bar, without its names. */
+export function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const { row, standard } = facts;
   if (row.superseded === true) return { ...placeOf(facts, ["mark", "size"]), why: supersededWords(row) };
   const length = barLength(facts, "to weigh");
   const count = barCount(facts);
-  const named = {
-    pour: row.pour,
-    size: facts.sizeName,
+  const made = {
     cutLength: isRefusal(length) ? null : length.length,
     count: isRefusal(count) ? null : count,
-    cell: cellAddress(facts.sheet.sheet, row.row, columnOf(facts, [])),
   };
   const why = rowMass(facts, "to weigh");
   if (!isRefusal(why)) {
     const isComputed = !isRefusal(length) && length.from === "computed";
     const otherwise = weighedOtherwise(facts, why);
-    return { mass: why, from: isComputed ? "cut length" : "typed length", ...named, otherwise };
+    return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise };
   }
   // a bar that is not counted cannot be cut, so it is not weighed either
   const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));
   if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code) && !isUncounted)
-    return { mass: row.mass, from: "typed mass", ...named, otherwise: null };
+    return { mass: row.mass, from: "typed mass", ...made, otherwise: null };
   return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: refusalText(why, standard.unit) };
 }
 
@@ -98,7 +113,7 @@ function supersededWords({ supersededBy }: BarRow): string {
 
 function placeOf(facts: BarFacts, lookAt: readonly ColumnKind[]): Omit<NotInTotal, "why"> {
   const { sheet } = facts.sheet;
-  const at = cellAddress(sheet, facts.row.row, columnOf(facts, lookAt));
+  const at = cellAddress(sheet, facts.row.row, columnOf(facts.row, lookAt));
   const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + facts.row.row + 1;
   return { sheet: sheet.name, row: own, cell: at };
 }
@@ -144,7 +159,7 @@ const LOOK_AT: Readonly<Record<string, readonly ColumnKind[]>> = {
   "bar-count-bad": ["total", "each", "members"],
 };
 
-function columnOf({ row: { table } }: BarFacts, lookAt: readonly ColumnKind[]): number {
+function columnOf({ table }: BarRow, lookAt: readonly ColumnKind[]): number {
   const kinds = [...lookAt, "length", "shape", "mark", "size"] as const;
   for (const kind of kinds) {
     const column = table.columns.get(kind)?.column;

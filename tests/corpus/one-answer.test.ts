@@ -46,7 +46,7 @@ describe("one answer on every surface", () => {
       expect(view.notInTotal).toEqual(checked.tonnage.notInTotal);
 
       const { reckoned } = tonnageOf([checked]);
-      const masses = (reckoned.masses[0] ?? []).map((row) => row?.mass ?? 0);
+      const masses = [...(reckoned.masses[0] ?? [])].map((row) => row?.mass ?? 0);
       const kilograms = masses.reduce((sum, mass) => sum + mass, 0);
       expect(Math.abs(kilograms - reckoned.tonnage.total * 1000)).toBeLessThan(GRAM);
       expect(Math.abs(kilograms - view.mass)).toBeLessThan(GRAM);
@@ -71,9 +71,9 @@ describe("one answer on every surface", () => {
       const [checked] = checkBooks([bookOf(sheet, standard)], { sheet: null, standard: null });
       if (checked === undefined || isRefusal(checked)) throw new Error("not checked");
       const { reading } = checked.schedules[0]!;
-      const masses = checked.tonnage.masses[0] ?? [];
+      const masses = checked.tonnage.masses[0];
       for (const [index, bar] of reading.bars.entries()) {
-        const row = masses[index] ?? null;
+        const row = masses?.at(index) ?? null;
         if (row === null || row.from === "typed mass") continue;
         const card = await engine.bar(sheet.name, sheet.top + bar.row);
         const mass = card?.facts.find(({ name }) => name.startsWith("Mass of the row"));

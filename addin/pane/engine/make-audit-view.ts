@@ -204,7 +204,7 @@ function masses(
   const { masses, notInTotal } = reckonTonnage([{ sheet, reading }], standard);
   sum.notInTotal = notInTotal;
   reading.bars.forEach((bar, index) => {
-    const mass = masses[0]?.[index]?.mass ?? 0;
+    const mass = masses[0]?.massAt(index) ?? 0;
     sum.mass += mass;
     const severity = worst.get(bar.row)?.severity;
     if (severity !== undefined && DANGEROUS.has(severity)) sum.massAffected += mass;

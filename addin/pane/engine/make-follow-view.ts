@@ -105,7 +105,7 @@ function massOf(
   const { masses } = reckonTonnage([{ sheet, reading }], standard);
   const steel = { rows: 0, all: 0 };
   reading.bars.forEach((bar, index) => {
-    const mass = masses[0]?.[index]?.mass ?? 0;
+    const mass = masses[0]?.massAt(index) ?? 0;
     steel.all += mass;
     if (rows.has(sheet.top + bar.row)) steel.rows += mass;
   });

@@ -87,10 +87,10 @@ function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): TotalsVi
 }
 
 /** Said where the schedule's own masses come to something else. */
-function ownMasses(reading: ScheduleReading, { masses: [masses = []] }: ReckonedTonnage): string[] {
-  const both = masses.flatMap((row, index) => {
-    const typed = reading.bars[index]?.mass ?? null;
-    return row === null || typed === null ? [] : [{ typed, mass: row.mass }];
+function ownMasses(reading: ScheduleReading, { masses: [masses] }: ReckonedTonnage): string[] {
+  const both = reading.bars.flatMap(({ mass: typed }, index) => {
+    const mass = masses?.massAt(index) ?? null;
+    return mass === null || typed === null ? [] : [{ typed, mass }];
   });
   const typed = both.reduce((sum, row) => sum + row.typed, 0);
   const reckoned = both.reduce((sum, row) => sum + row.mass, 0);

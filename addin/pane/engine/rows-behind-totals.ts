@@ -16,12 +16,12 @@ export interface RowBehind {
 export function rowsBehindTotals(
   sheet: Sheet,
   { bars }: ScheduleReading,
-  { groupedBy, masses: [masses = []] }: ReckonedTonnage,
+  { groupedBy, masses: [masses] }: ReckonedTonnage,
   standard: Standard,
 ): RowBehind[] {
   return bars.flatMap((bar, index) => {
     if (bar.struckThrough || bar.superseded === true) return [];
-    const known = masses[index] ?? null;
+    const known = masses?.at(index) ?? null;
     const formula = liveMass({ sheet, bar, known, standard });
     return [
       {

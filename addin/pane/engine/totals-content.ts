@@ -37,7 +37,7 @@ export function totalsContent(
   const columns = direct ?? helperColumns(left, behind.length);
   const { mass } = columns;
   const fixed = behind.filter(({ mass: { formula } }) => formula === undefined).length;
-  const without = behind.length - (reckoned.masses[0] ?? []).filter((mass) => mass !== null).length;
+  const without = behind.length - (reckoned.masses[0]?.counted ?? 0);
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
   const grouped = groupedBy === "pour" ? "" : ` The schedule names no pours: each line is a ${groupedBy}.`;
   const rows: SheetCell[][] = [
@@ -78,7 +78,7 @@ const formula = (words: string): SheetCell => ({ value: null, formula: words });
 function directColumns(
   sheet: Sheet,
   { tables, bars, rowClasses }: ScheduleReading,
-  { groupedBy, masses: [masses = []] }: ReckonedTonnage,
+  { groupedBy, masses: [masses] }: ReckonedTonnage,
 ): Columns | null {
   const [table, more] = tables;
   const [first, last] = [bars[0], bars.at(-1)];
@@ -90,7 +90,7 @@ function directColumns(
     if (rowClasses[row] !== "bar" && sheet.cell(row, mass) !== null) return null;
   }
   const isPlain = bars.every((bar, index) => {
-    const known = masses[index] ?? null;
+    const known = masses?.at(index) ?? null;
     return (
       known !== null &&
       isSameMass(sheet.cell(bar.row, mass), known) &&

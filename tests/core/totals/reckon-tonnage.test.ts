@@ -104,7 +104,12 @@ describe("reckonTonnage", () => {
     const reckoned = reckonTonnage([{ sheet, reading: { ...reading, bars } }], standard);
     expect(reckoned.tonnage).toMatchObject({ rows: 1, total: 0.03158 });
     expect([reckoned.dropped, reckoned.notInTotal.length]).toEqual([1, 2]);
-    expect(reckoned.masses[0]?.map((row) => row?.mass ?? null)).toEqual([31.58, null, null, null]);
+    expect([...(reckoned.masses[0] ?? [])].map((row) => row?.mass ?? null)).toEqual([
+      31.58,
+      null,
+      null,
+      null,
+    ]);
     expect(tonnageNotes(reckoned)).toEqual([
       "1 row struck through: left out",
       'not in the total: 1 row (C4): size "H17" is no bar of BS8666:2005, so it has no mass',
