@@ -9,7 +9,7 @@ import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { InputRefused } from "./input-refused";
 import { nativeDeflater } from "./native-deflater";
 import { nativeZip } from "./native-zip";
-import { recalculateBook } from "./recalculate-book";
+import { type PlacedWrite, recalculateBook } from "./recalculate-book";
 
 const TOTALS = "Totals";
 
@@ -44,11 +44,26 @@ export function copyWithTotals(
   const copy = openWorkbook(first, undefined, nativeZip);
   const { writes } = recalculateBook(copy, functionEnvironment(copy, standard.id, standard.own));
   const results = writes.get(TOTALS) ?? [];
+  // a result that is not what the command tells is left for the program that opens the copy
+  if (!isSameTotal(results, reckoned.tonnage.total)) return first;
   return patchWorkbook(
     copy,
     { sheets: new Map([[TOTALS, { writes: results }]]), keepsResults: true },
     nativeDeflater,
   );
+}
+
+/** parts of a total that are noise of the float */
+const NOISE = 1e-9;
+
+/** True where the table's last cell, the total of all, is the one that was reckoned. */
+function isSameTotal(results: readonly PlacedWrite[], total: number): boolean {
+  const table = results.find(({ formula }) => formula?.includes("BAR.TONNAGE(") === true);
+  if (table?.fills === undefined) return false;
+  const { row, column, fills } = table;
+  const [bottom, right] = [row + fills.rows - 1, column + fills.columns - 1];
+  const last = results.find((write) => write.row === bottom && write.column === right)?.value;
+  return typeof last === "number" && Math.abs(last - total) <= NOISE * total;
 }
 
 /** A blank result shows as an empty text. */

@@ -56,6 +56,8 @@ class Recalculator {
   private readonly formulas: OwnFormula[] = [];
   /** sheet to "row:column" to the formula whose result stands there */
   private readonly owners = new Map<string, Map<number, OwnFormula>>();
+  /** sheet to its last row and column with a value, a formula or a result of one */
+  private readonly ends = new Map<string, { bottom: number; right: number }>();
   /** formulas without a function, by sheet and place */
   private readonly plain = new Map<string, Map<number, PlainFormula>>();
   private readonly believed = new Map<string, { sheet: string; cell: string }>();
@@ -68,6 +70,8 @@ class Recalculator {
 
   run(): Recalculation {
     for (const { name } of this.workbook.sheets) this.collect(name);
+    // what leans on cells that a result only now spills into is computed again
+    for (let round = 0; round < MOST_ROUNDS && this.spillOver(); round += 1) this.forget();
     const writes = new Map<string, PlacedWrite[]>();
     for (const formula of this.formulas) {
       const block = this.resultOf(formula);
@@ -79,6 +83,39 @@ class Recalculator {
     const stale = this.followChanges(writes);
     const believed = [...this.believed.values()];
     return { writes, stale, formulas: this.formulas.length, believed, left: this.left };
+  }
+
+  /** Computes every formula; true where a result stands in cells that no formula was known to fill. */
+  private spillOver(): boolean {
+    let isMore = false;
+    for (const formula of this.formulas) {
+      const block = this.resultOf(formula);
+      if (block === null || !this.isFree(formula, block)) continue;
+      const owners = this.owners.get(formula.sheet)!;
+      for (const [r, cells] of block.entries()) {
+        for (const c of cells.keys()) {
+          const [row, column] = [formula.row + r, formula.column + c];
+          if (owners.has(placeKey(row, column))) continue;
+          owners.set(placeKey(row, column), formula);
+          this.reach(formula.sheet, row, column);
+          isMore = true;
+        }
+      }
+    }
+    return isMore;
+  }
+
+  private forget(): void {
+    for (const formula of this.formulas) formula.result = null;
+    for (const plain of this.plain.values()) for (const one of plain.values()) one.value = "unknown";
+    this.believed.clear();
+    this.left.length = 0;
+  }
+
+  private reach(name: string, row: number, column: number): void {
+    const end = this.ends.get(name)!;
+    end.bottom = Math.max(end.bottom, row);
+    end.right = Math.max(end.right, column);
   }
 
   /** Results that lean on changed cells are computed where they can be; gives those that cannot. */
@@ -139,6 +176,10 @@ class Recalculator {
     this.sheets.set(name, sheet);
     const owners = new Map<number, OwnFormula>();
     this.owners.set(name, owners);
+    this.ends.set(name, {
+      bottom: Math.max(0, sheet.top + sheet.rowCount - 1),
+      right: Math.max(0, sheet.left + sheet.columnCount - 1),
+    });
     const plain = new Map<number, PlainFormula>();
     this.plain.set(name, plain);
     const groups = new Map<number, string>();
@@ -146,6 +187,8 @@ class Recalculator {
       for (const { column } of sheet.cellsOfRow(row)) {
         const stored = sheet.formulaAt(row, column);
         if (stored === undefined) continue;
+        // its cell counts, whether or not a result is stored in it
+        this.reach(name, row, column);
         const address = addressAt(row, column);
         let { text } = stored;
         if (stored.group !== null) {
@@ -175,7 +218,7 @@ class Recalculator {
         };
         this.formulas.push(formula);
         for (let r = range.top; r <= range.bottom; r += 1) {
-          for (let c = range.left; c <= range.right; c += 1) owners.set(r * (LAST_COLUMN + 1) + c, formula);
+          for (let c = range.left; c <= range.right; c += 1) owners.set(placeKey(r, c), formula);
         }
       }
     }
@@ -212,7 +255,7 @@ class Recalculator {
     const sheet = this.sheets.get(name);
     if (sheet === undefined)
       throw new InputRefused(`it refers to ${reference}, which is not in this workbook`);
-    const range = this.rangeOf(split?.[3] ?? reference, sheet);
+    const range = this.rangeOf(split?.[3] ?? reference, name);
     if (range === null) return this.named(from, reference);
     const rows: Cell[][] = [];
     for (let row = range.top; row <= range.bottom; row += 1) {
@@ -224,13 +267,12 @@ class Recalculator {
     return rows;
   }
 
-  /** A range of cells; whole columns and rows end where the sheet's cells do. */
-  private rangeOf(text: string, sheet: SheetReading) {
+  /** A range of cells; it ends where the sheet's values, formulas and results do. */
+  private rangeOf(text: string, name: string) {
     const plain = text.replaceAll("$", "");
     const columns = /^([A-Za-z]{1,3}):([A-Za-z]{1,3})$/.exec(plain);
     const rows = /^(\d+):(\d+)$/.exec(plain);
-    const bottom = Math.max(0, sheet.top + sheet.rowCount - 1);
-    const right = Math.max(0, sheet.left + sheet.columnCount - 1);
+    const { bottom, right } = this.ends.get(name)!;
     if (columns !== null) return parseRange(`${columns[1]}1:${columns[2]}${bottom + 1}`);
     if (rows !== null) return parseRange(`A${rows[1]}:${addressAt(Number(rows[2]) - 1, right)}`);
     const range = parseRange(plain);
@@ -250,7 +292,7 @@ class Recalculator {
   }
 
   private value(name: string, sheet: SheetReading, row: number, column: number): Cell {
-    const owner = this.owners.get(name)?.get(row * (LAST_COLUMN + 1) + column);
+    const owner = this.owners.get(name)?.get(placeKey(row, column));
     if (owner === undefined) {
       const plain = this.plain.get(name)?.get(placeKey(row, column));
       const value = plain && this.plainValue(plain);
@@ -264,20 +306,26 @@ class Recalculator {
     return block[row - owner.row]?.[column - owner.column] ?? null;
   }
 
-  private writesOf(formula: OwnFormula, block: Block): PlacedWrite[] {
-    const sheet = this.sheets.get(formula.sheet)!;
-    const rows = block.length;
-    const columns = block.reduce((widest, row) => Math.max(widest, row.length), 1);
-    const { row, column, range, text } = formula;
-    const isOwn = (r: number, c: number): boolean =>
-      r >= range.top && r <= range.bottom && c >= range.left && c <= range.right;
-    const writes: PlacedWrite[] = [];
-    let isFree = row + rows - 1 <= LAST_ROW && column + columns - 1 <= LAST_COLUMN;
-    for (let r = row; r < row + rows && isFree; r += 1) {
+  /** True where a result fits the sheet and no value of another stands in its way. */
+  private isFree({ sheet: name, row, column, range }: OwnFormula, block: Block): boolean {
+    const sheet = this.sheets.get(name)!;
+    const columns = widest(block);
+    if (row + block.length - 1 > LAST_ROW || column + columns - 1 > LAST_COLUMN) return false;
+    for (let r = row; r < row + block.length; r += 1) {
       for (let c = column; c < column + columns; c += 1) {
-        if (!isOwn(r, c) && sheet.valueAt(r, c) !== null) isFree = false;
+        if (!isInside(range, r, c) && sheet.valueAt(r, c) !== null) return false;
       }
     }
+    return true;
+  }
+
+  private writesOf(formula: OwnFormula, block: Block): PlacedWrite[] {
+    const rows = block.length;
+    const columns = widest(block);
+    const { row, column, range, text } = formula;
+    const isOwn = (r: number, c: number): boolean => isInside(range, r, c);
+    const writes: PlacedWrite[] = [];
+    const isFree = this.isFree(formula, block);
     const first = isFree ? (block[0]?.[0] ?? null) : { error: "#SPILL!" };
     // a blank result shows as 0 in every spreadsheet program
     writes.push({
@@ -298,6 +346,14 @@ class Recalculator {
     return writes;
   }
 }
+
+/** spills that lean on spills that lean on spills */
+const MOST_ROUNDS = 8;
+
+const widest = (block: Block): number => block.reduce((most, row) => Math.max(most, row.length), 1);
+
+const isInside = ({ top, left, bottom, right }: OwnFormula["range"], row: number, column: number): boolean =>
+  row >= top && row <= bottom && column >= left && column <= right;
 
 const placeKey = (row: number, column: number): number => row * (LAST_COLUMN + 1) + column;
 

@@ -157,6 +157,28 @@ describe("the totals of one schedule", () => {
     expect(openWorkbook(readFileSync(again)).sheets.map(({ name: of }) => of)).toEqual(["Bars", "Totals"]);
   });
 
+  it("store every pour and size of a schedule that is longer than its table", async () => {
+    const rows = ["P1", "P2", "P3"].flatMap((pour) =>
+      ["H10", "H16", "H25"].flatMap((size) => bars(size, pour)),
+    );
+    const file = schedule("one/long.xlsx", "SL-9", "A", rows);
+    const out = join(root, "long copy.xlsx");
+    const { total, pours } = JSON.parse((await barwright(["tonnage", file, "--out", out, "--json"])).out);
+    const table = cellsOf(out, "Totals").slice(6, 11);
+    const stored = table.map((row) => row.slice(0, 5));
+    expect(stored).toEqual([
+      ["pour", "H10", "H16", "H25", "total"],
+      ...pours.map((line: { pour: string; bySize: Record<string, number>; total: number }) => [
+        line.pour,
+        ...["H10", "H16", "H25"].map((size) => expect.closeTo(line.bySize[size]!, 9)),
+        expect.closeTo(line.total, 9),
+      ]),
+      ["total", ...[1, 2, 3].map(() => expect.any(Number)), expect.closeTo(total, 9)],
+    ]);
+    // 4 x 6.000 m + 7 x 1.850 m = 36.95 m of H16 a pour at 1.579 kg/m, the nominal mass of BS 4449
+    expect(stored.at(-1)![2]).toBeCloseTo((36.95 * 1.579 * 3) / 1000, 9);
+  });
+
   it("are not written over a sheet Totals of the user's own", async () => {
     const file = join(root, "own.xlsx");
     const sheets = [

@@ -79,6 +79,38 @@ describe("barwright recalc", () => {
     expect(await partText(bytes, "xl/workbook.xml")).not.toContain("fullCalcOnLoad");
   });
 
+  it("reads ranges as far as formulas and their results reach, though no result is stored yet", async () => {
+    const mass = (row: number) => ({ value: "", formula: `BAR.MASS(A${row})*${row}` });
+    const blank = (count: number) => Array.from({ length: count }, () => null);
+    const table = (masses: string) => ({
+      value: "",
+      formula: `BAR.TONNAGE(Rows!A1:A6,Rows!A1:A6,${masses})`,
+    });
+    const path = join(folder, "unstored.xlsx");
+    const out = join(folder, "unstored copy.xlsx");
+    const sheets = [
+      {
+        name: "Rows",
+        rows: [
+          ["H16", mass(1), table("B1:B6")],
+          ...[2, 3, 4, 5].map((row) => ["H16", mass(row)]),
+          [{ value: "", formula: "A5" }, mass(6)],
+        ],
+      },
+      {
+        name: "Spill",
+        rows: [[table("Z1:Z6"), ...blank(24), { value: "", formula: "BAR.MASS(Rows!A1:A6)" }]],
+      },
+    ];
+    writeFileSync(path, writeNewWorkbook({ sheets }));
+    const run = await barwright(["recalc", path, "--out", out]);
+    expect(run.exit, run.err).toBe(0);
+    const book = openWorkbook(readFileSync(out));
+    // 1.579 kg/m of a 16 mm bar, the nominal mass of BS 4449: times 1 + 2 + 3 + 4 + 5 + 6
+    expect(book.read("Rows").valueAt(2, 4)).toBeCloseTo((1.579 * 21) / 1000, 9);
+    expect(book.read("Spill").valueAt(2, 2)).toBeCloseTo((1.579 * 6) / 1000, 9);
+  });
+
   it("says #SPILL! where a value stands in the way, and touches no value of the user's", async () => {
     const rows = [[{ value: 0, formula: 'BAR.MASS({"H16";"H20"})' }], ["mine"]];
     const path = join(folder, "spill.xlsx");
