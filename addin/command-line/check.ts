@@ -1,5 +1,5 @@
 import { type CheckedBook, checkBooks, checkReport, isBroken } from "../../core/jobs";
-import { notInTotalWords } from "../../core/totals";
+import { notInTotalWords, weighedAsMadeWords } from "../../core/totals";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -64,6 +64,9 @@ export const check: Command = {
     noteDecisions(report, streams);
     for (const note of notInTotalWords(checked.tonnage.notInTotal)) streams.note(note);
     const explain = given.flag("explain");
+    if (checked.tonnage.held === null)
+      for (const note of weighedAsMadeWords(checked.tonnage.asTyped, checked.tonnage.tonnage.total))
+        streams.note(note);
     const shown = narrowed(checked, given);
     if (given.flag("json")) streams.result(JSON.stringify(checkReport(shown, explain)));
     else if (given.flag("summary")) printSummary(shown, streams);

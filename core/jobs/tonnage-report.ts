@@ -1,5 +1,6 @@
 import type { ReckonedTonnage } from "../totals/reckon-tonnage";
 import type { NotInTotal } from "../totals/row-mass";
+import { totalAsTyped, type WeighedAsMade } from "../totals/weighed-as-made";
 
 /** Tonnes of a book as plain data, in the shape that scripts rely on. */
 export interface TonnageReport {
@@ -16,6 +17,8 @@ export interface TonnageReport {
   readonly groupedBy: string;
   readonly held: string | null;
   readonly notInTotal: readonly NotInTotal[];
+  /** what the total would be by the lengths as typed, and the rows that make the difference; not there where none does */
+  readonly asTyped?: { readonly total: number; readonly rows: readonly WeighedAsMade[] };
 }
 
 /** Totals that are held back are not told. */
@@ -23,8 +26,11 @@ export function tonnageReport({
   tonnage,
   groupedBy,
   notInTotal,
+  asTyped,
   held,
-}: Pick<ReckonedTonnage, "tonnage" | "notInTotal" | "held"> & { readonly groupedBy: string }): TonnageReport {
+}: Pick<ReckonedTonnage, "tonnage" | "notInTotal" | "asTyped" | "held"> & {
+  readonly groupedBy: string;
+}): TonnageReport {
   const { unit, rows } = tonnage;
   const pours = held === null ? tonnage.pours : [];
   const bySize = held === null ? tonnage.bySize : new Map<string, number>();
@@ -38,6 +44,8 @@ export function tonnageReport({
     groupedBy,
     held,
     notInTotal: notInTotal.map(({ sheet, row, cell, why }) => ({ sheet, row, cell, why })),
+    ...(held === null &&
+      asTyped.length > 0 && { asTyped: { total: totalAsTyped(asTyped, tonnage.total), rows: asTyped } }),
   };
 }
 

@@ -8,6 +8,7 @@ export interface ColumnsSaid {
   readonly columns: readonly ColumnCorrection[];
 }
 
+const LETTERS = /^[A-Z]{1,3}$/i;
 const UNITS = ["mm", "cm", "m", "in", "ft", "kg", "t", "lb"] as const;
 const ONE = /^([^=]{1,200}?)\s*=\s*(.+?)(?:\s+(?:in\s+)?(mm|cm|m|in|ft|kg|t|lb))?$/i;
 const UNIT_ALONE = /^(?:in\s+)?(mm|cm|m|in|ft|kg|t|lb)$/i;
@@ -52,6 +53,7 @@ export function columnsSaid(text: string): ColumnsSaid | Refusal {
       (found[3]?.toLowerCase() as ColumnCorrection["unit"]) ?? (kind === undefined ? unitAlone : undefined);
     columns.push({
       column,
+      ...(LETTERS.test(column) ? { isLetter: true } : {}),
       ...(kind === undefined ? {} : { kind }),
       ...(unit === undefined ? {} : { unit }),
     });

@@ -30,6 +30,8 @@ const KINDS = [
 const columnCorrection = z.object({
   /** the header's own text, or the column's letter on the sheet */
   column: z.string().min(1).max(200),
+  /** it is the letter of a column of the sheet, although a heading may read the same */
+  isLetter: z.boolean().optional(),
   kind: z.enum(KINDS).optional(),
   unit: z.enum(["mm", "cm", "m", "in", "ft", "kg", "t", "lb"]).optional(),
 });

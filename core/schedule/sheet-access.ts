@@ -49,11 +49,13 @@ export function sheetAccess(sheet: Sheet, options: ReadOptions) {
       const cell = rowOf(from.row)[from.column];
       return typeof cell === "string" ? cell : null;
     },
-    /** what was said of the heading, else of the column by its letter */
+    /** what was said of the column by its letter as such, else of the heading, else by a letter that is none */
     correction(text: string, column: number): ColumnCorrection | null {
       if (corrections.size === 0) return null;
+      const byPlace = corrections.get(placeOf(column));
+      if (byPlace?.isLetter === true) return byPlace;
       const byText = text === "" ? undefined : corrections.get(plain(text));
-      return byText ?? corrections.get(placeOf(column)) ?? null;
+      return (byText?.isLetter === true && isHere(byText.column) ? undefined : byText) ?? byPlace ?? null;
     },
     isConfirmed(code: string, row: number, column: number): boolean {
       if (confirmed.size === 0) return false;
@@ -65,6 +67,14 @@ export function sheetAccess(sheet: Sheet, options: ReadOptions) {
   function placeOf(column: number): string {
     const at = sheet.left + column;
     return sheet.isTurned === true ? String(at + 1) : columnLetters(at).toLowerCase();
+  }
+
+  /** True where the sheet has a column of that letter. */
+  function isHere(letter: string): boolean {
+    if (sheet.isTurned === true) return false;
+    for (let column = 0; column < columnCount; column += 1)
+      if (placeOf(column) === letter.toLowerCase()) return true;
+    return false;
   }
 
   function rowOf(row: number): readonly Cell[] {

@@ -11,3 +11,4 @@ export type { RowMass } from "./row-mass";
 export type { Tonnage } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { notInTotalWords, tonnageNotes } from "./tonnage-notes";
+export { totalAsTyped, type WeighedAsMade, weighedAsMadeWords } from "./weighed-as-made";

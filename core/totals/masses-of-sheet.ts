@@ -18,6 +18,7 @@ export class MassesOfSheet implements Iterable<RowMass | null> {
   readonly #count: Float64Array;
   readonly #from: Uint8Array;
   readonly #otherwise = new Map<number, RowWeight["otherwise"]>();
+  readonly #asTyped = new Map<number, number>();
 
   constructor(
     private readonly sheet: Sheet,
@@ -29,18 +30,24 @@ export class MassesOfSheet implements Iterable<RowMass | null> {
     this.#from = new Uint8Array(bars.length);
   }
 
-  keep(place: number, { mass, from, cutLength, count, otherwise }: RowWeight): void {
+  keep(place: number, { mass, from, cutLength, count, otherwise, asTyped }: RowWeight): void {
     this.counted += 1;
     this.#mass[place] = mass;
     this.#cutLength[place] = cutLength ?? Number.NaN;
     this.#count[place] = count ?? Number.NaN;
     this.#from[place] = FROM.indexOf(from);
+    if (asTyped !== null) this.#asTyped.set(place, asTyped);
     if (otherwise !== null) this.#otherwise.set(place, otherwise);
   }
 
   /** kg */
   massAt(place: number): number | null {
     return orNull(this.#mass[place]);
+  }
+
+  /** kg by the length that is cut, where that is another than the one weighed */
+  asTypedAt(place: number): number | null {
+    return this.#asTyped.get(place) ?? null;
   }
 
   at(place: number): RowMass | null {
@@ -52,6 +59,7 @@ export class MassesOfSheet implements Iterable<RowMass | null> {
       cutLength: orNull(this.#cutLength[place]),
       count: orNull(this.#count[place]),
       otherwise: this.#otherwise.get(place) ?? null,
+      asTyped: this.asTypedAt(place),
       ...namesOfWeight(this.sheet, bar),
     };
   }

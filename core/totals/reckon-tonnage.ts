@@ -6,6 +6,7 @@ import type { Standard } from "../standards/port";
 import { MassesOfSheet } from "./masses-of-sheet";
 import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weightOf } from "./row-mass";
 import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
+import type { WeighedAsMade } from "./weighed-as-made";
 
 /** A sheet and what was read of it. */
 export interface ReadSheet {
@@ -30,9 +31,11 @@ export interface ReckonedTonnage {
   readonly dropped: number;
   /** rows superseded, without a mass that could be worked out, or with dimensions that contradict each other */
   readonly notInTotal: readonly NotInTotal[];
-  /** rows in the totals by what the schedule says, as the shape gives no length */
   /** rows that weigh otherwise by their own total length or mass */
   readonly doubted: readonly { readonly sheet: string; readonly row: RowMass }[];
+  /** rows that weigh otherwise by the length as typed, which is cut and loaded */
+  readonly asTyped: readonly WeighedAsMade[];
+  /** rows in the totals by what the schedule says, as the shape gives no length */
   readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
 }
 
@@ -46,6 +49,7 @@ export function reckonTonnage(
   known: (read: ReadSheet) => SheetFacts | undefined = () => undefined,
 ): ReckonedTonnage {
   const doubted: { sheet: string; row: RowMass }[] = [];
+  const asTyped: WeighedAsMade[] = [];
   let groupedBy: TonnageGroup = "sheet";
   const byTyped = { "typed length": 0, "typed mass": 0 };
   const notInTotal: NotInTotal[] = [];
@@ -68,6 +72,10 @@ export function reckonTonnage(
       else if (groupedBy === "sheet" && isSaid(bar.member)) groupedBy = "member";
       if (row.otherwise !== null)
         doubted.push({ sheet: sheet.name, row: { ...row, ...namesOfWeight(sheet, bar) } });
+      if (row.asTyped !== null) {
+        const { cell } = namesOfWeight(sheet, bar);
+        asTyped.push({ sheet: sheet.name, cell, mass: row.mass, asTyped: row.asTyped });
+      }
       if (row.from !== "cut length") byTyped[row.from] += 1;
       ofSheet.keep(place, row);
     }
@@ -81,6 +89,7 @@ export function reckonTonnage(
     dropped,
     notInTotal,
     doubted,
+    asTyped,
     byTyped,
   };
 }

@@ -22,6 +22,8 @@ export interface RowWeight {
   readonly count: number | null;
   /** kg by the row's own total length or mass, where they make something else of it */
   readonly otherwise: { readonly mass: number; readonly by: "total length" | "mass" } | null;
+  /** kg by the length that is cut and loaded, where that is another than the one weighed */
+  readonly asTyped: number | null;
 }
 
 /** Mass of one bar row and what it rests on. */
@@ -95,12 +97,14 @@ export function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   if (!isRefusal(why)) {
     const isComputed = !isRefusal(length) && length.from === "computed";
     const otherwise = weighedOtherwise(facts, why);
-    return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise };
+    const toCut = isComputed ? rowMass(facts, "to cut") : why;
+    const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;
+    return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise, asTyped };
   }
   // a bar that is not counted cannot be cut, so it is not weighed either
   const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));
   if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code) && !isUncounted)
-    return { mass: row.mass, from: "typed mass", ...made, otherwise: null };
+    return { mass: row.mass, from: "typed mass", ...made, otherwise: null, asTyped: null };
   return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: refusalText(why, standard.unit) };
 }
 

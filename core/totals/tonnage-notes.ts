@@ -1,6 +1,7 @@
 import { counted } from "../units/counted";
 import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
+import { weighedAsMadeWords } from "./weighed-as-made";
 
 /** What the tonnes leave out or rest on, a sentence each; empty where every bar is in them by its cut length. */
 export function tonnageNotes({
@@ -9,7 +10,9 @@ export function tonnageNotes({
   dropped,
   notInTotal,
   doubted,
+  asTyped,
   byTyped,
+  tonnage,
 }: ReckonedTonnage): string[] {
   const notes: string[] = [];
   if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
@@ -17,6 +20,7 @@ export function tonnageNotes({
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted));
+  if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
     if (count > 0) notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length`);

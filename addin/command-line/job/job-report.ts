@@ -33,8 +33,14 @@ export interface JobReport extends Omit<TonnageReport, "notInTotal" | "held"> {
 }
 
 export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): JobReport {
-  const { tonnage, groupedBy, held, notInTotal, superseded, priced, ofAnotherJob } = totals;
-  const sums = tonnageReport({ tonnage, groupedBy, notInTotal: [], held: null });
+  const { tonnage, groupedBy, held, notInTotal, superseded, priced, ofAnotherJob, asTyped } = totals;
+  const sums = tonnageReport({
+    tonnage,
+    groupedBy,
+    notInTotal: [],
+    asTyped: held.length === 0 ? asTyped : [],
+    held: null,
+  });
   return {
     ...sums,
     total: held.length === 0 && nothingRead(answers) === null ? sums.total : null,

@@ -1,4 +1,5 @@
 import { jobPlaceWords } from "../../../core/jobs";
+import { weighedAsMadeWords } from "../../../core/totals";
 import { counted } from "../../../core/units/counted";
 import { printTonnage } from "../print-tonnage";
 import type { Streams } from "../streams";
@@ -54,7 +55,10 @@ function printJobFindings({ findings }: JobReport, streams: Streams): void {
 const MOST_PLACES = 6;
 
 /** Says in notes what could not be read, what is held back and what is in no total. */
-export function noteJob({ unreadable, held, superseded, notInTotal }: JobReport, streams: Streams): void {
+export function noteJob(
+  { unreadable, held, superseded, notInTotal, asTyped, total }: JobReport,
+  streams: Streams,
+): void {
   for (const { book, why } of unreadable) streams.note(`not read: ${book}: ${why}`);
   for (const { book, sheet, why } of held ?? []) streams.note(`held back: ${book}, sheet "${sheet}": ${why}`);
   if (superseded > 0)
@@ -72,6 +76,7 @@ export function noteJob({ unreadable, held, superseded, notInTotal }: JobReport,
     streams.note(`not in the total: ${cells.slice(0, MOST_PLACES).join("; ")}${more}: ${why}`);
   }
   const rest = [...byWhy].slice(MOST_REASONS).reduce((sum, [, cells]) => sum + cells.length, 0);
+  for (const words of weighedAsMadeWords(asTyped?.rows ?? [], total ?? 0, true)) streams.note(words);
   if (rest > 0) streams.note(`not in the total for other reasons: ${rest} rows`);
 }
 

@@ -83,9 +83,14 @@ function withEdits(sheet: Sheet, edits: readonly CellEdit[]): Sheet {
   };
 }
 
+/** kg that a change has to make to be told */
+const LEAST_SHOWN = 0.05;
+
 interface Steel {
   /** kg of the rows that are changed */
   readonly rows: number;
+  /** kg of them by the lengths that are cut and loaded */
+  readonly cut: number;
   /** kg of the whole sheet */
   readonly all: number;
 }
@@ -101,19 +106,31 @@ function massOf(
   rows: ReadonlySet<number>,
 ): Steel {
   const reading = sheets[0]?.reading;
-  if (reading === undefined) return { rows: 0, all: 0 };
+  if (reading === undefined) return { rows: 0, cut: 0, all: 0 };
   const { masses } = reckonTonnage([{ sheet, reading }], standard);
-  const steel = { rows: 0, all: 0 };
+  const steel = { rows: 0, cut: 0, all: 0 };
   reading.bars.forEach((bar, index) => {
     const mass = masses[0]?.massAt(index) ?? 0;
     steel.all += mass;
-    if (rows.has(sheet.top + bar.row)) steel.rows += mass;
+    if (!rows.has(sheet.top + bar.row)) return;
+    steel.rows += mass;
+    steel.cut += masses[0]?.asTypedAt(index) ?? mass;
   });
   return steel;
 }
 
 function effectWords(before: Steel, after: Steel): string {
   const kilograms = (value: number): string => `${value.toFixed(1)} kg`;
-  if (Math.abs(before.rows - after.rows) < 0.05) return `The steel stays: ${tonnesOf(before.all)} t in all.`;
-  return `Steel of these rows: ${kilograms(before.rows)}, then ${kilograms(after.rows)}. In all: ${tonnesOf(before.all)} t, then ${tonnesOf(after.all)} t.`;
+  const isSame = (one: number, other: number): boolean => Math.abs(one - other) < LEAST_SHOWN;
+  const isCutAlike = isSame(before.cut, after.cut);
+  if (isSame(before.rows, after.rows)) {
+    const all = `${tonnesOf(before.all)} t in all`;
+    if (isCutAlike) return `The steel stays: ${all}.`;
+    return `What is cut, ticketed and loaded changes: ${kilograms(before.cut)} of these rows, then ${kilograms(after.cut)}. The tonnes stay, as they go by the dimensions: ${all}.`;
+  }
+  const cut =
+    isCutAlike || (isSame(before.cut, before.rows) && isSame(after.cut, after.rows))
+      ? ""
+      : ` By the lengths that are cut and loaded: ${kilograms(before.cut)}, then ${kilograms(after.cut)}.`;
+  return `Steel of these rows: ${kilograms(before.rows)}, then ${kilograms(after.rows)}.${cut} In all: ${tonnesOf(before.all)} t, then ${tonnesOf(after.all)} t.`;
 }

@@ -8,6 +8,7 @@ import {
   type ReckonedTonnage,
   type Tonnage,
   tonnageChart,
+  totalAsTyped,
 } from "../../../core/totals";
 import { counted } from "../../../core/units/counted";
 import { pourOf } from "./bars-of-pours";
@@ -38,6 +39,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     };
   }
   const tonnage = namedGroups(reckoned);
+  const asTyped = tonnes(totalAsTyped(reckoned.asTyped, tonnage.total));
   const table = tableOf(tonnage, reckoned.groupedBy);
   const written = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
   const days = kept.shop === null ? [] : readShop(kept.shop, standard).pours;
@@ -59,6 +61,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     })),
     bySize: [...tonnage.bySize.values()].map(tonnes),
     total: tonnes(tonnage.total),
+    asTyped: asTyped === tonnes(tonnage.total) ? null : asTyped,
     chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
     table,
     content: totalsContent(sheet, reading, reckoned, standard),
@@ -72,6 +75,7 @@ const NO_TOTALS = {
   pours: [],
   bySize: [],
   total: "",
+  asTyped: null,
   chart: "",
   table: [],
   content: { rows: [] },

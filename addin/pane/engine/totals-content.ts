@@ -1,7 +1,7 @@
 import type { ColumnKind, ScheduleReading, Sheet } from "../../../core/schedule";
 import { addressAt, columnLetters } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
-import { namedGroups, type ReckonedTonnage } from "../../../core/totals";
+import { namedGroups, type ReckonedTonnage, weighedAsMadeWords } from "../../../core/totals";
 import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { isSameMass } from "./live-mass";
 import { addressOf, saidIn } from "./row-cells";
@@ -13,8 +13,6 @@ const HELPER_LEFT = 25;
 /** columns between the result and those rows */
 const HELPER_GAP = 3;
 const HELPER_TOP = 1;
-/** row of the one formula that gives the table */
-const _TABLE_TOP = 6;
 const FORMAT = "0.000";
 
 /**
@@ -40,9 +38,12 @@ export function totalsContent(
   const without = behind.length - (reckoned.masses[0]?.counted ?? 0);
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
   const grouped = groupedBy === "pour" ? "" : ` The schedule names no pours: each line is a ${groupedBy}.`;
+  const asMade = weighedAsMadeWords(reckoned.asTyped, reckoned.tonnage.total).map(
+    (words) => ` As this sheet was written, ${words}.`,
+  );
   const rows: SheetCell[][] = [
     [text(TOTALS_MARK, true), text(`of ${sheet.name}, in tonnes`)],
-    [text(`The table follows the schedule. Waste is not in it.${grouped}`)],
+    [text(`The table follows the schedule. Waste is not in it.${grouped}${asMade.join("")}`)],
     [
       text("Rows without a mass, in no total"),
       direct === null ? { ...formula(withoutMass), value: without } : { value: 0 },

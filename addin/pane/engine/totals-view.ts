@@ -19,6 +19,8 @@ export interface TotalsView {
   }[];
   readonly bySize: readonly string[];
   readonly total: string;
+  /** by the lengths as typed, which are cut and loaded; null where it is the same figure */
+  readonly asTyped: string | null;
   /** an `<svg>` element */
   readonly chart: string;
   /** pours by sizes with heads and totals, for the clipboard and for a file */

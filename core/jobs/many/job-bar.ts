@@ -26,6 +26,8 @@ export interface JobBar {
   readonly members: number | null;
   readonly count: number | null;
   readonly kg: number | null;
+  /** by the length that is cut and loaded, where that is another; with the address of its cell */
+  readonly asTyped: { readonly kg: number; readonly cell: string } | null;
   readonly pour: string | null;
   readonly revision: string | null;
   /** in force; null for a bar that is not bent */
@@ -64,6 +66,7 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
       members: bar.members,
       count: known?.count ?? facts.count,
       kg: bar.struckThrough ? null : (known?.mass ?? null),
+      asTyped: known == null || known.asTyped === null ? null : { kg: known.asTyped, cell: known.cell },
       pour: bar.pour,
       revision: bar.revision,
       former: bends === null || bends === 0 ? null : facts.former,

@@ -2,6 +2,7 @@ import { type Priced, PriceSums } from "../../estimating/price-bars";
 import type { Rates } from "../../estimating/rates";
 import type { NotInTotal } from "../../totals/row-mass";
 import { type Tonnage, TonnageSums } from "../../totals/tonnage-by-pour";
+import type { WeighedAsMade } from "../../totals/weighed-as-made";
 import { toPrice } from "../costs";
 import type { BookDigest } from "./book-digest";
 import type { JobBar } from "./job-bar";
@@ -28,6 +29,8 @@ export interface JobTonnage {
   /** schedules whose totals wait for their user: none of their bars is in the sums */
   readonly held: readonly { readonly book: string; readonly sheet: string; readonly why: string }[];
   readonly notInTotal: readonly (NotInTotal & { readonly book: string })[];
+  /** rows in the total that weigh otherwise by the length as typed; `sheet` names the book too */
+  readonly asTyped: readonly WeighedAsMade[];
   /** bar rows of revisions and copies that do not count */
   readonly superseded: number;
   /** by the rates that the job was given; null without, and while any of it is held back */
@@ -64,6 +67,7 @@ export class JobTotals {
   readonly #ofAnother = new TonnageSums();
   readonly #prices: PriceSums | null;
   readonly #notInTotal: (NotInTotal & { book: string })[] = [];
+  readonly #asTyped: WeighedAsMade[] = [];
   readonly #entries: ReadonlyMap<string, JudgedJob["schedules"][number]>;
   readonly groupedBy: JobGroup;
   #superseded = 0;
@@ -98,6 +102,10 @@ export class JobTotals {
       if (!isAsked(this.filter, bar)) return { ...placed, group: this.#groupOf(bar, entry), leftOut };
       const line = { pour: this.#groupOf(bar, entry), size: bar.size, mass: bar.kg };
       const group = this.#sums.add(line);
+      if (bar.asTyped !== null) {
+        const { kg: asTyped, cell } = bar.asTyped;
+        this.#asTyped.push({ sheet: `${book}, ${bar.sheet}`, cell, mass: bar.kg, asTyped });
+      }
       (this.job.isOfAnother(book, bar.sheet) ? this.#ofAnother : this.#sure).add(line);
       const price = this.#prices === null ? null : toPrice(bar, group);
       if (price !== null) this.#prices?.add(price);
@@ -118,6 +126,7 @@ export class JobTotals {
         held === null ? [] : [{ book, sheet, why: held }],
       ),
       notInTotal: this.#notInTotal,
+      asTyped: this.#asTyped,
       superseded: this.#superseded,
     };
   }

@@ -71,6 +71,23 @@ describe("columns pointed at by hand", () => {
     expect(JSON.parse(run.out).total).toBeCloseTo(tonnes, 6);
   });
 
+  it("should be the column of a letter, though the heading of another reads the same", async () => {
+    const path = book("letters.xlsx", [
+      ["Bar mark", "Size", "Qty", "Length mm", "Shape", "A", "B", "C"],
+      ["1", "H16", 40, 1850, "21", 400, 1150, 400],
+      ["2", "H12", 60, 1200, "11", 900, 325, ""],
+    ]);
+    const tonnes = async (...read: string[]) =>
+      JSON.parse((await barwright(["tonnage", path, ...read, "--json"])).out).total;
+    const total = await tonnes();
+    // BS 8666:2005 shape 21: 400 + 1150 + 400 - r - 2d = 1950 - 32 - 32, up to 1900; shape 11: 900 + 325 - r/2 - d
+    // = 1225 - 12 - 12, up to 1225
+    expect(total).toBeCloseTo((40 * 1.9 * 1.579 + 60 * 1.225 * 0.888) / 1000, 9);
+    expect(await tonnes("--read", "C=total")).toBe(total);
+    expect(await tonnes("--read", "H=C")).toBe(total);
+    expect(await tonnes("--read", "Qty=total")).toBe(total);
+  });
+
   it.each([
     ["D", '"D" says nothing of a column'],
     ["D=heap", '"heap" is nothing that a column can hold'],

@@ -89,6 +89,20 @@ describe("reckonTonnage", () => {
     ]);
   });
 
+  it("says both totals, and of which rows, where the lengths typed are not those that are weighed", () => {
+    const long = [...bar("02", "H20", "P1")];
+    // typed 2500, where A makes 2000
+    long[4] = 2500;
+    const reckoned = reckonTonnage([read([bar("01", "H16", "P1"), long])], standard);
+    // ten of 2.0 m at 1.579 kg/m are 31.58 kg; ten of 2.0 m at 2.466 are 49.32, of 2.5 m 61.65
+    expect(reckoned.asTyped).toEqual([
+      { sheet: "Bars", cell: "E3", mass: expect.closeTo(49.32, 9), asTyped: expect.closeTo(61.65, 9) },
+    ]);
+    expect(tonnageNotes(reckoned)).toEqual([
+      "1 row is weighed as its dimensions make it (E3): 0.081 t in all; by the lengths as typed, which are cut, ticketed and loaded, 0.093 t",
+    ]);
+  });
+
   it("leaves out and counts what is struck through, superseded or without a mass", () => {
     const { sheet, reading } = read([
       bar("01", "H16", "P1"),

@@ -10,7 +10,8 @@ import { poursButton } from "./pours-button";
 export function totalLine({ state: { totals, pours, sheet } }: PoursModel): TemplateResult {
   if (totals === null) return html`<p class="total">${sheet ?? "no sheet"}: not added up yet</p>`;
   if (totals.held !== null) return html`<p class="total">No total of ${totals.sheet}: it is held back</p>`;
-  const all = html`<strong>${totals.total} t</strong> in ${totals.sheet}`;
+  const typed = totals.asTyped === null ? "" : ` (${totals.asTyped} t by the lengths as typed)`;
+  const all = html`<strong>${totals.total} t</strong> in ${totals.sheet}${typed}`;
   if (pours === null) return html`<p class="total">${all}</p>`;
   const chosen = totals.pours.filter(({ pour }) => pours.includes(pour));
   const sum = chosen.reduce((tonnes, { total }) => tonnes + Number(total), 0).toFixed(3);

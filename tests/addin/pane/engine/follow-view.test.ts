@@ -36,6 +36,25 @@ test("should try it on a copy: the sheet's own judgement stays", async () => {
   expect((await engine.totals("Bars")).total).toBe(before.total);
 });
 
+test("should say what is cut where a length changes that the tonnes do not go by", async () => {
+  const rows = ROWS.map((row, at) => (at === 1 ? row.map((cell) => (cell === 2800 ? 3300 : cell)) : row));
+  const engine = createLocalEngine();
+  const sheet = sheetFromRows("Bars", rows);
+  await engine.check({
+    sheet,
+    shop: null,
+    otherSheets: NO_OTHER_SHEETS,
+    standard: "BS8666:2005",
+    settings: null,
+  });
+  // ten of 3.3 m are 52.107 kg, where the tonnes hold ten of 2.8 m
+  expect((await engine.totals("Bars")).asTyped).toBe("0.096");
+  const { effect } = await engine.follows("Bars", [{ cell: "D2", to: 2800 }]);
+  expect(effect).toBe(
+    "What is cut, ticketed and loaded changes: 52.1 kg of these rows, then 44.2 kg. The tonnes stay, as they go by the dimensions: 0.088 t in all.",
+  );
+});
+
 test("should say where nothing follows", async () => {
   const engine = await checked();
   const { edits, effect } = await engine.follows("Bars", [{ cell: "A2", to: "09" }]);
