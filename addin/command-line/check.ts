@@ -1,4 +1,13 @@
-import { type CheckedBook, checkBooks, checkReport, isBroken } from "../../core/jobs";
+import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
+import {
+  askedBars,
+  type CheckedBook,
+  checkBooks,
+  checkReport,
+  filteredBy,
+  isBroken,
+  tonnageOf,
+} from "../../core/jobs";
 import { notInTotalWords, weighedAsMadeWords } from "../../core/totals";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
@@ -6,7 +15,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { tellJob } from "./job/check-job";
 import { copyPlaces } from "./job/copy-places";
-import { askedFindings, filterOf, jobAsked } from "./job/job-asked";
+import { askedFindings, filterFor, isNarrow, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { markedCopy } from "./marked-copy";
 import { noteDecisions, printDecisions } from "./print-decisions";
@@ -50,6 +59,7 @@ export const check: Command = {
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
     const [answer] = checkBooks([book], question);
     const checked = answerOf(answer!);
+    const shown = narrowed(checked, given);
     const { report } = checked;
     for (const note of checked.notes) streams.note(note);
     if (out !== null) refuseTurned(checked);
@@ -62,14 +72,14 @@ export const check: Command = {
       streams.note(`written: ${out}`);
     }
     noteDecisions(report, streams);
-    for (const note of notInTotalWords(checked.tonnage.notInTotal)) streams.note(note);
+    for (const note of notInTotalWords(shown.tonnage.notInTotal)) streams.note(note);
+    for (const note of notShownNotes(checked, shown)) streams.note(note);
     const explain = given.flag("explain");
-    if (checked.tonnage.held === null)
-      for (const note of weighedAsMadeWords(checked.tonnage.asTyped, checked.tonnage.tonnage.total))
+    if (shown.tonnage.held === null)
+      for (const note of weighedAsMadeWords(shown.tonnage.asTyped, shown.tonnage.tonnage.total))
         streams.note(note);
-    const shown = narrowed(checked, given);
     if (given.flag("json")) streams.result(JSON.stringify(checkReport(shown, explain)));
-    else if (given.flag("summary")) printSummary(shown, streams);
+    else if (given.flag("summary")) printSummary(shown, shown.bars, streams);
     else {
       for (const { sheet, reading } of checked.schedules) {
         if (explain) printExplained(sheet, reading, streams);
@@ -77,7 +87,7 @@ export const check: Command = {
           streams.result(`sheet "${sheet.name}": totals are held back: ${reading.held.reason}`);
       }
       printDecisions(report, checked.settings, streams);
-      printFindings(shown, streams);
+      printFindings(shown, shown.bars, streams);
     }
     return isBroken(checked) ? 1 : 0;
   },
@@ -92,18 +102,21 @@ function refuseTurned({ schedules }: CheckedBook): void {
   );
 }
 
-/** The findings on the bars that --pour and --size ask for; the exit code is of the whole all the same. */
-function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook {
-  const filter = filterOf(given);
-  if (filter.pours === null && filter.sizes === null) return checked;
-  const bars = checked.schedules.flatMap(({ sheet, reading }) =>
-    reading.bars.map(({ row, pour, size, sizeTyped }) => ({
-      sheet: sheet.name,
-      row: sheet.top + row + 1,
-      pour,
-      size: size?.typed.trim() ?? sizeTyped?.trim() ?? "",
-    })),
-  );
-  const findings = askedFindings(checked.report.findings, bars, filter);
-  return { ...checked, report: { ...checked.report, findings } };
+/** What --pour and --size ask for: its findings, its bars and tonnes; the exit code is of the whole all the same. */
+function narrowed(checked: CheckedBook, given: GivenOptions): CheckedBook & { readonly bars: number } {
+  const filter = filterFor(given, checked);
+  if (!isNarrow(filter)) return { ...checked, bars: checked.report.rows.bars };
+  const schedules = askedBars(checked.schedules, filter);
+  const findings = askedFindings(checked.report.findings, filteredBy(checked.schedules), filter);
+  const { reckoned } = tonnageOf([{ ...checked, schedules }]);
+  const bars = schedules.reduce((sum, { reading }) => sum + reading.bars.length, 0);
+  return { ...checked, report: { ...checked.report, findings }, tonnage: reckoned, bars };
+}
+
+/** What was found on bars that were not asked for, which the exit code goes by. */
+function notShownNotes(checked: CheckedBook, shown: CheckedBook): string[] {
+  const told = new Set(shown.report.findings);
+  const findings = checked.report.findings.filter((finding) => !told.has(finding));
+  if (!isBroken({ report: { ...checked.report, findings } })) return [];
+  return [`not shown, on bars that were not asked for: ${severityCountWords(severityCounts(findings))}`];
 }

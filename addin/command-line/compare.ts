@@ -14,7 +14,7 @@ import { answerOf } from "./answer-of";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
 import { isFolderOrPattern } from "./job/books-named";
-import { filterOf } from "./job/job-asked";
+import { filterFor, filterOf, isNarrow } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { revisionOfJob } from "./job/revision-of-job";
 import { openBook } from "./open-book";
@@ -45,7 +45,7 @@ export const compare: Command = {
       for (const note of read.notes) streams.note(note);
       return read;
     }) as [ReadBook, ReadBook];
-    const filter = filterOf(given);
+    const filter = filterFor(given, before, after);
     const [older, newer] = [before, after].map(({ schedules }) => ({
       schedules: askedBars(schedules, filter),
     }));
@@ -79,6 +79,9 @@ async function compareJobs(
 ): Promise<ExitCode> {
   const before = await revisionOfJob(old, given, streams);
   const after = await revisionOfJob(young, given, streams);
+  const bars = [before, after].flatMap(({ schedules }) => schedules.flatMap(({ reading }) => reading.bars));
+  if (bars.length === 0 && isNarrow(filterOf(given)))
+    throw new InputRefused("no bar of either job is of what --pour and --size ask for");
   const standard = (after.standard ?? before.standard)!;
   const compared = compareBooks(before, after, standard, marksReleased(given));
   const { unreadable } = { unreadable: [...before.unreadable, ...after.unreadable] };

@@ -11,7 +11,7 @@ import type { Command } from "./command";
 import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
 import { cutJob } from "./job/cut-job";
-import { filterOf, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { jsonPlan, printCutList } from "./print-cut-list";
 import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
@@ -46,7 +46,7 @@ export const cutplan: Command = {
     const { standard, sheets, workshop } = opened;
     const stock = stockGiven(given.text("stock"), standard);
     const whole = answerOf(readForCutting(opened));
-    const read = { ...whole, schedules: askedBars(whole.schedules, filterOf(given)) };
+    const read = { ...whole, schedules: askedBars(whole.schedules, filterFor(given, whole)) };
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
     const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);

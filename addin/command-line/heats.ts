@@ -3,7 +3,7 @@ import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
 import { heatJob } from "./job/heat-job";
-import { filterOf, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { isHeat, jsonHeat, noteHeatGone, printHeat, refuseWithoutHeats } from "./print-heats";
 import { STANDARD_OPTIONS } from "./standard-for";
@@ -30,7 +30,7 @@ export const heats: Command = {
     for (const note of [...checked.notes, ...shopNotes(workshop)]) streams.note(note);
     refuseWithoutHeats(workshop);
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
-    const filter = filterOf(given);
+    const filter = filterFor(given, checked);
     const uses = heatUses(plansWithHeats(checked), tickets).map((use) => {
       const rows = use.rows.filter(({ pour }) => isAsked(filter, { pour, size: use.size }));
       return { ...use, rows };

@@ -5,7 +5,7 @@ import type { Command } from "./command";
 import { InputRefused } from "./input-refused";
 import { inspectBook, printInspection } from "./inspect-book";
 import { inspectJob } from "./job/inspect-job";
-import { filterOf, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { STANDARD_OPTIONS } from "./standard-for";
 import { refuseTarget, writeCopy } from "./write-copy";
@@ -39,7 +39,7 @@ export const inspect: Command = {
     const { workshop, standard, report, sheets } = checked;
     for (const note of [...checked.notes, ...shopNotes(workshop)]) streams.note(note);
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
-    const filter = filterOf(given);
+    const filter = filterFor(given, checked);
     const drawn = tickets.filter((ticket) => isAsked(filter, ticket));
     const inspected = inspectBook({ book, tickets, drawn, standard, every, target });
     if (target !== null && inspected.copy !== null) {

@@ -13,7 +13,7 @@ import { loadsPage } from "../print/loads-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
-import { filterOf, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked } from "./job/job-asked";
 import { loadJob } from "./job/load-job";
 import { JOB_OPTIONS } from "./job/read-job";
 import { noteDecisions } from "./print-decisions";
@@ -50,7 +50,7 @@ export const loads: Command = {
     const heats = heatsByRow(plansWithHeats(checked));
     const all = ticketsOf([{ report, sheets, workshop, heats }]);
     const { notes } = all;
-    const filter = filterOf(given);
+    const filter = filterFor(given, checked);
     const tickets = all.tickets.filter((ticket) => isAsked(filter, ticket));
     const labels = answerOf(labelsOf(tickets, bundleLimit(given.text("bundle-limit"), workshop)));
     const made = answerOf(loadsOf(labels.bundles, workshop.shop, lorryGiven(given, standard.unit)));

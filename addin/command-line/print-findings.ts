@@ -14,18 +14,18 @@ const GROUPS = SEVERITIES.flatMap((severity) => [
 ]);
 
 /** Findings grouped by severity, the worst first, and a line that sums up. */
-export function printFindings(checked: CheckedBook, streams: Streams): void {
+export function printFindings(checked: CheckedBook, bars: number, streams: Streams): void {
   printGroups(checked.report.findings, streams);
-  printSummary(checked, streams);
+  printSummary(checked, bars, streams);
 }
 
-/** The line that sums up. */
-export function printSummary({ report, tonnage }: CheckedBook, streams: Streams): void {
+/** The line that sums up `bars` of a book. */
+export function printSummary({ report, tonnage }: CheckedBook, bars: number, streams: Streams): void {
   const { held, notInTotal, tonnage: sums } = tonnage;
   const total = held === null ? sums.total : null;
   streams.result(
     summaryWords(
-      { ...report, standard: report.standard.id },
+      { ...report, rows: { ...report.rows, bars }, standard: report.standard.id },
       { total, notInTotal },
       notToldSummary(report.waivers),
     ),
@@ -67,12 +67,12 @@ export function summaryWords(
   { total, notInTotal }: Pick<TonnageReport, "total" | "notInTotal">,
   notTold: string | null,
 ): string {
-  const unreadRows = rows.unread === 0 ? "" : `, ${rows.unread} rows not read`;
+  const unreadRows = rows.unread === 0 ? "" : `, ${counted(rows.unread, "row")} not read`;
   const { length: out } = notInTotal;
   const rowsOut = out === 0 ? "" : `, ${counted(out, "row")} not in the total`;
   return (
-    `${standard}: ${rows.bars} bar rows checked${unreadRows}; ` +
-    `${severityCountWords(severityCounts(findings))}; ${findings.length} findings in all` +
+    `${standard}: ${counted(rows.bars, "bar row")} checked${unreadRows}; ` +
+    `${severityCountWords(severityCounts(findings))}; ${counted(findings.length, "finding")} in all` +
     `${notTold === null ? "" : `; ${notTold}`}; ${total === null ? "no total, it is held back" : `${total.toFixed(3)} t`}${rowsOut}`
   );
 }

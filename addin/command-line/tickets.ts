@@ -16,7 +16,7 @@ import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
-import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
+import { filterFor, type JobAsked, jobAsked } from "./job/job-asked";
 import { heatsOfJob } from "./job/pieces-of-job";
 import { JOB_OPTIONS, readJob } from "./job/read-job";
 import { jobHead, ticketsOfJob } from "./job/ticket-job";
@@ -60,7 +60,7 @@ export const tickets: Command = {
     const checked = answerOf(answer!);
     const { workshop, standard, report, sheets } = checked;
     const all = ticketsOf([{ report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) }]);
-    const filter = filterOf(given);
+    const filter = filterFor(given, checked);
     const made = all.tickets.filter((ticket) => isAsked(filter, ticket));
     const { notes } = all;
     for (const note of [...checked.notes, ...shopNotes(workshop), ...notes]) streams.note(note);

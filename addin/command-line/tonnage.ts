@@ -16,7 +16,7 @@ import type { Command, ExitCode } from "./command";
 import { copyWithTotals, onlySchedule } from "./copy-with-totals";
 import { InputRefused } from "./input-refused";
 import { tellJob } from "./job/check-job";
-import { filterOf, type JobAsked, jobAsked } from "./job/job-asked";
+import { filterFor, type JobAsked, jobAsked } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { didYouMean } from "./nearest-word";
 import { printCosts } from "./print-costs";
@@ -52,6 +52,7 @@ export const tonnage: Command = {
       if (target !== null) refuseTarget(path, target);
     });
     const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
+    const filter = filterFor(given, read);
     const schedule = onlySchedule(read);
     if (target !== null) {
       const whole = given.texts("pour") === null && given.texts("size") === null;
@@ -64,10 +65,8 @@ export const tonnage: Command = {
       }
       streams.note(`written: ${target}`);
     }
-    const { reckoned, notes } = tonnageOf([
-      { ...read, schedules: askedBars(read.schedules, filterOf(given)) },
-    ]);
-    const asked = askedBars(read.schedules, filterOf(given));
+    const asked = askedBars(read.schedules, filter);
+    const { reckoned, notes } = tonnageOf([{ ...read, schedules: asked }]);
     const costs = costsOf({ ...read, schedules: asked }, reckoned);
     const said = [...read.notes, ...notes, ...(costs?.notes ?? [])];
     for (const note of said) streams.note(note);

@@ -12,7 +12,7 @@ export {
 export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansWithHeats } from "./heats";
 export { labelsOf } from "./labels";
 export { loadsOf } from "./loads";
-export { askedBars } from "./many/asked-bars";
+export { askedBars, filteredBy } from "./many/asked-bars";
 export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
 export { countedBars } from "./many/counted-bars";
 export type { JobBar } from "./many/job-bar";
@@ -28,6 +28,7 @@ export {
 } from "./many/job-totals";
 export { type JudgedJob, judgeJob } from "./many/judge-job";
 export type { ScheduleEntry } from "./many/schedule-entry";
+export { unknownFilter } from "./many/unknown-filter";
 export {
   type JobQuestion,
   type OpenedBook,

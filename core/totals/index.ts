@@ -8,7 +8,7 @@ export { groupName, namedGroups } from "./named-groups";
 export { pourDates } from "./pour-dates";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
 export type { RowMass } from "./row-mass";
-export type { Tonnage } from "./tonnage-by-pour";
+export { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { notInTotalWords, tonnageNotes } from "./tonnage-notes";
 export { totalAsTyped, type WeighedAsMade, weighedAsMadeWords } from "./weighed-as-made";

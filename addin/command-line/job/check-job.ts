@@ -1,5 +1,13 @@
 import type { BookDigest } from "../../../core/jobs";
-import { checkBooks, costNotes, type JobGroup, type JobTonnage, JobTotals } from "../../../core/jobs";
+import {
+  checkBooks,
+  costNotes,
+  isAsked,
+  type JobGroup,
+  type JobTonnage,
+  JobTotals,
+} from "../../../core/jobs";
+import { tonnageByPour } from "../../../core/totals";
 import { answerOf } from "../answer-of";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
@@ -12,7 +20,7 @@ import type { Streams } from "../streams";
 import { refuseKind, writeCopy } from "../write-copy";
 import { BookNotes } from "./book-notes";
 import { type CopyPlaces, writeInPlace } from "./copy-places";
-import { askedFindings, type JobAsked } from "./job-asked";
+import { askedFindings, isNarrow, type JobAsked } from "./job-asked";
 import { bookLines, jobLines, unreadLine } from "./job-lines";
 import { JobPaper } from "./job-paper";
 import { jobReport } from "./job-report";
@@ -98,6 +106,27 @@ function narrowed(digest: BookDigest, filter: JobAsked["filter"]): BookDigest {
   return findings === digest.report.findings ? digest : { ...digest, report: { ...digest.report, findings } };
 }
 
+/** What the line that sums up a book counts: the bars asked for and their tonnes. */
+function askedOf(
+  digest: BookDigest,
+  filter: JobAsked["filter"],
+): Pick<BookDigest, "report"> & { readonly tonnage: Pick<BookDigest["tonnage"], "total" | "notInTotal"> } {
+  const { report, tonnage } = digest;
+  if (!isNarrow(filter)) return { report, tonnage };
+  const bars = digest.bars.filter((bar) => isAsked(filter, bar));
+  const rows = new Set(bars.map(({ sheet, row }) => `${row} ${sheet}`));
+  const lines = bars.flatMap(({ kg, size, pour, notInTotal }) =>
+    kg === null || notInTotal !== null ? [] : [{ pour: pour ?? "", size, mass: kg }],
+  );
+  return {
+    report: { ...report, rows: { ...report.rows, bars: bars.length } },
+    tonnage: {
+      total: tonnage.total === null ? null : tonnageByPour(lines).total,
+      notInTotal: tonnage.notInTotal.filter(({ sheet, row }) => rows.has(`${row} ${sheet}`)),
+    },
+  };
+}
+
 interface Teller {
   start(): void;
   unread(book: string, why: string): void;
@@ -117,14 +146,16 @@ function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams):
   return {
     start: () => undefined,
     unread: () => undefined,
-    book: ({ book, report, tonnage, notTold }, _bars, job) => {
+    book: (digest, _bars, job, filter) => {
+      const { book, report, notTold } = digest;
       if (!findings) return;
+      const asked = askedOf(digest, filter);
       const isWhole = !given.flag("summary") && report.findings.length > 0;
       if (isWhole) {
         streams.result(`== ${book}${standingWords(book, job)}`);
         printGroups(report.findings, streams);
       }
-      streams.result(`${isWhole ? "" : `${book}: `}${summaryWords(report, tonnage, notTold)}`);
+      streams.result(`${isWhole ? "" : `${book}: `}${summaryWords(asked.report, asked.tonnage, notTold)}`);
       if (isWhole) streams.result("");
     },
     end: (job, tonnage, report) => {

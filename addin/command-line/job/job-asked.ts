@@ -1,5 +1,15 @@
-import { type BarFilter, isAsked, type JobBar, type ToldFinding } from "../../../core/jobs";
+import {
+  type BarFilter,
+  filteredBy,
+  isAsked,
+  type JobBar,
+  type ReadBook,
+  type ToldFinding,
+  unknownFilter,
+} from "../../../core/jobs";
+import { refusalText } from "../../../core/units/refusal";
 import { columnsGiven } from "../columns-given";
+import { InputRefused } from "../input-refused";
 import type { GivenOptions } from "../read-options";
 import { ownOfFile } from "../standard-for";
 import type { Streams } from "../streams";
@@ -45,13 +55,29 @@ export function filterOf(given: GivenOptions): BarFilter {
   };
 }
 
+/** The same, refused where it names a pour or size that no bar of the schedules has. */
+export function filterFor(given: GivenOptions, ...books: readonly Pick<ReadBook, "schedules">[]): BarFilter {
+  const filter = filterOf(given);
+  refuseUnknown(filter, () => books.flatMap(({ schedules }) => filteredBy(schedules)));
+  return filter;
+}
+
+/** Ends a command whose filter asks for what no bar is; the bars are asked for only where there is a filter. */
+export function refuseUnknown(filter: BarFilter, bars: () => readonly Pick<JobBar, "pour" | "size">[]): void {
+  if (!isNarrow(filter)) return;
+  const unknown = unknownFilter(filter, bars());
+  if (unknown !== null) throw new InputRefused(refusalText(unknown));
+}
+
+export const isNarrow = ({ pours, sizes }: BarFilter): boolean => pours !== null || sizes !== null;
+
 /** The findings on bars that are asked for, and those that are on no bar. */
 export function askedFindings<Found extends Pick<ToldFinding, "sheet" | "row">>(
   findings: readonly Found[],
   bars: readonly Pick<JobBar, "sheet" | "row" | "pour" | "size">[],
   filter: BarFilter,
 ): readonly Found[] {
-  if (filter.pours === null && filter.sizes === null) return findings;
+  if (!isNarrow(filter)) return findings;
   const byRow = new Map(bars.map((bar) => [`${bar.row} ${bar.sheet}`, bar]));
   return findings.filter(({ sheet, row }) => {
     const bar = byRow.get(`${row} ${sheet}`);

@@ -17,11 +17,11 @@ export function printJob(
   else printTonnage(named, report.groupedBy, streams);
   if (report.ofAnotherJob !== undefined) streams.result(ofAnotherJobWords(report.ofAnotherJob));
   const left = report.schedules.filter(({ counted }) => counted === false).length;
-  const kept = report.schedules.length - left;
+  const counts = report.schedules.length - left;
   const out = left === 0 ? "" : `, ${left} older or doubled not counted`;
   const unread = report.unreadable.length === 0 ? "" : `, ${report.unreadable.length} not read`;
   streams.result(
-    `${report.books} books${unread}; ${kept} schedules${out}; ${report.findings.length} findings of the job`,
+    `${counted(report.books, "book")}${unread}; ${counted(counts, "schedule")}${out}; ${counted(report.findings.length, "finding")} of the job`,
   );
   if (report.held !== null)
     streams.result(
@@ -63,7 +63,7 @@ export function noteJob(
   for (const { book, sheet, why } of held ?? []) streams.note(`held back: ${book}, sheet "${sheet}": ${why}`);
   if (superseded > 0)
     streams.note(
-      `${superseded} bar rows of older or doubled schedules are in no total: the findings name them`,
+      `${counted(superseded, "bar row")} of older or doubled schedules ${superseded === 1 ? "is" : "are"} in no total: the findings name them`,
     );
   const byWhy = new Map<string, string[]>();
   for (const { book, sheet, cell, why } of notInTotal) {

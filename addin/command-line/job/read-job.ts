@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { isMainThread } from "node:worker_threads";
 import { type Rates, readRates } from "../../../core/estimating";
-import { type BookDigest, type JudgedJob, judgeJob } from "../../../core/jobs";
+import { type BarFilter, type BookDigest, type JudgedJob, judgeJob } from "../../../core/jobs";
 import { resolveStandard } from "../../../core/standards";
 import { isRefusal } from "../../../core/units/refusal";
 import { InputRefused } from "../input-refused";
@@ -11,6 +11,7 @@ import type { GivenOptions, OptionDefinition } from "../read-options";
 import type { Streams } from "../streams";
 import { answerByWorkers } from "./book-worker";
 import { type BookAnswer, BookDigester, type JobTask } from "./digest-file";
+import { filterOf, refuseUnknown } from "./job-asked";
 import { openStore } from "./result-store";
 
 /** Options of every command that takes many books. */
@@ -44,6 +45,8 @@ export async function readJob(
   task: JobTask,
   given: GivenOptions,
   streams: Streams,
+  /** null where what is asked for may stand in another job */
+  filter: BarFilter | null = filterOf(given),
 ): Promise<JobRead> {
   const { store, close } = openStore(programDigest(), !given.flag("no-cache"));
   try {
@@ -61,10 +64,15 @@ export async function readJob(
         : await answerByWorkers(paths, workers, new URL(import.meta.url), start, report);
     streams.progress("");
     const judged = judgeJob(answers.flatMap(({ schedules }) => schedules));
+    const digest = (answer: BookAnswer): BookDigest => digester.digest(answer);
+    if (filter !== null)
+      refuseUnknown(filter, () =>
+        answers.flatMap((answer) => (answer.error === null ? digest(answer).bars : [])),
+      );
     const isUnread = answers.some(({ error }) => error !== null);
     const exit = isUnread ? 2 : answers.some(({ isBroken }) => isBroken) ? 1 : 0;
     const rates = ratesOfJob(answers, streams);
-    return { answers, judged, rates, digest: (answer) => digester.digest(answer), exit, close };
+    return { answers, judged, rates, digest, exit, close };
   } catch (error) {
     close();
     throw error;

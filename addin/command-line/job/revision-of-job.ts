@@ -24,7 +24,7 @@ export async function revisionOfJob(
   const [standard, own] = [given.text("standard"), given.text("own")];
   const task = { sheet: null, standard, own, explain: false, columns: [] };
   const asked: JobAsked = { named, task, filter: filterOf(given) };
-  const job = await readJob(named.paths, task, given, streams);
+  const job = await readJob(named.paths, task, given, streams, null);
   try {
     const keys = new Map(job.judged.schedules.map(({ book, sheet, key }) => [`${book}\n${sheet}`, key]));
     const schedules: Revision["schedules"][number][] = [];

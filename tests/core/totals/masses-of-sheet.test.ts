@@ -13,7 +13,7 @@ const sheet = sheetFromRows("Bars", [
   ["03", "H12", 4, 3000, "00", 3000, null],
 ]);
 const WEIGHTS: readonly (RowWeight | null)[] = [
-  { mass: 31.58, from: "cut length", cutLength: 2000, count: 10, otherwise: null },
+  { mass: 31.58, from: "cut length", cutLength: 2000, count: 10, otherwise: null, asTyped: null },
   null,
   {
     mass: 0.1 + 0.2,

@@ -1,0 +1,79 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { barwright } from "../../_support/command-line";
+
+const folder = mkdtempSync(join(tmpdir(), "barwright-asked-"));
+const path = join(folder, "pours.csv");
+writeFileSync(
+  path,
+  [
+    "Member,Bar mark,Size,No. of mbrs,No. in each,Total no.,Length (mm),Shape code,A,B,C,Pour",
+    "B1,01,H16,1,10,10,3000,00,3000,,,P1",
+    "B1,02,H20,1,10,10,3000,00,3000,,,P1",
+    "B2,03,H16,1,4,4,3000,00,3000,,,P2",
+    // too short an end leg for any bend
+    "B2,04,H32,1,4,4,1200,11,20,1200,,P2",
+  ].join("\n"),
+);
+
+describe("a pour or size that no bar has", () => {
+  const COMMANDS = ["check", "tonnage", "cutplan", "loads", "inspect"];
+  for (const command of COMMANDS)
+    it(`ends ${command} with 2 and names those that are there`, async () => {
+      const run = await barwright([command, path, "--pour", "P9"]);
+      expect(run).toMatchObject({ exit: 2, out: "" });
+      expect(run.err).toContain(`barwright ${command}: no pour P9; the pours are P1, P2`);
+    });
+
+  it("ends tickets before a page is written", async () => {
+    const out = join(folder, "none.html");
+    const run = await barwright(["tickets", path, "--out", out, "--size", "H61"]);
+    expect(run).toMatchObject({ exit: 2, out: "" });
+    expect(run.err).toContain("no size H61; the sizes are H16, H20, H32");
+    expect(run.err).not.toContain("written");
+  });
+
+  it("ends a job of many books likewise, and its lines", async () => {
+    for (const args of [["check"], ["check", "--jsonl"], ["tonnage"], ["cutplan"]]) {
+      const run = await barwright([...args, folder, "--pour", "P9", "--no-cache"]);
+      expect(run).toMatchObject({ exit: 2, out: "" });
+      expect(run.err).toContain("no pour P9; the pours are P1, P2");
+    }
+  });
+
+  it("says what a pour holds where no bar is of pour and size together", async () => {
+    const run = await barwright(["tonnage", path, "--pour", "P1", "--size", "H32"]);
+    expect(run).toMatchObject({ exit: 2, out: "" });
+    expect(run.err).toContain("no bar of P1 is of size H32; its sizes are H16, H20");
+  });
+
+  it("refuses a comparison only where neither revision has it", async () => {
+    const old = join(folder, "old.csv");
+    writeFileSync(
+      old,
+      "Bar mark,Size,Total no.,Length (mm),Shape code,A,Pour\n01,H16,10,3000,00,3000,P0\n02,H16,10,3000,00,3000,P0\n",
+    );
+    expect((await barwright(["compare", old, path, "--pour", "P0"])).exit).not.toBe(2);
+    expect(await barwright(["compare", old, path, "--pour", "P9"])).toMatchObject({ exit: 2, out: "" });
+  });
+});
+
+describe("a pour that is asked for", () => {
+  // kg/m of BS 4449:2005 table 7: H16 1.579, H20 2.466. P1: 10 x 3 m x (1.579 + 2.466) = 121.35 kg
+  const SUM = /2 bar rows checked; .*; 0\.121 t$/m;
+
+  it("is all that the summary counts", async () => {
+    const run = await barwright(["check", path, "--pour", "P1", "--summary"]);
+    expect(run.out).toMatch(SUM);
+    expect((await barwright(["check", folder, "--pour", "P1", "--summary", "--no-cache"])).out).toMatch(SUM);
+  });
+
+  it("says what is broken elsewhere, as the exit code goes by it", async () => {
+    const run = await barwright(["check", path, "--pour", "P1"]);
+    expect(run.exit).toBe(1);
+    expect(run.err).toMatch(/not shown, on bars that were not asked for: \d+ unsafe/);
+    expect((await barwright(["check", path, "--pour", "P2"])).err).not.toContain("not shown");
+  });
+});
