@@ -24,7 +24,7 @@ module.exports = {
       severity: "error",
       comment: "core runs in Excel, a browser and Node alike, so it may know none of them",
       from: { path: "^core/" },
-      to: { pathNot: ["^core/", "node_modules/(zod|decimal\\.js)/"] },
+      to: { pathNot: ["^core/", "node_modules/(zod|decimal\\.js|fastest-levenshtein)/"] },
     },
     {
       name: "data-imports-types-only",

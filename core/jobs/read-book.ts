@@ -228,8 +228,8 @@ function settingsNotes(settings: AuditSettings, sheets: readonly Sheet[]): strin
 export function shopNotes({ sheet, shop }: Workshop): string[] {
   if (sheet === null) return [];
   return shop.problems.map(
-    ({ row, column, typed, wanted }) =>
-      `${sheet.name}!${cellAddress(sheet, row, column)}: "${typed}" is not known here: write ${wanted}`,
+    ({ row, column, typed, wanted, isUnused }) =>
+      `${sheet.name}!${cellAddress(sheet, row, column)}: ${isUnused === true ? `"${typed}": ${wanted}` : `"${typed}" is not known here: write ${wanted}`}`,
   );
 }
 

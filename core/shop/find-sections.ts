@@ -1,5 +1,5 @@
 import type { Cell, Sheet } from "../schedule/sheet";
-import { SHOP_COLUMNS } from "./shop-words.data";
+import { SHOP_COLUMNS, SHOP_TITLES } from "./shop-words.data";
 
 export type ShopColumn = keyof typeof SHOP_COLUMNS;
 
@@ -58,7 +58,7 @@ const KNOWN: ReadonlyMap<string, ShopColumn> = new Map(
   ),
 );
 
-/** Sections of a Shop sheet: a row with two or more known heads begins one, a blank row ends it. */
+/** Sections of a Shop sheet: a row with two or more known heads begins one, a blank row or a title ends it. */
 export function findSections(sheet: Sheet): ShopSection[] {
   const sections: ShopSection[] = [];
   for (let row = 0; row < sheet.rowCount; row += 1) {
@@ -69,6 +69,7 @@ export function findSections(sheet: Sheet): ShopSection[] {
     while (
       next < sheet.rowCount &&
       !isBlankRow(sheet, next) &&
+      !isTitle(sheet, next) &&
       headsOf(sheet, next).columns.size < FEWEST_WORDS
     ) {
       rows.push(next);
@@ -87,6 +88,29 @@ export function findSections(sheet: Sheet): ShopSection[] {
   }
   return sections;
 }
+
+/** True for a row that holds one cell only, and in it the title of a table. */
+export function isTitle(sheet: Sheet, row: number): boolean {
+  const filled = filledCells(sheet, row);
+  const words = plainWords(filled.length === 1 ? sheet.cell(row, filled[0]!) : null);
+  return (
+    (SHOP_TITLES.alone as readonly string[]).includes(words) ||
+    SHOP_TITLES.first.some((title) => words === title || words.startsWith(`${title} `))
+  );
+}
+
+/** Columns of a row that hold anything. */
+export function filledCells(sheet: Sheet, row: number): number[] {
+  const filled: number[] = [];
+  for (let column = 0; column < sheet.columnCount; column += 1) {
+    const cell = sheet.cell(row, column);
+    if (cell !== null && !(typeof cell === "string" && cell.trim() === "")) filled.push(column);
+  }
+  return filled;
+}
+
+/** Known heads of a row. */
+export const headCount = (sheet: Sheet, row: number): number => headsOf(sheet, row).columns.size;
 
 /** A head's words without brackets, units' punctuation and spare spaces. */
 export function plainWords(cell: Cell): string {
@@ -135,9 +159,5 @@ function filledColumns(sheet: Sheet, row: number): number[] {
 }
 
 function isBlankRow(sheet: Sheet, row: number): boolean {
-  for (let column = 0; column < sheet.columnCount; column += 1) {
-    const cell = sheet.cell(row, column);
-    if (cell !== null && !(typeof cell === "string" && cell.trim() === "")) return false;
-  }
-  return true;
+  return filledCells(sheet, row).length === 0;
 }

@@ -1,12 +1,14 @@
 import type { Machine, RatedBars } from "../bending/machine";
 import { steelNamed } from "../bending/steel-named";
+import { cellAddress } from "../schedule/cell-address";
 import type { Cell, Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import type { LengthUnit } from "../units/length-unit";
 import { kilogramsIn } from "../units/mass-unit";
-import { parseLength } from "../units/parse-length";
 import { isRefusal } from "../units/refusal";
+import { blankMachine } from "./blank-machine";
 import {
+  filledCells,
   findSections,
   plainWords,
   type SectionKind,
@@ -16,9 +18,12 @@ import {
   sectionKind,
   wordsAndUnit,
 } from "./find-sections";
+import { lengthOfCell } from "./length-of-cell";
+import { type LimitName, limitNamed, limitWords } from "./limit-named";
+import { type LooseRow, looseRows, looseWords, misspeltHeads, NO_TABLE, SECOND_TABLE } from "./loose-rows";
 import { readDay } from "./read-day";
 import type { Cutter, PourDay, Shop, ShopLimits, ShopProblem, ShopStock, ShopTable } from "./shop";
-import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
+import { SHOP_COLUMNS, SHOP_REMNANT } from "./shop-words.data";
 
 /**
  * What a `Shop` worksheet says: benders, plates, cutters, stock, limits and the trial log, each under a
@@ -28,11 +33,11 @@ import { SHOP_LIMITS, SHOP_REMNANT } from "./shop-words.data";
  */
 export function readShop(sheet: Sheet, standard: Standard): Shop {
   const reader = new ShopReader(sheet, standard);
-  for (const section of findSections(sheet)) reader.read(section);
+  const sections = findSections(sheet);
+  for (const section of sections) reader.read(section);
+  for (const row of looseRows(sheet, sections)) reader.readLoose(row);
   return reader.shop();
 }
-
-type LimitName = keyof typeof SHOP_LIMITS;
 
 const LENGTHS = ["transportWidth", "leastRemnant", "lorryLength"] as const;
 const isLength = (name: LimitName): name is (typeof LENGTHS)[number] =>
@@ -46,6 +51,7 @@ class ShopReader {
   private readonly pours: PourDay[] = [];
   private readonly limits = new Map<LimitName, number>();
   private readonly problems: ShopProblem[] = [];
+  private readonly limitCells = new Map<LimitName, string>();
   private trials: Shop["trials"] = null;
   private rates: Shop["rates"] = null;
 
@@ -56,9 +62,33 @@ class ShopReader {
 
   read(section: ShopSection): void {
     const kind = sectionKind(section);
-    if (kind === "trials") this.trials ??= this.tableOf(section);
-    else if (kind === "rates") this.rates ??= this.tableOf(section);
-    else if (kind !== null) for (const row of section.rows) this.readRow(kind, section, row);
+    for (const { column, wanted } of misspeltHeads(this.sheet, section, kind))
+      this.unused(section.headerRow, column, wanted);
+    const isSecond = (kind === "trials" ? this.trials : kind === "rates" ? this.rates : null) !== null;
+    if (isSecond) this.unused(section.headerRow, section.firstColumn, SECOND_TABLE);
+    else if (kind === "trials") this.trials = this.tableOf(section);
+    else if (kind === "rates") this.rates = this.tableOf(section);
+    else if (kind === null) this.unused(section.headerRow, section.firstColumn, NO_TABLE);
+    else for (const row of section.rows) this.readRow(kind, section, row);
+  }
+
+  /** A row under no header: a limit beside its name is read all the same. */
+  readLoose({ row, cells, more }: LooseRow): void {
+    const [limit, value] = cells;
+    const section = {
+      headerRow: row,
+      columns: new Map<ShopColumn, number>([
+        ["limit", limit!],
+        ["value", value ?? limit! + 1],
+      ]),
+      units: new Map<ShopColumn, ShopUnit>(),
+      rows: [row],
+      firstColumn: limit!,
+      lastColumn: limit!,
+    };
+    const name = this.sheet.cell(row, limit!);
+    if (cells.length <= 2 && limitNamed(name) !== null) this.readLimit(section, row);
+    else this.unused(row, limit!, looseWords(name, more));
   }
 
   shop(): Shop {
@@ -100,7 +130,7 @@ class ShopReader {
   }
 
   private readBender(section: ShopSection, row: number): void {
-    const name = this.text(section, "machine", row);
+    const name = this.named(section, row, this.benders);
     if (name === null) return;
     this.benders.set(name, {
       name,
@@ -115,7 +145,7 @@ class ShopReader {
   }
 
   private readCutter(section: ShopSection, row: number): void {
-    const name = this.text(section, "machine", row);
+    const name = this.named(section, row, this.cutters);
     if (name === null) return;
     const kerf = this.length(section, "kerf", row, true);
     this.cutters.set(name, { name, rated: [], kerf, endCrop: this.length(section, "endCrop", row, true) });
@@ -125,7 +155,11 @@ class ShopReader {
     const machine = this.text(section, "machine", row);
     const size = this.cell(section, "size", row);
     const bars = this.number(section, "bars", row, "whole bars, 0 or more", true);
-    if (machine === null || size === null || bars === null) return;
+    if (machine === null || size === null || bars === null) {
+      const lacks = machine === null ? "machine" : size === null ? "size" : "bars";
+      if (this.cell(section, lacks, row) === null) this.lacking(row, lacks);
+      return;
+    }
     const reading =
       typeof size === "string" || typeof size === "number" ? this.standard.readSize(size) : null;
     if (reading === null || isRefusal(reading)) {
@@ -143,7 +177,10 @@ class ShopReader {
 
   private readStock(section: ShopSection, row: number): void {
     const length = this.length(section, "stockLength", row);
-    if (length === null) return;
+    if (length === null) {
+      if (this.cell(section, "stockLength", row) === null) this.lacking(row, "stockLength");
+      return;
+    }
     const size = this.cell(section, "size", row);
     const known =
       size === null ||
@@ -165,29 +202,63 @@ class ShopReader {
   }
 
   private readLimit(section: ShopSection, row: number): void {
-    const { words, unit } = wordsAndUnit(this.cell(section, "limit", row));
-    const name = (Object.keys(SHOP_LIMITS) as LimitName[]).find((key) =>
-      SHOP_LIMITS[key].some((known) => wordsAndUnit(known).words === words),
-    );
-    if (name === undefined) return;
+    const typed = this.cell(section, "limit", row);
+    const { unit } = wordsAndUnit(typed);
+    const name = limitNamed(typed);
+    if (name === null) {
+      const filled = filledCells(this.sheet, row)[0];
+      if (filled !== undefined) this.unused(row, filled, limitWords(this.sheet.cell(row, filled)));
+      return;
+    }
     if (isLength(name)) {
       const length = this.length(section, "value", row, false, unit);
-      if (length !== null) this.limits.set(name, length);
+      if (length !== null) this.setLimit(name, length, section, row);
       return;
     }
     const value = this.number(section, "value", row, "a number", name === "temperature" ? "any" : false);
     if (value === null) return;
-    if (name === "temperature") this.limits.set(name, unit === "f" ? (value - 32) / 1.8 : value);
-    else {
+    if (name === "temperature") {
+      const kept = unit === "f" ? (value - 32) / 1.8 : value;
+      this.setLimit(name, kept, section, row);
+    } else {
       const isPounds = (unit ?? (this.standard.unit === "in" ? "lb" : "kg")) === "lb";
       const kilograms = kilogramsIn(isPounds ? "lb" : "kg");
-      if (!isRefusal(kilograms)) this.limits.set(name, value * kilograms);
+      if (!isRefusal(kilograms)) this.setLimit(name, value * kilograms, section, row);
     }
+  }
+
+  /** Of two figures for one limit the lower is in force, and the other cell is told. */
+  private setLimit(name: LimitName, value: number, section: ShopSection, row: number): void {
+    const before = this.limits.get(name);
+    const column = section.columns.get("value")!;
+    if (before === undefined) this.limitCells.set(name, cellAddress(this.sheet, row, column));
+    else if (before !== value) {
+      this.unused(
+        row,
+        column,
+        `${this.limitCells.get(name)} holds another figure of the same limit; the lower is in force until one is taken out`,
+      );
+    }
+    this.limits.set(name, Math.min(before ?? value, value));
+  }
+
+  /** The machine of a row; a second row of the same name is told. */
+  private named(section: ShopSection, row: number, known: ReadonlyMap<string, unknown>): string | null {
+    const name = this.text(section, "machine", row);
+    if (name === null) this.lacking(row, "machine");
+    else if (known.has(name))
+      this.unused(
+        row,
+        section.columns.get("machine")!,
+        "a row above has the same machine, and this one is in force: write one row",
+      );
+    return name;
   }
 
   private readPour(section: ShopSection, row: number): void {
     const pour = this.text(section, "pour", row);
     const column = section.columns.get("date");
+    if (pour === null) this.lacking(row, "pour");
     if (pour === null || column === undefined || this.cell(section, "date", row) === null) return;
     const day = readDay(this.sheet, row, column);
     if (day === null) this.problem(section, "date", row, "the day as 2030-05-31");
@@ -240,7 +311,7 @@ class ShopReader {
     const cell = this.cell(section, column, row);
     if (cell === null) return null;
     const unit = this.lengthUnit(named);
-    const length = lengthOf(cell, zero, unit);
+    const length = lengthOfCell(cell, zero, unit);
     if (length === null) this.problem(section, column, row, `a length in ${unit}`);
     return length;
   }
@@ -269,7 +340,7 @@ class ShopReader {
         ? cell.split(FRACTION.test(cell) ? BETWEEN_FRACTIONS : BETWEEN).filter((part) => part.trim() !== "")
         : [cell];
     const unit = this.lengthUnit(section.units.get(column) ?? null);
-    const lengths = parts.map((part) => lengthOf(part, false, unit));
+    const lengths = parts.map((part) => lengthOfCell(part, false, unit));
     if (lengths.every((length) => length !== null)) return lengths as number[];
     this.problem(section, column, row, `diameters in ${unit} with commas between`);
     return null;
@@ -291,6 +362,19 @@ class ShopReader {
     return null;
   }
 
+  /** A row that nothing goes by, as it lacks what its table is of. */
+  private lacking(row: number, column: ShopColumn): void {
+    const filled = filledCells(this.sheet, row)[0];
+    if (filled !== undefined)
+      this.unused(row, filled, `nothing goes by it, as its row holds no ${SHOP_COLUMNS[column][0]}`);
+  }
+
+  private unused(row: number, column: number, wanted: string): void {
+    const cell = this.sheet.cell(row, column);
+    const typed = typeof cell === "object" && cell !== null ? cell.error : String(cell);
+    this.problems.push({ row, column, typed, wanted, isUnused: true });
+  }
+
   private problem(section: ShopSection, column: ShopColumn, row: number, wanted: string): void {
     const cell = this.cell(section, column, row);
     const typed = typeof cell === "object" && cell !== null ? cell.error : String(cell);
@@ -306,26 +390,6 @@ const BETWEEN_FRACTIONS = /[,;]|\s+and\s+/;
 /** MPa: no reinforcing steel yields below it. */
 const LEAST_YIELD = 200;
 
-function lengthOf(cell: Cell | string, zero: boolean, unit: LengthUnit): number | null {
-  if (typeof cell !== "number" && typeof cell !== "string") return null;
-  if (cell === 0 || cell === "0") return zero ? 0 : null;
-  const length = parseLength(cell, unit);
-  return isRefusal(length) || length <= 0 ? null : length;
-}
-
 const sameName = (a: string, b: string): boolean => plainWords(a) === plainWords(b);
 const hasName = (map: ReadonlyMap<string, unknown>, name: string): boolean =>
   [...map.keys()].some((key) => sameName(key, name));
-
-function blankMachine(name: string): Machine {
-  return {
-    name,
-    rated: [],
-    formers: null,
-    pins: null,
-    orbitRadius: null,
-    backRestDistance: null,
-    largestAngle: null,
-    guardRadius: null,
-  };
-}

@@ -79,6 +79,27 @@ export const SHOP_SECTIONS = [
   },
 ] as const;
 
+/** Words that alone in a row, or first in a sentence alone in it, are the title of a table. */
+export const SHOP_TITLES = {
+  alone: ["bender", "plate", "cutter", "shears", "stock", "rates", "prices", "trials", "machines", "pours"],
+  first: [
+    "benders",
+    "bending machines",
+    "plates",
+    "what each machine",
+    "cutters",
+    "stock lengths",
+    "stock held",
+    "remnants",
+    "pours and",
+    "pour dates",
+    "rates",
+    "limits",
+    "trial bends",
+    "trial log",
+  ],
+} as const;
+
 /** Word under `kind` for a rest on hand. */
 export const SHOP_REMNANT = "remnant";
 

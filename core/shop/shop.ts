@@ -56,6 +56,8 @@ export interface ShopProblem {
   readonly column: number;
   readonly typed: string;
   readonly wanted: string;
+  /** it can be read, but nothing goes by it, and `wanted` says why */
+  readonly isUnused?: true;
 }
 
 /** A table of the Shop sheet taken whole; `top` and `left` within the used range, from 0. */

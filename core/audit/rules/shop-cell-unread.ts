@@ -6,7 +6,7 @@ export default defineRule({
   name: "shop-cell-unread",
   severity: "doubtful",
   docs: {
-    summary: "A cell of the Shop sheet could not be read.",
+    summary: "A cell of the Shop sheet could not be read, or nothing goes by it.",
     why: "It is taken as not known, so what it would allow or forbid is not checked.",
     failing: [
       {
@@ -17,11 +17,13 @@ export default defineRule({
     passing: [{ rows: [{ size: "H12", shape: "00", A: 900, length: 900 }], shop: exampleShop() }],
   },
   messages: {
+    unused: `"{typed}": {wanted}`,
     unread: `"{typed}" could not be read: write {wanted}, or leave it blank where it is not known`,
   },
   checkShop({ shop }, _context, report) {
-    for (const { row, column, typed, wanted } of shop.problems) {
-      report({ messageId: "unread", place: { row, column }, values: { typed, wanted } });
+    for (const { row, column, typed, wanted, isUnused } of shop.problems) {
+      const messageId = isUnused === true ? "unused" : "unread";
+      report({ messageId, place: { row, column }, values: { typed, wanted } });
     }
   },
 });
