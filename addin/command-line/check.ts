@@ -6,6 +6,7 @@ import {
   checkReport,
   filteredBy,
   isBroken,
+  noneInTotal,
   tonnageOf,
 } from "../../core/jobs";
 import { notInTotalWords, weighedAsMadeWords } from "../../core/totals";
@@ -89,7 +90,9 @@ export const check: Command = {
       printDecisions(report, checked.settings, streams);
       printFindings(shown, shown.bars, streams);
     }
-    return isBroken(checked) ? 1 : 0;
+    const none = noneInTotal(checked.tonnage);
+    if (none !== null) streams.note(none);
+    return isBroken(checked) ? 1 : none === null ? 0 : 2;
   },
 };
 

@@ -4,6 +4,7 @@ import {
   costsOf,
   JOB_GROUPS,
   type JobGroup,
+  noneInTotal,
   openForJob,
   readSchedules,
   tonnageOf,
@@ -78,7 +79,9 @@ export const tonnage: Command = {
       printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
       if (costs !== null) printCosts(costs.priced, reckoned.groupedBy, streams);
     }
-    return 0;
+    const none = noneInTotal(reckoned);
+    if (none !== null) streams.note(none);
+    return none === null ? 0 : 2;
   },
 };
 

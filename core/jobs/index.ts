@@ -38,5 +38,5 @@ export {
   shopNotes,
 } from "./read-book";
 export { isUnmakeable, type TicketsJob, ticketsOf } from "./tickets";
-export { tonnageOf } from "./tonnage";
+export { noneInTotal, tonnageOf } from "./tonnage";
 export { type TonnageReport, tonnageReport } from "./tonnage-report";

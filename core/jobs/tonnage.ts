@@ -2,6 +2,13 @@ import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { tonnageNotes } from "../totals/tonnage-notes";
 import type { ReadBook } from "./read-book";
 
+/** Why a total of nought is no result: bars were read, and not one of them is in it. Null where some are. */
+export function noneInTotal({ tonnage, notInTotal, held }: ReckonedTonnage): string | null {
+  const { length } = notInTotal;
+  if (tonnage.rows > 0 || held !== null || length === 0) return null;
+  return `no total: ${length === 1 ? "the only bar row is" : `all ${length} bar rows are`} left out of it`;
+}
+
 /** Tonnes of one or more books. */
 export interface TonnageJob {
   readonly reckoned: ReckonedTonnage;

@@ -1,9 +1,14 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import type { SheetFacts } from "../../bar/sheet-facts";
+import { columnLetters } from "../../schedule/cell-address";
 import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
+import type { ColumnKind } from "../../schedule/column-kind";
+import { columnWords } from "../../schedule/columns/column-words";
 import { defineRule } from "../rule";
 
-/** rows of a list from which it can be told */
-const FEWEST = 5;
+/** rows of a list from which it can be told, where most and where all stand in no total */
+const FEWEST = 4;
+const FEWEST_OF_ALL = 2;
 
 export default defineRule({
   code: "READ107",
@@ -23,20 +28,22 @@ export default defineRule({
   },
   messages: {
     failed:
-      "{missing} of {bars} rows stand in no total, most for want of {what}: the sheet was not read as it is meant",
+      "{missing} of {bars} rows stand in no total, most for want of {what}: the sheet was not read as it is meant: {remedy}",
   },
   checkSheet(sheet, _context, report) {
     const { bars } = sheet;
-    if (bars.length < FEWEST) return;
+    if (bars.length < FEWEST_OF_ALL) return;
     const wants = new Map<string, number>();
     let missing = 0;
     for (const { answer: what } of sheet.answers.those(lacks)) {
       missing += 1;
       wants.set(what, (wants.get(what) ?? 0) + 1);
     }
-    if (missing * 2 <= bars.length) return;
+    const isAll = missing === bars.length;
+    if (!isAll && (missing * 2 <= bars.length || bars.length < FEWEST)) return;
     const [most] = [...wants].sort(([, one], [, other]) => other - one);
-    const values = { missing, bars: bars.length, what: most?.[0] ?? "" };
+    const what = most?.[0] ?? "";
+    const values = { missing, bars: bars.length, what, remedy: remedyOf(what, sheet) };
     report({ messageId: "failed", values });
   },
 });
@@ -45,7 +52,34 @@ export default defineRule({
 function lacks(facts: BarFacts): string | null {
   const { row } = facts;
   if (row.mass !== null) return null;
-  if (massPerMetreOf(row.size) === null) return "a bar size of the standard";
-  if (facts.count === null) return "a number of bars";
-  return facts.lengthInForce === null ? "a length" : null;
+  if (massPerMetreOf(row.size) === null) return SIZE;
+  if (facts.count === null) return COUNT;
+  return facts.lengthInForce === null ? LENGTH : null;
+}
+
+const SIZE = "a bar size of the standard";
+const COUNT = "a number of bars";
+const LENGTH = "a length";
+
+const KINDS: Readonly<Record<string, readonly ColumnKind[]>> = {
+  [SIZE]: ["size"],
+  [COUNT]: ["total", "each", "members"],
+  [LENGTH]: ["length"],
+};
+const OTHERWISE: Readonly<Record<string, string>> = {
+  [SIZE]: "choose the standard that the sizes are of",
+  [COUNT]: 'head the column that counts the bars "Total no.", or say what it holds',
+  [LENGTH]: 'head the column of the lengths "Length mm", or say what it holds',
+};
+
+/** The column that was taken for what is wanting, and what to do about it. */
+function remedyOf(what: string, { sheet, reading }: SheetFacts): string {
+  const kinds = KINDS[what] ?? [];
+  const columns = reading.tables.flatMap((table) => [...table.columns.values()]);
+  const taken = columns.find(({ kind }) => kinds.includes(kind));
+  const place =
+    taken === undefined
+      ? "no column of it was found"
+      : `column ${columnLetters(sheet.left + taken.column)} "${taken.header}" was read as ${columnWords(taken.kind)}`;
+  return `${place}; ${OTHERWISE[what] ?? ""}`;
 }

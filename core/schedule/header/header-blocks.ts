@@ -129,7 +129,9 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
   const ignored: number[] = [];
   const taken = new Set<string>();
   const typeIsShape = isShapeType(found);
-  for (const { column, header, meaning, corrected, inches } of byPreference(withoutSerials(found))) {
+  for (const { column, header, meaning, corrected, inches } of byPreference(
+    withBarCount(withoutSerials(found)),
+  )) {
     const isType = typeIsShape && meaning?.kind === "grade" && TYPE.test(header);
     const first = isType ? "shape" : meaning?.kind;
     const isTaken = first !== undefined && taken.has(first);
@@ -173,6 +175,20 @@ function withoutSerials(found: readonly FoundColumn[]): readonly FoundColumn[] {
     const isSpare = hasCount || counts.length > 1;
     if (one === first && isSpare) return { ...one, meaning: { ...meaning, kind: "ignored" as const } };
     return hasCount && !hasMark ? { ...one, meaning: { ...meaning, kind: "mark" as const } } : one;
+  });
+}
+
+/** "No. of", whose noun is left out */
+const BARE_COUNT = /^(?:no|nos|nr|number|qty)\.?\s+of\.?$/i;
+
+/** "No. of" counts members where another column counts their bars; where no other counts, it counts the bars. */
+function withBarCount(found: readonly FoundColumn[]): readonly FoundColumn[] {
+  const isCounted = found.some(({ meaning }) => meaning?.kind === "total" || meaning?.kind === "each");
+  if (isCounted) return found;
+  return found.map((one) => {
+    const { meaning, corrected } = one;
+    const isBare = meaning?.kind === "members" && !corrected && BARE_COUNT.test(cleanText(one.header));
+    return isBare ? { ...one, meaning: { ...meaning, kind: "total" as const } } : one;
   });
 }
 

@@ -23,6 +23,7 @@ const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt|кг|т|กก|ton)\.
 /** size, and length, mass and bars of it, or a unit */
 const MOST_AMOUNTS = 4;
 const LONGEST_SIZE = 40;
+const LONGEST_HEADING = 60;
 
 type SumKind = "total" | "subtotal" | "carried" | "wastage";
 

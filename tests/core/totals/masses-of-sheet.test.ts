@@ -21,6 +21,7 @@ const WEIGHTS: readonly (RowWeight | null)[] = [
     cutLength: null,
     count: null,
     otherwise: { mass: 9, by: "total length" },
+    asTyped: null,
   },
 ];
 
