@@ -7,6 +7,8 @@ import type { LimitsInForce } from "./limits";
 /** What every rule may ask beside the facts of its row or sheet. */
 export interface RuleContext {
   readonly standard: Standard;
+  /** nobody chose the standard */
+  readonly isStandardAssumed: boolean;
   readonly limits: LimitsInForce;
   /** machines, formers in stock and lifting gear of the Shop sheet; null where the book has none */
   readonly shop: Workshop | null;

@@ -38,6 +38,7 @@ import {
   type ShopReport,
 } from "./rule";
 import type { RuleContext } from "./rule-context";
+import anotherDocumentNamed from "./rules/another-document-named";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
@@ -76,7 +77,13 @@ export function openAudit(asked: AuditQuestion): Audit {
   const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
   const shop = shopSheet === undefined ? null : new Workshop(shopSheet, standard);
   const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
-  const context: RuleContext = { standard, limits, shop, own };
+  const context: RuleContext = {
+    standard,
+    isStandardAssumed: question.isStandardAssumed === true,
+    limits,
+    shop,
+    own,
+  };
   const rowRules = rules.filter(isRowRule);
   const sheetRules = rules.filter(isSheetRule);
   const watched = watchedLimits(settings.limits, context, rules);
@@ -267,9 +274,10 @@ function reportOf(state: AuditState): AuditReport {
   const bySheet = sheets.map((sheet) => {
     const isAssumed = state.question.isStandardAssumed === true && !showsStandard(sheet.facts, context);
     const told = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
-    return isAssumed
+    const sure = isAssumed
       ? told.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
       : told;
+    return withoutOpenFixes(sure);
   });
   const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
   const grouped = sheets.map(({ facts }, index) =>
@@ -305,6 +313,17 @@ function reportOf(state: AuditState): AuditReport {
     waivers: withholding.notTold(),
     outdatedWaivers: outdated.map(({ waiver }) => waiver),
   };
+}
+
+/** No change of the steel is offered while it is asked which document the sheet goes by. */
+function withoutOpenFixes(findings: readonly Finding[]): readonly Finding[] {
+  const isAsked = findings.some(
+    ({ code, severity }) => code === anotherDocumentNamed.code && severity !== "note",
+  );
+  if (!isAsked) return findings;
+  return findings.map((finding) =>
+    finding.fix === null || finding.fix.safety === "safe" ? finding : { ...finding, fix: null },
+  );
 }
 
 /** What a standard that nobody chose would say of a sheet that shows no sign of it. */

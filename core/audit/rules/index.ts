@@ -3,6 +3,7 @@ import type { Rule } from "../rule";
 import amountBlank from "./amount-blank";
 import angleNotOfCode from "./angle-not-of-code";
 import angleWithoutTrials from "./angle-without-trials";
+import anotherDocumentNamed from "./another-document-named";
 import anotherStandard from "./another-standard";
 import barLongerThanMember from "./bar-longer-than-member";
 import barsAtOnceEstimated from "./bars-at-once-estimated";
@@ -237,6 +238,7 @@ export const RULES: readonly Rule[] = [
   sizeColumnDiffers,
   editionNotRead,
   ownCellNotTaken,
+  anotherDocumentNamed,
   coldBending,
   outerFibreStrained,
   totalDiffers,
