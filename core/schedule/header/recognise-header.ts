@@ -184,6 +184,8 @@ function recognise(typed: string): HeaderMeaning | null {
 function recogniseUnit(typed: string): HeaderMeaning | null {
   const { text, unit } = splitUnit(plainHeader(typed));
   if (unit === null || !MASS_UNITS.has(unit) || !/\p{L}{3}/u.test(text)) return null;
+  // "Dimensions mm, mass kg" is a note
+  if (text.split(" ").some((word) => UNITS.has(word))) return null;
   return { kind: "mass", unit, weak: true, otherwise: null, serial: false };
 }
 

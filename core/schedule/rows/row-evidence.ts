@@ -53,7 +53,7 @@ export class RowEvidence {
     this.all = all;
     const own = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
     const filled = withoutBeside(cells, own, layout.right);
-    this.filled = filled.length === 0 && isHeadingAlone(cells, all) ? all : filled;
+    this.filled = filled.length === 0 && isMemberAlone(cells, all) ? all : filled;
   }
 
   private readonly left: number;
@@ -195,10 +195,10 @@ function withoutBeside(cells: readonly Cell[], filled: readonly number[], right:
   return own.length === 0 ? filled : own;
 }
 
-/** A lone text under serial numbers names what the rows below are of. */
-function isHeadingAlone(cells: readonly Cell[], all: readonly number[]): boolean {
-  const cell = all.length === 1 ? cells[all[0] as number] : null;
-  return typeof cell === "string" && /\p{L}{2}/u.test(cell);
+/** A member named in a column that is left out, such as that of the serial numbers. */
+function isMemberAlone(cells: readonly Cell[], all: readonly number[]): boolean {
+  const text = all.length === 1 ? cells[all[0] as number] : null;
+  return typeof text === "string" && text.length <= LONGEST_HEADING && isHeadingText(text, false);
 }
 
 function isUnit(cell: Cell): boolean {
