@@ -5,8 +5,7 @@ import type { BarFacts } from "./bar-facts";
 /**
  * What a length is asked for. `as scheduled` is what the row says; `as computed` what follows from shape and
  * dimensions; `to cut` is the scheduled one, since the person at the shear works by the schedule, else the
- * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one. A shape
- * that is recalled only is no surer than the length that is written.
+ * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one.
  */
 export type BarPurpose = "as scheduled" | "as computed" | "to cut" | "to weigh";
 
@@ -39,8 +38,7 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   if (isRefusal(computed) && CONTRADICTIONS.has(computed.code)) return computed;
   // the shapes of a sheet of another standard are none of this one's
   const isForeign = facts.sheet.habits.standardMeant !== null && scheduled !== null;
-  const isRecalled = facts.definition?.cite.provenance === "memory" && scheduled !== null;
-  const known = isRefusal(computed) || isForeign || isRecalled ? null : computed;
+  const known = isRefusal(computed) || isForeign ? null : computed;
   if (isRefusal(scheduled)) return scheduled;
   const found = purpose === "to cut" ? (scheduled ?? known) : (known ?? scheduled);
   return found ?? noLength({});

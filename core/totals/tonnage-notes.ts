@@ -23,7 +23,8 @@ export function tonnageNotes({
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
-    if (count > 0) notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length that is surer`);
+    if (count > 0)
+      notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length that is surer`);
   }
   return notes;
 }
