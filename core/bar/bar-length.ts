@@ -1,11 +1,13 @@
 import { isLengthOfBar } from "../shapes/contradicting-dims";
+import { courseTrust } from "../shapes/course";
 import { defineRefusal, isRefusal, Refusal } from "../units/refusal";
 import type { BarFacts } from "./bar-facts";
 
 /**
  * What a length is asked for. `as scheduled` is what the row says; `as computed` what follows from shape and
  * dimensions; `to cut` is the scheduled one, since the person at the shear works by the schedule, else the
- * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one.
+ * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one. What only a
+ * course that is recalled gives, without a printed length beside it, weighs nothing that has a length of its own.
  */
 export type BarPurpose = "as scheduled" | "as computed" | "to cut" | "to weigh";
 
@@ -40,8 +42,13 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   const isForeign = facts.sheet.habits.standardMeant !== null && scheduled !== null;
   const known = isRefusal(computed) || isForeign ? null : computed;
   if (isRefusal(scheduled)) return scheduled;
-  const found = purpose === "to cut" ? (scheduled ?? known) : (known ?? scheduled);
+  const found =
+    purpose === "to cut" || restsOnRecalledCourse(facts) ? (scheduled ?? known) : (known ?? scheduled);
   return found ?? noLength({});
+}
+
+function restsOnRecalledCourse({ definition }: BarFacts): boolean {
+  return definition !== null && definition.formula === null && courseTrust(definition) !== "sure";
 }
 
 const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", "length-beyond-reason"]);

@@ -46,7 +46,7 @@ export const LONGEST_ROLLED: Cited<number> = {
 
 /** A mark that comes again: where few marks do, it is a row entered twice. */
 export const TWICE: Cited<{ readonly mostRepeated: number; readonly leastRows: number }> = {
-  value: { mostRepeated: 0.08, leastRows: 12 },
+  value: { mostRepeated: 0.08, leastRows: 8 },
   cite: {
     document: "rows entered twice in a hundred schedules against marks used again",
     provenance: "derived",

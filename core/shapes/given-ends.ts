@@ -20,10 +20,24 @@ export function givenEnds(shape: ShapeDefinition, isBlank: (letter: DimLetter) =
   const key = `${lacksFirst} ${lacksLast}`;
   const known = without.get(shape)?.get(key);
   if (known !== undefined) return known;
-  const left = parts.slice(lacksFirst ? BEND_AND_LEG : 0, lacksLast ? -BEND_AND_LEG : parts.length);
-  const made = left.length > 1 ? { ...shape, path: left.join(" ") } : asking(shape, [first, last]);
+  const left = (path: string): string[] =>
+    path.split(" ").slice(lacksFirst ? BEND_AND_LEG : 0, lacksLast ? -BEND_AND_LEG : undefined);
+  const made =
+    left(shape.path).length > 1
+      ? trimmed(shape, (path) => left(path).join(" "))
+      : asking(shape, [first, last]);
   without.set(shape, (without.get(shape) ?? new Map<string, ShapeDefinition>()).set(key, made));
   return made;
+}
+
+/** The other reading has the same ends. */
+function trimmed(shape: ShapeDefinition, trim: (path: string) => string): ShapeDefinition {
+  const { path, otherReading: other } = shape;
+  return {
+    ...shape,
+    path: path === null ? null : trim(path),
+    ...(other === undefined ? {} : { otherReading: { ...other, path: trim(other.path) } }),
+  };
 }
 
 function asking(shape: ShapeDefinition, ends: readonly DimLetter[]): ShapeDefinition {

@@ -1,3 +1,4 @@
+import { isSure } from "../../standards/citation";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { defineRule } from "../rule";
 
@@ -15,8 +16,10 @@ export default defineRule({
   fixes: { clear: { label: "clear {letter}, if the code is right", safety: "needs-review" } },
   checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
-    if (definition === null || definition.dims.length === 0 || definition.path === null) return;
-    const { dims, optionalDims } = definition;
+    if (definition === null || definition.dims.length === 0) return;
+    const { dims, optionalDims, path, formula } = definition;
+    // a sketch takes what it needs
+    if (path === null && formula === null) return;
     for (let column = 0; column < row.dims.length; column += 1) {
       const value = row.dims[column];
       const letter = DIMENSION_LETTERS[column];
@@ -28,7 +31,9 @@ export default defineRule({
         messageId: "extra",
         at: letter,
         // a list that is recalled and not whole may give the code other letters
-        ...(standard.shapesInPart && definition.formula === null ? { severity: "note" as const } : {}),
+        ...(standard.shapesInPart && !(formula !== null && isSure(definition.cite))
+          ? { severity: "note" as const }
+          : {}),
         values: { code: definition.code, letter, value: { mm: value } },
         cite: definition.cite,
         // only a length that follows without the figure tells that the code is right

@@ -59,7 +59,10 @@ function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
   const { planarPath, diameter, shape } = facts;
   const definition = shape?.definition ?? null;
   const isJudged =
-    facts.isPath || (definition !== null && definition.formula === null && definition.limits.length === 0);
+    facts.isPath ||
+    (definition !== null &&
+      definition.formula === null &&
+      !definition.limits.some(({ text }) => /\bP\b/.test(text)));
   if (!isJudged || planarPath === null || diameter === null) return [];
   const { legs, turns } = planarPath;
   const parts = definition?.path?.split(" ") ?? [];

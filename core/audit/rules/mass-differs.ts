@@ -31,7 +31,11 @@ export default defineRule({
       },
     ],
   },
-  messages: { differs: "mass {mass} is not {count} x {length} x {unitMass} = {computed}" },
+  messages: {
+    differs: "mass {mass} is not {count} x {length} x {unitMass} = {computed}",
+    ofOne:
+      "mass {mass} is that of one bar, while other rows of the sheet have that of all: {count} are {computed}",
+  },
   fixes: { computed: { label: "change the mass to {computed}", safety: "needs-review" } },
   checkRow(facts, context, report) {
     if (facts.sheet.habits.standardMeant !== null) return;
@@ -43,6 +47,16 @@ export default defineRule({
     // without a number of bars nothing can be said of the mass of all
     if (facts.count === null && COUNTS.some((field) => facts.has(field))) return;
     const factor = facts.sheet.habits.massFactor ?? 1;
+    if (isOfOneBar(facts, mass, massEach * factor)) {
+      const computed = massEach * factor * (facts.count ?? 1);
+      const fix = {
+        id: "computed" as const,
+        edits: [{ at: "mass" as const, to: Number(computed.toFixed(3)) }],
+      };
+      const values = { mass: { kg: mass }, count: facts.count ?? 1, computed: { kg: computed } };
+      report({ messageId: "ofOne", at: "mass", values, cite: bar.cite, fix });
+      return;
+    }
     if (Math.abs(massRatio / factor - 1) <= ALLOWED) return;
     const expected = mass / massRatio;
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
@@ -68,6 +82,12 @@ export default defineRule({
 function isOfAnotherTable({ bar, massRatio }: BarFacts, perMetre: number | null): boolean {
   if (bar === null || perMetre === null || massRatio === null || perMetre === bar.massPerMetre) return false;
   return Math.abs((massRatio * bar.massPerMetre) / perMetre - 1) <= ALLOWED;
+}
+
+/** Of a sheet whose rows have the mass of all their bars. */
+function isOfOneBar({ sheet, count }: BarFacts, mass: number, each: number): boolean {
+  if (!sheet.habits.identities.speaking.has("mass") || count === null || count < 2) return false;
+  return Math.abs(mass / each - 1) <= ALLOWED;
 }
 
 /** Half of the last decimal that was typed, kg. */

@@ -60,7 +60,7 @@ function markedTwice(sheet: SheetFacts): readonly { readonly first: BarFacts; re
     for (const again of others) if (isSameRow(first, again)) twice.push({ first, again });
   }
   // where many marks come again they are meant to: a mark of each member, a mark of each pour
-  return repeated > mostRepeated * marked ? [] : twice;
+  return repeated > Math.max(1, mostRepeated * marked) ? [] : twice;
 }
 
 /** What stands in a row under the columns of its table; empty where no words tell it from others. */

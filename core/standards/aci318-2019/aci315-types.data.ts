@@ -12,7 +12,14 @@ const BAR_BENDS: Citation = {
  * No length is printed beside a type. What A and G of a hook of 135 and of 180 degrees mean was read: the bar that
  * the hook adds, while all other dimensions are out to out (3.7.4.2 and notes 1 and 2, muhaz.org).
  */
-export const TYPE_SOURCES: ShapeSources = { formula: BAR_BENDS, course: BAR_BENDS, limits: BAR_BENDS };
+export const TYPE_SOURCES: ShapeSources = {
+  formula: BAR_BENDS,
+  course: BAR_BENDS,
+  limits: {
+    ...BAR_BENDS,
+    clause: "Fig. 10, letters of ties; opposite sides of a closed rectangle are alike",
+  },
+};
 
 const DIRECTION_OF_ENDS =
   "types S1 to S6 are read to differ in the hook, of 90 or 135 degrees, and in whether it turns in or out (3.7.3.1); which of them has which is recalled only";
@@ -28,7 +35,10 @@ export const BAR_TYPES: readonly ShapeRow[] = [
     free: null,
     formula: null,
     path: "hA +180 B +180 hG",
+    otherReading: { words: "a right angle at its ends", path: "A +90 B +90 G" },
     limits: [],
+    courseConflict:
+      "recalled with half circle hooks, and used with a right angle at one end: A of a right angle is its leg, and longer",
   },
   {
     code: "2",
@@ -90,7 +100,7 @@ export const BAR_TYPES: readonly ShapeRow[] = [
     path: "hA +135 B +90 C +90 D +90 E +135 hG",
     use: "link",
     closed: true,
-    limits: [],
+    limits: ["B = D", "C = E"],
   },
   {
     code: "T2",
@@ -105,7 +115,7 @@ export const BAR_TYPES: readonly ShapeRow[] = [
     },
     use: "link",
     closed: true,
-    limits: [],
+    limits: ["B = D", "C = E"],
     courseConflict:
       "taken to have hooks of 90 degrees, since the page that shows its letters has no H, the height of a hook of 135 degrees",
   },

@@ -4,6 +4,7 @@ import { derivation } from "../../../core/shapes/derivation";
 import { developedLength } from "../../../core/shapes/developed-length";
 import { otherReading } from "../../../core/shapes/other-reading";
 import { type ResolvedShape, resolveShape } from "../../../core/shapes/resolve-shape";
+import { shapeLimits } from "../../../core/shapes/shape-limits";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { heldStandard } from "../../_support/held-standard";
 
@@ -54,6 +55,13 @@ describe("bar types of ACI 315", () => {
     expect(inches(bar(type, d, legs))).toBeCloseTo(length, 9);
   });
 
+  it("holds opposite sides of a closed tie alike: geometry of a rectangle", () => {
+    const sides = (C: number) => bar("T1", 0.5, { A: 4.5, B: 19, C, D: 19, E: 12, G: 4.5 });
+    const broken = (C: number) => shapeLimits(sides(C)).filter(({ met }) => met === false);
+    expect(broken(12)).toEqual([]);
+    expect(broken(14).map(({ text, cite }) => [text, cite?.provenance])).toEqual([["C = E", "memory"]]);
+  });
+
   it("asks for an end where none is given, and for letters that the type has not", () => {
     expect(refusalText(asked("2", 1, { B: 104 }) as never)).toBe(
       "A is blank, and code 2 needs A, B, G: give A",
@@ -69,9 +77,12 @@ describe("bar types of ACI 315", () => {
     const trust = [...shapes.values()].map((one) => `${one.code} ${courseTrust(one)}`);
     expect(trust).toEqual([
       "00 sure",
-      ...["1 recalled", "2 recalled", "17 in doubt", "S1 in doubt", "S2 in doubt"],
+      ...["1 in doubt", "2 recalled", "17 in doubt", "S1 in doubt", "S2 in doubt"],
       ...["T1 recalled", "T2 in doubt", "T5 in doubt", "T9 in doubt"],
     ]);
+    // type 1 with a right angle at its one end
+    const other = otherReading(bar("1", 1, { A: 16, B: 104 }));
+    expect((other?.length ?? 0) / IN).toBeCloseTo(120 - rightAngle(3, 1), 9);
     const stirrup = bar("S1", 0.5, { A: 4.5, B: 24, C: 14, D: 24, G: 4.5 });
     // the same legs with hooks of 90: four right angles
     expect((otherReading(stirrup)?.length ?? 0) / IN).toBeCloseTo(71 - 4 * rightAngle(1, 0.5), 9);

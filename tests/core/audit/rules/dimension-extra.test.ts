@@ -20,6 +20,12 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // pages print code 61 as 2(A + B) + 12d: a link of two sides
+      standard: "BS4466:1989",
+      rows: [{ size: "R8", shape: "61", A: 310, B: 310, C: 310, length: 1350 }],
+      says: [{ cell: "K2", message: "shape 61 takes no C, but 310 mm is given", after: { K2: null } }],
+    },
+    {
       // the letters of a recalled type may be others
       standard: "ACI318:2019",
       rows: [{ size: "#8", shape: "2", A: 16, B: 104, C: 16, length: 136 }],

@@ -37,6 +37,22 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // 1.579 kg/m: 31.58, 47.37, 63.16, 78.95 and 94.74 kg of ten bars; the last row has one bar's
+      rows: [2, 3, 4, 5, 6, 7].map((metres) => ({
+        ...{ size: "H16", shape: "00", A: 1000 * metres, length: 1000 * metres },
+        ...{ members: 1, each: 10, total: 10, mass: metres < 7 ? 15.79 * metres : 11.053 },
+      })),
+      says: [
+        {
+          cell: "N7",
+          outcome: "unsure",
+          message:
+            "mass 11.05 kg is that of one bar, while other rows of the sheet have that of all: 10 are 110.53 kg",
+          after: { N7: 110.53 },
+        },
+      ],
+    },
+    {
       rows: [
         { size: "H16", shape: "00", A: 2000, length: 2000, members: 1, each: 10, total: 10, mass: 31.9 },
       ],

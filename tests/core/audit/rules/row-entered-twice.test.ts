@@ -22,6 +22,17 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // in a short list one mark that comes again is no habit
+      rows: [...LIST.slice(0, 8), bar("4", 1150, 13)],
+      says: [
+        {
+          cell: "B10",
+          message: "mark 4 stands in row 5 too, the same bar and as many: is it entered twice?",
+          outcome: "unsure",
+        },
+      ],
+    },
+    {
       rows: [...LIST, bar("4", 1150, 13)],
       says: [
         {
