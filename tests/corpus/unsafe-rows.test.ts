@@ -5,7 +5,11 @@ import { runAudit } from "../../core/audit/run-audit";
 import { type Cell, sheetFromRows } from "../../core/schedule/sheet";
 import { heldStandard } from "../_support/held-standard";
 
-/** A row that a careful checker would stop, put into a list that is sound otherwise: in place of a row or behind the last. */
+/**
+ * A row that a careful checker would stop, put into a list that is sound otherwise: in place of a row or behind the last.
+ * When they were first read, 113 of a first 140 were told above a note, 16 in a note and 11 not; of 65 further ones,
+ * written after those were mended, 46, 5 and 14. A few were no mistakes, and were put right or left out.
+ */
 interface UnsafeRow {
   readonly list: string;
   readonly what: string;
@@ -39,21 +43,29 @@ const IN_A_NOTE: Readonly<Record<string, string>> = {
   "raft-to-slab: B blank": "the list of the document is recalled, and it prints no length",
   "footing-to-lintel: count by spacing short": "words of a description are not searched for a spacing",
   "footing-to-lintel: stirrup larger than beam": "nor for the sides of a stirrup",
+  "tank-roof-cage: radius 67 below coil limit of straight supply": "how it is supplied, and no fault",
+  "vault-bar-list: coupler #9 no prep near bend": "on a straight bar: its end is to be asked for",
+  "base-to-slab: code 11 of the other list": "the list is held in part, so the code may be one of it",
+  "old-footing-list: code 21 of the other list": "the same",
+  "raft-to-slab: shape 97": "the same",
 };
 
 /** Not told: what a checker reads in words or sees in a sketch. */
 const SILENT: Readonly<Record<string, string>> = {
   "depot-footings: length over legs by a digit": "no list of shapes is held, and too few rows keep one habit",
   "kiso-hari-tekkin: link path tail short": "the straight of a hook stands in a remark alone",
+  "culvert-ties: weld to HD25": "which steel of New Zealand may be welded is not held",
+  "stair-and-slab: bend 180 typed 18": "a bend of 4.5 degrees can be made",
 };
 
 const before = new Map<string, ReadonlySet<string>>();
 
 describe("unsafe rows", () => {
-  it("are ten for each of the fifteen documents", () => {
+  it("are ten or more for each of the fifteen documents", () => {
     const lists = new Map<string, number>();
     for (const { list } of ROWS) lists.set(list, (lists.get(list) ?? 0) + 1);
-    expect([...lists.values()]).toEqual(Array.from({ length: 15 }, () => 10));
+    expect(lists.size).toBe(15);
+    for (const [list, rows] of lists) expect(rows, list).toBeGreaterThanOrEqual(10);
     const documents = new Set([...lists.keys()].map((list) => heldStandard(soundList(list).standard).id));
     expect(documents.size).toBe(15);
   });

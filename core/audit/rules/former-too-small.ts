@@ -76,6 +76,11 @@ export default defineRule({
         cite,
       });
     }
+    const said = former === null ? facts.inWords(formerSaid) : null;
+    if (said !== null && said < least - ROUNDED) {
+      const values = { former: { mm: said }, least: { mm: least }, size, coating: "" };
+      report({ messageId: "former", outcome: "unsure", at: "remark", values, cite });
+    }
     askWhetherLink(facts, report);
     // the radius of a code's own bends is the former's, unless one was typed
     if (facts.pathKind === "planar" && !facts.isPath && facts.row.radius === null) return;
@@ -132,4 +137,13 @@ function typedRadius({ row, planarPath, isPath }: BarFacts): number | null {
     if (radius !== null && (least === null || radius < least)) least = radius;
   }
   return least;
+}
+
+/** mm: "former 100", "mandrel dia 100 mm" of a remark, where the row has no former of its own. */
+function formerSaid(words: string): number | null {
+  const said =
+    /\b(?:former|mandrel)\b(?: dia(?:meter|\.)?)?(?: of)?[ :=]*(\d{2,3})(?: ?mm)?(?![\d.]|\s*d\b)/.exec(
+      words,
+    )?.[1];
+  return said === undefined ? null : Number(said);
 }

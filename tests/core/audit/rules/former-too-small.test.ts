@@ -6,6 +6,8 @@ const CLOSED = "160 +90 400 +90 300 +90 400 +90 300 +90 160";
 // BS 8666:2005 Table 2 (tunleyrod.co.uk/barsizes.html): former 64 for 16 mm, 140 for 20, 175 for 25; r is printed 87 for 25
 ruleCases(rule, {
   silent: [
+    { rows: [{ size: "H20", shape: "21", A: 350, B: 2400, C: 350, length: 3000, remark: "former 7d" }] },
+    { rows: [{ size: "H20", shape: "21", A: 350, B: 2400, C: 350, length: 3000, remark: "former 200 mm" }] },
     // 4 x 16: written as a multiple of the bar
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: "4d" }] },
     { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 }] },
@@ -20,6 +22,11 @@ ruleCases(rule, {
     { standard: "AS3600:2018", rows: [{ size: "N12", shape: CLOSED, former: 60 }] },
   ],
   speaks: [
+    {
+      // BS 8666:2005 Table 2: 140 for 20 mm
+      rows: [{ size: "H20", shape: "21", A: 350, B: 2400, C: 350, length: 3000, remark: "former 100" }],
+      says: [{ cell: "N2", outcome: "unsure", message: "former 100 mm is below the least 140 mm for H20" }],
+    },
     // AS 3600 17.2.3.2, from memory: 4d for fitments, 5d for other bars; "T" is no code that is held
     {
       standard: "AS3600:2018",
