@@ -25,8 +25,11 @@ export default defineRule({
   },
   messages: {
     differs: "the {what} of {size} is given as {typed}, but the bars of the list make {sum}",
+    total: "the total is given as {typed}, but the sizes above it add up to {sum}",
   },
   checkSheet(sheet, context, report) {
+    for (const { row, column, typed, sum } of wrongTotals(sheet))
+      report({ messageId: "total", place: { row, column }, values: { typed, sum: shown(sum) } });
     for (const line of sizedLines(sheet, context.standard)) {
       const measure = measureOf(line, sheet);
       if (measure === null) continue;
@@ -44,6 +47,29 @@ export default defineRule({
     }
   },
 });
+
+/** Totals straight under sizes that stand one below another, and are not what those add up to. */
+function wrongTotals({ reading }: SheetFacts) {
+  return (reading.summaries ?? []).flatMap(({ rows, sizes }) => {
+    const last = rows.at(-1);
+    const total = reading.totals.find(({ row, kind }) => kind === "total" && row === (last?.row ?? 0) + 1);
+    // a total with something added says so
+    if (sizes.length > 0 || rows.length < FEWEST || total === undefined || /[\d%+]/.test(total.label))
+      return [];
+    return total.cells.flatMap(({ column, value }) => {
+      const parts = rows.flatMap(({ cells }) => cells.filter((one) => one.column === column));
+      const sum = parts.reduce((all, part) => all + part.value, 0);
+      const off = Math.abs(sum - value);
+      if (parts.length < rows.length || off <= parts.length * rounding(value) + ROUNDED * sum) return [];
+      return [{ row: total.row, column, typed: value, sum }];
+    });
+  });
+}
+
+/** half the last digit that is written */
+function rounding(typed: number): number {
+  return 0.5000001 * 10 ** -(/\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0);
+}
 
 interface Measure {
   readonly what: string;
@@ -87,8 +113,7 @@ function nearest(values: readonly number[], typed: number): number | undefined {
 
 function isNear(sum: SizedSum, { values, within }: Measure): boolean {
   const { typed } = sum;
-  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
-  const half = 0.5000001 * 10 ** -decimals;
+  const half = rounding(typed);
   const sums = values(sum);
   if (sums.length === 0) return typed === 0;
   return sums.some((one) => Math.abs(typed - one) <= half + within * Math.abs(one));

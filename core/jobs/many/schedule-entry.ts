@@ -38,6 +38,11 @@ export interface ScheduleEntry {
   readonly pourDate: string | null;
   /** who drew it up, as its title block says */
   readonly office: string | null;
+  /** the member and the steel that its title block says */
+  readonly member: string | null;
+  readonly steel: string | null;
+  /** mm: covers that a note gives for all, and on which rows */
+  readonly covers: readonly { readonly row: number; readonly mm: number }[];
   /** words of the title block or the file's name that say it is not to be built from */
   readonly withdrawn: string | null;
   readonly standard: string;
@@ -95,6 +100,9 @@ export function scheduleEntry(
     drawing: head.drawing,
     pourDate: fact(reading, ["pour date", "date of pour"]),
     office: fact(reading, OFFICE_WORDS),
+    member: fact(reading, ["member", "element"]),
+    steel: fact(reading, ["steel", "steel grade", "grade of steel"]),
+    covers: coversSaid(sheet, reading),
     withdrawn: WITHDRAWN.exec(`${status} ${spaced(book)}`)?.[1]?.toLowerCase() ?? null,
     standard: of.standard,
     lengthUnit: reading.tables[0]?.columns.get("length")?.unit ?? null,
@@ -108,6 +116,33 @@ export function scheduleEntry(
     marks: bars.flatMap((bar) => markEntry(bar) ?? []),
   };
 }
+
+/** Covers in notes that name no face: what is of one face may differ from another. */
+function coversSaid(
+  sheet: ReadSheet["sheet"],
+  { rowClasses }: ReadSheet["reading"],
+): ScheduleEntry["covers"] {
+  const found: { row: number; mm: number }[] = [];
+  rowClasses.forEach((kind, row) => {
+    if (kind !== "note") return;
+    for (let column = 0; column < sheet.columnCount; column += 1) {
+      const text = sheet.cell(row, column);
+      if (typeof text !== "string" || text.length > LONGEST_NOTE) continue;
+      for (const part of text.split(/[.;](?!\d)/)) {
+        const said = COVER.exec(part);
+        if (said !== null && !OF_A_FACE.test(part))
+          found.push({ row: sheet.top + row + 1, mm: Number(said[1]) });
+      }
+    }
+  });
+  return found;
+}
+
+const LONGEST_NOTE = 1000;
+const COVER =
+  /\bcover\b(?:\s+to\s+(?:all\s+)?(?:bars|reinforcement|steel))?\s*(?:is|of|:|=|-)?\s*(\d{2,3})\s*mm\b/i;
+const OF_A_FACE =
+  /\b(?:top|bottom|sides?|near|far|inner|inside|outer|outside|earth|ground|soil|water|exposed|internal|external|links?|main|ends?|blinding|soffit|blocks?|spacers?|minimum)\b/i;
 
 function fact({ titleFacts }: ReadSheet["reading"], words: readonly string[]): string | null {
   return words.map((word) => titleFacts?.get(word)?.trim()).find(Boolean) ?? null;

@@ -10,11 +10,21 @@ const pouredBefore = defineJobFinding("JOB121", "poured-before-revision", "doubt
 const pourTwice = defineJobFinding("JOB122", "pour-on-two-days", "doubtful", "unsure");
 const drawingTwice = defineJobFinding("JOB123", "drawing-number-twice", "doubtful", "unsure");
 
+const steelDiffers = defineJobFinding("JOB125", "steel-differs", "doubtful", "unsure");
+const coverTwice = defineJobFinding("JOB126", "cover-said-twice", "doubtful", "unsure");
+
 const FEWEST_DRAWINGS = 4;
 
-/** What the title blocks of a job's schedules contradict each other in: titles, days of pours, drawings. */
+/** What the title blocks of a job's schedules contradict each other in: titles, days of pours, drawings, steel, covers. */
 export function findingsOfTitles(counted: readonly ScheduleEntry[]): JobFinding[] {
-  return [...titles(counted), ...counted.flatMap(early), ...pourDays(counted), ...drawings(counted)];
+  return [
+    ...titles(counted),
+    ...counted.flatMap(early),
+    ...pourDays(counted),
+    ...drawings(counted),
+    ...steels(counted),
+    ...counted.flatMap(covers),
+  ];
 }
 
 /** Sheets of one schedule and revision under two titles. */
@@ -80,6 +90,41 @@ function drawings(counted: readonly ScheduleEntry[]): JobFinding[] {
       all.map((entry) => placeOn(entry)),
     );
   });
+}
+
+/** One member of two steels. */
+function steels(counted: readonly ScheduleEntry[]): JobFinding[] {
+  const jobOf = jobsOf(counted);
+  const said = counted.filter(({ member, steel }) => member !== null && steel !== null);
+  return groupsBy(said, (entry) => `${jobOf(entry)} ${plain(entry.member!)}`).flatMap((all) => {
+    const names = groupsBy(all, ({ steel }) => steelName(steel!));
+    if (names.length < 2) return [];
+    const told = names.map(([one]) => `${steelName(one!.steel!)} (${one!.number})`).join(" and ");
+    return [
+      steelDiffers(
+        `${all[0]!.member} is of two steels: ${told}; ask the designer which holds`,
+        names.map(([one]) => placeOn(one!)),
+      ),
+    ];
+  });
+}
+
+/** "B500B to BS 4449" is B500B: the standard that it is made to is no other steel. */
+function steelName(steel: string): string {
+  return (/\b[A-Z]*\s?\d{3}\s?[A-Z]*\b/i.exec(steel)?.[0] ?? steel).replace(/\s/g, "").toUpperCase();
+}
+
+/** One list that gives two covers for all of its bars. */
+function covers(entry: ScheduleEntry): JobFinding[] {
+  const [first, ...more] = entry.covers;
+  const other = more.find(({ mm }) => mm !== first!.mm);
+  if (other === undefined) return [];
+  return [
+    coverTwice(
+      `${entry.number} says ${first!.mm} mm of cover and ${other.mm} mm: ask the designer which holds`,
+      [placeOn(entry, first!.row), placeOn(entry, other.row)],
+    ),
+  ];
 }
 
 function groupsBy(

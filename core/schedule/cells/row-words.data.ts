@@ -476,6 +476,9 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "date of revision",
         "revision date",
         "rev date",
+        "steel",
+        "steel grade",
+        "grade of steel",
       ],
     },
     {

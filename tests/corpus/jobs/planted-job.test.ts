@@ -74,6 +74,8 @@ const TOLD: Readonly<Record<number, string>> = {
   9: "JOB122",
   10: "JOB120",
   11: "JOB112",
+  14: "JOB125",
+  15: "JOB126",
   16: "JOB123",
   17: "JOB101",
   18: "JOB118",

@@ -52,6 +52,24 @@ describe("a summary by size", () => {
     ).toEqual(["C8: the mass of 12 is given as 17.76, but the bars of the list make 44.4"]);
   });
 
+  // by hand: 44.4 + 63.2 + 98.8 = 206.4
+  const stacked = (total: number, label = "Total"): Cell[][] => [
+    ["Summary"],
+    ["H12", 44.4, "kg"],
+    ["H16", 63.2, "kg"],
+    ["H20", 98.8, "kg"],
+    [label, total, "kg"],
+  ];
+
+  it("should name a total that is not what the sizes above it add up to", () => {
+    expect(said(stacked(206.4))).toEqual([]);
+    expect(said(stacked(206))).toEqual([]);
+    expect(said(stacked(306.4))).toEqual([
+      "B11: the total is given as 306.4, but the sizes above it add up to 206.4",
+    ]);
+    expect(said(stacked(216.72, "Total + 5 % waste"))).toEqual([]);
+  });
+
   it("should say nothing of a line that agrees with the list nowhere", () => {
     expect(
       said([
