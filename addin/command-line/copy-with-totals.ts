@@ -1,4 +1,4 @@
-import { type ReadBook, tonnageOf } from "../../core/jobs";
+import { costsOf, type ReadBook, tonnageOf } from "../../core/jobs";
 import type { Cell } from "../../core/schedule";
 import { totalsContent } from "../pane/engine/totals-content";
 import { TOTALS_MARK } from "../pane/engine/totals-mark";
@@ -29,11 +29,12 @@ export function onlySchedule({
 export function copyWithTotals(
   workbook: Workbook,
   { sheet, reading }: ReadBook["schedules"][number],
-  standard: ReadBook["standard"],
+  { standard, workshop }: Pick<ReadBook, "standard" | "workshop">,
 ): Uint8Array {
   const { reckoned } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
   if (reckoned.held !== null) throw new InputRefused(`no Totals sheet is written: ${reckoned.held}`);
-  const { rows, widths = [] } = totalsContent(sheet, reading, reckoned, standard);
+  const costs = costsOf({ schedules: [{ sheet, reading }], standard, workshop }, reckoned);
+  const { rows, widths = [] } = totalsContent(sheet, reading, reckoned, { standard, costs });
   const added = { name: TOTALS, widths, frozenRows: 0, rows: rows.map((row) => row.map(stored)) };
   const replaces = ownTotals(workbook);
   const first = patchWorkbook(

@@ -62,7 +62,7 @@ export const tonnage: Command = {
         await jobTonnage(one, by, target, given, SILENT);
       } else {
         refuseKind(book.workbook, target);
-        writeCopy(target, copyWithTotals(book.workbook, schedule, read.standard));
+        writeCopy(target, copyWithTotals(book.workbook, schedule, read));
       }
       streams.note(`written: ${target}`);
     }

@@ -1,7 +1,7 @@
 import { type Priced, priceBars } from "../estimating/price-bars";
 import type { Rates } from "../estimating/rates";
 import { readRates } from "../estimating/read-rates";
-import type { Workshop } from "../shop/workshop";
+import type { Shop } from "../shop/shop";
 import type { Standard } from "../standards/port";
 import { groupName } from "../totals/named-groups";
 import type { ReckonedTonnage } from "../totals/reckon-tonnage";
@@ -11,19 +11,25 @@ import type { ReadBook } from "./read-book";
 /** What bars come to by the yard's own rates, apart from their net tonnes. */
 export interface Costs {
   readonly priced: Priced;
+  /** some hours go by the number of bends */
+  readonly isByBends: boolean;
   /** a sentence each: what is not in hours and cost */
   readonly notes: readonly string[];
 }
 
+interface OfShop {
+  readonly shop: Pick<Shop, "rates">;
+}
+
 /** The rates that a Shop sheet holds; null where it has no table of them, or one that nobody has filled. */
-export function ratesOf({ shop }: Workshop, standard: Standard): Rates | null {
+export function ratesOf({ shop }: OfShop, standard: Standard): Rates | null {
   const read = shop.rates === null ? null : readRates(shop.rates.block, standard);
   return read === null || read.rates.length + read.problems.length === 0 ? null : read;
 }
 
 /** Hours and cost of a book by pour, or whatever its tonnes go by; null without rates, and while totals are held. */
 export function costsOf(
-  { schedules, standard, workshop }: Pick<ReadBook, "schedules" | "standard" | "workshop">,
+  { schedules, standard, workshop }: Pick<ReadBook, "schedules" | "standard"> & { readonly workshop: OfShop },
   { groupedBy, held }: Pick<ReckonedTonnage, "groupedBy" | "held">,
 ): Costs | null {
   const rates = ratesOf(workshop, standard);
@@ -36,7 +42,8 @@ export function costsOf(
     }),
     rates,
   );
-  return { priced, notes: costNotes(priced, rates) };
+  const isByBends = rates.rates.some(({ bendHours }) => bendHours !== null);
+  return { priced, isByBends, notes: costNotes(priced, rates) };
 }
 
 /** A bar as it is priced; null for one that is in no total. */

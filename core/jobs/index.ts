@@ -2,7 +2,7 @@ export type { Book, Visibility } from "./book";
 export { type CheckedBook, checkBooks, isBroken } from "./check";
 export { type CheckReport, checkReport, type ToldFinding } from "./check-report";
 export { type CompareJob, compareBooks, type Revision } from "./compare";
-export { costNotes, costReport, costsOf } from "./costs";
+export { type Costs, costNotes, costReport, costsOf } from "./costs";
 export {
   cutListOf,
   piecesOf,

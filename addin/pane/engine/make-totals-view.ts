@@ -1,4 +1,4 @@
-import { tonnageOf } from "../../../core/jobs";
+import { type Costs, costsOf, tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
 import { plainWords } from "../../../core/shop/find-sections";
@@ -42,7 +42,12 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const asTyped = tonnes(totalAsTyped(reckoned.asTyped, tonnage.total));
   const table = tableOf(tonnage, reckoned.groupedBy);
   const written = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
-  const days = kept.shop === null ? [] : readShop(kept.shop, standard).pours;
+  const shop = kept.shop === null ? null : readShop(kept.shop, standard);
+  const days = shop?.pours ?? [];
+  const costs =
+    shop === null
+      ? null
+      : costsOf({ schedules: [{ sheet, reading }], standard, workshop: { shop } }, reckoned);
   // the day of a pour on the Shop sheet, by which loads go, stands before what the schedule writes
   const datesOf = (pour: string): readonly string[] => {
     const day = days.find((each) => plainWords(each.pour) === plainWords(pour))?.day;
@@ -62,10 +67,11 @@ export function totalsView(kept: KeptCheck): TotalsView {
     bySize: [...tonnage.bySize.values()].map(tonnes),
     total: tonnes(tonnage.total),
     asTyped: asTyped === tonnes(tonnage.total) ? null : asTyped,
+    costs: costs === null ? null : costLines(costs),
     chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
     table,
-    content: totalsContent(sheet, reading, reckoned, standard),
-    notes: [...said, ...ownMasses(reading, reckoned)],
+    content: totalsContent(sheet, reading, reckoned, { standard, costs }),
+    notes: [...said, ...ownMasses(reading, reckoned), ...(costs?.notes ?? [])],
   };
 }
 
@@ -76,10 +82,20 @@ const NO_TOTALS = {
   bySize: [],
   total: "",
   asTyped: null,
+  costs: null,
   chart: "",
   table: [],
   content: { rows: [] },
 } as const;
+
+function costLines({ priced: { pours, total } }: Costs): TotalsView["costs"] {
+  return [...pours, { ...total, pour: "Total" }].map(({ pour, waste, hours, cost }) => ({
+    pour,
+    waste: tonnes(waste),
+    hours: hours?.toFixed(1) ?? "",
+    cost: cost?.toFixed(2) ?? "",
+  }));
+}
 
 function tableOf({ pours, bySize, total }: Tonnage, groupedBy: string): TotalsView["table"] {
   const sizes = [...bySize.keys()];

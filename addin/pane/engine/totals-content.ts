@@ -1,3 +1,4 @@
+import type { Costs } from "../../../core/jobs";
 import type { ColumnKind, ScheduleReading, Sheet } from "../../../core/schedule";
 import { addressAt, columnLetters } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
@@ -10,28 +11,34 @@ import { TOTALS_MARK } from "./totals-mark";
 
 /** Least column of the rows behind the totals, where they are needed: clear of any spilled result. */
 const HELPER_LEFT = 25;
-/** columns between the result and those rows */
+/** columns between the result and those rows, and from it to what it costs, so that it may grow */
 const HELPER_GAP = 3;
+const COST_COLUMNS = 5;
 const HELPER_TOP = 1;
+/** row of the one formula that gives the table */
+const TABLE_TOP = 6;
 const FORMAT = "0.000";
 
 /**
  * The Totals sheet of a schedule: one live BAR.TONNAGE over the schedule's own columns. Where those do not
  * serve as they stand (no mass column, another mass in it, pours that stand in headings), rows behind the
  * totals refer to the schedule cell by cell, far to the right on the same sheet. Each gives what the totals
- * count, or stands as a figure, and the sheet says how many do. Waste stands apart.
+ * count, or stands as a figure, and the sheet says how many do. Waste stands apart. Beside the tonnes stands a
+ * live BAR.COST where the Shop sheet holds rates.
  */
 export function totalsContent(
   sheet: Sheet,
   reading: ScheduleReading,
   reckoned: ReckonedTonnage,
-  standard: Standard,
+  { standard, costs }: { readonly standard: Standard; readonly costs: Costs | null },
 ): SheetContent {
   const { groupedBy } = reckoned;
   const { pours, bySize } = namedGroups(reckoned);
   const direct = directColumns(sheet, reading, reckoned);
   const behind = direct === null ? rowsBehindTotals(sheet, reading, reckoned, standard) : [];
-  const left = Math.max(HELPER_LEFT, bySize.size + HELPER_GAP);
+  const costLeft = bySize.size + 2 + HELPER_GAP;
+  const taken = costs === null ? bySize.size : costLeft + COST_COLUMNS;
+  const left = Math.max(HELPER_LEFT, taken + HELPER_GAP);
   const columns = direct ?? helperColumns(left, behind.length);
   const { mass } = columns;
   const fixed = behind.filter(({ mass: { formula } }) => formula === undefined).length;
@@ -62,6 +69,7 @@ export function totalsContent(
       ...[...bySize, null].map(() => ({ value: null, format: FORMAT })),
     ]),
   ];
+  if (costs !== null) addCosts(rows, costLeft, columns, costs);
   if (direct === null) addHelper(rows, left, behind, groupedBy);
   return { rows, widths: [32, 18] };
 }
@@ -113,13 +121,39 @@ function helperColumns(left: number, count: number): Columns {
   return { pours: range(0), sizes: range(1), mass: range(2) };
 }
 
-function addHelper(rows: SheetCell[][], left: number, behind: readonly RowBehind[], groupedBy: string): void {
-  const put = (row: number, cells: readonly SheetCell[]): void => {
+/** What a formula cannot count: bends. */
+const WITHOUT_BENDS = "Hours for bends are counted by the pane and by tonnage; a formula over masses cannot.";
+
+/** The costs as a live formula, by the rates that stand on the Shop sheet then. */
+function addCosts(
+  rows: SheetCell[][],
+  left: number,
+  { pours, sizes, mass }: Columns,
+  { priced, isByBends }: Costs,
+): void {
+  const put = putAt(rows, left);
+  put(TABLE_TOP - 2, [text("By the rates of the Shop sheet, beside the net tonnes", true)]);
+  if (isByBends) put(TABLE_TOP - 1, [text(WITHOUT_BENDS)]);
+  put(TABLE_TOP, [formula(`BAR.COST(${sizes},${mass},${pours})`)]);
+  for (let at = 0; at <= priced.pours.length; at += 1)
+    put(TABLE_TOP + 1 + at, [
+      { value: null },
+      ...[FORMAT, FORMAT, "0.0", "0.00"].map((format) => ({ value: null, format })),
+    ]);
+}
+
+/** Puts cells into a row from a column on. */
+function putAt(rows: SheetCell[][], left: number) {
+  return (row: number, cells: readonly SheetCell[]): void => {
     while (rows.length <= row) rows.push([]);
     const line = rows[row] as SheetCell[];
     while (line.length < left) line.push({ value: null });
     line.push(...cells);
   };
+}
+
+function addHelper(rows: SheetCell[][], left: number, behind: readonly RowBehind[], groupedBy: string): void {
+  const put = putAt(rows, left);
   const head = groupedBy.charAt(0).toUpperCase() + groupedBy.slice(1);
   put(0, [text("Rows behind the totals", true)]);
   put(HELPER_TOP, [text(head, true), text("Size", true), text("Mass kg", true)]);

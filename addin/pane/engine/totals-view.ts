@@ -21,6 +21,15 @@ export interface TotalsView {
   readonly total: string;
   /** by the lengths as typed, which are cut and loaded; null where it is the same figure */
   readonly asTyped: string | null;
+  /** waste, hours and cost by the rates of the Shop sheet, the total last; null without any, blank where not known */
+  readonly costs:
+    | readonly {
+        readonly pour: string;
+        readonly waste: string;
+        readonly hours: string;
+        readonly cost: string;
+      }[]
+    | null;
   /** an `<svg>` element */
   readonly chart: string;
   /** pours by sizes with heads and totals, for the clipboard and for a file */

@@ -1,7 +1,8 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
@@ -35,6 +36,23 @@ const P2 = (50 * 1.85 * 1.579) / 1000;
 const cost = (t: number): number => t * 1.05 * 800 + t * 100;
 
 describe("hours and costs beside the tonnes", () => {
+  it("stand on the Totals sheet as a live formula, beside the tonnes", async () => {
+    const copy = join(folder, "with-costs.xlsx");
+    const run = await barwright(["tonnage", book("to-copy.xlsx", RATES, STRAIGHT), "--out", copy]);
+    expect(run.exit).toBe(0);
+    const totals = openWorkbook(readFileSync(copy)).read("Totals");
+    const cells = Array.from({ length: totals.rowCount }, (_, row) =>
+      Array.from({ length: 25 }, (_, column) => totals.cell(row, column)),
+    );
+    const header = cells.find((row) => row.includes("cost"))!;
+    const at = header.indexOf("cost");
+    const line = cells.find((row) => row[at - 4] === "P1")!;
+    expect(header.slice(at - 4, at + 1)).toEqual(["pour", "net t", "waste t", "hours", "cost"]);
+    expect(line[at]).toBeCloseTo(cost(P1), 6);
+    // a formula over masses counts no bends, and says so
+    expect(cells.flat().join()).toContain("Hours for bends are counted by the pane");
+  });
+
   it("are the yard's own by pour and in all, and move no net tonne", async () => {
     const path = book("priced.xlsx", RATES, STRAIGHT, BENT, THICK);
     const run = await barwright(["tonnage", path, "--json"]);

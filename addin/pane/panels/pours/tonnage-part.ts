@@ -116,11 +116,35 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
         </tfoot>
       </table>
     </div>
+    ${totals.costs === null ? nothing : costTable(totals.groupedBy, totals.costs)}
     <details class="chart">
       <summary>Chart</summary>
       ${svgElement(totals.chart)}
     </details>
     ${notesList(totals.notes)}
+  `;
+}
+
+function costTable(groupedBy: string, costs: NonNullable<TotalsView["costs"]>): TemplateResult {
+  const line = ({ pour, waste, hours, cost }: (typeof costs)[number]) =>
+    html`<tr>
+      <th scope="row">${pour}</th>
+      ${[waste, hours, cost].map((figure) => html`<td class="number">${figure}</td>`)}
+    </tr>`;
+  return html`
+    <p class="hint">By the rates of the Shop sheet, beside the net tonnes.</p>
+    <div class="wide" role="region" aria-label="Cost by ${groupedBy}" tabindex="0">
+      <table class="costs">
+        <thead>
+          <tr>
+            <th scope="col">${capitalised(groupedBy)}</th>
+            ${["Waste, t", "Hours", "Cost"].map((head) => html`<th scope="col" class="number">${head}</th>`)}
+          </tr>
+        </thead>
+        <tbody>${costs.slice(0, -1).map(line)}</tbody>
+        <tfoot>${costs.slice(-1).map(line)}</tfoot>
+      </table>
+    </div>
   `;
 }
 

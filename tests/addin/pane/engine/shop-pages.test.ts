@@ -108,10 +108,30 @@ describe("totals", () => {
     ]);
   });
 
+  test("should say what each pour costs by the rates of the Shop sheet, here and on the Totals sheet", async () => {
+    const { costs, content, total, notes } = await made.totals(question(PLAIN, RATES));
+    // P1: 0.044212 t x (1.05 x 800 + 100) = 41.56, x 10 h = 0.4 h; no rate fits 20 mm
+    expect(costs).toEqual([
+      { pour: "P1", waste: "0.002", hours: "0.4", cost: "41.56" },
+      { pour: "P2", waste: "0.000", hours: "", cost: "" },
+      { pour: "Total", waste: "0.002", hours: "0.4", cost: "41.56" },
+    ]);
+    expect(notes.join()).toContain("29.6 kg have no rate for their size");
+    expect(total).toBe("0.074");
+    const formulas = content.rows.flat().flatMap(({ formula }) => formula ?? []);
+    expect(formulas).toContain("BAR.COST('Bars'!C2:C3,'Bars'!J2:J3,'Bars'!K2:K3)");
+    expect((await made.totals(question(PLAIN, LORRIES))).costs).toBe(null);
+  });
+
   test("should refuse a sheet without bars, with the remedy", async () => {
     await expect(made.totals(question([["nothing"]]))).rejects.toThrow(/sheet Bars holds no bars.*choose/);
   });
 });
+
+const RATES = sheetFromRows("Shop", [
+  ["size", "supply per tonne", "bend per tonne", "hours per tonne", "waste %"],
+  ["up to 16", 800, 100, 10, 5],
+]);
 
 /** Two pours on different days, and a lorry that carries both. */
 const LORRIES = sheetFromRows("Shop", [
