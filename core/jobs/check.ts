@@ -5,6 +5,7 @@ import { openAudit } from "../audit/run-audit";
 import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
 import type { Book } from "./book";
+import { measuredOf } from "./measured";
 import { type JobQuestion, openForJob, type ReadBook, withSchedules } from "./read-book";
 
 /** A book with its audit, and the tonnes of what was read. */
@@ -44,10 +45,11 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   };
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
+  const measured = measuredOf(book, { ...readBook, report }, asked.sheet === null);
   return {
     ...readBook,
-    notes: [...readBook.notes, ...shop],
-    report,
+    notes: [...readBook.notes, ...shop, ...(measured === null ? [] : [measured.note])],
+    report: { ...report, findings: [...report.findings, ...(measured?.findings ?? [])] },
     tonnage: reckonTonnage(readBook.schedules, standard, (one) => factsJudged(audit, one)),
   };
 }

@@ -1,6 +1,6 @@
 import { cellAddress } from "../schedule/cell-address";
 import { isCellError, type Sheet } from "../schedule/sheet";
-import { isSure } from "../standards/citation";
+import { type Citation, isSure } from "../standards/citation";
 import type { LengthUnit } from "../units/length-unit";
 import { parseLength } from "../units/parse-length";
 import { printLength } from "../units/print-length";
@@ -20,6 +20,8 @@ export interface InspectionFinding {
   /** of what was measured */
   readonly cell: string;
   readonly message: string;
+  /** of the tolerance */
+  readonly cite: Citation | null;
 }
 
 /** What the inspection sheet says when it is held against the schedule as it now stands. */
@@ -55,8 +57,14 @@ export function judgeInspection(
       continue;
     }
     measured += 1;
-    const tell = (code: InspectionFinding["code"], words: string, sure = true): void => {
+    const tell = (
+      code: InspectionFinding["code"],
+      words: string,
+      cite: Citation | null = null,
+      sure = true,
+    ): void => {
       findings.push({
+        cite,
         code,
         outcome: sure && code !== "schedule-changed" ? "broken" : "unsure",
         severity: code === "out-of-tolerance" ? "off-standard" : "doubtful",
@@ -84,8 +92,8 @@ export function judgeInspection(
         `drawn when ${text("wanted")} was wanted, now ${printLength(line.wanted, unit)}`,
       );
     const fault = outOf(line, length, unit);
-    if (fault !== null)
-      tell("out-of-tolerance", fault, ticket.toleranceCite !== null && isSure(ticket.toleranceCite));
+    const { toleranceCite: cite } = ticket;
+    if (fault !== null) tell("out-of-tolerance", fault, cite, cite !== null && isSure(cite));
   }
   return { measured, waiting, findings };
 }

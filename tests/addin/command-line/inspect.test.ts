@@ -117,6 +117,36 @@ describe("barwright inspect", () => {
     expect(judged.findings[1]?.message).toContain("2 mm short");
   });
 
+  it("is told by check too, at its cell, and marked in the copy", async () => {
+    await barwright(["inspect", book("for-check.xlsx"), "--every", "1", "--out", at("for-check-fill.xlsx")]);
+    const filled = measure(at("for-check-fill.xlsx"), "for-check-filled.xlsx", [
+      ["02", "A", 1006],
+      ["04", "A", "nearly"],
+    ]);
+    const run = await barwright(["check", filled, "--json"]);
+    const { findings, counts } = JSON.parse(run.out);
+    const measured = findings.filter(({ sheet }: { sheet: string }) => sheet === "Inspection");
+    const rows = inspection(filled);
+    const rowOf = (mark: string): number =>
+      rows.findIndex((cells) => cells[2] === mark && cells[3] === "A") + 1;
+    expect(measured).toMatchObject([
+      { code: "MEASURED101", name: "out-of-tolerance", severity: "off-standard", cell: `H${rowOf("02")}` },
+      { code: "MEASURED103", name: "not-read", severity: "doubtful", cell: `H${rowOf("04")}` },
+    ]);
+    expect(measured[0].message).toContain("02, A: measured 1006 mm, allowed 995 mm to 1005 mm");
+    expect(measured[0].cite.document).toContain("8666");
+    expect(counts).not.toEqual(
+      JSON.parse((await barwright(["check", book("bare.xlsx"), "--json"])).out).counts,
+    );
+    expect(run.err).toContain('sheet "Inspection": 2 lengths measured');
+    const text = await barwright(["check", filled, "--out", at("for-check-marked.xlsx")]);
+    expect(text.out).toContain("02, A: measured 1006 mm");
+    // what was measured stands as it was
+    expect(inspection(at("for-check-marked.xlsx"))).toEqual(rows);
+    const one = await barwright(["check", filled, "--sheet", "Bars"]);
+    expect(one.err).toContain('sheet "Inspection": not judged');
+  });
+
   it("judges by the schedule as it now stands, and keeps what was measured", async () => {
     const path = book("old.xlsx");
     await barwright(["inspect", path, "--every", "12", "--out", at("old-sheet.xlsx")]);

@@ -1,0 +1,47 @@
+import type { AuditReport } from "../audit";
+import type { Finding } from "../audit/finding";
+import type { Sheet } from "../schedule/sheet";
+import type { Workshop } from "../shop/workshop";
+import { isInspectionSheet, judgeInspection } from "../tickets/judge-inspection";
+import type { Book } from "./book";
+import { ticketsOf } from "./tickets";
+
+/** What was measured of a book's bars, held against its schedules as they now stand. */
+export interface Measured {
+  readonly sheet: string;
+  readonly findings: readonly Finding[];
+  /** said beside the findings */
+  readonly note: string;
+}
+
+const CODES = {
+  "out-of-tolerance": "MEASURED101",
+  "schedule-changed": "MEASURED102",
+  "not-read": "MEASURED103",
+  "bar-not-found": "MEASURED104",
+} as const;
+
+/** Findings of the sheet Inspection; null where the book has none. Lengths of bars that were not read are not judged. */
+export function measuredOf(
+  book: Book,
+  audited: { readonly report: AuditReport; readonly sheets: readonly Sheet[]; readonly workshop: Workshop },
+  isWhole: boolean,
+): Measured | null {
+  const kept = book.sheets.find(({ name }) => isInspectionSheet(name));
+  if (kept === undefined) return null;
+  const words = `sheet "${kept.name}": `;
+  if (!isWhole)
+    return { sheet: kept.name, findings: [], note: `${words}not judged: one sheet alone was asked for` };
+  const { tickets } = ticketsOf([audited]);
+  const judged = judgeInspection(book.read(kept.name), tickets, audited.report.standard.unit);
+  return {
+    sheet: kept.name,
+    findings: judged.findings.map(({ code, ...finding }) => ({
+      ...finding,
+      code: CODES[code],
+      name: code,
+      fix: null,
+    })),
+    note: `${words}${judged.measured} lengths measured, ${judged.waiting} waiting`,
+  };
+}
