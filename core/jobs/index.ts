@@ -29,6 +29,7 @@ export {
 export { type JudgedJob, judgeJob } from "./many/judge-job";
 export type { ScheduleEntry } from "./many/schedule-entry";
 export { unknownFilter } from "./many/unknown-filter";
+export { measuredFindings } from "./measured";
 export {
   type JobQuestion,
   type OpenedBook,

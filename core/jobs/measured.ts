@@ -2,7 +2,10 @@ import type { AuditReport } from "../audit";
 import type { Finding } from "../audit/finding";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
-import { isInspectionSheet, judgeInspection } from "../tickets/judge-inspection";
+import { isInspectionSheet } from "../tickets/is-inspection-sheet";
+import { type InspectionFinding, judgeInspection } from "../tickets/judge-inspection";
+import type { Ticket } from "../tickets/ticket";
+import type { LengthUnit } from "../units/length-unit";
 import type { Book } from "./book";
 import { ticketsOf } from "./tickets";
 
@@ -36,12 +39,20 @@ export function measuredOf(
   const judged = judgeInspection(book.read(kept.name), tickets, audited.report.standard.unit);
   return {
     sheet: kept.name,
-    findings: judged.findings.map(({ code, ...finding }) => ({
-      ...finding,
-      code: CODES[code],
-      name: code,
-      fix: null,
-    })),
+    findings: judged.findings.map(asFinding),
     note: `${words}${judged.measured} lengths measured, ${judged.waiting} waiting`,
   };
+}
+
+/** What was measured of the bars of one schedule. */
+export function measuredFindings(
+  inspection: Sheet,
+  tickets: readonly Ticket[],
+  { unit, of }: { readonly unit: LengthUnit; readonly of: string },
+): Finding[] {
+  return judgeInspection(inspection, tickets, unit, of).findings.map(asFinding);
+}
+
+function asFinding({ code, ...finding }: InspectionFinding): Finding {
+  return { ...finding, code: CODES[code], name: code, fix: null };
 }

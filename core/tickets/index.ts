@@ -2,7 +2,8 @@ export { scheduleHead } from "../schedule/schedule-head";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
 export { type InspectionSample, inspectionSample } from "./inspection";
 export { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
-export { isInspectionSheet, judgeInspection } from "./judge-inspection";
+export { isInspectionSheet } from "./is-inspection-sheet";
+export { judgeInspection } from "./judge-inspection";
 export type {
   Ticket,
   TicketAngle,

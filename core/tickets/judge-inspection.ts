@@ -6,7 +6,7 @@ import { parseLength } from "../units/parse-length";
 import { printLength } from "../units/print-length";
 import { isRefusal } from "../units/refusal";
 import { type InspectionLine, linesOf } from "./inspection";
-import { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
+import { INSPECTION_COLUMNS } from "./inspection-sheet.data";
 import type { Ticket } from "./ticket";
 
 /** A line of the inspection sheet that is to be told. */
@@ -31,18 +31,16 @@ export interface JudgedInspection {
   readonly findings: readonly InspectionFinding[];
 }
 
-export function isInspectionSheet(name: string): boolean {
-  return name.trim().toLowerCase() === INSPECTION_SHEET.toLowerCase();
-}
-
 /**
  * Measured lengths against the standard's tolerance. The limits are those of the schedule now, not the ones
- * that stand on the sheet: where the wanted length is another, that is told first. A blank is waiting.
+ * that stand on the sheet: where the wanted length is another, that is told first. A blank is waiting. Of one
+ * schedule alone where its name is given.
  */
 export function judgeInspection(
   sheet: Sheet,
   tickets: readonly Ticket[],
   unit: LengthUnit,
+  of: string | null = null,
 ): JudgedInspection {
   const columns = columnsOf(sheet);
   const ticketOf = new Map(tickets.map((ticket) => [JSON.stringify([ticket.sheet, ticket.row]), ticket]));
@@ -51,7 +49,7 @@ export function judgeInspection(
   for (let row = (columns?.header ?? sheet.rowCount) + 1; row < sheet.rowCount; row += 1) {
     const { at } = columns!;
     const text = (name: Column): string => String(sheet.cell(row, at.get(name)!) ?? "").trim();
-    if (text("what") === "") continue;
+    if (text("what") === "" || (of !== null && text("sheet") !== of)) continue;
     if (text("measured") === "") {
       waiting += 1;
       continue;

@@ -9,6 +9,8 @@ export interface KeptCheck {
   readonly shop: Sheet | null;
   /** names of the other sheets that were read with it */
   readonly otherSheets: readonly string[];
+  /** where measured lengths stand; null where the workbook has no such sheet */
+  readonly inspection: Sheet | null;
   readonly settings: AuditSettings;
   readonly audit: Audit;
 }

@@ -1,5 +1,6 @@
 import { openAudit, recheck } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
+import { isInspectionSheet } from "../../../core/tickets/is-inspection-sheet";
 import type { AuditView } from "./audit-view";
 import { aheadWords } from "./decision-words";
 import type { Engine } from "./engine";
@@ -17,9 +18,11 @@ const shopPages = () => import(/* webpackChunkName: "later-shop-pages" */ "./sho
 /** An engine that works where it stands. */
 export function createLocalEngine(): Engine {
   const checks = new Map<string, KeptCheck>();
-  const keep = (kept: KeptCheck): AuditView => {
+  const keep = async (kept: KeptCheck): Promise<AuditView> => {
     checks.set(kept.sheet.name, kept);
-    return auditView(kept);
+    const view = auditView(kept);
+    if (kept.inspection === null) return view;
+    return { ...view, findings: [...view.findings, ...(await shopPages()).measuredViews(kept)] };
   };
   const known = (sheet: string): KeptCheck => {
     const kept = checks.get(sheet);
@@ -31,11 +34,13 @@ export function createLocalEngine(): Engine {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
       const { sheet, shop, otherSheets } = question;
+      const others = [...otherSheets.before, ...otherSheets.behind];
       const sheets = sheetsToRead(sheet, shop, otherSheets);
       return keep({
         sheet,
         shop,
-        otherSheets: [...otherSheets.before, ...otherSheets.behind].map(({ name }) => name),
+        otherSheets: others.map(({ name }) => name),
+        inspection: others.find(({ name }) => isInspectionSheet(name)) ?? null,
         settings,
         audit: openAudit({ sheets, only: sheet.name, standard, settings }),
       });

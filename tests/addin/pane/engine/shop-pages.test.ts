@@ -128,6 +128,26 @@ describe("totals", () => {
   });
 });
 
+describe("what was measured", () => {
+  const INSPECTION = sheetFromRows("Inspection", [
+    ["on sheet", "its row", "bar", "what is measured", "wanted", "least", "most", "measured", "by", "on"],
+    // BS 8666:2005, table 5: 700 mm is within 5 mm
+    ["Bars", 2, "01", "A", 700, 695, 705, 712],
+    ["Bars", 2, "01", "A", 700, 695, 705, 704],
+    ["Other", 2, "01", "A", 700, 695, 705, 900],
+  ]);
+  const asked = { ...question(PLAIN), otherSheets: { before: [], behind: [INSPECTION] } };
+
+  test("should stand among the findings of its own schedule, and after an edit too", async () => {
+    const measured = ({ findings }: Awaited<ReturnType<typeof engine.check>>) =>
+      findings.filter(({ code }) => code.startsWith("MEASURED")).map(({ cell, message }) => [cell, message]);
+    const told = [["H2", "01, A: measured 712 mm, allowed 695 mm to 705 mm (700 mm wanted): 7 mm over"]];
+    expect(measured(await engine.check(asked))).toEqual(told);
+    expect(measured(await engine.recheck({ sheet: asked.sheet, firstRow: 1, lastRow: 1 }))).toEqual(told);
+    expect(measured(await engine.check(question(PLAIN)))).toEqual([]);
+  });
+});
+
 const RATES = sheetFromRows("Shop", [
   ["size", "supply per tonne", "bend per tonne", "hours per tonne", "waste %"],
   ["up to 16", 800, 100, 10, 5],
