@@ -289,9 +289,18 @@ function rawAttributes(text: string, cell: ScannedCell): string {
   return nameEnd < 0 ? "" : tag.slice(nameEnd);
 }
 
+/** The opening tag of nearly every cell: address, style, type. */
+const PLAIN_TAG = /^(<[\w.:-]+ r="[A-Z]+\d+")( s="\d+")?( t="\w+")?(\/?>)$/;
+
 /** The opening tag with another style and, where it lacks one, its address. */
 function styled(text: string, cell: ScannedCell, style: number): string {
   const tag = text.slice(cell.start, cell.tagEnd);
+  const plain = PLAIN_TAG.exec(tag);
+  if (plain !== null) {
+    const [, open, before, type = "", end] = plain;
+    const set = style === 0 ? "" : ` s="${style}"`;
+    return before === undefined ? `${open}${type}${set}${end}` : `${open}${set}${type}${end}`;
+  }
   const nameEnd = tag.search(/[\s/>]/);
   const isEmpty = tag.endsWith("/>");
   let attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));

@@ -6,6 +6,7 @@ import type { SheetLayout } from "../read/read-sheet";
 import { sheetPieces } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
+import { encodedPieces } from "../xml/encoded-pieces";
 import { joined } from "../xml/plain-bytes";
 import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 import { type Deflater, ZipWriter } from "../zip/write-zip";
@@ -95,7 +96,7 @@ export function patchInPieces(
   for (const [name, entry] of parts.archive.entries) {
     if (!texts.has(name) && !rewritten.has(name) && !removed.has(name)) zip.copy(entry);
   }
-  for (const [name, text] of texts) zip.add(name, new TextEncoder().encode(text));
+  for (const [name, text] of texts) zip.add(name, encodedPieces(text));
   return zip.finishInPieces(parts.archive.entries.keys());
 }
 

@@ -182,7 +182,9 @@ class ShapeIds {
 
   withClusters(xml: string): string {
     const data = this.own.join(",");
-    for (const tag of xmlTags(xml)) {
+    // one that was begun for these notes has none, and is long
+    const from = xml.indexOf("idmap");
+    for (const tag of from < 0 ? [] : xmlTags(xml)) {
       if (tag.name !== "idmap" || tag.kind === "close") continue;
       const end = tag.kind === "empty" ? "/>" : ">";
       const map = `<${tag.prefix}idmap${withAttribute(tag.attributes, "data", data)}${end}`;

@@ -37,9 +37,10 @@ export class StylePatch {
   private readonly borders: string[];
   private readonly xfs: string[];
   private readonly counts: { formats: number; fills: number; fonts: number; borders: number; xfs: number };
-  private readonly flaggedOf = new Map<string, number>();
+  private readonly flaggedOf = new Map<FlagSeverity, Map<number, number>>();
   private readonly clearedOf = new Map<number, number>();
   private readonly changedOf = new Map<string, number>();
+  private readonly addedOf = new Map<string, number>();
   private readonly prefix: string;
   private changed = false;
 
@@ -81,13 +82,13 @@ export class StylePatch {
   /** The format with a flag's fill; itself where its own fill is a pattern that a flag would lose. */
   flagged(style: number, severity: FlagSeverity): number {
     const base = this.cleared(style);
-    const key = `${base} ${severity}`;
-    const known = this.flaggedOf.get(key);
+    const known = this.flaggedOf.get(severity)?.get(base);
     if (known !== undefined) return known;
     const before = plainFill(this.fills[this.fillOf(base)]);
     const flagged =
       before === null ? base : this.withFill(base, this.place(this.fills, this.flagFill(severity, before)));
-    this.flaggedOf.set(key, flagged);
+    const ofSeverity = this.flaggedOf.get(severity) ?? new Map<number, number>();
+    this.flaggedOf.set(severity, ofSeverity.set(base, flagged));
     return flagged;
   }
 
@@ -142,7 +143,18 @@ export class StylePatch {
   }
 
   /** A format for cells of a sheet of ours, in the workbook's usual face. */
-  added({ bold, link, wrap, right, ruled, shade, format, flag }: AddedLook): number {
+  added(look: AddedLook): number {
+    const { bold, link, wrap, right, ruled, shade, format, flag } = look;
+    const key = [bold, link, wrap, right, ruled, shade, format, flag].join(" ");
+    let style = this.addedOf.get(key);
+    if (style === undefined) {
+      style = this.addedAnew(look);
+      this.addedOf.set(key, style);
+    }
+    return style;
+  }
+
+  private addedAnew({ bold, link, wrap, right, ruled, shade, format, flag }: AddedLook): number {
     const p = this.prefix;
     const fill =
       flag !== undefined
