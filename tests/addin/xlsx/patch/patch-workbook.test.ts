@@ -299,4 +299,33 @@ describe("patchWorkbook", () => {
     expect(text).toMatch(/<x:legacyDrawing [^>]*r:id="rId2"\/><\/x:worksheet>$/);
     expect([0, 1].map((column) => openWorkbook(after).read("S").cell(0, column))).toEqual([1, 2]);
   });
+
+  it("sets a flagged cell's style in its tag, however that is written", async () => {
+    const tags = [
+      '<c r="A1"',
+      '<c r="B1" t="str"',
+      '<c r="C1" s="0" t="str"',
+      '<c s="0" r="D1"',
+      "<c r='E1' s='0'",
+      '<c  r="F1" cm="1"',
+      '<c r="G1" vm=" s=" s = "0"',
+      '<c r="H1" s="0" ph="1"',
+    ];
+    const xml = `<row r="1">${tags.map((tag) => `${tag}><v>1</v></c>`).join("")}<c r="I1" s="0"/></row>`;
+    const before = await buildPackage([{ name: "S", xml }]);
+    const flags = [{ row: 0, firstColumn: 0, lastColumn: 8, colour: "unsafe" as const }];
+    const text = await partText(patched(before, { flags }, "S"), "xl/worksheets/sheet1.xml");
+    const cells = [...text.matchAll(/<c[^>]*>/g)].map(([tag]) => tag);
+    expect(cells).toEqual([
+      '<c r="A1" s="1">',
+      '<c r="B1" t="str" s="1">',
+      '<c r="C1" s="1" t="str">',
+      '<c s="1" r="D1">',
+      `<c r='E1' s="1">`,
+      '<c  r="F1" cm="1" s="1">',
+      '<c r="G1" vm=" s=" s="1">',
+      '<c r="H1" s="1" ph="1">',
+      '<c r="I1" s="1"/>',
+    ]);
+  });
 });
