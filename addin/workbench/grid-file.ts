@@ -39,7 +39,7 @@ import { gridFormula } from "./book/grid-formula";
 import { LineMoves } from "./book/line-moves";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
-import { toGridData } from "./book/to-grid-data";
+import { gridData, toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
@@ -48,7 +48,8 @@ import { doAgain, EditLog, isChange, type LoggedEdit } from "./unsaved/edit-log"
 /** A file beside the grid's data that it makes. */
 interface ReadBook {
   readonly workbook: Workbook;
-  readonly opened: IWorkbookData;
+  /** what the grid was given at first: made anew where a file is saved, not kept beside the grid's own */
+  opened(): IWorkbookData;
   readonly readings: readonly SheetReading[];
   /** ids of the grid's sheets that show them, in the file's order */
   readonly sheetIds: readonly string[];
@@ -147,11 +148,10 @@ export class GridFile {
   /** Shows a workbook. Throws with words for the user where the bytes are none. */
   async open(bytes: Uint8Array, name: string): Promise<void> {
     const workbook = openWorkbook(bytes);
-    await this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
+    void this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
     const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
-    const opened = structuredClone(data);
-    const sheetIds = opened.sheetOrder;
+    const sheetIds = [...data.sheetOrder];
     const flags = new Map(
       sheetIds.map((id, index) => {
         const reading = readings[index];
@@ -163,7 +163,7 @@ export class GridFile {
     this.#file = null;
     openInGrid(this.grid, data);
     this.overlay.attach();
-    await this.#calculated(data);
+    if (readings.some(({ hasFormulas }) => hasFormulas)) await this.#calculated(data);
     const open = this.#book();
     const doubted = new Map(
       sheetIds.flatMap((id, index) => {
@@ -172,6 +172,7 @@ export class GridFile {
         return now === null || reading === undefined ? [] : [[id, doubtedFormulas(reading, now)] as const];
       }),
     );
+    const opened = (): IWorkbookData => gridData(workbook, readings, data.id, name);
     this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: workbookNames(open) };
     this.#moves.clear();
     this.#added.clear();
@@ -185,6 +186,7 @@ export class GridFile {
     if (file === null) throw new WorkbookRefusal("no workbook is open: open one first");
     const open = this.#book();
     const base = this.#base(file, open);
+    const opened = base.opened();
     const sheets = new Map<string, SheetChanges>();
     const replaced: (AddedSheet & { replaces: string })[] = [];
     const edited = new Map<string, readonly FormulaCell[]>();
@@ -198,7 +200,7 @@ export class GridFile {
         replaced.push({ ...addedSheet(name, now, worksheet), replaces: name });
         continue;
       }
-      const change = this.#sheetChanges(file, base, index, open);
+      const change = this.#sheetChanges(file, base, opened, index);
       edited.set(name, change.cells.edited);
       doubted.set(name, change.cells.doubted);
       sheets.set(name, change.sheet);
@@ -261,15 +263,16 @@ export class GridFile {
     const { data, readings } = toGridData(workbook, "saved", file.name);
     return {
       workbook,
-      opened: data,
+      opened: () => data,
       readings,
       sheetIds: [...sheetIds, ...own.map((sheet) => sheet.getSheetId())],
     };
   }
 
-  #sheetChanges(file: OpenFile, base: ReadBook, index: number, open: OpenBook) {
+  #sheetChanges(file: OpenFile, base: ReadBook, opened: IWorkbookData, index: number) {
+    const open = this.#book();
     const sheetId = base.sheetIds[index] ?? "";
-    const sheetBefore = base.opened.sheets[base.opened.sheetOrder[index] ?? ""] ?? {};
+    const sheetBefore = opened.sheets[opened.sheetOrder[index] ?? ""] ?? {};
     const reading = base.readings[index];
     const now = sheetNow(this.grid, open, sheetId);
     if (reading === undefined || now === null) throw new Error(`the sheet ${sheetId} cannot be read`);
@@ -295,7 +298,7 @@ export class GridFile {
       now,
       frameNow(this.grid, open, sheetId),
       {
-        before: (named) => look(base.opened.styles, named),
+        before: (named) => look(opened.styles, named),
         now: (named) => (typeof named === "string" ? styles.get(named) : named),
         usual: base.workbook.formats[0] ?? {},
       },

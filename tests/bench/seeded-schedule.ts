@@ -3,7 +3,7 @@ import type { Cell } from "../../core/schedule/sheet";
 export interface SeededSchedule {
   /** header row and bar rows, 19 columns wide */
   readonly matrix: Cell[][];
-  /** rows with a planted mistake, one in twenty */
+  /** rows with a planted mistake */
   readonly planted: number;
 }
 
@@ -44,8 +44,8 @@ const SHAPES = ["00", "11", "12", "13", "21", "26", "31", "41", "44", "51"] as c
 const MARKS_IN_A_MEMBER = 25;
 const ONE_IN = 20;
 
-/** A schedule of distinct rows, ten shapes mixed, with a mistake in one row of twenty; the same for the same seed. */
-export function seededSchedule(rowCount: number, seed = 8666): SeededSchedule {
+/** A schedule of distinct rows, ten shapes mixed, with a mistake in one row of so many; the same for the same seed. */
+export function seededSchedule(rowCount: number, seed = 8666, oneIn = ONE_IN): SeededSchedule {
   const random = mulberry32(seed);
   const matrix: Cell[][] = [HEADER];
   const seen = new Set<string>();
@@ -57,7 +57,7 @@ export function seededSchedule(rowCount: number, seed = 8666): SeededSchedule {
     const bar = row.slice(2).join("|");
     if (seen.has(bar)) continue;
     seen.add(bar);
-    if (index % ONE_IN === ONE_IN - 1) {
+    if (index % oneIn === oneIn - 1) {
       plant(row, planted);
       planted += 1;
     }

@@ -141,12 +141,13 @@ export class Judge {
     this.#failed.delete(sheet);
   }
 
-  async clear(): Promise<void> {
+  clear(): void {
     for (const sheet of [...this.#views.keys()]) this.gone(sheet);
     this.#edits.clear();
     this.#copies.forget();
     this.#basis += 1;
-    await this.engine.forget();
+    // it answers in the order that it is asked, so nobody waits for it
+    this.engine.forget().catch((problem) => this.host.failed(problem));
   }
 
   /** What the shop's machines and other lists of the workbook say can alter the judgement of any row. */

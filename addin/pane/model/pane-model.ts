@@ -89,7 +89,7 @@ export class PaneModel extends Observed<PaneState> {
 
   /** Another workbook was opened: nothing of the last one holds. */
   async workbookReplaced(): Promise<void> {
-    await this.#judge.clear();
+    this.#judge.clear();
     this.#sheets.all = [];
     const { shown, place, book } = this.state;
     this.set({ ...EMPTY_STATE, shown, place, book: book + 1 });

@@ -93,6 +93,7 @@ export function changedCells(before: SheetBefore, now: GridSheetNow): CellChange
 /** Formulas of the file that the grid calculates otherwise than the file says, as it was opened. */
 export function doubtedFormulas(reading: SheetReading, now: GridSheetNow): ReadonlySet<string> {
   const doubted = new Set<string>();
+  if (!reading.hasFormulas) return doubted;
   for (const [row, cells] of now.cells) {
     for (const [column, cell] of cells) {
       if (hasFormula(cell) && hasNewResult(reading, now, row, column)) doubted.add(`${row} ${column}`);

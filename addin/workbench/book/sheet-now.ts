@@ -1,9 +1,9 @@
-import type { ICellData } from "@univerjs/core";
+import type { ICellData, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { type FilterModel, SheetsFilterService } from "@univerjs/sheets-filter";
 import type { FilteredColumn, SheetFilter } from "../../workbook/sheet-changes";
 import type { Grid } from "../grid/create-grid";
-import { readSheet } from "../grid/read-sheet";
+import { cellValue } from "../grid/read-sheet";
 import type { GridSheetNow } from "./book-changes";
 import type { GridFrameNow } from "./sheet-differences";
 
@@ -16,24 +16,19 @@ export function sheetNow(grid: Grid, open: OpenBook, sheetId: string): GridSheet
   const model = grid.univer.__getInjector().get(FormulaDataModel);
   const spilled = model.getArrayFormulaCellData()?.[open.getId()]?.[sheetId] ?? {};
   const ranges = model.getArrayFormulaRange()?.[open.getId()]?.[sheetId] ?? {};
-  const values = readSheet(sheet.getWorkbook(), sheet.getSheet(), spilled);
-  const cells = new Map<number, Map<number, ICellData>>();
-  sheet
-    .getSheet()
-    .getCellMatrix()
-    .forValue((row, column, cell): undefined => {
-      if (!cell) return;
-      const line = cells.get(row) ?? new Map<number, ICellData>();
-      cells.set(row, line.set(column, cell));
-    });
+  const worksheet = sheet.getSheet();
+  let cells: GridSheetNow["cells"] | undefined;
   return {
-    cells,
+    get cells() {
+      cells ??= cellsOf(worksheet);
+      return cells;
+    },
     formulaAt(row, column) {
-      const cell = cells.get(row)?.get(column);
+      const cell = worksheet.getCellRaw(row, column);
       if (!cell?.f && !cell?.si) return null;
       return sheet.getRange(row, column).getFormula().replace(/^=/, "");
     },
-    valueAt: (row, column) => values.cell(row - values.top, column - values.left),
+    valueAt: (row, column) => cellValue(spilled[row]?.[column] ?? worksheet.getCellRaw(row, column)),
     spillAt(row, column) {
       const range = ranges[row]?.[column];
       if (!range) return null;
@@ -42,6 +37,16 @@ export function sheetNow(grid: Grid, open: OpenBook, sheetId: string): GridSheet
       return rows * columns > 1 ? { rows, columns } : null;
     },
   };
+}
+
+function cellsOf(worksheet: Worksheet): GridSheetNow["cells"] {
+  const cells = new Map<number, Map<number, ICellData>>();
+  worksheet.getCellMatrix().forValue((row, column, cell): undefined => {
+    if (!cell) return;
+    const line = cells.get(row) ?? new Map<number, ICellData>();
+    cells.set(row, line.set(column, cell));
+  });
+  return cells;
 }
 
 /** What stands about a sheet's cells: sizes, hidden lines, merged cells, frozen lines, filter. */

@@ -34,6 +34,16 @@ export interface GridBook {
 
 export function toGridData(workbook: Workbook, id: string, name: string): GridBook {
   const readings = workbook.sheets.map((sheet) => workbook.read(sheet.name, { formulas: true }));
+  return { data: gridData(workbook, readings, id, name), readings };
+}
+
+/** The grid's data of sheets that were read; made anew each time, as the grid writes into what it is given. */
+export function gridData(
+  workbook: Workbook,
+  readings: readonly SheetReading[],
+  id: string,
+  name: string,
+): IWorkbookData {
   const sheets: Record<string, Partial<IWorksheetData>> = {};
   const sheetOrder = workbook.sheets.map(({ visible }, index) => {
     const sheetId = `sheet-${index + 1}`;
@@ -55,7 +65,7 @@ export function toGridData(workbook: Workbook, id: string, name: string): GridBo
     formulaOrRefString: `=${gridFormula(refersTo)}`,
     localSheetId: sheetIndex === null ? ALL_SHEETS : (sheetOrder[sheetIndex] ?? ALL_SHEETS),
   }));
-  const data: IWorkbookData = {
+  return {
     id,
     name,
     appVersion: "0.25.1",
@@ -68,7 +78,6 @@ export function toGridData(workbook: Workbook, id: string, name: string): GridBo
       { name: FILTERS, data: JSON.stringify(filters) },
     ],
   };
-  return { data, readings };
 }
 
 const styleId = (index: number): string => `s${index}`;
@@ -82,16 +91,14 @@ function gridSheet(
   const cellData: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, { h?: number; hd?: BooleanNumber }> = {};
   const columns = columnData(reading);
-  const share = formulaSharer(id);
-  const spilled = spilledPlaces(reading);
+  const content = reading.hasFormulas ? formulaContent(reading, id) : gridValue;
+  const styles = formats.map((_, index) => styleId(index));
   for (const row of reading.rowNumbers) {
     const line: Record<number, ICellData> = {};
     for (const { column, value, style } of reading.cellsOfRow(row)) {
-      const formula = reading.formulaAt(row, column);
-      const content = spilled.has(`${row} ${column}`)
-        ? {}
-        : { ...gridValue(value), ...share(formula, row, column) };
-      line[column] = style === 0 ? content : { ...content, s: styleId(style) };
+      const cell: ICellData = content(value, row, column);
+      if (style !== 0) cell.s = styles[style] ?? styleId(style);
+      line[column] = cell;
     }
     cellData[row] = line;
     const height = reading.rowHeight(row);
@@ -208,6 +215,16 @@ export function gridValue(value: Cell): Pick<ICellData, "v" | "t"> {
 /** The grid makes a number of a plain text such as "01" when its cell is only made bold. */
 function looksElse(text: string): boolean {
   return /^(true|false)$/i.test(text) || (text.trim() !== "" && !Number.isNaN(Number(text)));
+}
+
+/** What a cell of a sheet with formulas holds. */
+function formulaContent(reading: SheetReading, sheetId: string) {
+  const share = formulaSharer(sheetId);
+  const spilled = spilledPlaces(reading);
+  return (value: Cell, row: number, column: number): Pick<ICellData, "v" | "t" | "f" | "si"> =>
+    spilled.has(`${row} ${column}`)
+      ? {}
+      : { ...gridValue(value), ...share(reading.formulaAt(row, column), row, column) };
 }
 
 /** The grid parses a shared formula once; without sharing, 40,000 formulas freeze it for seconds. */

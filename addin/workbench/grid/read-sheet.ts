@@ -92,7 +92,8 @@ export function readSheet(
   };
 }
 
-function cellValue(cell: Nullable<ICellData>): Cell {
+/** What a cell of the grid holds. */
+export function cellValue(cell: Nullable<ICellData>): Cell {
   const value = cell?.v;
   if (value === undefined || value === null || value === "") return null;
   if (cell?.t === CellValueType.BOOLEAN) return value === 1 || value === true || value === "TRUE";

@@ -30,6 +30,8 @@ export interface SheetReading extends Sheet {
   readonly frozen: { readonly rows: number; readonly columns: number };
   /** By the sheet's own row and column, from 0. Only kept where formulas were asked for. */
   formulaAt(row: number, column: number): SheetFormula | undefined;
+  /** a formula or more was kept */
+  readonly hasFormulas: boolean;
   /** Style index by the sheet's own row and column; the row's or column's where the cell has none. */
   styleAt(row: number, column: number): number;
   /** Value by the sheet's own row and column. */
@@ -220,6 +222,7 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
       return index >= 0 && (scanned.struck.has(index) || format(index)?.strike === true);
     },
     formulaAt: (row, column) => scanned.formulas.get(store.find(row, column)),
+    hasFormulas: scanned.formulas.size > 0,
     styleAt: (row, column) => {
       const index = store.find(row, column);
       if (index >= 0) return store.style(index);
