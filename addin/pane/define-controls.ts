@@ -1,6 +1,5 @@
 import "@fluentui/web-components/accordion-item.js";
 import "@fluentui/web-components/accordion.js";
 import "@fluentui/web-components/button.js";
-import "@fluentui/web-components/progress-bar.js";
 import "@fluentui/web-components/tab.js";
 import "@fluentui/web-components/tablist.js";

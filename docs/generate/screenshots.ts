@@ -63,7 +63,7 @@ async function pictureBoth(page: Page, name: string): Promise<void> {
 async function checked(page: Page): Promise<void> {
   const pane = page.locator("barwright-pane");
   await pane.locator(".finding, .alike").first().waitFor({ timeout: 120_000 });
-  await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
+  await pane.locator(".under-way").waitFor({ state: "detached", timeout: 120_000 });
 }
 
 /** The first finding, and the bar that it is about. */

@@ -72,10 +72,7 @@ async function flagged(page: Page): Promise<void> {
     () => {
       const pane = document.querySelector("barwright-pane");
       const inside = pane?.shadowRoot ?? pane;
-      return (
-        inside?.querySelector(".finding, .alike") != null &&
-        inside.querySelector("fluent-progress-bar") === null
-      );
+      return inside?.querySelector(".finding, .alike") != null && inside.querySelector(".under-way") === null;
     },
     undefined,
     { polling: 20, timeout: 100_000 },

@@ -77,7 +77,7 @@ const requests = () => page.evaluate(() => fakeExcel.requests.length);
 const check = async () => {
   await page.locator("fluent-button.check").click();
   await page.locator(".finding, .alike, p.empty:has-text('Nothing was found')").first().waitFor();
-  await page.locator("fluent-progress-bar").waitFor({ state: "detached" });
+  await page.locator(".under-way").waitFor({ state: "detached" });
 };
 
 describe("the pane in Excel", () => {

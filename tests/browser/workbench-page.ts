@@ -77,7 +77,7 @@ export async function openWorkbench(
   const pane = page.locator("barwright-pane");
   const checked = async (): Promise<void> => {
     await pane.locator(".finding, .alike").first().waitFor({ timeout: 120_000 });
-    await pane.locator("fluent-progress-bar").waitFor({ state: "detached", timeout: 120_000 });
+    await pane.locator(".under-way").waitFor({ state: "detached", timeout: 120_000 });
   };
   await checked();
   await page.locator("body[data-tools]").waitFor();

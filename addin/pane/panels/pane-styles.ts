@@ -166,8 +166,48 @@ const frameStyles = css`
     gap: 2px 8px;
     align-items: center;
   }
-  .status fluent-progress-bar {
+  .under-way {
     flex-basis: 100%;
+    height: 2px;
+    overflow: hidden;
+    background: var(--colorNeutralBackground6);
+    contain: strict;
+  }
+  /* moved by the compositor alone: what is waited for needs the processor */
+  .under-way::after {
+    content: "";
+    display: block;
+    height: 100%;
+    background: var(--colorCompoundBrandBackground);
+    transform: scaleX(var(--done, 1));
+    transform-origin: left;
+  }
+  .under-way:not([aria-valuenow])::after {
+    width: 33%;
+    animation: pass 2s linear infinite;
+    will-change: transform;
+  }
+  @keyframes pass {
+    from {
+      transform: translateX(-100%);
+    }
+    to {
+      transform: translateX(300%);
+    }
+  }
+  @media (prefers-reduced-motion: reduce) {
+    .under-way:not([aria-valuenow])::after {
+      width: 100%;
+      animation: none;
+    }
+  }
+  @media (forced-colors: active) {
+    .under-way {
+      background: CanvasText;
+    }
+    .under-way::after {
+      background: Highlight;
+    }
   }
   .said {
     flex: 1;

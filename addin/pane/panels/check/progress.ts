@@ -13,11 +13,14 @@ export function progress(model: PaneModel): TemplateResult {
       ${
         work === null
           ? nothing
-          : html`<fluent-progress-bar
+          : html`<div
+            class="under-way"
+            role="progressbar"
             aria-label=${work.label}
-            max="1"
-            .value=${work.done ?? undefined}
-          ></fluent-progress-bar>`
+            aria-valuemax="1"
+            aria-valuenow=${work.done ?? nothing}
+            .style=${`--done: ${work.done ?? 1}`}
+          ></div>`
       }
       ${
         work?.isSlow
