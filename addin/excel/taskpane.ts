@@ -41,11 +41,9 @@ else sayOutside(place);
 async function openInExcel(place: Element): Promise<void> {
   const own = untilClosed(withFreshStandard(workbook));
   followShopSheet(own);
-  const { element } = await openPane(place, own, {
-    // the pane of Excel on the desktop has no print dialogue
-    print: null,
-    save: saveText,
-  });
+  const { element, bringPlaces } = await openPane(place, own);
+  // the pane of Excel on the desktop has no print dialogue
+  void bringPlaces({ print: null, save: saveText });
   followOfficeTheme((dark) => applyTheme(element, dark));
 }
 

@@ -11,25 +11,27 @@ import type { PaneElement } from "./panels/pane-element";
 export interface OpenPane {
   readonly model: PaneModel;
   readonly element: PaneElement;
+  /** Loads pours and bench, which no check waits for. */
+  bringPlaces(host: PageHost): Promise<void>;
 }
 
 /**
  * Puts the pane into a place of the page, over any workbook. One engine in a worker of the page's own
- * origin serves all of it. The theme is the page's to choose, by `applyTheme`. What a `PageHost` is for,
- * pours and pages, is loaded once the pane stands.
+ * origin serves all of it. The theme is the page's to choose, by `applyTheme`.
  */
-export async function openPane(place: Element, workbook: WorkbookPort, host?: PageHost): Promise<OpenPane> {
+export async function openPane(place: Element, workbook: WorkbookPort): Promise<OpenPane> {
   const engine = createWorkerEngine(() => new Worker(new URL("./engine/engine.worker.ts", import.meta.url)));
+  // its code is brought while the workbook is read; where it cannot be, the first check says so
+  engine.forget().catch(() => undefined);
   const model = new PaneModel(workbook, engine);
   const element = document.createElement("barwright-pane") as PaneElement;
   element.model = model;
   place.replaceChildren(element);
   await model.start();
-  if (host !== undefined) void addPours(element, model, workbook, engine, host);
-  return { model, element };
+  return { model, element, bringPlaces: (host) => bringPlaces(element, model, workbook, engine, host) };
 }
 
-async function addPours(
+async function bringPlaces(
   element: PaneElement,
   model: PaneModel,
   workbook: WorkbookPort,

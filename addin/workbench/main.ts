@@ -24,6 +24,9 @@ import { ask } from "./unsaved/ask";
 import { keepWork } from "./unsaved/keep-work";
 import { type Drawer, openDrawer } from "./unsaved/kept-work";
 
+/** ms */
+const DRAWN = 60;
+
 const part = (id: string): HTMLElement => {
   const element = document.getElementById(id);
   if (element === null) throw new Error(`the page has no element ${id}`);
@@ -43,9 +46,10 @@ const workbook = new GridWorkbook(
 watchCellMessages(grid, part("cell-message"));
 watchDivider(part("divider"), part("pane"));
 shown.onEdited(showName);
-await shown.open(EXAMPLES[0].bytes(), EXAMPLES[0].fileName);
+// the pane stands by the time that the formulas are calculated
+const opened = shown.open(EXAMPLES[0].bytes(), EXAMPLES[0].fileName);
 watchHands(grid, part("grid"));
-const { model, element } = await openPane(part("pane"), workbook, { print: printInFrame, save: saveText });
+const { model, element, bringPlaces } = await openPane(part("pane"), workbook);
 followSystemTheme((dark) => {
   applyTheme(element, dark);
   overlay.setDark(dark);
@@ -77,7 +81,11 @@ part("file-input").addEventListener("change", async ({ target }) => {
 });
 part("open-example").addEventListener("click", () => void openExample());
 part("save-file").addEventListener("click", () => void save());
+await opened;
 await model.check();
+// the list is drawn first
+await new Promise((drawn) => setTimeout(drawn, DRAWN));
+void bringPlaces({ print: printInFrame, save: saveText });
 await grid.bringTools();
 document.body.dataset.tools = "brought";
 const drawer = await openDrawer().catch(() => null);

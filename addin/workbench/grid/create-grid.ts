@@ -6,13 +6,16 @@ import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { FunctionEnvironment } from "../../../core/formulas";
 import type { FunctionText } from "./bar-functions";
-import type { FormulaResult, FromEngine, LinkOffer, ToEngine } from "./engine-link";
+import type { FormulaResult, FromEngine, ToEngine } from "./engine-link";
 
 /** The embedded spreadsheet: its own interface, and the line to its calculating worker. */
 export interface Grid {
   readonly univer: Univer;
   readonly api: FUniver;
-  /** What BAR functions ask of the workbook: its standard, its benders; resolves once the worker has it. */
+  /**
+   * What BAR functions ask of the workbook: its standard, its benders. Holds for all that is given to the grid
+   * afterwards; resolves once the worker has it.
+   */
   setEnvironment(environment: FunctionEnvironment): Promise<void>;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
   /** Names of the BAR functions with their namespace; none until the worker has started. */
@@ -92,7 +95,7 @@ export function createGrid(container: string): Grid {
     setEnvironment: (environment) =>
       new Promise((resolve) => {
         taken = [...taken, resolve];
-        link.postMessage({ kind: "environment", environment } satisfies ToEngine);
+        worker.postMessage({ barwrightEnvironment: environment } satisfies ToEngine);
       }),
     onResults: (listener) => {
       hearers.push(listener);
@@ -112,7 +115,7 @@ export function createGrid(container: string): Grid {
 
 function openLink(worker: Worker): MessagePort {
   const { port1, port2 } = new MessageChannel();
-  worker.postMessage({ barwrightLink: port2 } satisfies LinkOffer, [port2]);
+  worker.postMessage({ barwrightLink: port2 } satisfies ToEngine, [port2]);
   return port1;
 }
 

@@ -1,11 +1,13 @@
 import type { FunctionEnvironment } from "../../../core/formulas";
 import type { BlockSize, CellMessage, FunctionText, ResultPlace } from "./bar-functions";
 
-/** What the page and its calculating worker say to each other, beside the grid's own traffic. */
-export interface ToEngine {
-  readonly kind: "environment";
-  readonly environment: FunctionEnvironment;
-}
+/**
+ * What the page says to its calculating worker: its end of a channel of our own, and what formulas ask of the
+ * workbook. It stands in line with the grid's own traffic, so that it holds for all that is sent after it.
+ */
+export type ToEngine =
+  | { readonly barwrightLink: MessagePort }
+  | { readonly barwrightEnvironment: FunctionEnvironment };
 
 export interface FormulaResult extends BlockSize {
   readonly place: ResultPlace;
@@ -17,11 +19,7 @@ export type FromEngine =
   | { readonly kind: "results"; readonly results: readonly FormulaResult[] }
   | { readonly kind: "environment-taken" };
 
-/** The worker's first message: its end of a channel of our own. */
-export interface LinkOffer {
-  readonly barwrightLink: MessagePort;
-}
-
-export function isLinkOffer(data: unknown): data is LinkOffer {
-  return typeof data === "object" && data !== null && "barwrightLink" in data;
+export function isToEngine(data: unknown): data is ToEngine {
+  const isObject = typeof data === "object" && data !== null;
+  return isObject && ("barwrightLink" in data || "barwrightEnvironment" in data);
 }

@@ -3,7 +3,7 @@ import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverSheetsCoreWorkerPreset } from "@univerjs/preset-sheets-core/worker";
 import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import { barFunctions, barFunctionTexts, surroundings } from "./bar-functions";
-import { type FormulaResult, type FromEngine, isLinkOffer, type ToEngine } from "./engine-link";
+import { type FormulaResult, type FromEngine, isToEngine } from "./engine-link";
 
 /** Calculates the grid's formulas off the page's thread. */
 const univer = new Univer({
@@ -17,8 +17,17 @@ for (const entry of [...preset.plugins, UniverSheetsFilterPlugin]) {
   else univer.registerPlugin(entry);
 }
 
-addEventListener("message", (event) => {
-  if (isLinkOffer(event.data)) open(event.data.barwrightLink);
+let link: MessagePort | undefined;
+
+addEventListener("message", ({ data }) => {
+  if (!isToEngine(data)) return;
+  if ("barwrightLink" in data) {
+    link = data.barwrightLink;
+    open(link);
+  } else {
+    surroundings.environment = data.barwrightEnvironment;
+    link?.postMessage({ kind: "environment-taken" } satisfies FromEngine);
+  }
 });
 
 function open(link: MessagePort): void {
@@ -32,9 +41,5 @@ function open(link: MessagePort): void {
       });
     }
     waiting.push({ place, messages, ...size });
-  };
-  link.onmessage = ({ data }: MessageEvent<ToEngine>) => {
-    surroundings.environment = data.environment;
-    link.postMessage({ kind: "environment-taken" } satisfies FromEngine);
   };
 }
