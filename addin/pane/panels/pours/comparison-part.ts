@@ -15,7 +15,7 @@ export function comparisonPart(model: PoursModel): TemplateResult {
   const { others, older, comparison } = model.state;
   const options = others.map((name) => ({ value: name, text: name }));
   return html`
-    <fluent-accordion-item heading-level="3" class="comparison">
+    <fluent-accordion-item heading-level="2" class="comparison">
       <span slot="heading">Compare with an older revision</span>
       ${
         older === null

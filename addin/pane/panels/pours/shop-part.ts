@@ -6,7 +6,7 @@ import { poursButton } from "./pours-button";
 export function shopPart(model: PoursModel): TemplateResult {
   const { shopSheet } = model.state;
   return html`
-    <fluent-accordion-item heading-level="3" class="shop">
+    <fluent-accordion-item heading-level="2" class="shop">
       <span slot="heading">The yard's Shop sheet</span>
       <p class="hint">
         ${
