@@ -6,6 +6,7 @@ export const controlStyles = css`
   fluent-button {
     transition: none;
   }
+  button,
   select {
     box-sizing: border-box;
     min-width: 0;
@@ -18,7 +19,13 @@ export const controlStyles = css`
     font: inherit;
     cursor: pointer;
   }
-  select:focus-visible {
+  button:hover {
+    background: var(--colorNeutralBackground1Hover);
+  }
+  button:focus-visible,
+  input:focus-visible,
+  select:focus-visible,
+  summary:focus-visible {
     outline: 2px solid var(--colorStrokeFocus2);
     outline-offset: -2px;
   }

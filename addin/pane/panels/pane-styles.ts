@@ -87,23 +87,6 @@ const frameStyles = css`
     flex: 1;
     min-height: 0;
   }
-  button,
-  .page button {
-    box-sizing: border-box;
-    min-height: 28px;
-    padding: 0 8px;
-    border: 1px solid var(--colorNeutralStroke1);
-    border-radius: var(--borderRadiusMedium);
-    background: var(--colorNeutralBackground1);
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
-  }
-  button:hover {
-    background: var(--colorNeutralBackground1Hover);
-  }
-  button:focus-visible,
-  input:focus-visible,
   .page:focus-visible,
   .bar-body:focus-visible,
   .scroll:focus-visible,

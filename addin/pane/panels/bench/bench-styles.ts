@@ -43,18 +43,13 @@ export const benchStyles = css`
     min-height: 44px;
     padding: 0 10px;
     border: 1px solid var(--colorNeutralStrokeAccessible);
+  }
+  input {
     border-radius: var(--borderRadiusMedium);
     background: var(--colorNeutralBackground1);
     color: inherit;
     font: inherit;
   }
-  button {
-    cursor: pointer;
-  }
-  button:focus-visible,
-  input:focus-visible,
-  select:focus-visible,
-  summary:focus-visible,
   .scroll:focus-visible {
     outline: 2px solid var(--colorStrokeFocus2);
     outline-offset: -2px;

@@ -39,7 +39,11 @@ export const poursStyles = css`
   tbody th {
     display: flex;
     justify-content: space-between;
+    align-items: center;
     gap: 8px;
+  }
+  tbody td {
+    vertical-align: middle;
   }
   tbody th label {
     min-width: 0;
@@ -51,12 +55,6 @@ export const poursStyles = css`
   .only-pour {
     min-height: 24px;
     padding: 0 6px;
-    border: 1px solid var(--colorNeutralStroke1);
-    border-radius: var(--borderRadiusMedium);
-    background: none;
-    color: inherit;
-    font: inherit;
-    cursor: pointer;
   }
   input[type="checkbox"] {
     width: 18px;
