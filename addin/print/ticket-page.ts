@@ -9,6 +9,7 @@ import { html, Markup } from "./html";
 import { markCode } from "./mark-code";
 import { type PageHead, printPage } from "./print-page";
 import { setLength } from "./set-length";
+import { tooTightWords } from "./too-tight-words";
 
 /** One ticket a mark, half a page or a page, in the order given. */
 export function ticketPage(tickets: readonly Ticket[], head: PageHead): string {
@@ -134,13 +135,14 @@ const FORMER_FROM = {
 } as const;
 
 function formerWords(
-  { diameter, wanted, from, inRack }: Ticket["formers"][number],
+  { diameter, wanted, from, inRack, below }: Ticket["formers"][number],
   unit: Ticket["unit"],
 ): Markup {
+  const tight = below === null ? "" : html`: <strong>${tooTightWords(below, unit)}</strong>`;
   if (Math.abs(diameter - wanted) >= SAME_FORMER)
-    return html`<div><strong>${setLength(diameter, unit)}</strong> of the rack, for ${setLength(wanted, unit)} ${FORMER_FROM[from]}</div>`;
+    return html`<div><strong>${setLength(diameter, unit)}</strong> of the rack, for ${setLength(wanted, unit)} ${FORMER_FROM[from]}${tight}</div>`;
   const rack = inRack === null ? "" : inRack ? ", in the rack" : ", not in the rack";
-  return html`<div><strong>${setLength(diameter, unit)}</strong> ${FORMER_FROM[from]}${rack}</div>`;
+  return html`<div><strong>${setLength(diameter, unit)}</strong> ${FORMER_FROM[from]}${rack}${tight}</div>`;
 }
 
 function atOnce(answer: Ticket["bendsAtOnce"]): string {

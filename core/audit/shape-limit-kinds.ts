@@ -10,6 +10,11 @@ export function isEndLegLimit(limit: LimitJudgement): boolean {
   return /\bP\b/.test(limit.text) && !isHookTailLimit(limit);
 }
 
+/** The width over a bend, against two radii and two bars. */
+export function isWidthOfBend({ text }: LimitJudgement): boolean {
+  return /2\(r \+ d\)/.test(text);
+}
+
 /** A radius against the least of the standard: the former's rule speaks of it. */
 export function isRadiusLimit({ letter }: LimitJudgement): boolean {
   return letter === "R";

@@ -4,6 +4,7 @@ import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
 import { barMass, rowMass } from "../bar/bar-mass";
 import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
+import { leastInsideRadius } from "../bar/radius-of-width";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
 import type { ScheduleHead } from "../schedule/schedule-head";
@@ -122,7 +123,7 @@ export function makeTicket(question: TicketQuestion): Ticket {
     freeLeg: path?.kind === "planar" ? freeLegName(path) : null,
     dimensions: ticketDimensions(facts, path?.kind === "planar" ? path : null),
     toleranceCite: facts.standard.tolerances?.cite ?? null,
-    formers: bar === null || used === null ? [] : formersOf(bar, used, row.former !== null, best),
+    formers: bar === null || used === null ? [] : formersOf(facts, bar, used, row.former !== null, best),
     machine: {
       name: ranking?.made?.machine.name ?? null,
       reasons: bar === null || (ranking?.made ?? null) !== null ? [] : reasonsOf(ranking, workshop),
@@ -213,12 +214,17 @@ function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedSha
   return facts.shapeInForce;
 }
 
+/** mm: formers are written in whole millimetres */
+const ROUNDED = 0.5;
+
 function formersOf(
+  facts: BarFacts,
   bar: BarToBend,
   used: BarOnMachine,
   given: boolean,
   best: MachineVerdict | undefined,
 ): TicketFormer[] {
+  const least = 2 * (leastInsideRadius(facts) ?? 0);
   const rack = best?.machine.formers ?? null;
   const distinct = used.formers.flatMap((diameter, turn) =>
     used.formers.indexOf(diameter) === turn ? [{ diameter, wanted: bar.formers[turn] as WantedFormer }] : [],
@@ -227,6 +233,7 @@ function formersOf(
     diameter,
     wanted: wanted.diameter,
     from: wanted.isLeast ? "standard's least" : given && wanted.slack === 0 ? "schedule" : "shape",
+    below: diameter < least - ROUNDED ? (facts.leastFormer?.value ?? null) : null,
     inRack: rack === null ? null : rack.some((held) => Math.abs(held - diameter) < 0.5),
   }));
 }

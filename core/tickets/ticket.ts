@@ -99,6 +99,8 @@ export interface TicketFormer {
   readonly wanted: number;
   /** `shape`: the bend has a radius of its own */
   readonly from: "schedule" | "standard's least" | "shape";
+  /** mm: the least of the standard, where the bend asks for a smaller one; else null */
+  readonly below: number | null;
   /** in the rack of the machine chosen; null where that is not known */
   readonly inRack: boolean | null;
 }

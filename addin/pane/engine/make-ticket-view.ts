@@ -4,6 +4,7 @@ import { Workshop } from "../../../core/shop";
 import { type Ticket, type TicketBend, ticketsOfAudit } from "../../../core/tickets";
 import { printMass } from "../../../core/units/print-mass";
 import { setLength } from "../../print/set-length";
+import { tooTightWords } from "../../print/too-tight-words";
 import { trialWords } from "../../print/trial-words";
 import type { BendView, MarkView, TicketView, TrialOfBar } from "./bench-view";
 import { barsRead, type KeptCheck } from "./kept-check";
@@ -83,9 +84,11 @@ function shapeWords({ shape, shapeWords: said }: Ticket): string | null {
 function facts(ticket: Ticket): TicketView["facts"] {
   const { unit, formers, machine, massEach, massTotal, swingRadius, bendsAtOnce } = ticket;
   const length = (mm: number): string => setLength(mm, unit);
+  const formerWords = ({ diameter, below }: Ticket["formers"][number]): string =>
+    length(diameter) + (below === null ? "" : `, ${tooTightWords(below, unit)}`);
   const lines: { name: string; value: string }[] = [];
   if (formers.length > 0) {
-    lines.push({ name: "Former", value: formers.map(({ diameter }) => length(diameter)).join(", ") });
+    lines.push({ name: "Former", value: formers.map(formerWords).join(", ") });
     lines.push({ name: "Machine", value: machine.name ?? `none sure: ${machine.reasons.join("; ")}` });
     if (bendsAtOnce?.bars != null) lines.push({ name: "At once", value: String(bendsAtOnce.bars) });
     lines.push({

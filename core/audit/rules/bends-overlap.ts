@@ -20,12 +20,12 @@ export default defineRule({
   },
   messages: {
     overlap:
-      "{bends} overlap: leg {leg} of {length} is {short} too short for {size} with a former of {former}",
+      "{bends} overlap: leg {leg} of {length} is {short} too short for {size} with a former of {former}: ask the designer for a longer one",
     inside:
-      "leg {leg} of {length} ends inside its bend: {short} too short for {size} with a former of {former}",
+      "leg {leg} of {length} ends inside its bend: {short} too short for {size} with a former of {former}: ask the designer for a longer one",
     unheld:
       "leg {leg} of {length} is too short for the right angles beside it, which take {needed} of {size} with a former of {former}: if it is bent so",
-    contradict: "{reason}",
+    contradict: "{reason}: correct the dimensions, or ask the designer",
   },
   checkRow(facts, _context, report) {
     if (facts.definition === null && !facts.isPath) {

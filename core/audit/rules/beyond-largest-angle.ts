@@ -25,7 +25,7 @@ export default defineRule({
   },
   messages: {
     beyond:
-      "on {machine}: bend {bend} of {wanted} degrees is bent to {bentTo}, beyond the {largest} that it turns",
+      "on {machine}: bend {bend} of {wanted} degrees is bent to {bentTo}, beyond the {largest} that it turns: use another machine",
     guessed:
       "on {machine}: bend {bend} of {wanted} degrees needs about {bentTo}, a guess without trials, and it turns {largest}: make a trial bend first",
   },

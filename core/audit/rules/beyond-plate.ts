@@ -33,10 +33,10 @@ export default defineRule({
     passing: [{ rows: [{ size: "H20", shape: "11", A: 900, B: 900, length: 1750 }], shop: exampleShop() }],
   },
   messages: {
-    bend: "on {machine}: the plate allows no {size} bar of {yield} MPa; it is rated for {bars} of {rated} at {ratedYield} MPa",
+    bend: "on {machine}: the plate allows no {size} bar of {yield} MPa; it is rated for {bars} of {rated} at {ratedYield} MPa: use another machine",
     bendEstimate:
       "on {machine}: by an estimate from the plate's {bars} of {rated} at {ratedYield} MPa not one {size} bar of {yield} MPa is to be bent: ask the maker",
-    cut: "on {machine}: the plate allows no {size} bar of {yield} MPa to be cut; it is rated for {bars} of {rated} at {ratedYield} MPa",
+    cut: "on {machine}: the plate allows no {size} bar of {yield} MPa to be cut; it is rated for {bars} of {rated} at {ratedYield} MPa: use another machine",
     cutEstimate:
       "on {machine}: by an estimate from the plate's {bars} of {rated} at {ratedYield} MPa not one {size} bar of {yield} MPa is to be cut: ask the maker",
   },

@@ -14,7 +14,7 @@ export default defineRule({
     failing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 0, C: 500, length: 1000 }] }],
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
   },
-  messages: { none: "{letter} of shape {code} is {value}: it must be over 0" },
+  messages: { none: "{letter} of shape {code} is {value}: it must be over 0, correct it" },
   checkRow(facts, _context, report) {
     const { resolved } = facts;
     if (!isRefusalOf(resolved, dimNotPositive)) return;

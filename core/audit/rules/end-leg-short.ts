@@ -16,7 +16,7 @@ const HOOK_BETWEEN = 135;
 const HALF_CIRCLE = 180;
 
 const MESSAGES = {
-  short: "end leg {letter} {actual} is below the least {least} for {size} ({limit})",
+  short: "end leg {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
   longer:
     "end leg {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
   path: "an end leg of {actual} is below the least {least} for {size}",

@@ -29,9 +29,9 @@ export default defineRule({
     ],
   },
   messages: {
-    none: "on {machine}: no former of {former} is in the rack, which holds {held}",
+    none: "on {machine}: no former of {former} is in the rack, which holds {held}: get one, or use another machine",
     larger:
-      "on {machine}: no former of {former} is in the rack; on the next larger, {larger}, lengths and inside widths come out otherwise",
+      "on {machine}: no former of {former} is in the rack; on the next larger, {larger}, lengths and inside widths come out otherwise: get the former, or use another machine",
   },
   checkRow(facts, context, report) {
     for (const { fault, machine, outcome } of faultsOfKind("former", facts, context)) {

@@ -1,11 +1,19 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { leastInsideRadius, tightWidth } from "../../bar/radius-of-width";
 import type { ColumnKind } from "../../schedule/bar-row";
-import { isRefusal } from "../../units/refusal";
+import { courseTrust } from "../../shapes/course";
+import { dimOf } from "../../shapes/shape-values";
+import type { Citation } from "../../standards/citation";
 import { defineRule, type NoFixes, type RowReport } from "../rule";
 
 const CLOSE = 1e-6;
 /** mm: formers are written in whole millimetres */
 const ROUNDED = 0.5;
+
+const OF_WIDTH = {
+  width:
+    "{letter} {actual} makes a bend with an inside radius of {radius}, a former of {former}; the least for {size} is {leastRadius}, a former of {least}: ask the designer for a wider one",
+} as const;
 
 const AS_LINK = {
   asLink:
@@ -17,11 +25,13 @@ export default defineRule({
   name: "former-too-small",
   severity: "unsafe",
   docs: {
-    summary: "The former, or a radius typed with the shape, is below the least of the standard.",
+    summary:
+      "The former, or a radius that is typed or follows from a dimension, is below the least of the standard.",
     why: "A bar bent round too small a former can crack at the bend, at once or later in the member.",
     failing: [
       { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 50 }] },
       { rows: [{ size: "H20", shape: "12", A: 500, B: 500, R: 60, length: 950 }] },
+      { rows: [{ size: "H20", shape: "13", A: 600, B: 120, C: 600, length: 1250 }] },
     ],
     passing: [
       { rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 }] },
@@ -33,11 +43,13 @@ export default defineRule({
     coated: "former {former} is below the least {least} for {size} {coating}",
     coatingNotHeld:
       "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
-    radius: "inside radius {radius} is below the least {leastRadius} for {size}",
+    radius:
+      "inside radius {radius} is below the least {leastRadius} for {size}: ask the designer for a larger one",
+    ...OF_WIDTH,
     ...AS_LINK,
     perhapsLink:
       "former {former} is enough for a link of {size}, and {least} is the least for any other bar: the shape is not held, so which it is was not judged",
-    ring: "inside diameter {inside} is below the least former {least} for {size}",
+    ring: "inside diameter {inside} is below the least former {least} for {size}: ask the designer for a wider ring",
   },
   fixes: {
     least: { label: "use the least former {least}", safety: "needs-review" },
@@ -82,6 +94,7 @@ export default defineRule({
       report({ messageId: "former", outcome: "unsure", at: "remark", values, cite });
     }
     askWhetherLink(facts, report);
+    judgeWidth(facts, least, cite, report);
     // the radius of a code's own bends is the former's, unless one was typed
     if (facts.pathKind === "planar" && !facts.isPath && facts.row.radius === null) return;
     const { path } = facts;
@@ -98,10 +111,8 @@ export default defineRule({
       return;
     }
     const radius = path.kind === "arc" ? path.radius : typedRadius(facts);
-    const printed = context.standard.formulaRadius(facts.diameter ?? 0, facts.use);
-    // a table may print r cut to whole millimetres: 87 for a former of 175
-    const leastRadius = isRefusal(printed) ? least / 2 : Math.min(least / 2, printed.value);
-    if (radius === null || radius >= leastRadius - CLOSE) return;
+    const leastRadius = leastInsideRadius(facts);
+    if (radius === null || leastRadius === null || radius >= leastRadius - CLOSE) return;
     const at: ColumnKind = facts.row.radius === null ? "shape" : "R";
     report({
       messageId: "radius",
@@ -111,6 +122,33 @@ export default defineRule({
     });
   },
 });
+
+/** A width that a half circle spans says its radius as surely as a radius that is typed. */
+function judgeWidth(
+  facts: BarFacts,
+  least: number,
+  cite: Citation | null,
+  report: (found: RowReport<typeof OF_WIDTH, NoFixes>) => void,
+): void {
+  const tight = tightWidth(facts);
+  if (tight === null) return;
+  const { letter, radius } = tight;
+  report({
+    messageId: "width",
+    ...(courseTrust(facts.definition) === "in doubt" && { outcome: "unsure" }),
+    at: letter,
+    values: {
+      letter,
+      actual: { mm: facts.shape === null ? 0 : (dimOf(facts.shape.values, letter) ?? 0) },
+      radius: { mm: radius },
+      former: { mm: 2 * radius },
+      leastRadius: { mm: tight.least },
+      least: { mm: least },
+      size: facts.sizeName,
+    },
+    cite,
+  });
+}
 
 /** A closed path is judged as a link; a former that only a link may have is asked for. */
 function askWhetherLink(facts: BarFacts, report: (found: RowReport<typeof AS_LINK, NoFixes>) => void): void {

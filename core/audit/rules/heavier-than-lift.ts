@@ -16,7 +16,8 @@ export default defineRule({
   },
   messages: {
     hand: "one bar weighs {mass}, above the {limit} at which lifting by hand is to be planned",
-    hoist: "one bar weighs {mass}, above the {limit} that the hoist may lift",
+    hoist:
+      "one bar weighs {mass}, above the {limit} that the hoist may lift: lift it with what is rated for it",
   },
   checkRow(facts, context, report) {
     const { massEach } = facts;

@@ -17,7 +17,8 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "11", A: 800, B: 180, length: 950 }], shop: exampleShop() }],
   },
   messages: {
-    short: "on {machine}: leg {leg} of {length} is too short; pin and back-rest need {least}",
+    short:
+      "on {machine}: leg {leg} of {length} is too short; pin and back-rest need {least}: use another machine or a smaller pin",
   },
   checkRow(facts, context, report) {
     const told = new Set<string>();

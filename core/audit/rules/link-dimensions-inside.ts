@@ -29,7 +29,7 @@ export default defineRule({
   },
   messages: {
     inside:
-      "{a} x {b} is the section less cover, measured inside the link: dimensions are to the outside of the bar",
+      "{a} x {b} is the section less cover, measured inside the link: dimensions are to the outside of the bar, ask the designer",
   },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);

@@ -18,7 +18,7 @@ export default defineRule({
       { rows: [{ member: "B1 300x600", size: "H10", shape: "51", A: 520, B: 220, C: 130, length: 1650 }] },
     ],
   },
-  messages: { equal: "{letter} {side} is the member's own size: no cover is left" },
+  messages: { equal: "{letter} {side} is the member's own size: no cover is left, ask the designer" },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
     const member = sides === null ? null : facts.inWords(memberSize);

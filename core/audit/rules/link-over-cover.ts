@@ -26,7 +26,9 @@ export default defineRule({
       },
     ],
   },
-  messages: { over: "{letter} {side} is over the {limit} that the section leaves with {cover} cover" },
+  messages: {
+    over: "{letter} {side} is over the {limit} that the section leaves with {cover} cover: ask the designer",
+  },
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
     const member = sides === null ? null : facts.inWords(memberSize);

@@ -23,7 +23,7 @@ export default defineRule({
   },
   messages: {
     small:
-      "on {machine}: inside width {inside} of the link is below the {least} that former, pin and bars take",
+      "on {machine}: inside width {inside} of the link is below the {least} that former, pin and bars take: use another machine or a smaller pin",
   },
   checkRow(facts, context, report) {
     for (const { fault, machine, outcome } of faultsOfKind("link", facts, context)) {

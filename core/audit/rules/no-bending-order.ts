@@ -19,7 +19,7 @@ export default defineRule({
     ],
   },
   messages: {
-    blocked: "on {machine}: {reason}",
+    blocked: "on {machine}: {reason}: use another machine",
     pin: "{reason}",
   },
   checkRow(facts, context, report) {

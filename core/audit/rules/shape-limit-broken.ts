@@ -1,6 +1,7 @@
+import { tightWidth } from "../../bar/radius-of-width";
 import type { DimLetter } from "../../standards/port";
 import { defineRule } from "../rule";
-import { isEndLegLimit, isHookTailLimit, isRadiusLimit } from "../shape-limit-kinds";
+import { isEndLegLimit, isHookTailLimit, isRadiusLimit, isWidthOfBend } from "../shape-limit-kinds";
 
 export default defineRule({
   code: "SHAPE107",
@@ -10,8 +11,8 @@ export default defineRule({
   docs: {
     summary: "A dimension breaks a limit that the standard prints beside the shape.",
     why: "Outside its limits the shape's formula does not hold, and the bar may not be made as drawn.",
-    failing: [{ rows: [{ size: "H16", shape: "13", A: 300, B: 90, C: 300, length: 650 }] }],
-    passing: [{ rows: [{ size: "H16", shape: "13", A: 300, B: 100, C: 300, length: 650 }] }],
+    failing: [{ rows: [{ size: "H12", shape: "33", A: 150, B: 80, C: 120, length: 625 }] }],
+    passing: [{ rows: [{ size: "H12", shape: "33", A: 200, B: 80, C: 140, length: 775 }] }],
   },
   messages: {
     below: "{letter} {actual} breaks the limit {limit} of shape {code} for {size}: at least {bound}",
@@ -19,7 +20,10 @@ export default defineRule({
     unequal: "{letter} {actual} breaks {limit} of shape {code}: {bound}",
   },
   checkRow(facts, _context, report) {
+    const tight = tightWidth(facts);
     for (const limit of facts.brokenLimits) {
+      // the former's rule speaks of a width that is too narrow for the bend across it
+      if (tight?.letter === limit.letter && isWidthOfBend(limit)) continue;
       if (isEndLegLimit(limit) || isHookTailLimit(limit) || isRadiusLimit(limit)) continue;
       const { actual, least, most, cite, text } = limit;
       const letter = limit.letter as DimLetter;

@@ -43,10 +43,12 @@ export default defineRule({
     ],
   },
   messages: {
-    later: "revision {revision} of mark {mark} is superseded by revision {later} in {where}",
-    gone: "revision {revision} of mark {mark} is superseded: revision {later} in {where} has no such mark",
-    unmarked: "this bar is of revision {revision}, superseded by revision {later} in {where}",
-    said: "mark {mark} is noted as superseded, but still counts",
+    later:
+      "revision {revision} of mark {mark} is superseded by revision {later} in {where}: strike the row through",
+    gone: "revision {revision} of mark {mark} is superseded: revision {later} in {where} has no such mark: strike the row through",
+    unmarked:
+      "this bar is of revision {revision}, superseded by revision {later} in {where}: strike the row through",
+    said: "mark {mark} is noted as superseded, but still counts: strike the row through",
     left: "mark {mark} is noted as superseded and is in no total",
   },
   checkSheet(sheet, _context, report) {

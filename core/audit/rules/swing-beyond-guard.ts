@@ -21,7 +21,7 @@ export default defineRule({
   },
   messages: {
     beyond:
-      "on {machine}: the bar swings to {reach} from the former, and no order keeps it within the guard at {guard}",
+      "on {machine}: the bar swings to {reach} from the former, and no order keeps it within the guard at {guard}: use another machine, or a guard farther out",
   },
   checkRow(facts, context, report) {
     for (const { fault, machine, outcome } of faultsOfKind("swing", facts, context)) {

@@ -19,6 +19,14 @@ const L: Cell[] = ["<B1>", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
 describe("ticketPage", () => {
   const text = textOf(page([L]));
 
+  it("should print the least former beside one that a width asks to be smaller", () => {
+    // 120 over the half circle of a 20 mm bar: 80 inside, where Table 2 of BS 8666:2005 has 140
+    const tight = textOf(page([["B1", "15", "H20", 1, 1, 1, 1250, "13", 600, 120, 600]]));
+    expect(tight).toMatch(
+      /Former 80 by the radius of the bend.*: below 140, the least of the standard: do not bend, ask the designer/,
+    );
+  });
+
   it("should print mark, count, size, cut length, reference, former, masses and free leg", () => {
     expect(text).toContain("01 20 × H16");
     expect(text).toContain("cut to 975 ±25");

@@ -33,13 +33,15 @@ describe("a schedule that stands twice in a workbook", () => {
         sheet: "First",
         cell: "B4",
         severity: "unsafe",
-        message: "revision A of mark 01 is superseded by revision B in sheet Second, row 4",
+        message:
+          "revision A of mark 01 is superseded by revision B in sheet Second, row 4: strike the row through",
       },
       {
         sheet: "First",
         cell: "B5",
         severity: "unsafe",
-        message: "revision A of mark 02 is superseded by revision B in sheet Second, row 5",
+        message:
+          "revision A of mark 02 is superseded by revision B in sheet Second, row 5: strike the row through",
       },
     ]);
   });
@@ -63,8 +65,8 @@ describe("a schedule that stands twice in a workbook", () => {
     const renamed = schedule("First", "S-101", "A", ["01", "09"]);
     const found = recheck(audit, renamed, 4, 4).report.findings.filter(({ code }) => code === "REV101");
     expect(found.map(({ message }) => message)).toEqual([
-      "revision A of mark 01 is superseded by revision B in sheet Second, row 4",
-      "revision A of mark 09 is superseded: revision B in sheet Second has no such mark",
+      "revision A of mark 01 is superseded by revision B in sheet Second, row 4: strike the row through",
+      "revision A of mark 09 is superseded: revision B in sheet Second has no such mark: strike the row through",
     ]);
   });
 

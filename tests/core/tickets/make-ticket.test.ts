@@ -88,7 +88,9 @@ describe("makeTicket: the machine", () => {
     expect(ticket.machine).toEqual({ name: "Bench 2", reasons: [] });
     expect(ticket.bendsAtOnce).toMatchObject({ machine: "Bench 2", bars: 2, basis: "plate" });
     expect(ticket.cutsAtOnce).toMatchObject({ machine: "Shear 1", bars: 3, basis: "plate" });
-    expect(ticket.formers).toEqual([{ diameter: 64, wanted: 64, from: "standard's least", inRack: true }]);
+    expect(ticket.formers).toEqual([
+      { diameter: 64, wanted: 64, from: "standard's least", inRack: true, below: null },
+    ]);
     // the leg beyond the former: a bar of 975 held at 552 swings about 423 mm, never less than its leg of 400
     expect(ticket.swingRadius).toBeGreaterThan(400);
     expect(ticket.swingRadius).toBeLessThan(460);
@@ -131,12 +133,20 @@ describe("makeTicket: the machine", () => {
     );
     const ticket = one(L, shop);
     expect(ticket.machine.name).toBe("Bench 2");
-    expect(ticket.formers).toEqual([{ diameter: 80, wanted: 64, from: "standard's least", inRack: true }]);
+    expect(ticket.formers).toEqual([
+      { diameter: 80, wanted: 64, from: "standard's least", inRack: true, below: null },
+    ]);
     // r 40, d 16: 600 - 56 = 544; a former that the schedule names is never changed
     expect(ticket.bends[0]?.start).toBeCloseTo(544, 6);
     const named = one([...L, null, null, null, null, null, 64], shop);
     expect(named.machine.name).toBeNull();
     expect(named.formers[0]?.diameter).toBe(64);
+  });
+
+  it("should say the least former beside one that a width asks to be smaller", () => {
+    // shape 13, 20 mm: B 120 leaves an inside of 80 where Table 2 of BS 8666:2005 has 140
+    const tight = one(["B1", "15", "H20", 1, 1, 1, 1250, "13", 600, 120, 600]);
+    expect(tight.formers[0]).toMatchObject({ diameter: 80, from: "shape", below: 140 });
   });
 
   it("should take a former within the tolerance of the bend that it makes", () => {

@@ -167,7 +167,7 @@ describe("PaneModel", () => {
     const superseded = () =>
       model.state.view?.findings.filter(({ code }) => code === "REV101").map(({ message }) => message);
     expect(superseded()).toEqual([
-      "revision A of mark 01 is superseded by revision B in sheet Deck rev B, row 2",
+      "revision A of mark 01 is superseded by revision B in sheet Deck rev B, row 2: strike the row through",
     ]);
     expect(model.state.view?.rows.bars).toBe(1);
     await model.check();

@@ -54,7 +54,8 @@ ruleCases(rule, {
       says: [
         {
           cell: "J2",
-          message: "bends 1 and 2 overlap: leg B of 280 mm is 8 mm too short for H32 with a former of 224 mm",
+          message:
+            "bends 1 and 2 overlap: leg B of 280 mm is 8 mm too short for H32 with a former of 224 mm: ask the designer for a longer one",
         },
       ],
     },
@@ -63,7 +64,8 @@ ruleCases(rule, {
       says: [
         {
           cell: "H2",
-          message: "leg 1 of 100 mm ends inside its bend: 44 mm too short for H32 with a former of 224 mm",
+          message:
+            "leg 1 of 100 mm ends inside its bend: 44 mm too short for H32 with a former of 224 mm: ask the designer for a longer one",
         },
       ],
     },

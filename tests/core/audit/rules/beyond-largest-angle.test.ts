@@ -20,7 +20,7 @@ ruleCases(rule, {
         {
           cell: "H2",
           message: expect.stringMatching(
-            /^on Bench 2: bend 1 of 180 degrees is bent to 1[89]\d(\.\d)?, beyond the 170 that it turns$/,
+            /^on Bench 2: bend 1 of 180 degrees is bent to 1[89]\d(\.\d)?, beyond the 170 that it turns: use another machine$/,
           ) as string,
         },
       ],

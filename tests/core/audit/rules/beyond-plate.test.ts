@@ -35,7 +35,7 @@ ruleCases(rule, {
         {
           cell: "C2",
           message:
-            "on Bench 2: the plate allows no H25 bar of 500 MPa; it is rated for 0 of 25 mm at 500 MPa",
+            "on Bench 2: the plate allows no H25 bar of 500 MPa; it is rated for 0 of 25 mm at 500 MPa: use another machine",
         },
       ],
     },
@@ -58,7 +58,7 @@ ruleCases(rule, {
         {
           cell: "C2",
           message:
-            "on Shear 1: the plate allows no H32 bar of 500 MPa to be cut; it is rated for 0 of 32 mm at 500 MPa",
+            "on Shear 1: the plate allows no H32 bar of 500 MPa to be cut; it is rated for 0 of 32 mm at 500 MPa: use another machine",
         },
       ],
     },

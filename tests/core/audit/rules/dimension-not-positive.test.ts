@@ -7,7 +7,7 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ size: "H16", shape: "21", A: 500, B: 0, C: 500, length: 1000 }],
-      says: [{ cell: "J2", message: "B of shape 21 is 0 mm: it must be over 0" }],
+      says: [{ cell: "J2", message: "B of shape 21 is 0 mm: it must be over 0, correct it" }],
     },
   ],
 });

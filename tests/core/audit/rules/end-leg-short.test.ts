@@ -23,8 +23,14 @@ ruleCases(rule, {
       // 130 + 400 + 130 - 32 - 32 = 596, up to 600: no other length
       rows: [{ size: "H16", shape: "21", A: 125, B: 400, C: 120, length: 600 }],
       says: [
-        { cell: "I2", message: "end leg A 125 mm is below the least 130 mm for H16 (A, (C) >= P)" },
-        { cell: "K2", message: "end leg C 120 mm is below the least 130 mm for H16 (A, (C) >= P)" },
+        {
+          cell: "I2",
+          message: "end leg A 125 mm is below the least 130 mm for H16 (A, (C) >= P): ask the designer",
+        },
+        {
+          cell: "K2",
+          message: "end leg C 120 mm is below the least 130 mm for H16 (A, (C) >= P): ask the designer",
+        },
       ],
     },
     {
@@ -37,7 +43,12 @@ ruleCases(rule, {
     },
     {
       rows: [{ size: "H20", shape: "11", A: 185, B: 500, length: 650 }],
-      says: [{ cell: "I2", message: "end leg A 185 mm is below the least 190 mm for H20 (A, (B) >= P)" }],
+      says: [
+        {
+          cell: "I2",
+          message: "end leg A 185 mm is below the least 190 mm for H20 (A, (B) >= P): ask the designer",
+        },
+      ],
     },
     {
       // up to 12 mm P is what bending needs (Table 2, note): 120 for 10 mm
@@ -46,7 +57,7 @@ ruleCases(rule, {
         {
           cell: "I2",
           severity: "unbendable",
-          message: "end leg A 100 mm is below the least 120 mm for H10 (A, (B) >= P)",
+          message: "end leg A 100 mm is below the least 120 mm for H10 (A, (B) >= P): ask the designer",
         },
       ],
     },

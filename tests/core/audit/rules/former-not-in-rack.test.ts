@@ -39,7 +39,8 @@ ruleCases(rule, {
       says: [
         {
           cell: "N2",
-          message: "on Bench 2: no former of 80 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
+          message:
+            "on Bench 2: no former of 80 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm: get one, or use another machine",
         },
       ],
     },
@@ -52,7 +53,7 @@ ruleCases(rule, {
           cell: "N2",
           outcome: "unsure",
           message:
-            "on Bench 2, the nearest of 2 benders: no former of 80 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
+            "on Bench 2, the nearest of 2 benders: no former of 80 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm: get one, or use another machine",
         },
       ],
     },
@@ -62,7 +63,8 @@ ruleCases(rule, {
       says: [
         {
           cell: "N2",
-          message: "on Bench 2: no former of 150 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
+          message:
+            "on Bench 2: no former of 150 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm: get one, or use another machine",
         },
       ],
     },
@@ -74,7 +76,8 @@ ruleCases(rule, {
         {
           cell: "H2",
           severity: "doubtful",
-          message: "on Bench 2: no former of 76 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm",
+          message:
+            "on Bench 2: no former of 76 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm: get one, or use another machine",
         },
       ],
     },
@@ -86,7 +89,7 @@ ruleCases(rule, {
           cell: "H2",
           severity: "doubtful",
           message:
-            "on Bench 2: no former of 64 mm is in the rack; on the next larger, 70 mm, lengths and inside widths come out otherwise",
+            "on Bench 2: no former of 64 mm is in the rack; on the next larger, 70 mm, lengths and inside widths come out otherwise: get the former, or use another machine",
         },
       ],
     },

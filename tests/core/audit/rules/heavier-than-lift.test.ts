@@ -25,7 +25,8 @@ ruleCases(rule, {
         {
           cell: "G2",
           severity: "unsafe",
-          message: "one bar weighs 118.37 kg, above the 100 kg that the hoist may lift",
+          message:
+            "one bar weighs 118.37 kg, above the 100 kg that the hoist may lift: lift it with what is rated for it",
         },
       ],
     },

@@ -19,15 +19,27 @@ ruleCases(rule, {
       rows: [{ size: "H16", shape: "11", A: 800, B: 147, length: 900 }],
       shop: exampleShop(),
       says: [
-        { cell: "J2", message: "on Bench 2: leg B of 147 mm is too short; pin and back-rest need 148 mm" },
+        {
+          cell: "J2",
+          message:
+            "on Bench 2: leg B of 147 mm is too short; pin and back-rest need 148 mm: use another machine or a smaller pin",
+        },
       ],
     },
     {
       rows: [{ size: "H16", shape: "21", A: 100, B: 500, C: 110, length: 625 }],
       shop: exampleShop(),
       says: [
-        { cell: "I2", message: "on Bench 2: leg A of 100 mm is too short; pin and back-rest need 148 mm" },
-        { cell: "K2", message: "on Bench 2: leg C of 110 mm is too short; pin and back-rest need 148 mm" },
+        {
+          cell: "I2",
+          message:
+            "on Bench 2: leg A of 100 mm is too short; pin and back-rest need 148 mm: use another machine or a smaller pin",
+        },
+        {
+          cell: "K2",
+          message:
+            "on Bench 2: leg C of 110 mm is too short; pin and back-rest need 148 mm: use another machine or a smaller pin",
+        },
       ],
     },
     {
@@ -35,7 +47,11 @@ ruleCases(rule, {
       rows: [{ size: "H16", shape: "51", A: 400, B: 300, C: 110, length: 1475 }],
       shop: exampleShop(),
       says: [
-        { cell: "K2", message: "on Bench 2: leg C of 110 mm is too short; pin and back-rest need 148 mm" },
+        {
+          cell: "K2",
+          message:
+            "on Bench 2: leg C of 110 mm is too short; pin and back-rest need 148 mm: use another machine or a smaller pin",
+        },
       ],
     },
     {
@@ -53,7 +69,7 @@ ruleCases(rule, {
           cell: "J2",
           outcome: "broken",
           message:
-            "on Bench 3, the nearest of 2 benders: leg B of 90 mm is too short; pin and back-rest need 108 mm",
+            "on Bench 3, the nearest of 2 benders: leg B of 90 mm is too short; pin and back-rest need 108 mm: use another machine or a smaller pin",
         },
       ],
     },

@@ -25,7 +25,7 @@ ruleCases(rule, {
           cell: "I2",
           outcome: "unsure",
           message:
-            "500 mm x 200 mm is the section less cover, measured inside the link: dimensions are to the outside of the bar",
+            "500 mm x 200 mm is the section less cover, measured inside the link: dimensions are to the outside of the bar, ask the designer",
         },
       ],
     },

@@ -10,11 +10,15 @@ ruleCases(rule, {
   speaks: [
     {
       rows: [{ member: "B1 300x600", size: "H10", shape: "51", A: 600, B: 220, C: 130, length: 1800 }],
-      says: [{ cell: "I2", message: "A 600 mm is the member's own size: no cover is left" }],
+      says: [
+        { cell: "I2", message: "A 600 mm is the member's own size: no cover is left, ask the designer" },
+      ],
     },
     {
       rows: [{ member: "B1 300x600", size: "H10", shape: "51", A: 520, B: 300, C: 130, length: 1800 }],
-      says: [{ cell: "J2", message: "B 300 mm is the member's own size: no cover is left" }],
+      says: [
+        { cell: "J2", message: "B 300 mm is the member's own size: no cover is left, ask the designer" },
+      ],
     },
   ],
 });

@@ -17,7 +17,7 @@ ruleCases(rule, {
         {
           cell: "J2",
           message:
-            "on Bench 2: inside width 95 mm of the link is below the 100 mm that former, pin and bars take",
+            "on Bench 2: inside width 95 mm of the link is below the 100 mm that former, pin and bars take: use another machine or a smaller pin",
         },
       ],
     },
@@ -28,7 +28,7 @@ ruleCases(rule, {
         {
           cell: "I2",
           message:
-            "on Bench 2: inside width 90 mm of the link is below the 100 mm that former, pin and bars take",
+            "on Bench 2: inside width 90 mm of the link is below the 100 mm that former, pin and bars take: use another machine or a smaller pin",
         },
       ],
     },

@@ -7,6 +7,8 @@ ruleCases(rule, {
   silent: [
     { rows: [{ size: "H16", shape: "13", A: 300, B: 100, C: 300, length: 650 }] },
     { rows: [{ size: "H10", shape: "51", A: 400, B: 300, C: 300, length: 1925 }] },
+    // the bend that is too tight over B is the former's to tell
+    { rows: [{ size: "H16", shape: "13", A: 300, B: 95, C: 300, length: 650 }] },
     { rows: [{ size: "H16", shape: "13", A: 300, B: 96, C: 300, length: 650 }] },
   ],
   speaks: [
@@ -23,9 +25,13 @@ ruleCases(rule, {
       ],
     },
     {
-      rows: [{ size: "H16", shape: "13", A: 300, B: 95, C: 300, length: 650 }],
+      // 33: A >= 12d + 30, which is 174 for 12 mm
+      rows: [{ size: "H12", shape: "33", A: 150, B: 80, C: 140, length: 675 }],
       says: [
-        { cell: "J2", message: "B 95 mm breaks the limit B >= 2(r + d) of shape 13 for H16: at least 96 mm" },
+        {
+          cell: "I2",
+          message: "A 150 mm breaks the limit A >= 12d + 30 of shape 33 for H12: at least 174 mm",
+        },
       ],
     },
     {

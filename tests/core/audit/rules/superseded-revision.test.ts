@@ -62,13 +62,26 @@ ruleCases(rule, {
         ],
       },
       says: [
-        { cell: "B2", message: "revision A of mark 01 is superseded by revision B in sheet Rev B, row 2" },
-        { cell: "B3", message: "revision A of mark 02 is superseded by revision B in sheet Rev B, row 3" },
+        {
+          cell: "B2",
+          message:
+            "revision A of mark 01 is superseded by revision B in sheet Rev B, row 2: strike the row through",
+        },
+        {
+          cell: "B3",
+          message:
+            "revision A of mark 02 is superseded by revision B in sheet Rev B, row 3: strike the row through",
+        },
         {
           cell: "B4",
-          message: "revision A of mark 03 is superseded: revision B in sheet Rev B has no such mark",
+          message:
+            "revision A of mark 03 is superseded: revision B in sheet Rev B has no such mark: strike the row through",
         },
-        { cell: "B5", message: "this bar is of revision A, superseded by revision B in sheet Rev B" },
+        {
+          cell: "B5",
+          message:
+            "this bar is of revision A, superseded by revision B in sheet Rev B: strike the row through",
+        },
       ],
     },
     {
@@ -80,7 +93,8 @@ ruleCases(rule, {
       says: [
         {
           cell: "N2",
-          message: "revision B of mark 01 is superseded by revision C in sheet Deck rev C, row 2",
+          message:
+            "revision B of mark 01 is superseded by revision C in sheet Deck rev C, row 2: strike the row through",
         },
       ],
     },
@@ -89,7 +103,12 @@ ruleCases(rule, {
         { mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, revision: "A" },
         { mark: "04", size: "H16", shape: "00", A: 1500, length: 1500, revision: "B" },
       ],
-      says: [{ cell: "N2", message: "revision A of mark 04 is superseded by revision B in row 3" }],
+      says: [
+        {
+          cell: "N2",
+          message: "revision A of mark 04 is superseded by revision B in row 3: strike the row through",
+        },
+      ],
     },
     {
       sheets: {
@@ -97,7 +116,11 @@ ruleCases(rule, {
         New: [{ mark: "04", size: "H16", shape: "00", A: 1500, length: 1500, revision: "A" }],
       },
       says: [
-        { cell: "N2", message: "revision - of mark 04 is superseded by revision A in sheet New, row 2" },
+        {
+          cell: "N2",
+          message:
+            "revision - of mark 04 is superseded by revision A in sheet New, row 2: strike the row through",
+        },
       ],
     },
     {

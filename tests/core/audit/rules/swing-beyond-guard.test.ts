@@ -20,7 +20,7 @@ ruleCases(rule, {
         {
           cell: "H2",
           message:
-            "on Bench 2: the bar swings to 2523.1 mm from the former, and no order keeps it within the guard at 2520 mm",
+            "on Bench 2: the bar swings to 2523.1 mm from the former, and no order keeps it within the guard at 2520 mm: use another machine, or a guard farther out",
         },
       ],
     },
