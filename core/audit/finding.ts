@@ -42,6 +42,12 @@ export interface Finding {
   readonly toldEach?: true;
   /** the sheet's own rows behind a finding that stands for several alike */
   readonly rows?: readonly number[];
+  /** what stands behind it cell by cell, where the cells do not all say the same */
+  readonly behind?: readonly {
+    readonly row: number;
+    readonly cell: string | null;
+    readonly message: string;
+  }[];
 }
 
 /** The sheet's own rows that a finding is about; none for one about the sheet as a whole. */

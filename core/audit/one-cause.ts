@@ -115,13 +115,26 @@ function beginningOf(message: string): string {
 function oneFor(group: readonly Finding[], rows: readonly number[], named: Named): Finding {
   const first = group[0] as Finding;
   const isSame = group.every(({ message }) => message === first.message);
-  const alike = isSame
-    ? ` (${rows.length} ${named.several}: ${runsInWords(rows, named.name)})`
-    : `, and alike in ${rows.length - 1} more ${named.several} (${runsInWords(
-        rows.filter((row) => row !== first.row),
-        named.name,
-      )})`;
-  return { ...first, row: null, cell: null, message: first.message + alike, fix: fixOfAll(group), rows };
+  const told = { ...first, row: null, cell: null, fix: fixOfAll(group), rows };
+  if (isSame) {
+    const where = `${rows.length} ${named.several}: ${runsInWords(rows, named.name)}`;
+    return { ...told, message: `${first.message} (${where})` };
+  }
+  // other values, and often another direction: each is told, so that none hides behind the first
+  const behind = group
+    .map(({ row, cell, message }) => ({ row: row as number, cell, message }))
+    .sort((one, other) => one.row - other.row);
+  const each = behind.slice(0, MOST_TOLD).map(({ cell, message }) => `${cell ?? ""} ${gist(message)}`.trim());
+  const more = behind.length > MOST_TOLD ? `; and ${behind.length - MOST_TOLD} more` : "";
+  const where = `${rows.length} ${named.several}: ${runsInWords(rows, named.name)}`;
+  return { ...told, message: `${first.message}; in ${where}: ${each.join("; ")}${more}`, behind };
+}
+
+const MOST_TOLD = 12;
+
+/** What is wrong, without what it is held against and why. */
+function gist(message: string): string {
+  return beginningOf(message.split(/(?: of)? the | \(/)[0] ?? "");
 }
 
 /** A fix for all is offered only where none needs a look. */

@@ -1,4 +1,4 @@
-import type { Citation, Provenance } from "../../core/standards/citation";
+import { type Citation, citationText, type Provenance } from "../../core/standards/citation";
 import { conflictsOf, coverage } from "../../core/standards/coverage";
 import { type HeldTable, heldTables } from "../../core/standards/held-tables";
 import { resolveStandard } from "../../core/standards/index";
@@ -33,6 +33,8 @@ const COLUMN_WORDS: Readonly<Record<string, string>> = {
   poundsPerFoot: "lb/ft",
   yield: "yield, MPa",
   upTo: "up to",
+  madeUpTo: "made up to, mm",
+  notWelded: "not to be welded",
   upToSize: "up to bar",
   perDiameter: "diameters",
   straightPerDiameter: "straight, diameters",
@@ -188,7 +190,15 @@ function cellText(value: unknown, column: string): string {
   if (value === undefined || value === "") return "";
   if (value === Infinity) return "any";
   if (value === true) return "yes";
+  if (typeof value === "object" && value !== null && !Array.isArray(value)) return sourced(value, column);
   return (Array.isArray(value) ? value.join(", ") : String(value)).replaceAll("|", "\\|");
+}
+
+/** A value with where it is from, or a clause that says it. */
+function sourced(value: object, column: string): string {
+  if ("value" in value && "cite" in value)
+    return `${cellText(value.value, column)} (${citationText(value.cite as Citation)})`;
+  return citationText(value as Citation).replaceAll("|", "\\|");
 }
 
 function lines(...all: string[]): string {

@@ -13,6 +13,10 @@ describe("generated pages", async () => {
     expect(pages.size).toBeGreaterThan(0);
   });
 
+  it.each([...pages])("should print no value that has no words: %s", (_path, text) => {
+    expect(text).not.toMatch(/\[object |\bundefined\b \||\bNaN\b \|/);
+  });
+
   it.each([...pages])("should be up to date: %s (npm run generate)", (path, text) => {
     const file = join(docs, path);
     expect(existsSync(file) ? readFileSync(file, "utf8") : "missing").toBe(text);

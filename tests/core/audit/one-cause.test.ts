@@ -32,6 +32,21 @@ describe("findings of one cause", () => {
     ]);
   });
 
+  it("should tell each cell behind it where they are not all the same", () => {
+    // shape 11: 500 + 400 - r/2 - d = 868, up to 875: 50 over, 100 short, 200 over
+    const lengths = [925, 925, 775, 925, 1075, 925];
+    const rows = [...lengths.map((length) => ({ ...GOOD, length })), ...Array<ExampleRow>(6).fill(GOOD)];
+    const [one, more] = of(audit(rows), "LEN102");
+    expect(more).toBeUndefined();
+    expect(one?.message).toMatch(
+      /; in 6 rows: 2-7: G2 length 925 mm is 50 mm over; G3 .* over; G4 length 775 mm is 100 mm short; G5 .* over; G6 length 1075 mm is 200 mm over; G7 length 925 mm is 50 mm over$/,
+    );
+    expect(one?.behind?.map(({ row, cell }) => [row, cell])).toEqual(
+      [2, 3, 4, 5, 6, 7].map((row) => [row, `G${row}`]),
+    );
+    expect(one?.behind?.[2]?.message).toContain("length 775 mm is 100 mm short of the 875 mm");
+  });
+
   it("should stay one a row where they are few, and always where something is unsafe", () => {
     const few = audit([WRONG, WRONG, WRONG, ...Array<ExampleRow>(9).fill(GOOD)]);
     expect(of(few, "LEN102").map(({ row }) => row)).toEqual([2, 3, 4]);
