@@ -20,6 +20,7 @@ import type { Workshop } from "../shop/workshop";
 import { isRefusal, isRefusalOf, type Refusal, refusalText } from "../units/refusal";
 import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
+import { otherHeatWords } from "./other-heat";
 import type {
   Ticket,
   TicketAtOnce,
@@ -79,6 +80,9 @@ export function makeTicket(question: TicketQuestion): Ticket {
       ? []
       : ticketBends(bar, shape, used, cut, warnings);
   if (bar !== null && used !== null) warnOfHooks(bar, used, laid, warnings);
+  const otherHeat = otherHeatWords(laid, heats);
+  if (otherHeat !== null)
+    warn(warnings, otherHeat, heats.length === 0, heats.length === 0 ? "note" : "doubtful");
   if (planar === null && path !== null && path.kind !== "planar")
     warn(
       warnings,

@@ -3,6 +3,7 @@ import { barSvg } from "../../../core/shapes/bar-svg";
 import { Workshop } from "../../../core/shop";
 import { type Ticket, type TicketBend, ticketsOfAudit } from "../../../core/tickets";
 import { printMass } from "../../../core/units/print-mass";
+import { heatWords } from "../../print/heat-words";
 import { setLength } from "../../print/set-length";
 import { tooTightWords } from "../../print/too-tight-words";
 import { trialWords } from "../../print/trial-words";
@@ -82,7 +83,7 @@ function shapeWords({ shape, shapeWords: said }: Ticket): string | null {
 }
 
 function facts(ticket: Ticket): TicketView["facts"] {
-  const { unit, formers, machine, massEach, massTotal, swingRadius, bendsAtOnce } = ticket;
+  const { unit, formers, heats, machine, massEach, massTotal, swingRadius, bendsAtOnce } = ticket;
   const length = (mm: number): string => setLength(mm, unit);
   const formerWords = ({ diameter, below }: Ticket["formers"][number]): string =>
     length(diameter) + (below === null ? "" : `, ${tooTightWords(below, unit)}`);
@@ -96,6 +97,8 @@ function facts(ticket: Ticket): TicketView["facts"] {
       value: swingRadius === null ? "swing not known" : `${length(Math.ceil(swingRadius))} about the former`,
     });
   }
+  if (heats.length > 0)
+    lines.push({ name: "Heat", value: heatWords(heats.map(({ heat, pieces }) => ({ heat, bars: pieces }))) });
   if (massEach !== null) lines.push({ name: "Mass", value: massWords(massEach, massTotal, unit) });
   return lines;
 }
