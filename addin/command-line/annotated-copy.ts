@@ -1,18 +1,15 @@
 import type { AuditedSheet, AuditReport } from "../../core/audit/audit-report";
 import type { Finding } from "../../core/audit/finding";
-import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import type { Sheet } from "../../core/schedule/sheet";
 import { parseAddress } from "../workbook/cell-address";
 import { findingsSheet, type KnownTonnage, rank } from "../workbook/findings-sheet";
 import { findingsSheetState, hasFindingsName } from "../workbook/own-findings-sheet";
+import { rowNote } from "../workbook/row-note";
 import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes";
 import { patchInPieces } from "../xlsx/patch/patch-workbook";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { xmlTags } from "../xlsx/xml/xml-text";
 import type { Deflater } from "../xlsx/zip/write-zip";
-
-/** Characters of the longest note; a row with more to say points to the findings sheet. */
-const LONGEST_NOTE = 1_500;
 
 /** A workbook's bytes with the findings marked. */
 export interface AnnotatedCopy {
@@ -100,7 +97,7 @@ function marksOf(audited: AuditedSheet, sheet: Sheet, findings: readonly Finding
     const band = bandOf(row - 1);
     const place = parseAddress(worst.cell ?? "") ?? { row: row - 1, column: band.firstColumn };
     flags.push({ row: row - 1, ...band, colour: worst.severity });
-    notes.push({ row: row - 1, column: place.column, text: noteText(ofRow) });
+    notes.push({ row: row - 1, column: place.column, text: rowNote(ofRow) });
   }
   return { flags, notes };
 }
@@ -117,17 +114,6 @@ function bands(audited: AuditedSheet, sheet: Sheet) {
     const last = table?.last ?? sheet.columnCount - 1;
     return { firstColumn: sheet.left + first, lastColumn: sheet.left + last };
   };
-}
-
-function noteText(findings: readonly Finding[]): string {
-  const lines = [...findings]
-    .sort((a, b) => rank(a) - rank(b))
-    .map((finding) => {
-      const fix = finding.fix === null ? "" : `\n  ${finding.fix.label}`;
-      return `${severityWords(finding)} (${finding.code}): ${finding.message}${doubtWords(finding)}${fix}`;
-    });
-  const text = lines.join("\n");
-  return text.length <= LONGEST_NOTE ? text : `${text.slice(0, LONGEST_NOTE)} ... see the findings sheet`;
 }
 
 function groupBy<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {

@@ -14,6 +14,7 @@ import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { unreadRows } from "../../../core/schedule/unread-rows";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { rowNote } from "../../workbook/row-note";
 import type { AuditView, ColumnView, FindingView, RowFlagView } from "./audit-view";
 import { contentOf } from "./content-of";
 import type { KeptCheck } from "./kept-check";
@@ -52,7 +53,7 @@ export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptChe
     notToldSummary: notToldSummary(report.waivers),
     head: reading === undefined ? NO_HEAD : scheduleHead(reading),
     noHeader: noHeaderText(reading, sheet, report.standard),
-    flags: reading === undefined ? [] : flagsOf(worst, reading, sheet),
+    flags: reading === undefined ? [] : flagsOf(ofSheet, worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
     held: reading?.held?.reason ?? null,
   };
@@ -128,7 +129,18 @@ function worstByRow(findings: readonly Finding[], sheet: Sheet): ReadonlyMap<num
 
 const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
 
-function flagsOf(worst: ReadonlyMap<number, Finding>, reading: ScheduleReading, sheet: Sheet): RowFlagView[] {
+function flagsOf(
+  findings: readonly Finding[],
+  worst: ReadonlyMap<number, Finding>,
+  reading: ScheduleReading,
+  sheet: Sheet,
+): RowFlagView[] {
+  const ofRow = new Map<number | null, Finding[]>();
+  for (const finding of findings) {
+    const known = ofRow.get(finding.row);
+    if (known === undefined) ofRow.set(finding.row, [finding]);
+    else known.push(finding);
+  }
   return [...worst].map(([row, finding]) => {
     const columns = columnsAt(reading, row);
     return {
@@ -136,7 +148,7 @@ function flagsOf(worst: ReadonlyMap<number, Finding>, reading: ScheduleReading, 
       firstColumn: sheet.left + Math.min(...columns),
       lastColumn: sheet.left + Math.max(...columns),
       colour: finding.severity,
-      note: finding.message,
+      note: rowNote(ofRow.get(finding.row) ?? [finding]),
     };
   });
 }
