@@ -30,7 +30,8 @@ function needsMet(facts: BarFacts, hasShop: boolean): number {
   if (row.problems !== null) met |= BIT.problem;
   if (row.varying) met |= BIT.varying;
   if (row.lap) met |= BIT.lap;
-  if (row.spacing) met |= BIT.spacing;
+  // a remark may say it
+  if (row.spacing || row.remark !== null) met |= BIT.spacing;
   if (isRefusal(facts.resolved)) met |= BIT["refused shape"];
   if (facts.brokenLimits.length > 0) met |= BIT["broken limit"];
   if (facts.definition?.closed === true) met |= BIT["closed link"];

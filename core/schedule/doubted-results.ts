@@ -1,7 +1,8 @@
+import { counted } from "../units/counted";
 import type { ScheduleReading } from "./bar-row";
 import { cellAddress } from "./cell-address";
 import { shareOfColumn } from "./columns/table-proof";
-import type { Sheet } from "./sheet";
+import { type Cell, isCellError, type Sheet } from "./sheet";
 
 /** Formulas in the cells that bars were read from, whose stored results the workbook does not vouch for. */
 export interface DoubtedResults {
@@ -36,7 +37,9 @@ export function doubtedResults(
   let table = 0;
   for (const { row } of bars) {
     while ((tables[table + 1]?.headerTop ?? Number.POSITIVE_INFINITY) <= row) table += 1;
-    const doubted = (columnsOf[table] ?? []).filter((column) => sheet.isDoubted?.(row, column) === true);
+    const doubted = (columnsOf[table] ?? []).filter(
+      (column) => sheet.isDoubted?.(row, column) === true && !hasNoResult(sheet.cell(row, column)),
+    );
     if (doubted.length === 0) continue;
     first ??= { row, column: Math.min(...doubted) };
     cells += doubted.length;
@@ -45,8 +48,11 @@ export function doubtedResults(
   return first === null ? null : { cells, rows, first };
 }
 
+/** A formula without a result is told as that: there is none to be out of date. */
+const hasNoResult = (cell: Cell): boolean => isCellError(cell) && cell.uncalculated === true;
+
 /** What is said of a sheet whose stored results are doubted. */
 export function doubtedWords(sheet: Sheet, { cells, rows, first }: DoubtedResults): string {
   const at = cellAddress(sheet, first.row, first.column);
-  return `sheet "${sheet.name}": ${cells} cells in ${rows} bar rows, ${at} first, hold formulas whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and read it again`;
+  return `sheet "${sheet.name}": ${counted(cells, "cell")} in ${counted(rows, "bar row")}, ${at} first, with formulas whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and read it again`;
 }

@@ -1,3 +1,4 @@
+import { spacingSaid } from "../../bar/spacing-said";
 import { CLEAR_SPACING } from "../practice.data";
 import { defineRule } from "../rule";
 
@@ -17,8 +18,8 @@ export default defineRule({
   },
   messages: { close: "{size} at {spacing} leaves {clear} clear, below {least}: ask the designer" },
   checkRow(facts, _context, report) {
-    const { spacing } = facts.row;
-    const { diameter } = facts;
+    const { diameter, row } = facts;
+    const spacing = row.spacing ?? spacingSaid(facts);
     if (!spacing || diameter === null) return;
     const clear = spacing - diameter;
     const least = Math.max(diameter, LEAST_CLEAR);
@@ -26,7 +27,7 @@ export default defineRule({
     report({
       messageId: "close",
       outcome: "unsure",
-      at: facts.has("spacing") ? "spacing" : "size",
+      at: row.spacing === null ? "remark" : facts.has("spacing") ? "spacing" : "size",
       values: { size: facts.sizeName, spacing: { mm: spacing }, clear: { mm: clear }, least: { mm: least } },
       cite: CLEAR_SPACING,
     });

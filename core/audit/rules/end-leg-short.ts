@@ -19,8 +19,8 @@ const MESSAGES = {
   short: "end leg {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
   longer:
     "end leg {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
-  path: "an end leg of {actual} is below the least {least} for {size}",
-  hook: "an end leg of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
+  path: "{end} of {actual} is below the least {least} for {size}",
+  hook: "{end} of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
 } as const;
 
 type Report = (found: RowReport<typeof MESSAGES, NoFixes>) => void;
@@ -67,10 +67,10 @@ function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
   const { legs, turns } = planarPath;
   const parts = definition?.path?.split(" ") ?? [];
   const ends = [
-    { leg: legs[0], turn: turns[0], part: parts[0] },
-    { leg: legs.at(-1), turn: turns.at(-1), part: parts.at(-1) },
-  ];
-  return ends.flatMap(({ leg, turn, part = "" }) => {
+    { name: "first", leg: legs[0], turn: turns[0], part: parts[0] },
+    { name: "last", leg: legs.at(-1), turn: turns.at(-1), part: parts.at(-1) },
+  ] as const;
+  return ends.flatMap(({ name, leg, turn, part = "" }) => {
     // a standard hook brings its own extension
     if (leg === undefined || turn === undefined || leg.hook !== undefined) return [];
     const least = leastOutside(facts, standard, turn);
@@ -84,7 +84,17 @@ function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
     const beyond = isHookDim && at !== "shape" ? leg.length - (facts.dim(at) ?? leg.length) : 0;
     const [actual, needed] = [leg.length - beyond, least.value - beyond];
     const cite = leastSure(least.cite, ...courseOf(facts));
-    return [{ at, actual, least: needed, cite, limit: "", isHook: isHookDim }];
+    return [
+      {
+        at,
+        actual,
+        least: needed,
+        cite,
+        limit: "",
+        isHook: isHookDim,
+        ...(at === "shape" ? { end: name } : {}),
+      },
+    ];
   });
 }
 
@@ -111,6 +121,8 @@ interface ShortLeg {
   readonly limit: string;
   /** the code itself says that the end is a hook */
   readonly isHook: boolean;
+  /** which of the path's legs; a coded shape has a letter */
+  readonly end?: "first" | "last";
 }
 
 function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report): void {
@@ -131,7 +143,12 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
     severity,
     at,
     values: {
-      ...{ letter: at, limit, size: facts.sizeName },
+      ...{
+        letter: at,
+        end: leg.end === undefined ? `end leg ${at}` : `the ${leg.end} leg`,
+        limit,
+        size: facts.sizeName,
+      },
       ...{ actual: { mm: actual }, least: { mm: least }, after: { mm: after ?? 0 } },
     },
     cite,

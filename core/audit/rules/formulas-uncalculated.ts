@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { doubtedResults } from "../../schedule/doubted-results";
 import { isCellError } from "../../schedule/sheet";
+import { counted } from "../../units/counted";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -27,9 +28,9 @@ export default defineRule({
   },
   messages: {
     waiting:
-      "{cells} cells in {rows} bar rows hold formulas without a result, this one first: open the workbook in a spreadsheet program, save it, and check again",
+      "formulas without a result in {cells} of {rows}, this one first: open the workbook in a spreadsheet program, save it, and check again",
     doubted:
-      "{cells} cells in {rows} bar rows, this one first, hold formulas whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and check again",
+      "formulas in {cells} of {rows}, this one first, whose stored results may be out of date, as the file asks to be calculated when it is opened: open it in a spreadsheet program, save it, and check again",
   },
   checkSheet(sheet, _context, report) {
     const waiting = sheet.answers.those(uncalculated);
@@ -39,13 +40,21 @@ export default defineRule({
         messageId: "waiting",
         outcome: "unsure",
         place: { row: first.facts.row.row, column: first.answer[0] ?? 0 },
-        values: { cells: waiting.reduce((sum, { answer }) => sum + answer.length, 0), rows: waiting.length },
+        values: amounts(
+          waiting.reduce((sum, { answer }) => sum + answer.length, 0),
+          waiting.length,
+        ),
       });
     const doubted = doubtedResults(sheet.sheet, sheet.reading);
     if (doubted === null) return;
-    const { first: place, ...values } = doubted;
-    report({ messageId: "doubted", outcome: "unsure", place, values });
+    const { first: place, cells, rows } = doubted;
+    report({ messageId: "doubted", outcome: "unsure", place, values: amounts(cells, rows) });
   },
+});
+
+const amounts = (cells: number, rows: number) => ({
+  cells: counted(cells, "cell"),
+  rows: counted(rows, "bar row"),
 });
 
 /** Columns of the row whose formulas have no result. */

@@ -34,7 +34,7 @@ export default defineRule({
     ],
   },
   messages: {
-    alike: "{pairs} marks name the same bar as another of their member, such as {first} and {second}",
+    alike: "{marks} the same bar as another of their member, such as {first} and {second}",
     hand: "the bars are handed: say how many are as drawn and how many of the opposite hand",
   },
   checkSheet(sheet, _context, report) {
@@ -55,7 +55,11 @@ export default defineRule({
     report({
       messageId: "alike",
       outcome: "unsure",
-      values: { pairs: pairs.length, first: first.row.mark ?? "", second: second.row.mark ?? "" },
+      values: {
+        marks: pairs.length === 1 ? "1 mark names" : `${pairs.length} marks name`,
+        first: first.row.mark ?? "",
+        second: second.row.mark ?? "",
+      },
       cite: ONE_MARK_A_BAR,
     });
   },

@@ -1,5 +1,7 @@
 import type { Standard } from "../../standards/port";
+import { counted } from "../../units/counted";
 import type { BarRow, SheetGuess, SupersededBy } from "../bar-row";
+import { columnLetters } from "../cell-address";
 import { markKey } from "../mark-key";
 import { isLaterRevision } from "../revision-order";
 import type { Sheet } from "../sheet";
@@ -30,7 +32,7 @@ export function finishReading(
   for (const [place, set] of setsOf(bars)) (bars[place] as DraftRow).setMark = set;
   for (const [place, later] of laterRevisions(bars))
     Object.assign(bars[place] as DraftRow, { superseded: true, supersededBy: later });
-  tellFormats(bars, guesses, isConfirmed);
+  tellFormats(sheet, bars, guesses, isConfirmed);
   return { guesses, lengthStep: lengthStep(bars), isGradeNoted };
 }
 
@@ -133,40 +135,49 @@ export function laterRevisions(bars: readonly BarRow[]): ReadonlyMap<number, Sup
 }
 
 function tellFormats(
+  sheet: Sheet,
   bars: readonly DraftRow[],
   guesses: SheetGuess[],
   isConfirmed: (code: string, row: number, column: number) => boolean,
 ): void {
-  let hidden = 0;
-  let struck = 0;
-  let filled = 0;
+  const hidden: BarRow[] = [];
+  const struck: BarRow[] = [];
+  const filled: BarRow[] = [];
   const fills = new Set<string>();
   for (const bar of bars) {
-    if (bar.hidden) hidden += 1;
-    if (bar.struckThrough) struck += 1;
+    if (bar.hidden) hidden.push(bar);
+    if (bar.struckThrough) struck.push(bar);
     if (bar.fill !== null && bar.fill !== undefined) {
-      filled += 1;
+      filled.push(bar);
       fills.add(bar.fill);
     }
   }
   const tell = (guess: SheetGuess["guess"], reason: string, asks: boolean): void => {
     guesses.push({ guess, reason, asks: asks && !isConfirmed(guess, -1, -1), row: null, column: null });
   };
-  if (hidden > 0)
-    tell("hidden-rows", `${hidden} bar rows are hidden: they were read and are marked hidden`, true);
-  if (struck > 0)
-    tell(
-      "struck-rows",
-      `${struck} bar rows are struck through: they were taken as deleted, not to be cut`,
-      false,
-    );
-  if (filled > 0 && filled < bars.length) {
-    tell(
-      "coloured-rows",
-      `${filled} bar rows are coloured (${[...fills].slice(0, 4).join(", ")}) and the sheet does not say why`,
-      true,
-    );
+  const say = (of: readonly BarRow[], what: string): string =>
+    `${counted(of.length, "bar row")} ${of.length === 1 ? "is" : "are"} ${what} (${placesOf(sheet, of)})`;
+  if (hidden.length > 0)
+    tell("hidden-rows", `${say(hidden, "hidden")}: read all the same, and marked hidden`, true);
+  if (struck.length > 0)
+    tell("struck-rows", `${say(struck, "struck through")}: taken as deleted, not to be cut`, false);
+  if (filled.length > 0 && filled.length < bars.length) {
+    const colours = `coloured, ${[...fills].slice(0, 4).join(", ")}`;
+    tell("coloured-rows", `${say(filled, colours)}, and the sheet does not say why`, true);
   }
+}
+
+const MOST_PLACES = 12;
+
+/** The sheet's own names of the rows, or of the columns where bars stand in columns. */
+function placesOf(sheet: Sheet, bars: readonly BarRow[]): string {
+  const isTurned = sheet.isTurned === true;
+  const names = bars
+    .slice(0, MOST_PLACES)
+    .map(({ row }) => (isTurned ? columnLetters(sheet.top + row) : String(sheet.top + row + 1)));
+  const what = isTurned ? "column" : "row";
+  const more = bars.length > MOST_PLACES ? ` and ${bars.length - MOST_PLACES} more` : "";
+  return `${what}${bars.length === 1 ? "" : "s"} ${names.join(", ")}${more}`;
 }
 
 /** The largest step that at least 95 % of the typed lengths keep, mm. */

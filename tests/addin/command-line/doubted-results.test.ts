@@ -43,7 +43,7 @@ describe("results that a file does not vouch for", () => {
   ])("are told by tonnage and check: %s", async (name, calculation) => {
     const path = await book(name, calculation, withFormula);
     const words = new RegExp(
-      `sheet "Bars": ${FOREIGN_ROWS.length} cells in ${FOREIGN_ROWS.length} bar rows, \\w+2 first, hold formulas whose stored results may be out of date`,
+      `sheet "Bars": ${FOREIGN_ROWS.length} cells in ${FOREIGN_ROWS.length} bar rows, \\w+2 first, with formulas whose stored results may be out of date`,
     );
     expect((await barwright(["tonnage", path])).err).toMatch(words);
     const { notes } = JSON.parse((await barwright(["tonnage", path, "--json"])).out);

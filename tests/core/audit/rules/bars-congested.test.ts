@@ -6,8 +6,34 @@ ruleCases(rule, {
   silent: [
     { rows: [{ size: "H25", shape: "00", A: 3000, length: 3000, spacing: 50 }] },
     { rows: [{ size: "H10", shape: "00", A: 3000, length: 3000, spacing: 30 }] },
+    // the column is asked before the remark, and counts of other things are no spacing
+    { rows: [{ size: "H25", shape: "00", A: 3000, length: 3000, spacing: 150, remark: "@ 20 c/c" }] },
+    ...[
+      "@150 EF",
+      "lap @ 2 levels",
+      "20 nos each end",
+      "H16 @ 20 levels",
+      "T1",
+      "2 sets of 20",
+      "@ 20 cm",
+    ].map((remark) => ({
+      rows: [{ size: "H16", shape: "00", A: 3000, length: 3000, remark }],
+    })),
   ],
   speaks: [
+    ...["@ 20 c/c", "20 c/c", "61 @ 20 c/c", "H16@20", "spacing 20", "@20 EF", "T1 @ 2 cm", "20mm crs"].map(
+      (remark) => ({
+        rows: [{ size: "H16", shape: "00", A: 3000, length: 3000, remark }],
+        says: [
+          {
+            cell: "N2",
+            outcome: "unsure" as const,
+            // 20 - 16 by hand
+            message: "H16 at 20 mm leaves 4 mm clear, below 20 mm: ask the designer",
+          },
+        ],
+      }),
+    ),
     {
       rows: [{ size: "H25", shape: "00", A: 3000, length: 3000, spacing: 45 }],
       says: [

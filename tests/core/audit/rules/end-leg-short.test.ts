@@ -70,7 +70,7 @@ ruleCases(rule, {
           cell: "H2",
           severity: "note",
           message:
-            'an end leg of 8" is shorter than a standard hook of 10" for #5: it may not be counted as one',
+            'the first leg of 8" is shorter than a standard hook of 10" for #5: it may not be counted as one',
         },
       ],
     },
@@ -81,13 +81,13 @@ ruleCases(rule, {
         {
           cell: "H2",
           message:
-            'an end leg of 8" is shorter than a standard hook of 10" for #5: it may not be counted as one',
+            'the first leg of 8" is shorter than a standard hook of 10" for #5: it may not be counted as one',
         },
       ],
     },
     {
       rows: [{ size: "H20", shape: "500 +90 189", length: 650 }],
-      says: [{ cell: "H2", message: "an end leg of 189 mm is below the least 190 mm for H20" }],
+      says: [{ cell: "H2", message: "the last leg of 189 mm is below the least 190 mm for H20" }],
     },
     // a hook of 180 adds arc + 4d - (r + d) = 3.5 pi + 4 - 4 = 10.996 (11 in Table 1 of ACI 315); the type is recalled
     {

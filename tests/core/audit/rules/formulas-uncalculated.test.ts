@@ -21,7 +21,7 @@ ruleCases(rule, {
           cell: "G3",
           outcome: "unsure",
           message:
-            "3 cells in 2 bar rows hold formulas without a result, this one first: open the workbook in a spreadsheet program, save it, and check again",
+            "formulas without a result in 3 cells of 2 bar rows, this one first: open the workbook in a spreadsheet program, save it, and check again",
         },
       ],
     },

@@ -34,7 +34,7 @@ ruleCases(rule, {
         {
           cell: null,
           outcome: "unsure",
-          message: "1 marks name the same bar as another of their member, such as 03 and 07",
+          message: "1 mark names the same bar as another of their member, such as 03 and 07",
         },
       ],
     },

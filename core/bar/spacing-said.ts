@@ -1,0 +1,31 @@
+import { MM_PER_UNIT } from "../units/unit-table";
+import type { BarFacts } from "./bar-facts";
+
+/** "@ 150", "61 @ 20 c/c", "150 mm crs", "spacing 200", with what may stand behind it */
+const AT =
+  /@\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?\s*(?:$|[,;.()]|c\s?\/\s?c|o\.?c\b|crs|ctrs?|cts|cent|each|both|[EFNTBUL]{1,2}\d?\b)/i;
+const CENTRES =
+  /(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?\s*(?:c\s?\/\s?c|o\.c\.|crs\b|ctrs?\b|cts\b|cent(?:re|er)s)/i;
+const SPACING = /\bspac(?:ing|ed)\s*(?:at|of|:|=|@)?\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?/i;
+
+/** a lower number is a count of something */
+const LEAST = 10;
+const LEAST_INCHES = 1;
+
+/**
+ * The spacing that a remark says, mm: in the unit typed, else in inches where the standard has them, in cm where the
+ * sheet's lengths are in cm, and in mm; null where it says none.
+ *
+ * @example spacingSaid(facts) // 20, of "61 @ 20 c/c"
+ */
+export function spacingSaid({ row, standard }: BarFacts): number | null {
+  const { remark } = row;
+  if (remark === null || !/\d/.test(remark)) return null;
+  const found = AT.exec(remark) ?? CENTRES.exec(remark) ?? SPACING.exec(remark);
+  if (found === null) return null;
+  const typed = found[2]?.toLowerCase().replace('"', "in");
+  const ofSheet = row.table.columns.get("length")?.unit === "cm" ? "cm" : standard.unit;
+  const unit = (typed ?? ofSheet) as "mm" | "cm" | "in";
+  const value = Number((found[1] ?? "").replace(",", "."));
+  return value < (unit === "in" ? LEAST_INCHES : LEAST) && unit !== "cm" ? null : value * MM_PER_UNIT[unit];
+}
