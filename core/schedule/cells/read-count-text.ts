@@ -23,6 +23,8 @@ export type CountReading =
   | { readonly is: "unread"; readonly reason: string };
 
 const WITH_UNIT = /^(\d[\d, ]*(?:\.0+)?)\s*\(?([^\d\s()]+(?:\s[^\d\s()]+)?)\)?$/u;
+/** "1.200", "12.000" */
+const POINT_GROUPS = /^[1-9]\d{0,2}(?:\.\d{3})+$/;
 const PRODUCT = /^(\d+)\s*[x*]\s*(\d+)(?:\s*([^\d\s].*))?$/i;
 const SUM = /^(\d+(?:\s*\+\s*\d+)+)(?:\s*([^\d\s+].*))?$/;
 const SIZE_BEHIND = /^(?:[a-z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?$/i;
@@ -35,15 +37,17 @@ const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
 
 /**
  * Reads a cleaned text of a count column: `8 Nos`, `4 x 12`, `2+3`, `2x3T20`. Products and sums are
- * worked out, never written together. A rate such as 9/m2 is no count.
+ * worked out, never written together. `pointsGroup`: commas part the decimals of the list, so points part thousands. A rate such as 9/m2 is no count.
  *
  * @example readCountText("4 x 12", "thousands") // value 48, members 4, each 12
  */
-export function readCountText(text: string, comma: CommaUse): CountReading {
+export function readCountText(text: string, comma: CommaUse, pointsGroup = false): CountReading {
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return { is: "blank" };
   if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
   if (text.length > LONGEST_VALUE) return noCount(text);
+  // where commas part the decimals a point parts thousands: no count has a fraction
+  if (pointsGroup && POINT_GROUPS.test(text)) return whole(Number(text.replaceAll(".", "")), text);
   const number = readNumberText(text.replace(/^\((.+)\)$/, "$1"), comma);
   if (number !== null) return whole(number, text);
   const spaced = AT_SPACING.exec(text);

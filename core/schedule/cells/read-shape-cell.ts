@@ -4,6 +4,7 @@ import type { GuessCode } from "../bar-row";
 import { type Answer, type CellPlace, guessed, type RowContext, sameAsMark, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { LONGEST_SHAPE, shortened } from "./longest-text";
+import { unitsAtLegs } from "./path-in-unit";
 import { remember } from "./remember";
 import { isWord, plainWords } from "./row-words";
 
@@ -73,7 +74,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   }
   if (isWord("straight", plain)) return coded("00");
   if (text.length > LONGEST_SHAPE) return noShape(text, standard);
-  if (PATH.test(text) && /\d/.test(text)) return coded(text);
+  if (PATH.test(text) && /\d/.test(text)) return coded(unitsAtLegs(text));
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
   if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
   const same = SAME_AS.exec(text);

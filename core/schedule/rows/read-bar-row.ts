@@ -7,6 +7,7 @@ import { formerInDiameters } from "../cells/former-in-diameters";
 import { isFilled } from "../cells/is-filled";
 import type { LengthField } from "../cells/length-field";
 import { shortened } from "../cells/longest-text";
+import { pathInUnit } from "../cells/path-in-unit";
 import { type CountReading, readCountText } from "../cells/read-count-text";
 import { inMillimetres, isPlainLength, readLengthCell } from "../cells/read-length-cell";
 import { readMassCell } from "../cells/read-mass-cell";
@@ -52,7 +53,7 @@ export class BarRowReader {
     failed,
   }));
   private readonly readCount = remember<string, CountReading>(
-    (typed) => readCountText(cleanText(typed), "thousands"),
+    (typed) => readCountText(cleanText(typed), "thousands", this.layout.comma === "decimal"),
     (reason) => ({ is: "unread", reason }),
   );
   private readonly readRemark = remember<string, Remark>(
@@ -139,7 +140,7 @@ export class BarRowReader {
       sizeTyped: columns.size < 0 ? (size?.typed ?? null) : typedText(cells[columns.size]),
       size,
       grade: grade ?? called?.grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
-      shape,
+      shape: shape === null ? null : pathInUnit(shape, length, this.standard.unit),
       dims,
       radius: draft.radius,
       freeDims: draft.free,
