@@ -1,5 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { SlipFactor } from "../bar/length-judgement";
+import type { ColumnKind } from "../schedule/column-kind";
 import { lengthRestsOn } from "./length-rests-on";
 import type { RowReport } from "./rule";
 
@@ -42,6 +43,12 @@ function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
   return at === "length" && massRatio !== null && Math.abs(massRatio - 1) <= AGREE;
 }
 
+/** The figure as it stands in a column that is not in mm, with the unit that it would have there. */
+function asTyped(facts: BarFacts, field: ColumnKind): string | null {
+  const unit = facts.row.table.columns.get(field)?.unit ?? null;
+  return unit === null || unit === "mm" ? null : `${facts.typed(field)} (${unit} by its column)`;
+}
+
 /** A cell that was read in another unit than its column's, because only so the row fits. */
 function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   if (facts.row.problems === null) return null;
@@ -55,7 +62,12 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
     return {
       messageId: asks === true ? "open" : "read",
       at: field,
-      values: { field, from: { mm: typed, typed: true }, to: { mm: proposal }, factor },
+      values: {
+        field,
+        from: asTyped(facts, field) ?? { mm: typed, typed: true },
+        to: { mm: proposal },
+        factor,
+      },
       ...(asks === true && !agreesAs(facts, field, proposal)
         ? {}
         : { fix: { id: "correct" as const, edits: [{ at: field, to: proposal }] } }),

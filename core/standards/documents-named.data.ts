@@ -19,3 +19,6 @@ export const LIST_WORDS: readonly { readonly id: string; readonly words: readonl
   { id: "GB50204:2015", words: ["钢筋表", "钢筋明细", "下料单"] },
   { id: "JASS5:2018", words: ["鉄筋"] },
 ];
+
+/** Characters of a text that is looked through. */
+export const LONGEST_TEXT = 300;

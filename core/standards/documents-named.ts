@@ -1,4 +1,4 @@
-import { LIST_WORDS, NAMED_BESIDE } from "./documents-named.data";
+import { LIST_WORDS, LONGEST_TEXT, NAMED_BESIDE } from "./documents-named.data";
 import { REGISTRY } from "./registry";
 import type { StandardTables } from "./shared/standard-tables";
 
@@ -14,7 +14,6 @@ export interface DocumentNamed {
 /** letters and digits of a name stand apart or together: BS8666, BS 8666, B.S. 8666 */
 const APART = "[\\s./:-]{0,3}";
 const EDITION = "(?:\\s?[:(-]\\s?((?:19|20)?\\d\\d)|\\s((?:19|20)\\d\\d))?(?![0-9])";
-const LONGEST_TEXT = 300;
 
 const NAMES = [...new Set(REGISTRY.flatMap(({ names }) => names))]
   .sort((one, other) => other.length - one.length)

@@ -105,7 +105,16 @@ export function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));
   if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code) && !isUncounted)
     return { mass: row.mass, from: "typed mass", ...made, otherwise: null, asTyped: null };
-  return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: refusalText(why, standard.unit) };
+  const isOpen = LENGTH_WANTING.has(why.code) && isAsked(row);
+  const words = isOpen ? LENGTH_OPEN : refusalText(why, standard.unit);
+  return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: words };
+}
+
+const LENGTH_OPEN = "a length is written, but is not used until what is asked of it is answered";
+
+/** A length stands in the row, and a finding on it tells why it is not used. */
+function isAsked({ length, problems }: BarFacts["row"]): boolean {
+  return length === null && problems?.some(({ field }) => field === "length") === true;
 }
 
 /** Why a bar of an older revision, or one that says so itself, is in no total. */
@@ -151,6 +160,8 @@ const FINAL: ReadonlySet<string> = new Set([
   "bar-count-nought",
   "bar-count-bad",
 ]);
+
+const LENGTH_WANTING: ReadonlySet<string> = new Set(["length-not-known", "length-not-scheduled"]);
 
 const COUNTS = ["total", "each", "members"] as const;
 

@@ -62,7 +62,7 @@ function againstHeader(column: HeaderColumn, unit: ColumnUnit, middle: number | 
     return against("mm", "m", middle);
   }
   if (unit === "m" && middle >= 100) {
-    return against("m", "mm", middle);
+    return middle < LEAST_MIDDLE_MM ? against("m", "cm", middle, "mm") : against("m", "mm", middle);
   }
   return stands;
 }
@@ -72,8 +72,11 @@ function byMagnitude(unit: ColumnUnit, middle: number): Decided {
   return guessed(unit, guess, { code: "magnitude", middle });
 }
 
-function against(written: ColumnUnit, meant: ColumnUnit, middle: number): Decided {
-  const guess = `the header says ${written}, but the middle value is ${shown(middle)}: ${meant} is meant`;
+/** the middle bar of a list in mm is longer, one in cm is not */
+const LEAST_MIDDLE_MM = 1200;
+
+function against(written: ColumnUnit, meant: ColumnUnit, middle: number, otherwise?: ColumnUnit): Decided {
+  const guess = `the header says ${written}, but the middle value is ${shown(middle)}: ${otherwise === undefined ? `${meant} is meant` : `${meant} is meant, or ${otherwise}`}`;
   return { ...guessed(meant, guess, { code: "against-header", middle }), asks: true };
 }
 

@@ -80,9 +80,17 @@ export function headerGuess(
   return { guess: "column-by-arithmetic", reason, asks: false, row: firstBar, column: null };
 }
 
-export function nothingConfirms(): string {
+/** Columns by which unit and count could be tested are named, where there are any. */
+export function nothingConfirms({ columns }: TableReading): string {
+  const looked = [...columns.values()]
+    .filter(({ kind }) => TESTS.has(kind) || /^[A-K]$/.test(kind))
+    .map(({ header }) => `"${header}"`);
+  if (looked.length > 0)
+    return `nothing on this sheet confirms its unit and its count for sure: too few rows have figures in ${looked.join(", ")} that can be tested, or they do not agree`;
   return "nothing on this sheet confirms its unit and its count: no mass, total length or dimensions to test them by";
 }
+
+const TESTS: ReadonlySet<string> = new Set(["mass", "totalLength", "unitMass", "pieceMass"]);
 
 function taken(role: string, unit: string | null, about: "role" | "unit"): string {
   if (about === "unit") return unit ?? "without unit";

@@ -219,7 +219,7 @@ function guessesOf(
   const place = { row: rowOf(header), column: null };
   if (held !== null) return [...guesses, { guess: "totals-held", reason: held.reason, asks: true, ...place }];
   if (isConfirmed || rows.length < LEAST_BARS) return guesses;
-  return [...guesses, { guess: "nothing-confirms", reason: nothingConfirms(), asks: false, ...place }];
+  return [...guesses, { guess: "nothing-confirms", reason: nothingConfirms(table), asks: false, ...place }];
 }
 
 function guessOf(decision: ColumnDecision, header: Header, table: TableReading): SheetGuess {

@@ -172,12 +172,13 @@ const MOST_PLACES = 12;
 /** The sheet's own names of the rows, or of the columns where bars stand in columns. */
 function placesOf(sheet: Sheet, bars: readonly BarRow[]): string {
   const isTurned = sheet.isTurned === true;
-  const names = bars
+  const rows = [...new Set(bars.map(({ row }) => row))];
+  const names = rows
     .slice(0, MOST_PLACES)
-    .map(({ row }) => (isTurned ? columnLetters(sheet.top + row) : String(sheet.top + row + 1)));
+    .map((row) => (isTurned ? columnLetters(sheet.top + row) : String(sheet.top + row + 1)));
   const what = isTurned ? "column" : "row";
-  const more = bars.length > MOST_PLACES ? ` and ${bars.length - MOST_PLACES} more` : "";
-  return `${what}${bars.length === 1 ? "" : "s"} ${names.join(", ")}${more}`;
+  const more = rows.length > MOST_PLACES ? ` and ${rows.length - MOST_PLACES} more` : "";
+  return `${what}${rows.length === 1 ? "" : "s"} ${names.join(", ")}${more}`;
 }
 
 /** The largest step that at least 95 % of the typed lengths keep, mm. */
