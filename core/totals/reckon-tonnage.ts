@@ -4,7 +4,7 @@ import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { MassesOfSheet } from "./masses-of-sheet";
-import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weightOf } from "./row-mass";
+import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weighBars } from "./row-mass";
 import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 import type { WeighedAsMade } from "./weighed-as-made";
 
@@ -57,8 +57,9 @@ export function reckonTonnage(
   const masses = schedules.map((read) => {
     const { sheet, reading } = read;
     const ofSheet = new MassesOfSheet(sheet, reading.bars);
-    for (const [place, facts] of barsToWeigh(read, read.standard ?? standard, known(read)).entries()) {
-      const row = weightOf(facts);
+    let place = -1;
+    for (const row of weighed(read, read.standard ?? standard, known(read))) {
+      place += 1;
       const bar = reading.bars[place]!;
       if (bar.struckThrough) {
         dropped += 1;
@@ -101,9 +102,9 @@ function heldBack(schedules: readonly ReadSheet[]): string | null {
   return held.length === 0 ? null : held.join("; ");
 }
 
-function barsToWeigh({ sheet, reading }: ReadSheet, standard: Standard, known: SheetFacts | undefined) {
+function weighed({ sheet, reading }: ReadSheet, standard: Standard, known: SheetFacts | undefined) {
   const isOfStandard = known?.bars[0]?.standard === standard;
-  return isOfStandard ? known.bars : factsToWeigh(sheet, reading, standard);
+  return weighBars(isOfStandard ? known : factsToWeigh(sheet, reading, standard));
 }
 
 /** One by one: of a whole sheet's bars a list of lines would take more room than all else. */

@@ -4,6 +4,7 @@ import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
 import { isMassOfBars, rowMass } from "../bar/bar-mass";
 import { perMetreOf } from "../bar/row-identities";
+import { rowsTwice } from "../bar/rows-twice";
 import { SheetFacts } from "../bar/sheet-facts";
 import { sizeName } from "../bar/size-name";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
@@ -20,8 +21,11 @@ export interface RowWeight {
   /** mm of one bar */
   readonly cutLength: number | null;
   readonly count: number | null;
-  /** kg by the row's own total length or mass, where they make something else of it */
-  readonly otherwise: { readonly mass: number; readonly by: "total length" | "mass" } | null;
+  /** kg by another figure of the row, where it makes something else of it; none where it repeats a row above */
+  readonly otherwise: {
+    readonly mass: number;
+    readonly by: "total length" | "mass" | "members times each" | "dimensions" | "repeat";
+  } | null;
   /** kg by the length that is cut and loaded, where that is another than the one weighed */
   readonly asTyped: number | null;
 }
@@ -56,10 +60,9 @@ export function isInTotal<Weight extends RowWeight>(row: Weight | NotInTotal): r
  * above nought, or whose dimensions contradict each other, is in no total and says why.
  */
 export function weighRows(sheet: Sheet, reading: ScheduleReading, standard: Standard): RowWeighed[] {
-  return factsToWeigh(sheet, reading, standard).map((facts) => {
-    const row = weightOf(facts);
-    return isInTotal(row) ? { ...row, ...namesOfWeight(sheet, facts.row) } : row;
-  });
+  return Array.from(weighBars(factsToWeigh(sheet, reading, standard)), (row, place) =>
+    isInTotal(row) ? { ...row, ...namesOfWeight(sheet, reading.bars[place] as BarRow) } : row,
+  );
 }
 
 /** What names a row's mass: pour, size and cell. */
@@ -71,20 +74,25 @@ export function namesOfWeight(sheet: Sheet, row: BarRow): Pick<RowMass, "pour" |
   };
 }
 
-/** The bars of a sheet, to be weighed one by one. */
-export function factsToWeigh(
-  sheet: Sheet,
-  reading: ScheduleReading,
-  standard: Standard,
-): readonly BarFacts[] {
+/** What `weighRows` says of the bars of a sheet, without their names, one by one. */
+export function* weighBars(sheet: SheetFacts): Generator<RowWeight | NotInTotal> {
+  const repeats = new Set(rowsTwice(sheet).map(({ again }) => again));
+  for (const facts of sheet.bars) {
+    const row = weightOf(facts);
+    const isDoubted = isInTotal(row) && row.otherwise === null && repeats.has(facts);
+    yield isDoubted ? { ...row, otherwise: { mass: 0, by: "repeat" } } : row;
+  }
+}
+
+/** The facts of a sheet's bars, to be weighed. */
+export function factsToWeigh(sheet: Sheet, reading: ScheduleReading, standard: Standard): SheetFacts {
   const sheetFacts = new SheetFacts(sheet, reading);
   const bars = reading.bars.map((row) => new BarFacts(row, sheetFacts, standard));
   sheetFacts.answers = new AnswersOfBars(bars);
-  return bars;
+  return sheetFacts;
 }
 
-/** What `weighRows` says of one bar, without its names. */
-export function weightOf(facts: BarFacts): RowWeight | NotInTotal {
+function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const { row, standard } = facts;
   if (row.superseded === true) return { ...placeOf(facts, ["mark", "size"]), why: supersededWords(row) };
   const length = barLength(facts, "to weigh");
@@ -96,7 +104,7 @@ export function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const why = rowMass(facts, "to weigh");
   if (!isRefusal(why)) {
     const isComputed = !isRefusal(length) && length.from === "computed";
-    const otherwise = weighedOtherwise(facts, why);
+    const otherwise = weighedOtherwise(facts, why, !isComputed);
     const toCut = isComputed ? rowMass(facts, "to cut") : why;
     const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;
     return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise, asTyped };
@@ -138,8 +146,9 @@ const OF_ONE = 0.02;
 const MM_PER_METRE = 1000;
 
 /** What the row's own total length or mass make of it, where that is far from number times length. */
-function weighedOtherwise(facts: BarFacts, mass: number): RowMass["otherwise"] {
-  const { totalLength = null, mass: typed, members, total } = facts.row;
+function weighedOtherwise(facts: BarFacts, mass: number, isAsTyped: boolean): RowMass["otherwise"] {
+  const { totalLength = null, mass: typed, members, each, total } = facts.row;
+  const perBar = mass / (facts.count ?? 1);
   const perMetre = perMetreOf(facts);
   const factor = facts.sheet.habits.massFactor ?? 1;
   const ofLength = totalLength === null || perMetre === null ? null : (totalLength / MM_PER_METRE) * perMetre;
@@ -149,7 +158,15 @@ function weighedOtherwise(facts: BarFacts, mass: number): RowMass["otherwise"] {
     other !== null && other > 0 && (mass / other > MOST_OFF || other / mass > MOST_OFF) && !isOfOne(other);
   if (isFar(ofLength)) return { mass: ofLength, by: "total length" };
   const ofMass = typed === null ? null : typed / factor;
-  return isFar(ofMass) ? { mass: ofMass, by: "mass" } : null;
+  if (isFar(ofMass)) return { mass: ofMass, by: "mass" };
+  const ofEach = members === null || each === null ? null : perBar * members * each;
+  if (isFar(ofEach)) return { mass: ofEach, by: "members times each" };
+  if (!isAsTyped) return null;
+  const judged = facts.lengthJudgement;
+  const cut = judged.kind === "differs" || judged.kind === "slip" ? judged.cut.length : null;
+  const length = facts.row.length ?? 0;
+  const ofDimensions = cut === null || !(length > 0) ? null : (mass / length) * cut;
+  return isFar(ofDimensions) ? { mass: ofDimensions, by: "dimensions" } : null;
 }
 
 /** Refusals that a typed mass does not help over. */

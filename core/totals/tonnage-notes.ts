@@ -37,6 +37,7 @@ export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
   const isSeveral = new Set(doubted.map(({ sheet }) => sheet)).size > 1;
   const words = told.map(({ sheet, row: { cell, mass, otherwise } }) => {
     const at = isSeveral ? `${sheet}!${cell}` : cell;
+    if (otherwise?.by === "repeat") return `${at} ${shownKg(mass)} kg, though the row repeats another`;
     return `${at} ${shownKg(mass)} kg, by its ${otherwise?.by} ${shownKg(otherwise?.mass ?? 0)} kg`;
   });
   const more = doubted.length > told.length ? ` and ${doubted.length - told.length} more` : "";

@@ -1,7 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { MARKS_OF_MEMBERS } from "../../bar/identities.data";
+import { firstDifference } from "../../bar/same-bar";
 import { defineRule } from "../rule";
-import { firstDifference } from "../same-bar";
 
 export default defineRule({
   code: "MARK101",

@@ -1,9 +1,9 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
+import { firstDifference } from "../../bar/same-bar";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { HANDED_PAIRS, ONE_MARK_A_BAR } from "../practice.data";
 import { defineRule } from "../rule";
-import { firstDifference } from "../same-bar";
 
 const saysPair = saying(/\bpairs?\b|\bhanded\b|\bmirror/);
 const saysWhich = saying(/as drawn|opp(?:osite|\.)? hand|\b(?:left|right|lh|rh|l\/h|r\/h)\b/);

@@ -1,9 +1,9 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { MarkIndex } from "../../bar/mark-index";
+import { firstDifference } from "../../bar/same-bar";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { BookRevisions } from "../book-revisions";
 import { defineRule } from "../rule";
-import { firstDifference } from "../same-bar";
 
 export default defineRule({
   code: "MARK104",

@@ -62,6 +62,40 @@ describe("reckonTonnage", () => {
     expect([listed(10, 80), listed(10, 20), listed(10, 40)]).toEqual([0, 0, 1]);
   });
 
+  it("doubts a row that repeats another", () => {
+    const heads = [
+      "Bar mark",
+      "Size",
+      "No. of members",
+      "No. in each",
+      "Total no.",
+      "Length mm",
+      "Shape",
+      "A",
+    ];
+    const doubted = (rows: Cell[][]) => {
+      const sheet = sheetFromRows("Bars", [heads, ...rows]);
+      const reckoned = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
+      return reckoned.doubted.map(({ row }) => [row.cell, row.otherwise?.by]);
+    };
+    const list = Array.from({ length: 14 }, (_, at): Cell[] => [
+      ...[String(at + 1), "H16", 2, 5, 10, 2000 + 50 * at, "00", 2000 + 50 * at],
+    ]);
+    expect(doubted(list)).toEqual([]);
+    expect(doubted([...list, list[4] ?? []])).toEqual([["F16", "repeat"]]);
+    const [repeated] = tonnageNotes(
+      reckonTonnage(
+        [[...list, list[4] ?? []]].map((rows) => {
+          const sheet = sheetFromRows("Bars", [heads, ...rows]);
+          return { sheet, reading: readSchedule(sheet, standard) };
+        }),
+        standard,
+      ),
+    ).filter((note) => note.includes("repeats"));
+    // 10 bars of 2.2 m at 1.58 kg/m (BS 4449)
+    expect(repeated).toContain("F16 34.8 kg, though the row repeats another");
+  });
+
   it("groups by member where no bar names a pour, and by sheet where none names either", () => {
     const members = reckonTonnage(
       [read([bar("01", "H16", null, "B1"), bar("02", "H16", null, "B2")])],

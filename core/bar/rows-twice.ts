@@ -1,0 +1,87 @@
+import type { BarFacts } from "./bar-facts";
+import { TWICE } from "./identities.data";
+import { firstDifference } from "./same-bar";
+import type { SheetFacts } from "./sheet-facts";
+import { textColumns } from "./text-columns";
+
+interface Pair {
+  readonly first: BarFacts;
+  readonly again: BarFacts;
+}
+
+/** A row that repeats another, and whether its mark tells or all that the row says. */
+export interface RowTwice extends Pair {
+  readonly by: "mark" | "words";
+}
+
+/** Rows that seem to be entered twice: few of a list, and the same in all that names them. */
+export function rowsTwice(sheet: SheetFacts): readonly RowTwice[] {
+  const marked = markedTwice(sheet).map((pair) => ({ ...pair, by: "mark" as const }));
+  const told = new Set(marked.map(({ again }) => again));
+  const alike = sheet.answers.whole(rowsAlike, rowText);
+  if (alike.length > TWICE.value.mostRepeated * sheet.answers.length) return marked;
+  const worded = alike
+    .map(([first, again]) => ({ first: sheet.answers.bar(first), again: sheet.answers.bar(again) }))
+    .filter(({ first, again }) => !first.row.struckThrough && !again.row.struckThrough && !told.has(again))
+    .map((pair) => ({ ...pair, by: "words" as const }));
+  return [...marked, ...worded];
+}
+
+/** Rows with the mark, the bar and the number of another, where few marks come again. */
+function markedTwice(sheet: SheetFacts): readonly Pair[] {
+  const { mostRepeated, leastRows } = TWICE.value;
+  const marked = sheet.answers.count(hasMark);
+  if (marked < leastRows) return [];
+  const twice: Pair[] = [];
+  let repeated = 0;
+  for (const bars of sheet.repeatedMarks) {
+    const [first, ...others] = bars;
+    if (first === undefined) continue;
+    repeated += others.length;
+    for (const again of others) if (isSameRow(first, again)) twice.push({ first, again });
+  }
+  // where many marks come again they are meant to: a mark of each member, a mark of each pour
+  return repeated > Math.max(1, mostRepeated * marked) ? [] : twice;
+}
+
+/** What stands in a row under the columns of its table; empty where no words tell it from others. */
+function rowText({ row, sheet, count }: BarFacts): string {
+  if (count === null || row.length === null) return "";
+  const { columns, bySize = [], unknownHeaders = [] } = row.table;
+  const all = [...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column);
+  const cells = all.map((column) => sheet.sheet.cell(row.row, column) ?? null);
+  const isNamed = textColumns(row.table).some((column) => {
+    const cell = column === columns.get("shape")?.column ? null : sheet.sheet.cell(row.row, column);
+    const isMember = column === columns.get("member")?.column;
+    return typeof cell === "string" && (isMember || WORDS.test(cell));
+  });
+  return isNamed ? JSON.stringify([row.member, cells]) : "";
+}
+
+const WORDS = /\p{L}{3}|[\p{Script=Han}\p{Script=Hangul}\p{Script=Kana}]{2}/u;
+
+/** Places of rows alike, each with the first of them; only lists long enough to tell a habit. */
+function rowsAlike(bars: readonly BarFacts[]): readonly (readonly [number, number])[] {
+  if (bars.length < TWICE.value.leastRows) return [];
+  const first = new Map<string, number>();
+  const alike: (readonly [number, number])[] = [];
+  bars.forEach((facts, place) => {
+    const text = rowText(facts);
+    const before = text === "" ? undefined : first.get(text);
+    if (before !== undefined) alike.push([before, place]);
+    else if (text !== "") first.set(text, place);
+  });
+  return alike;
+}
+
+function hasMark({ markKey }: BarFacts): boolean {
+  return markKey !== null;
+}
+
+function isSameRow(first: BarFacts, again: BarFacts): boolean {
+  const [one, other] = [first.row, again.row];
+  if (one.table !== other.table || one.revision !== other.revision || one.pour !== other.pour) return false;
+  if (one.struckThrough || other.struckThrough || one.superseded === true || other.superseded === true)
+    return false;
+  return first.count === again.count && first.count !== null && firstDifference(one, other) === null;
+}
