@@ -4,7 +4,7 @@ import { type Carried, nothingCarried } from "./carried";
 import type { BarRowReader } from "./read-bar-row";
 import { readHeading } from "./read-heading";
 import type { DraftRow } from "./row-draft";
-import type { RowVerdict } from "./row-verdict";
+import { BLANK, type RowVerdict } from "./row-verdict";
 
 /** A table that rows are being read under. */
 export interface Block {
@@ -26,6 +26,17 @@ export function columnsOf(blocks: readonly Block[], index: number, filled: reado
   const from = index === 0 ? 0 : (blocks[index]?.reader.layout.left ?? 0);
   const to = blocks[index + 1]?.reader.layout.left ?? Number.POSITIVE_INFINITY;
   return filled.filter((column) => column >= from && column < to);
+}
+
+const BLANKS_THAT_END = 20;
+
+/** A blank row under every table: many of them end it. */
+export function passBlank(blocks: readonly Block[]): RowVerdict {
+  for (const block of blocks) {
+    block.blanks += 1;
+    if (block.blanks >= BLANKS_THAT_END) block.ended = true;
+  }
+  return BLANK;
 }
 
 /** Gives the bars of every table without a column for sizes the one that a lone text names; null where none takes it. */

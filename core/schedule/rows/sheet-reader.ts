@@ -1,6 +1,6 @@
 import type { Standard } from "../../standards/port";
 import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
-import type { ColumnSource } from "../columns/decide-columns";
+import { columnSources } from "../columns/column-sources";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
 import { pointedHeader, withPointed } from "../columns/pointed-header";
 import { headerGuess } from "../columns/proof-text";
@@ -16,7 +16,7 @@ import { numbersColumns, repeatsHeader } from "../header/repeated-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
 import { sheetAccess } from "../sheet-access";
-import { type Block, columnsOf, membersOf, nameSize } from "./block";
+import { type Block, columnsOf, membersOf, nameSize, passBlank } from "./block";
 import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
@@ -44,7 +44,6 @@ import { SheetSums } from "./sheet-sums";
 import { headsSums, sizesInRow, sumsOnly } from "./sum-rows";
 import { barsOfTitle } from "./title-facts";
 
-const BLANKS_THAT_END = 20;
 const MOST_ROWS_WITHOUT_HEADER = 2000;
 /** share of the bars that must be whole before a list is taken to go on from the sheet before */
 const MOSTLY = 0.75;
@@ -230,7 +229,7 @@ export class SheetReader {
     filled: readonly number[],
     least: number | undefined,
   ): RowVerdict | null {
-    if (filled.length === 0) return this.blankRow();
+    if (filled.length === 0) return passBlank(this.blocks);
     const layouts = this.blocks.map(({ reader: { layout } }) => layout);
     if (repeatsHeader(layouts, cells, filled)) return HEADER_AGAIN;
     const ofSize = this.sizeHeading(cells, row, filled);
@@ -302,14 +301,6 @@ export class SheetReader {
     }
   }
 
-  private blankRow(): RowVerdict {
-    for (const block of this.blocks) {
-      block.blanks += 1;
-      if (block.blanks >= BLANKS_THAT_END) block.ended = true;
-    }
-    return BLANK;
-  }
-
   private beginsTable(cells: readonly Cell[], row: number, least: number | undefined): boolean {
     const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
@@ -334,17 +325,10 @@ export class SheetReader {
   private blockOf(header: Header, found: HeaderBlock): Block {
     const { sheet, standard } = this;
     const { isConfirmed } = this.access;
-    const sourceOf = (of: Sheet, cells: (row: number) => readonly Cell[]): ColumnSource => ({
-      rowCount: sheet.rowCount,
-      standard,
-      cells,
-      isHiddenColumn: (column) => of.isHiddenColumn?.(column) ?? false,
-      isConfirmed,
-    });
-    const settled = settleColumns(sourceOf(sheet, this.access.cells), header, found);
+    const sources = columnSources(sheet.rowCount, standard, isConfirmed);
+    const settled = settleColumns(sources.of(sheet, this.access.cells), header, found);
     const { layout, held, proof } = settled;
-    const cellsOf = (changed: Sheet) => (row: number) => changed.rowCells?.(row) ?? [];
-    const decide = (changed: Sheet) => settleColumns(sourceOf(changed, cellsOf(changed)), header, found);
+    const decide = (changed: Sheet) => settleColumns(sources.ofChanged(changed), header, found);
     this.decisions.push({ settled, headerBottom: header.bottom, decide });
     const isSummary = sumsOnly(layout.table);
     const summary = isSummary ? this.sums.begin(header.bottom, []) : null;

@@ -1,0 +1,20 @@
+import type { Standard } from "../../standards/port";
+import type { Cell, Sheet } from "../sheet";
+import type { ColumnSource } from "./decide-columns";
+
+/** What deciding columns asks of a sheet, as it stands and as it is after an edit. */
+export function columnSources(
+  rowCount: number,
+  standard: Standard,
+  isConfirmed: ColumnSource["isConfirmed"],
+) {
+  const of = (sheet: Sheet, cells: (row: number) => readonly Cell[]): ColumnSource => ({
+    rowCount,
+    standard,
+    cells,
+    isHiddenColumn: (column) => sheet.isHiddenColumn?.(column) ?? false,
+    isConfirmed,
+  });
+  const ofChanged = (sheet: Sheet): ColumnSource => of(sheet, (row) => sheet.rowCells?.(row) ?? []);
+  return { of, ofChanged };
+}
