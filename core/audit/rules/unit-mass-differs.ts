@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { IDENTITIES } from "../../bar/identities.data";
 import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import type { Bar } from "../../standards/port";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import { defineRule } from "../rule";
 
 const bar = (size: string, unitMass: number) => ({
@@ -23,39 +24,34 @@ export default defineRule({
   },
   messages: {
     differs: "mass per metre {typed} is not the {usual} of the other {size} rows",
+    table: "mass per metre {typed} is not the {usual} of {size}, while most rows have those of their sizes",
     other: "mass per metre {typed} of size {size} is that of {meant}",
   },
   checkSheet(sheet, context, report) {
     if (!sheet.has("unitMass")) return;
     const usual = usualBySize(sheet.bars);
+    const factor = unitOfColumn(sheet.bars);
     for (const facts of sheet.bars) {
       const typed = facts.row.unitMass ?? null;
-      const own = sizeOf(facts);
-      if (typed === null || own === null) continue;
-      const group = usual.get(own.size);
+      const { diameter } = facts;
+      if (typed === null || diameter === null) continue;
+      const group = usual.get(diameter);
+      const table = group === undefined ? farFromTable(facts, typed, factor) : undefined;
+      if (table !== undefined) {
+        const values = { typed, usual: table, size: facts.sizeName };
+        report({ messageId: "table", outcome: "unsure", row: facts, at: "unitMass", values });
+      }
       const near = (value: number): boolean =>
         Math.abs(typed - value) <= IDENTITIES.value.unitMassWithin * value + ROUNDING;
       if (group !== undefined && near(group)) {
-        const meant = meantSize(own, near, context.standard.bars);
+        const meant = meantSize(facts, near, context.standard.bars);
         if (meant !== null && isFirst(sheet.bars, facts)) {
           const values = { typed, size: facts.sizeName, meant };
           report({ messageId: "other", row: facts, at: "unitMass", values });
         }
         continue;
       }
-      if (group === undefined) {
-        // too few rows for a habit: the mass that all rows of another size hold, far from the size's own
-        const other = isFar(typed, own.massPerMetre) ? usualOf(sheet.bars, usual, near) : null;
-        if (other !== null) {
-          report({
-            messageId: "other",
-            row: facts,
-            at: "unitMass",
-            values: { typed, size: facts.sizeName, meant: other },
-          });
-        }
-        continue;
-      }
+      if (group === undefined) continue;
       const values = { typed, usual: group, size: facts.sizeName };
       report({ messageId: "differs", row: facts, at: "unitMass", values });
     }
@@ -63,59 +59,25 @@ export default defineRule({
 });
 
 /** The other size whose mass per metre the rows of this size hold. */
-function meantSize(own: OwnSize, near: (value: number) => boolean, bars: readonly Bar[]): string | null {
-  if (near(own.massPerMetre)) return null;
+function meantSize({ bar }: BarFacts, near: (value: number) => boolean, bars: readonly Bar[]): string | null {
+  if (bar === null || near(bar.massPerMetre)) return null;
   const meant = bars.find(({ massPerMetre }) => near(massPerMetre));
-  return meant === undefined || meant.size === own.size ? null : meant.size;
-}
-
-interface OwnSize {
-  readonly size: string;
-  /** kg/m */
-  readonly massPerMetre: number;
-}
-
-/** The bar's size, also one that the standard in force does not hold. */
-function sizeOf({ bar, row: { size } }: BarFacts): OwnSize | null {
-  if (bar !== null) return bar;
-  const massPerMetre = massPerMetreOf(size);
-  return size === null || massPerMetre === null ? null : { size: String(size.diameter), massPerMetre };
-}
-
-/** Whatever table a list goes by, its mass of a size is no further from another's. */
-const TABLES_DIFFER = 0.08;
-
-function isFar(typed: number, own: number): boolean {
-  return Math.abs(typed / own - 1) > TABLES_DIFFER;
-}
-
-/** The size whose rows hold the mass, as the list names it. */
-function usualOf(
-  bars: readonly BarFacts[],
-  usual: ReadonlyMap<string, number>,
-  near: (value: number) => boolean,
-): string | null {
-  for (const [size, mass] of usual) {
-    if (near(mass)) return bars.find((one) => sizeOf(one)?.size === size)?.sizeName ?? size;
-  }
-  return null;
+  return meant === undefined || meant.size === bar.size ? null : meant.size;
 }
 
 /** kg/m: what a mass printed to three places leaves */
 const ROUNDING = 0.0006;
 
-/** The middle mass per metre of each size with three rows or more. */
-function usualBySize(bars: readonly BarFacts[]): ReadonlyMap<string, number> {
-  const bySize = new Map<string, number[]>();
-  for (const facts of bars) {
-    const own = sizeOf(facts);
-    const typed = facts.row.unitMass ?? 0;
-    if (own === null || !(typed > 0)) continue;
-    const group = bySize.get(own.size);
-    if (group === undefined) bySize.set(own.size, [typed]);
-    else group.push(typed);
+/** The middle mass per metre of each diameter with three rows or more. */
+function usualBySize(bars: readonly BarFacts[]): ReadonlyMap<number, number> {
+  const bySize = new Map<number, number[]>();
+  for (const { diameter, row } of bars) {
+    if (diameter === null || !((row.unitMass ?? 0) > 0)) continue;
+    const group = bySize.get(diameter);
+    if (group === undefined) bySize.set(diameter, [row.unitMass ?? 0]);
+    else group.push(row.unitMass ?? 0);
   }
-  const usual = new Map<string, number>();
+  const usual = new Map<number, number>();
   for (const [size, masses] of bySize) {
     masses.sort((one, other) => one - other);
     const middle = masses[masses.length >> 1];
@@ -124,8 +86,32 @@ function usualBySize(bars: readonly BarFacts[]): ReadonlyMap<string, number> {
   return usual;
 }
 
+/** kg/m, and lb/ft of one kg/m */
+const UNITS = [1, MM_PER_UNIT.ft / 1000 / KG_PER_UNIT.lb] as const;
+
+/** The unit that most rows of the column hold the masses of their sizes in; null where no unit fits most. */
+function unitOfColumn(bars: readonly BarFacts[]): number | null {
+  const tested = bars.filter(({ row }) => row.unitMass != null && massPerMetreOf(row.size) !== null);
+  const { share, rows } = IDENTITIES.value;
+  const fits = UNITS.map((factor) => tested.filter((facts) => !isFar(facts, factor)).length);
+  const most = Math.max(...fits);
+  return most >= rows && most >= share * tested.length ? (UNITS[fits.indexOf(most)] ?? null) : null;
+}
+
+/** Further from the table than any other table is. */
+function isFar({ row }: BarFacts, factor: number): boolean {
+  const table = massPerMetreOf(row.size) ?? Number.NaN;
+  return !(Math.abs(Math.log((row.unitMass ?? 0) / (table * factor))) < IDENTITIES.value.fromTable);
+}
+
+/** What the table gives for a size of few rows, where the row is far from it; undefined where it is near. */
+function farFromTable(facts: BarFacts, typed: number, factor: number | null): number | undefined {
+  const table = massPerMetreOf(facts.row.size);
+  if (factor === null || table === null || !(typed > 0) || !isFar(facts, factor)) return undefined;
+  return Math.round(table * factor * 1000) / 1000;
+}
+
 /** A size that is wrong in every row is told once. */
 function isFirst(bars: readonly BarFacts[], facts: BarFacts): boolean {
-  const size = sizeOf(facts)?.size;
-  return bars.find((one) => sizeOf(one)?.size === size) === facts;
+  return bars.find(({ bar }) => bar?.size === facts.bar?.size) === facts;
 }
