@@ -8,14 +8,6 @@ import { type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import type { Grid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
 
-const WORDS: Readonly<Record<RowFlag["colour"], string>> = {
-  unsafe: "unsafe",
-  unbendable: "unbendable",
-  "off-standard": "off standard",
-  doubtful: "doubtful",
-  note: "note",
-};
-
 /** Across the paper, small enough for a schedule's columns; a flag is told by its word, its fill is only beside it. */
 const STYLE = new Markup(`<style>
 @page { size: A4 landscape; margin: 9mm 9mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
@@ -23,7 +15,7 @@ body { font-size: 7.5pt; max-width: none; }
 .sheet td, .sheet th { padding: 0.5mm 1mm; overflow-wrap: break-word; white-space: pre-wrap; }
 .sheet td, .sheet th { border-width: 0.1mm; }
 .sheet .number { color: #555; }
-.sheet .found td { border-top: 0; font-style: italic; padding-left: 4mm; }
+.sheet .found td { border-top: 0; font-style: italic; padding-left: 4mm; white-space: pre-line; }
 .sheet td { print-color-adjust: exact; }
 </style>`);
 
@@ -87,7 +79,7 @@ function rowCells(worksheet: Worksheet, row: number, columns: number, flag: RowF
 /** What was found in a row, in a row of its own. */
 function found(flag: RowFlag | undefined, columns: number): Markup {
   if (flag === undefined) return html``;
-  return html`<tr class="found"><td></td><td colspan="${columns}"><strong>${WORDS[flag.colour]}</strong> ${flag.note}</td></tr>`;
+  return html`<tr class="found"><td></td><td colspan="${columns}">${flag.note}</td></tr>`;
 }
 
 const shown = (cell: Nullable<ICellData>): string => String(cell?.v ?? "");

@@ -77,7 +77,7 @@ describe("the list of findings", () => {
     const looked = item.locator(".looked");
     expect(await looked.locator("tbody tr").count()).toBeGreaterThan(0);
     expect(await looked.textContent()).toContain("drawing");
-    await expect.poll(() => looked.locator(".effect").textContent()).toMatch(/t, then|stays/);
+    await expect.poll(() => looked.locator(".effect").textContent()).toMatch(/t, then|stay/);
     await looked.locator(".write-only").click();
     const same = pane().locator('.finding[data-cell="G33"][data-severity="off-standard"]');
     await expect.poll(() => same.count()).toBe(0);

@@ -93,8 +93,10 @@ describe("the workbench", () => {
     const drawing = bar.locator("svg.bar-drawing");
     expect(await drawing.getAttribute("aria-label")).toContain("0202");
     expect(await drawing.textContent()).toMatch(/700.*1450|1450.*700/);
-    const box = await drawing.boundingBox();
-    expect(box?.width).toBeGreaterThan(120);
+    // it is drawn anew while the check of its row comes in
+    await expect
+      .poll(async () => (await drawing.boundingBox())?.width ?? 0, { timeout: 30_000 })
+      .toBeGreaterThan(120);
   });
 
   test("should say in words why a formula refuses", async () => {

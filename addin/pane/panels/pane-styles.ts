@@ -35,7 +35,6 @@ const frameStyles = css`
   }
   h1,
   h2,
-  h3,
   p,
   ul,
   dl,
@@ -51,10 +50,9 @@ const frameStyles = css`
     font-size: var(--fontSizeBase300);
     font-weight: var(--fontWeightSemibold);
   }
-  h3 {
+  .decisions h2,
+  .safe-fixes h2 {
     padding: 10px 0 4px;
-    font-size: var(--fontSizeBase300);
-    font-weight: var(--fontWeightSemibold);
   }
   ul {
     list-style: none;

@@ -86,7 +86,7 @@ export const decideStyles = css`
     color: var(--colorNeutralForeground2);
     overflow-wrap: anywhere;
   }
-  .decisions h3 {
+  .decisions h2 {
     position: static;
   }
   .scroll {

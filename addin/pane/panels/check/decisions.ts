@@ -27,7 +27,7 @@ export function decisions(model: PaneModel, view: AuditView, memory: CheckMemory
     <section class="decisions" aria-label="Accepted, limits and corrections">
       <p>By ${view.standard.title}. What is decided here is kept in the workbook.</p>
       ${problem === null ? nothing : html`<p class="trouble">Not all that is kept could be read: ${problem}.</p>`}
-      <h3>Not asked in this workbook</h3>
+      <h2>Not asked in this workbook</h2>
       ${list(
         model,
         rulesOff.map(({ code, rule, hidden, ...decided }) => ({
@@ -38,7 +38,7 @@ export function decisions(model: PaneModel, view: AuditView, memory: CheckMemory
         })),
         "Nothing: every question is asked.",
       )}
-      <h3>Accepted</h3>
+      <h2>Accepted</h2>
       ${list(
         model,
         waivers.map((waiver) => ({
@@ -49,9 +49,9 @@ export function decisions(model: PaneModel, view: AuditView, memory: CheckMemory
         })),
         "None. A finding is accepted under its own Why, accept.",
       )}
-      <h3>Limits</h3>
+      <h2>Limits</h2>
       <div class="choices">${limits.map((limit) => limitField(model, memory, limit))}</div>
-      <h3>Columns corrected</h3>
+      <h2>Columns corrected</h2>
       ${list(
         model,
         corrections.map(({ column, kind, unit }) => ({
@@ -63,7 +63,7 @@ export function decisions(model: PaneModel, view: AuditView, memory: CheckMemory
         "None.",
       )}
       ${correctionForm(model, view, memory)}
-      <h3>Guesses confirmed</h3>
+      <h2>Guesses confirmed</h2>
       ${list(
         model,
         confirmed.map((guess) => ({

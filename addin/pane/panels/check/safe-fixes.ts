@@ -15,7 +15,7 @@ export function safeFixes(model: PaneModel): TemplateResult {
       <p>${count} in all. They change no length, count or mass. Each kind is one step and can be taken back.</p>
       ${kinds.map(
         (kind) => html`
-          <h3>${sentence(kind.rule)}</h3>
+          <h2>${sentence(kind.rule)}</h2>
           <div class="scroll" tabindex="0" role="group" aria-label="Cells of ${kind.rule}">
             ${fixCells(kind.findings)}
           </div>
