@@ -4,6 +4,7 @@ import { cleanText } from "./cells/clean-text";
 import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
 import { knownWords } from "./header/known-words";
+import { recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
 import { plainBar } from "./rows/stored-bars";
 import type { Cell, Sheet } from "./sheet";
@@ -87,16 +88,22 @@ function splitAt(
   const found = bars.filter((bar) => bar !== null);
   const first = bars.findIndex((bar) => bar !== null);
   const headRow = headerRow(looked, first);
-  const isHeaded = knownWords(looked[headRow] ?? []) > 1;
+  const headed = looked[headRow] ?? [];
+  const isHeaded = knownWords(headed) > 1;
+  const kinds = new Set(
+    headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell)?.kind : null)),
+  );
+  // beside a column of members, and no other of counts, the joined count is that of one
+  const isOfOne = kinds.has("members") && !kinds.has("each") && !kinds.has("total");
   const fields = FIELDS.filter((field) => {
     // a column of its own says it already
-    if (isHeaded && (field === "mark" || field === "count")) return false;
+    if (isHeaded && (field === "mark" || (field === "count" && !isOfOne))) return false;
     return found.filter((bar) => bar[field] !== null).length >= USUAL * found.length;
   });
   const unit = unitOfLengths(looked.slice(0, Math.max(first, 0)));
-  const isOfMembers = looked.some(
-    (cells) => typeof cells[from] === "string" && (readHeading(cells[from]).members ?? 1) > 1,
-  );
+  const isOfMembers =
+    isOfOne ||
+    looked.some((cells) => typeof cells[from] === "string" && (readHeading(cells[from]).members ?? 1) > 1);
   const named = isOfMembers ? { ...HEADS, count: "No. in each" } : HEADS;
   const heads = fields.map(
     (field) => named[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),

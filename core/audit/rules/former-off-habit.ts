@@ -15,7 +15,7 @@ export default defineRule({
       "A bar has a smaller former than all other bars of its size and grade on the sheet, and the standard in force has none to judge it by.",
     why: "Where no least former is held the sheet's own formers are the measure: a slip of one line bends a bar round too small a former, where it can crack.",
     failing: [{ rows: [...BARS, bar("HD25", 100, 2200)] }],
-    passing: [{ rows: BARS }],
+    passing: [{ rows: [{ size: "H16", shape: "21", A: 350, B: 1500, C: 350, length: 2150, former: 64 }] }],
   },
   messages: {
     smaller:

@@ -59,12 +59,19 @@ function wrongTotals({ reading }: SheetFacts) {
     return total.cells.flatMap(({ column, value }) => {
       const parts = rows.flatMap(({ cells }) => cells.filter((one) => one.column === column));
       const sum = parts.reduce((all, part) => all + part.value, 0);
-      const off = Math.abs(sum - value);
-      if (parts.length < rows.length || off <= parts.length * rounding(value) + ROUNDED * sum) return [];
+      if (parts.length < rows.length) return [];
+      // kg above, tonnes below; cm above, m below
+      const isSum = OTHER_UNITS.some((per) => {
+        const own = value * per;
+        return Math.abs(sum - own) <= parts.length * rounding(value) * per + ROUNDED * sum;
+      });
+      if (isSum) return [];
       return [{ row: total.row, column, typed: value, sum }];
     });
   });
 }
+
+const OTHER_UNITS = [1, 100, 1000] as const;
 
 /** half the last digit that is written */
 function rounding(typed: number): number {

@@ -19,21 +19,23 @@ export function countUnderHeadings(
   block: HeaderBlock,
   rows: readonly (readonly Cell[])[],
   comma: CommaUse,
+  /** members that the title gives for the whole list */
+  ofList: number | null = null,
 ): "each" | "total" | "open" | null {
   const total = block.columns.find(({ kind }) => kind === "total");
   if (total === undefined || total.corrected || recogniseHeader(total.header)?.weak !== true) return null;
   if (block.columns.some(({ kind }) => kind === "members" || kind === "each")) return null;
   const summed = summedColumns(block);
   const sums = { one: 0, all: 0 };
-  let members = 1;
-  let most = 1;
+  let members = ofList ?? 1;
+  let most = members;
   let one = 0;
   let below: (readonly Cell[])[] = [];
   for (const cells of rows) {
     const texts = cells.filter((cell) => typeof cell === "string" && cell.trim() !== "");
     const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "").length;
     if (filled === 1 && texts.length === 1) {
-      members = readHeading(cleanText(String(texts[0]))).members ?? 1;
+      members = readHeading(cleanText(String(texts[0]))).members ?? ofList ?? 1;
       most = Math.max(most, members);
       one = 0;
       continue;
@@ -52,6 +54,7 @@ export function countUnderHeadings(
     if (numbers.length > 0) below.push(cells);
   }
   if (most < 2) return null;
+  if (ofList !== null && isTimesBelow(below, ofList, comma)) return "each";
   if (sums.one <= 0 || sums.all / sums.one < 1 + APART) return "open";
   const found = sumsBelow(below, summed, comma);
   if (found.some((value) => isNear(value, sums.all))) return "each";
@@ -102,6 +105,16 @@ function isBar({ columns }: HeaderBlock, cells: readonly Cell[], ofOne: number, 
 function isTimes(numbers: readonly number[], one: number, members: number): boolean {
   return numbers.some((value) => [one, ...numbers].some((part) => part > 0 && isNear(value, part * members)));
 }
+
+/** A sum below is so many times another: that of one member, and that of all. */
+function isTimesBelow(rows: readonly (readonly Cell[])[], members: number, comma: CommaUse): boolean {
+  const sums = rows
+    .flatMap((cells) => cells.map((cell) => numberIn(cell, comma) ?? 0))
+    .filter((sum) => sum > members);
+  return sums.some((sum) => sums.some((one) => Math.abs(sum / (one * members) - 1) < EXACTLY));
+}
+
+const EXACTLY = 0.001;
 
 /** As it stands, or in another unit: kg and t, cm and m. */
 function isNear(value: number, expected: number): boolean {

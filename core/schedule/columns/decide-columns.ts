@@ -5,6 +5,7 @@ import type { CommaUse } from "../cells/read-number-text";
 import { isSoftMetric } from "../cells/read-size-cell";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { membersInTitle } from "../rows/members-in-title";
 import type { Cell } from "../sheet";
 import {
   commaOf,
@@ -108,7 +109,12 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   }
   const columns = new Map<ColumnKind, ColumnReading>();
   const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
-  const underHeadings = countUnderHeadings(block, [...above, ...rows], comma);
+  const underHeadings = countUnderHeadings(
+    block,
+    [...above, ...rows],
+    comma,
+    membersInTitle(source.cells, header.top),
+  );
   const bySums = countBySums(block, rows, lengths, comma);
   const counts = bySums ?? (underHeadings === "open" ? null : underHeadings);
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {

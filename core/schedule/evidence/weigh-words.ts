@@ -154,8 +154,10 @@ class Taken {
     if (unit === null || word.unit === null || unit === word.unit || unit === "kg/m" || unit === "lb/ft")
       return;
     if (column !== undefined && isInFeet(column)) return;
-    if (word.inches !== undefined || !this.mayContradict()) return;
     const isGuess = word.by === "guessed";
+    // a guess that nothing of what the words say was tested by is not kept by what they keep elsewhere
+    const isOpen = isGuess && !this.ofWords.some(({ columns }) => columns.includes(found.column));
+    if (word.inches !== undefined || !(isOpen || this.mayContradict())) return;
     const isSure = !evidence.unitIsWeak && (found.grade === "proof" || isGuess);
     const taken = { ...found, role: word.role };
     if (isSure && this.isKept(found.column, evidence))

@@ -108,8 +108,13 @@ function headerRow(source: HeaderSource, row: number): HeaderRow {
     texts.set(column, text.replace(/[^\S\n]+/g, " ").trim());
     if (spread !== null) merged.add(column);
   }
+  const signs = [...texts].filter(([, text]) => SIZE_SIGN.test(text));
+  // "dia" once heads the sizes; under each of several it belongs to the size above
+  if (signs.length >= LEAST_SIZES) for (const [column] of signs) texts.set(column, "mm");
   return { texts, merged };
 }
+
+const SIZE_SIGN = /^(?:mm )?(?:dia\.?|[øφ])(?: mm)?$/i;
 
 /** a letter heads its own column, whatever stands over those before it */
 const DIMENSION = /^[A-KR]$/;
@@ -152,7 +157,8 @@ function joined(
     columns.push(columnOf(source, parts, column));
   }
   pairFeetWithInches(columns);
-  if (rows.length > 1) sumsBySize(columns, rows[rows.length - 1] as HeaderRow, standard);
+  const sizes = rows.length > 1 ? [...rows].reverse().find((row) => namesSizes(row, standard)) : undefined;
+  if (sizes !== undefined) sumsBySize(columns, sizes, standard);
   for (const { meaning } of columns) if (meaning !== null) kinds.add(meaning.kind);
   const core = [...kinds].filter((kind) => CORE.has(kind as ColumnKind)).length;
   return { bottom, columns, known: kinds.size, core };

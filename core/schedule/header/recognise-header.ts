@@ -324,8 +324,6 @@ function plainHeader(typed: string, keepsOne = false): string {
       .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
       .replace(/ - /g, " ")
       .replace(/\s+/g, " ")
-      // signs that are spread over a cell
-      .replace(/(?<=\p{Script=Han}) (?=\p{Script=Han})/gu, "")
       .trim(),
   );
 }
@@ -340,6 +338,8 @@ function oneForm(text: string): string {
       .replace(/\u06a9/g, "\u0643")
       .replace(/[\u0640\u064b-\u0652\u200c]/g, "")
       .replace(/đ/g, "d")
+      // signs that are spread over a cell
+      .replace(/(?<=\p{Script=Han}) (?=\p{Script=Han})/gu, "")
       // where a diameter sign may be meant they are all one
       .replace(/[\u03c6\u03d5\u0444]/g, "ø")
   );

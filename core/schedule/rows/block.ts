@@ -1,6 +1,6 @@
-import type { TotalRow } from "../bar-row";
 import { shortened } from "../cells/longest-text";
 import { type Carried, nothingCarried } from "./carried";
+import type { OpenSummary } from "./open-summary";
 import type { BarRowReader } from "./read-bar-row";
 import { readHeading } from "./read-heading";
 import type { DraftRow } from "./row-draft";
@@ -14,11 +14,7 @@ export interface Block {
   blanks: number;
   ended: boolean;
   /** a block of sums, not of bars */
-  readonly summary: {
-    headerRow: number;
-    rows: TotalRow[];
-    sizes: readonly { size: string; column: number }[];
-  } | null;
+  readonly summary: OpenSummary | null;
 }
 
 /** A block takes its own columns; the last one everything to the right, the first to the left. */

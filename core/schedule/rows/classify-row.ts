@@ -64,13 +64,14 @@ export function classifyRow(row: RowEvidence): RowVerdict {
 
 function isBarAfterSummary(row: RowEvidence): boolean {
   const isWhole = row.hasMark && row.hasSize && row.fields > 2;
-  return row.inSummary && isWhole && !row.labelIsSum && !row.namesUnit;
+  return row.inSummary && isWhole && !row.labelIsSum && !row.namesUnit && !row.isLineOfSums;
 }
 
 /** Words of a sum in a row that is no bar for sure. */
 function isSum(row: RowEvidence): boolean {
   const hasAll = row.hasMark && row.hasSize && row.hasCount && row.hasLength;
-  if (hasAll && !row.labelIsSum) return false;
+  // a member whose name begins as a sum does, beside a mark of its own
+  if (hasAll && (!row.labelIsSum || !row.labelIsMark)) return false;
   return !(row.hasSize && row.hasShape && row.fields > 2) && row.sumKind !== null;
 }
 

@@ -46,6 +46,8 @@ export class RowEvidence {
     readonly inSummary: boolean,
     /** many blank rows lie between the last bar and this row */
     readonly afterGap: boolean,
+    /** a line of those sums for sure */
+    readonly isLineOfSums = false,
   ) {
     const { table, ignored, left } = layout;
     this.table = table;
@@ -146,6 +148,12 @@ export class RowEvidence {
   /** A line of sums whose first word makes it none is a bar. */
   get labelIsSum(): boolean {
     return totalKind([plainWords(this.words)], true) !== null;
+  }
+
+  /** The first words of the row stand where its mark does. */
+  get labelIsMark(): boolean {
+    const cell = this.cells[this.table.columns.get("mark")?.column ?? -1];
+    return cell !== null && cell !== undefined && String(cell).trim() === this.words.trim();
   }
 
   /** The first cell as the user sees it. */

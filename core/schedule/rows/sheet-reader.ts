@@ -21,6 +21,7 @@ import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
 import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
+import { membersInTitle } from "./members-in-title";
 import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
 import type { ColumnDecision, Resumable } from "./resumable";
@@ -40,8 +41,9 @@ import {
   SIZES_OF_SUMS,
 } from "./row-verdict";
 import { SheetNotes } from "./sheet-notes";
-import { SheetSums } from "./sheet-sums";
-import { headsSums, sizesInRow, sumsOnly } from "./sum-rows";
+import { isLineOfSums, SheetSums } from "./sheet-sums";
+import { sumsOnly } from "./sum-rows";
+import { type SumsHead, sumsHead } from "./sums-head";
 import { barsOfTitle } from "./title-facts";
 
 const MOST_ROWS_WITHOUT_HEADER = 2000;
@@ -235,8 +237,10 @@ export class SheetReader {
     const ofSize = this.sizeHeading(cells, row, filled);
     if (ofSize !== null) return ofSize;
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
-    if (filled.length > 1 && this.beginsTable(cells, row, least)) return HEADER;
-    if (this.beginsSums(cells, row, filled)) return SIZES_OF_SUMS;
+    const sums = this.sumsHead(row, filled);
+    const isTable = sums?.until == null && filled.length > 1 && this.beginsTable(cells, row, least);
+    if (isTable) return HEADER;
+    if (sums !== null) return this.beginSums(row, sums);
     if (this.blocks.length === 0) this.notes.title(cells, filled);
     const isOutside = this.blocks.length === 0 || this.notes.isTitleAgain(cells, filled);
     return isOutside ? this.outside(cells, row, filled) : null;
@@ -273,7 +277,9 @@ export class SheetReader {
     const { layout, signs } = block.reader;
     const { ended, above, summary } = block;
     block.blanks = 0;
-    const evidence = new RowEvidence(cells, columns, layout, signs, above?.member, summary !== null, ended);
+    const isLine = isLineOfSums(summary, cells, columns, row);
+    const seen = [above?.member, summary !== null, ended, isLine] as const;
+    const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
     const verdict = classifyRow(evidence);
     this.takeRow(block, evidence, row, verdict);
     return verdict;
@@ -342,19 +348,23 @@ export class SheetReader {
     const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);
     const above = this.lone !== null && this.lone.row >= header.top - 2 ? this.lone.text : "";
     const size = above === "" ? null : reader.sizeInHeading(above);
-    const carried = { ...nothingCarried(this.options.grade ?? null), ...membersOf(above), size };
+    const members = this.bars.length > 0 ? null : membersInTitle(this.access.cells, header.top);
+    const carried = { ...nothingCarried(this.options.grade ?? null), members, ...membersOf(above), size };
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
   }
 
-  /** A row of bar sizes over sums begins a block of masses by size; words of sizes and sums alone, an abstract. */
-  private beginsSums(cells: readonly Cell[], row: number, filled: readonly number[]): boolean {
-    const block = this.blocks[this.blocks.length - 1];
-    if (this.tables.length === 0 || block === undefined) return false;
-    const named = filled.length < 3 ? null : sizesInRow(cells, filled, this.standard);
-    const sizes = named ?? (block.summary === null && headsSums(cells, filled) ? [] : null);
-    if (sizes === null) return false;
-    this.blocks = [{ ...block, blanks: 0, ended: false, summary: this.sums.begin(row, sizes) }];
-    return true;
+  /** Where a row heads sums by size, what they are. */
+  private sumsHead(row: number, filled: readonly number[]): SumsHead | null {
+    const block = this.blocks.at(-1);
+    const columns = this.tables.length === 0 ? 0 : (block?.reader.layout.table.columns.size ?? 0);
+    const isOpen = block === undefined || block.summary !== null;
+    return sumsHead(this.access.cells, row, filled, { columns, isOpen, standard: this.standard });
+  }
+
+  private beginSums(row: number, { sizes, until }: SumsHead): RowVerdict {
+    const block = this.blocks.at(-1) as Block;
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary: this.sums.begin(row, sizes, until) }];
+    return SIZES_OF_SUMS;
   }
 
   private takeBar(block: Block, cells: readonly Cell[], row: number): RowVerdict {

@@ -1,18 +1,38 @@
-import type { SummaryBlock, TotalRow } from "../bar-row";
+import type { TotalRow } from "../bar-row";
 import type { Cell } from "../sheet";
 import type { Block } from "./block";
+import type { OpenSummary } from "./open-summary";
 import { labelOf } from "./row-cells";
 import { totalRow } from "./sum-rows";
 
-type OpenSummary = SummaryBlock & { readonly rows: TotalRow[] };
+/** True where the row is a line of the sums and no bar whatever columns it stands in: numbers under the sizes, or sizes one below another. */
+export function isLineOfSums(
+  summary: OpenSummary | null,
+  cells: readonly Cell[],
+  filled: readonly number[],
+  row: number,
+): boolean {
+  if (summary === null) return false;
+  if (summary.until !== null) return row <= summary.until;
+  const under = new Set(summary.sizes.map(({ column }) => column));
+  const [label, ...others] = filled;
+  if (under.size < LEAST_SIZES || label === undefined) return false;
+  const numbers = typeof cells[label] === "string" ? others : filled;
+  const right = Math.max(...under) + 1;
+  return numbers.every(
+    (column) => typeof cells[column] === "number" && (under.has(column) || column === right),
+  );
+}
+
+const LEAST_SIZES = 3;
 
 /** The sums of a sheet, row by row, and the blocks of sums among them. */
 export class SheetSums {
   readonly totals: TotalRow[] = [];
   readonly summaries: OpenSummary[] = [];
 
-  begin(headerRow: number, sizes: OpenSummary["sizes"]): OpenSummary {
-    const summary = { headerRow, rows: [], sizes };
+  begin(headerRow: number, sizes: OpenSummary["sizes"], until: number | null = null): OpenSummary {
+    const summary = { headerRow, rows: [], sizes, until };
     this.summaries.push(summary);
     return summary;
   }
@@ -29,7 +49,7 @@ export class SheetSums {
     const last = this.summaries[this.summaries.length - 1];
     const isNext = last !== undefined && last.sizes.length === 0 && last.rows.at(-1)?.row === row - 1;
     if (isNext) last.rows.push(line);
-    else this.summaries.push({ headerRow: row - 1, rows: [line], sizes: [] });
+    else this.summaries.push({ headerRow: row - 1, rows: [line], sizes: [], until: null });
     this.totals.push(line);
   }
 

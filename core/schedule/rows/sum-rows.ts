@@ -145,7 +145,8 @@ export function sizesInRow(
   return sizes.length < LEAST_SIZES ? null : sizes;
 }
 
-function barNamed(cell: string | number, standard: Standard): Pick<Bar, "diameter"> | null {
+/** The bar whose size a cell names alone; null for anything else. */
+export function barNamed(cell: string | number, standard: Standard): Pick<Bar, "diameter"> | null {
   if (typeof cell === "string" && (cell.length > LONGEST_SIZE || !/\d/.test(cell))) return null;
   const text = String(cell)
     .trim()

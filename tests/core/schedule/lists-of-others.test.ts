@@ -177,6 +177,122 @@ describe("lists as others write them", () => {
     ]);
   });
 
+  it("should take members out of the title of a list whose sums are so many times one another", () => {
+    const reading = read("DIN-EC2:2013", [
+      ["STAHLLISTE  FERTIGTEILE"],
+      ["Fertigteilstütze 40/40", null, null, "Anzahl Fertigteile: 6", null, "Plan B-221"],
+      ["Pos.", "Stück", "Ø mm", "Einzellänge m", "Ø 8", "Ø 12", "Ø 20"],
+      [1, 8, 20, 6.9, null, null, 55.2],
+      [2, 42, 8, 1.56, 65.52, null, null],
+      [3, 8, 12, 0.96, null, 7.68, null],
+      [null, null, null, "Summe je Fertigteil [kg]", null, null, 226.4],
+      [null, null, null, "x 6 Stück = [kg]", null, null, 1358.4],
+    ]);
+    expect(reading.bars.map(({ members, each }) => [members, each])).toEqual([
+      [6, 8],
+      [6, 42],
+      [6, 8],
+    ]);
+  });
+
+  it("should take no sums by size below a list for bars", () => {
+    const list = [
+      ["Pos.", "Stück", "Ø mm", "Einzellänge m", "Gesamtlänge m", "Masse kg", "Form", "Bemerkung"],
+      [1, 8, 8, 5.9, 47.2, 18.64, "gerade", "unten"],
+      [2, 12, 12, 0.41, 4.92, 4.37, "S-Haken", "oben"],
+      [3, 4, 16, 1.5, 6, 9.47, "Winkel", "Anschluss"],
+    ];
+    const down = read("DIN-EC2:2013", [
+      ...list,
+      ["Summe", null, null, null, null, 32.48],
+      [],
+      ["Ø", "m", "kg/m", "kg"],
+      [8, "47,20", "0,395", "18,6"],
+      [12, "4,92", "0,888", "4,4"],
+      [16, "6,00", "1,58", "9,5"],
+    ]);
+    expect(down.bars).toHaveLength(3);
+    const across = read("DIN-EC2:2013", [
+      ...list,
+      [],
+      ["Masse in kg", "8", "12", "16", "Summe"],
+      ["kg/m", 0.395, 0.888, 1.58, null],
+      [null, 18.6, 4.4, 9.5, 32.5],
+    ]);
+    expect(across.bars).toHaveLength(3);
+  });
+
+  it("should take a unit that only the rows tell where it was a guess, whatever else the words keep", () => {
+    const reading = read("BS8666:2005", [
+      ["Member", "Dia.", "כמות באלמנט", "Total", "Length", "Total length (m)", "Mass (kg)"],
+      ["B1", 16, 3, 12, 610, 73.2, 115.6],
+      [null, 16, 2, 8, 555, 44.4, 70.1],
+      [null, 12, 2, 8, 210, 16.8, 14.9],
+      [null, 8, 36, 144, 132, 190.08, 75.1],
+      [null, 12, 2, 8, 555, 44.4, 39.4],
+      ["B2", 20, 2, 12, 480, 57.6, 142],
+      [null, 8, 28, 168, 152, 255.36, 100.9],
+    ]);
+    expect(reading.bars.map(({ length }) => length)).toEqual([6100, 5550, 2100, 1320, 5550, 4800, 1520]);
+  });
+
+  it("should join a third row of signs under the sizes of a header", () => {
+    const reading = read("IS2502:1963", [
+      [
+        "Sl. No.",
+        "Description",
+        "Dia",
+        "Nos.",
+        null,
+        null,
+        "Cutting length",
+        "Total length (m)",
+        null,
+        null,
+        "Remarks",
+      ],
+      [null, null, "mm", "Member", "Per member", "Total", "m", 8, 12, 25, null],
+      [null, null, null, null, null, null, null, "dia", "dia", "dia", null],
+      [1, "Bottom main", 25, 1, 29, 29, 5.9, null, null, 171.1, "4200 mm run"],
+      [2, "Side face", 12, 4, 8, 32, 4.876, null, 156.032, null, null],
+      [3, "Ring", 8, 4, 11, 44, 2.88, 126.72, null, null, null],
+    ]);
+    expect(lines(reading).map((line) => line.replace(/ \d+ mm run/, ""))).toEqual([
+      "Bottom main  25 x29 5900",
+      "Side face  12 x32 4876",
+      "Ring  8 x44 2880",
+    ]);
+  });
+
+  it("should keep a bar whose member's name begins as a sum does", () => {
+    const reading = read("BS8666:2005", [
+      ["Στοιχείο", "Θέση", "Φ", "Τεμ.", "Μήκος (m)", "Βάρος (kg)"],
+      ["Πέδιλα", "4", "Φ8", 24, 1.56, 14.8],
+      ["Συνδ. δοκοί", "5", "Φ16", 22, 5.3, 184.2],
+    ]);
+    expect(reading.bars.map(({ mark }) => mark)).toEqual(["4", "5"]);
+  });
+
+  it("should take the count of a joined text for one member's beside a column of members", () => {
+    const heads = ["EJE", "TIPO", "REFUERZO", "CANT. ELEM.", "PESO (kg)", "OBSERVACIONES"];
+    const reading = read("ACI318:2019", [
+      heads,
+      ["V-201"],
+      [null, "LS", "2#6 L=9.50", 3, 127.4],
+      [null, "LI", "3#5 L=9.40", 3, 131.3],
+      [null, "BAST", "2#5 L=2.35", 3, 21.9],
+      [null, "BAST", "2#6 L=4.20", 3, 56.3],
+      [null, "FLEJE", "64#3 L=1.54", 3, 165.6],
+    ]);
+    expect(reading.bars.map(({ members, each }) => [members, each])).toEqual([
+      [3, 2],
+      [3, 3],
+      [3, 2],
+      [3, 2],
+      [3, 64],
+    ]);
+  });
+
   it("should keep a bar beside which a recap of grades has its sum", () => {
     const reading = read("GB50204:2015", [
       [

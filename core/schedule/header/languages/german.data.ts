@@ -12,7 +12,17 @@ export const GERMAN: LanguageWords = {
       words: ["durchmesser", "ø", "ds", "stab ø", "stabdurchmesser", "ø ds", "durchm", "ø stab"],
     },
     { kind: "grade", words: ["stahlsorte", "stahlgute", "sorte", "gute"] },
-    { kind: "members", words: ["anzahl bauteile", "bauteile", "anzahl elemente"] },
+    {
+      kind: "members",
+      words: [
+        "anzahl bauteile",
+        "anzahl fertigteile",
+        "stuckzahl bauteile",
+        "stuckzahl fertigteile",
+        "bauteile",
+        "anzahl elemente",
+      ],
+    },
     { kind: "each", words: ["stuck je bauteil", "je bauteil", "anzahl je bauteil", "stk je bauteil"] },
     { kind: "total", words: ["gesamtanzahl", "gesamtstuckzahl"] },
     { kind: "length", words: ["einzellange", "stablange", "schnittlange", "einzel lange", "zuschnittlange"] },

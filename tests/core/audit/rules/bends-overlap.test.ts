@@ -45,7 +45,8 @@ ruleCases(rule, {
         {
           cell: "J2",
           outcome: "unsure",
-          message: 'leg B of 2" ends inside its bend: 1" too short for #6 with a former of 4 1/2"',
+          message:
+            'leg B of 2" ends inside its bend: 1" too short for #6 with a former of 4 1/2": ask the designer for a longer one',
         },
       ],
     },

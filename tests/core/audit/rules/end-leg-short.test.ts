@@ -98,7 +98,7 @@ ruleCases(rule, {
           cell: "I2",
           outcome: "unsure",
           message:
-            'an end leg of 8" is shorter than a standard hook of 10.996" for #8: it may not be counted as one',
+            'end leg A of 8" is shorter than a standard hook of 10.996" for #8: it may not be counted as one',
         },
       ],
     },
@@ -110,7 +110,7 @@ ruleCases(rule, {
           cell: "H2",
           severity: "note",
           message:
-            'an end leg of 6" is shorter than a standard hook of 8" for #8: it may not be counted as one',
+            'the first leg of 6" is shorter than a standard hook of 8" for #8: it may not be counted as one',
         },
       ],
     },
