@@ -15,6 +15,7 @@ export { loadsOf } from "./loads";
 export { askedBars, filteredBy } from "./many/asked-bars";
 export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
 export { countedBars } from "./many/counted-bars";
+export { digestSchedule } from "./many/digest-schedule";
 export type { JobBar } from "./many/job-bar";
 export { type JobFinding, jobPlaceWords } from "./many/job-finding";
 export {
@@ -27,6 +28,7 @@ export {
   type PlacedBar,
 } from "./many/job-totals";
 export { type JudgedJob, judgeJob } from "./many/judge-job";
+export { ofAnotherJobWords } from "./many/of-another-job-words";
 export type { ScheduleEntry } from "./many/schedule-entry";
 export { unknownFilter } from "./many/unknown-filter";
 export { measuredFindings } from "./measured";

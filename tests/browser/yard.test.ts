@@ -8,6 +8,7 @@ import JSZip from "jszip";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { demoWorkbook } from "../../addin/demo/demo-workbook";
+import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
 import { barwright } from "../_support/command-line";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";
@@ -83,6 +84,8 @@ async function storedCells(file: Buffer, sheet: string): Promise<Map<string, num
   return cells;
 }
 
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 describe("the yard's side of the workbench", () => {
   test("should add up tonnes in a chart and the same in a table", async () => {
     const table = part("tonnage").locator("table");
@@ -106,6 +109,37 @@ describe("the yard's side of the workbench", () => {
     expect(await violations()).toEqual([]);
     const csv = await downloaded(() => part("tonnage").locator(".save-totals").click());
     expect(csv.toString()).toMatch(/^\ufeffpour,H\d+,.*\r\n(.*\r\n)+total,.*\.\d{3}\r\n$/);
+  });
+
+  test("should add the sheet up with other files, without a word of them leaving the page", async () => {
+    const other = writeNewWorkbook({
+      sheets: [
+        {
+          name: "Bars",
+          rows: [
+            ["Member", "Bar mark", "Type and size", "Total no.", "Length mm", "Shape code", "A mm", "Pour"],
+            ["Far slab", "X1", "H20", 100, 5000, "00", 5000, "P9"],
+          ],
+        },
+      ],
+      names: new Map(),
+    });
+    const files = yard().locator(".with-files");
+    await files.locator('[slot="heading"]').click();
+    await files.locator("input[multiple]:not([webkitdirectory])").setInputFiles([
+      { name: "far.xlsx", mimeType: XLSX, buffer: Buffer.from(other) },
+      { name: "torn.xlsx", mimeType: XLSX, buffer: Buffer.from([1, 2, 3]) },
+    ]);
+    // 100 x 5 m x 2.466 kg/m: BS 4449:2005, Table 6
+    await expect
+      .poll(() => files.locator("tbody tr", { hasText: "P9" }).textContent(), WAIT)
+      .toContain("1.233");
+    const alone = Number(await part("tonnage").locator("tfoot td:nth-child(2)").textContent());
+    expect(await files.locator(".job-total strong").textContent()).toBe(`${(alone + 1.233).toFixed(3)} t`);
+    expect(await files.locator(".notes").textContent()).toContain("not read: torn.xlsx");
+    await shot("1b-with-files");
+    expect(await violations()).toEqual([]);
+    await files.locator('[slot="heading"]').click();
   });
 
   test("should write a Totals sheet that follows the schedule to the gram", async () => {

@@ -1,4 +1,4 @@
-import { jobPlaceWords } from "../../../core/jobs";
+import { jobPlaceWords, ofAnotherJobWords } from "../../../core/jobs";
 import { weighedAsMadeWords } from "../../../core/totals";
 import { counted } from "../../../core/units/counted";
 import { printTonnage } from "../print-tonnage";
@@ -27,17 +27,6 @@ export function printJob(
     streams.result(
       "no total of the job: the sums above are without what is held back, which is named in the notes",
     );
-}
-
-/** Both figures of a total that may hold another job's steel. */
-export function ofAnotherJobWords({
-  schedules,
-  tonnes,
-  without,
-}: NonNullable<JobReport["ofAnotherJob"]>): string {
-  const shown = schedules.slice(0, MOST_PLACES).map(({ book, sheet }) => `${book}, ${sheet}`);
-  const more = schedules.length > MOST_PLACES ? ` and ${schedules.length - MOST_PLACES} more` : "";
-  return `perhaps not of this job: ${tonnes.toFixed(3)} t of the total, on schedules that say another job (${shown.join("; ")}${more}); ${without.toFixed(3)} t without them`;
 }
 
 function printJobFindings({ findings }: JobReport, streams: Streams): void {

@@ -6,6 +6,7 @@ import type { MarkView, MissingFact, ShopEdits, TicketView, TrialEntry } from ".
 import type { ComparisonView } from "./comparison-view";
 import type { ExplainedView } from "./explained-view";
 import type { FollowView } from "./follow-view";
+import type { GivenFile, JobView } from "./job-view";
 import type { OtherSheets } from "./other-sheets";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";
@@ -68,6 +69,8 @@ export interface Engine {
   missingFacts(sheet: string, machine: string): Promise<readonly MissingFact[]>;
   page(kind: PageKind, sheet: string, pours: Pours): Promise<PrintedPage>;
   compare(sheet: string, older: OlderRevision): Promise<ComparisonView>;
+  /** The sheet as one schedule of a job whose others stand in files. */
+  withFiles(sheet: string, files: readonly GivenFile[]): Promise<JobView>;
   /** What a page of the sheet would be made of now: another text where that is something else. */
   basis(sheet: string): Promise<string>;
   /** Another workbook was opened: no sheet of the last one is known any longer. */

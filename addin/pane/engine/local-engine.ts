@@ -73,6 +73,7 @@ export function createLocalEngine(): Engine {
     missingFacts: async (sheet, machine) => (await shopPages()).missingFacts(known(sheet), machine),
     page: async (kind, sheet, pours) => (await shopPages()).makePage(kind, known(sheet), pours),
     compare: async (sheet, older) => (await shopPages()).compareWith(known(sheet), older),
+    withFiles: async (sheet, files) => (await shopPages()).jobView(known(sheet), files),
     basis: async (sheet) => (await shopPages()).basisOf(known(sheet)),
     async forget() {
       checks.clear();

@@ -23,6 +23,7 @@ type PlainMethod =
   | "totals"
   | "findings"
   | "page"
+  | "withFiles"
   | "basis"
   | "forget";
 

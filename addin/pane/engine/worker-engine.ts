@@ -6,6 +6,7 @@ import type { ComparisonView } from "./comparison-view";
 import type { Engine } from "./engine";
 import type { ExplainedView } from "./explained-view";
 import type { FollowView } from "./follow-view";
+import type { JobView } from "./job-view";
 import { type PackedCall, packedCheck, packedCompare, packedRecheck } from "./packed-call";
 import type { PrintedPage } from "./printed-page";
 import type { TotalsView } from "./totals-view";
@@ -29,6 +30,7 @@ export function createWorkerEngine(makeWorker: () => Worker): Engine {
     missingFacts: (...given) => ask({ call: "missingFacts", given }) as Promise<readonly MissingFact[]>,
     page: (...given) => ask({ call: "page", given }) as Promise<PrintedPage>,
     compare: (sheet, older) => ask(packedCompare(sheet, older)) as Promise<ComparisonView>,
+    withFiles: (...given) => ask({ call: "withFiles", given }) as Promise<JobView>,
     basis: (...given) => ask({ call: "basis", given }) as Promise<string>,
     forget: () => ask({ call: "forget", given: [] }) as Promise<void>,
     stop,

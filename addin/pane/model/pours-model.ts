@@ -5,6 +5,7 @@ import { FINDINGS_SHEET, findingsSheetState, hasFindingsName } from "../../workb
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { IfSheetIsThere, WorkbookPort } from "../../workbook/workbook-port";
 import type { Engine, PageKind } from "../engine/engine";
+import type { GivenFile } from "../engine/job-view";
 import type { PrintedPage } from "../engine/printed-page";
 import type { RemnantView } from "../engine/remnant-view";
 import { TOTALS_MARK } from "../engine/totals-mark";
@@ -272,6 +273,17 @@ export class PoursModel extends Observed<PoursState> {
     });
   }
 
+  /** Adds up the sheet with the schedules of files; other files than workbooks are left alone. */
+  async addFiles(files: readonly GivenFile[]): Promise<void> {
+    await this.#work("Adding up with other files", async (sheet) => {
+      this.set({ job: null });
+      if (files.length === 0) throw new Error("there is no .xlsx or .xlsm among them: choose workbooks");
+      const job = await this.engine.withFiles(sheet, files);
+      this.set({ job });
+      this.pane.say(`${job.total ?? "no"} t with ${job.files} other ${job.files === 1 ? "file" : "files"}`);
+    });
+  }
+
   async goTo(cell: string): Promise<void> {
     const sheet = this.state.comparison?.newer;
     if (sheet === undefined) return;
@@ -369,7 +381,7 @@ export class PoursModel extends Observed<PoursState> {
       this.#view = view;
       const isSame = view.sheet === this.state.totals?.sheet;
       // what stands in sight is of the sheet as it was
-      this.set({ isBehind: true, ...(isSame ? {} : { totals: null, pours: null }) });
+      this.set({ isBehind: true, job: null, ...(isSame ? {} : { totals: null, pours: null }) });
     }
     // totals follow what is checked, as long as somebody sees them
     if (!this.#isInSight || !this.state.isBehind || (!isNewView && wasInSight)) return;

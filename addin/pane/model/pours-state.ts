@@ -1,5 +1,6 @@
 import type { ComparisonView } from "../engine/comparison-view";
 import type { Pours } from "../engine/engine";
+import type { JobView } from "../engine/job-view";
 import type { PrintedPage } from "../engine/printed-page";
 import type { TotalsView } from "../engine/totals-view";
 
@@ -30,6 +31,8 @@ export interface PoursState {
   readonly page: PrintedPage | null;
   readonly remnants: RemnantStage;
   readonly comparison: ComparisonView | null;
+  /** the sheet with other files; null until some are chosen */
+  readonly job: JobView | null;
 }
 
 export const CLOSED: RemnantStage = { step: "closed", twice: null };
@@ -47,4 +50,5 @@ export const NO_POURS: PoursState = {
   page: null,
   remnants: CLOSED,
   comparison: null,
+  job: null,
 };

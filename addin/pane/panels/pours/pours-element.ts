@@ -4,6 +4,7 @@ import { controlStyles } from "../control-styles";
 import { iconStyles } from "../icon-styles";
 import { ModelElement } from "../model-element";
 import { comparisonPart } from "./comparison-part";
+import { filesPart } from "./files-part";
 import { pagesPart } from "./pages-part";
 import { poursStyles } from "./pours-styles";
 import { shopPart } from "./shop-part";
@@ -25,7 +26,7 @@ export class PoursElement extends ModelElement<PoursModel> {
         </div>
         <div class="body" tabindex="0" role="group" aria-label="Tonnes, pages and revisions">
           ${tonnagePart(model)} ${pagesPart(model)}
-          <fluent-accordion expand-mode="multi">${comparisonPart(model)} ${shopPart(model)}</fluent-accordion>
+          <fluent-accordion expand-mode="multi">${filesPart(model)} ${comparisonPart(model)} ${shopPart(model)}</fluent-accordion>
         </div>
       </section>
     `;
