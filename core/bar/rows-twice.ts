@@ -63,15 +63,34 @@ const WORDS = /\p{L}{3}|[\p{Script=Han}\p{Script=Hangul}\p{Script=Kana}]{2}/u;
 /** Places of rows alike, each with the first of them; only lists long enough to tell a habit. */
 function rowsAlike(bars: readonly BarFacts[]): readonly (readonly [number, number])[] {
   if (bars.length < TWICE.value.leastRows) return [];
+  const again = keysAgain(bars);
   const first = new Map<string, number>();
   const alike: (readonly [number, number])[] = [];
   bars.forEach((facts, place) => {
+    if (!again.has(shortKey(facts))) return;
     const text = rowText(facts);
     const before = text === "" ? undefined : first.get(text);
     if (before !== undefined) alike.push([before, place]);
     else if (text !== "") first.set(text, place);
   });
   return alike;
+}
+
+/** What two rows alike share at the least; short, since all rows of a sheet are held against each other by it. */
+function shortKey({ markKey, row, count }: BarFacts): string {
+  return `${markKey ?? ""} ${row.member ?? ""} ${row.length} ${count}`;
+}
+
+/** Keys that come again. */
+function keysAgain(bars: readonly BarFacts[]): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const again = new Set<string>();
+  for (const facts of bars) {
+    const key = shortKey(facts);
+    if (seen.has(key)) again.add(key);
+    else seen.add(key);
+  }
+  return again;
 }
 
 function hasMark({ markKey }: BarFacts): boolean {

@@ -5,6 +5,17 @@ const NUMBERED: ReadonlySet<ColumnKind> = new Set(["mark", "size", "members", "e
 
 /** Columns of a table whose texts may say more of a bar: remarks, sketches, descriptions and those that no word heads. */
 export function textColumns(table: TableReading): readonly number[] {
+  let columns = known.get(table);
+  if (columns === undefined) {
+    columns = columnsWithTexts(table);
+    known.set(table, columns);
+  }
+  return columns;
+}
+
+const known = new WeakMap<TableReading, readonly number[]>();
+
+function columnsWithTexts(table: TableReading): readonly number[] {
   const named = WORDED.flatMap((kind) => table.columns.get(kind)?.column ?? []);
   const unknown = (table.unknownHeaders ?? []).map(({ column }) => column);
   const taken = new Set(
