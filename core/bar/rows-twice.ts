@@ -67,7 +67,7 @@ function rowsAlike(bars: readonly BarFacts[]): readonly (readonly [number, numbe
   const first = new Map<string, number>();
   const alike: (readonly [number, number])[] = [];
   bars.forEach((facts, place) => {
-    if (!again.has(shortKey(facts))) return;
+    if (!again(place)) return;
     const text = rowText(facts);
     const before = text === "" ? undefined : first.get(text);
     if (before !== undefined) alike.push([before, place]);
@@ -81,17 +81,25 @@ function shortKey({ markKey, row, count }: BarFacts): string {
   return `${markKey ?? ""} ${row.member ?? ""} ${row.length} ${count}`;
 }
 
-/** Keys that come again. */
-function keysAgain(bars: readonly BarFacts[]): ReadonlySet<string> {
-  const seen = new Set<string>();
-  const again = new Set<string>();
-  for (const facts of bars) {
-    const key = shortKey(facts);
-    if (seen.has(key)) again.add(key);
-    else seen.add(key);
+/** Of each bar whether its key may come again, in eight bytes a bar: the keys themselves of a full sheet would take a hundred. */
+function keysAgain(bars: readonly BarFacts[]): (place: number) => boolean {
+  const hashes = Uint32Array.from(bars, (facts) => hashOf(shortKey(facts)));
+  const again = new Set<number>();
+  const sorted = hashes.slice().sort();
+  for (let at = 1; at < sorted.length; at += 1) {
+    if (sorted[at] === sorted[at - 1]) again.add(sorted[at] as number);
   }
-  return again;
+  return (place) => again.has(hashes[place] as number);
 }
+
+/** FNV-1a, of 32 bits. */
+function hashOf(text: string): number {
+  let hash: number = FNV.offset;
+  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), FNV.prime);
+  return hash >>> 0;
+}
+
+const FNV = { offset: 0x811c9dc5, prime: 0x01000193 } as const;
 
 function hasMark({ markKey }: BarFacts): boolean {
   return markKey !== null;
