@@ -4,6 +4,7 @@ import {
   type ColumnDecision,
   type EvidenceRole,
   type EvidenceUnit,
+  QUANTITIES,
   type WeighedTable,
   type WordReading,
   weighTable,
@@ -30,19 +31,10 @@ export interface SettledColumns {
 
 const LEAST_BARS = 5;
 const CONFIRMS = 0.75;
-const WEIGHED_KINDS: ReadonlySet<string> = new Set<ColumnKind & EvidenceRole>([
-  ...([
-    "size",
-    "members",
-    "each",
-    "total",
-    "length",
-    "totalLength",
-    "mass",
-    "unitMass",
-    "pieceMass",
-  ] as const),
-  ...(["spacing", "shape", "mark"] as const),
+/** Amounts that have a column of their own, and what stands beside them. */
+const WEIGHED_KINDS: ReadonlySet<string> = new Set<string>([
+  ...[...QUANTITIES].filter((role) => role !== "bySize"),
+  ...(["pieceMass", "spacing", "shape", "mark"] satisfies (ColumnKind & EvidenceRole)[]),
 ]);
 /** "d" heads a diameter as often as a dimension */
 const ONE_LETTER = /^\p{L}\s*(?:[([].*)?$/u;

@@ -12,4 +12,10 @@ export type { Agreement } from "./reading-agreement";
 export type { IdentityName, RoleEvidence, TableEvidence } from "./table-evidence";
 export { type WeighedTable, weighTable } from "./weigh-table";
 export type { ColumnDecision, Share, Weighed } from "./weighed";
-export type { EvidenceRole, EvidenceUnit, WordReading, Words } from "./word-reading";
+export {
+  type EvidenceRole,
+  type EvidenceUnit,
+  QUANTITIES,
+  type WordReading,
+  type Words,
+} from "./word-reading";

@@ -237,7 +237,8 @@ export class SheetReader {
     const ofSize = this.sizeHeading(cells, row, filled);
     if (ofSize !== null) return ofSize;
     if (row === this.headerUntil + 1 && numbersColumns(cells, filled)) return COLUMN_NUMBERS;
-    const sums = this.sumsHead(row, filled);
+    const under = this.tables.length === 0 ? undefined : this.blocks.at(-1);
+    const sums = sumsHead(this.access.cells, row, filled, under, this.standard);
     const isTable = sums?.until == null && filled.length > 1 && this.beginsTable(cells, row, least);
     if (isTable) return HEADER;
     if (sums !== null) return this.beginSums(row, sums);
@@ -351,14 +352,6 @@ export class SheetReader {
     const members = this.bars.length > 0 ? null : membersInTitle(this.access.cells, header.top);
     const carried = { ...nothingCarried(this.options.grade ?? null), members, ...membersOf(above), size };
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
-  }
-
-  /** Where a row heads sums by size, what they are. */
-  private sumsHead(row: number, filled: readonly number[]): SumsHead | null {
-    const block = this.blocks.at(-1);
-    const columns = this.tables.length === 0 ? 0 : (block?.reader.layout.table.columns.size ?? 0);
-    const isOpen = block === undefined || block.summary !== null;
-    return sumsHead(this.access.cells, row, filled, { columns, isOpen, standard: this.standard });
   }
 
   private beginSums(row: number, { sizes, until }: SumsHead): RowVerdict {

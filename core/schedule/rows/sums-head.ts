@@ -1,5 +1,6 @@
 import type { Standard } from "../../standards/port";
 import type { Cell } from "../sheet";
+import type { Block } from "./block";
 import { sizesDown } from "./sizes-down";
 import { headsSums, sizesInRow } from "./sum-rows";
 
@@ -15,18 +16,20 @@ export interface SumsHead {
  * The row as the head of a block of sums: bar sizes one beside another, words over sizes that stand one below another,
  * or words of sizes and sums alone. Null where it heads none.
  *
- * @param columns columns of the table of the bars; 0 where there is none yet
- * @param isOpen the rows above are lines of sums already, so that words alone begin no others
+ * @param block the table that the row stands under; undefined before the first
  */
 export function sumsHead(
   cellsOf: (row: number) => readonly Cell[],
   row: number,
   filled: readonly number[],
-  { columns, isOpen, standard }: { columns: number; isOpen: boolean; standard: Standard },
+  block: Block | undefined,
+  standard: Standard,
 ): SumsHead | null {
-  if (columns === 0) return null;
+  if (block === undefined) return null;
   const named = filled.length < 3 ? null : sizesInRow(cellsOf(row), filled, standard);
   if (named !== null) return { sizes: named, until: null };
-  const until = sizesDown(cellsOf, row, filled, columns, standard);
-  return until !== null || (!isOpen && headsSums(cellsOf(row), filled)) ? { sizes: [], until } : null;
+  const until = sizesDown(cellsOf, row, filled, block.reader.layout.table.columns.size, standard);
+  // under lines of sums words alone begin no others
+  const isHead = until !== null || (block.summary === null && headsSums(cellsOf(row), filled));
+  return isHead ? { sizes: [], until } : null;
 }

@@ -3,6 +3,7 @@ import { runAudit } from "../../../core/audit/run-audit";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { resolveStandard } from "../../../core/standards/index";
 import type { Standard } from "../../../core/standards/port";
+import { BARS, HEADS } from "./plain-list";
 
 const standard = resolveStandard("BS8666:2005") as Standard;
 const check = (rows: readonly (readonly Cell[])[]) =>
@@ -11,16 +12,6 @@ const codes = (rows: readonly (readonly Cell[])[], ...asked: string[]) =>
   check(rows)
     .findings.filter(({ code }) => asked.includes(code))
     .map(({ code, cell }) => `${code} ${cell}`);
-
-const HEADS = ["Bar mark", "Size", "Total no.", "Length mm", "Mass kg"];
-/** kg by hand with 0.888 and 1.579 kg/m (BS 4449 table of masses) */
-const BARS: Cell[][] = [
-  ["01", "H12", 10, 2000, 17.76],
-  ["02", "H12", 20, 3000, 53.28],
-  ["03", "H16", 20, 2000, 63.16],
-  ["04", "H16", 10, 4000, 63.16],
-  ["05", "H12", 10, 5000, 44.4],
-];
 
 describe("a word in place of a size that says a bar is cancelled", () => {
   it("should leave its mark taken and ask for nothing else of it", () => {

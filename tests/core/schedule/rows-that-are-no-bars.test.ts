@@ -3,6 +3,7 @@ import { runAudit } from "../../../core/audit/run-audit";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import { resolveStandard } from "../../../core/standards/index";
 import type { Standard } from "../../../core/standards/port";
+import { BARS, HEADS } from "./plain-list";
 
 const standard = resolveStandard("BS8666:2005") as Standard;
 const check = (rows: readonly (readonly Cell[])[], sheet: Partial<Sheet> = {}) =>
@@ -15,16 +16,6 @@ const loud = (rows: readonly (readonly Cell[])[], sheet: Partial<Sheet> = {}) =>
   check(rows, sheet)
     .findings.filter(({ severity }) => severity !== "note")
     .map(({ code, cell }) => `${code} ${cell}`);
-
-const HEADS = ["Bar mark", "Size", "Total no.", "Length mm", "Mass kg"];
-/** kg by hand with 0.888 and 1.579 kg/m (BS 4449 table of masses) */
-const BARS: Cell[][] = [
-  ["01", "H12", 10, 2000, 17.76],
-  ["02", "H12", 20, 3000, 53.28],
-  ["03", "H16", 20, 2000, 63.16],
-  ["04", "H16", 10, 4000, 63.16],
-  ["05", "H12", 10, 5000, 44.4],
-];
 
 describe("sums below a list", () => {
   it.each([
