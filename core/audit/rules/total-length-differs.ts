@@ -37,13 +37,14 @@ export default defineRule({
     const wrong = sheet.answers.those(isWrong);
     // where most rows differ, the column means something else
     if (wrong.length * 2 > judged) return;
+    const isOfOne = sheet.answers.count(followsOfOne) > sheet.answers.count(followsOfAll);
     for (const { facts } of wrong) {
       // several products at once have one cause, which another rule names
       if (isTogether(facts)) continue;
-      const computed = productOf(facts) ?? 0;
+      const many = (isOfOne ? facts.row.each : null) ?? facts.count ?? 0;
+      const computed = (facts.row.length ?? 0) * many;
       const to = slipOfLength(facts, computed);
       if (to !== null) {
-        const { count } = facts;
         const [length, typed] = [facts.row.length ?? 0, facts.row.totalLength ?? 0];
         report({
           messageId: "slip",
@@ -51,7 +52,7 @@ export default defineRule({
           at: "length",
           values: {
             typed: { mm: typed, typed: true },
-            count: count ?? 0,
+            count: many,
             length: { mm: length, typed: true },
             to: { mm: to },
           },
@@ -64,7 +65,7 @@ export default defineRule({
         at: "totalLength",
         values: {
           typed: { mm: facts.row.totalLength ?? 0, typed: true },
-          count: facts.count ?? 0,
+          count: many,
           length: { mm: facts.row.length ?? 0, typed: true },
           computed: { mm: computed },
         },
@@ -94,19 +95,28 @@ function productOf({ row, count }: BarFacts): number | null {
 
 /** The total length may be that of one member's bars or of all. */
 function follows(facts: BarFacts): boolean {
-  const { row, count } = facts;
-  const typed = row.totalLength ?? 0;
-  const length = row.length ?? 0;
+  const { members, each } = facts.row;
+  return followsOfAll(facts) || followsOfOne(facts) || isTimes(facts, members, each);
+}
+
+function isTimes(facts: BarFacts, members: number | null, each: number | null): boolean {
+  return members !== null && each !== null && isProduct(facts, members * each);
+}
+
+const followsOfAll = (facts: BarFacts): boolean => facts.count !== null && isProduct(facts, facts.count);
+const followsOfOne = (facts: BarFacts): boolean =>
+  facts.row.each !== null && isProduct(facts, facts.row.each);
+
+function isProduct(facts: BarFacts, many: number): boolean {
+  const { row } = facts;
   const slack = 0.5000001 * facts.inMillimetres("totalLength", lastDigit(facts.typed("totalLength")));
-  const counts = [count, row.each, row.members !== null && row.each !== null ? row.members * row.each : null];
   // a whole number of metres is no rounded one
   const ofLength = lastDigit(facts.typed("length"));
   const lastOfLength = ofLength === 1 ? 0 : 0.5000001 * facts.inMillimetres("length", ofLength);
-  return counts.some((many) => {
-    if (many === null) return false;
-    const product = many * length;
-    return Math.abs(typed - product) <= Math.max(product * ALLOWED, slack + lastOfLength * many);
-  });
+  const product = many * (row.length ?? 0);
+  return (
+    Math.abs((row.totalLength ?? 0) - product) <= Math.max(product * ALLOWED, slack + lastOfLength * many)
+  );
 }
 
 function lastDigit(typed: unknown): number {

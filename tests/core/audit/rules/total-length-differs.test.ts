@@ -5,6 +5,10 @@ const bar = (length: number, totalLength: number, total = 10) => ({
   ...{ size: "H16", length, members: 1, each: total, total, totalLength },
 });
 
+const ofSix = (length: number, each: number, totalLength: number) => ({
+  ...{ size: "H16", length, members: 6, each, total: 6 * each, totalLength },
+});
+
 // 24 x 5.1 m = 122.4 m
 ruleCases(rule, {
   silent: [
@@ -25,6 +29,17 @@ ruleCases(rule, {
           cell: "G4",
           message:
             "the total length 247680 mm is 72 x 3440 mm and not 72 x 34400 mm: the point of one of the two lengths is misplaced",
+        },
+      ],
+    },
+    {
+      // sums of one member of six: 8 x 6.9 m = 55.2 m, 42 x 1.56 m = 65.52 m, 4 x 5.35 m = 21.4 m
+      rows: [ofSix(6900, 8, 55.2), ofSix(1560, 42, 65.52), ofSix(5350, 4, 14.2)],
+      says: [
+        {
+          cell: "N4",
+          message: "total length 14200 mm is not 4 x 5350 mm = 21400 mm",
+          after: { N4: 21.4 },
         },
       ],
     },
