@@ -19,7 +19,7 @@ const AGREE = 0.01;
 export const SLIP_MESSAGES = {
   slip: "{field} {from} would agree with the rest of the row as {to}",
   read: "{field} {from} agrees with the rest of the row as {to}, and is read and weighed so",
-  open: "{field} {from} is unlike its column, and {to} may be meant: correct the cell; until then it is weighed as typed",
+  open: "{field} {from} is unlike its column, and {to} may be meant: correct the cell; until then it is not used",
 } as const;
 
 /** The report of a unit slip by one of `factors`; null where the row has none. */

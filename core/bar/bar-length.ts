@@ -1,3 +1,4 @@
+import type { CellProblem } from "../schedule/bar-row";
 import { isLengthOfBar } from "../shapes/contradicting-dims";
 import { courseTrust } from "../shapes/course";
 import { defineRefusal, isRefusal, Refusal } from "../units/refusal";
@@ -30,12 +31,21 @@ const notAboveNought = defineRefusal(
   "the length {typed} is no length of a bar: correct it",
 );
 
+const lengthOpen = defineRefusal(
+  "length-open",
+  "value",
+  "{reason}; until the cell is corrected the bar has no length",
+);
+
 /** The length of a row's bar for a purpose; refuses what is not known and what no bar can have. */
 export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Refusal {
   const scheduled = scheduledLength(facts);
   if (purpose === "as scheduled") return scheduled ?? notScheduled({});
   const computed = computedLength(facts);
   if (purpose === "as computed") return computed;
+  // another dimension of the row may have slipped with it, so that what follows from those is no better
+  const open = facts.row.length === null ? facts.row.problems?.find(isOpenUnit) : undefined;
+  if (open !== undefined) return lengthOpen({ reason: open.reason });
   // dimensions that contradict each other make no bar, whatever length stands beside them
   if (isRefusal(computed) && CONTRADICTIONS.has(computed.code)) return computed;
   // the shapes of a sheet of another standard are none of this one's
@@ -45,6 +55,11 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   const found =
     purpose === "to cut" || restsOnRecalledCourse(facts) ? (scheduled ?? known) : (known ?? scheduled);
   return found ?? noLength({});
+}
+
+/** A length that stands in the row and may be in another unit than its column. */
+function isOpenUnit({ field, guess, asks }: CellProblem): boolean {
+  return field === "length" && guess === "unit-of-cell" && asks === true;
 }
 
 function restsOnRecalledCourse({ definition }: BarFacts): boolean {

@@ -183,6 +183,7 @@ const LENGTH_WANTING: ReadonlySet<string> = new Set(["length-not-known", "length
 const COUNTS = ["total", "each", "members"] as const;
 
 const LOOK_AT: Readonly<Record<string, readonly ColumnKind[]>> = {
+  "length-open": ["length"],
   "dimensions-contradict": ["A", "shape"],
   "length-beyond-reason": ["A", "shape"],
   "bar-size-not-made": ["size"],

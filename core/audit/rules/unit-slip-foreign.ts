@@ -15,7 +15,7 @@ export default defineRule({
   messages: {
     slip: "{field} {from} would agree with the rest of the row as {to}: another unit by a factor of {factor}",
     read: "{field} {from} agrees with the rest of the row as {to}, and is read and weighed so: another unit by a factor of {factor}",
-    open: "{field} {from} is unlike its column, and {to} may be meant: correct the cell; until then it is weighed as typed",
+    open: "{field} {from} is unlike its column, and {to} may be meant: correct the cell; until then it is not used",
   },
   fixes: { correct: { label: "change {field} to {to}", safety: "needs-review" } },
   checkRow(facts, _context, report) {

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
+import { barLength } from "../../../core/bar/bar-length";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { sheetFromRows } from "../../../core/schedule/sheet";
+import type { Standard } from "../../../core/standards/port";
+import { resolveStandard } from "../../../core/standards/resolve-standard";
+import { factsToWeigh } from "../../../core/totals/row-mass";
+import { isRefusal, refusalText } from "../../../core/units/refusal";
+
+const HEADS = ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A mm"];
+const MANY = [3000, 4500, 6000, 2400, 5100].map((length, at) => [
+  `0${at + 1}`,
+  "H16",
+  4,
+  length,
+  "00",
+  length,
+]);
+
+describe("a length in another unit than its column, with its dimension", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const sheet = sheetFromRows("List", [HEADS, ...MANY, ["06", "H16", 16, 12, "00", 12]]);
+  const { byRow } = runAudit({ sheets: [sheet], standard });
+  const slipped = factsToWeigh(sheet, readSchedule(sheet, standard), standard).bars[5]!;
+
+  // 12 m typed among mm: what follows from A, 12 mm and 25 rounded up, is no bar either
+  it.each(["to cut", "to weigh"] as const)(
+    "should be no length %s until the cell is corrected",
+    (purpose) => {
+      const length = barLength(slipped, purpose);
+      expect(isRefusal(length) ? refusalText(length) : length).toBe(
+        "12 was taken in m, unlike its column: 12000 mm; until the cell is corrected the bar has no length",
+      );
+    },
+  );
+
+  it("should be told as not used", () => {
+    const told = byRow
+      .filter(({ code }) => code === "UNIT102")
+      .map(({ cell, message }) => `${cell} ${message}`);
+    expect(told).toEqual([
+      "D7 length 12 mm is unlike its column, and 12000 mm may be meant: correct the cell; until then it is not used",
+    ]);
+  });
+});
