@@ -42,7 +42,11 @@ export function createLocalEngine(): Engine {
         otherSheets: others.map(({ name }) => name),
         inspection: others.find(({ name }) => isInspectionSheet(name)) ?? null,
         settings,
-        audit: openAudit({ sheets, only: sheet.name, standard, settings }),
+        audit: openAudit({
+          ...{ sheets, only: sheet.name, standard, settings },
+          // as the command line: neither its user nor the workbook names one
+          isStandardAssumed: question.standard.trim() === "",
+        }),
       });
     },
     async recheck({ sheet, firstRow, lastRow }) {

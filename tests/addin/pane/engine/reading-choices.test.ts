@@ -115,3 +115,24 @@ test("why each column and row was read so is told as the command line does, rows
     "2-8 bar",
   ]);
 });
+
+// ten centimetres is a habit of other countries, and nobody said that the list is of BS 8666
+test("a standard that nobody chose is assumed in the pane as on the command line", async () => {
+  const rows = [3210, 4320, 2870, 5130, 1990, 3660].map((length, at) => [String(at + 1), 12, 10, length]);
+  const sheet = sheetFromRows("Bars", [["Stahlliste"], ["Pos.", "Ø", "Stück", "Länge mm"], ...rows]);
+  const told = async (standard: string) => {
+    const engine = createLocalEngine();
+    const view = await engine.check({
+      sheet,
+      shop: null,
+      otherSheets: NO_OTHER_SHEETS,
+      standard,
+      settings: null,
+    });
+    return view.findings.filter(({ code }) => code === "STANDARD103" || code === "LEN107");
+  };
+  const severities = async (standard: string) =>
+    (await told(standard)).map(({ code, severity }) => `${code} ${severity}`).sort();
+  expect(await severities("")).toEqual(["LEN107 note", "STANDARD103 doubtful"]);
+  expect(await severities("BS8666:2005")).toEqual(["LEN107 off-standard"]);
+});
