@@ -41,6 +41,7 @@ export const poursStyles = css`
     justify-content: space-between;
     align-items: center;
     gap: 8px;
+    padding-right: 8px;
   }
   tbody td {
     vertical-align: middle;
@@ -53,6 +54,7 @@ export const poursStyles = css`
     overflow-wrap: anywhere;
   }
   .only-pour {
+    flex: none;
     min-height: 24px;
     padding: 0 6px;
   }
