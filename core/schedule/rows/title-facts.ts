@@ -2,6 +2,7 @@ import type { TableReading } from "../bar-row";
 import { isWord, plainWords } from "../cells/row-words";
 import type { Cell } from "../sheet";
 import { shownText } from "./row-cells";
+import { saidInWords } from "./said-in-words";
 
 /** A row that may say something of the whole schedule. */
 export interface TitleRow {
@@ -39,11 +40,13 @@ export function addTitleFacts(facts: Map<string, string>, row: TitleRow): void {
     else if (OF_BARS.has(label)) facts.set(label, SEVERAL);
   };
   for (let index = 0; index < filled.length; index += 1) {
-    const cell = cells[filled[index] as number];
-    if (typeof cell !== "string") continue;
-    const inside = /^([^:=]{2,30})[:=]\s*(\S.*)$/.exec(cell.trim());
-    if (inside !== null && isLabel(plainWords(inside[1] ?? ""))) {
-      add(plainWords(inside[1] ?? ""), inside[2] ?? "");
+    const typed = cells[filled[index] as number];
+    if (typeof typed !== "string") continue;
+    const cell = isAbove ? withoutNames(facts, typed.trim()) : typed.trim();
+    const inside = /^([^:=]{2,30})[:=]\s*(\S.*)$/.exec(cell);
+    const named = plainWords(inside?.[1] ?? "");
+    if (inside !== null && (isLabel(named) || (isWord("fact", named) && !OF_BARS.has(named)))) {
+      add(named, inside[2] ?? "");
       continue;
     }
     const label = plainWords(cell);
@@ -54,6 +57,14 @@ export function addTitleFacts(facts: Map<string, string>, row: TitleRow): void {
       if (!isLabel(plainWords(value))) add(label, value);
     }
   }
+}
+
+/** Takes schedule, drawing and revision that the words of a title name, and gives what else they say. */
+function withoutNames(facts: Map<string, string>, text: string): string {
+  const { rest, ...said } = saidInWords(text);
+  for (const [kind, value] of Object.entries(said))
+    if (value !== null && !facts.has(kind)) facts.set(kind, value);
+  return rest;
 }
 
 /** What a title block says of all bars under it, where no column says it bar by bar. */

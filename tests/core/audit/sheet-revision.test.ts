@@ -57,4 +57,20 @@ describe("sheetRevision", () => {
     const title: Cell[][] = [["Schedule ref", "S-101 rev B"]];
     expect(revisionOf("Sheet1", title)).toEqual({ schedule: " S101", revision: "B" });
   });
+
+  // how offices fill the same block in: common practice
+  it.each<[string, Cell[][]]>([
+    ["a cell each with a colon", [["Job: Ewden bridge"], ["Schedule: EW-01", "Rev: B"]]],
+    ["a cell each without", [["Job: Ewden bridge", "Schedule EW-01", "Rev B"]]],
+    ["one cell", [["Job: Ewden bridge"], ["Bar schedule EW-01 rev B"]]],
+    ["one cell behind the job", [["Job: Ewden bridge, schedule EW-01, revision B"]]],
+    ["another name of the list", [["Job: Ewden bridge"], ["BBS No.: EW-01", "Revision B"]]],
+  ])("takes the title block however it is filled in: %s", (_, title) => {
+    expect(revisionOf("Sheet1", title)).toEqual({ schedule: "EWDENBRIDGE EW01", revision: "B" });
+  });
+
+  it("takes the first that the title names", () => {
+    const title: Cell[][] = [["Bar schedule EW-01 rev B"], ["replaces schedule EW-01 rev A"]];
+    expect(revisionOf("Sheet1", title)).toEqual({ schedule: " EW01", revision: "B" });
+  });
 });
