@@ -1,8 +1,18 @@
 import { type RefusedRow, refusedText } from "../../core/cutting";
-import { askedBars, cutListOf, openForJob, readForCutting, shopNotes } from "../../core/jobs";
+import {
+  askedBars,
+  checkBooks,
+  cutListOf,
+  openForJob,
+  piecesNotToMake,
+  piecesOf,
+  readForCutting,
+  shopNotes,
+} from "../../core/jobs";
 import type { ScheduleReading } from "../../core/schedule";
 import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
+import { isRefusal } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
 import type { PageHead } from "../print/print-page";
 import { answerOf } from "./answer-of";
@@ -50,6 +60,11 @@ export const cutplan: Command = {
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
     const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
+    const [checked] = read.schedules.length === 0 ? [] : checkBooks([book], question);
+    const notToMake =
+      checked === undefined || isRefusal(checked)
+        ? []
+        : piecesNotToMake(piecesOf(read).rows, checked.report.byRow);
     for (const note of notes) streams.note(note);
     if (target !== null) {
       if (isWorkbookName(target)) {
@@ -60,15 +75,17 @@ export const cutplan: Command = {
         for (const line of said) streams.note(line);
       } else {
         const { endCrop, kerf } = supply;
-        const facts = { refused, toBuy, endCrop, kerf, unit: standard.unit };
+        const namesSheets = sheets.length > 1;
+        const facts = { refused, notToMake, namesSheets, toBuy, endCrop, kerf, unit: standard.unit };
         const [first] = read.schedules;
         writePage(path, target, cutListPage(groups, headOf(first?.reading, standard), facts));
       }
       streams.note(`written: ${target}`);
     }
-    if (given.flag("json")) streams.result(JSON.stringify(jsonPlan({ groups, refused }, standard.unit)));
-    else printCutList({ groups, refused }, sheets.length > 1, standard.unit, streams);
-    return refused.length > 0 ? 1 : 0;
+    if (given.flag("json"))
+      streams.result(JSON.stringify(jsonPlan({ groups, refused, notToMake }, standard.unit)));
+    else printCutList({ groups, refused, notToMake }, sheets.length > 1, standard.unit, streams);
+    return refused.length + notToMake.length > 0 ? 1 : 0;
   },
 };
 

@@ -1,4 +1,5 @@
-import { checkBooks, heatUses, isAsked, plansWithHeats, shopNotes, ticketsOf } from "../../core/jobs";
+import { refusedText } from "../../core/cutting";
+import { checkBooks, cutListOf, heatUses, isAsked, shopNotes, ticketsOf } from "../../core/jobs";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -31,7 +32,8 @@ export const heats: Command = {
     refuseWithoutHeats(workshop);
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
     const filter = filterFor(given, checked);
-    const uses = heatUses(plansWithHeats(checked), tickets).map((use) => {
+    const { groups, refused } = cutListOf(checked);
+    const uses = heatUses(groups, tickets).map((use) => {
       const rows = use.rows.filter(({ pour }) => isAsked(filter, { pour, size: use.size }));
       return { ...use, rows };
     });
@@ -40,6 +42,8 @@ export const heats: Command = {
     if (given.flag("json"))
       streams.result(JSON.stringify({ heats: shown.map((use) => jsonHeat(use, standard.unit)) }));
     else for (const use of shown) printHeat(use, standard.unit, streams);
+    for (const row of refused)
+      streams.note(`of no heat, for it is in no plan: ${refusedText(row, standard.unit)}`);
     if (asked !== null && shown.length === 0) noteHeatGone(asked, workshop, streams);
     return 0;
   },

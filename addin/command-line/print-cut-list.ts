@@ -1,4 +1,5 @@
 import { proofWords, type RefusedRow, refusedText, type SizePlan } from "../../core/cutting";
+import { type NotToMake, notToMakeText } from "../../core/jobs";
 import { fromMillimetres } from "../../core/units/convert-length";
 import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
@@ -10,6 +11,7 @@ import type { Streams } from "./streams";
 interface PlanTold {
   readonly groups: readonly SizePlan[];
   readonly refused: readonly RefusedRow[];
+  readonly notToMake: readonly NotToMake[];
 }
 
 const lengthIn =
@@ -18,23 +20,29 @@ const lengthIn =
     Number(fromMillimetres(mm, unit).toPrecision(12));
 
 /** A plan in the shape that scripts rely on. */
-export function jsonPlan({ groups, refused }: PlanTold, unit: LengthUnit) {
+export function jsonPlan({ groups, refused, notToMake }: PlanTold, unit: LengthUnit) {
   const out = lengthIn(unit);
   return {
     groups: groups.map((group) => jsonGroup(group, out)),
     refused: refused.map((row) => jsonRefused(row, out, unit)),
+    notToMake,
   };
 }
 
 /** A plan for a person, and the rows that are in none. */
 export function printCutList(
-  { groups, refused }: PlanTold,
+  { groups, refused, notToMake }: PlanTold,
   namesSheets: boolean,
   unit: LengthUnit,
   streams: Streams,
 ): void {
   const out = lengthIn(unit);
   for (const group of groups) printPlan(group, out, streams);
+  if (notToMake.length > 0) {
+    const rows = notToMake.length === 1 ? "1 row is" : `${notToMake.length} rows are`;
+    streams.result(`planned, but ${rows} not to be made until cleared`);
+    for (const row of notToMake) streams.result(`  ${notToMakeText(row, namesSheets)}`);
+  }
   printRefused(refused, groups.length === 0, namesSheets, unit, streams);
 }
 

@@ -60,12 +60,25 @@ function lengthGiven(option: string | null, unit: LengthUnit): { length?: number
 }
 
 function jsonBundle({ item, count, mass, number, of }: Bundle) {
-  const { schedule = null, pour, member, mark, size, heats } = item;
-  return { schedule, pour, member, mark, size, bundle: number, of, bars: count, mass, heats: heats ?? [] };
+  const { schedule = null, pour, member, mark, size, heats, held = [] } = item;
+  return {
+    schedule,
+    pour,
+    member,
+    mark,
+    size,
+    bundle: number,
+    of,
+    bars: count,
+    mass,
+    heats: heats ?? [],
+    held,
+  };
 }
 
 function bundleWords({ item, count, mass, number, of }: Bundle, unit: LengthUnit): string {
   const heats = item.heats ?? [];
   const ofHeats = heats.length === 0 ? "" : `, heat ${heats.join(" or ")}`;
-  return `${item.mark ?? "no mark"} bundle ${number} of ${of}: ${count} x ${item.size}, ${printMass(mass, unit, 1)}${ofHeats}`;
+  const hold = (item.held ?? []).length === 0 ? "" : " HOLD";
+  return `${item.mark ?? "no mark"}${hold} bundle ${number} of ${of}: ${count} x ${item.size}, ${printMass(mass, unit, 1)}${ofHeats}`;
 }

@@ -32,6 +32,9 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
   const warning = bundle.overLimit
     ? html`<p class="warning">One bar is above the lifting limit: lift by a rated hoist only.</p>`
     : html``;
+  const held = (item.held ?? []).map(
+    (text) => html`<p class="warning">Not to be made or sent until cleared: ${text}</p>`,
+  );
   const waived = (item.waived ?? []).map((text) => html`<p class="waived">Not told: ${text}</p>`);
   const heats = item.heats ?? [];
   const ofHeats = heats.length === 0 ? html`` : html`<dt>Heat</dt><dd class="whole">${heats.join(", ")}</dd>`;
@@ -44,7 +47,7 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
 <dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>${ofHeats}
 </dl>
-${warning}${waived}
+${warning}${held}${waived}
 <p class="reference">${reference.join(", ")}</p>
 </article>
 `;
@@ -52,9 +55,12 @@ ${warning}${waived}
 
 function loadingRow(bundle: Bundle, unit: LengthUnit, isSeveral: boolean): Markup {
   const { item } = bundle;
-  return html`<tr>${isSeveral ? html`<td>${item.schedule ?? "-"}</td>` : html``}<td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${printMass(bundle.mass, unit, 1)}</td></tr>
+  return html`<tr>${isSeveral ? html`<td>${item.schedule ?? "-"}</td>` : html``}<td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}${holdWord(item)}</td><td>${bundle.number} of ${bundle.of}</td><td class="number">${bundle.count}</td><td class="number">${printMass(bundle.mass, unit, 1)}</td></tr>
 `;
 }
+
+/** Behind the mark of a bar that is not to be made until somebody clears it. */
+export const holdWord = ({ held = [] }: Bundle["item"]): string => (held.length === 0 ? "" : " HOLD");
 
 /** characters that still stand large on one line */
 const LONG_MARK = 8;

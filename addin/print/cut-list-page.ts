@@ -6,6 +6,7 @@ import {
   type SizePlan,
   type StockToBuy,
 } from "../../core/cutting";
+import { type NotToMake, notToMakeText } from "../../core/jobs";
 import type { LengthUnit } from "../../core/standards";
 import { counted } from "../../core/units/counted";
 import { tonnesOf } from "../../core/units/print-mass";
@@ -21,6 +22,10 @@ export type CutListGroup = Pick<SizePlan, "size" | "grade" | "plan" | "list">;
 export interface CutListFacts {
   /** bars in no plan */
   readonly refused: readonly RefusedRow[];
+  /** pieces of the plans that are not to be made until somebody clears them */
+  readonly notToMake: readonly NotToMake[];
+  /** rows are of several sheets or books */
+  readonly namesSheets?: boolean;
   readonly toBuy: readonly StockToBuy[];
   /** mm taken off each bar before the first piece */
   readonly endCrop: number;
@@ -34,10 +39,22 @@ export function cutListPage(groups: readonly CutListGroup[], head: PageHead, fac
   const { refused, toBuy, unit } = facts;
   return printPage("Cut list", head, [
     html`<p class="warning">Guard closed, hands as far from the blade as the machine's manual says, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
+    notToMakeSection(facts),
     refusedSection(refused, unit),
     toBuySection(toBuy, unit),
     ...groups.map((group) => groupSection(group, facts)),
   ]);
+}
+
+/** Pieces that are planned, and must not be bent or sent as they stand. */
+function notToMakeSection({ notToMake, namesSheets = false }: CutListFacts): Markup {
+  if (notToMake.length === 0) return html``;
+  return html`<section class="refused">
+<h2>Not to be made until cleared: ${counted(notToMake.length, "row")}</h2>
+<p>Their pieces stand in the plan below, marked HOLD.</p>
+<ul>${notToMake.map((row) => html`<li>${notToMakeText(row, namesSheets)}</li>`)}</ul>
+</section>
+`;
 }
 
 /** Bars that nobody will find cut. */
@@ -67,7 +84,7 @@ ${known.length === toBuy.length ? sum : html``}</table>
 `;
 }
 
-function groupSection(group: CutListGroup, { endCrop, kerf, unit }: CutListFacts): Markup {
+function groupSection(group: CutListGroup, { endCrop, kerf, unit, notToMake }: CutListFacts): Markup {
   const { plan, list } = group;
   const isBars = plan.boundIn === "bars";
   const bought = isBars ? counted(plan.barsBought, "bar") : `${metres(plan.stockLength)} m`;
@@ -76,20 +93,21 @@ function groupSection(group: CutListGroup, { endCrop, kerf, unit }: CutListFacts
   const remnants = plan.bars - plan.barsBought;
   const own = remnants === 0 ? "" : ` and ${counted(remnants, "remnant")} on hand`;
   const crop = endCrop > 0 ? ` Crop ${cutLengthWords(endCrop, unit)}${mm(unit)} off each bar first.` : "";
+  const held = new Set(notToMake.filter(({ size }) => size === group.size).map(({ mark }) => mark));
   const saw = kerf > 0 ? ` Each cut takes ${cutLengthWords(kerf, unit)}${mm(unit)}.` : "";
   return html`<section>
 <h2>Size ${nameOf(group)}</h2>
 <p>${bought} to buy${own} for ${counted(plan.pieces, "piece")}, ${proof}; ${(plan.wasteRatio * 100).toFixed(1)} % of the stock is left over.${crop}${saw}</p>
 <table><thead><tr><th class="number">Bars</th><th class="number">Stock${mm(unit)}</th><th>Stops, in order: pieces of each bar, marks (pieces in all)</th><th class="number">Rest${mm(unit)}</th><th>Rest goes to</th><th>Done</th></tr></thead>
-<tbody>${list.map((row) => listRow(row, unit))}</tbody></table>
+<tbody>${list.map((row) => listRow(row, unit, held))}</tbody></table>
 </section>
 `;
 }
 
-function listRow(row: CutListRow, unit: LengthUnit): Markup {
+function listRow(row: CutListRow, unit: LengthUnit, held: ReadonlySet<string | null>): Markup {
   const stops = row.stops.map(
     ({ length, perBar, marks }) =>
-      html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})`).join(", ")}</div>`,
+      html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})${held.has(mark) ? " HOLD" : ""}`).join(", ")}</div>`,
   );
   const remnant = row.fromRemnant ? html` <b>remnant</b>` : html``;
   const heats = row.heats.length === 0 ? html`` : html`<div>${heatWords(row.heats)}</div>`;

@@ -1,6 +1,7 @@
 import type { Bundle, Load, Loads } from "../../core/totals";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { printMass } from "../../core/units/print-mass";
+import { holdWord } from "./bundle-labels";
 import { cutLengthWords } from "./cut-length-words";
 import { html, type Markup } from "./html";
 import { isOfSeveral } from "./is-of-several";
@@ -12,9 +13,22 @@ export function loadsPage({ loads, left }: Loads, head: PageHead, unit: LengthUn
   const isSeveral = isOfSeveral(bundles);
   return printPage("Loading lists", head, [
     html`<p class="warning">The lorry's own plate, the driver's lashing and the rules of the road govern. Lift by rated slings, never by the tying wire; nobody stands under a load.</p>`,
+    heldSection(bundles),
     leftSection(left, unit, isSeveral),
     ...loads.map((load) => loadSection(load, unit, isSeveral)),
   ]);
+}
+
+/** Bars that stand on the lists below, and must not leave the yard as they are. */
+function heldSection(bundles: readonly Bundle[]): Markup {
+  const items = [...new Set(bundles.map(({ item }) => item))].filter(({ held = [] }) => held.length > 0);
+  if (items.length === 0) return html``;
+  const rows = items.map(
+    ({ mark, size, held = [] }) => html`<li>${mark ?? "no mark"} ${size}: ${held.join("; ")}</li>`,
+  );
+  return html`<section class="refused"><h2>Not to be made or sent until cleared</h2>
+<p>They stand on the lists below, marked HOLD.</p><ul>${rows}</ul></section>
+`;
 }
 
 function leftSection(left: Loads["left"], unit: LengthUnit, isSeveral: boolean): Markup {
@@ -39,6 +53,6 @@ function loadSection({ number, day, loading, mass }: Load, unit: LengthUnit, isS
 
 function row({ item, count, mass, number, of }: Bundle, unit: LengthUnit, isSeveral: boolean): Markup {
   const heats = item.heats ?? [];
-  return html`<tr>${isSeveral ? html`<td>${item.schedule ?? "-"}</td>` : html``}<td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}</td><td>${number} of ${of}</td><td class="number">${count}</td><td>${item.size}</td><td class="number">${cutLengthWords(item.length, unit)}</td><td class="number">${printMass(mass, unit, 1)}</td><td>${heats.length === 0 ? "-" : heats.join(", ")}</td><td></td></tr>
+  return html`<tr>${isSeveral ? html`<td>${item.schedule ?? "-"}</td>` : html``}<td>${item.pour ?? "-"}</td><td>${item.member ?? "-"}</td><td>${item.mark ?? "-"}${holdWord(item)}</td><td>${number} of ${of}</td><td class="number">${count}</td><td>${item.size}</td><td class="number">${cutLengthWords(item.length, unit)}</td><td class="number">${printMass(mass, unit, 1)}</td><td>${heats.length === 0 ? "-" : heats.join(", ")}</td><td></td></tr>
 `;
 }

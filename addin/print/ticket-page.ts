@@ -1,7 +1,7 @@
 import { barDrawing } from "../../core/shapes/bar-drawing";
 import { barSvg } from "../../core/shapes/bar-svg";
 import { citationText } from "../../core/standards";
-import type { Ticket, TicketWarning } from "../../core/tickets";
+import { isHold, type Ticket, type TicketWarning } from "../../core/tickets";
 import { printMass } from "../../core/units/print-mass";
 import { bendTable } from "./bend-table";
 import { heatWords } from "./heat-words";
@@ -185,10 +185,6 @@ function warnings(list: readonly TicketWarning[]): Markup {
 function waived(list: Ticket["waived"]): Markup {
   if (list.length === 0) return html``;
   return html`<ul class="warnings">${list.map(({ text }) => html`<li><b>not told</b> ${text}</li>`)}</ul>`;
-}
-
-function isHold({ severity, unsure }: TicketWarning): boolean {
-  return !unsure && (severity === "unsafe" || severity === "unbendable");
 }
 
 function warningLine({ severity, unsure, text }: TicketWarning): Markup {

@@ -27,6 +27,13 @@ export function labelsOf(tickets: readonly Ticket[], limit: number | null): Labe
   const left = tickets.length - items.length;
   return {
     bundles: makeBundles(items, limit),
-    notes: left === 0 ? [] : [`${left} bar rows without count, length or mass: they are in no bundle`],
+    notes: [
+      ...(left === 0 ? [] : [`${left} bar rows without count, length or mass: they are in no bundle`]),
+      ...items.flatMap(({ mark, size, held = [] }) =>
+        held
+          .slice(0, 1)
+          .map((why) => `not to be made or sent until cleared: ${mark ?? "no mark"} ${size}: ${why}`),
+      ),
+    ],
   };
 }

@@ -1,7 +1,7 @@
 import type { AuditReport } from "../audit";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
-import type { Ticket } from "../tickets/ticket";
+import { isHold, type Ticket } from "../tickets/ticket";
 import { type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
 
 /** What tickets are made of: an audit, the sheets it read, and the yard. */
@@ -41,8 +41,5 @@ function shopNote({ sheet }: Workshop): string[] {
 
 /** True for a bar that may hurt somebody for certain, or that cannot be made as it stands. */
 export function isUnmakeable({ warnings, order }: Ticket): boolean {
-  const severe = warnings.some(
-    ({ severity, unsure }) => !unsure && (severity === "unsafe" || severity === "unbendable"),
-  );
-  return severe || (order.kind === "blocked" && order.sure);
+  return warnings.some(isHold) || (order.kind === "blocked" && order.sure);
 }

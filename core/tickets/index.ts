@@ -10,5 +10,6 @@ export type {
   TicketBend,
   TicketWarning,
 } from "./ticket";
+export { isHold } from "./ticket";
 export { type HeatsOfRow, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";

@@ -201,3 +201,8 @@ export interface TicketWarning {
   readonly unsure: boolean;
   readonly text: string;
 }
+
+/** True of what may hurt somebody for certain, or cannot be made as it stands. */
+export function isHold({ severity, unsure }: Pick<TicketWarning, "severity" | "unsure">): boolean {
+  return !unsure && (severity === "unsafe" || severity === "unbendable");
+}

@@ -15,6 +15,8 @@ export interface BundleItem {
   readonly massEach: number;
   /** unsafe or unbendable findings of the bar that somebody said are not to be told, with reason, name and date */
   readonly waived?: readonly string[];
+  /** why the bar is not to be made until somebody clears it */
+  readonly held?: readonly string[];
   /** mill certificates that its bars may be of; a blank one is said as not written down */
   readonly heats?: readonly string[];
 }

@@ -29,7 +29,7 @@ export async function cutJob(
     );
   const job = await readJob(asked.named.paths, asked.task, given, streams);
   try {
-    const { rows, refused, books, first, workshop, notes, places } = piecesOfJob(asked, job);
+    const { rows, refused, notToMake, books, first, workshop, notes, places } = piecesOfJob(asked, job);
     for (const note of notes) streams.note(note);
     if (first === null || workshop === null || rows.length === 0)
       throw new InputRefused("no piece to cut was found in any of the books");
@@ -44,7 +44,9 @@ export async function cutJob(
       streams.note(`written: ${target}; no rest is booked on a Shop sheet`);
     } else if (target !== null) {
       const { endCrop, kerf } = supply;
-      const facts = { refused: plan.refused, toBuy: plan.toBuy, endCrop, kerf, unit: standard.unit };
+      const { toBuy } = plan;
+      const { unit } = standard;
+      const facts = { refused: plan.refused, notToMake, namesSheets: true, toBuy, endCrop, kerf, unit };
       const head = {
         job: job.judged.schedules[0]?.job ?? null,
         schedule: null,
@@ -56,10 +58,13 @@ export async function cutJob(
     }
     if (given.flag("json"))
       streams.result(
-        JSON.stringify({ books, job: { ...jsonPlan(plan, standard.unit), findings: job.judged.findings } }),
+        JSON.stringify({
+          books,
+          job: { ...jsonPlan({ ...plan, notToMake }, standard.unit), findings: job.judged.findings },
+        }),
       );
-    else printCutList(plan, true, standard.unit, streams);
-    return books.some(({ error }) => error !== null) ? 2 : plan.refused.length > 0 ? 1 : 0;
+    else printCutList({ ...plan, notToMake }, true, standard.unit, streams);
+    return books.some(({ error }) => error !== null) ? 2 : plan.refused.length + notToMake.length > 0 ? 1 : 0;
   } finally {
     job.close();
   }

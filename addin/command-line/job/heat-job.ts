@@ -1,3 +1,4 @@
+import { refusedText } from "../../../core/cutting";
 import { type HeatRow, heatUses, isAsked } from "../../../core/jobs";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
@@ -45,6 +46,8 @@ export async function heatJob(asked: JobAsked, given: GivenOptions, streams: Str
           return `${book}, ${sheet}!${row.cell}`;
         });
     }
+    for (const row of pieces.refused)
+      streams.note(`of no heat, for it is in no plan: ${refusedText(row, unit)}`);
     if (heat !== null && uses.length === 0) noteHeatGone(heat, workshop, streams);
     return unread.length > 0 ? 2 : 0;
   } finally {

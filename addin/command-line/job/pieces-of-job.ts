@@ -2,7 +2,9 @@ import type { CutRow, RefusedRow, SizePlan } from "../../../core/cutting";
 import {
   countedBars,
   heatsByRow,
+  type NotToMake,
   type OpenedBook,
+  piecesNotToMake,
   piecesOf,
   plansOfPieces,
   readForCutting,
@@ -18,6 +20,7 @@ import type { JobRead } from "./read-job";
 export interface JobPieces {
   readonly rows: readonly CutRow[];
   readonly refused: readonly RefusedRow[];
+  readonly notToMake: readonly NotToMake[];
   readonly books: readonly {
     readonly book: string;
     readonly pieces: number;
@@ -48,11 +51,13 @@ export const sheetInJob = (path: string, sheet: string | null): string => `${pat
 /** Collects the pieces of a job, one book held at a time. */
 export function piecesOfJob(
   asked: JobAsked,
-  job: Pick<JobRead, "judged">,
+  job: Pick<JobRead, "judged" | "answers" | "digest">,
   filter: JobAsked["filter"] = asked.filter,
 ): JobPieces {
   const rows: CutRow[] = [];
   const refused: RefusedRow[] = [];
+  const notToMake: NotToMake[] = [];
+  const answers = new Map(job.answers.map((answer) => [answer.path, answer]));
   const notes: string[] = [];
   const places = new Map<string, { book: string; sheet: string }>();
   const books: { book: string; pieces: number; error: string | null }[] = [];
@@ -80,13 +85,25 @@ export function piecesOfJob(
     });
     for (const row of pieces.rows) rows.push(onBook(row));
     for (const row of pieces.refused) refused.push(onBook(row));
+    const answer = answers.get(path);
+    const findings = answer === undefined || answer.error !== null ? [] : job.digest(answer).report.findings;
+    for (const row of piecesNotToMake(pieces.rows, findings)) notToMake.push(onBook(row));
     books.push({ book: path, pieces: pieces.rows.reduce((sum, { count }) => sum + count, 0), error: null });
   }
-  return { rows, refused, books, first, workshop: (shop ?? first)?.workshop ?? null, notes, places };
+  return {
+    rows,
+    refused,
+    notToMake,
+    books,
+    first,
+    workshop: (shop ?? first)?.workshop ?? null,
+    notes,
+    places,
+  };
 }
 
 /** The plan of a whole job whose stock is written down with its heats, whichever of its bars are asked for. */
-export function heatsOfJob(asked: JobAsked, job: Pick<JobRead, "judged">): JobHeats {
+export function heatsOfJob(asked: JobAsked, job: Pick<JobRead, "judged" | "answers" | "digest">): JobHeats {
   const pieces = piecesOfJob(asked, job, ALL_BARS);
   const { rows, refused, first, workshop } = pieces;
   const groups =

@@ -1,5 +1,5 @@
 import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
-import { cutListOf } from "../../../core/jobs";
+import { cutListOf, notToMakeText, piecesNotToMake, piecesOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import type { Workshop } from "../../../core/shop";
 import { tonnesOf } from "../../../core/units/print-mass";
@@ -27,13 +27,15 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   const { groups, refused: all, supply, toBuy, notes } = cutListOf({ schedules, standard, workshop });
   // the page is of one sheet, which its head names
   const refused = all.map((row) => ({ ...row, sheet: null }));
+  const asks = { schedules, standard, workshop };
+  const notToMake = piecesNotToMake(piecesOf(asks).rows, kept.audit.report.byRow);
   const words = refused.map((row) => refusedText(row, standard.unit));
   if (groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);
   const { endCrop, kerf } = supply;
   return {
     title: "Cut list",
-    html: cutListPage(groups, head, { refused, toBuy, endCrop, kerf, unit: standard.unit }),
+    html: cutListPage(groups, head, { refused, notToMake, toBuy, endCrop, kerf, unit: standard.unit }),
     refused: words,
     toBuy: toBuy.map(({ size, grade, length, bars, kilograms, provenLeast }) => ({
       size: [size, grade].filter((part) => part !== null).join(" "),
@@ -43,7 +45,10 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       kilograms: kilograms === null ? "?" : String(Math.round(kilograms)),
       provenLeast,
     })),
-    notes,
+    notes: [
+      ...notes,
+      ...notToMake.map((row) => `not to be made until cleared: ${notToMakeText(row, false)}`),
+    ],
     remnants: remnantView(asked, groups, supply.leastRemnant),
   };
 }
