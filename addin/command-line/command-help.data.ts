@@ -102,7 +102,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     ],
   },
   recalc: {
-    says: "A copy of the workbook in which each BAR formula shows its value, for people who open it without the add-in.",
+    says: "A copy of the workbook in which each BAR formula shows its value, for people who open it in Excel without the add-in. LibreOffice works such cells out anew and shows #NAME? in them.",
     examples: [
       { line: "recalc estimate.xlsx --out valued.xlsx", says: "formulas stay, values stand beside" },
       { line: "recalc bridge --out valued", says: "a copy of each book of a job, in a folder" },
