@@ -42,6 +42,7 @@ export const TONNAGE: WorksheetFunction = {
       lifts: "column",
     },
   ],
+  massUnit: ([, , , unit]) => String(unit?.[0]?.[0] || DEFAULT_UNIT),
   call([pours, sizes, masses, unit]) {
     const columns = { pours: pours ?? [], sizes: sizes ?? [], masses: masses ?? [] };
     const refusal = tableRefusal(columns);

@@ -35,4 +35,6 @@ export interface WorksheetFunction {
   readonly description: string;
   readonly args: readonly FunctionArgument[];
   call(args: readonly (Block | undefined)[], environment: FunctionEnvironment): Block;
+  /** the unit of mass that its numbers are in; left out where they are no masses */
+  massUnit?(args: readonly (Block | undefined)[]): string;
 }

@@ -173,6 +173,27 @@ describe("a day's work", () => {
       .toBe(["1.579", "1.579", "2.466", "1.579", "2.466"].join("\n"));
   });
 
+  test("should show masses as schedules write them, and hold them whole", async () => {
+    // 1000 + 400 + 500 - 32 - 32 = 1836, up to 1850; 24 x 1.85 x 1.579 kg/m = 70.1076 kg
+    await bench.typeAt("Y2", '=BAR.ROWMASS("21","H16",{1000,400,500},24,"BS8666:2005")');
+    await bench.typeAt("Y3", '=BAR.ROWMASS("21","H16",{1000,400,500},24,"BS8666:2005","t")');
+    await bench.typeAt("Y4", "=Y2*10");
+    await expect.poll(() => cellText("Y4")).toBe("701.076");
+    expect(await cellText("Y2")).toBe("70.11");
+    expect(await cellText("Y3")).toBe("0.070");
+  });
+
+  test("should read numbers that are pasted with a decimal comma, and say so", async () => {
+    await bench.goTo("Y8");
+    await page.evaluate(() => navigator.clipboard.writeText("1,25\t2.500,5\n0107\t7,5"));
+    await page.keyboard.press("Control+v");
+    await expect
+      .poll(() => page.locator('barwright-pane .said[role="status"]').textContent())
+      .toBe('Pasted with a decimal comma: read "1,25" in Y8 as 1.25 and 2 more');
+    await bench.typeAt("Y10", "=Y8+Z8+Z9");
+    await expect.poll(() => cellText("Y10")).toBe("2509.25");
+  });
+
   test("should grow with a result that needs more room than the sheet has", async () => {
     await bench.typeAt("X2", '=BAR.MARKS("21",16,{300,400,300})');
     await expect.poll(() => cellText("X2"), { timeout: 30_000 }).toBe("bend");

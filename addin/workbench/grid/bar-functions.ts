@@ -18,6 +18,7 @@ import type {
   WorksheetFunction,
 } from "../../../core/formulas/worksheet-function";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
+import { massPlaces } from "../../../core/units/mass-places";
 
 const NAMESPACE = "BAR.";
 
@@ -25,7 +26,7 @@ const NAMESPACE = "BAR.";
 export const surroundings = {
   environment: { defaultStandard: "" } as FunctionEnvironment,
   /** Told of each refusal, by the cell it stands in: the grid's errors carry no text of their own. */
-  onResult: (_place: ResultPlace, _refusals: readonly CellMessage[], _size: BlockSize): void => {},
+  onResult: (_place: ResultPlace, _refusals: readonly CellMessage[], _block: ResultBlock): void => {},
 };
 
 export interface ResultPlace {
@@ -36,10 +37,11 @@ export interface ResultPlace {
   readonly column: number;
 }
 
-/** Rows and columns that a result fills. */
-export interface BlockSize {
+/** Rows and columns that a result fills, and the decimals of its numbers where they are masses. */
+export interface ResultBlock {
   readonly rows: number;
   readonly columns: number;
+  readonly places: number | null;
 }
 
 export interface CellMessage {
@@ -72,9 +74,10 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
 
     override calculate(...args: BaseValueObject[]) {
       const refusal = wrongCount(definition, args);
+      const blocks = args.map(blockOf);
       const result: Block =
         refusal === null
-          ? definition.call(args.map(blockOf), surroundings.environment)
+          ? definition.call(blocks, surroundings.environment)
           : [[{ error: "#VALUE!", message: refusal }]];
       const place = {
         book: this.unitId ?? "",
@@ -82,8 +85,10 @@ function functionClass(definition: WorksheetFunction): typeof BaseFunction {
         row: this.row,
         column: this.column,
       };
-      const size = { rows: result.length, columns: result[0]?.length ?? 0 };
-      surroundings.onResult(place, messagesOf(result, place), size);
+      const unit = definition.massUnit?.(blocks);
+      const places = unit === undefined ? null : massPlaces(unit);
+      const block = { rows: result.length, columns: result[0]?.length ?? 0, places };
+      surroundings.onResult(place, messagesOf(result, place), block);
       return resultOf(result, place);
     }
   };

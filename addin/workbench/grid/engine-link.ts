@@ -1,5 +1,5 @@
 import type { FunctionEnvironment } from "../../../core/formulas";
-import type { BlockSize, CellMessage, FunctionText, ResultPlace } from "./bar-functions";
+import type { CellMessage, FunctionText, ResultBlock, ResultPlace } from "./bar-functions";
 
 /**
  * What the page says to its calculating worker: its end of a channel of our own, and what formulas ask of the
@@ -9,7 +9,7 @@ export type ToEngine =
   | { readonly barwrightLink: MessagePort }
   | { readonly barwrightEnvironment: FunctionEnvironment };
 
-export interface FormulaResult extends BlockSize {
+export interface FormulaResult extends ResultBlock {
   readonly place: ResultPlace;
   readonly messages: readonly CellMessage[];
 }

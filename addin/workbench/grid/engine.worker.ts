@@ -33,13 +33,13 @@ addEventListener("message", ({ data }) => {
 function open(link: MessagePort): void {
   link.postMessage({ kind: "functions", functions: barFunctionTexts } satisfies FromEngine);
   let waiting: FormulaResult[] = [];
-  surroundings.onResult = (place, messages, size) => {
+  surroundings.onResult = (place, messages, block) => {
     if (waiting.length === 0) {
       setTimeout(() => {
         link.postMessage({ kind: "results", results: waiting } satisfies FromEngine);
         waiting = [];
       });
     }
-    waiting.push({ place, messages, ...size });
+    waiting.push({ place, messages, ...block });
   };
 }
