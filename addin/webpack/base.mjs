@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { Notices } from "./notices.mjs";
 import { inAddin } from "./paths.mjs";
+import { RulesPage } from "./rules-page.mjs";
 
 export { inAddin };
 
@@ -31,7 +32,7 @@ export function baseConfig({ name, mode }) {
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },
-    plugins: [new MiniCssExtractPlugin(), new Notices()],
+    plugins: [new MiniCssExtractPlugin(), new Notices(), new RulesPage()],
     performance: { hints: false },
     cache: {
       type: "filesystem",

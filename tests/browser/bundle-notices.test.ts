@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { RULES } from "../../core/audit/rules/index";
 import { packagesNamed } from "../_support/packages-named";
 
 const PAGES = fileURLToPath(new URL("../../.cache/pages", import.meta.url));
@@ -24,5 +25,15 @@ describe("a built page", () => {
     const bundled = packagesNamed((paths ?? []).join("\n"));
     expect(bundled.length).toBeGreaterThan(5);
     expect(bundled.filter((name) => !named.has(name))).toEqual([]);
+  });
+
+  test.each(["workbench", "taskpane"])("%s should have the page of every rule beside it", (page) => {
+    const text = readFileSync(`${PAGES}/${page}/rules.html`, "utf8");
+    const codes = [...text.matchAll(/<article id="([A-Z]+\d+)">/g)].map(([, code]) => code);
+    expect(codes).toEqual(RULES.map(({ code }) => code).sort());
+    const rule = RULES.find(({ code }) => code === "BEND101");
+    expect(text).toContain(`BEND101, <code>unsafe</code>. ${rule?.docs.summary}`);
+    // no sign of the Markdown that it is made of
+    expect(text).not.toMatch(/^(\||#|> |- )/m);
   });
 });

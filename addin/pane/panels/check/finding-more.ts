@@ -41,7 +41,9 @@ export function findingMore(model: PaneModel, memory: CheckMemory, finding: Find
         decide: (decided) => void model.decide(waive(finding, decided), `Accepted at ${place}: ${rule}`),
       })}
       ${notAsked(model, memory, finding)}
-      <p class="code">${rule}, ${code}</p>
+      <p class="code">
+        ${rule}, ${code}${about === undefined ? nothing : html`: <a href="rules.html#${code}" target="_blank">the rule's page</a>`}
+      </p>
     </div>
   `;
 }

@@ -172,6 +172,9 @@ export const listStyles = css`
     flex: 1 1 100%;
     overflow-wrap: anywhere;
   }
+  .code a {
+    color: var(--colorBrandForegroundLink);
+  }
   .cite,
   .code,
   .hint {
