@@ -29,11 +29,13 @@ export function sheetPage(
   if (sheet === undefined) throw new WorkbookRefusal("no workbook is open: open one first");
   const worksheet = sheet.getSheet();
   const title = sheet.getSheetName();
-  const flags = new Map(overlay.flags(sheet.getSheetId()).map((flag) => [flag.row, flag]));
+  const flags = new Map<number, RowFlag[]>();
+  for (const flag of overlay.flags(sheet.getSheetId()))
+    flags.set(flag.row, [...(flags.get(flag.row) ?? []), flag]);
   const [rows, columns] = [sheet.getLastRow() + 1, sheet.getLastColumn() + 1];
   const frozen = Math.max(0, worksheet.getFreeze().ySplit);
   const lines = Array.from({ length: rows }, (_, row) => row).filter((row) => worksheet.getRowVisible(row));
-  const cells = (row: number): Markup => rowCells(worksheet, row, columns, flags.get(row));
+  const cells = (row: number): Markup => rowCells(worksheet, row, columns, flags.get(row) ?? []);
   const hidden = rows - lines.length;
   const kept = hidden === 0 ? "" : `, without ${hidden} hidden rows`;
   const told = flags.size === 0 ? "no rows are coloured" : `${flags.size} rows are coloured`;
@@ -48,13 +50,15 @@ export function sheetPage(
         html`<table class="sheet"><thead>${lines.filter((row) => row < frozen).map((row) => html`<tr>${cells(row)}</tr>`)}</thead>
 <tbody>${lines
           .filter((row) => row >= frozen)
-          .map((row) => html`<tr>${cells(row)}</tr>${found(flags.get(row), columns)}`)}</tbody></table>`,
+          .map(
+            (row) => html`<tr>${cells(row)}</tr>${found(flags.get(row) ?? [], columns)}`,
+          )}</tbody></table>`,
       ],
     ),
   };
 }
 
-function rowCells(worksheet: Worksheet, row: number, columns: number, flag: RowFlag | undefined): Markup {
+function rowCells(worksheet: Worksheet, row: number, columns: number, flags: readonly RowFlag[]): Markup {
   const numbers = html`<td class="number">${row + 1}</td>`;
   const cells = Array.from({ length: columns }, (_, column) => {
     const merged = worksheet.getMergedCell(row, column) ?? null;
@@ -62,8 +66,8 @@ function rowCells(worksheet: Worksheet, row: number, columns: number, flag: RowF
     if (isInside || worksheet.getColVisible(column) === false) return html``;
     const cell = worksheet.getCell(row, column);
     const look = worksheet.getComposedCellStyle(row, column);
-    const isFlagged = flag !== undefined && column >= flag.firstColumn && column <= flag.lastColumn;
-    const fill = isFlagged ? FLAG_FILLS[flag.colour] : look.bg?.rgb;
+    const flag = flags.find(({ firstColumn, lastColumn }) => column >= firstColumn && column <= lastColumn);
+    const fill = flag !== undefined ? FLAG_FILLS[flag.colour] : look.bg?.rgb;
     const style = [
       fill ? `background: ${fill}` : "",
       look.bl === 1 ? "font-weight: 600" : "",
@@ -77,9 +81,10 @@ function rowCells(worksheet: Worksheet, row: number, columns: number, flag: RowF
 }
 
 /** What was found in a row, in a row of its own. */
-function found(flag: RowFlag | undefined, columns: number): Markup {
-  if (flag === undefined) return html``;
-  return html`<tr class="found"><td></td><td colspan="${columns}">${flag.note}</td></tr>`;
+function found(flags: readonly RowFlag[], columns: number): Markup {
+  const notes = flags.map(({ note }) => note).filter((note) => note !== "");
+  if (notes.length === 0) return html``;
+  return html`<tr class="found"><td></td><td colspan="${columns}">${notes.join("\n")}</td></tr>`;
 }
 
 const shown = (cell: Nullable<ICellData>): string => String(cell?.v ?? "");

@@ -1,4 +1,5 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
+import { isPointedAt } from "../audit/is-pointed-at";
 import { markSuperseded } from "../audit/mark-superseded";
 
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
@@ -133,14 +134,6 @@ function withColumnsSaid(
     }
   }
   return { ...settings, readings };
-}
-
-const LETTERS = /^[A-Z]{1,3}$/i;
-
-/** Columns called by their letters stand as they are: the sheet is not turned to have its bars in rows. */
-function isPointedAt({ readings }: AuditSettings, sheet: string): boolean {
-  const own = readings.find((reading) => reading.sheet === sheet);
-  return own?.columns?.some(({ column }) => LETTERS.test(column)) === true;
 }
 
 /** Reads the schedules of an opened book; refuses one in which no sheet has a header. */

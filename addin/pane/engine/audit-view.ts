@@ -94,13 +94,15 @@ export type CellContent = string | number | boolean | null;
 /** What the pane shows of an audit of one sheet. */
 export interface AuditView {
   readonly sheet: string;
+  /** whether its bars stand in columns, one beside the other */
+  readonly isTurned: boolean;
   readonly standard: { readonly id: string; readonly title: string };
   readonly findings: readonly FindingView[];
   readonly rows: RowCounts;
   /** the sheet's own row number of the header, from 1 */
   readonly header: number | null;
   readonly columns: readonly ColumnView[];
-  readonly unread: readonly { readonly row: number; readonly reason: string }[];
+  readonly unread: readonly { readonly place: string; readonly reason: string }[];
   readonly decisions: DecisionsView;
   /** each decision because of which something is not told, in one line */
   readonly notTold: readonly string[];
@@ -136,8 +138,10 @@ export interface RowFlagView {
 
 /** One bar of the sheet, drawn and reckoned. Lengths are texts in the standard's unit. */
 export interface BarView {
-  /** the sheet's own row number, from 1 */
+  /** the sheet's own row number, from 1; its column's where the bars stand in columns */
   readonly row: number;
+  /** "row 7", or "column G" */
+  readonly place: string;
   readonly title: string;
   readonly shape: string | null;
   /** what a drawing says in lines: radius, angles, how sure its course is */

@@ -2,8 +2,10 @@ import type { CellEdit } from "../../workbook/workbook-port";
 
 /** A bar of the schedule to be chosen at the bench. */
 export interface MarkView {
-  /** the sheet's own row, from 1 */
+  /** the sheet's own row, from 1; its column where the bars stand in columns */
   readonly row: number;
+  /** where that row begins */
+  readonly cell: string;
   readonly mark: string;
   readonly member: string | null;
   readonly pour: string | null;

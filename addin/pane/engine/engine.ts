@@ -46,8 +46,11 @@ export interface Engine {
   check(question: CheckQuestion): Promise<AuditView>;
   /** Judges again what an edit can have changed, with the standard and settings of the sheet's last check. */
   recheck(edited: EditedSheet): Promise<AuditView>;
-  /** The bar of a row, the sheet's from 0, as its last check read it; null where the row is no bar. */
-  bar(sheet: string, row: number): Promise<BarView | null>;
+  /**
+   * The bar of a row, the sheet's from 0, as its last check read it; of a column where the bars stand in columns.
+   * Null where the line is no bar.
+   */
+  bar(sheet: string, line: number): Promise<BarView | null>;
   /** Why each column and row was read as it was. */
   explain(sheet: string): Promise<ExplainedView>;
   /** What a decision would keep from being told, in words. */

@@ -1,5 +1,8 @@
+import { isPointedAt } from "../../../core/audit/is-pointed-at";
 import { openAudit, recheck } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { isInspectionSheet } from "../../../core/tickets/is-inspection-sheet";
 import type { AuditView } from "./audit-view";
 import { aheadWords } from "./decision-words";
@@ -33,7 +36,15 @@ export function createLocalEngine(): Engine {
     async check(question) {
       const standard = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      const { sheet, shop, otherSheets } = question;
+      const { shop } = question;
+      // as the command line: bars that stand in columns are read as rows
+      const upright = (each: Sheet): Sheet =>
+        isPointedAt(settings, each.name) ? each : uprightSheet(each, standard);
+      const sheet = upright(question.sheet);
+      const otherSheets = {
+        before: question.otherSheets.before.map(upright),
+        behind: question.otherSheets.behind.map(upright),
+      };
       const others = [...otherSheets.before, ...otherSheets.behind];
       const sheets = sheetsToRead(sheet, shop, otherSheets);
       return keep({
@@ -49,18 +60,25 @@ export function createLocalEngine(): Engine {
         }),
       });
     },
-    async recheck({ sheet, firstRow, lastRow }) {
-      const last = known(sheet.name);
-      const isMoved = last.sheet.top !== sheet.top || last.sheet.left !== sheet.left;
+    async recheck({ sheet: edited, firstRow, lastRow }) {
+      const last = known(edited.name);
+      const { standard } = last.audit.report;
+      const sheet = isPointedAt(last.settings, edited.name) ? edited : uprightSheet(edited, standard);
+      const isMoved =
+        // an edited row goes through all bars that stand in columns
+        sheet.isTurned === true ||
+        last.sheet.isTurned === true ||
+        last.sheet.top !== sheet.top ||
+        last.sheet.left !== sheet.left;
       const first = isMoved ? 0 : firstRow - sheet.top;
       const end = isMoved || last.sheet.rowCount !== sheet.rowCount ? Infinity : lastRow - sheet.top;
       return keep({ ...last, sheet, audit: recheck(last.audit, sheet, first, end) });
     },
-    async bar(name, row) {
+    async bar(name, line) {
       const last = checks.get(name);
       const reading = last?.audit.report.sheets[0]?.reading;
       if (last === undefined || reading === undefined) return null;
-      return barView(last.sheet, reading, last.audit.report.standard, row - last.sheet.top);
+      return barView(last.sheet, reading, last.audit.report.standard, line - last.sheet.top);
     },
     explain: async (sheet) => explainedView(known(sheet)),
     ahead: async (sheet, decision) => aheadWords(known(sheet), decision),

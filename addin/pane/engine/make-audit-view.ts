@@ -8,9 +8,9 @@ import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { columnLetters } from "../../../core/schedule/cell-address";
 import { columnWords } from "../../../core/schedule/columns/column-words";
+import { lineWords } from "../../../core/schedule/line-words";
 import { type ScheduleHead, scheduleHead } from "../../../core/schedule/schedule-head";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { unreadRows } from "../../../core/schedule/unread-rows";
 import { citationText, type Standard } from "../../../core/standards";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
@@ -37,6 +37,7 @@ export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptChe
   const worst = worstByRow(ofSheet, sheet);
   return {
     sheet: sheet.name,
+    isTurned: sheet.isTurned === true,
     standard: { id: report.standard.id, title: report.standard.title },
     findings: findingViews(report, sheet),
     otherSheets,
@@ -45,14 +46,14 @@ export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptChe
     header: audited?.header ?? null,
     columns: reading === undefined ? [] : columnViews(reading, sheet),
     unread: (reading === undefined ? [] : unreadRows(reading)).map(({ row, reason }) => ({
-      row: sheet.top + row + 1,
+      place: lineWords(sheet, row),
       reason,
     })),
     decisions: decisionsView(report, settings, sheet.name, shop),
     notTold: report.waivers.map(notToldWords),
     notToldSummary: notToldSummary(report.waivers),
     head: reading === undefined ? NO_HEAD : scheduleHead(reading),
-    noHeader: noHeaderText(reading, sheet, report.standard),
+    noHeader: noHeaderText(reading, sheet),
     flags: reading === undefined ? [] : flagsOf(ofSheet, worst, reading, sheet),
     ...masses(reading, sheet, report.standard, worst),
     held: reading?.held?.reason ?? null,
@@ -141,15 +142,21 @@ function flagsOf(
     if (known === undefined) ofRow.set(finding.row, [finding]);
     else known.push(finding);
   }
-  return [...worst].map(([row, finding]) => {
+  return [...worst].flatMap(([row, finding]) => {
     const columns = columnsAt(reading, row);
-    return {
-      row: sheet.top + row,
-      firstColumn: sheet.left + Math.min(...columns),
-      lastColumn: sheet.left + Math.max(...columns),
-      colour: finding.severity,
-      note: rowNote(ofRow.get(finding.row) ?? [finding]),
-    };
+    const line = sheet.top + row;
+    const [first, last] = [sheet.left + Math.min(...columns), sheet.left + Math.max(...columns)];
+    const colour = finding.severity;
+    const note = rowNote(ofRow.get(finding.row) ?? [finding]);
+    if (sheet.isTurned !== true) return [{ row: line, firstColumn: first, lastColumn: last, colour, note }];
+    // a bar that stands in a column has one cell in each row, and its note at the first
+    return Array.from({ length: last - first + 1 }, (_, at) => ({
+      row: first + at,
+      firstColumn: line,
+      lastColumn: line,
+      colour,
+      note: at === 0 ? note : "",
+    }));
   });
 }
 
@@ -175,7 +182,8 @@ function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
   );
   const headers = columns.map(({ header }) => header);
   return columns.map(({ kind, column, header, unit, guess, corrected = false }) => {
-    const letter = columnLetters(sheet.left + column);
+    const at = sheet.left + column;
+    const letter = sheet.isTurned === true ? String(at + 1) : columnLetters(at);
     return {
       letter,
       header,
@@ -190,9 +198,7 @@ function columnViews(reading: ScheduleReading, sheet: Sheet): ColumnView[] {
 }
 
 /** Why no bar of the sheet stands in a row that could be marked; null where there are such. */
-function noHeaderText(reading: ScheduleReading | undefined, sheet: Sheet, standard: Standard): string | null {
-  if (uprightSheet(sheet, standard) !== sheet)
-    return "The bars of this sheet stand in columns, one beside the other, and only rows are marked here. Copy it and paste it turned, with one bar a row, and check that. The command line reads it as it stands.";
+function noHeaderText(reading: ScheduleReading | undefined, sheet: Sheet): string | null {
   const noHeader = reading?.noHeader ?? null;
   if (noHeader === null) return null;
   const nearest =

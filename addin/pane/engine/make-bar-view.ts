@@ -3,6 +3,7 @@ import { BarFacts } from "../../../core/bar/bar-facts";
 import { barMass, rowMass } from "../../../core/bar/bar-mass";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
+import { lineWords } from "../../../core/schedule/line-words";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { barDrawing } from "../../../core/shapes/bar-drawing";
 import { barSvg } from "../../../core/shapes/bar-svg";
@@ -32,7 +33,8 @@ export function barView(
   const drawn = drawing(facts, title);
   return {
     row: sheet.top + row + 1,
-    title: title === "" ? `row ${sheet.top + row + 1}` : title,
+    place: lineWords(sheet, row),
+    title: title === "" ? lineWords(sheet, row) : title,
     shape: shapeText(facts),
     notes: drawn?.said ?? [],
     svg: drawn?.svg ?? null,

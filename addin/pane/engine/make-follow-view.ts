@@ -4,11 +4,11 @@ import { recheck } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
 import { tonnesOf } from "../../../core/units/print-mass";
-import { parseAddress } from "../../workbook/cell-address";
 import type { CellEdit } from "../../workbook/workbook-port";
 import { contentOf } from "./content-of";
 import type { FollowView } from "./follow-view";
 import type { KeptCheck } from "./kept-check";
+import { placeIn } from "./place-in";
 
 /** a length makes a mass wrong, and that a sum; no chain is longer */
 const MOST_STEPS = 4;
@@ -26,7 +26,7 @@ export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowV
     sheet,
     audit: { report },
   } = kept;
-  const rows = new Set(edits.map(({ cell }) => parseAddress(cell)?.row ?? -1));
+  const rows = new Set(edits.map(({ cell }) => sheet.top + (placeIn(sheet, cell)?.row ?? -1)));
   const known = new Set(report.findings.map(placeOf));
   const wanted = new Set(edits.map(({ cell }) => cell));
   const following = new Map<string, CellEdit>();
@@ -69,8 +69,8 @@ function isOfRows({ row, sheet: of }: Finding, sheet: Sheet, rows: ReadonlySet<n
 function withEdits(sheet: Sheet, edits: readonly CellEdit[]): Sheet {
   const changed = new Map<string, CellEdit["to"]>();
   for (const { cell, to } of edits) {
-    const place = parseAddress(cell);
-    if (place !== null) changed.set(`${place.row - sheet.top} ${place.column - sheet.left}`, to);
+    const place = placeIn(sheet, cell);
+    if (place !== null) changed.set(`${place.row} ${place.column}`, to);
   }
   const { rowCells: _whole, ...rest } = sheet;
   return {

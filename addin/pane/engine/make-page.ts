@@ -12,6 +12,7 @@ import { trialLogPage } from "../../print/trial-log-page";
 import { barsOfPours } from "./bars-of-pours";
 import { basisOf } from "./basis-of";
 import type { PageKind, Pours } from "./engine";
+import { heatsOf } from "./heats-of";
 import { heldNotes } from "./held-notes";
 import { barsRead, type KeptCheck } from "./kept-check";
 import { makeCutList } from "./make-cut-list";
@@ -115,7 +116,9 @@ function ticketsAsked({ kept, workshop, reading, head }: PageQuestion) {
     sheet,
   } = kept;
   const sheets = report.sheets.map((each, index) => (index === 0 ? { ...each, reading } : each));
-  const { tickets, notes } = ticketsOf([{ report: { ...report, sheets }, sheets: [sheet], workshop }]);
+  const { tickets, notes } = ticketsOf([
+    { report: { ...report, sheets }, sheets: [sheet], workshop, heats: heatsOf(kept) },
+  ]);
   const notTold = report.waivers.map(notToldWords);
   return { tickets, notes: [...notes, ...notTold], head: { ...head, notTold } };
 }

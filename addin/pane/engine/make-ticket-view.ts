@@ -1,3 +1,5 @@
+import { cellAddress } from "../../../core/schedule/cell-address";
+import { lineWords } from "../../../core/schedule/line-words";
 import { barDrawing } from "../../../core/shapes/bar-drawing";
 import { barSvg } from "../../../core/shapes/bar-svg";
 import { Workshop } from "../../../core/shop";
@@ -8,6 +10,7 @@ import { setLength } from "../../print/set-length";
 import { tooTightWords } from "../../print/too-tight-words";
 import { trialWords } from "../../print/trial-words";
 import type { BendView, MarkView, TicketView, TrialOfBar } from "./bench-view";
+import { heatsOf } from "./heats-of";
 import { barsRead, type KeptCheck } from "./kept-check";
 
 /** The bars of a checked sheet that are to be made, in its order. */
@@ -16,7 +19,8 @@ export function markViews(kept: KeptCheck): readonly MarkView[] {
     .bars.filter(({ struckThrough, superseded }) => !struckThrough && superseded !== true)
     .map(({ row, mark, member, pour }) => ({
       row: kept.sheet.top + row + 1,
-      mark: mark ?? `row ${kept.sheet.top + row + 1}`,
+      cell: cellAddress(kept.sheet, row, -kept.sheet.left),
+      mark: mark ?? lineWords(kept.sheet, row),
       member,
       pour,
     }));
@@ -35,7 +39,7 @@ export function ticketView(kept: KeptCheck, row: number): TicketView | null {
   const reading = { ...audited.reading, bars: [bar] };
   const workshop = new Workshop(shop, report.standard);
   const of = { ...report, sheets: [{ ...audited, reading }, ...others] };
-  const [ticket] = ticketsOfAudit(of, [sheet], workshop).tickets;
+  const [ticket] = ticketsOfAudit(of, [sheet], workshop, heatsOf(kept)).tickets;
   return ticket === undefined ? null : viewOf(ticket, workshop);
 }
 

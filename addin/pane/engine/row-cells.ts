@@ -1,5 +1,5 @@
 import { type BarRow, type Cell, type ColumnKind, isCellError, type Sheet } from "../../../core/schedule";
-import { addressAt } from "../../../core/schedule/cell-address";
+import { cellAddress } from "../../../core/schedule/cell-address";
 
 /** One cell of a bar's row: what stands there, and how a formula of another sheet names it. */
 export interface RowCell {
@@ -16,7 +16,7 @@ export function cellOf(sheet: Sheet, { table, row }: BarRow, kind: ColumnKind): 
 
 /** Address of a cell of the used range, from 0, with its sheet. */
 export function addressOf(sheet: Sheet, row: number, column: number): string {
-  return `'${sheet.name.replaceAll("'", "''")}'!${addressAt(sheet.top + row, sheet.left + column)}`;
+  return `'${sheet.name.replaceAll("'", "''")}'!${cellAddress(sheet, row, column)}`;
 }
 
 /** What a cell says, as a worksheet function takes it for a label. */

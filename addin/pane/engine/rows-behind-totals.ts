@@ -22,7 +22,8 @@ export function rowsBehindTotals(
   return bars.flatMap((bar, index) => {
     if (bar.struckThrough || bar.superseded === true) return [];
     const known = masses?.at(index) ?? null;
-    const formula = liveMass({ sheet, bar, known, standard });
+    // letters that stand below one another are no row of dimensions
+    const formula = sheet.isTurned === true ? null : liveMass({ sheet, bar, known, standard });
     return [
       {
         group: groupCell(sheet, bar, groupedBy),

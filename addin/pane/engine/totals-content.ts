@@ -91,6 +91,7 @@ function directColumns(
 ): Columns | null {
   const [table, more] = tables;
   const [first, last] = [bars[0], bars.at(-1)];
+  if (sheet.isTurned === true) return null;
   if (table === undefined || more !== undefined || first === undefined || last === undefined) return null;
   const column = (kind: ColumnKind): number | null => table.columns.get(kind)?.column ?? null;
   const [pour, size, mass] = [column("pour"), column("size"), column("mass")];

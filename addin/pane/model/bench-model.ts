@@ -206,7 +206,8 @@ export class BenchModel extends Observed<BenchState> {
 
   async #showRow(sheet: string, row: number): Promise<void> {
     await this.#load(sheet, row);
-    await this.workbook.goTo(sheet, `A${row}`);
+    const cell = this.state.marks.find((mark) => mark.row === row)?.cell;
+    if (cell !== undefined) await this.workbook.goTo(sheet, cell);
   }
 
   #work(doing: string, act: (sheet: string) => Promise<void>): Promise<void> {

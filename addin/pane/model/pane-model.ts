@@ -78,7 +78,7 @@ export class PaneModel extends Observed<PaneState> {
   /** Reads the workbook's sheets and standard, and follows what the user selects, edits and does to sheets. */
   async start(): Promise<void> {
     await this.#guard(() => this.#readWorkbook());
-    this.workbook.onSelection(({ sheet, row }) => void this.#follow(sheet, row));
+    this.workbook.onSelection(({ sheet, row, column }) => void this.#follow(sheet, row, column));
     this.workbook.onChange((place) => this.#judge.edited(place));
     let soon: ReturnType<typeof setTimeout> | undefined;
     this.workbook.onSheets(() => {
@@ -346,14 +346,14 @@ export class PaneModel extends Observed<PaneState> {
   }
 
   /** The pane shows the sheet that the user works on. */
-  async #follow(sheet: string, row: number): Promise<void> {
+  async #follow(sheet: string, row: number, column: number): Promise<void> {
     await this.#quietly(async () => {
       if (!this.#sheets.all.some(({ name }) => name === sheet)) await this.sheetsChanged();
       const isOffered = this.state.sheets.some(({ name }) => name === sheet);
       // the Shop sheet and the findings are looked up beside a schedule, whose list stays
       const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.state.view !== null;
       if (isOffered && !isAside && this.state.work === null) await this.chooseSheet(sheet);
-      await this.#showBar(sheet, row);
+      await this.#showBar(sheet, this.state.view?.isTurned === true ? column : row);
     });
   }
 

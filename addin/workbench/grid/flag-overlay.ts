@@ -31,6 +31,7 @@ const TURNED_ROUND: Partial<Record<RowFlag["colour"], string>> = { note: "#b4b8c
 
 /** Which corners of a row's first cell are dark, for eyes that do not tell the fills apart. */
 const DARK = { color: "#3a3a3a", size: 7 };
+const CORNERS_EACH = 6;
 const CORNERS: Readonly<Record<RowFlag["colour"], ICellDataForSheetInterceptor["markers"]>> = {
   unsafe: { tl: DARK, bl: DARK },
   unbendable: { tl: DARK },
@@ -39,13 +40,16 @@ const CORNERS: Readonly<Record<RowFlag["colour"], ICellDataForSheetInterceptor["
   note: undefined,
 };
 
+/** One flag a row; where bars stand in columns, one a bar. */
+type FlagsByRow = ReadonlyMap<number, readonly RowFlag[]>;
+
 interface StructuralChange {
   readonly subUnitId: string;
   readonly range: { readonly startRow: number; readonly endRow: number };
 }
 
 export function createFlagOverlay(grid: Grid): FlagOverlay {
-  const bySheet = new Map<string, Map<number, RowFlag>>();
+  const bySheet = new Map<string, FlagsByRow>();
   const injector = grid.univer.__getInjector();
   let isAttached = false;
   let isDark = false;
@@ -59,22 +63,27 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
         priority: 5,
         effect: InterceptorEffectEnum.Style,
         handler(cell, { subUnitId, row, col }, next) {
-          const flag = bySheet.get(subUnitId)?.get(row);
-          if (flag === undefined || col < flag.firstColumn || col > flag.lastColumn) return next(cell);
+          const flag = bySheet
+            .get(subUnitId)
+            ?.get(row)
+            ?.find(({ firstColumn, lastColumn }) => col >= firstColumn && col <= lastColumn);
+          if (flag === undefined) return next(cell);
           const fill = {
             ...cell?.interceptorStyle,
             bg: { rgb: (isDark ? TURNED_ROUND[flag.colour] : undefined) ?? FLAG_FILLS[flag.colour] },
             cl: { rgb: "#000000" },
           };
-          const markers = col === flag.firstColumn ? CORNERS[flag.colour] : undefined;
+          // in the first cell, and again as far on as a window shows
+          const isMarked = (col - flag.firstColumn) % CORNERS_EACH === 0;
+          const markers = isMarked ? CORNERS[flag.colour] : undefined;
           return next({ ...cell, interceptorStyle: fill, ...(markers && { markers }) });
         },
       });
     },
     set(sheetId, flags) {
-      bySheet.set(sheetId, new Map(flags.map((flag) => [flag.row, flag])));
+      bySheet.set(sheetId, byRow(flags));
     },
-    flags: (sheetId) => [...(bySheet.get(sheetId)?.values() ?? [])],
+    flags: (sheetId) => [...(bySheet.get(sheetId)?.values() ?? [])].flat(),
     clearAll: () => bySheet.clear(),
     setDark: (dark) => {
       isDark = dark;
@@ -82,17 +91,27 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
   };
 }
 
-function follow(bySheet: Map<string, Map<number, RowFlag>>, command: Readonly<ICommandInfo>): void {
+function byRow(flags: readonly RowFlag[]): FlagsByRow {
+  const rows = new Map<number, RowFlag[]>();
+  for (const flag of flags) {
+    const known = rows.get(flag.row);
+    if (known === undefined) rows.set(flag.row, [flag]);
+    else known.push(flag);
+  }
+  return rows;
+}
+
+function follow(bySheet: Map<string, FlagsByRow>, command: Readonly<ICommandInfo>): void {
   const inserted = command.id === InsertRowMutation.id;
   if (!inserted && command.id !== RemoveRowMutation.id) return;
   const { subUnitId, range } = command.params as StructuralChange;
   const flags = bySheet.get(subUnitId);
   if (flags === undefined) return;
   const count = range.endRow - range.startRow + 1;
-  const moved = [...flags.values()].flatMap((flag) => {
+  const moved = [...flags.values()].flat().flatMap((flag) => {
     if (flag.row < range.startRow) return [flag];
     if (inserted) return [{ ...flag, row: flag.row + count }];
     return flag.row <= range.endRow ? [] : [{ ...flag, row: flag.row - count }];
   });
-  bySheet.set(subUnitId, new Map(moved.map((flag) => [flag.row, flag])));
+  bySheet.set(subUnitId, byRow(moved));
 }

@@ -38,15 +38,47 @@ describe("bars that stand in columns", () => {
     expect(wrong).toMatchObject({ cell: "F8", row: 8 });
   });
 
-  it("should be said in the pane, which marks rows and no columns", async () => {
-    const view = await createLocalEngine().check({
-      sheet: sheetFromRows("Beams", ROWS),
+  describe("in the pane", () => {
+    const question = {
       shop: null,
       otherSheets: { before: [], behind: [] },
       standard: "BS8666:2005",
       settings: null,
+    };
+
+    it("should be found, coloured and shown at their own cells", async () => {
+      const engine = createLocalEngine();
+      const view = await engine.check({ ...question, sheet: sheetFromRows("Beams", ROWS) });
+      expect(view.rows.bars).toBe(5);
+      expect(view.noHeader).toBeNull();
+      expect(view.findings.find(({ code }) => code === "SUM101")).toMatchObject({ cell: "F8", row: 6 });
+      // its column from Pos. in row 4 on, or a heading above it, to Length in row 9: no other column's cells
+      const ofBar = view.flags.filter(({ firstColumn }) => firstColumn === 5);
+      expect(ofBar.map(({ row, lastColumn }) => [row, lastColumn])).toContainEqual([7, 5]);
+      expect(ofBar.filter(({ note }) => note !== "")).toHaveLength(1);
+      expect(view.flags.every(({ firstColumn, lastColumn }) => firstColumn === lastColumn)).toBe(true);
+      expect(await engine.bar("Beams", 5)).toMatchObject({ place: "column F" });
+      expect(await engine.bar("Beams", 0)).toBeNull();
+      expect((await engine.marks("Beams")).map(({ cell }) => cell)).toEqual(["B1", "C1", "D1", "E1", "F1"]);
+      // 108 m at 1.579 and 118 m at 0.888, as above
+      expect((await engine.totals("Beams")).total).toBe("0.275");
     });
-    expect(view.noHeader).toMatch(/bars of this sheet stand in columns.*turned, with one bar a row/);
+
+    it("should be judged anew after an edit of any row, and quoted from their own cells", async () => {
+      const engine = createLocalEngine();
+      const view = await engine.check({ ...question, sheet: sheetFromRows("Beams", ROWS) });
+      const wrong = view.findings.find(({ code }) => code === "SUM101");
+      expect(wrong?.fix?.edits.map(({ cell }) => cell)).toEqual(["F8"]);
+      expect(wrong?.before).toEqual([16]);
+      // six pieces in each of three members are 18
+      const mended = ROWS.map((row, at) => (at === 7 ? [...row.slice(0, 5), 18] : row));
+      const again = await engine.recheck({
+        sheet: sheetFromRows("Beams", mended),
+        firstRow: 7,
+        lastRow: 7,
+      });
+      expect(again.findings.filter(({ code }) => code === "SUM101")).toEqual([]);
+    });
   });
 
   it("should leave a sheet as it is whose bars stand in rows", () => {

@@ -24,7 +24,7 @@ export function barPart(model: PaneModel, memory: CheckMemory): TemplateResult |
         bar === null
           ? html`<p class="bar-title">Select a row of the schedule to see its bar.</p>`
           : html`<button class="bar-title" aria-expanded=${isOpen ? "true" : "false"} @click=${fold}>
-            <span>Row ${bar.row}: ${bar.title}</span><span aria-hidden="true">${isOpen ? "\u25be" : "\u25b4"}</span>
+            <span>${bar.place}: ${bar.title}</span><span aria-hidden="true">${isOpen ? "\u25be" : "\u25b4"}</span>
           </button>`
       }
       ${

@@ -38,6 +38,9 @@ export const barStyles = css`
     text-overflow: ellipsis;
     white-space: nowrap;
   }
+  .bar-title span:first-child::first-letter {
+    text-transform: uppercase;
+  }
   .bar-body {
     display: flex;
     gap: 10px;

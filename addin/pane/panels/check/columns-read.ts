@@ -37,7 +37,7 @@ export function columnsRead(model: PaneModel, view: AuditView): TemplateResult {
         view.unread.length === 0
           ? nothing
           : html`<ul>
-            ${view.unread.slice(0, MOST_UNREAD).map(({ row, reason }) => html`<li>Row ${row}: ${reason}</li>`)}
+            ${view.unread.slice(0, MOST_UNREAD).map(({ place, reason }) => html`<li>On ${place}: ${reason}</li>`)}
             ${view.unread.length > MOST_UNREAD ? html`<li>and ${view.unread.length - MOST_UNREAD} more rows</li>` : nothing}
           </ul>`
       }

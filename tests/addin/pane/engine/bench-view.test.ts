@@ -40,6 +40,23 @@ describe("the bench's ticket", () => {
     expect(ticket?.holds.join()).toMatch(/former 40 mm/);
   });
 
+  test("should say the heats of its bars, as the cut list takes them from stock", async () => {
+    const none = (await engine.ticket("Schedule", 5))?.facts.map(({ name }) => name);
+    expect(none).not.toContain("Heat");
+    const stock = [
+      ["Stock length", "Size", "Bars on hand", "Heat"],
+      [12000, "H25", 500, "K4711"],
+    ];
+    const sheet = book.read("Schedule");
+    const own = createLocalEngine();
+    const asked = { sheet, otherSheets: NO_OTHER_SHEETS, standard: "BS8666:2005", settings: null };
+    await own.check({ ...asked, shop: sheetFromRows("Shop", stock) });
+    // mark 0101 stands in row 5: 84 bars of H25
+    const facts = (await own.ticket("Schedule", 5))?.facts;
+    expect(facts?.find(({ name }) => name === "Heat")?.value).toMatch(/K4711/);
+    expect((await own.page("tickets", "Schedule", null)).html).toContain("K4711");
+  });
+
   test("should be none of a row that is no bar", async () => {
     expect(await engine.ticket("Schedule", 1)).toBeNull();
   });

@@ -27,6 +27,7 @@ const finding = (severity: FindingView["severity"], row: number | null): Finding
 
 const view: AuditView = {
   sheet: "Bars",
+  isTurned: false,
   standard: { id: "BS8666:2005", title: "" },
   findings: [],
   otherSheets: [],
