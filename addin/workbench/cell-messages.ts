@@ -1,10 +1,16 @@
 import { addressAt } from "../../core/schedule/cell-address";
 import { formulaWords } from "./formula-words";
 import type { Grid } from "./grid/create-grid";
+import type { FlagOverlay } from "./grid/flag-overlay";
 import { selectedCell, watchSelection } from "./grid/watch-selection";
 
-/** Says what a BAR formula's error means while its cell is selected: the grid's own errors carry no words. */
-export function watchCellMessages(grid: Grid, line: HTMLElement): void {
+type SelectedCell = NonNullable<ReturnType<typeof selectedCell>>;
+
+/**
+ * Says what a BAR formula's error means while its cell is selected: the grid's own errors carry no words. Of a
+ * coloured row it says what was found, of which the colour shows the worst alone.
+ */
+export function watchCellMessages(grid: Grid, line: HTMLElement, overlay: FlagOverlay): void {
   const bySource = new Map<string, ReadonlyMap<string, string>>();
   const show = (): void => {
     const cell = selectedCell(grid);
@@ -12,8 +18,10 @@ export function watchCellMessages(grid: Grid, line: HTMLElement): void {
     const key = cell === null ? "" : `${cell.row} ${cell.column}`;
     const said = messages.map(([, cells]) => cells.get(key)).find((message) => message !== undefined);
     const text = said ?? wordsOfText(grid);
+    const found = cell === null ? "" : foundAt(overlay, cell);
     line.textContent =
-      cell === null || text === undefined ? "" : `${addressAt(cell.row, cell.column)}: ${text}`;
+      cell === null || text === undefined ? found : `${addressAt(cell.row, cell.column)}: ${text}`;
+    line.title = line.textContent;
   };
   grid.onResults((results) => {
     for (const { place: source, messages } of results) {
@@ -25,6 +33,17 @@ export function watchCellMessages(grid: Grid, line: HTMLElement): void {
     show();
   });
   watchSelection(grid, show);
+}
+
+function foundAt(overlay: FlagOverlay, { sheetId, row, column }: SelectedCell): string {
+  const flags = overlay
+    .flags(sheetId)
+    .filter(({ firstColumn, lastColumn }) => column >= firstColumn && column <= lastColumn);
+  const flag = flags.find((each) => each.row === row);
+  if (flag === undefined) return "";
+  // where bars stand in columns the note is at the first of their cells
+  const note = flag.note || flags.find((each) => each.note !== "" && each.firstColumn === column)?.note;
+  return (note ?? "").replaceAll("\n", "; ");
 }
 
 /** What the text of the selected cell's formula tells of its error. */

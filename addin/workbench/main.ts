@@ -43,12 +43,12 @@ const workbook = new GridWorkbook(
   () => shown.protectedSheets,
   () => shown.datesFrom1904,
 );
-watchCellMessages(grid, part("cell-message"));
+watchCellMessages(grid, part("cell-message"), overlay);
 watchDivider(part("divider"), part("pane"));
 shown.onEdited(showName);
 // the pane stands by the time that the formulas are calculated
 const opened = shown.open(EXAMPLES[0].bytes(), EXAMPLES[0].fileName);
-watchHands(grid, part("grid"));
+watchHands(grid, part("grid"), (words) => model.say(words));
 const { model, element, bringPlaces } = await openPane(part("pane"), workbook);
 followSystemTheme((dark) => {
   applyTheme(element, dark);
@@ -87,6 +87,8 @@ await model.check();
 await new Promise((drawn) => setTimeout(drawn, DRAWN));
 void bringPlaces({ print: printInFrame, save: saveText });
 await grid.bringTools();
+const { mendControls } = await import(/* webpackChunkName: "later-controls" */ "./grid/mend-controls");
+mendControls();
 document.body.dataset.tools = "brought";
 const drawer = await openDrawer().catch(() => null);
 if (drawer !== null) {

@@ -29,17 +29,27 @@ interface AxeResult {
   }[];
 }
 
-async function violations(page = bench.page): Promise<string[]> {
+async function violations(page = bench.page, include = "barwright-pane"): Promise<string[]> {
   // evaluated from outside the page, so that its own policy stands as it is
   await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
+  const found = await page.evaluate(async (part) => {
     const inPage = (globalThis as unknown as { axe: { run(context: unknown): Promise<AxeResult> } }).axe;
-    return (await inPage.run({ include: ["barwright-pane"] })).violations;
-  });
+    return (await inPage.run({ include: [part] })).violations;
+  }, include);
   return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
 }
 
 describe("the workbench", () => {
+  test("should have no control without a name, role or place, also where the grid brings none", async () => {
+    await expect.poll(() => violations(bench.page, "body")).toEqual([]);
+    const away = await bench.page.evaluate(() =>
+      [...document.querySelectorAll("button")].filter(
+        (button) => button.getBoundingClientRect().right < 0 && button.closest("[inert]") === null,
+      ),
+    );
+    expect(away).toHaveLength(0);
+  });
+
   test("should open with the demonstration checked, each slip at its cell", async () => {
     expect(await status().textContent()).toBe("Checked 117 bars");
     // slips that were put into the invented schedule, each with the severity its kind of mistake has

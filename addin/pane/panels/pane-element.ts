@@ -3,7 +3,7 @@ import type { PaneModel } from "../model/pane-model";
 import { PLACES, type Place } from "../model/place";
 import { type CheckMemory, newCheckMemory, turnTo } from "./check/check-memory";
 import { checkPlace } from "./check/check-place";
-import { showCurrent } from "./check/finding-list";
+import { showCurrent, showOpened } from "./check/finding-list";
 import { progress } from "./check/progress";
 import { ModelElement } from "./model-element";
 import { paneStyles } from "./pane-styles";
@@ -18,6 +18,8 @@ export class PaneElement extends ModelElement<PaneModel> {
   static override styles = [...paneStyles, seriesColours];
 
   #current: string | null = null;
+  /** what stood open under the current finding when it was drawn last */
+  #opened = "";
   readonly #memory: CheckMemory = newCheckMemory(() => this.requestUpdate());
 
   /** In a low pane the list comes first: the bar opens when it is asked for. */
@@ -27,9 +29,15 @@ export class PaneElement extends ModelElement<PaneModel> {
 
   override updated(): void {
     const { model } = this;
-    if (model !== undefined) this.setAttribute("place", model.state.place);
-    if (model === undefined || model.state.current === this.#current) return;
-    this.#current = model.state.current;
+    if (model === undefined) return;
+    const { place, current, looked, follows } = model.state;
+    this.setAttribute("place", place);
+    const opened = `${looked?.join() ?? ""} ${follows !== null} ${this.#memory.opened} ${this.#memory.deciding}`;
+    const isOther = opened !== this.#opened;
+    this.#opened = opened;
+    if (this.shadowRoot !== null && isOther) showOpened(this.shadowRoot);
+    if (current === this.#current) return;
+    this.#current = current;
     if (this.shadowRoot !== null) void showCurrent(this.shadowRoot, model, this.#memory);
   }
 

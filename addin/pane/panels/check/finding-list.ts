@@ -108,6 +108,15 @@ export async function showCurrent(root: ShadowRoot, model: PaneModel, memory: Ch
   root.querySelector<HTMLElement>(".finding.current .head")?.focus();
 }
 
+/** Brings what has just been opened under the current finding into sight, from its first line on. */
+export function showOpened(root: ShadowRoot): void {
+  const opened = root.querySelector(".finding.current :is(.looked, .decide)");
+  const list = root.querySelector(".list");
+  if (opened === null || list === null || isWithin(opened, list)) return;
+  const isTall = opened.clientHeight > list.clientHeight;
+  opened.scrollIntoView({ block: isTall ? "start" : "nearest" });
+}
+
 function isWithin(item: Element, list: Element): boolean {
   const [inner, outer] = [item.getBoundingClientRect(), list.getBoundingClientRect()];
   return inner.top >= outer.top && inner.bottom <= outer.bottom;
