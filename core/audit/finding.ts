@@ -40,6 +40,8 @@ export interface Finding {
   readonly cite: Citation | null;
   /** never stands behind another finding */
   readonly toldEach?: true;
+  /** another row that it is as much about, and what is told on that row's ticket */
+  readonly also?: { readonly row: number; readonly message: string };
   /** the sheet's own rows behind a finding that stands for several alike */
   readonly rows?: readonly number[];
   /** what stands behind it cell by cell, where the cells do not all say the same */

@@ -36,8 +36,13 @@ export function rowFinding(rule: Rule, facts: BarFacts, found: RowReport): Findi
 
 /** A finding about several rows, a line that is no bar, or the sheet as a whole. */
 export function sheetFinding(rule: Rule, sheet: Sheet, unit: LengthUnit, found: SheetReport): Finding {
-  if (found.row !== undefined) return rowFinding(rule, found.row, { ...found, at: found.at ?? "mark" });
-  const { place } = found;
+  const { row, place, also } = found;
+  if (row !== undefined) {
+    const made = rowFinding(rule, row, { ...found, at: found.at ?? "mark" });
+    if (also === undefined) return made;
+    const message = wording(rule, { ...found, values: also.values }, unit);
+    return { ...made, also: { row: sheet.top + also.row.row.row + 1, message } };
+  }
   return {
     code: rule.code,
     name: rule.name,

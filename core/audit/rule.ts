@@ -88,6 +88,8 @@ interface OnSheet {
   readonly at?: ColumnKind;
   /** the bar at fault; without it and without a place the finding is sheet-wide */
   readonly row?: BarFacts;
+  /** a bar that it is as much about, and the values of the words on its ticket */
+  readonly also?: { readonly row: BarFacts; readonly values: MessageValues };
 }
 
 interface InCell {

@@ -6,7 +6,7 @@ import type { NotInTotal } from "../totals/row-mass";
 import type { CheckedBook } from "./check";
 
 /** A finding as it is handed on: what is not of the sheet itself is left out. */
-export type ToldFinding = Omit<Finding, "rows" | "fix"> & {
+export type ToldFinding = Omit<Finding, "rows" | "also" | "fix"> & {
   readonly fix:
     | (Omit<Fix, "edits"> & {
         readonly edits: readonly { readonly cell: string; readonly to: string | number | null }[];
@@ -55,7 +55,7 @@ export function checkReport({ report, tonnage, schedules }: CheckedBook, explain
     ...explainReading(sheet, own),
     ...(explain ? { rows: explainRows(sheet, own) } : {}),
   }));
-  const told = findings.map(({ rows: _, toldEach: _each, fix, ...finding }) => ({
+  const told = findings.map(({ rows: _, toldEach: _each, also: _also, fix, ...finding }) => ({
     ...finding,
     fix: fix === null ? null : { ...fix, edits: fix.edits.map(({ cell, to }) => ({ cell, to })) },
   }));

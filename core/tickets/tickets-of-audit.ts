@@ -28,11 +28,15 @@ export function ticketsOfAudit(
 ): AuditTickets {
   const { standard } = report;
   const byRow = new Map<string, Finding[]>();
-  for (const finding of report.byRow) {
+  const keep = (finding: Finding): void => {
     const key = JSON.stringify([finding.sheet, finding.row]);
     const known = byRow.get(key);
     if (known === undefined) byRow.set(key, [finding]);
     else known.push(finding);
+  };
+  for (const finding of report.byRow) {
+    keep(finding);
+    if (finding.also !== undefined) keep({ ...finding, ...finding.also });
   }
   const waivedOf = waivedByRow(report);
   const dropped: { sheet: string; row: number }[] = [];

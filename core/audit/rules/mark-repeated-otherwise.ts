@@ -53,15 +53,18 @@ export default defineRule({
           continue;
         const difference = firstDifference(first.row, bar.row);
         if (difference === null) continue;
+        const said = (of: BarFacts, { row }: BarFacts) => ({
+          mark: of.row.mark ?? "",
+          first: String(sheet.sheet.top + row.row + 1),
+          difference,
+        });
         report({
           messageId: "differs",
           row: bar,
           at: "mark",
-          values: {
-            mark: bar.row.mark ?? "",
-            first: String(sheet.sheet.top + first.row.row + 1),
-            difference,
-          },
+          values: said(bar, first),
+          // the first ticket is taken for the only one
+          also: { row: first, values: said(first, bar) },
         });
       }
     }
