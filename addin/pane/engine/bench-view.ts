@@ -9,6 +9,10 @@ export interface MarkView {
   readonly mark: string;
   readonly member: string | null;
   readonly pour: string | null;
+  /** size and length, which tell bars of one mark apart */
+  readonly what: string;
+  /** why it is not to be made, with its place; null for a bar that is */
+  readonly gone: string | null;
 }
 
 /** One bend of a ticket, in working order; words and figures as a person at the machine sets them. */

@@ -62,7 +62,7 @@ export interface Engine {
   findings(sheet: string): Promise<SheetContent>;
   /** a sheet Standard to look figures up on, or that of an .xlsx file where its bytes are given */
   ownSheet(sheet: string, file: Uint8Array | null): Promise<SheetContent>;
-  /** the bars that are to be made */
+  /** the bars of a sheet, those that are not to be made with the reason */
   marks(sheet: string): Promise<readonly MarkView[]>;
   /** the ticket of a row, the sheet's own from 1; null where it is no bar to be made */
   ticket(sheet: string, row: number): Promise<TicketView | null>;

@@ -1,5 +1,8 @@
+import type { BarRow } from "../../../core/schedule/bar-row";
 import { cellAddress } from "../../../core/schedule/cell-address";
 import { lineWords } from "../../../core/schedule/line-words";
+import type { Sheet } from "../../../core/schedule/sheet";
+import { unreadRows } from "../../../core/schedule/unread-rows";
 import { barDrawing } from "../../../core/shapes/bar-drawing";
 import { barSvg } from "../../../core/shapes/bar-svg";
 import { Workshop } from "../../../core/shop";
@@ -13,17 +16,46 @@ import type { BendView, MarkView, TicketView, TrialOfBar } from "./bench-view";
 import { heatsOf } from "./heats-of";
 import { barsRead, type KeptCheck } from "./kept-check";
 
-/** The bars of a checked sheet that are to be made, in its order. */
+/** The marks of a checked sheet in its order, those that are not to be made with the reason. */
 export function markViews(kept: KeptCheck): readonly MarkView[] {
-  return barsRead(kept)
-    .bars.filter(({ struckThrough, superseded }) => !struckThrough && superseded !== true)
-    .map(({ row, mark, member, pour }) => ({
-      row: kept.sheet.top + row + 1,
-      cell: cellAddress(kept.sheet, row, -kept.sheet.left),
-      mark: mark ?? lineWords(kept.sheet, row),
+  const { sheet, audit } = kept;
+  const reading = barsRead(kept);
+  const { unit } = audit.report.standard;
+  const bars = reading.bars.map((bar): MarkView => {
+    const { row, mark, member, pour, size, sizeTyped, length } = bar;
+    const parts = [size?.typed ?? sizeTyped, length === null ? null : setLength(length, unit)];
+    return {
+      ...placed(sheet, row),
+      mark: mark ?? lineWords(sheet, row),
       member,
       pour,
-    }));
+      what: parts.filter((part) => part !== null).join(", "),
+      gone: goneWords(bar, lineWords(sheet, row)),
+    };
+  });
+  const column = reading.tables[0]?.columns.get("mark")?.column;
+  const unread = column === undefined ? [] : unreadRows(reading);
+  return [
+    ...bars,
+    ...unread.map(({ row, reason }): MarkView => {
+      const gone = `${lineWords(sheet, row)} is left out: ${reason}`;
+      const mark = String(sheet.cell(row, column as number) ?? "").trim();
+      return { ...placed(sheet, row), mark, member: null, pour: null, what: "", gone };
+    }),
+  ];
+}
+
+const placed = (sheet: Sheet, row: number): Pick<MarkView, "row" | "cell"> => ({
+  row: sheet.top + row + 1,
+  cell: cellAddress(sheet, row, -sheet.left),
+});
+
+function goneWords({ struckThrough, superseded, supersededBy }: BarRow, place: string): string | null {
+  if (struckThrough) return `${place} is struck through`;
+  if (superseded !== true) return null;
+  return supersededBy == null
+    ? `${place} says itself that it is void`
+    : `${place} is superseded by revision ${supersededBy.revision}`;
 }
 
 /** The ticket of one row, the sheet's own from 1; null where it is no bar, or one that is not to be made. */

@@ -8,6 +8,10 @@ export interface BenchState {
   readonly sheet: string | null;
   readonly marks: readonly MarkView[];
   readonly ticket: TicketView | null;
+  /** what was asked for and is not one bar to be made: then there is no ticket */
+  readonly lost: LostMark | null;
+  /** other bars of the ticket's mark, or all of the mark that was asked for */
+  readonly alike: readonly MarkView[];
   /** what the last trial changed, in words */
   readonly learned: string | null;
   /** of the ticket's machine, or the one chosen */
@@ -17,10 +21,18 @@ export interface BenchState {
   readonly doing: string | null;
 }
 
+/** A mark that names no bar, or more than one. */
+export interface LostMark {
+  readonly typed: string;
+  readonly words: string;
+}
+
 const EMPTY: BenchState = {
   sheet: null,
   marks: [],
   ticket: null,
+  lost: null,
+  alike: [],
   learned: null,
   missing: [],
   made: new Set(),
@@ -29,7 +41,7 @@ const EMPTY: BenchState = {
 
 /** Name under which the sheet of ticks stands, and its heads. */
 const MADE_SHEET = "Bars made";
-const MADE_HEADS = ["Sheet", "Member", "Mark", "Made on"] as const;
+const MADE_HEADS = ["Sheet", "Member", "Mark", "Made on", "Bar"] as const;
 
 /** What somebody fills in after a trial bend. */
 export interface TrialAnswers {
@@ -72,21 +84,32 @@ export class BenchModel extends Observed<BenchState> {
   /** The ticket of a mark as typed, or as the code on its printed ticket says it. */
   async find(text: string): Promise<void> {
     // a scanned code goes on with the member and more
-    const [wanted = "", of = ""] = text
-      .toLowerCase()
-      .split(";")
-      .map((part) => part.trim());
-    const named = this.state.marks.filter(({ mark }) => mark.toLowerCase() === wanted);
-    const found = named.find(({ member }) => (member ?? "").toLowerCase() === of) ?? named[0];
-    if (found !== undefined) await this.choose(found.row);
-    else this.pane.report(new Error(`no bar of this sheet has the mark ${text.trim()}`));
+    const [typed = "", of = ""] = text.split(";").map((part) => part.trim());
+    await this.#work("Making the ticket", async (sheet) => {
+      const all = await this.engine.marks(sheet);
+      const named = all.filter(({ mark }) => markKey(mark) === markKey(typed));
+      const held = named.filter(({ gone }) => gone === null);
+      const ofMember = held.filter(({ member }) => of !== "" && markKey(member ?? "") === markKey(of));
+      const alike = ofMember.length > 0 ? ofMember : held;
+      const [found] = alike;
+      if (found !== undefined && alike.length === 1) return this.#showRow(sheet, found.row);
+      const gone = named.flatMap((each) => each.gone ?? []);
+      const words =
+        found !== undefined
+          ? `mark ${typed} names ${alike.length} bars: choose the one in hand`
+          : gone.length > 0
+            ? `mark ${typed} is not to be made: ${gone.join(", ")}`
+            : `no bar of this sheet has the mark ${typed}`;
+      this.#asked = this.pane.state.bar?.row ?? null;
+      this.set({ ticket: null, missing: [], learned: null, lost: { typed, words }, alike });
+    });
   }
 
   /** The next mark of the schedule, or the one before. */
   async step(by: 1 | -1): Promise<void> {
     await this.#work("Making the ticket", async (sheet) => {
-      const { marks, ticket } = this.state;
-      const now = marks.findIndex(({ row }) => row === ticket?.row);
+      const { marks } = this.state;
+      const now = marks.findIndex(({ row }) => row === this.#row);
       const next = marks[Math.max(0, Math.min(marks.length - 1, now + by))];
       if (next !== undefined) await this.#showRow(sheet, next.row);
     });
@@ -145,8 +168,8 @@ export class BenchModel extends Observed<BenchState> {
       const known = rows.find((each) => each.sheet === sheet && isMark(each, mark));
       const place = known?.row ?? rows.reduce((last, { row }) => Math.max(last, row), 1) + 1;
       const date = isMade ? new Date().toISOString().slice(0, 10) : null;
-      const values = [sheet, mark.member, mark.mark, date];
-      const edits = values.map((to, column) => ({ cell: `${"ABCD"[column]}${place}`, to }));
+      const values = [sheet, mark.member, mark.mark, date, isAlone(marks, mark) ? null : mark.what];
+      const edits = values.map((to, column) => ({ cell: `${"ABCDE"[column]}${place}`, to }));
       await this.#write(name, edits, isMade ? `${mark.mark} is made` : `${mark.mark} is not made`);
       await this.#readTicks(sheet);
     });
@@ -163,7 +186,7 @@ export class BenchModel extends Observed<BenchState> {
     const sheet = await this.workbook.activeSheet();
     const name = await this.workbook.addSheet(MADE_SHEET, {
       rows: [MADE_HEADS.map((value) => ({ value, bold: true }))],
-      widths: [18, 24, 12, 14],
+      widths: [18, 24, 12, 14, 18],
       frozenRows: 1,
     });
     await this.pane.sheetsChanged();
@@ -180,6 +203,7 @@ export class BenchModel extends Observed<BenchState> {
       member: text(row, 1),
       mark: text(row, 2),
       isMade: text(row, 3) !== "",
+      what: text(row, 4),
     }));
   }
 
@@ -192,7 +216,7 @@ export class BenchModel extends Observed<BenchState> {
   }
 
   async #load(sheet: string, row: number | null): Promise<void> {
-    const marks = await this.engine.marks(sheet);
+    const marks = (await this.engine.marks(sheet)).filter(({ gone }) => gone === null);
     const wanted = marks.find((mark) => mark.row === row) ?? marks[0];
     const ticket = wanted === undefined ? null : await this.engine.ticket(sheet, wanted.row);
     const machine = ticket?.trial?.machine ?? ticket?.trial?.machines[0] ?? null;
@@ -200,7 +224,10 @@ export class BenchModel extends Observed<BenchState> {
     // what a trial taught stays as long as its mark does
     const learned = ticket?.row === this.#row ? this.state.learned : null;
     this.#row = ticket?.row ?? null;
-    this.set({ sheet, marks, ticket, missing, learned });
+    const alike = marks.filter(
+      ({ row, mark }) => row !== wanted?.row && markKey(mark) === markKey(wanted?.mark),
+    );
+    this.set({ sheet, marks, ticket, lost: null, alike, missing, learned });
     await this.#readTicks(sheet);
   }
 
@@ -241,6 +268,8 @@ export class BenchModel extends Observed<BenchState> {
     if (isNewView) this.#view = view;
     if (!this.#isInSight) return;
     const isOther = bar !== null && bar.row !== this.#row && bar.row !== this.#asked;
+    // no other bar takes the place of a mark that was not found
+    if (this.state.lost !== null && !isOther) return;
     if (wasInSight && !isNewView && !isOther) return;
     this.#asked = bar?.row ?? null;
     if (this.state.doing === null) this.#show();
@@ -253,11 +282,22 @@ export class BenchModel extends Observed<BenchState> {
 }
 
 function isMark(
-  tick: { readonly member: string; readonly mark: string },
-  { member, mark }: MarkView,
+  tick: { readonly member: string; readonly mark: string; readonly what: string },
+  { member, mark, what }: MarkView,
 ): boolean {
-  return tick.mark === mark && tick.member === (member ?? "");
+  return tick.mark === mark && tick.member === (member ?? "") && (tick.what === "" || tick.what === what);
 }
+
+/** True where no other bar of the member has the mark. */
+const isAlone = (marks: readonly MarkView[], { row, member, mark }: MarkView): boolean =>
+  !marks.some((each) => each.row !== row && each.member === member && each.mark === mark);
+
+/** 3, 03 and " 03" are one mark to whoever types it. */
+const markKey = (mark = ""): string =>
+  mark
+    .trim()
+    .toLowerCase()
+    .replace(/^0+(?=\d)/, "");
 
 function angleWords({ bends }: TicketView): string {
   const said = bends.map(({ bendTo, released, wanted }) =>

@@ -15,14 +15,18 @@ export class BenchElement extends ModelElement<BenchModel> {
   override render(): TemplateResult {
     const { model } = this;
     if (model === undefined) return html``;
-    const { ticket, doing } = model.state;
+    const { ticket, doing, lost } = model.state;
     return html`
       <section class="bench" aria-label="At the bender" aria-busy=${doing === null ? "false" : "true"}>
         ${chooser(model)}
         <div class="scroll" tabindex="0" role="group" aria-label="Ticket">
+          ${lost === null ? nothing : html`<p class="holds" role="alert">${lost.words}</p>`}
+          ${alikePart(model)}
           ${
             ticket === null
-              ? html`<p class="hint">${doing ?? "Check a schedule that holds bars: the ticket of each mark stands here."}</p>`
+              ? lost !== null
+                ? nothing
+                : html`<p class="hint">${doing ?? "Check a schedule that holds bars: the ticket of each mark stands here."}</p>`
               : html`${ticketPart(ticket)} ${trialPart(model, ticket)} ${machinePart(model)}`
           }
           <div class="row">
@@ -35,7 +39,7 @@ export class BenchElement extends ModelElement<BenchModel> {
 }
 
 function chooser(model: BenchModel): TemplateResult {
-  const { marks, ticket, made } = model.state;
+  const { marks, ticket, made, lost } = model.state;
   const find = (event: Event): void => {
     event.preventDefault();
     const text = String(new FormData(event.currentTarget as HTMLFormElement).get("mark") ?? "");
@@ -45,7 +49,7 @@ function chooser(model: BenchModel): TemplateResult {
   return html`
     <form class="chooser" @submit=${find}>
       <button type="button" class="previous" aria-label="Previous mark" @click=${() => void model.step(-1)}>&#8592;</button>
-      <input name="mark" list="marks" aria-label="Mark, typed or scanned" autocomplete="off" .value=${ticket?.mark ?? ""} />
+      <input name="mark" list="marks" aria-label="Mark, typed or scanned" autocomplete="off" .value=${ticket?.mark ?? lost?.typed ?? ""} />
       <datalist id="marks">${marks.map(({ mark, member }) => html`<option value=${mark}>${member ?? ""}</option>`)}</datalist>
       <button type="button" class="next" aria-label="Next mark" @click=${() => void model.step(1)}>&#8594;</button>
       <button
@@ -59,6 +63,20 @@ function chooser(model: BenchModel): TemplateResult {
     </form>
     <p class="progress">${made.size} of ${marks.length} made</p>
   `;
+}
+
+/** Bars of one mark: whoever has the mark alone cannot tell which is meant. */
+function alikePart(model: BenchModel): TemplateResult | typeof nothing {
+  const { alike, ticket } = model.state;
+  if (alike.length === 0) return nothing;
+  return html`<div class="alike">
+    ${ticket === null ? nothing : html`<strong>Other bars have the mark ${ticket.mark} too:</strong>`}
+    ${alike.map(
+      ({ row, cell, member, what }) => html`<button @click=${() => void model.choose(row)}>
+        ${[member, what, `from ${cell}`].filter((part) => part !== null).join(", ")}
+      </button>`,
+    )}
+  </div>`;
 }
 
 function ticketPart(ticket: TicketView): TemplateResult {

@@ -42,6 +42,49 @@ describe("BenchModel", () => {
     expect([...bench.state.made]).toEqual([2]);
   });
 
+  test("should show no bar and book none while a mark is asked for that no bar has", async () => {
+    await bench.find("99");
+    expect(bench.state).toMatchObject({
+      ticket: null,
+      lost: { words: "no bar of this sheet has the mark 99" },
+    });
+    await bench.tick(true);
+    pane.say("something else");
+    await bench.writeTrial({ machine: "", former: "", bentTo: 94, released: 90, heat: "" });
+    expect(bench.state.ticket).toBeNull();
+    expect(sheets.has("Bars made")).toBe(false);
+    await bench.find("3");
+    expect(bench.state).toMatchObject({ ticket: { mark: "03" }, lost: null });
+  });
+
+  test("should say why a bar that is struck out, void or not read is not to be made", async () => {
+    const VOID = ["Slab", "04", "H12", 6, 2000, "00", 2000, null, null, "VOID"];
+    sheets.set("Bars", [[...BARS[0]!, "Remarks"], ...BARS.slice(1), VOID]);
+    await pane.check();
+    await bench.find("04");
+    expect(bench.state.ticket).toBeNull();
+    expect(bench.state.lost?.words).toBe("mark 04 is not to be made: row 5 says itself that it is void");
+  });
+
+  test("should offer every bar of a mark, and tick the one that was chosen alone", async () => {
+    sheets.set("Bars", [...BARS, ["Slab", "03", "H12", 2, 1500, "00", 1500, null, null]]);
+    await pane.check();
+    await bench.find("03");
+    expect(bench.state.ticket).toBeNull();
+    expect(bench.state.alike.map(({ row, what }) => [row, what])).toEqual([
+      [4, "H12, 2000"],
+      [5, "H12, 1500"],
+    ]);
+    await bench.choose(5);
+    expect(bench.state.ticket).toMatchObject({ mark: "03", cut: "1500" });
+    expect(bench.state.alike.map(({ row }) => row)).toEqual([4]);
+    expect(bench.state.ticket?.warnings.join()).toContain("mark 03 stands in row 4 too");
+    await bench.tick(true);
+    expect([...bench.state.made]).toEqual([5]);
+    await bench.choose(4);
+    expect(bench.state.ticket?.warnings.join()).toContain("mark 03 stands in row 5 too");
+  });
+
   test("should write a trial sent while the ticket is made anew, or say why not", async () => {
     const again = bench.choose(2);
     const sent = bench.writeTrial({ machine: "", former: "", bentTo: 89, released: 94, heat: "" });
