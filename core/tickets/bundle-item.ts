@@ -5,7 +5,7 @@ import { isHold, type Ticket } from "./ticket";
 export function bundleItem(ticket: Ticket): BundleItem | null {
   const { pour, member, mark, size, shape, count, cut, massEach, head } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
-  if (count === null || cut === null || massEach === null) return null;
+  if (count === null || count === 0 || cut === null || massEach === null) return null;
   const waived = ticket.waived
     .filter(({ severity }) => severity === "unsafe" || severity === "unbendable")
     .map(({ text }) => text);

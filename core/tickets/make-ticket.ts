@@ -104,7 +104,8 @@ export function makeTicket(question: TicketQuestion): Ticket {
     mark: row.mark,
     member: row.member,
     pour: row.pour,
-    count: known(barCount(facts)),
+    // none is known as well
+    count: facts.count === 0 ? 0 : known(barCount(facts)),
     size: facts.sizeName,
     diameter: facts.diameter,
     grade: steel,

@@ -16,6 +16,7 @@ export interface Ticket {
   readonly mark: string | null;
   readonly member: string | null;
   readonly pour: string | null;
+  /** 0 where the schedule says that none is to be made; null where it is not known */
   readonly count: number | null;
   readonly size: string;
   readonly diameter: number | null;

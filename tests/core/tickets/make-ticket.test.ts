@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Ticket } from "../../../core/tickets";
+import { bundleItem } from "../../../core/tickets/bundle-item";
 import { EMPTY_LOG, SHOP, ticketsOf } from "./ticket-sheets";
 
 const L = ["B1", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
@@ -34,6 +35,13 @@ describe("makeTicket: what is to be made", () => {
     expect(long.dimensions[0]?.tolerance).toEqual({ plus: 5, minus: 25 });
     const middle = one(["B1", "03", "H16", 1, 1, 1, 1575, "11", 1200, 400]);
     expect(middle.dimensions[0]?.tolerance).toEqual({ plus: 5, minus: 10 });
+  });
+
+  it("should tell a count of 0 from one that is not known, and tie no bundle of either", () => {
+    const none = one(["B1", "01", "H16", 2, 0, 0, 975, "11", 600, 400]);
+    const open = one(["B1", "01", "H16", null, null, null, 975, "11", 600, 400]);
+    expect([none.count, open.count]).toEqual([0, null]);
+    expect([bundleItem(none), bundleItem(open)]).toEqual([null, null]);
   });
 
   it("should weigh one bar and all of them", () => {
