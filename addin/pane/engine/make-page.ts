@@ -54,6 +54,8 @@ interface PageQuestion {
 
 type MadePage = Omit<PrintedPage, "fileName" | "sheet" | "basis">;
 
+const HEATS_OF_ALL = "tickets, labels and loads say the heats of the whole sheet's cut list, not of this one";
+
 const PLAIN = { refused: [], toBuy: [], remnants: null } as const;
 
 const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
@@ -77,7 +79,11 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
     const { tickets, notes, head } = ticketsAsked(asked);
     return { title: "Bending tickets", html: ticketPage(tickets, head), notes, ...PLAIN };
   },
-  "cut list": makeCutList,
+  "cut list"(asked) {
+    const made = makeCutList(asked);
+    const isOther = asked.pours !== null && asked.workshop.shop.stock.some(({ heat }) => heat !== null);
+    return isOther ? { ...made, notes: [...made.notes, HEATS_OF_ALL] } : made;
+  },
   labels(asked) {
     const { bundles, notes, head } = bundlesAsked(asked);
     const html = bundleLabelsPage(bundles, head, asked.kept.audit.report.standard.unit);
