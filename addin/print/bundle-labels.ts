@@ -38,6 +38,11 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
   const waived = (item.waived ?? []).map((text) => html`<p class="waived">Not told: ${text}</p>`);
   const heats = item.heats ?? [];
   const ofHeats = heats.length === 0 ? html`` : html`<dt>Heat</dt><dd class="whole">${heats.join(", ")}</dd>`;
+  const { remark = null } = item;
+  const ofRemark =
+    remark === null
+      ? html``
+      : html`<p class="remark">${remark.length > LONGEST_REMARK ? "Remark: see the ticket" : remark}</p>`;
   return html`<article class="label">
 <div class="${mark.length > LONG_MARK ? "mark long" : "mark"}">${mark}</div>
 <div class="part">bundle ${bundle.number} of ${bundle.of}<br><strong>${bundle.count}</strong> ${bundle.count === 1 ? "bar" : "bars"}</div>
@@ -47,7 +52,7 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
 <dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>${ofHeats}
 </dl>
-${warning}${held}${waived}
+${ofRemark}${warning}${held}${waived}
 <p class="reference">${reference.join(", ")}</p>
 </article>
 `;
@@ -64,5 +69,7 @@ export const holdWord = ({ held = [] }: Bundle["item"]): string => (held.length 
 
 /** characters that still stand large on one line */
 const LONG_MARK = 8;
+/** characters for which a label has room */
+const LONGEST_REMARK = 200;
 const lengthWords = (mm: number, unit: LengthUnit): string =>
   unit === "mm" ? `${setLength(mm, unit)} mm` : setLength(mm, unit);

@@ -26,7 +26,8 @@ tr { break-inside: avoid; }
 .label dl { grid-column: 1 / -1; margin: 1mm 0 0; display: grid; grid-template-columns: auto 1fr auto 1fr; gap: 0.6mm 2mm; }
 .label dt { color: #333; }
 .label dd { margin: 0; font-weight: 600; overflow-wrap: anywhere; }
-.label .reference, .label .warning, .label .waived { grid-column: 1 / -1; margin: 0; }
+.label .reference, .label .warning, .label .waived, .label .remark { grid-column: 1 / -1; margin: 0; }
+.remark { overflow-wrap: anywhere; white-space: pre-line; }
 .warning { font-weight: 700; border: 0.4mm solid #000; padding: 1mm 2mm; }
 .note { color: #222; }
 .refused { border: 0.9mm solid #000; padding: 1mm 3mm 2mm; }
@@ -35,6 +36,7 @@ tr { break-inside: avoid; }
 .refused li, .stops { overflow-wrap: anywhere; }
 .to-buy { width: auto; min-width: 60%; }
 .ticket { border: 0.5mm solid #000; padding: 2mm 3mm; margin: 0 0 3mm; break-inside: avoid; }
+.ticket .remark { margin: 1mm 0 0; font-size: 9.5pt; }
 .ticket .strip { display: grid; grid-template-columns: auto 1fr auto 17mm; gap: 0 4mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
 .ticket .mark { font-size: 24pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
 .ticket .what { font-size: 9.5pt; }

@@ -22,6 +22,7 @@ export function ticketPage(tickets: readonly Ticket[], head: PageHead): string {
 function ticketArticle(ticket: Ticket): Markup {
   return html`<article class="ticket">
 ${strip(ticket)}
+${ticket.remark === null ? html`` : html`<p class="remark"><b>Remark:</b> ${ticket.remark}</p>`}
 ${holds(ticket.warnings)}
 <div class="bar">
 <figure>${drawing(ticket)}</figure>

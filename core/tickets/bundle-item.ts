@@ -3,7 +3,7 @@ import { isHold, type Ticket } from "./ticket";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
 export function bundleItem(ticket: Ticket): BundleItem | null {
-  const { pour, member, mark, size, shape, count, cut, massEach, head } = ticket;
+  const { pour, member, mark, size, shape, count, cut, massEach, head, remark } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
   if (count === null || count === 0 || cut === null || massEach === null) return null;
   const waived = ticket.waived
@@ -13,5 +13,5 @@ export function bundleItem(ticket: Ticket): BundleItem | null {
   const schedule = head.schedule ?? head.drawing;
   const { revision } = head;
   const bars = { pour, member, mark, size, shape, count, length: cut.length, massEach };
-  return { ...bars, schedule, revision, waived, held, heats };
+  return { ...bars, schedule, revision, waived, held, heats, remark };
 }

@@ -114,6 +114,7 @@ export function makeTicket(question: TicketQuestion): Ticket {
     standard: facts.standard.id,
     unit: facts.standard.unit,
     head,
+    remark: row.remark,
     revision: row.revision ?? head.revision,
     cut,
     drawing:

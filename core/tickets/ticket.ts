@@ -27,6 +27,8 @@ export interface Ticket {
   readonly standard: string;
   readonly unit: LengthUnit;
   readonly head: ScheduleHead;
+  /** what the row says beside its figures, as typed */
+  readonly remark: string | null;
   /** of the row, else of the schedule */
   readonly revision: string | null;
   readonly cut: TicketCut | null;

@@ -45,6 +45,8 @@ export interface TicketView {
   readonly mark: string;
   readonly what: string;
   readonly place: string;
+  /** as typed in the row */
+  readonly remark: string | null;
   readonly cut: string;
   readonly svg: string | null;
   readonly facts: readonly { readonly name: string; readonly value: string }[];

@@ -95,6 +95,7 @@ function viewOf(ticket: Ticket, workshop: Workshop): TicketView {
     mark: mark ?? "no mark",
     what: `${count ?? "?"} \u00d7 ${size}, ${steel}`,
     place: place.filter((part) => part !== null).join(", "),
+    remark: ticket.remark,
     cut: cut === null ? "?" : setLength(cut.length, unit),
     svg:
       drawn === null

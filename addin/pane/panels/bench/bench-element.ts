@@ -89,6 +89,7 @@ function ticketPart(ticket: TicketView): TemplateResult {
         <span class="cut">cut to <strong>${ticket.cut}</strong></span>
       </div>
       <p class="where">${ticket.place}</p>
+      ${ticket.remark === null ? nothing : html`<p class="remark"><strong>Remark:</strong> ${ticket.remark}</p>`}
       ${
         holds.length === 0
           ? nothing

@@ -73,6 +73,16 @@ export const benchStyles = css`
     padding: 0 12px 4px;
     font-size: var(--fontSizeBase200);
   }
+  .remark,
+  .where {
+    overflow-wrap: anywhere;
+  }
+  .alike {
+    display: flex;
+    flex-direction: column;
+    gap: 6px;
+    padding: 4px 0 8px;
+  }
   .strip {
     display: flex;
     flex-wrap: wrap;

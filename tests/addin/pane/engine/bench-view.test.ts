@@ -44,6 +44,10 @@ describe("the bench's ticket", () => {
     const none = (await engine.ticket("Schedule", 5))?.facts.map(({ name }) => name);
     expect(none).not.toContain("Heat");
     const stock = [
+      ["Limit", "Value"],
+      ["Hoist or crane kg", 1000],
+      ["Lorry load kg", 20000],
+      [],
       ["Stock length", "Size", "Bars on hand", "Heat"],
       [12000, "H25", 500, "K4711"],
     ];
@@ -54,7 +58,36 @@ describe("the bench's ticket", () => {
     // mark 0101 stands in row 5: 84 bars of H25
     const facts = (await own.ticket("Schedule", 5))?.facts;
     expect(facts?.find(({ name }) => name === "Heat")?.value).toMatch(/K4711/);
-    expect((await own.page("tickets", "Schedule", null)).html).toContain("K4711");
+    for (const kind of ["cut list", "tickets", "labels", "loads"] as const)
+      expect((await own.page(kind, "Schedule", null)).html).toContain("K4711");
+    const [pour] = (await own.totals("Schedule")).pours;
+    const part = await own.page("cut list", "Schedule", [pour!.pour]);
+    expect(part.notes.join()).toContain(
+      "tickets, labels and loads say the heats of the whole sheet's cut list",
+    );
+  });
+
+  test("should say the row's remark as typed, on the bench, the printed ticket and the label", async () => {
+    const remark = "ring <the> foreman before cutting";
+    const rows = [
+      ["Bar mark", "Type and size", "Total no.", "Length mm", "Shape code", "A mm", "Remarks"],
+      ["01", "H16", 10, 2800, "00", 2800, remark],
+      ["02", "H16", 10, 2800, "00", 2800, null],
+      ["03", "H16", 10, 2800, "00", 2800, `no. ${"7 ".repeat(200)}`],
+    ];
+    const shop = sheetFromRows("Shop", [
+      ["Limit", "Value"],
+      ["Hoist or crane kg", 1000],
+    ]);
+    const own = createLocalEngine();
+    const asked = { otherSheets: NO_OTHER_SHEETS, standard: "BS8666:2005", settings: null };
+    await own.check({ ...asked, sheet: sheetFromRows("Bars", rows), shop });
+    expect((await own.ticket("Bars", 2))?.remark).toBe(remark);
+    expect((await own.ticket("Bars", 3))?.remark).toBeNull();
+    const printed = "ring &lt;the&gt; foreman before cutting";
+    for (const kind of ["tickets", "labels"] as const)
+      expect((await own.page(kind, "Bars", null)).html).toContain(printed);
+    expect((await own.page("labels", "Bars", null)).html).toContain("Remark: see the ticket");
   });
 
   test("should be none of a row that is no bar", async () => {
