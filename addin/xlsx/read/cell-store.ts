@@ -39,14 +39,15 @@ const LAST_STYLE = 0xffff;
  * fraction), and never moved as more arrive. Cells arrive in rising order of rows; within a row they are put in order.
  */
 export class CellStore {
-  private readonly segments: Segment[] = [];
+  private segments: Segment[] = [];
+  private isGone = false;
   private count = 0;
   private readonly rows: number[] = [];
   private readonly starts: number[] = [];
   private readonly texts: string[] = [];
   private readonly pooled = new Map<string, number>();
   private readonly errors: CellError[] = [];
-  private readonly fractions: Float64Array[] = [];
+  private fractions: Float64Array[] = [];
   private fractionCount = 0;
   private unordered = false;
 
@@ -66,6 +67,18 @@ export class CellStore {
   dropRow(): void {
     this.rows.pop();
     this.count = this.starts.pop() as number;
+  }
+
+  /** No more cells arrive: what only their arrival needs is let go. */
+  close(): void {
+    this.pooled.clear();
+  }
+
+  /** Gives the cells' memory back; what asks for a cell afterwards is at fault, and is told so. */
+  letGo(): void {
+    this.isGone = true;
+    this.segments = [];
+    this.fractions = [];
   }
 
   endRow(): void {
@@ -194,7 +207,23 @@ export class CellStore {
       yield { column: this.column(index), index };
   }
 
+  /** A row's values from the column `left` on, as far as it is filled: one stray cell in the last column makes no row long. */
+  valuesOfRow(row: number, left: number): Cell[] {
+    const cells: Cell[] = [];
+    const place = this.rowIndex(row);
+    if (place < 0) return cells;
+    const end = this.starts[place + 1] ?? this.count;
+    for (let index = this.starts[place]!; index < end; index += 1) {
+      const column = this.column(index) - left;
+      if (column < 0 || this.isBlank(index)) continue;
+      while (cells.length < column) cells.push(null);
+      cells.push(this.cell(index));
+    }
+    return cells;
+  }
+
   private rowIndex(row: number): number {
+    if (this.isGone) throw new Error("cells are asked for of a sheet that was let go");
     const { rows } = this;
     const first = rows[0];
     if (first === undefined || row < first) return -1;

@@ -41,6 +41,8 @@ export interface SheetReading extends Sheet {
   cellsOfRow(row: number): Generator<{ column: number; value: Cell; style: number }>;
   /** points, by the sheet's own row; null is the default */
   rowHeight(row: number): number | null;
+  /** Gives back the memory of its cells, which nobody asks for any more; its measures and layout stay. */
+  letGo(): void;
   /** the part's text before its rows and after them */
   readonly layout: SheetLayout;
 }
@@ -107,6 +109,7 @@ export function readSheet(source: SheetSource): SheetReading {
     else if (piece.kind === "tail") tail = piece.text;
     else eachRun(piece.bytes, piece.prefix, quick, readRow);
   }
+  store.close();
   return assemble(source, {
     store,
     formulas,
@@ -190,16 +193,7 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
     rowNumbers: store.rowNumbers,
     valueAt,
     cell: (row, column) => valueAt(row + top, column + left),
-    // as far as the row is filled: one stray cell in the last column makes no row long
-    rowCells: (row) => {
-      const cells: Cell[] = [];
-      for (const { column, index } of store.cellsOfRow(row + top)) {
-        if (column < left || store.isBlank(index)) continue;
-        while (cells.length < column - left) cells.push(null);
-        cells.push(store.cell(index));
-      }
-      return cells;
-    },
+    rowCells: (row) => store.valuesOfRow(row + top, left),
     shown: (row, column) => {
       const index = at(row, column);
       const value = index < 0 ? null : store.cell(index);
@@ -233,6 +227,7 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
         yield { column, value: store.cell(index), style: store.style(index) };
       }
     },
+    letGo: () => store.letGo(),
     layout: { head, tail },
     rowHeight: (row) => scanned.heights.get(row) ?? null,
   };
