@@ -16,29 +16,47 @@ const OPTIONS = { level: 2, finishFlush: constants.Z_FULL_FLUSH };
  * by a second thread while this one makes what is to be packed.
  */
 export function nativeDeflater(stepsAlone = STEPS_ALONE): Deflater {
-  const alone = Buffer.alloc(0);
-  let held: Uint8Array[] = [];
+  let room = new Uint8Array(0);
   let size = 0;
   let steps = 0;
   let shared: SharedPacking | null = null;
-  const pack = (): readonly Uint8Array[] => {
-    if (size === 0) return [];
-    const pieces = held;
-    held = [];
+  const pack = (): Uint8Array => {
+    const packed = deflateRawSync(room.subarray(0, size), OPTIONS);
     size = 0;
     steps += 1;
-    if (steps <= stepsAlone) return [deflateRawSync(Buffer.concat(pieces), OPTIONS)];
-    shared ??= new SharedPacking();
-    return shared.push(pieces);
+    return packed;
+  };
+  /** Pieces are copied, for their memory may be used again. */
+  const push = (piece: Uint8Array): readonly Uint8Array[] => {
+    const ready: Uint8Array[] = [];
+    for (let at = 0; at < piece.length; ) {
+      if (steps >= stepsAlone) {
+        shared ??= new SharedPacking();
+        ready.push(...shared.push(piece.subarray(at)));
+        break;
+      }
+      const part = piece.subarray(at, at + STEP - size);
+      if (room.length < size + part.length) room = grown(room, size + part.length);
+      room.set(part, size);
+      size += part.length;
+      at += part.length;
+      if (size === STEP) ready.push(pack());
+    }
+    return ready;
   };
   return {
-    push: (piece) => {
-      held.push(piece);
-      size += piece.length;
-      return size < STEP ? [] : pack();
-    },
-    end: () => [...pack(), ...(shared?.end() ?? []), deflateRawSync(alone)],
+    push,
+    end: () => [...(size === 0 ? [] : [pack()]), ...(shared?.end() ?? []), deflateRawSync(NOTHING)],
   };
+}
+
+const NOTHING = Buffer.alloc(0);
+
+/** Most parts are small: room is made as they grow. */
+function grown(room: Uint8Array, least: number): Uint8Array<ArrayBuffer> {
+  const more = new Uint8Array(Math.min(STEP, Math.max(least, room.length * 4)));
+  more.set(room);
+  return more;
 }
 
 /** Steps that this thread and a second one pack, whichever is free. */
@@ -48,11 +66,9 @@ class SharedPacking {
   #filled = 0;
   #taken = 0;
 
-  push(pieces: readonly Uint8Array[]): readonly Uint8Array[] {
+  push(piece: Uint8Array): readonly Uint8Array[] {
     const ready: Uint8Array[] = [];
-    for (const piece of pieces) {
-      for (let at = 0; at < piece.length; ) at += this.#fill(piece, at, ready);
-    }
+    for (let at = 0; at < piece.length; ) at += this.#fill(piece, at, ready);
     return ready;
   }
 

@@ -19,45 +19,64 @@ export function* patchedRows(bytes: Uint8Array, prefix: string, patch: RowPatch)
     return;
   }
   let untouched = 0;
-  for (const { start, end, row, isNumbered } of rowsOf(bytes, prefix, patch)) {
-    if (Number.isFinite(row) && !patch.wants(row, isNumbered)) {
-      patch.passes(row);
+  const rows = new RowPlaces(bytes, prefix);
+  while (rows.next(patch.last)) {
+    if (Number.isFinite(rows.row) && !patch.wants(rows.row, rows.isNumbered)) {
+      patch.passes(rows.row);
       continue;
     }
-    if (start > untouched) yield bytes.subarray(untouched, start);
-    yield encoder.encode(patch.apply(decoded(bytes.subarray(start, end)), prefix));
-    untouched = end;
+    if (rows.start > untouched) yield bytes.subarray(untouched, rows.start);
+    yield encoder.encode(patch.apply(decoded(bytes.subarray(rows.start, rows.end)), prefix));
+    untouched = rows.end;
   }
   if (untouched < bytes.length) yield bytes.subarray(untouched);
 }
 
-interface RowPlace {
-  readonly start: number;
-  readonly end: number;
-  readonly row: number;
-  readonly isNumbered: boolean;
-}
+/** The rows of some bytes, one after another. */
+class RowPlaces {
+  start = 0;
+  end = 0;
+  /** from 0; infinite for one without an end, of which the thorough reading tells */
+  row = -1;
+  isNumbered = false;
+  private at: number;
+  private readonly openText: string;
+  private readonly open: Uint8Array;
+  private readonly close: Uint8Array;
 
-function* rowsOf(bytes: Uint8Array, prefix: string, patch: RowPatch): Generator<RowPlace> {
-  const openText = `<${prefix}row`;
-  const open = new TextEncoder().encode(openText);
-  const close = new TextEncoder().encode(`</${prefix}row`);
-  let at = bytes.indexOf(LESS_THAN);
-  while (at >= 0) {
-    if (!standsAt(bytes, at, open) || !isNameEnd(bytes[at + open.length])) {
-      at = bytes.indexOf(LESS_THAN, at + 1);
-      continue;
-    }
-    const end = rowEnd(bytes, at, close);
-    // one without an end is told of by the thorough reading
+  constructor(
+    private readonly bytes: Uint8Array,
+    prefix: string,
+  ) {
+    this.openText = `<${prefix}row`;
+    this.open = new TextEncoder().encode(this.openText);
+    this.close = new TextEncoder().encode(`</${prefix}row`);
+    this.at = bytes.indexOf(LESS_THAN);
+  }
+
+  /** Goes to the next row, `last` being the number of the one before; false where there is none. */
+  next(last: number): boolean {
+    const { bytes, open } = this;
+    while (this.at >= 0 && !(standsAt(bytes, this.at, open) && isNameEnd(bytes[this.at + open.length])))
+      this.at = bytes.indexOf(LESS_THAN, this.at + 1);
+    if (this.at < 0) return false;
+    this.start = this.at;
+    const end = rowEnd(bytes, this.start, this.close);
     if (end < 0) {
-      yield { start: at, end: bytes.length, row: Number.POSITIVE_INFINITY, isNumbered: false };
-      return;
+      this.end = bytes.length;
+      this.row = Number.POSITIVE_INFINITY;
+      this.isNumbered = false;
+      this.at = -1;
+      return true;
     }
-    const number = plainNumber(bytes, at + open.length);
-    const tag = number === null ? readRowTag(decoded(bytes.subarray(at, end)), openText, patch.last) : null;
-    yield { start: at, end, row: number ?? tag!.row, isNumbered: tag?.isNumbered ?? true };
-    at = bytes.indexOf(LESS_THAN, end);
+    this.end = end;
+    const number = plainNumber(bytes, this.start + open.length);
+    const tag =
+      number === null ? readRowTag(decoded(bytes.subarray(this.start, end)), this.openText, last) : null;
+    this.row = number ?? tag!.row;
+    this.isNumbered = tag?.isNumbered ?? true;
+    this.at = bytes.indexOf(LESS_THAN, end);
+    return true;
   }
 }
 

@@ -1,5 +1,5 @@
 import { UnreadableWorkbook } from "../unreadable-workbook";
-import { joined, plainBytes } from "../xml/plain-bytes";
+import { JoiningRoom, joined, plainBytes } from "../xml/plain-bytes";
 import { type XmlTag, xmlTags } from "../xml/xml-text";
 import { closingEnd, findBytes, lastClosing } from "./row-bytes";
 
@@ -16,7 +16,8 @@ const LONGEST_HEAD = 8 * 1024 * 1024;
 
 /**
  * Cuts a worksheet that arrives in pieces, holding never more than a piece and a row. The pieces joined
- * are the part's bytes, but for comments and CDATA, which become plain text.
+ * are the part's bytes, but for comments and CDATA, which become plain text. Rows stand until the next piece is
+ * asked for: their memory is used again.
  */
 export function* sheetPieces(source: Iterable<Uint8Array>): Generator<SheetPiece> {
   const pieces = plainBytes(source, LONGEST_ROW);
@@ -38,7 +39,7 @@ export function* sheetPieces(source: Iterable<Uint8Array>): Generator<SheetPiece
   }
   let size = rest[0]?.length ?? 0;
   for (const piece of pieces) {
-    rest.push(piece);
+    rest.push(piece.slice());
     size += piece.length;
     if (size > LONGEST_ROW)
       throw new UnreadableWorkbook("what stands behind a sheet's rows is too long to be read");
@@ -61,7 +62,7 @@ function readHead(pieces: Iterator<Uint8Array>): { head: string; tag: XmlTag; re
   let outline = "";
   let from = 0;
   for (let piece = pieces.next(); piece.done !== true; piece = pieces.next()) {
-    held.push(piece.value);
+    held.push(piece.value.slice());
     outline += OUTLINE.decode(piece.value);
     for (const tag of xmlTags(outline, from)) {
       from = tag.end;
@@ -85,6 +86,7 @@ class RowCutter {
   isClosed = false;
   private pieces: Uint8Array[] = [];
   private size = 0;
+  private readonly room = new JoiningRoom();
   private readonly closeRow: Uint8Array;
   private readonly closeData: Uint8Array;
   /** the h of sheetData, which few tags have */
@@ -109,10 +111,15 @@ class RowCutter {
     const close = this.endOfData(fresh);
     const end = close < 0 ? lastClosing(fresh, this.closeRow) : close;
     this.isClosed = close >= 0;
-    if (end < 0) return fresh.subarray(0, 0);
+    const earlier = this.pieces.slice(0, -1);
+    if (end < 0) {
+      this.pieces = [...earlier, fresh.slice()];
+      return fresh.subarray(0, 0);
+    }
+    const cut = fresh.subarray(0, end);
     const before = this.size - fresh.length;
-    const whole = joined([...this.pieces.slice(0, -1), fresh.subarray(0, end)], before + end);
-    this.pieces = [fresh.subarray(end)];
+    const whole = before === 0 ? cut : this.room.joined([...earlier, cut], before + end);
+    this.pieces = [fresh.slice(end)];
     this.size = fresh.length - end;
     return whole;
   }

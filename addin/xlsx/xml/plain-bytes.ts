@@ -6,8 +6,8 @@ const EXCLAMATION = 0x21;
 
 /**
  * A part's bytes with CDATA opened and comments dropped, in pieces that each hold whole tags: a piece ends
- * where the next tag begins. Bytes without either go through as they are. `longest` bytes may stand
- * between two tags.
+ * where the next tag begins, and stands until the next is asked for. Bytes without either go through as
+ * they are. `longest` bytes may stand between two tags.
  */
 export function* plainBytes(source: Iterable<Uint8Array>, longest: number): Generator<Uint8Array> {
   const pieces = source[Symbol.iterator]();
@@ -44,6 +44,7 @@ function* wholeTags(source: Iterable<Uint8Array>, longest: number): Generator<Ui
 class TagCutter {
   private held: Uint8Array[] = [];
   private size = 0;
+  private readonly room = new JoiningRoom();
 
   constructor(private readonly longest: number) {}
 
@@ -59,14 +60,14 @@ class TagCutter {
   take(piece: Uint8Array): Uint8Array | null {
     const cut = piece.lastIndexOf(LESS_THAN);
     if (cut < 0 || (cut === 0 && this.size === 0)) {
-      this.hold(piece);
+      this.hold(piece.slice());
       return null;
     }
     const before = piece.subarray(0, cut);
-    const whole = this.size === 0 ? before : joined([...this.held, before], this.size + cut);
+    const whole = this.size === 0 ? before : this.room.joined([...this.held, before], this.size + cut);
     this.held = [];
     this.size = 0;
-    this.hold(piece.subarray(cut));
+    this.hold(piece.slice(cut));
     return whole;
   }
 
@@ -79,6 +80,21 @@ class TagCutter {
     this.size += piece.length;
     if (this.size > this.longest)
       throw new UnreadableWorkbook("a text in a sheet of the workbook is too long to be read");
+  }
+}
+
+/** Memory in which pieces are joined again and again: what was joined stands until the next time. */
+export class JoiningRoom {
+  private room = new Uint8Array(0);
+
+  joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
+    if (this.room.length < size) this.room = new Uint8Array(size + (size >> 2));
+    let at = 0;
+    for (const piece of pieces) {
+      this.room.set(piece, at);
+      at += piece.length;
+    }
+    return this.room.subarray(0, size);
   }
 }
 
