@@ -153,7 +153,8 @@ function judgeRows(
   const facts = factsOf(sheet, session, context, kept);
   const { bars } = facts;
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
-  const hidden: (readonly HiddenByLimit[] | undefined)[] = new Array(bars.length);
+  const hidden: (readonly HiddenByLimit[] | undefined)[] = [];
+  const isWatching = watched.length > 0;
   const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
   let asked = NO_RULES;
   let at = 0;
@@ -170,7 +171,7 @@ function judgeRows(
     const { checks } = asked;
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     rowFindings[index] = found;
-    hidden[index] = hiddenByLimits(watched, row, found ?? []);
+    if (isWatching) hidden[index] = hiddenByLimits(watched, row, found ?? []);
   };
   const again = kept === null ? null : rowsJudgedAgain(facts, kept);
   for (let index = 0; index < bars.length; index += 1) {
@@ -178,7 +179,7 @@ function judgeRows(
     if (old < 0) judge(index);
     else {
       rowFindings[index] = kept?.before.rowFindings[old];
-      hidden[index] = kept?.before.hiddenByLimits[old];
+      if (isWatching) hidden[index] = kept?.before.hiddenByLimits[old];
     }
   }
   return { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };

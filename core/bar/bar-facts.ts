@@ -1,3 +1,4 @@
+import type { BarRow } from "../schedule/bar-row";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
 import { exactLengthOf, shortestBetweenBends } from "../shapes/exact-length";
@@ -14,6 +15,7 @@ import { isShapeCode, STRAIGHT } from "./codes-meant";
 import { isLinkPath } from "./is-link-path";
 import { judgeLength, type LengthJudgement } from "./length-judgement";
 import { RowFacts } from "./row-facts";
+import type { SheetOfRow } from "./sheet-habits";
 
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_LIMITS: readonly LimitJudgement[] = [];
@@ -26,6 +28,13 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  */
 export class BarFacts extends RowFacts {
   #leastFormer: Cited<number> | null | undefined;
+  /** mm, NaN where it cannot be had: asked again long after the bar was in hand */
+  #cutLength: number | undefined;
+
+  override movedTo(row: BarRow, sheet: SheetOfRow): this {
+    this.#cutLength = undefined;
+    return super.movedTo(row, sheet);
+  }
 
   /** The code's definition; null for a path and for a code not held. */
   get definition(): ShapeDefinition | null {
@@ -166,6 +175,12 @@ export class BarFacts extends RowFacts {
     return inHand.cut;
   }
 
+  /** mm as computed; null where it cannot be had. */
+  get computedLength(): number | null {
+    this.#cutLength ??= this.cut?.length ?? Number.NaN;
+    return Number.isNaN(this.#cutLength) ? null : this.#cutLength;
+  }
+
   /** The cut length as computed; null where it cannot be had. */
   get cut(): CutLength | null {
     const cut = this.cutOrRefusal;
@@ -181,7 +196,7 @@ export class BarFacts extends RowFacts {
 
   /** The length that is cut: as typed, else as computed. */
   get lengthInForce(): number | null {
-    return this.row.length ?? this.cut?.length ?? null;
+    return this.row.length ?? this.computedLength;
   }
 
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */

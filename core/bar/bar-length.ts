@@ -74,7 +74,10 @@ function scheduledLength({ row }: BarFacts): BarLength | Refusal | null {
   return { length: row.length, from: "schedule" };
 }
 
-function computedLength({ cutOrRefusal: cut }: BarFacts): BarLength | Refusal {
+function computedLength(facts: BarFacts): BarLength | Refusal {
+  const { computedLength: length } = facts;
+  if (length !== null) return { length, from: "computed" };
+  const cut = facts.cutOrRefusal;
   if (cut === null) return notComputed({});
   return cut instanceof Refusal ? cut : { length: cut.length, from: "computed" };
 }

@@ -68,11 +68,8 @@ function numberColumns(table: TableReading): readonly number[] {
 
 function holdsText({ row, sheet: { sheet } }: BarFacts): boolean {
   const columns = numberColumns(row.table);
-  const cells = sheet.rowCells?.(row.row);
-  for (let at = 0; at < columns.length; at += 1) {
-    const column = columns[at] as number;
-    if (typeof (cells === undefined ? sheet.cell(row.row, column) : cells[column]) === "string") return true;
-  }
+  for (let at = 0; at < columns.length; at += 1)
+    if (typeof sheet.cell(row.row, columns[at] as number) === "string") return true;
   return false;
 }
 
