@@ -9,11 +9,12 @@ import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes
 import { patchInPieces } from "../xlsx/patch/patch-workbook";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { xmlTags } from "../xlsx/xml/xml-text";
-import type { Deflater } from "../xlsx/zip/write-zip";
+import type { ZipHost } from "../xlsx/zip/write-zip";
 
 /** A workbook's bytes with the findings marked. */
 export interface AnnotatedCopy {
-  readonly pieces: readonly Uint8Array[];
+  /** can be gone through once */
+  readonly pieces: Iterable<Uint8Array>;
   /** findings sheets of earlier checks that somebody has written on since: they stay as they are */
   readonly kept: readonly string[];
 }
@@ -29,14 +30,17 @@ export function annotatedCopy(
   report: AuditReport,
   sheets: readonly Sheet[],
   {
-    newDeflater,
+    host,
     known,
     names,
+    onCellsRead,
   }: {
-    newDeflater?: () => Deflater;
+    host?: ZipHost;
     known?: KnownTonnage;
     /** workbook-wide names to be kept in the copy, each with its formula */
     names?: ReadonlyMap<string, string>;
+    /** told before the copy is made, when no cell of the sheets is asked for any more */
+    onCellsRead?: () => void;
   } = {},
 ): AnnotatedCopy {
   const earlier = earlierFindings(workbook, sheets);
@@ -54,11 +58,12 @@ export function annotatedCopy(
   }
   const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
   const added = { ...findingsSheet(report, sheets, known), ...(replaces !== undefined && { replaces }) };
+  onCellsRead?.();
   return {
     pieces: patchInPieces(
       workbook,
       { sheets: changes, added: [added], ...(names !== undefined && { names }) },
-      newDeflater,
+      host,
     ),
     kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),
   };

@@ -65,8 +65,10 @@ export const check: Command = {
     for (const note of checked.notes) streams.note(note);
     if (out !== null) refuseTurned(checked);
     if (out !== null && book.workbook !== null) {
-      const { pieces, kept } = markedCopy(book.workbook, checked, {
+      const { pieces, kept } = markedCopy(book.workbook, checked, out, {
         keepsSettings: (question.columns ?? []).length > 0,
+        // an explanation quotes cells, and is printed after the copy
+        onCellsRead: () => void (given.flag("explain") || book.letGo()),
       });
       writeCopy(out, pieces);
       for (const note of kept) streams.note(note);

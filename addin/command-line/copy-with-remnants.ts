@@ -64,7 +64,7 @@ export function copyWithRemnants(cut: CutToBook): { bytes: Uint8Array; said: str
   const bytes = patchWorkbook(
     book.workbook,
     { sheets: new Map([[name, { writes }]]), names },
-    nativeDeflater,
+    { newDeflater: nativeDeflater },
   );
   const said = booking.changes.map(({ row, size, length, before, after }) => {
     const bars = before === null ? `${after} new` : `${before} on hand before, ${after} after`;

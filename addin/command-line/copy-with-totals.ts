@@ -40,7 +40,7 @@ export function copyWithTotals(
   const first = patchWorkbook(
     workbook,
     { added: [{ ...added, ...(replaces !== null && { replaces }) }] },
-    nativeDeflater,
+    { newDeflater: nativeDeflater },
   );
   const copy = openWorkbook(first, undefined, nativeZip);
   const { writes } = recalculateBook(copy, functionEnvironment(copy, standard.id, standard.own));
@@ -50,7 +50,7 @@ export function copyWithTotals(
   return patchWorkbook(
     copy,
     { sheets: new Map([[TOTALS, { writes: results }]]), keepsResults: true },
-    nativeDeflater,
+    { newDeflater: nativeDeflater },
   );
 }
 

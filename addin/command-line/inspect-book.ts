@@ -81,7 +81,7 @@ export function printInspection(
 
 function copyOf({ workbook }: BookFile, sample: InspectionSample, unit: LengthUnit): Uint8Array {
   if (workbook === null) throw new InputRefused("--out with an inspection sheet needs an .xlsx file as BOOK");
-  return patchWorkbook(workbook, { added: [sheetOf(sample, unit)] }, nativeDeflater);
+  return patchWorkbook(workbook, { added: [sheetOf(sample, unit)] }, { newDeflater: nativeDeflater });
 }
 
 /** The sheet to be filled in: how the sample was drawn, then a line for each length. */

@@ -6,16 +6,25 @@ import { settingPieces } from "../workbook/setting-pieces";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { type AnnotatedCopy, annotatedCopy } from "./annotated-copy";
 import { nativeDeflater } from "./native-deflater";
+import { pieceSpool } from "./piece-spool";
 
-/** The copy of a checked workbook with its findings marked, and what is to be said of it; columns that were pointed at stay in it. */
+/**
+ * The copy of a checked workbook with its findings marked, to be written to `out`, and what is to be said of it;
+ * columns that were pointed at stay in it.
+ */
 export function markedCopy(
   workbook: Workbook,
   checked: CheckedBook,
-  { keepsSettings = false }: { readonly keepsSettings?: boolean } = {},
+  out: string,
+  {
+    keepsSettings = false,
+    onCellsRead,
+  }: { readonly keepsSettings?: boolean; readonly onCellsRead?: () => void } = {},
 ): AnnotatedCopy {
   const { pieces, kept } = annotatedCopy(workbook, checked.report, checked.all, {
-    newDeflater: nativeDeflater,
+    host: { newDeflater: nativeDeflater, newStore: () => pieceSpool(out) },
     known: checked,
+    ...(onCellsRead !== undefined && { onCellsRead }),
     ...(keepsSettings && { names: settingNames(checked.settings) }),
   });
   const words = (name: string): string =>

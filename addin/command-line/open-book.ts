@@ -3,15 +3,19 @@ import { basename, extname } from "node:path";
 import type { Book } from "../../core/jobs";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { readCsv, refuseTooLong } from "../xlsx/read/read-csv";
+import type { SheetReading } from "../xlsx/read/read-sheet";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { InputRefused } from "./input-refused";
 import { nativeZip } from "./native-zip";
+import { tidySooner } from "./tidy-sooner";
 
 /** A schedule file, whichever kind it is. */
 export interface BookFile extends Book {
   /** null for a .csv */
   readonly workbook: Workbook | null;
+  /** Gives back the memory of the cells that were read: nothing but a copy is made of the book any more. */
+  letGo(): void;
 }
 
 /** Opens a .xlsx, .xlsm or .csv file. */
@@ -34,14 +38,23 @@ export function openBookOf(path: string, bytes: Uint8Array): BookFile {
   if (isText && !isZip) {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
     const sheets = [{ name: sheet.name, visibility: "visible" as const }];
-    return { name, workbook: null, sheets, read: () => sheet, setting: () => null };
+    return { name, workbook: null, sheets, read: () => sheet, setting: () => null, letGo: () => undefined };
   }
+  tidySooner(bytes.length);
   const workbook = openWorkbook(bytes, undefined, nativeZip);
+  const given: SheetReading[] = [];
   return {
     name,
     workbook,
     sheets: workbook.sheets,
-    read: (sheet) => workbook.read(sheet),
+    read: (sheet) => {
+      const reading = workbook.read(sheet);
+      given.push(reading);
+      return reading;
+    },
+    letGo: () => {
+      for (const reading of given.splice(0)) reading.letGo();
+    },
     setting: (setting) => workbookSetting(workbook, setting),
   };
 }

@@ -107,7 +107,7 @@ function recalculate(
     ]),
   );
   const keepsResults = stale.size === 0;
-  write(out, patchWorkbook(book.workbook, { sheets, keepsResults }, nativeDeflater));
+  write(out, patchWorkbook(book.workbook, { sheets, keepsResults }, { newDeflater: nativeDeflater }));
   const doubted = believed.map(({ sheet, cell }) => `${sheet}!${cell}`);
   const withoutResult = [...stale].flatMap(([sheet, cells]) =>
     cells.map(({ row, column }) => `${sheet}!${addressAt(row, column)}`),

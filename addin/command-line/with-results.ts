@@ -10,5 +10,5 @@ export function withResults(bytes: Uint8Array, standard: string): Uint8Array {
   const { writes, formulas } = recalculateBook(workbook, functionEnvironment(workbook, standard));
   if (formulas === 0) return bytes;
   const sheets = new Map([...writes].map(([sheet, written]) => [sheet, { writes: written, stale: [] }]));
-  return patchWorkbook(workbook, { sheets, keepsResults: true }, nativeDeflater);
+  return patchWorkbook(workbook, { sheets, keepsResults: true }, { newDeflater: nativeDeflater });
 }

@@ -75,7 +75,7 @@ export function refuseKind(workbook: Workbook, out: string): void {
  * Writes a file beside its place and moves it there when it is whole: what stood there before is there
  * still where the disk is full or the program is stopped.
  */
-export function writeCopy(path: string, content: Uint8Array | readonly Uint8Array[]): void {
+export function writeCopy(path: string, content: Uint8Array | Iterable<Uint8Array>): void {
   const pieces = content instanceof Uint8Array ? [content] : content;
   try {
     const old = statOf(path);
@@ -88,7 +88,7 @@ export function writeCopy(path: string, content: Uint8Array | readonly Uint8Arra
     const place = old === null ? resolve(path) : realpathSync(path);
     const folder = dirname(place);
     takeAwayLeftovers(folder);
-    const beside = join(folder, `${OWN_PARTS}${process.pid}-${randomBytes(4).toString("hex")}.part`);
+    const beside = partName(folder);
     try {
       writeWhole(beside, pieces, old === null ? null : Number(old.mode) & 0o777);
       renameSync(beside, place);
@@ -101,6 +101,11 @@ export function writeCopy(path: string, content: Uint8Array | readonly Uint8Arra
       `${path} cannot be written (${(error as NodeJS.ErrnoException).code}): nothing was changed`,
     );
   }
+}
+
+/** Where what is being written lies until it is whole; one that was left behind is known by its name. */
+export function partName(folder: string): string {
+  return join(folder, `${OWN_PARTS}${process.pid}-${randomBytes(4).toString("hex")}.part`);
 }
 
 /** A folder may be shared: another machine's numbers of what runs say nothing here. */
@@ -129,13 +134,13 @@ function isRunning(pid: number): boolean {
   }
 }
 
-function writeWhole(path: string, pieces: readonly Uint8Array[], mode: number | null): void {
+function writeWhole(path: string, pieces: Iterable<Uint8Array>, mode: number | null): void {
   const file = openSync(path, "wx", 0o666);
   if (mode !== null) fchmodSync(file, mode);
   writePieces(file, pieces, true);
 }
 
-function writePieces(file: number, pieces: readonly Uint8Array[], isKept = false): void {
+function writePieces(file: number, pieces: Iterable<Uint8Array>, isKept = false): void {
   try {
     for (const bytes of pieces) for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
     if (isKept) fsyncSync(file);

@@ -39,7 +39,7 @@ export function checked(bytes: Uint8Array): { bytes: Uint8Array; kept: readonly 
   const workbook = openWorkbook(bytes);
   const sheets = workbook.sheets.map(({ name }) => workbook.read(name));
   const { pieces, kept } = annotatedCopy(workbook, runAudit({ sheets, standard }), sheets);
-  return { bytes: new Uint8Array(Buffer.concat(pieces)), kept };
+  return { bytes: new Uint8Array(Buffer.concat([...pieces])), kept };
 }
 
 /** The findings sheet by address, and all its cells. */

@@ -11,7 +11,7 @@ export function tryPackage(bytes: Uint8Array): Uint8Array | "refused" {
   try {
     const workbook = openWorkbook(bytes);
     const sheets = workbook.sheets.map(({ name }) => workbook.read(name));
-    const copy = Buffer.concat(annotatedCopy(workbook, runAudit({ sheets, standard }), sheets).pieces);
+    const copy = Buffer.concat([...annotatedCopy(workbook, runAudit({ sheets, standard }), sheets).pieces]);
     const again = openWorkbook(copy);
     for (const { name } of again.sheets) again.read(name);
     return copy;

@@ -79,7 +79,7 @@ function checkedCopy(bytes: Uint8Array): { bytes: Uint8Array; findings: string; 
     ({ code, sheet, cell, message }) => `${code} ${sheet} ${cell} ${message}`,
   );
   return {
-    bytes: new Uint8Array(Buffer.concat(annotatedCopy(workbook, report, sheets).pieces)),
+    bytes: new Uint8Array(Buffer.concat([...annotatedCopy(workbook, report, sheets).pieces])),
     findings: findings.join("\n"),
     isFound: findings.some((each) => each.startsWith("BEND101") && each.includes("least 64 mm")),
   };

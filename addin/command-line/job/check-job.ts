@@ -91,7 +91,8 @@ function isMarked(path: string, copy: string, task: JobAsked["task"], streams: S
     const book = openBook(path);
     if (book.workbook === null) throw new InputRefused("a .csv holds no marks");
     refuseKind(book.workbook, copy);
-    const { pieces, kept } = markedCopy(book.workbook, answerOf(checkBooks([book], questionOf(task))[0]!));
+    const checked = answerOf(checkBooks([book], questionOf(task))[0]!);
+    const { pieces, kept } = markedCopy(book.workbook, checked, copy);
     writeInPlace(copy, pieces);
     return kept;
   });

@@ -9,7 +9,7 @@ import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
 import { encodedPieces } from "../xml/encoded-pieces";
 import { joined } from "../xml/plain-bytes";
 import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
-import { type Deflater, ZipWriter } from "../zip/write-zip";
+import { type ZipHost, ZipWriter } from "../zip/write-zip";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
 import { patchedRows } from "./patched-rows";
@@ -34,30 +34,26 @@ export interface WorkbookChanges {
  * Bytes of the workbook with the changes made. Parts that no change concerns are copied as they lie in
  * the file, without being unpacked. Throws `UnreadableWorkbook` where a change cannot be made.
  */
-export function patchWorkbook(
-  workbook: Workbook,
-  changes: WorkbookChanges,
-  newDeflater?: () => Deflater,
-): Uint8Array {
-  const pieces = patchInPieces(workbook, changes, newDeflater);
+export function patchWorkbook(workbook: Workbook, changes: WorkbookChanges, host?: ZipHost): Uint8Array {
+  const pieces = [...patchInPieces(workbook, changes, host)];
   return joined(
     pieces,
     pieces.reduce((sum, piece) => sum + piece.length, 0),
   );
 }
 
-/** The same bytes in pieces, for a file too large to stand in memory twice. */
+/** The same bytes in pieces, for a file too large to stand in memory twice; they can be gone through once. */
 export function patchInPieces(
   workbook: Workbook,
   changes: WorkbookChanges,
-  newDeflater?: () => Deflater,
-): readonly Uint8Array[] {
+  host?: ZipHost,
+): Iterable<Uint8Array> {
   const { parts, workbookPart } = workbook;
   const edit = new PackageEdit(parts, workbookPart);
   const styles = new StylePatch(
     workbook.stylesPart === null ? PLAIN_STYLES : parts.text(workbook.stylesPart),
   );
-  const zip = new ZipWriter(newDeflater, parts.archive.native?.crc32);
+  const zip = new ZipWriter({ checkSum: parts.archive.native?.crc32, ...host });
   const arrayMark = dynamicArrayMark(edit, workbookPart);
   let wroteValues = false;
   let removedFormula = false;

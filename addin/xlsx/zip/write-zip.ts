@@ -9,6 +9,20 @@ export interface Deflater {
   end(): readonly Uint8Array[];
 }
 
+/** Where the packed pieces of one part lie until the file is put together. */
+export interface PieceStore {
+  add(piece: Uint8Array): void;
+  /** those that were added, in order, however they are cut */
+  pieces(): Iterable<Uint8Array>;
+}
+
+/** What a host does of a zip file's writing in a way of its own. */
+export interface ZipHost {
+  readonly newDeflater?: (() => Deflater) | undefined;
+  readonly checkSum?: typeof crc32 | undefined;
+  readonly newStore?: (() => PieceStore) | undefined;
+}
+
 /** New bytes of a part: whole, or piece by piece so that a large sheet never stands in memory at once. */
 export type PartContent = Uint8Array | Iterable<Uint8Array>;
 
@@ -20,7 +34,7 @@ interface Written {
   readonly date: number;
   readonly flags: number;
   readonly size: number;
-  readonly compressed: readonly Uint8Array[];
+  readonly compressed: Iterable<Uint8Array>;
   readonly compressedSize: number;
 }
 
@@ -36,10 +50,7 @@ const FIRST_DAY = (1 << 5) | 1;
 export class ZipWriter {
   private readonly written = new Map<string, Written>();
 
-  constructor(
-    private readonly newDeflater: () => Deflater = plainDeflater,
-    private readonly checkSum: typeof crc32 = crc32,
-  ) {}
+  constructor(private readonly host: ZipHost = {}) {}
 
   copy(entry: ZipEntry): void {
     this.written.set(entry.name, {
@@ -56,11 +67,7 @@ export class ZipWriter {
   }
 
   add(name: string, content: PartContent): void {
-    const packed = packPieces(
-      content instanceof Uint8Array ? [content] : content,
-      this.newDeflater(),
-      this.checkSum,
-    );
+    const packed = packPieces(content instanceof Uint8Array ? [content] : content, this.host);
     this.written.set(name, {
       name: new TextEncoder().encode(name),
       method: 8,
@@ -73,7 +80,7 @@ export class ZipWriter {
 
   /** The file's bytes, entries named in `order` first and in that order. */
   finish(order: Iterable<string> = []): Uint8Array {
-    const pieces = this.finishInPieces(order);
+    const pieces = [...this.finishInPieces(order)];
     return joined(
       pieces,
       pieces.reduce((sum, piece) => sum + piece.length, 0),
@@ -81,20 +88,18 @@ export class ZipWriter {
   }
 
   /** The same bytes as they lie, not put together: a large file stands in memory once. */
-  finishInPieces(order: Iterable<string> = []): readonly Uint8Array[] {
+  *finishInPieces(order: Iterable<string> = []): Generator<Uint8Array> {
     const names = new Set([...order, ...this.written.keys()]);
     const parts = [...names].flatMap((name) => this.written.get(name) ?? []);
-    const pieces: Uint8Array[] = [];
     const offsets: number[] = [];
     let bodySize = 0;
     for (const part of parts) {
       offsets.push(bodySize);
-      pieces.push(localHeader(part));
-      for (const piece of part.compressed) pieces.push(piece);
+      yield localHeader(part);
+      yield* part.compressed;
       bodySize += 30 + part.name.length + part.compressedSize;
     }
-    pieces.push(directory(parts, offsets, bodySize));
-    return pieces;
+    yield directory(parts, offsets, bodySize);
   }
 }
 
@@ -141,17 +146,31 @@ function writeFields(view: DataView, at: number, part: Written): number {
   return at + 24;
 }
 
-function packPieces(content: Iterable<Uint8Array>, deflater: Deflater, checkSum: typeof crc32) {
-  const compressed: Uint8Array[] = [];
+function packPieces(content: Iterable<Uint8Array>, host: ZipHost) {
+  const { newDeflater = plainDeflater, checkSum = crc32, newStore = inMemory } = host;
+  const deflater = newDeflater();
+  const store = newStore();
   let crc = 0;
   let size = 0;
+  let compressedSize = 0;
+  const keep = (packed: Iterable<Uint8Array>): void => {
+    for (const piece of packed) {
+      compressedSize += piece.length;
+      store.add(piece);
+    }
+  };
   for (const piece of content) {
     crc = checkSum(piece, crc);
     size += piece.length;
-    compressed.push(...deflater.push(piece));
+    keep(deflater.push(piece));
   }
-  compressed.push(...deflater.end());
-  return { crc, size, compressed, compressedSize: compressed.reduce((sum, piece) => sum + piece.length, 0) };
+  keep(deflater.end());
+  return { crc, size, compressed: store.pieces(), compressedSize };
+}
+
+function inMemory(): PieceStore {
+  const kept: Uint8Array[] = [];
+  return { add: (piece) => void kept.push(piece), pieces: () => kept };
 }
 
 /** Works in every host; a host with a faster one of its own may bring it. */
