@@ -1,6 +1,7 @@
 import type { SizeReading } from "../../standards/port";
 import type { BarRow, CellProblem, RemarkReading, SupersededBy, TableReading, VaryingSet } from "../bar-row";
 import type { DraftRow } from "./row-draft";
+import { ValueColumn } from "./value-column";
 
 /** What few bars have; the others share `NOTHING_RARE`. */
 interface Rare {
@@ -59,17 +60,18 @@ const FIGURES = 9;
 
 /** Some bars, field by field. NaN stands for null. */
 class Block {
-  readonly member: (string | null)[];
   readonly mark: (string | null)[];
-  readonly sizeTyped: (string | null)[];
-  readonly size: (SizeReading | null)[];
-  readonly grade: (string | null)[];
-  readonly shape: (string | null)[];
-  readonly pour: (string | null)[];
-  readonly revision: (string | null)[];
-  readonly remark: (string | null)[];
-  readonly remarks: (RemarkReading | null | undefined)[];
-  readonly rare: Readonly<Rare>[];
+  readonly member: ValueColumn<string>;
+  readonly sizeTyped: ValueColumn<string>;
+  readonly size: ValueColumn<SizeReading>;
+  readonly grade: ValueColumn<string>;
+  readonly shape: ValueColumn<string>;
+  readonly pour: ValueColumn<string>;
+  readonly revision: ValueColumn<string>;
+  readonly remark: ValueColumn<string>;
+  readonly remarks: ValueColumn<RemarkReading>;
+  /** none stands for `NOTHING_RARE` */
+  readonly rare: ValueColumn<Readonly<Rare>>;
   readonly figures: Float64Array;
   /** where the dimensions of each bar begin among all; those of the next end them */
   readonly firstDim: Uint32Array;
@@ -83,18 +85,18 @@ class Block {
     readonly table: TableReading,
     readonly room: number,
   ) {
-    const texts = (): (string | null)[] => new Array<string | null>(room).fill(null);
+    const texts = () => new ValueColumn<string>(room);
+    this.mark = new Array<string | null>(room).fill(null);
     this.member = texts();
-    this.mark = texts();
     this.sizeTyped = texts();
-    this.size = new Array<SizeReading | null>(room).fill(null);
+    this.size = new ValueColumn(room);
     this.grade = texts();
     this.shape = texts();
     this.pour = texts();
     this.revision = texts();
     this.remark = texts();
-    this.remarks = new Array<RemarkReading | null | undefined>(room).fill(null);
-    this.rare = new Array<Readonly<Rare>>(room).fill(NOTHING_RARE);
+    this.remarks = new ValueColumn(room);
+    this.rare = new ValueColumn(room);
     this.figures = new Float64Array(room * FIGURES);
     this.firstDim = new Uint32Array(room + 1);
     this.dims = new Float64Array(room * 4);
@@ -115,28 +117,28 @@ class StoredBar implements DraftRow {
     return this.block.figures[this.place * FIGURES + Figure.Row] as number;
   }
   get member(): string | null {
-    return this.block.member[this.place] as string | null;
+    return this.block.member.get(this.place);
   }
   set member(member) {
-    this.block.member[this.place] = member;
+    this.block.member.set(this.place, member);
   }
   get mark(): string | null {
     return this.block.mark[this.place] as string | null;
   }
   get sizeTyped(): string | null {
-    return this.block.sizeTyped[this.place] as string | null;
+    return this.block.sizeTyped.get(this.place);
   }
   get size(): SizeReading | null {
-    return this.block.size[this.place] as SizeReading | null;
+    return this.block.size.get(this.place);
   }
   get grade(): string | null {
-    return this.block.grade[this.place] as string | null;
+    return this.block.grade.get(this.place);
   }
   set grade(grade) {
-    this.block.grade[this.place] = grade;
+    this.block.grade.set(this.place, grade);
   }
   get shape(): string | null {
-    return this.block.shape[this.place] as string | null;
+    return this.block.shape.get(this.place);
   }
   get dims(): readonly (number | null)[] {
     const { block, place } = this;
@@ -161,25 +163,25 @@ class StoredBar implements DraftRow {
     return figure(this.block, this.place, Figure.Former);
   }
   get pour(): string | null {
-    return this.block.pour[this.place] as string | null;
+    return this.block.pour.get(this.place);
   }
   set pour(pour) {
-    this.block.pour[this.place] = pour;
+    this.block.pour.set(this.place, pour);
   }
   get revision(): string | null {
-    return this.block.revision[this.place] as string | null;
+    return this.block.revision.get(this.place);
   }
   get remark(): string | null {
-    return this.block.remark[this.place] as string | null;
+    return this.block.remark.get(this.place);
   }
   set remark(remark) {
-    this.block.remark[this.place] = remark;
+    this.block.remark.set(this.place, remark);
   }
   get remarks(): RemarkReading | null {
-    return this.block.remarks[this.place] ?? null;
+    return this.block.remarks.get(this.place);
   }
   set remarks(remarks) {
-    this.block.remarks[this.place] = remarks;
+    this.block.remarks.set(this.place, remarks ?? null);
   }
   get radius(): number | null {
     return figure(this.block, this.place, Figure.Radius);
@@ -253,13 +255,13 @@ class StoredBar implements DraftRow {
   }
 
   get #rare(): Readonly<Rare> {
-    return this.block.rare[this.place] as Readonly<Rare>;
+    return this.block.rare.get(this.place) ?? NOTHING_RARE;
   }
 
   #change(rare: Partial<Rare>): void {
     const before = this.#rare;
     if ((Object.keys(rare) as (keyof Rare)[]).every((name) => rare[name] === before[name])) return;
-    this.block.rare[this.place] = { ...before, ...rare };
+    this.block.rare.set(this.place, { ...before, ...rare });
   }
 }
 
@@ -299,16 +301,16 @@ export class StoredBars {
     const block = this.#blockWithRoom();
     const place = block.count;
     block.count += 1;
-    block.member[place] = bar.member;
+    block.member.set(place, bar.member);
     block.mark[place] = bar.mark;
-    block.sizeTyped[place] = bar.sizeTyped;
-    block.size[place] = bar.size;
-    block.grade[place] = bar.grade;
-    block.shape[place] = bar.shape;
-    block.pour[place] = bar.pour;
-    block.revision[place] = bar.revision;
-    block.remark[place] = bar.remark;
-    block.remarks[place] = bar.remarks;
+    block.sizeTyped.set(place, bar.sizeTyped);
+    block.size.set(place, bar.size);
+    block.grade.set(place, bar.grade);
+    block.shape.set(place, bar.shape);
+    block.pour.set(place, bar.pour);
+    block.revision.set(place, bar.revision);
+    block.remark.set(place, bar.remark);
+    block.remarks.set(place, bar.remarks ?? null);
     const first = place * FIGURES;
     block.figures[first + Figure.Row] = bar.row;
     block.figures[first + Figure.Members] = bar.members ?? Number.NaN;
@@ -320,7 +322,7 @@ export class StoredBars {
     block.figures[first + Figure.Radius] = bar.radius ?? Number.NaN;
     block.figures[first + Figure.TotalLength] = bar.totalLength ?? Number.NaN;
     keepDims(block, place, bar.dims);
-    if (isRare(bar)) block.rare[place] = rareOf(bar);
+    if (isRare(bar)) block.rare.set(place, rareOf(bar));
     return new StoredBar(block, place);
   }
 
