@@ -12,31 +12,53 @@ enum Kind {
   Whole = 6,
 }
 
-/** A run of cells: what each is by its place in the run. */
+/** A run of cells: what each is by its place in the run. All in one block, which goes back whole when it is let go. */
 class Segment {
-  readonly columns: Uint16Array;
-  readonly kinds: Uint8Array;
+  columns!: Uint16Array;
+  kinds!: Uint8Array;
   /** a workbook has at most 65,490 styles (ECMA-376-1:2016, 18.8.10, from memory) */
-  readonly styles: Uint16Array;
+  styles!: Uint16Array;
   /** the whole number itself; of a text, an error or a number with a fraction its place among those */
-  readonly values: Int32Array;
+  values!: Int32Array;
 
   constructor(size: number) {
-    this.columns = new Uint16Array(size);
-    this.kinds = new Uint8Array(size);
-    this.styles = new Uint16Array(size);
-    this.values = new Int32Array(size);
+    this.#lay(size);
+  }
+
+  get room(): number {
+    return this.values.length;
+  }
+
+  grow(size: number): void {
+    const { columns, kinds, styles, values } = this;
+    this.#lay(size);
+    this.columns.set(columns);
+    this.kinds.set(kinds);
+    this.styles.set(styles);
+    this.values.set(values);
+  }
+
+  #lay(size: number): void {
+    const block = new ArrayBuffer(size * 9);
+    this.values = new Int32Array(block, 0, size);
+    this.columns = new Uint16Array(block, size * 4, size);
+    this.styles = new Uint16Array(block, size * 6, size);
+    this.kinds = new Uint8Array(block, size * 8, size);
   }
 }
 
-const SEGMENT_BITS = 14;
+/** so many that a block is large enough to be given back to the machine */
+const SEGMENT_BITS = 17;
 const SEGMENT_SIZE = 1 << SEGMENT_BITS;
+/** cells that the first run begins with: most sheets are small */
+const FEWEST = 1024;
+const GROWTH = 4;
 const WITHIN = SEGMENT_SIZE - 1;
 const LAST_STYLE = 0xffff;
 
 /**
  * The cells of one sheet in flat arrays, row after row: 9 bytes a cell instead of an object each (17 with a
- * fraction), and never moved as more arrive. Cells arrive in rising order of rows; within a row they are put in order.
+ * fraction), and hardly ever moved as more arrive. Cells arrive in rising order of rows; within a row they are put in order.
  */
 export class CellStore {
   private segments: Segment[] = [];
@@ -90,10 +112,11 @@ export class CellStore {
     const at = this.count;
     const place = at & WITHIN;
     if (place === 0 && this.segments.length === at >> SEGMENT_BITS)
-      this.segments.push(new Segment(SEGMENT_SIZE));
+      this.segments.push(new Segment(at === 0 ? FEWEST : SEGMENT_SIZE));
     const first = this.starts[this.starts.length - 1]!;
     if (at > first && this.column(at - 1) >= column) this.unordered = true;
     const segment = this.segments[at >> SEGMENT_BITS]!;
+    if (place === segment.room) segment.grow(Math.min(SEGMENT_SIZE, place * GROWTH));
     segment.columns[place] = column;
     segment.styles[place] = style > LAST_STYLE ? 0 : style;
     this.put(segment, place, cell);
@@ -265,8 +288,17 @@ export class CellStore {
   private keepFraction(value: number): number {
     const at = this.fractionCount;
     this.fractionCount += 1;
-    if (at >> SEGMENT_BITS === this.fractions.length) this.fractions.push(new Float64Array(SEGMENT_SIZE));
-    this.fractions[at >> SEGMENT_BITS]![at & WITHIN] = value;
+    const run = at >> SEGMENT_BITS;
+    const place = at & WITHIN;
+    if (run === this.fractions.length)
+      this.fractions.push(new Float64Array(run === 0 ? FEWEST : SEGMENT_SIZE));
+    const before = this.fractions[run]!;
+    if (place === before.length) {
+      const more = new Float64Array(Math.min(SEGMENT_SIZE, place * GROWTH));
+      more.set(before);
+      this.fractions[run] = more;
+    }
+    this.fractions[run]![place] = value;
     return at;
   }
 
