@@ -166,7 +166,12 @@ export function withSchedules<Opened extends OpenedBook>(
   read: readonly ReadSheet[],
 ): (Opened & ReadBook) | Refusal {
   const without = read.filter(({ reading }) => reading.tables.length === 0);
-  if (without.length === read.length) return noSchedule({ reason: without.map(noHeaderReason).join("; ") });
+  if (without.length === read.length) {
+    const named = new Set(read.map(({ sheet }) => sheet.name));
+    const unread = { sheets: opened.book.sheets.filter(({ name }) => !named.has(name)) };
+    const reason = [...without.map(noHeaderReason), ...hiddenNotes(unread)].join("; ");
+    return noSchedule({ reason });
+  }
   const notes = without.map((one) => `passed over: ${noHeaderReason(one)}`);
   for (const { sheet, reading } of read) {
     const doubted = doubtedResults(sheet, reading);
@@ -198,7 +203,7 @@ function namesAsked({ sheets }: Book, only: string | null): readonly string[] | 
   return seen.map(({ name }) => name);
 }
 
-function hiddenNotes({ sheets }: Book): string[] {
+function hiddenNotes({ sheets }: Pick<Book, "sheets">): string[] {
   return sheets
     .filter(({ name, visibility }) => visibility !== "visible" && !isShopSheet(name))
     .map(

@@ -8,7 +8,7 @@ import {
   type Visibility,
 } from "../../../core/jobs";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
-import { isRefusal } from "../../../core/units/refusal";
+import { isRefusal, refusalText } from "../../../core/units/refusal";
 
 const HEADER: Cell[] = ["Member", "Bar mark", "Type and size", "Total no.", "Length", "Shape code", "A"];
 const rows = (count: number): Cell[][] => [HEADER, ["B1", "01", "H16", count, 2000, "00", 2000]];
@@ -52,6 +52,19 @@ describe("hidden sheets", () => {
     if (checked === undefined || isRefusal(checked)) throw new Error("not checked");
     expect(checked.report.sheets.map(({ sheet }) => sheet)).toEqual(["Bars"]);
     expect(checked.tonnage.tonnage.total).toBe(0.03158);
+  });
+
+  it("should be named where what is seen holds no schedule", () => {
+    const cover = bookOf({ Cover: "visible", Bars: "hidden", Draft: "very hidden" });
+    const book: Book = {
+      ...cover,
+      read: (name) => sheetFromRows(name, name === "Cover" ? [["Cover"]] : rows(10)),
+    };
+    const [checked] = checkBooks([book], { sheet: null, standard: null });
+    if (checked === undefined || !isRefusal(checked)) throw new Error("a cover is no schedule");
+    expect(refusalText(checked)).toMatch(
+      /^sheet "Cover" has no header row.*; sheet "Bars" is hidden and is not counted: name it to have it read; sheet "Draft" is very hidden/,
+    );
   });
 
   it("should be named where there is nothing else", () => {
