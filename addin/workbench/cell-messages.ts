@@ -48,9 +48,12 @@ function foundAt(overlay: FlagOverlay, { sheetId, row, column }: SelectedCell): 
 
 /** What the text of the selected cell's formula tells of its error. */
 function wordsOfText(grid: Grid): string | undefined {
-  const cell = grid.api.getActiveWorkbook()?.getActiveCell();
-  const formula = cell?.getFormula() ?? "";
-  const value = String(cell?.getValue() ?? "");
+  const at = selectedCell(grid);
+  const sheet = grid.api.getActiveWorkbook()?.getActiveSheet();
+  if (!at || !sheet || at.row >= sheet.getMaxRows() || at.column >= sheet.getMaxColumns()) return undefined;
+  const cell = sheet.getRange(at.row, at.column);
+  const formula = cell.getFormula();
+  const value = String(cell.getValue() ?? "");
   return formula !== "" && value.startsWith("#")
     ? (formulaWords(formula, grid.functionNames()) ?? undefined)
     : undefined;

@@ -199,6 +199,16 @@ describe("a day's work", () => {
     await expect.poll(() => cellText("X2"), { timeout: 30_000 }).toBe("bend");
   });
 
+  test("should grow to where the name box leads, and never to all rows of all columns", async () => {
+    await bench.typeAt("AZ700", "far");
+    await expect.poll(() => cellText("AZ700")).toBe("far");
+    await bench.goTo("XFD1048576");
+    await bench.goTo("A9");
+    expect(await cellText("A9")).toBe("a note under it all");
+    await bench.goTo("A1");
+    expect(bench.troubles).toEqual([]);
+  });
+
   test("should be found again after the page broke", async () => {
     await choose(1, 0, "Insert", "rows above");
     const typed = Date.now();

@@ -13,6 +13,8 @@ const MORE_ROWS = 200;
 const MORE_COLUMNS = 26;
 const NEAR_ROWS = 20;
 const NEAR_COLUMNS = 4;
+/** More than a column of all rows or a row of all columns; all of both would take the page's memory. */
+const MOST_CELLS = 40_000_000;
 
 /** Lets sheets of the grid grow: with the cell that is selected, and with results that need more room. */
 export function growSheets(grid: Grid): void {
@@ -25,6 +27,7 @@ export function growSheets(grid: Grid): void {
     const place = { unitId: book.getId(), subUnitId: sheetId };
     const rowCount = Math.min(rows, LAST_ROW + 1);
     const columnCount = Math.min(columns, LAST_COLUMN + 1);
+    if (rowCount * columnCount > MOST_CELLS) return false;
     const isShort = rowCount > sheet.getMaxRows();
     const isNarrow = columnCount > sheet.getMaxColumns();
     if (isShort) commands.syncExecuteCommand(SetWorksheetRowCountMutation.id, { ...place, rowCount });
@@ -38,8 +41,8 @@ export function growSheets(grid: Grid): void {
     const columns = sheet.getMaxColumns();
     grow(
       sheetId,
-      row >= rows - NEAR_ROWS ? rows + MORE_ROWS : rows,
-      column >= columns - NEAR_COLUMNS ? columns + MORE_COLUMNS : columns,
+      row >= rows - NEAR_ROWS ? Math.max(rows, row) + MORE_ROWS : rows,
+      column >= columns - NEAR_COLUMNS ? Math.max(columns, column) + MORE_COLUMNS : columns,
     );
   });
   grid.onResults((results) => {

@@ -14,15 +14,18 @@ export interface SelectedCell {
 /** The cell that is selected at this moment; null before a workbook is open. */
 export function selectedCell(grid: Grid): SelectedCell | null {
   const workbook = grid.api.getActiveWorkbook();
-  const cell = workbook?.getActiveCell();
-  if (!workbook || !cell) return null;
+  if (!workbook) return null;
+  // the grid's own getActiveCell throws beyond the sheet's last line, where the name box may lead
+  const selections = grid.univer.__getInjector().get(SheetsSelectionsService).getCurrentSelections();
+  const cell = selections.find(({ primary }) => primary)?.primary;
+  if (!cell) return null;
   const sheet = workbook.getActiveSheet();
   return {
     book: workbook.getId(),
     sheetId: sheet.getSheetId(),
     sheet: sheet.getSheetName(),
-    row: cell.getRow(),
-    column: cell.getColumn(),
+    row: cell.actualRow,
+    column: cell.actualColumn,
   };
 }
 
