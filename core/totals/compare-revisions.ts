@@ -1,6 +1,7 @@
 import type { Severity } from "../audit/finding";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
+import { shorten } from "../units/shorten";
 
 /** A cell of the newer schedule that says something else than the older one did. */
 export interface ChangedCell {
@@ -177,13 +178,24 @@ function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
     cells.push({ field, column: after.table.columns.get(field)?.column ?? null, before: old, after: now });
   };
   compare("size", sizeText(before), sizeText(after));
-  for (const field of FIELDS) compare(field, before[field], after[field]);
+  for (const field of FIELDS) compare(field, asked(before, field), asked(after, field));
   for (let i = 0; i < Math.max(before.dims.length, after.dims.length); i += 1) {
-    compare(DIMENSION_LETTERS[i] ?? "K", before.dims[i] ?? null, after.dims[i] ?? null);
+    const letter = DIMENSION_LETTERS[i] ?? "K";
+    compare(letter, before.dims[i] ?? unread(before, letter), after.dims[i] ?? unread(after, letter));
   }
-  compare("R", before.radius, after.radius);
+  compare("R", before.radius ?? unread(before, "R"), after.radius ?? unread(after, "R"));
   return cells;
 }
+
+const asked = (bar: BarRow, field: (typeof FIELDS)[number]) => bar[field] ?? unread(bar, field);
+
+/** What is typed where nothing could be read: such a cell is not blank. */
+function unread(bar: BarRow, field: ColumnKind): string | null {
+  const problem = bar.problems?.find((one) => one.field === field && one.outcome === "unread");
+  return problem === undefined ? null : `"${shorten(String(problem.typed), MOST_QUOTED)}" (not read)`;
+}
+
+const MOST_QUOTED = 40;
 
 const normalValue = (value: string | number | null): string | number =>
   typeof value === "string" ? normal(value) : (value ?? "");

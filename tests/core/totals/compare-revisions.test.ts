@@ -49,6 +49,24 @@ const compare = (before: BarRow[], after: BarRow[], released: string[] = []) =>
   });
 
 describe("compareRevisions", () => {
+  it("should quote a cell that became unreadable, which is not blank", () => {
+    const problem = {
+      field: "former",
+      column: 9,
+      typed: "see note",
+      outcome: "unread",
+      reason: "no length",
+    } as const;
+    const onLeg = { field: "B", column: 7, typed: "tbc", outcome: "unread", reason: "no length" } as const;
+    const now = bar({ former: null, dims: [500, null], problems: [problem, onLeg] });
+    const { changes } = compare([bar({ former: 32 })], [now]);
+    expect(changes[0]?.cells.map(({ field, before, after }) => [field, before, after])).toEqual([
+      ["former", 32, '"see note" (not read)'],
+      ["B", 400, '"tbc" (not read)'],
+    ]);
+    expect(compare([now], [now]).changes).toEqual([]);
+  });
+
   it("should be silent where only spelling, revision letter or order changed", () => {
     const before = [bar({}), bar({ mark: "02" })];
     const after = [bar({ mark: "2", revision: "B" }), bar({ mark: "1", member: " b1" })];
