@@ -56,7 +56,7 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
     if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;
     // the row's own dimensions tell more
     if (asks === true && facts.lengthJudgement.kind === "slip") continue;
-    const typed = facts.inMillimetres(field, Number(facts.typed(field)));
+    const typed = facts.inMillimetres(field, numberTyped(facts, field, proposal));
     const factor = factors.find((one) => isTimes(proposal, typed, one) || isTimes(typed, proposal, one));
     if (factor === undefined) continue;
     return {
@@ -74,6 +74,22 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
     };
   }
   return null;
+}
+
+/** What was typed as a number, whatever its decimal mark: the one of which the proposal is a power of ten. */
+function numberTyped(facts: BarFacts, field: ColumnKind, proposal: number): number {
+  const text = String(facts.typed(field)).trim();
+  const ways = [
+    text,
+    text.replace(",", "."),
+    text.replace(/\./g, "").replace(",", "."),
+    text.replace(/,/g, ""),
+  ];
+  const isPower = (one: number): boolean => {
+    const power = Math.log10(proposal / one);
+    return Math.abs(power - Math.round(power)) < 1e-9;
+  };
+  return ways.map(Number).find((one) => one > 0 && isPower(one)) ?? Number(text);
 }
 
 /** The row's mass or total length follows from the other value. */

@@ -62,18 +62,23 @@ export default defineRule({
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
     if (followsTotalLength(facts, mass, factor) || isTogether(facts)) return;
+    // of a sheet whose rows have the mass of all their bars no row has that of one
+    const isOfAll = facts.sheet.habits.identities.speaking.has("mass") && facts.count !== null;
+    const count = isOfAll ? (facts.count ?? 1) : Math.round(expected / massEach);
+    const computed = massEach * count;
+    const edits = [{ at: "mass" as const, to: Number(computed.toFixed(3)) }];
     report({
       messageId: "differs",
       at: "mass",
       values: {
         mass: { kg: mass },
-        count: Math.round(expected / massEach),
+        count,
         length: { mm: lengthInForce },
         unitMass: perLength(bar.massPerMetre, context.standard.unit),
-        computed: { kg: expected },
+        computed: { kg: computed },
       },
       cite: bar.cite,
-      fix: { id: "computed", edits: [{ at: "mass", to: Number(expected.toFixed(3)) }] },
+      ...(mayBeTheOther(facts, mass / computed) ? {} : { fix: { id: "computed" as const, edits } }),
     });
   },
 });
@@ -82,6 +87,19 @@ export default defineRule({
 function isOfAnotherTable({ bar, massRatio }: BarFacts, perMetre: number | null): boolean {
   if (bar === null || perMetre === null || massRatio === null || perMetre === bar.massPerMetre) return false;
   return Math.abs((massRatio * bar.massPerMetre) / perMetre - 1) <= ALLOWED;
+}
+
+/**
+ * A point in the wrong place, or a count that the row's other counts contradict: the length or the count may be what is
+ * wrong, and then the mass is right.
+ */
+function mayBeTheOther(facts: BarFacts, ratio: number): boolean {
+  const { members, each, total } = facts.row;
+  if (members !== null && each !== null && total !== null && members * each !== total) return true;
+  const tens = Math.log10(ratio);
+  const isPointMoved =
+    Math.round(tens) !== 0 && Math.abs(tens - Math.round(tens)) < Math.log10(1 + 2 * ALLOWED);
+  return isPointMoved && facts.lengthJudgement.kind !== "fits";
 }
 
 /** Of a sheet whose rows have the mass of all their bars. */

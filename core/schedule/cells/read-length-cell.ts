@@ -162,11 +162,13 @@ function ofOddNumber(
     datesFrom1904: sheet.datesFrom1904 === true,
     shown: number < 0 ? sheet.shown?.(context.row, column) : undefined,
     isDim: field.place >= 0,
+    isLength: kind === "length",
     inInches: field.inInches,
   });
   if (reading.is === "unread") return unread(place, reading.reason);
   if (reading.is === "unit-error") {
-    const unitError = { field, typed, number, value: reading.value };
+    const { onlyByMass = false } = reading;
+    const unitError = { field, typed, number, value: reading.value, onlyByMass };
     return { value: reading.value, problem: null, unitError };
   }
   const { guess, asks, reason, value, free } = reading;

@@ -9,12 +9,14 @@ export interface OddNumberPlace {
   readonly datesFrom1904: boolean;
   readonly shown: string | undefined;
   readonly isDim: boolean;
+  /** a column of the bars' lengths */
+  readonly isLength: boolean;
   readonly inInches: boolean;
 }
 
 /** `unit-error`: looks written in another unit than its column; the row has to settle it. mm. */
 export type OddNumber =
-  | { readonly is: "unit-error"; readonly value: number }
+  | { readonly is: "unit-error"; readonly value: number; readonly onlyByMass?: true }
   | { readonly is: "unread"; readonly reason: string }
   | {
       readonly is: "value";
@@ -31,6 +33,11 @@ const LEAST_MM = 20;
 const LEAST_WHOLE_MM = 1;
 /** Among metres a number above it may be millimetres; one below it is as typed, however long that is. */
 const LEAST_MIXED_MM = 300;
+/** No bar of a list in centimetres is as short; 3.2 and 11.75 are the metres of common bars. */
+const LEAST_CM = 10;
+const LEAST_CM_WITH_DECIMALS = 18;
+/** mm: longer than any bar that is rolled; what is longer is a run of bars, or another unit */
+const LONGEST_ROLLED_MM = 30_000;
 
 /** A number that is no plain length of its column: a date, a negative, an error of unit, a bare 8 among feet. */
 export function readOddNumber(number: number, place: OddNumberPlace): OddNumber {
@@ -49,7 +56,15 @@ export function readOddNumber(number: number, place: OddNumberPlace): OddNumber 
   }
   if (column.factor === 1000 && number >= LEAST_MIXED_MM && number <= MOST_MM)
     return { is: "unit-error", value: number };
+  if (place.isLength && column.factor === 10 && number < leastOfCentimetres(number))
+    return { is: "unit-error", value: number * 1000 };
+  if (place.isLength && number * column.factor > LONGEST_ROLLED_MM && number * column.factor <= MOST_MM)
+    return { is: "unit-error", value: number * column.factor, onlyByMass: true };
   return value(number * column.factor);
+}
+
+function leastOfCentimetres(number: number): number {
+  return Number.isInteger(number) ? LEAST_CM : LEAST_CM_WITH_DECIMALS;
 }
 
 function negative(number: number, { column, shown }: OddNumberPlace): OddNumber {

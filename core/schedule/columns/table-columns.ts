@@ -98,6 +98,8 @@ function lengthField(
 
 const LEAST_PLAIN_MM = 20;
 const LEAST_PLAIN_METRES = 0.001;
+/** a length below may be metres among centimetres */
+const LEAST_PLAIN_CENTIMETRES = 18;
 const MOST_PLAIN_METRES = 30;
 /** Serial numbers of dates lie above. */
 const MOST_PLAIN = 20_000;
@@ -105,6 +107,7 @@ const MOST_PLAIN = 20_000;
 function leastPlain(kind: ColumnKind, factor: number): number {
   if (kind === "former" || kind === "spacing") return Number.MIN_VALUE;
   if (factor === 1) return LEAST_PLAIN_MM;
+  if (factor === 10 && kind === "length") return LEAST_PLAIN_CENTIMETRES;
   return factor === 1000 ? LEAST_PLAIN_METRES : Number.MIN_VALUE;
 }
 

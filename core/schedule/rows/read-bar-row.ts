@@ -26,6 +26,7 @@ import { filledBySize } from "../columns/unit-by-size";
 import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import type { Carried } from "./carried";
 import { lapBeside } from "./lap-beside";
+import { lengthByMass } from "./length-by-mass";
 import { membersNamed } from "./members-named";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
@@ -120,7 +121,7 @@ export class BarRowReader {
     const dimCount = this.readDims(draft, cells, shape);
     let length = this.length(draft, columns.length, cells, above?.length);
     draft.radius = this.length(draft, columns.radius, cells, above?.radius) ?? draft.radius;
-    if (draft.unitErrors !== null) length = this.settle(draft, length);
+    if (draft.unitErrors !== null) length = this.settle(draft, length, size, cells);
     const dims = takenDims(this.dims, dimCount, draft.unitErrors !== null);
     const former =
       formerInDiameters(cells[columns.former?.column ?? -1], size?.diameter ?? null) ??
@@ -336,18 +337,22 @@ export class BarRowReader {
   }
 
   /** The length once the row has settled which numbers were written in another unit. */
-  private settle(draft: RowDraft, length: number | null): number | null {
-    const { problems, open } = settleUnitErrors(draft.unitErrors ?? [], this.dims, length, draft);
+  private settle(
+    draft: RowDraft,
+    typed: number | null,
+    size: SizeReading | null,
+    cells: readonly Cell[],
+  ): number | null {
+    const mass = readMassCell("mass", this.columns.mass, cells[this.columns.mass], this.layout.comma);
+    const kg = mass === null || typeof mass === "object" ? null : mass * this.layout.massFactor;
+    const row = { dims: this.dims, length: typed, byMass: lengthByMass(draft, size, kg) };
+    const { problems, open, length } = settleUnitErrors(draft.unitErrors ?? [], row, draft);
     for (const problem of problems) draft.tell(problem);
     for (const { place, kind } of open) {
       if (place >= 0) this.dims[place] = null;
       else if (kind === "R") draft.radius = null;
     }
-    if (open.some(({ kind, how }) => kind === "length" && how.factor === 1)) return null;
-    // a length too long for its column is as typed until the user says: it is a length all the same
-    const asTyped = open.find(({ kind }) => kind === "length");
-    const typed = draft.unitErrors?.find(({ field }) => field === asTyped)?.number;
-    return asTyped === undefined || typed === undefined ? length : inMillimetres(typed, asTyped.how.factor);
+    return length;
   }
 
   /** A count on each face may hold both faces or one: it stands as typed and the user is asked. */

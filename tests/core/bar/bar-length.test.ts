@@ -30,7 +30,7 @@ describe("a length in another unit than its column, with its dimension", () => {
     (purpose) => {
       const length = barLength(slipped, purpose);
       expect(isRefusal(length) ? refusalText(length) : length).toBe(
-        "12 was taken in m, unlike its column: 12000 mm; until the cell is corrected the bar has no length",
+        "12 is unlike its column: in m it is 12000 mm; until the cell is corrected the bar has no length",
       );
     },
   );

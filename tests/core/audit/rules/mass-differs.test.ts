@@ -65,5 +65,16 @@ ruleCases(rule, {
         },
       ],
     },
+    {
+      // a point is misplaced, and nothing says of which figure: 10 x 2 m x 1.579 is a tenth of the mass
+      rows: [{ size: "H16", length: 2000, members: 1, each: 10, total: 10, mass: 315.8 }],
+      says: [
+        {
+          cell: "N2",
+          outcome: "unsure",
+          message: "mass 315.8 kg is not 10 x 2000 mm x 1.579 kg/m = 31.58 kg",
+        },
+      ],
+    },
   ],
 });
