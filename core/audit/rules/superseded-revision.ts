@@ -1,9 +1,11 @@
 import type { BarFacts } from "../../bar/bar-facts";
-import { saying } from "../../bar/said-words";
+import { shortened } from "../../schedule/cells/longest-text";
+import { remember } from "../../schedule/cells/remember";
+import { type RemarkVoid, remarkVoid } from "../../schedule/cells/says-void";
 import { BookRevisions } from "../book-revisions";
 import { defineRule } from "../rule";
 
-const saysWithdrawn = saying(/\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/);
+const saidBy = remember<string, RemarkVoid>(remarkVoid, () => null);
 
 export default defineRule({
   code: "REV101",
@@ -48,7 +50,7 @@ export default defineRule({
     gone: "revision {revision} of mark {mark} is superseded: revision {later} in {where} has no such mark: strike the row through",
     unmarked:
       "this bar is of revision {revision}, superseded by revision {later} in {where}: strike the row through",
-    said: "mark {mark} is noted as superseded, but still counts: strike the row through",
+    asks: 'mark {mark} counts, though its remark "{remark}" may take it out: strike the row through, or write "deleted" alone, if the whole bar is meant',
     left: "mark {mark} is noted as superseded and is in no total",
   },
   checkSheet(sheet, _context, report) {
@@ -66,16 +68,27 @@ export default defineRule({
         const messageId = bar !== undefined ? "later" : row.mark === null ? "unmarked" : "gone";
         const at = facts.has("revision") ? "revision" : "mark";
         report({ messageId, row: facts, at, values: { revision, mark, later, where } });
-      } else if (saysItIsOld(facts)) {
-        const messageId = row.superseded === true ? "left" : "said";
-        report({ messageId, row: facts, at: "remark", values: { mark } });
+      } else if (row.superseded === true && row.supersededBy == null) {
+        const at = saidBy(row.remark ?? "") === "bar" ? "remark" : "size";
+        report({ messageId: "left", row: facts, at, values: { mark } });
+      } else if (row.remark !== null && saidBy(row.remark) === "perhaps") {
+        const values = { mark, remark: shortened(row.remark) };
+        report({
+          messageId: "asks",
+          outcome: "unsure",
+          severity: "doubtful",
+          row: facts,
+          at: "remark",
+          values,
+        });
       }
     }
   },
 });
 
-function saysItIsOld(facts: BarFacts): true | null {
-  return facts.row.remark !== null && facts.inWords(saysWithdrawn) ? true : null;
+function saysItIsOld({ row }: BarFacts): true | null {
+  if (row.superseded === true) return true;
+  return row.remark !== null && saidBy(row.remark) !== null ? true : null;
 }
 
 function placeOf(later: BarFacts, facts: BarFacts): string {

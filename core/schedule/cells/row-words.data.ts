@@ -10,6 +10,8 @@ export type RowWordUse =
   | "ditto"
   | "blank"
   | "superseded"
+  | "what-supersedes"
+  | "what-is-superseded"
   | "count-unit"
   | "count-set"
   | "column-unit"
@@ -406,6 +408,36 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         ],
         ...["取消", "取りやめ", "삭제", "취소", "ملغي", "ملغى", "ακυρο"],
       ],
+    },
+    {
+      // what may follow such a word where the whole bar is meant: "deleted rev B", "superseded by 12"
+      use: "what-supersedes",
+      words: [
+        ...[
+          "rev",
+          "revision",
+          "issue",
+          "by",
+          "in",
+          "at",
+          "on",
+          "from",
+          "to",
+          "per",
+          "see",
+          "as",
+          "with",
+          "and",
+        ],
+        ...["use", "now", "the", "mark", "marks", "bar", "drg", "dwg", "drawing", "sheet", "schedule", "rfi"],
+        ...["tq", "dated", "date", "index", "indice", "ind", "ab", "durch", "siehe", "mit", "par", "voir"],
+        ...["por", "ver", "da", "vedi", "con", "zie", "door", "se"],
+      ],
+    },
+    {
+      // what may stand before it: "bar deleted", "mark 05 superseded"
+      use: "what-is-superseded",
+      words: ["bar", "mark", "row", "item", "this", "now"],
     },
     {
       use: "count-unit",

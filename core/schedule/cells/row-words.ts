@@ -37,6 +37,13 @@ export function isWord(use: RowWordUse, plain: string): boolean {
   return BY_USE.get(use)?.has(plain) ?? false;
 }
 
+/** The words of that use. */
+export function wordsOf(use: RowWordUse): ReadonlySet<string> {
+  return BY_USE.get(use) ?? NO_WORDS;
+}
+
+const NO_WORDS: ReadonlySet<string> = new Set();
+
 /** True where the text begins with one of the words of that use, at a word's end. */
 export function beginsWithWord(use: RowWordUse, plain: string): boolean {
   for (const word of BY_USE.get(use) ?? []) {

@@ -16,8 +16,7 @@ import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shap
 import { type SizeCell, settleSize, sizeCellReader } from "../cells/read-size-cell";
 import { readNumberMark, readText, readTextCell, type TextReading } from "../cells/read-text-cell";
 import { remember } from "../cells/remember";
-import { beginsWithWord, plainWords } from "../cells/row-words";
-import { saysVoid } from "../cells/says-void";
+import { remarkVoid, saysVoid } from "../cells/says-void";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
 import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
@@ -60,7 +59,7 @@ export class BarRowReader {
   private readonly readRemark = remember<string, Remark>(
     (text) => ({
       reading: readRemark(text),
-      isVoid: beginsWithWord("superseded", plainWords(text)),
+      isVoid: remarkVoid(text) === "bar",
     }),
     () => ({ reading: null, isVoid: false }),
   );

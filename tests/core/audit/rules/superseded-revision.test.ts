@@ -127,5 +127,22 @@ ruleCases(rule, {
       rows: [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, remark: "superseded" }],
       says: [{ cell: "N2", message: "mark 04 is noted as superseded and is in no total" }],
     },
+    {
+      rows: [
+        { mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, remark: "not required at lift shaft" },
+        { mark: "05", size: "H16", shape: "00", A: 1200, length: 1200, remark: "not required" },
+        { mark: "06", size: "H16", shape: "00", A: 1400, length: 1400, remark: "around void" },
+      ],
+      says: [
+        {
+          cell: "N2",
+          severity: "doubtful",
+          outcome: "unsure",
+          message:
+            'mark 04 counts, though its remark "not required at lift shaft" may take it out: strike the row through, or write "deleted" alone, if the whole bar is meant',
+        },
+        { cell: "N3", message: "mark 05 is noted as superseded and is in no total" },
+      ],
+    },
   ],
 });
