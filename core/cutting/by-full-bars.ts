@@ -1,13 +1,14 @@
 import type { SolverProblem, SolverUse } from "./cutting-stock";
 import { EvenShares } from "./even-shares";
+import { fullBarsInStages } from "./full-bars-in-stages";
 import { fullPatterns, type ShortPattern } from "./full-patterns";
 import type { Work } from "./work";
 
-/** patterns listed, and the share of the work after which more are listed or the search is given up */
-const STAGES = [
-  { most: 16_000, share: 0.15 },
-  { most: 80_000, share: 0.7 },
-];
+/** Share of the work after which the search is given up. */
+const SHARE = { nothingOver: 0.7, littleOver: 0.15 };
+const MOST_PATTERNS = 16_000;
+/** pieces in a bar beyond which full bars are so many that the relaxation finds a plan of them sooner */
+const MOST_PIECES = 4.5;
 
 /**
  * A plan with so many bars of one length, each of which leaves no more over than all together may: where
@@ -25,14 +26,16 @@ export function byFullBars(
   const total = lengths.reduce((sum, length, item) => sum + length * demand[item]!, 0);
   const pieces = demand.reduce((sum, count) => sum + count, 0);
   const slack = bars * capacity - total;
-  for (const { most, share } of slack === 0 ? STAGES : STAGES.slice(0, 1)) {
-    work.upTo(share);
-    const list = fullPatterns(problem, capacity - slack, most, work);
-    if (!list.isWhole && (slack > 0 || list.pieces * bars <= pieces)) continue;
-    const found = new EvenShares(list.patterns, problem, slack, work).search(random);
-    if (found !== null) return found.map((at) => useOf(problem, list.patterns[at]!));
+  if (slack === 0 && pieces <= bars * MOST_PIECES) {
+    work.upTo(SHARE.nothingOver);
+    const found = fullBarsInStages(problem, bars, random, work);
+    return found?.map((pattern) => useOf(problem, pattern)) ?? null;
   }
-  return null;
+  work.upTo(SHARE.littleOver);
+  const list = fullPatterns(problem, capacity - slack, MOST_PATTERNS, work);
+  if (!list.isWhole) return null;
+  const found = new EvenShares(list.patterns, problem, slack, work).search(random);
+  return found?.map((at) => useOf(problem, list.patterns[at]!)) ?? null;
 }
 
 function useOf({ lengths, stock }: SolverProblem, { items, counts }: ShortPattern): SolverUse {

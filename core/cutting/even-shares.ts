@@ -31,9 +31,11 @@ export class EvenShares {
   private readonly waste: Float64Array;
   /** patterns of an item that can still be used stand first in its part of `holders` */
   private readonly live: Int32Array;
-  private readonly left: Int32Array;
+  /** how often each piece is still asked for after a descent */
+  readonly left: Int32Array;
   private readonly shares: Float64Array;
   private readonly firstShares: Float64Array;
+  private firstSettled: Float64Array | null = null;
   private readonly isOut: Uint8Array;
   private readonly open: Int32Array;
   private openCount = 0;
@@ -41,6 +43,8 @@ export class EvenShares {
   private slackLeft = 0;
   /** a pattern that alone can still hold some piece; -1 where none is known */
   private forced = -1;
+  /** other patterns than these may hold a piece */
+  private mayLeave = false;
 
   constructor(
     patterns: readonly ShortPattern[],
@@ -109,12 +113,29 @@ export class EvenShares {
     return null;
   }
 
+  /**
+   * Fixes bars, those `asked` first as far as the pieces go, until no more than `rest` pieces are left or no
+   * pattern can be used; gives the places of the patterns used. Pieces that no pattern here can hold are left
+   * to other patterns.
+   */
+  descend(random: () => number, asked: readonly number[], rest: number): number[] {
+    this.mayLeave = true;
+    const used = this.attempt(random, asked, rest);
+    this.mayLeave = false;
+    return used;
+  }
+
   /** `pieces` are left that found no bar */
-  private attempt(random: () => number, kept: readonly number[]): number[] {
+  private attempt(random: () => number, kept: readonly number[], rest = 0): number[] {
     this.begin();
-    const used = kept.slice();
-    for (const pattern of kept) this.use(pattern);
-    for (let sweeps = SWEEPS.first; this.pieces > 0; sweeps = SWEEPS.each) {
+    const used: number[] = [];
+    for (const pattern of kept) {
+      if (this.isOut[pattern] !== 0) continue;
+      used.push(pattern);
+      this.use(pattern);
+    }
+    const isFresh = used.length === 0;
+    for (let sweeps = isFresh ? this.settled() : SWEEPS.first; this.pieces > rest; sweeps = SWEEPS.each) {
       if (!this.work.allows() || !this.share(sweeps)) return used;
       const pattern = this.forced >= 0 ? this.forced : this.greatest(random);
       if (pattern < 0) return used;
@@ -125,6 +146,16 @@ export class EvenShares {
       }
     }
     return used;
+  }
+
+  /** Takes the shares that the first sweeps over all patterns come to; gives the sweeps still to do. */
+  private settled(): number {
+    if (this.firstSettled === null) {
+      if (!this.share(SWEEPS.first)) return SWEEPS.each;
+      this.firstSettled = this.shares.slice();
+    }
+    this.shares.set(this.firstSettled);
+    return SWEEPS.each;
   }
 
   private begin(): void {
@@ -149,7 +180,10 @@ export class EvenShares {
       for (let item = 0; item < this.left.length; item += 1) {
         if (this.left[item] === 0) continue;
         const scale = this.scaleOf(item);
-        if (!(scale > 0)) return false;
+        if (!(scale > 0)) {
+          if (this.mayLeave) continue;
+          return false;
+        }
         change = Math.max(change, Math.abs(scale - 1));
       }
       if (this.forced >= 0) return true;
@@ -179,7 +213,7 @@ export class EvenShares {
       held[end] = count;
     }
     this.live[item] = end - start;
-    if (end - start === 1) this.forced = holders[start]!;
+    if (end - start === 1 && !this.mayLeave) this.forced = holders[start]!;
     this.work.done += (end - start) * 3 + 4;
     if (sum < 1e-9) return 0;
     const scale = this.left[item]! / sum;

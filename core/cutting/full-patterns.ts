@@ -22,9 +22,16 @@ const STEPS = { each: 4, found: 700 };
 
 /**
  * Fillings of one bar with pieces of `least` ticks together, those of few pieces first: all of them where
- * they are few, else all up to some number of pieces and a part of those of one piece more.
+ * they are few, else all up to some number of pieces and a part of those of one piece more, or none of those
+ * where all up to `enough` pieces are listed.
  */
-export function fullPatterns(problem: SolverProblem, least: number, most: number, work: Work): PatternList {
+export function fullPatterns(
+  problem: SolverProblem,
+  least: number,
+  most: number,
+  work: Work,
+  enough = Number.POSITIVE_INFINITY,
+): PatternList {
   const patterns: ShortPattern[] = [];
   const { lengths, stock } = problem;
   const mostPieces = Math.floor(stock[0]!.capacity / lengths.at(-1)!);
@@ -34,6 +41,7 @@ export function fullPatterns(problem: SolverProblem, least: number, most: number
       const filling = new Filling(problem, least, pieces, oneIn, most - patterns.length);
       const isWhole = filling.complete();
       work.done += filling.steps * STEPS.each + filling.found.length * STEPS.found;
+      if (!isWhole && pieces > enough) return { patterns, pieces: pieces - 1, isWhole: false };
       if (!isWhole) continue;
       for (const taken of filling.found) patterns.push(shortened(taken));
       if (oneIn > 1) return { patterns, pieces, isWhole: false };

@@ -111,7 +111,7 @@ function printPlan(
   work: Work,
 ): CuttingPlan {
   const kerf = Math.round(question.kerf * TICKS_PER_MM);
-  const patterns = uses.map(({ pattern, times }): CuttingPattern => {
+  const lines = uses.map(({ pattern, times }): CuttingPattern => {
     const bar = question.stock[pattern.stock]!;
     const cuts = pattern.counts.flatMap((count, item) =>
       count > 0 ? [{ length: (problem.lengths[item]! - kerf) / TICKS_PER_MM, count }] : [],
@@ -121,7 +121,9 @@ function printPlan(
     const offcut = Math.max(0, capacity - used - kerf) / TICKS_PER_MM;
     return { stock: bar.length, remnant: bar.remnant, cuts, times, offcut };
   });
-  patterns.sort((a, b) => b.times - a.times || b.stock - a.stock || a.offcut - b.offcut);
+  const patterns = alikeOnce(lines).sort(
+    (a, b) => b.times - a.times || b.stock - a.stock || a.offcut - b.offcut,
+  );
   const bars = patterns.reduce((sum, pattern) => sum + pattern.times, 0);
   const stockLength = exactSum(patterns.filter((p) => !p.remnant).map((p) => [p.stock, p.times]));
   const usedLength = exactSum(patterns.map((p) => [p.stock, p.times]));
@@ -150,6 +152,16 @@ function printPlan(
       ),
     },
   };
+}
+
+/** Bars of one length cut alike as one line, though they come of two lines of stock, such as two heats. */
+function alikeOnce(lines: readonly CuttingPattern[]): CuttingPattern[] {
+  const byLook = new Map<string, CuttingPattern>();
+  for (const line of lines) {
+    const look = JSON.stringify([line.stock, line.remnant, line.cuts]);
+    byLook.set(look, { ...line, times: line.times + (byLook.get(look)?.times ?? 0) });
+  }
+  return [...byLook.values()];
 }
 
 /** Sums in whole ticks, so that no order of adding changes a length. */

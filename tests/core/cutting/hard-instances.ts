@@ -20,6 +20,9 @@ export const HARD_INSTANCES: readonly KnownInstance[] = [
   threes(4, 167, 10_000),
   ...[1, 2].map((seed) => wideThrees(seed, 67, 2500)),
   wideThrees(3, 134, 10_000),
+  wideThrees(8, 200, 20_000),
+  wideThrees(6, 134, 10_000, { least: 0.1, most: 0.5 }),
+  wideThrees(7, 134, 10_000, { least: 0.2, most: 0.6 }),
   ...[1, 2].flatMap((seed) => [
     filled(seed, { bars: 60, stock: 1000, least: 60, parts: [2, 4], slack: 3 }),
     filled(seed + 10, { bars: 80, stock: 1000, least: 20, parts: [2, 4], slack: 0 }),
@@ -46,18 +49,27 @@ function threes(seed: number, bars: number, stock: number): KnownInstance {
   };
 }
 
-/** Threes of every length from a tenth of the stock on: many bars may hold four, and nearly none of a plan do. */
-function wideThrees(seed: number, bars: number, stock: number): KnownInstance {
+/**
+ * Threes of every length from a tenth of the stock on: many bars may hold four, and nearly none of a plan do;
+ * none of it do where no piece is over a half.
+ */
+function wideThrees(
+  seed: number,
+  bars: number,
+  stock: number,
+  part = { least: 0.1, most: 0.8 },
+): KnownInstance {
   const random = seededRandom(seed);
-  const least = stock / 10;
-  const whole = (): number => least + Math.floor(random() * (stock * 0.8 - least));
+  const [least, most] = [stock * part.least, stock * part.most];
+  const whole = (): number => least + Math.floor(random() * (most - least));
   const lengths: number[] = [];
   while (lengths.length < bars * 3) {
     const [first, second] = [whole(), whole()];
-    if (stock - first - second >= least) lengths.push(first, second, stock - first - second);
+    const third = stock - first - second;
+    if (third >= least && third <= most) lengths.push(first, second, third);
   }
   return {
-    name: `${bars} bars of ${stock} in three of any length, seed ${seed}`,
+    name: `${bars} bars of ${stock} in three from ${part.least} to ${part.most} of it, seed ${seed}`,
     least: bars,
     question: question(lengths, stock),
   };

@@ -137,6 +137,22 @@ describe("planCutting", () => {
     expect(plan).toMatchObject({ bars: 2, stockLength: 0, usedLength: 10000 });
   });
 
+  it("should list bars that are cut alike once, though two lines of stock give them", () => {
+    const stock = [
+      { length: 12000, count: 5, remnant: false, heat: "A1" },
+      { length: 12000, count: null, remnant: false, heat: "B2" },
+    ];
+    const pieces = [
+      { length: 4000, count: 60 },
+      { length: 3000, count: 8 },
+    ];
+    const plan = planned({ ...plain, stock, pieces });
+    const looks = plan.patterns.map((pattern) => JSON.stringify([pattern.stock, pattern.cuts]));
+    // 20 bars of three 4 m pieces, 2 of four 3 m pieces: 264 m fill 22 bars
+    expect(plan.bars).toBe(22);
+    expect(new Set(looks).size).toBe(looks.length);
+  });
+
   it("should sum lengths in inches without a rest: 16 pieces of 45 in from 60 ft", () => {
     const plan = planned({
       ...plain,
