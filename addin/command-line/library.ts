@@ -3,6 +3,7 @@
  * or throws for what a book holds: an answer is a value or a `Refusal`.
  */
 export {
+  allPapers,
   type Book,
   type BookDigest,
   type CheckedBook,
@@ -14,6 +15,7 @@ export {
   isBroken,
   type JobBar,
   type JobFinding,
+  type JobPapers,
   type JobQuestion,
   type JobTonnage,
   JobTotals,

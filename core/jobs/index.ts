@@ -18,6 +18,7 @@ export { countedBars } from "./many/counted-bars";
 export { digestSchedule } from "./many/digest-schedule";
 export type { JobBar } from "./many/job-bar";
 export { type JobFinding, jobPlaceWords } from "./many/job-finding";
+export { allPapers, type JobPapers } from "./many/job-papers";
 export {
   type BarFilter,
   isAsked,

@@ -1,4 +1,10 @@
-import { type BookDigest, type DigestQuestion, digestBook, type ScheduleEntry } from "../../../core/jobs";
+import {
+  type BookDigest,
+  type DigestQuestion,
+  digestBook,
+  type JobPapers,
+  type ScheduleEntry,
+} from "../../../core/jobs";
 import type { ColumnsSaid } from "../../../core/schedule";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
 import { UnreadableWorkbook } from "../../xlsx/unreadable-workbook";
@@ -27,6 +33,7 @@ export interface BookAnswer {
   readonly key: string;
   readonly isBroken: boolean;
   readonly schedules: readonly ScheduleEntry[];
+  readonly papers: JobPapers;
   /** its rates, and the standard whose sizes they name; null where it has none */
   readonly rates: { readonly block: NonNullable<BookDigest["rates"]>; readonly standard: string } | null;
 }
@@ -58,13 +65,21 @@ export class BookDigester {
       const key = this.#key(path, bytes);
       const kept = this.store.get(answerKey(key)) as BookAnswer | null;
       if (kept !== null) return kept;
-      const { isBroken, schedules, rates: block, report } = this.#digest(path, key, bytes);
+      const { isBroken, schedules, papers, rates: block, report } = this.#digest(path, key, bytes);
       const rates = block === null ? null : { block, standard: report.standard };
-      const answer = { path, error: null, key, isBroken, schedules, rates };
+      const answer = { path, error: null, key, isBroken, schedules, papers, rates };
       this.store.put(answerKey(key), answer);
       return answer;
     } catch (error) {
-      return { path, error: reasonOf(error), key: "", isBroken: false, schedules: [], rates: null };
+      return {
+        path,
+        error: reasonOf(error),
+        key: "",
+        isBroken: false,
+        schedules: [],
+        papers: NO_PAPERS,
+        rates: null,
+      };
     }
   }
 
@@ -89,6 +104,8 @@ export class BookDigester {
     return digest;
   }
 }
+
+const NO_PAPERS: JobPapers = { registers: [], held: [] };
 
 /** What is known of a book stands apart from its bars and findings, so that it is read without them. */
 const answerKey = (key: string): string => `${key}-answer`;

@@ -5,16 +5,24 @@ import { InputRefused } from "../input-refused";
 import { openBook } from "../open-book";
 import { ownOfPath } from "../standard-for";
 import type { JobAsked } from "./job-asked";
+import type { JobRead } from "./read-job";
 
 /** A book of a job, or why it cannot be read. */
 export type BookOpened =
   | { readonly path: string; readonly opened: OpenedBook; readonly error: null }
   | { readonly path: string; readonly opened: null; readonly error: string };
 
-/** The books of a job one after another, so that one alone is held. */
-export function* openBooks({ named, task }: JobAsked): Generator<BookOpened> {
+/** The books of a job one after another, so that one alone is held; a register or list of stock has no bars. */
+export function* openBooks(
+  { named, task }: JobAsked,
+  { answers }: Pick<JobRead, "answers">,
+): Generator<BookOpened> {
   const question = questionOf(task);
+  const papers = new Set(
+    answers.flatMap(({ path, error, schedules }) => (error === null && schedules.length === 0 ? [path] : [])),
+  );
   for (const path of named.paths) {
+    if (papers.has(path)) continue;
     const opened = tried(() => openForJob(openBook(path), question));
     if (opened instanceof Error) yield { path, opened: null, error: opened.message };
     else yield { path, opened, error: null };

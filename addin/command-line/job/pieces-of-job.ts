@@ -63,7 +63,7 @@ export function piecesOfJob(
   const books: { book: string; pieces: number; error: string | null }[] = [];
   let first: OpenedBook | null = null;
   let shop: OpenedBook | null = null;
-  for (const { path, opened, error } of openBooks(asked)) {
+  for (const { path, opened, error } of openBooks(asked, job)) {
     const read = opened === null ? new InputRefused(error) : tried(() => readForCutting(opened));
     if (read instanceof Error || opened === null) {
       books.push({ book: path, pieces: 0, error: read instanceof Error ? read.message : error });

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { isMainThread } from "node:worker_threads";
 import { type Rates, readRates } from "../../../core/estimating";
-import { type BarFilter, type BookDigest, type JudgedJob, judgeJob } from "../../../core/jobs";
+import { allPapers, type BarFilter, type BookDigest, type JudgedJob, judgeJob } from "../../../core/jobs";
 import { resolveStandard } from "../../../core/standards";
 import { isRefusal } from "../../../core/units/refusal";
 import { InputRefused } from "../input-refused";
@@ -63,7 +63,10 @@ export async function readJob(
           })
         : await answerByWorkers(paths, workers, new URL(import.meta.url), start, report);
     streams.progress("");
-    const judged = judgeJob(answers.flatMap(({ schedules }) => schedules));
+    const judged = judgeJob(
+      answers.flatMap(({ schedules }) => schedules),
+      allPapers(answers),
+    );
     const digest = (answer: BookAnswer): BookDigest => digester.digest(answer);
     if (filter !== null)
       refuseUnknown(filter, () =>

@@ -30,7 +30,7 @@ export async function revisionOfJob(
     const schedules: Revision["schedules"][number][] = [];
     const unreadable: { book: string; why: string }[] = [];
     let standard: Standard | null = null;
-    for (const { path, opened, error } of openBooks(asked)) {
+    for (const { path, opened, error } of openBooks(asked, job)) {
       const read = opened === null ? new Error(error ?? "") : tried(() => readSchedules(opened));
       if (read instanceof Error || opened === null) {
         unreadable.push({ book: path, why: read instanceof Error ? read.message : "" });

@@ -33,7 +33,7 @@ export interface TicketsOfBook {
 /** A ticket for every bar of a job that counts, book by book, each by its own book's Shop sheet. */
 export function ticketsOfJob(
   asked: JobAsked,
-  job: Pick<JobRead, "judged">,
+  job: Pick<JobRead, "judged" | "answers">,
   streams: Streams,
   heatsOf: (book: string) => HeatsOfRow,
 ) {
@@ -41,7 +41,7 @@ export function ticketsOfJob(
   const unread: { book: string; error: string }[] = [];
   const seen = new Set<string>();
   const question = questionOf(asked.task);
-  for (const { path, opened, error } of openBooks(asked)) {
+  for (const { path, opened, error } of openBooks(asked, job)) {
     const [checked] = opened === null ? [] : checkBooks([opened.book], question);
     if (checked === undefined || isRefusal(checked)) {
       unread.push({ book: path, error: checked === undefined ? (error ?? "") : refusalText(checked) });

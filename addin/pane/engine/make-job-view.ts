@@ -1,4 +1,5 @@
 import {
+  allPapers,
   type Book,
   digestBook,
   digestSchedule,
@@ -34,7 +35,10 @@ export function jobView(kept: KeptCheck, files: readonly GivenFile[]): JobView {
     if (typeof digest === "string") notes.push(`not read: ${file.name}: ${digest}`);
     else digests.push(digest);
   }
-  const job = judgeJob(digests.flatMap(({ schedules }) => schedules));
+  const job = judgeJob(
+    digests.flatMap(({ schedules }) => schedules),
+    allPapers(digests),
+  );
   const totals = new JobTotals(job, null);
   for (const digest of digests) totals.addBook(digest);
   const { tonnage, groupedBy, held, superseded, notInTotal, asTyped, ofAnotherJob } = totals.result();

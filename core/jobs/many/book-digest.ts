@@ -1,13 +1,16 @@
 import { notToldSummary } from "../../audit/not-told-words";
-import type { Cell } from "../../schedule/sheet";
+import { severityCounts } from "../../audit/severity-counts";
+import type { Cell, Sheet } from "../../schedule/sheet";
+import { reckonTonnage } from "../../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
 import { type CheckReport, checkReport } from "../check-report";
 import { ratesOf } from "../costs";
-import type { JobQuestion } from "../read-book";
+import { type JobQuestion, type OpenedBook, openForJob } from "../read-book";
 import { type TonnageReport, tonnageReport } from "../tonnage-report";
 import { type JobBar, jobBars } from "./job-bar";
+import { type JobPapers, jobPapers } from "./job-papers";
 import { type ScheduleEntry, scheduleEntry } from "./schedule-entry";
 
 type Block = readonly (readonly Cell[])[];
@@ -24,6 +27,8 @@ export interface BookDigest {
   readonly isBroken: boolean;
   readonly schedules: readonly ScheduleEntry[];
   readonly bars: readonly JobBar[];
+  /** what its other sheets say of the job */
+  readonly papers: JobPapers;
   /** the table of rates of its Shop sheet; null where it has none */
   readonly rates: Block | null;
 }
@@ -36,7 +41,7 @@ export interface DigestQuestion extends JobQuestion {
 /** Checks one book of a job; refuses it as the check of a single one does. */
 export function digestBook(book: Book, name: string, asked: DigestQuestion): BookDigest | Refusal {
   const [checked] = checkBooks([book], asked);
-  if (checked === undefined || isRefusal(checked)) return checked!;
+  if (checked === undefined || isRefusal(checked)) return digestPapers(book, name, asked) ?? checked!;
   const { schedules, standard } = checked;
   const read = schedules.map((schedule) => ({ schedule, bars: jobBars(schedule, standard) }));
   const isOnly = schedules.length === 1;
@@ -51,9 +56,51 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
       scheduleEntry(name, schedule, bars, { standard: standard.id, isOnly }),
     ),
     bars: read.flatMap(({ bars }) => bars),
+    papers: jobPapers(name, othersOf(checked, schedules), checked.workshop),
     rates:
       ratesOf(checked.workshop, checked.standard) === null
         ? null
         : (checked.workshop.shop.rates?.block ?? null),
   };
+}
+
+const NO_ROWS = { bars: 0, headings: 0, totals: 0, notes: 0, blank: 0, unread: 0 };
+
+/** A book without a schedule that is the job's register or says what is in stock; null where it is neither. */
+function digestPapers(book: Book, name: string, asked: DigestQuestion): BookDigest | null {
+  if (asked.sheet !== null) return null;
+  const opened = openForJob(book, asked);
+  if (isRefusal(opened)) return null;
+  const papers = jobPapers(name, opened.sheets, opened.workshop);
+  const { registers, held } = papers;
+  if (registers.length + held.length === 0) return null;
+  const tonnage = tonnageReport(reckonTonnage([], opened.standard));
+  const listed = registers.map(({ lines }) => `a register of ${lines.length} schedules`);
+  return {
+    book: name,
+    report: {
+      standard: opened.standard.id,
+      rows: NO_ROWS,
+      sheets: [],
+      reading: [],
+      findings: [],
+      waivers: [],
+      counts: severityCounts([]),
+      notInTotal: [],
+    },
+    tonnage,
+    notes: [`${[...listed, ...held.map(() => "sizes in stock")].join(", ")}: no bars of its own`],
+    notTold: null,
+    isBroken: false,
+    schedules: [],
+    bars: [],
+    papers,
+    rates: opened.workshop.shop.rates?.block ?? null,
+  };
+}
+
+/** The sheets of a book that are no schedules. */
+function othersOf({ all }: OpenedBook, schedules: readonly { readonly sheet: Sheet }[]): Sheet[] {
+  const read = new Set(schedules.map(({ sheet }) => sheet));
+  return all.filter((sheet) => !read.has(sheet));
 }

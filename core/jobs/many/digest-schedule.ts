@@ -10,8 +10,14 @@ export function digestSchedule(
   book: string,
   schedule: ReadSheet,
   standard: Standard,
-): Pick<BookDigest, "book" | "schedules" | "bars" | "tonnage"> {
+): Pick<BookDigest, "book" | "schedules" | "bars" | "tonnage" | "papers"> {
   const bars = jobBars(schedule, standard);
   const entry = scheduleEntry(book, schedule, bars, { standard: standard.id, isOnly: true });
-  return { book, bars, schedules: [entry], tonnage: tonnageReport(reckonTonnage([schedule], standard)) };
+  return {
+    book,
+    bars,
+    papers: { registers: [], held: [] },
+    schedules: [entry],
+    tonnage: tonnageReport(reckonTonnage([schedule], standard)),
+  };
 }

@@ -1,5 +1,7 @@
+import { findingsOfPapers, listedBy } from "./findings-of-papers";
 import { barKey, type JobBar } from "./job-bar";
 import type { JobFinding } from "./job-finding";
+import type { JobPapers } from "./job-papers";
 import { findingsOfMarks } from "./marks-of-job";
 import { findingsOfNames, OTHER_JOB } from "./names-of-job";
 import { newestSchedules, type Standing } from "./newest-schedules";
@@ -16,8 +18,11 @@ export interface JudgedJob {
   isOfAnother(book: string, sheet: string): boolean;
 }
 
-/** Holds the schedules of a job against each other. */
-export function judgeJob(entries: readonly ScheduleEntry[]): JudgedJob {
+/** Holds the schedules of a job against each other, and against its registers and lists of stock. */
+export function judgeJob(
+  entries: readonly ScheduleEntry[],
+  papers: JobPapers = { registers: [], held: [] },
+): JudgedJob {
   const { standing, findings } = newestSchedules(entries);
   const isCounted = (entry: ScheduleEntry): boolean => {
     const { because, replaced } = standing.get(entry)!;
@@ -25,15 +30,22 @@ export function judgeJob(entries: readonly ScheduleEntry[]): JudgedJob {
   };
   const counted = entries.filter(isCounted);
   const byPlace = new Map(entries.map((entry) => [`${entry.book}\n${entry.sheet}`, standing.get(entry)!]));
-  const names = findingsOfNames(entries, counted);
+  const names = findingsOfNames(entries, counted, listedBy(papers, entries));
   const others = new Set(
     names
       .filter(({ code }) => code === OTHER_JOB)
       .flatMap(({ places }) => places.map(({ book, sheet }) => `${book}\n${sheet}`)),
   );
+  const isOfThis = ({ book, sheet }: ScheduleEntry): boolean => !others.has(`${book}\n${sheet}`);
   return {
     schedules: entries.map((entry) => ({ ...entry, standing: standing.get(entry)! })),
-    findings: [...findings, ...findingsOfMarks(counted), ...names, ...findingsOfTitles(counted)],
+    findings: [
+      ...findings,
+      ...findingsOfMarks(counted),
+      ...names,
+      ...findingsOfTitles(counted),
+      ...findingsOfPapers(counted.filter(isOfThis), papers),
+    ],
     isOfAnother: (book, sheet) => others.has(`${book}\n${sheet}`),
     leftOut: (book, bar) => {
       const own = byPlace.get(`${book}\n${bar.sheet}`);

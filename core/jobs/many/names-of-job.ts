@@ -21,10 +21,12 @@ const WIDEST_GAP = 3;
 export function findingsOfNames(
   all: readonly ScheduleEntry[],
   counted: readonly ScheduleEntry[],
+  /** on a register, which says itself what is missing */
+  listed: ReadonlySet<ScheduleEntry>,
 ): JobFinding[] {
   return [
     ...pours(counted),
-    ...missingNumbers(all),
+    ...missingNumbers(all.filter((entry) => !listed.has(entry))),
     ...missingParts(counted),
     ...odd(
       counted,

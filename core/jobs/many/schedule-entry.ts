@@ -49,6 +49,7 @@ export interface ScheduleEntry {
   readonly lengthUnit: string | null;
   readonly held: string | null;
   readonly pours: readonly string[];
+  readonly sizes: readonly string[];
   readonly bars: number;
   /** kg of the bars in its own totals */
   readonly kg: number;
@@ -110,6 +111,7 @@ export function scheduleEntry(
     pours: [
       ...new Set(bars.flatMap(({ pour }) => (pour === null || pour.trim() === "" ? [] : [pour.trim()]))),
     ],
+    sizes: [...new Set(bars.flatMap(({ size }) => size ?? []))],
     bars: bars.length,
     kg: bars.reduce((sum, { kg }) => sum + (kg ?? 0), 0),
     sums: reading.totals.flatMap(({ cells }) => cells.map(({ value }) => value)).filter((value) => value > 0),

@@ -1,4 +1,5 @@
 import {
+  allPapers,
   type Book,
   type BookDigest,
   digestBook,
@@ -94,7 +95,10 @@ export function jobOf(planted: readonly PlantedSchedule[]): {
     if (isRefusal(digest)) throw new Error(refusalText(digest));
     return digest;
   });
-  const job = judgeJob(digests.flatMap(({ schedules }) => schedules));
+  const job = judgeJob(
+    digests.flatMap(({ schedules }) => schedules),
+    allPapers(digests),
+  );
   const totals = new JobTotals(job, null);
   for (const digest of digests) totals.addBook(digest);
   return {
