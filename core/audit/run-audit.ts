@@ -42,6 +42,7 @@ import anotherDocumentNamed from "./rules/another-document-named";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
+import { withWhatFollows } from "./what-follows";
 import { Withholding } from "./withhold";
 
 const NO_PLACES: ReadonlySet<number> = new Set();
@@ -272,14 +273,15 @@ function reportOf(state: AuditState): AuditReport {
   const conventions = new Set(
     state.rules.filter((rule) => rule.ofConvention === true).map(({ code }) => code),
   );
-  const bySheet = sheets.map((sheet) => {
+  const told = sheets.map((sheet) => {
     const isAssumed = state.question.isStandardAssumed === true && !showsStandard(sheet.facts, context);
-    const told = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
+    const all = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
     const sure = isAssumed
-      ? told.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
-      : told;
-    return withoutOpenFixes(sure);
+      ? all.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
+      : all;
+    return { facts: sheet.facts, told: withoutOpenFixes(sure) };
   });
+  const bySheet = withWhatFollows(told, context.standard);
   const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
   const grouped = sheets.map(({ facts }, index) =>
     withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce, facts.sheet.isTurned).filter(

@@ -14,6 +14,10 @@ export interface SumLine {
   readonly sums: readonly number[];
   /** the same with struck bars, where some are struck */
   readonly sumsWithStruck: readonly number[];
+  /** the bars that it may stand for, nearest first */
+  readonly stretches: readonly (readonly BarFacts[])[];
+  /** mm or kg in one of the column's unit */
+  readonly inUnit: number;
 }
 
 export type SummedField = "total" | "mass" | "totalLength";
@@ -68,6 +72,8 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
         typed: value,
         sums,
         sumsWithStruck: someStruck ? add(true) : [],
+        stretches,
+        inUnit: field.inUnit,
       });
     }
   }

@@ -1,0 +1,218 @@
+import type { BarFacts } from "../bar/bar-facts";
+import { offLegs } from "../bar/legs-in-words";
+import { offLengthHabit } from "../bar/length-habits";
+import { perMetreOf } from "../bar/row-identities";
+import type { SheetFacts } from "../bar/sheet-facts";
+import { cellAddress } from "../schedule/cell-address";
+import type { Standard } from "../standards/port";
+import type { Finding } from "./finding";
+import { figuresOfDigits, otherFigures } from "./other-figures";
+import sumLineDiffers from "./rules/sum-line-differs";
+import summaryDiffers from "./rules/summary-differs";
+import { wrongGrandTotals, wrongLines } from "./wrong-lines";
+import { wrongSizedSums, wrongTotals } from "./wrong-sized-sums";
+import type { SumWay, WrongSum } from "./wrong-sum";
+
+const OF_SUMS: ReadonlySet<string> = new Set([sumLineDiffers.code, summaryDiffers.code]);
+/** rows put right at once that are tried for one sum */
+const MOST_TOGETHER = 3;
+const MOST_TOLD = 8;
+
+/** One sheet's facts and what is told of it. */
+export interface ToldSheet {
+  readonly facts: SheetFacts;
+  readonly told: readonly Finding[];
+}
+
+/**
+ * What is told of each sheet, with the sums that follow from it as notes: one that comes out once rows that are told of
+ * are put right, and one that is off by as much as a sum told before it.
+ */
+export function withWhatFollows(
+  sheets: readonly ToldSheet[],
+  standard: Standard,
+): readonly (readonly Finding[])[] {
+  if (!sheets.some(({ told }) => told.some(isOfSum))) return sheets.map(({ told }) => told);
+  const toldBars = new Map<BarFacts, ToldBar>();
+  for (const { facts, told } of sheets) for (const one of barsTold(facts, told)) toldBars.set(one.facts, one);
+  const differences: Difference[] = [];
+  return sheets.map(({ facts, told }) => {
+    if (!told.some(isOfSum)) return told;
+    const wrong = new Map<string, WrongSum>();
+    for (const one of wrongOf(facts, standard)) wrong.set(cellAddress(facts.sheet, one.row, one.column), one);
+    return told.map((finding) => {
+      const sum = isOfSum(finding) ? wrong.get(finding.cell ?? "") : undefined;
+      if (sum === undefined) return finding;
+      const rows = rowsThatExplain(sum, toldBars);
+      if (rows !== null) return followsFrom(finding, rows, facts);
+      const before = differences.find((one) => isSame(one, sum));
+      if (before !== undefined) return asNote(finding, `; it is off by as much as ${placeOf(before, facts)}`);
+      differences.push({ sum, name: facts.name, cell: finding.cell ?? "" });
+      return finding;
+    });
+  });
+}
+
+const isOfSum = ({ code, severity }: Finding): boolean => OF_SUMS.has(code) && severity !== "note";
+
+function wrongOf(facts: SheetFacts, standard: Standard): readonly WrongSum[] {
+  return [
+    ...wrongLines(facts),
+    ...wrongGrandTotals(facts),
+    ...wrongTotals(facts),
+    ...wrongSizedSums(facts, standard),
+  ];
+}
+
+interface ToldBar {
+  readonly facts: BarFacts;
+  readonly row: number;
+  /** it may be another size, or no bar at all */
+  readonly isSizeOpen: boolean;
+  readonly isTwice: boolean;
+  /** mm that its legs make, as those of the other rows do */
+  readonly lengths: readonly number[];
+}
+
+const OF_SIZE = /^(?:SIZE|MASS|SUM109|READ101)/;
+const TWICE = "MARK105";
+
+function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
+  const bars = new Map<BarFacts, ToldBar>();
+  const expected = [
+    ...offLengthHabit(facts),
+    ...offLegs(facts).map(({ sum, ...off }) => ({ ...off, expected: sum })),
+  ];
+  for (const { severity, code, row } of told) {
+    if (severity === "note" || row === null || OF_SUMS.has(code)) continue;
+    const bar = facts.barAt(row - facts.sheet.top - 1);
+    if (bar === undefined) continue;
+    const before = bars.get(bar);
+    bars.set(bar, {
+      facts: bar,
+      row,
+      isSizeOpen: before?.isSizeOpen === true || OF_SIZE.test(code),
+      isTwice: before?.isTwice === true || code === TWICE,
+      lengths: expected.filter((off) => off.facts === bar).map((off) => off.expected),
+    });
+  }
+  return [...bars.values()];
+}
+
+/** The rows that are told of and make the sum come out where they are put right; null where none do. */
+function rowsThatExplain(sum: WrongSum, toldBars: ReadonlyMap<BarFacts, ToldBar>): readonly ToldBar[] | null {
+  for (const way of sum.ways) {
+    const inWay = way.bars.flatMap((facts) => toldBars.get(facts) ?? []);
+    if (inWay.length === 0 || inWay.length > MOST_TOLD) continue;
+    let base = 0;
+    for (const facts of way.bars)
+      if (way.takes(facts) && !facts.row.struckThrough) base += figureOf(facts, way) ?? 0;
+    const changes = inWay.map((told) => ({ told, by: changesOf(told, way) }));
+    const found = combined(changes, MOST_TOGETHER, (by) => isNear(sum.typed, (base + by) / way.per, way));
+    if (found !== null) return found;
+    const exact = { ...way, within: 0 };
+    const ofDigits = inWay.find((told) =>
+      changesTo(figuresOfDigits(told.facts, way.figure), told, way).some((by) =>
+        isNear(sum.typed, (base + by) / way.per, exact),
+      ),
+    );
+    if (ofDigits !== undefined) return [ofDigits];
+  }
+  return null;
+}
+
+function isNear(typed: number, sum: number, { within }: SumWay): boolean {
+  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  return Math.abs(typed - sum) <= 0.5000001 * 10 ** -decimals + within * Math.abs(sum);
+}
+
+interface Changes {
+  readonly told: ToldBar;
+  readonly by: readonly number[];
+}
+
+/** The first rows, one and then several together, of which some changes make it fit. */
+function combined(
+  changes: readonly Changes[],
+  most: number,
+  fits: (by: number) => boolean,
+): readonly ToldBar[] | null {
+  for (let together = 1; together <= most; together += 1) {
+    const found = ofSeveral(changes, together, 0, fits);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function ofSeveral(
+  changes: readonly Changes[],
+  together: number,
+  so: number,
+  fits: (by: number) => boolean,
+): readonly ToldBar[] | null {
+  if (together === 0) return fits(so) ? [] : null;
+  for (const [at, { told, by }] of changes.entries()) {
+    for (const change of by) {
+      const others = ofSeveral(changes.slice(at + 1), together - 1, so + change, fits);
+      if (others !== null) return [told, ...others];
+    }
+  }
+  return null;
+}
+
+/** By how much the sum would change, with the row as it may be meant. */
+function changesOf(told: ToldBar, way: SumWay): readonly number[] {
+  return changesTo(otherFigures(told.facts, way.figure, told.lengths), told, way);
+}
+
+function changesTo(
+  others: readonly number[],
+  { facts, isSizeOpen, isTwice }: ToldBar,
+  way: SumWay,
+): readonly number[] {
+  const own = figureOf(facts, way) ?? 0;
+  if (!way.takes(facts)) return isSizeOpen && way.isOfSize ? [...new Set([own, ...others])] : [];
+  const isElsewhere = isTwice || (isSizeOpen && way.isOfSize);
+  const changes = others.map((one) => one - own);
+  return [...new Set(isElsewhere ? [-own, ...changes] : changes)].filter((change) => change !== 0);
+}
+
+const MM_PER_METRE = 1000;
+
+function figureOf(facts: BarFacts, { figure }: SumWay): number | null {
+  const { row, count, lengthInForce } = facts;
+  if (figure === "total") return count;
+  const length = row.totalLength ?? (count === null || lengthInForce === null ? null : count * lengthInForce);
+  if (figure === "totalLength") return length;
+  const perMetre = perMetreOf(facts);
+  return row.mass ?? (length === null || perMetre === null ? null : (length / MM_PER_METRE) * perMetre);
+}
+
+interface Difference {
+  readonly sum: WrongSum;
+  readonly name: string;
+  readonly cell: string;
+}
+
+/** Off by as much, up or down: what a wrong line is carried into. */
+function isSame({ sum: one }: Difference, other: WrongSum): boolean {
+  const [first, second] = [one, other].map(({ typed, sums }) => Math.abs(typed - (sums[0] ?? 0)));
+  const decimals = Math.min(...[one, other].map(({ typed }) => String(typed).split(".")[1]?.length ?? 0));
+  return first !== undefined && second !== undefined && Math.abs(first - second) <= 10 ** -decimals;
+}
+
+function placeOf({ name, cell }: Difference, facts: SheetFacts): string {
+  return name === facts.name ? cell : `${name}!${cell}`;
+}
+
+function followsFrom(finding: Finding, bars: readonly ToldBar[], facts: SheetFacts): Finding {
+  const places = bars.map(({ facts: bar, row }) =>
+    bar.sheet === facts ? `${row}` : `${row} of ${(bar.sheet as SheetFacts).name}`,
+  );
+  const rows = places.length > 1 ? `rows ${places.join(" and ")} are` : `row ${places[0]} is`;
+  return asNote(finding, `; it comes out once ${rows} put right`);
+}
+
+function asNote(finding: Finding, more: string): Finding {
+  return { ...finding, severity: "note", message: `${finding.message}${more}`, fix: null };
+}

@@ -1,0 +1,230 @@
+import type { BarFacts } from "../bar/bar-facts";
+import { perMetreOf } from "../bar/row-identities";
+import type { SheetFacts } from "../bar/sheet-facts";
+import type { Standard } from "../standards/port";
+import { KG_PER_UNIT } from "../units/unit-table";
+import { type SizedLine, type SizedSum, sizedLines } from "./sized-sums";
+import type { SummedField } from "./sum-lines";
+import type { SumWay, WrongSum } from "./wrong-sum";
+
+/** share of a line's sums that must agree before the others are wrong, and how many */
+const SHARE = 0.6;
+const FEWEST = 2;
+/** sums of rounded figures against figures rounded once; printed masses per metre of one size against each other */
+const ROUNDED = 0.0005;
+const OTHER_TABLE = 0.012;
+const MM_PER_METRE = 1000;
+
+interface WrongSizedSum extends WrongSum {
+  readonly what: string;
+  readonly size: string;
+}
+
+/** Sums by size that are not those of the bars of that size. */
+export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly WrongSizedSum[] {
+  return sizedLines(sheet, standard).flatMap((line) => {
+    const measure = measureOf(line, sheet);
+    if (measure === null) return [];
+    return line.sums.flatMap((sum) => {
+      if (isNear(sum, measure) || isOpen(measure.bars, sum.diameter)) return [];
+      const own = nearest(measure.values(sum), sum.typed);
+      // what a metre of a size weighs, only a bar of it can tell
+      if (own === undefined && measure.isPerMetre === true) return [];
+      const { row, column, size, typed } = sum;
+      return [
+        { row, column, size, typed, what: measure.what, sums: [own ?? 0], ways: waysOf(line, measure, sum) },
+      ];
+    });
+  });
+}
+
+/** The bars that a sum may stand for; a line that goes by what is typed above it may as well go by the bars. */
+function waysOf(line: SizedLine, { figure, per, within, bars }: Measure, sum: SizedSum): readonly SumWay[] {
+  if (figure === undefined) return [];
+  return (bars === undefined ? line.stretches : [bars]).map((stretch) => {
+    const taken = new Set(ofSize(stretch, sum));
+    return {
+      bars: stretch,
+      figure,
+      per,
+      within,
+      isOfSize: true,
+      takes: (facts: BarFacts) => taken.has(facts),
+    };
+  });
+}
+
+/** Totals straight under sizes that stand one below another, and are not what those add up to. */
+export function wrongTotals({ reading }: SheetFacts): readonly WrongSum[] {
+  return (reading.summaries ?? []).flatMap(({ rows, sizes }) => {
+    const last = rows.at(-1);
+    const total = reading.totals.find(({ row, kind }) => kind === "total" && row === (last?.row ?? 0) + 1);
+    // a total with something added says so
+    if (sizes.length > 0 || rows.length < FEWEST || total === undefined || /[\d%+]/.test(total.label))
+      return [];
+    return total.cells.flatMap(({ column, value }) => {
+      const parts = rows.flatMap(({ cells }) => cells.filter((one) => one.column === column));
+      const sum = parts.reduce((all, part) => all + part.value, 0);
+      if (parts.length < rows.length) return [];
+      // kg above, tonnes below; cm above, m below
+      const isSum = OTHER_UNITS.some((per) => {
+        const own = value * per;
+        return Math.abs(sum - own) <= parts.length * rounding(value) * per + ROUNDED * sum;
+      });
+      if (isSum) return [];
+      return [{ row: total.row, column, typed: value, sums: [sum], ways: [] }];
+    });
+  });
+}
+
+const OTHER_UNITS = [1, 100, 1000] as const;
+
+/** half the last digit that is written */
+function rounding(typed: number): number {
+  return 0.5000001 * 10 ** -(/\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0);
+}
+
+interface Measure {
+  readonly what: string;
+  /** as a share of the sum: what is right all the same */
+  readonly within: number;
+  /** it goes by what is typed above it, whether or not the bars are whole */
+  readonly isTyped?: boolean;
+  readonly isPerMetre?: boolean;
+  /** what it sums of each bar, and how many mm, kg or bars are one of its unit; none where it sums nothing of a bar */
+  readonly figure?: SummedField;
+  readonly per: number;
+  /** the bars that it goes by */
+  readonly bars?: readonly BarFacts[];
+  /** what a sum may be */
+  values(sum: SizedSum): readonly number[];
+}
+
+/** What a line gives: the measure that most of its sums agree with. */
+function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
+  let best: Measure | null = null;
+  let most = 0;
+  const ofBars = line.stretches.flatMap((bars) => measures(bars));
+  for (const measure of [...typedMeasures(line, sheet), ...ofBars]) {
+    const agreeing = line.sums.filter((sum) => isNear(sum, measure)).length;
+    if (agreeing <= most) continue;
+    best = measure;
+    most = agreeing;
+  }
+  return most >= FEWEST && most >= SHARE * line.sums.length ? best : null;
+}
+
+/** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
+function isOpen(bars: readonly BarFacts[] | undefined, diameter: number): boolean {
+  return (
+    bars?.some(
+      (facts) => facts.diameter === diameter && !facts.row.struckThrough && lengthOf(facts) === null,
+    ) === true
+  );
+}
+
+function nearest(values: readonly number[], typed: number): number | undefined {
+  return [...values].sort((one, other) => Math.abs(one - typed) - Math.abs(other - typed))[0];
+}
+
+function isNear(sum: SizedSum, { values, within }: Measure): boolean {
+  const { typed } = sum;
+  const half = rounding(typed);
+  const sums = values(sum);
+  if (sums.length === 0) return typed === 0;
+  return sums.some((one) => Math.abs(typed - one) <= half + within * Math.abs(one));
+}
+
+/** What a line under columns by size makes of the figures above it: their sums, and those times mass per metre. */
+function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Measure[] {
+  if (above === null) return [];
+  const inColumn = ({ column }: SizedSum): readonly number[] =>
+    stretches.map((bars) => sumInColumn(bars, column, sheet)).filter((one) => one > 0);
+  const ofLines = ({ column, diameter }: SizedSum): readonly number[] => {
+    const typed = above.flatMap(({ cells }) => cells.filter((one) => one.column === column));
+    const factors = [...typed.map(({ value }) => value), massPerMetre(sheet, diameter)];
+    return typed.flatMap(({ value }) => factors.map((one) => value * one));
+  };
+  return [
+    { what: "sum", within: ROUNDED, per: 1, isTyped: true, values: inColumn },
+    { what: "mass", within: OTHER_TABLE, per: 1, figure: "mass", isTyped: true, values: ofLines },
+  ];
+}
+
+function sumInColumn(bars: readonly BarFacts[], column: number, { sheet }: SheetFacts): number {
+  let sum = 0;
+  for (const { row } of bars) {
+    const cell = sheet.cell(row.row, column);
+    const value =
+      typeof cell === "string" ? Number.parseFloat(cell.replace(/\s/g, "").replace(",", ".")) : cell;
+    if (typeof value === "number" && Number.isFinite(value) && !row.struckThrough) sum += value;
+  }
+  return sum;
+}
+
+function massPerMetre({ bars }: SheetFacts, diameter: number): number {
+  const facts = bars.find((one) => one.diameter === diameter);
+  return (facts === undefined ? null : perMetreOf(facts)) ?? Number.NaN;
+}
+
+function measures(bars: readonly BarFacts[]): Measure[] {
+  const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) => {
+    const { takesInBeyond: takesIn } = asked;
+    const ways = takesIn === undefined ? [asked] : [{ ...asked, takesIn }, asked];
+    return ways.map((way) => sumOf(ofSize(bars, way), figure) / per).filter((sum) => sum > 0);
+  };
+  const perMetre = ({ diameter }: SizedSum): readonly number[] => {
+    const masses = bars.filter((facts) => facts.diameter === diameter);
+    return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);
+  };
+  const typedMass = ({ row }: BarFacts): number | null => row.mass;
+  const { t } = KG_PER_UNIT;
+  const summed = (
+    what: string,
+    figure: SummedField,
+    own: (facts: BarFacts) => number | null,
+    per: number,
+    within: number,
+  ): Measure => ({ what, figure, per, within, values: of(own, per) });
+  const found: Measure[] = [
+    summed("mass", "mass", typedMass, 1, ROUNDED),
+    summed("mass", "mass", typedMass, t, ROUNDED),
+    summed("length", "totalLength", lengthOf, MM_PER_METRE, ROUNDED),
+    summed("length", "totalLength", lengthOf, 1, ROUNDED),
+    summed("number", "total", ({ count }) => count, 1, 0),
+    summed("mass", "mass", massOf, 1, OTHER_TABLE),
+    summed("mass", "mass", massOf, t, OTHER_TABLE),
+    { what: "mass per metre", within: OTHER_TABLE, per: 1, isPerMetre: true, values: perMetre },
+  ];
+  return found.map((measure) => ({ ...measure, bars }));
+}
+
+/** Bars of the size; of one bar type where the sum names it and the list has several of the diameter. */
+function ofSize(bars: readonly BarFacts[], { diameter, prefix, takesIn }: SizedSum): readonly BarFacts[] {
+  if (takesIn !== undefined)
+    return bars.filter((facts) => takesIn(facts.diameter ?? 0) && !facts.row.struckThrough);
+  const same = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
+  const ofType = same.filter(({ row }) => row.size?.prefix.toUpperCase() === prefix);
+  return prefix === "" || ofType.length === 0 ? same : ofType;
+}
+
+function sumOf(bars: readonly BarFacts[], figure: (facts: BarFacts) => number | null): number {
+  let sum = 0;
+  for (const facts of bars) {
+    const value = figure(facts);
+    if (value === null) return Number.NaN;
+    sum += value;
+  }
+  return sum;
+}
+
+function lengthOf({ row, count, lengthInForce }: BarFacts): number | null {
+  if (row.totalLength !== null && row.totalLength !== undefined) return row.totalLength;
+  return count === null || lengthInForce === null ? null : count * lengthInForce;
+}
+
+function massOf(facts: BarFacts): number | null {
+  const length = lengthOf(facts);
+  const perMetre = perMetreOf(facts);
+  return length === null || perMetre === null ? null : (length / MM_PER_METRE) * perMetre;
+}
