@@ -2,6 +2,7 @@ import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
 import { KG_PER_UNIT } from "../units/unit-table";
 import { linesAbove } from "./sized-sums";
+import { additionsBefore } from "./sum-lines";
 
 /** A line of one number below lines of sums by size. */
 export interface GrandTotal {
@@ -29,6 +30,9 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
     const isOfLine = [1, KG_PER_UNIT.t].some(
       (per) => (one.value * per) / nearest < MOST_OFF && nearest / (one.value * per) < MOST_OFF,
     );
-    return isOfLine ? [{ line, column: one.column, typed: one.value, sums }] : [];
+    if (!isOfLine) return [];
+    const added = additionsBefore(sheet, line, one.column);
+    const all = added === 0 ? sums : [...sums, ...sums.map((sum) => sum + added)];
+    return [{ line, column: one.column, typed: one.value, sums: all }];
   });
 }

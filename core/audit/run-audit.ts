@@ -42,7 +42,7 @@ import anotherDocumentNamed from "./rules/another-document-named";
 import { RULES } from "./rules/index";
 import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
-import { withWhatFollows } from "./what-follows";
+import { type ToldSheet, withWhatFollows } from "./what-follows";
 import { Withholding } from "./withhold";
 
 const NO_PLACES: ReadonlySet<number> = new Set();
@@ -279,9 +279,12 @@ function reportOf(state: AuditState): AuditReport {
     const sure = isAssumed
       ? all.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
       : all;
-    return { facts: sheet.facts, told: withoutOpenFixes(sure) };
+    return { facts: sheet.facts, told: sure };
   });
-  const bySheet = withWhatFollows(told, context.standard);
+  const isAsked = state.question.isStandardAssumed === true && told.some(asksForStandard);
+  const bySheet = withWhatFollows(told, context.standard).map((all) =>
+    isAsked ? withoutOpenFixes(all) : all,
+  );
   const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
   const grouped = sheets.map(({ facts }, index) =>
     withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce, facts.sheet.isTurned).filter(
@@ -318,12 +321,12 @@ function reportOf(state: AuditState): AuditReport {
   };
 }
 
+function asksForStandard({ told }: ToldSheet): boolean {
+  return told.some(({ code }) => code === anotherDocumentNamed.code);
+}
+
 /** No change of the steel is offered while it is asked which document the sheet goes by. */
 function withoutOpenFixes(findings: readonly Finding[]): readonly Finding[] {
-  const isAsked = findings.some(
-    ({ code, severity }) => code === anotherDocumentNamed.code && severity !== "note",
-  );
-  if (!isAsked) return findings;
   return findings.map((finding) =>
     finding.fix === null || finding.fix.safety === "safe" ? finding : { ...finding, fix: null },
   );

@@ -129,7 +129,15 @@ function sumOfSumsAbove(sheet: SheetFacts, line: TotalRow, kind: SummedField): n
   });
   const last = Math.max(-1, ...totals.filter(({ row }) => row < line.row).map(({ row }) => row));
   if (above.length < 2 || sheet.bars.some(({ row }) => row.row > last && row.row < line.row)) return null;
-  return above.reduce((sum, { value }) => sum + value, 0);
+  return above.reduce(withNext, { sum: 0, lines: 0 }).sum;
+}
+
+/** A line that says what those before it make together stands in their place: a net total under sub-totals. */
+function withNext(
+  { sum, lines }: { readonly sum: number; readonly lines: number },
+  { value }: { readonly value: number },
+): { readonly sum: number; readonly lines: number } {
+  return { sum: lines > 1 && isOneOf(value, [sum]) ? value : sum + value, lines: lines + 1 };
 }
 
 function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
@@ -165,7 +173,7 @@ function sizeInLabel(label: string): number | null {
 }
 
 /** What lines such as "Add 3 % wastage" between the last sum and this line add, in the column's unit. */
-function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): number {
+export function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): number {
   let added = 0;
   for (let row = line.row - 1; row >= 0; row -= 1) {
     const kind = sheet.reading.rowClasses[row];

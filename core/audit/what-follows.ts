@@ -196,9 +196,9 @@ interface Difference {
 
 /** Off by as much, up or down: what a wrong line is carried into. */
 function isSame({ sum: one }: Difference, other: WrongSum): boolean {
-  const [first, second] = [one, other].map(({ typed, sums }) => Math.abs(typed - (sums[0] ?? 0)));
   const decimals = Math.min(...[one, other].map(({ typed }) => String(typed).split(".")[1]?.length ?? 0));
-  return first !== undefined && second !== undefined && Math.abs(first - second) <= 10 ** -decimals;
+  const first = Math.abs(one.typed - (one.sums[0] ?? 0));
+  return other.sums.some((sum) => Math.abs(Math.abs(other.typed - sum) - first) <= 10 ** -decimals);
 }
 
 function placeOf({ name, cell }: Difference, facts: SheetFacts): string {

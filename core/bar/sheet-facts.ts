@@ -5,6 +5,7 @@ import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
 import { FactsInHand } from "./facts-in-hand";
+import { codeAndFree, freeLeftBlank } from "./free-left-blank";
 import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
@@ -166,6 +167,7 @@ function sheetHabits(
     offStepShare: offStepShare(answers),
     keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
+    freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
     identities: identityHabits(answers, before?.identities ?? null),
   };

@@ -38,6 +38,8 @@ export interface SheetHabits {
   readonly shapesOwnWay: boolean;
   /** most bars have a shape code; bar types show no standard, as T, R, H and Y are of many */
   readonly showsStandard: boolean;
+  /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */
+  readonly freeLeftBlank: string;
   /** the products that most rows keep */
   readonly identities: IdentityHabits;
 }
@@ -64,6 +66,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     isMost(a.offStepShare) === isMost(b.offStepShare) &&
     a.keepsAnotherStep === b.keepsAnotherStep &&
     a.shapesOwnWay === b.shapesOwnWay &&
+    a.freeLeftBlank === b.freeLeftBlank &&
     a.standardMeant?.id === b.standardMeant?.id &&
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums

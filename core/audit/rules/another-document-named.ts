@@ -40,12 +40,23 @@ export default defineRule({
     report({
       messageId: isNamed ? (isStandardAssumed ? "named" : "chosen") : "words",
       outcome: "unsure",
-      ...(isStandardAssumed ? {} : { severity: "note" as const }),
+      // asked once, of the first sheet that names it; what a list calls itself is a hint and names nothing
+      ...(isStandardAssumed && isNamed && !isNamedBefore(sheet, standard.id, id)
+        ? {}
+        : { severity: "note" as const }),
       place: { row, column },
       values: { meant: id, typed, standard: standard.id },
     });
   },
 });
+
+function isNamedBefore(sheet: SheetFacts, inForce: string, id: string): boolean {
+  const { sheets } = sheet.book;
+  return sheets.slice(0, Math.max(0, sheets.indexOf(sheet))).some((before) => {
+    const said = namedOn(before, inForce);
+    return said?.isNamed === true && said.id === id;
+  });
+}
 
 /** The first document named that contradicts the one in force; null where none does, or that one is named too. */
 function namedOn(

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { dimMissing } from "../../shapes/resolve-shape";
 import { isSure } from "../../standards/citation";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
@@ -21,7 +22,10 @@ export default defineRule({
     failing: [{ rows: [{ size: "H16", shape: "21", A: 500, C: 500, length: 1350 }] }],
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 }] }],
   },
-  messages: { missing: "shape {code} needs {letter}, which is blank" },
+  messages: {
+    missing: "shape {code} needs {letter}, which is blank",
+    free: "{letter}, the free dimension of shape {code}, is blank, as in most rows of that code: it is what the length leaves",
+  },
   checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
     if (definition === null) return;
@@ -35,10 +39,21 @@ export default defineRule({
       if (facts.dim(letter) !== null) continue;
       if (definition.optionalDims?.includes(letter) && letter !== asked) continue;
       if (row.problems?.some(({ field }) => field === letter) || row.varying?.field === letter) continue;
+      if (letter === definition.free && isLeftBlank(facts, definition)) {
+        report({
+          messageId: "free",
+          severity: "note",
+          outcome: "unsure",
+          at: letter,
+          values: { code: definition.code, letter },
+          cite: definition.cite,
+        });
+        continue;
+      }
       report({
         messageId: "missing",
         at: letter,
-        ...severityOf(standard.shapesInPart, definition, letter),
+        ...severityOf(facts, standard.shapesInPart, definition, letter),
         values: { code: definition.code, letter },
         cite: isInFormula(definition, letter) ? definition.cite : (definition.course ?? definition.cite),
       });
@@ -46,11 +61,22 @@ export default defineRule({
   },
 });
 
+/** The sheet gives the length in place of the free dimension, as its habit. */
+function isLeftBlank({ row, sheet }: BarFacts, { code }: ShapeDefinition): boolean {
+  return row.length !== null && sheet.habits.freeLeftBlank.includes(`|${code}|`);
+}
+
+/** A dimension is given that the drawing shows and the code does not ask for: it may stand for the one that is blank. */
+function hasAnother(facts: BarFacts, { optionalDims = [] }: ShapeDefinition): boolean {
+  return optionalDims.some((letter) => facts.dim(letter) !== null);
+}
+
 /**
  * A list that is recalled and not whole may give the code other letters, unless its formula was read; what the length
  * does without only the drawing asks for.
  */
 function severityOf(
+  facts: BarFacts,
   isInPart: boolean,
   definition: ShapeDefinition,
   letter: string,
@@ -59,5 +85,5 @@ function severityOf(
     if (!isInPart || isSure(definition.cite)) return {};
     return { severity: "doubtful" };
   }
-  return { severity: isInPart ? "note" : "doubtful" };
+  return { severity: isInPart || hasAnother(facts, definition) ? "note" : "doubtful" };
 }

@@ -12,7 +12,7 @@ const MOST_DIGITS = 6;
 export default defineRule({
   code: "MARK103",
   name: "mark-gap",
-  severity: "doubtful",
+  severity: "note",
   docs: {
     summary: "A number is missing in an otherwise unbroken sequence of marks.",
     why: "A deleted bar leaves a gap on purpose; a forgotten one leaves the same gap.",
@@ -28,7 +28,7 @@ export default defineRule({
       const facts = answers.bar(place);
       const mark = facts.row.mark ?? "";
       const values = { missing: renumbered(mark, from), last: renumbered(mark, to), mark };
-      report({ messageId: from === to ? "one" : "some", row: facts, at: "mark", values });
+      report({ messageId: from === to ? "one" : "some", outcome: "unsure", row: facts, at: "mark", values });
     }
   },
 });

@@ -47,11 +47,26 @@ describe("a document named where nobody chose one", () => {
     check(title, isAssumed).filter(({ fix }) => fix?.safety === "needs-review").length;
 
   it("is asked about once, and nothing of the steel is to be changed before", () => {
-    for (const title of ["Schedule to BS 8666:2020", "BBS to IS 2502", "Stahlliste Wand"]) {
+    const titles = { "Schedule to BS 8666:2020": "doubtful", "BBS to IS 2502": "doubtful" };
+    // what a list calls itself names no document
+    for (const [title, severity] of Object.entries({ ...titles, "Stahlliste Wand": "note" })) {
       const asked = check(title, true).filter(({ code }) => code === rule.code);
-      expect(asked).toMatchObject([{ cell: "A1", severity: "doubtful", outcome: "unsure" }]);
+      expect(asked).toMatchObject([{ cell: "A1", severity, outcome: "unsure" }]);
       expect(fixes(title)).toBe(0);
     }
+  });
+
+  it("is asked about once a book", () => {
+    const sheets = ["1", "2"].map((name) =>
+      sheetFromRows(name, [["Schedule to BS 8666:2020"], [], HEADS, BAR]),
+    );
+    const { findings } = runAudit({ sheets, standard, isStandardAssumed: true });
+    const asked = findings.filter(({ code }) => code === rule.code);
+    expect(asked).toMatchObject([
+      { sheet: "1", severity: "doubtful" },
+      { sheet: "2", severity: "note" },
+    ]);
+    expect(findings.filter(({ fix }) => fix?.safety === "needs-review")).toEqual([]);
   });
 
   it("leaves fixes where the document in force is named, or was chosen", () => {

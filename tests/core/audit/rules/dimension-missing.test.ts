@@ -1,6 +1,9 @@
 import rule from "../../../../core/audit/rules/dimension-missing";
 import { ruleCases } from "../rule-cases";
 
+const LEFT =
+  "B, the free dimension of shape 11, is blank, as in most rows of that code: it is what the length leaves";
+
 // BS 8666:2005 Table 3: 21 takes A, B, C; 51 takes A, B, C and, where it differs, D
 ruleCases(rule, {
   silent: [
@@ -48,6 +51,27 @@ ruleCases(rule, {
     {
       rows: [{ size: "H16", shape: "21", A: 500, B: 400, length: 1350 }],
       says: [{ cell: "K2", message: "shape 21 needs C, which is blank" }],
+    },
+    {
+      // the dimension in brackets is free: a list that never gives it leaves it to the length
+      rows: [
+        { size: "H16", shape: "11", A: 500, length: 1350 },
+        { size: "H16", shape: "11", A: 600, length: 1450 },
+        { size: "H16", shape: "21", A: 500, B: 400, C: 500, length: 1350 },
+        { size: "H16", shape: "21", A: 500, B: 400, length: 1350 },
+      ],
+      says: [
+        { cell: "J2", severity: "note", outcome: "unsure", message: LEFT },
+        { cell: "J3", severity: "note", outcome: "unsure", message: LEFT },
+        { cell: "K5", message: "shape 21 needs C, which is blank" },
+      ],
+    },
+    {
+      // shape 15 has B and D on its drawing, and its length A + (C) takes neither
+      rows: [{ size: "H16", shape: "15", A: 900, C: 1100, D: 400, length: 2000 }],
+      says: [
+        { cell: "J2", outcome: "unsure", severity: "note", message: "shape 15 needs B, which is blank" },
+      ],
     },
     {
       rows: [{ size: "H16", shape: "21", C: 500, length: 1350 }],

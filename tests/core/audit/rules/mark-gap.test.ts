@@ -33,7 +33,7 @@ ruleCases(rule, {
         A: 1000,
         length: 1000,
       })),
-      says: [{ cell: "B5", message: "mark 04 is missing before 05" }],
+      says: [{ cell: "B5", severity: "note", outcome: "unsure", message: "mark 04 is missing before 05" }],
     },
     {
       rows: ["S1", "S2", "S3", "S4", "S7", "S8", "S9"].map((mark) => ({
@@ -43,7 +43,9 @@ ruleCases(rule, {
         A: 1000,
         length: 1000,
       })),
-      says: [{ cell: "B6", message: "marks S5 to S6 are missing before S7" }],
+      says: [
+        { cell: "B6", severity: "note", outcome: "unsure", message: "marks S5 to S6 are missing before S7" },
+      ],
     },
   ],
 });
