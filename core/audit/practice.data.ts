@@ -149,3 +149,20 @@ export const HANDED_PAIRS: Citation = {
   document: "of bars in pairs a schedule says which are as drawn and which of the opposite hand",
   provenance: "common practice",
 };
+
+/** A size that one row alone has: in how long a list it is looked at, and how far a mass tells another size. */
+export const STRAY_SIZE: Cited<{
+  readonly leastRows: number;
+  /** share that the mass of a metre is off its own size's, and near another's */
+  readonly off: number;
+  readonly near: number;
+  /** sizes of a summary that may tell which are none of the list */
+  readonly leastSizes: number;
+}> = {
+  value: { leastRows: 6, off: 0.08, near: 0.015, leastSizes: 3 },
+  cite: {
+    document:
+      "masses a metre of neighbouring sizes differ by 8 % or more, of one size in any table by 1.5 % at most",
+    provenance: "derived",
+  },
+};

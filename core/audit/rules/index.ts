@@ -98,6 +98,7 @@ import shopCellUnread from "./shop-cell-unread";
 import shopFactsNotHeld from "./shop-facts-not-held";
 import sizeColumnDiffers from "./size-column-differs";
 import sizeDigitsSwapped from "./size-digits-swapped";
+import sizeStray from "./size-stray";
 import sketchWithoutLength from "./sketch-without-length";
 import slopeImpossible from "./slope-impossible";
 import spaceBarOnFlatCode from "./space-bar-on-flat-code";
@@ -236,6 +237,7 @@ export const RULES: readonly Rule[] = [
   fabricAsBar,
   anotherStandard,
   sizeColumnDiffers,
+  sizeStray,
   editionNotRead,
   ownCellNotTaken,
   anotherDocumentNamed,

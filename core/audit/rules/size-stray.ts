@@ -1,0 +1,116 @@
+import type { BarFacts } from "../../bar/bar-facts";
+import type { SheetFacts } from "../../bar/sheet-facts";
+import { massPerMetreOf, sizeElsewhere } from "../../schedule/cells/size-elsewhere";
+import { ROUND_STEEL } from "../../schedule/evidence/evidence.data";
+import type { Standard } from "../../standards/port";
+import { STRAY_SIZE } from "../practice.data";
+import { defineRule } from "../rule";
+import { isFabricName, swappedSize } from "../size-slips";
+import { sizedLines } from "../sized-sums";
+
+const bar = (mark: string, size: string, total: number, mass: number) => ({
+  ...{ mark, size, shape: "00", A: 2000, length: 2000, members: 1, each: total, total, mass },
+});
+/** kg by hand: number x 2 m x 0.395, 0.617, 0.888, 1.579 */
+const LIST = [
+  ...[bar("1", "8", 10, 7.9), bar("2", "10", 10, 12.34), bar("3", "12", 10, 17.76)],
+  ...[bar("4", "16", 10, 31.58), bar("5", "12", 20, 35.52), bar("6", "16", 20, 63.16)],
+];
+
+export default defineRule({
+  code: "SIZE107",
+  name: "size-stray",
+  severity: "doubtful",
+  docs: {
+    summary:
+      "A size that hardly any other row has is rolled nowhere, or the row's own mass or the summary by size says another.",
+    why: "A slip in the size passes where the standard in force is not the sheet's own. The other rows, the mass and the summary show it all the same.",
+    failing: [{ rows: [...LIST, bar("7", "15", 10, 31.58)] }],
+    passing: [{ rows: [...LIST, bar("7", "14", 10, 24.16)] }],
+  },
+  messages: {
+    nowhere: "size {size} is rolled nowhere that is known, and no other row has it",
+    ofMass: "size {size} stands in no other row, and the mass of this one is that of {other}",
+    notSummed: "size {size} is in no sum of the summary by size, which has every other size of the list",
+  },
+  checkSheet(sheet, context, report) {
+    const strays = strayBars(sheet);
+    if (strays.length === 0) return;
+    const summed = summedSizes(sheet, context.standard);
+    for (const facts of strays) {
+      const typed = facts.row.sizeTyped ?? "";
+      if (isFabricName(typed) || swappedSize(typed, context.standard) !== null) continue;
+      const size = typed.trim();
+      const isToldAlready =
+        !context.isStandardAssumed && sheet.habits.standardMeant === null && facts.bar === null;
+      if (!isToldAlready && isRolledNowhere(facts)) {
+        report({ messageId: "nowhere", outcome: "unsure", row: facts, at: "size", values: { size } });
+        continue;
+      }
+      const other = facts.bar === null ? sizeOfMass(facts, sheet) : null;
+      if (other !== null) {
+        report({ messageId: "ofMass", outcome: "unsure", row: facts, at: "size", values: { size, other } });
+        continue;
+      }
+      if (summed !== null && facts.diameter !== null && !summed.has(facts.diameter))
+        report({ messageId: "notSummed", outcome: "unsure", row: facts, at: "size", values: { size } });
+    }
+  },
+});
+
+/** Bars of sizes that no other bar has, in a list long enough to tell. */
+function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
+  if (bars.length < STRAY_SIZE.value.leastRows) return [];
+  const byDiameter = new Map<string, BarFacts[]>();
+  for (const facts of bars) {
+    if (facts.row.sizeTyped === null || facts.row.superseded === true) continue;
+    const key = String(facts.diameter ?? facts.row.sizeTyped.trim());
+    byDiameter.set(key, [...(byDiameter.get(key) ?? []), facts]);
+  }
+  return [...byDiameter.values()].flatMap((alike) => (alike.length === 1 ? alike : []));
+}
+
+function isRolledNowhere({ bar, row, diameter }: BarFacts): boolean {
+  if (bar !== null || row.sizeTyped === null || sizeElsewhere(row.sizeTyped) !== null) return false;
+  // what is no number at all is no size that could be judged
+  if (!/^\D{0,3}\d{1,2}\D{0,3}$/.test(row.sizeTyped.trim())) return false;
+  return diameter === null || !ROUND_STEEL.value.diameters.includes(diameter);
+}
+
+const MM_PER_METRE = 1000;
+
+/** The size of the sheet, or of round steel, whose mass a metre the row has, where it is clearly not its own. */
+function sizeOfMass(facts: BarFacts, { bars }: SheetFacts): string | null {
+  const own = massPerMetreOf(facts.row.size);
+  const found = perMetreTyped(facts);
+  const { off, near } = STRAY_SIZE.value;
+  if (own === null || found === null || Math.abs(found / own - 1) < off) return null;
+  const isNear = (perMetre: number | null): boolean =>
+    perMetre !== null && Math.abs(found / perMetre - 1) <= near;
+  const another = bars.find((one) => one !== facts && isNear(massPerMetreOf(one.row.size)));
+  if (another !== undefined) return another.sizeName;
+  const rolled = ROUND_STEEL.value.diameters.find((diameter) =>
+    isNear((Math.PI / 4) * (diameter / MM_PER_METRE) ** 2 * ROUND_STEEL.value.density),
+  );
+  return rolled === undefined ? null : String(rolled);
+}
+
+function perMetreTyped({ row, count }: BarFacts): number | null {
+  const length = row.totalLength ?? (count === null || row.length === null ? null : count * row.length);
+  if (row.mass === null || row.mass <= 0 || length === null || length <= 0) return null;
+  return row.mass / (length / MM_PER_METRE);
+}
+
+/** Diameters of the sums by size, where they hold every size of the list that several rows have. */
+function summedSizes(sheet: SheetFacts, standard: Standard): ReadonlySet<number> | null {
+  const strays = new Set(strayBars(sheet));
+  const common = new Set(sheet.bars.flatMap((facts) => (strays.has(facts) ? [] : (facts.diameter ?? []))));
+  for (const { sums, above } of sizedLines(sheet, standard)) {
+    const sizes = new Set(sums.map(({ diameter }) => diameter));
+    if (above !== null || sizes.size < STRAY_SIZE.value.leastSizes || sizes.has(Number.NaN)) continue;
+    const isWhole = [...common].every((diameter) => sizes.has(diameter));
+    const missing = [...strays].filter(({ diameter }) => diameter !== null && !sizes.has(diameter));
+    if (isWhole && missing.length <= 1) return sizes;
+  }
+  return null;
+}
