@@ -12,6 +12,8 @@ import { identityHabits } from "./row-identities";
 import { WordsOfBars } from "./said-words";
 import { isMost, type SheetHabits, type SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
+import { saysLapsIncluded, statedLength } from "./stated-length";
+import { STATED_LENGTH } from "./stated-length.data";
 import { offStep } from "./step";
 import { isSumOfLegs } from "./sum-of-legs";
 
@@ -122,7 +124,7 @@ export class SheetFacts implements SheetOfRow {
     const { looked } = this.answers;
     if (this.#habits === undefined) {
       this.answers.looked = null;
-      this.#habits = sheetHabits(this.answers, this.#reading.lengthStep ?? null, this.#before);
+      this.#habits = sheetHabits(this.answers, this.sheet, this.#reading, this.#before);
       this.answers.looked = looked;
     }
     looked?.atHabits(this.#habits);
@@ -146,10 +148,12 @@ const NEARLY_ALL = 0.8;
 
 function sheetHabits(
   answers: AnswersOfBars,
-  lengthStep: number | null,
+  sheet: Sheet,
+  reading: ScheduleReading,
   before: SheetHabits | null,
 ): SheetHabits {
   const { bars, length } = answers;
+  const lengthStep = reading.lengthStep ?? null;
   const shareWithout = (isWithout: (facts: BarFacts) => boolean): number =>
     length === 0 ? 0 : (length - answers.count(isWithout)) / length;
   const habits = {
@@ -167,6 +171,7 @@ function sheetHabits(
     offStepShare: offStepShare(answers),
     keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
+    ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
     identities: identityHabits(answers, before?.identities ?? null),
@@ -174,9 +179,21 @@ function sheetHabits(
   return before !== null && areEqual(habits, before) ? before : habits;
 }
 
+/** What titles and notes say of lengths; a length that many bars are beyond is of something else. */
+function statedHabits(answers: AnswersOfBars, sheet: Sheet, reading: ScheduleReading) {
+  const stated = statedLength(sheet, reading);
+  const beyond =
+    stated === null ? 0 : answers.bars.filter(({ row }) => (row.length ?? 0) > stated.most).length;
+  return {
+    statedLength: beyond > STATED_LENGTH.value.beyond * answers.length ? null : stated,
+    lapsIncluded: saysLapsIncluded(sheet, reading),
+  };
+}
+
 function areEqual(habits: SheetHabits, before: SheetHabits): boolean {
-  const { standardMeant: one, ...others } = habits;
+  const { standardMeant: one, statedLength: said, ...others } = habits;
   const { standardMeant: other } = before;
+  if (said?.cell !== before.statedLength?.cell || said?.typed !== before.statedLength?.typed) return false;
   const isSameMeant =
     one?.id === other?.id &&
     one?.first === other?.first &&

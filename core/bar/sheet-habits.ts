@@ -5,6 +5,7 @@ import type { CodesMeant } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { WordsOfBars } from "./said-words";
+import type { StatedLength } from "./stated-length";
 
 /** What most of a sheet's sizes and grades are, where the standard in force does not hold them. */
 export interface StandardMeant {
@@ -38,6 +39,10 @@ export interface SheetHabits {
   readonly shapesOwnWay: boolean;
   /** most bars have a shape code; bar types show no standard, as T, R, H and Y are of many */
   readonly showsStandard: boolean;
+  /** how long bars may be by a title or note */
+  readonly statedLength: StatedLength | null;
+  /** a title or note says that laps are in the lengths */
+  readonly lapsIncluded: boolean;
   /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */
   readonly freeLeftBlank: string;
   /** the products that most rows keep */
@@ -67,6 +72,9 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.keepsAnotherStep === b.keepsAnotherStep &&
     a.shapesOwnWay === b.shapesOwnWay &&
     a.freeLeftBlank === b.freeLeftBlank &&
+    a.lapsIncluded === b.lapsIncluded &&
+    a.statedLength?.typed === b.statedLength?.typed &&
+    a.statedLength?.cell === b.statedLength?.cell &&
     a.standardMeant?.id === b.standardMeant?.id &&
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums

@@ -25,6 +25,7 @@ export default defineRule({
     passing: [{ rows: [{ size: "H20", shape: "00", A: 12000, length: 12000 }] }],
   },
   messages: {
+    stated: 'length {length} is over the {most} that {cell} says ("{typed}"), and no lap is named',
     order:
       "length {length} is over the usual stock length {stock}: to be ordered, or lapped where the designer says",
     longer:
@@ -34,11 +35,29 @@ export default defineRule({
     const { lengthInForce: length, diameter } = facts;
     if (length === null || diameter === null) return;
     const stockLength = context.limits.stockLengthOf(diameter);
-    if (stockLength === null || length <= stockLength.value + CLOSE) return;
-    if (isFromCoil(facts) || facts.lengthJudgement.kind === "slip") return;
+    const { statedLength: stated, lapsIncluded } = facts.sheet.habits;
+    const limit = Math.min(stated?.most ?? Infinity, stockLength?.value ?? Infinity);
+    if (length <= limit + CLOSE || facts.lengthJudgement.kind === "slip") return;
+    const isOfCoil = isFromCoil(facts);
     if (isLapped(facts) || facts.inWords(saysCoupled)) return;
+    if (stated !== null && length > stated.most + CLOSE && !(isOfCoil && length > ROLLED_TO_ORDER)) {
+      report({
+        messageId: "stated",
+        outcome: "unsure",
+        ...(lapsIncluded ? { severity: "note" as const } : {}),
+        at: "length",
+        values: {
+          ...{ length: { mm: length }, most: { mm: stated.most } },
+          ...{ cell: stated.cell, typed: stated.typed },
+        },
+      });
+      return;
+    }
+    if (stockLength === null || length <= stockLength.value + CLOSE || isOfCoil) return;
     const isOwn = stockLength.cite.provenance === "own";
-    const mayBeOrdered = !isOwn && length <= ROLLED_TO_ORDER;
+    // bars of that length are to be had, as the sheet itself says
+    if (stated !== null && !isOwn) return;
+    const mayBeOrdered = !isOwn && (length <= ROLLED_TO_ORDER || lapsIncluded);
     report({
       messageId: mayBeOrdered ? "order" : "longer",
       ...(mayBeOrdered ? { severity: "note" as const } : {}),

@@ -4,6 +4,16 @@ import { ruleCases } from "../rule-cases";
 // BS 8666:2005 Table 3, note 4 names 6 and 12 m as examples; mills roll to 18 m to order (common practice)
 ruleCases(rule, {
   silent: [
+    // what is to be had is as long
+    {
+      rows: [{ size: "H20", shape: "00", A: 17000, length: 17000 }],
+      foot: [{ remark: "stock length 18 m" }],
+    },
+    // where most bars are longer it is said of something else
+    {
+      rows: [6000, 6500, 7000].map((A) => ({ size: "H20", shape: "00", A, length: A })),
+      foot: [{ remark: "stock length 5 m" }],
+    },
     { rows: [{ size: "R10", shape: "SPIRAL", length: 73800 }] },
     { rows: [{ size: "H10", length: 44700, remark: "vom Ring" }] },
     { rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark: "recouvrement 0,80" }] },
@@ -21,6 +31,38 @@ ruleCases(rule, {
     { rows: [{ size: "H20", shape: "00", A: 14000, length: 14000 }], limits: { stockLength: 14000 } },
   ],
   speaks: [
+    {
+      // the list says itself how long its bars may be
+      rows: [
+        { size: "H20", shape: "00", A: 7650, length: 7650 },
+        ...[5000, 5500, 6000].map((A) => ({ size: "H20", shape: "00", A, length: A })),
+      ],
+      foot: [{ remark: "no bar over 6.0 m to this site" }],
+      says: [
+        {
+          cell: "G2",
+          outcome: "unsure",
+          message:
+            'length 7650 mm is over the 6000 mm that N6 says ("no bar over 6.0 m to this site"), and no lap is named',
+        },
+      ],
+    },
+    {
+      // with laps in the lengths a long one is meant
+      rows: [
+        { size: "H20", shape: "00", A: 20000, length: 20000 },
+        ...[5000, 5500, 6000].map((A) => ({ size: "H20", shape: "00", A, length: A })),
+      ],
+      foot: [{ remark: "stock 12 m; laps included in the lengths" }],
+      says: [
+        {
+          cell: "G2",
+          severity: "note",
+          outcome: "unsure",
+          message: 'length 20000 mm is over the 12000 mm that N6 says ("stock 12 m"), and no lap is named',
+        },
+      ],
+    },
     {
       // a lap that is denied is none
       rows: [{ size: "H20", shape: "00", A: 20000, length: 20000, remark: "no lap" }],

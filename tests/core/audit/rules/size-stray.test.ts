@@ -1,0 +1,51 @@
+import rule from "../../../../core/audit/rules/size-stray";
+import { ruleCases } from "../rule-cases";
+
+const bar = (mark: string, size: string, total: number, mass: number) => ({
+  ...{ mark, size, shape: "00", A: 2000, length: 2000, members: 1, each: total, total, mass },
+});
+// kg by hand: number x 2 m x 0.395, 0.617, 0.888, 1.58 (EN 10080: 7850 kg/m3 on the nominal area)
+const LIST = [
+  ...[bar("1", "8", 10, 7.9), bar("2", "8", 20, 15.8), bar("3", "10", 10, 12.34), bar("4", "10", 5, 6.17)],
+  ...[
+    bar("5", "12", 10, 17.76),
+    bar("6", "12", 20, 35.52),
+    bar("7", "16", 10, 31.6),
+    bar("8", "16", 20, 63.2),
+  ],
+];
+
+ruleCases(rule, {
+  silent: [
+    { rows: LIST },
+    // 14 mm is rolled in many countries: 10 x 2 x 1.21
+    { rows: [...LIST, bar("9", "14", 10, 24.2)] },
+    // a few bars tell no habit
+    { rows: [bar("1", "8", 10, 7.9), bar("2", "14", 10, 31.6)] },
+  ],
+  speaks: [
+    {
+      // 10 x 2 x 1.58 is 31.6; of 14 mm it were 24.2
+      rows: [...LIST, bar("9", "14", 10, 31.6)],
+      says: [
+        {
+          cell: "C10",
+          outcome: "unsure",
+          message: "size 14 stands in no other row, and the mass of this one is that of 16",
+        },
+      ],
+    },
+    {
+      // nobody rolls 17 mm; the list goes by another document than the one in force
+      standard: "ACI318:2019",
+      rows: [...LIST, bar("9", "16", 5, 15.8), bar("10", "17", 10, 31.6)],
+      says: [
+        {
+          cell: "C11",
+          outcome: "unsure",
+          message: "size 17 is rolled nowhere that is known, and no other row has it",
+        },
+      ],
+    },
+  ],
+});
