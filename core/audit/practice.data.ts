@@ -158,8 +158,10 @@ export const STRAY_SIZE: Cited<{
   readonly near: number;
   /** sizes of a summary that may tell which are none of the list */
   readonly leastSizes: number;
+  /** mm: no bar is thicker */
+  readonly thickest: number;
 }> = {
-  value: { leastRows: 6, off: 0.08, near: 0.015, leastSizes: 3 },
+  value: { leastRows: 6, off: 0.08, near: 0.015, leastSizes: 3, thickest: 60 },
   cite: {
     document:
       "masses a metre of neighbouring sizes differ by 8 % or more, of one size in any table by 1.5 % at most",

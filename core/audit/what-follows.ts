@@ -194,11 +194,19 @@ interface Difference {
   readonly cell: string;
 }
 
+/** shares of a sum and of a difference by which two differences may be one */
+const OTHER_TABLE = 0.002;
+const OF_DIFFERENCE = 0.05;
+
 /** Off by as much, up or down: what a wrong line is carried into. */
 function isSame({ sum: one }: Difference, other: WrongSum): boolean {
   const decimals = Math.min(...[one, other].map(({ typed }) => String(typed).split(".")[1]?.length ?? 0));
   const first = Math.abs(one.typed - (one.sums[0] ?? 0));
-  return other.sums.some((sum) => Math.abs(Math.abs(other.typed - sum) - first) <= 10 ** -decimals);
+  return other.sums.some((sum) => {
+    // masses a metre of two tables make a little of the difference
+    const within = Math.max(10 ** -decimals, Math.min(OTHER_TABLE * Math.abs(sum), OF_DIFFERENCE * first));
+    return Math.abs(Math.abs(other.typed - sum) - first) <= within;
+  });
 }
 
 function placeOf({ name, cell }: Difference, facts: SheetFacts): string {

@@ -1,6 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
 import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
+import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
 import type { Standard } from "../standards/port";
 import { KG_PER_UNIT } from "../units/unit-table";
 import { type SizedLine, type SizedSum, sizedLines } from "./sized-sums";
@@ -39,23 +40,50 @@ export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly 
 }
 
 /** The bars that a sum may stand for; a line that goes by what is typed above it may as well go by the bars. */
-function waysOf(line: SizedLine, { figure, per, within, bars }: Measure, sum: SizedSum): readonly SumWay[] {
-  if (figure === undefined) return [];
-  return (bars === undefined ? line.stretches : [bars]).map((stretch) => {
+function waysOf(line: SizedLine, measure: Measure, sum: SizedSum): readonly SumWay[] {
+  const { figure, per, within, bars } = measure;
+  if (measure.isPerMetre === true) return [];
+  const figures = figure === undefined ? OF_COLUMNS : [{ figure, per }];
+  return (bars === undefined ? line.stretches : [bars]).flatMap((stretch) => {
     const taken = new Set(ofSize(stretch, sum));
-    return {
-      bars: stretch,
-      figure,
-      per,
-      within,
-      isOfSize: true,
-      takes: (facts: BarFacts) => taken.has(facts),
-    };
+    const takes = (facts: BarFacts): boolean => taken.has(facts);
+    return figures.map((one) => ({ ...one, bars: stretch, within, isOfSize: true, takes }));
   });
 }
 
+/** What columns by size may hold: metres or kg. */
+const OF_COLUMNS = [
+  { figure: "totalLength", per: MM_PER_METRE },
+  { figure: "mass", per: 1 },
+] as const;
+
+/** Totals beside sizes that stand side by side, and are not what those add up to. */
+function wrongRowTotals({ sheet, reading }: SheetFacts): readonly WrongSum[] {
+  return (reading.summaries ?? []).flatMap(({ rows, sizes, headerRow }) => {
+    const last = sizes.at(-1)?.column;
+    if (last === undefined || sizes.length < FEWEST_BESIDE) return [];
+    const head = sheet.cell(headerRow, last + 1);
+    if (typeof head !== "string" || !beginsWithWord("total", plainWords(head))) return [];
+    return rows.flatMap(({ row, cells }) => {
+      const parts = cells.filter((one) => sizes.some(({ column }) => column === one.column));
+      const total = cells.find(({ column }) => column === last + 1);
+      if (total === undefined || parts.length < FEWEST_BESIDE) return [];
+      const sum = parts.reduce((all, { value }) => all + value, 0);
+      const isSum = Math.abs(sum - total.value) <= parts.length * rounding(total.value) + ROUNDED * sum;
+      return isSum ? [] : [{ row, column: total.column, typed: total.value, sums: [sum], ways: [] }];
+    });
+  });
+}
+
+const FEWEST_BESIDE = 3;
+
+/** Totals straight under sizes, or beside them, that are not what those add up to. */
+export function wrongTotals(facts: SheetFacts): readonly WrongSum[] {
+  return [...wrongTotalsBelow(facts), ...wrongRowTotals(facts)];
+}
+
 /** Totals straight under sizes that stand one below another, and are not what those add up to. */
-export function wrongTotals({ reading }: SheetFacts): readonly WrongSum[] {
+function wrongTotalsBelow({ reading }: SheetFacts): readonly WrongSum[] {
   return (reading.summaries ?? []).flatMap(({ rows, sizes }) => {
     const last = rows.at(-1);
     const total = reading.totals.find(({ row, kind }) => kind === "total" && row === (last?.row ?? 0) + 1);

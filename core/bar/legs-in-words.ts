@@ -10,14 +10,20 @@ export interface OffLegs {
   /** column of the words */
   readonly column: number;
   readonly legs: string;
-  /** mm */
+  /** mm, less what the list takes off for bends */
   readonly sum: number;
+  /** diameters a bend */
+  readonly less: number;
   readonly kept: number;
   readonly tested: number;
 }
 
 const NUMBER = String.raw`\d{1,5}(?:[.,]\d{1,3})?`;
-const CHAIN = new RegExp(String.raw`(?<![\d.,])${NUMBER}(?:\s*[+|–-]\s*${NUMBER}){1,7}(?![\d.,])`);
+/** corners of a drawn course, as lists in Chinese draw them: 300\u2514 5900 \u2518300 */
+const CORNERS = "\u2500-\u257f";
+const CHAIN = new RegExp(
+  String.raw`(?<![\d.,])${NUMBER}(?:(?:\s*[+|–/-]\s*|\s*[${CORNERS}]+\s*)${NUMBER}){1,7}(?![\d.,])`,
+);
 const PART = new RegExp(NUMBER, "g");
 
 /**
@@ -55,6 +61,7 @@ interface Summed {
   readonly facts: BarFacts;
   readonly legs: string;
   readonly sum: number;
+  readonly bends: number;
   /** what rounding may have left out of the legs, in their unit */
   readonly rounded: number;
   readonly length: number;
@@ -67,7 +74,9 @@ function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): r
     const found = typeof text === "string" && length !== null && length > 0 ? legsInWords(text) : null;
     if (found === null || length === null) return [];
     const sum = found.legs.reduce((so, leg) => so + leg, 0);
-    return [{ facts, legs: found.typed, sum, rounded: roundedOff(found), length }];
+    return [
+      { facts, legs: found.typed, sum, bends: found.legs.length - 1, rounded: roundedOff(found), length },
+    ];
   });
 }
 
@@ -77,21 +86,30 @@ function roundedOff({ legs, typed }: { readonly legs: readonly number[]; readonl
   return decimals === 0 ? 0 : (legs.length * 10 ** -decimals) / 2;
 }
 
+/** Diameters that a list takes off for each bend, where it gives what is cut: common practice. */
+const DEDUCTIONS = [0, 1, 1.5, 1.75, 2, 2.5, 3] as const;
 const UNITS = ["mm", "cm", "m", "in", "ft"] as const;
 
 function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
   const { rows, share, within } = LEGS_IN_WORDS.value;
-  let best: { mm: number; kept: number } = { mm: 1, kept: 0 };
-  const isKept = ({ sum, rounded, length }: Summed, mm: number): boolean =>
-    Math.abs(length - sum * mm) <= within + rounded * mm;
+  let best: { mm: number; less: number; kept: number } = { mm: 1, less: 0, kept: 0 };
+  const made = ({ sum, bends, facts }: Summed, mm: number, less: number): number =>
+    sum * mm - less * bends * (facts.diameter ?? 0);
+  const isKept = (one: Summed, mm: number, less: number): boolean =>
+    Math.abs(one.length - made(one, mm, less)) <= within + one.rounded * mm;
   for (const unit of UNITS) {
     const mm = MM_PER_UNIT[unit];
-    const kept = all.filter((one) => isKept(one, mm)).length;
-    if (kept > best.kept) best = { mm, kept };
+    for (const less of DEDUCTIONS) {
+      const kept = all.filter((one) => isKept(one, mm, less)).length;
+      if (kept > best.kept) best = { mm, less, kept };
+    }
   }
-  const { mm, kept } = best;
+  const { mm, less, kept } = best;
   if (kept < rows || kept < share * all.length) return null;
   return all
-    .filter((one) => !isKept(one, mm))
-    .map(({ facts, legs, sum }) => ({ facts, column, legs, sum: sum * mm, kept, tested: all.length }));
+    .filter((one) => !isKept(one, mm, less))
+    .map((one) => ({
+      ...{ facts: one.facts, column, legs: one.legs, less, kept, tested: all.length },
+      sum: made(one, mm, less),
+    }));
 }

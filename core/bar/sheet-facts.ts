@@ -171,6 +171,9 @@ function sheetHabits(
     offStepShare: offStepShare(answers),
     keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
+    formersOwnWay:
+      answers.count(isFormerBelow) >= FEWEST_OWN &&
+      isMost(answers.count(isFormerBelow) / answers.count(hasFormer)),
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
@@ -215,6 +218,10 @@ export function markAndMember({ row, markKey }: BarFacts): string {
   return JSON.stringify([markKey, row.mark, row.member]);
 }
 
+const hasFormer = ({ row }: BarFacts): boolean => row.former !== null;
+const isFormerBelow = ({ row, leastFormer }: BarFacts): boolean =>
+  row.former !== null && leastFormer !== null && row.former < leastFormer.value;
+
 const OWN_WAY = 0.5;
 const FEWEST_OWN = 3;
 
@@ -228,8 +235,13 @@ const isShapeTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?
 const hasOwnShape = (facts: BarFacts): boolean =>
   isShapeTyped(facts) && facts.definition === null && !facts.isPath;
 
-const hasCodeTyped = (facts: BarFacts): boolean =>
-  facts.definition !== null && /\d/.test(String(facts.typed("shape") ?? ""));
+/** A code as it stands in the list: a length in the place of the shape is no code of a straight bar. */
+function hasCodeTyped(facts: BarFacts): boolean {
+  const { definition } = facts;
+  const typed = String(facts.typed("shape") ?? "").toUpperCase();
+  if (definition === null || !/\d/.test(typed)) return false;
+  return typed.includes(definition.code) || Number(/\d+/.exec(typed)?.[0]) === Number(definition.code);
+}
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
 function offStepShare(answers: AnswersOfBars): number {

@@ -41,6 +41,8 @@ export interface SheetHabits {
   readonly showsStandard: boolean;
   /** how long bars may be by a title or note */
   readonly statedLength: StatedLength | null;
+  /** most formers are below the least of the standard in force: the list keeps leasts of its own */
+  readonly formersOwnWay: boolean;
   /** a title or note says that laps are in the lengths */
   readonly lapsIncluded: boolean;
   /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */
@@ -72,6 +74,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.keepsAnotherStep === b.keepsAnotherStep &&
     a.shapesOwnWay === b.shapesOwnWay &&
     a.freeLeftBlank === b.freeLeftBlank &&
+    a.formersOwnWay === b.formersOwnWay &&
     a.lapsIncluded === b.lapsIncluded &&
     a.statedLength?.typed === b.statedLength?.typed &&
     a.statedLength?.cell === b.statedLength?.cell &&

@@ -22,6 +22,8 @@ export default defineRule({
     const spacing = row.spacing ?? spacingSaid(facts);
     if (!spacing || diameter === null) return;
     const clear = spacing - diameter;
+    // bars in bars, or a few mm: another unit, or no spacing
+    if (clear <= 0 || spacing < LEAST_SPACING) return;
     const least = Math.max(diameter, LEAST_CLEAR);
     if (clear >= least) return;
     report({
@@ -33,3 +35,6 @@ export default defineRule({
     });
   },
 });
+
+/** mm: no bars are set out closer */
+const LEAST_SPACING = 15;

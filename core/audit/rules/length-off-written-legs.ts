@@ -15,15 +15,17 @@ export default defineRule({
   },
   messages: {
     differs: "length {length} is not the {sum} that {legs} make, as in {kept} of {tested} rows",
+    deducted:
+      "length {length} is not the {sum} that {legs} make less {less} d a bend, as in {kept} of {tested} rows",
   },
   checkSheet(sheet, _context, report) {
     const off = offLegs(sheet);
     if (off.length === 0) return;
     const told = new Set(offLengthHabit(sheet).map(({ facts }) => facts));
-    for (const { facts, legs, sum, kept, tested } of off) {
+    for (const { facts, legs, sum, less, kept, tested } of off) {
       if (told.has(facts)) continue;
       report({
-        messageId: "differs",
+        messageId: less === 0 ? "differs" : "deducted",
         outcome: "unsure",
         row: facts,
         at: "length",
@@ -31,6 +33,7 @@ export default defineRule({
           length: { mm: facts.row.length ?? 0, typed: true },
           sum: { mm: sum },
           legs,
+          less,
           kept,
           tested,
         },

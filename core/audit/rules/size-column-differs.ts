@@ -1,4 +1,5 @@
 import type { Cell } from "../../schedule/sheet";
+import type { SizeReading } from "../../standards/port";
 import { defineRule } from "../rule";
 import { swappedSize } from "../size-slips";
 import { sizeOf } from "../sized-sums";
@@ -31,7 +32,7 @@ export default defineRule({
       const [one, another] = filled;
       if (one === undefined || another !== undefined) continue;
       const reading = sizeOf(one.size, context.standard);
-      if (reading === null || reading.diameter === row.size.diameter) continue;
+      if (reading === null || isSameSize(reading.diameter, one.size, row.size)) continue;
       const typed = typedText(sheet.sheet.cell(row.row, one.column));
       report({
         messageId: "differs",
@@ -46,3 +47,13 @@ function isAboveZero(cell: Cell): boolean {
   if (typeof cell === "number") return cell > 0;
   return typeof cell === "string" && Number.parseFloat(cell.replace(",", ".")) > 0;
 }
+
+/** One size is 19 mm in one table and 19.1 in another: the number that names it tells. */
+function isSameSize(diameter: number, column: string, { diameter: own, typed }: SizeReading): boolean {
+  if (diameter === own) return true;
+  const [one, other] = [column, typed].map((text) => /\d+(?:[.,]\d+)?/.exec(text)?.[0]);
+  return one !== undefined && one === other && Math.abs(diameter - own) < SAME_SIZE;
+}
+
+/** mm */
+const SAME_SIZE = 0.5;

@@ -70,10 +70,12 @@ function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
   return [...byDiameter.values()].flatMap((alike) => (alike.length === 1 ? alike : []));
 }
 
-function isRolledNowhere({ bar, row, diameter }: BarFacts): boolean {
+function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
   if (bar !== null || row.sizeTyped === null || sizeElsewhere(row.sizeTyped) !== null) return false;
   // what is no number at all is no size that could be judged
   if (!/^\D{0,3}\d{1,2}\D{0,3}$/.test(row.sizeTyped.trim())) return false;
+  // a sum that was read as a bar has a number in its place
+  if (row.length === null || count === null || (diameter ?? 0) > STRAY_SIZE.value.thickest) return false;
   return diameter === null || !ROUND_STEEL.value.diameters.includes(diameter);
 }
 

@@ -13,7 +13,7 @@ export default defineRule({
   },
   messages: {
     differs: "the {what} of {size} is given as {typed}, but the bars of the list make {sum}",
-    total: "the total is given as {typed}, but the sizes above it add up to {sum}",
+    total: "the total is given as {typed}, but the sizes above or beside it add up to {sum}",
   },
   checkSheet(sheet, context, report) {
     for (const { row, column, typed, sums } of wrongTotals(sheet))

@@ -45,6 +45,8 @@ export default defineRule({
       report({
         messageId: typed === null ? "blank" : isCellError(typed) ? "error" : "unread",
         outcome: "unsure",
+        // beside a number of bars the spacing is context
+        ...(field === "spacing" && facts.count !== null ? { severity: "note" as const } : {}),
         at: field,
         values: { field: columnWords(field), typed: typedText(typed), reason },
       });

@@ -6,6 +6,9 @@ ruleCases(rule, {
   silent: [
     { rows: [{ size: "H25", shape: "00", A: 3000, length: 3000, spacing: 50 }] },
     { rows: [{ size: "H10", shape: "00", A: 3000, length: 3000, spacing: 30 }] },
+    // 11 and 16 are inches, in a list of a standard in mm
+    { rows: [{ size: "H10", shape: "00", A: 3000, length: 3000, spacing: 11 }] },
+    { rows: [{ size: "H16", shape: "00", A: 3000, length: 3000, remark: "@ 16" }] },
     // the column is asked before the remark, and counts of other things are no spacing
     { rows: [{ size: "H25", shape: "00", A: 3000, length: 3000, spacing: 150, remark: "@ 20 c/c" }] },
     ...[

@@ -51,4 +51,32 @@ describe("legs that a row writes in one cell", () => {
     const hooks = ["N7", 16, 18, "25+490, gancho 2x10", 535, 96.3];
     expect(said([HEADS, ...BARS, hooks])).toEqual([]);
   });
+
+  // 300 + 5960 + 300 less two bends of 2 x 20 is 6480; 300 + 1980 less one of 40 is 2240
+  const CORNERS: Cell[][] = [
+    ["1", 20, 10, "300\u2514 5960 \u2518300", 6480],
+    ["2", 20, 10, "300\u2514 1980", 2240],
+    ["3", 22, 15, "330\u2514 5960 \u2518330", 6532],
+    ["4", 16, 16, "240\u2514 3860 \u2518240", 4276],
+  ];
+  const DRAWN = ["Pos.", "\u00d8 (mm)", "Qtde. total", "Dobras", "Comp. unit. (mm)"];
+
+  it("should take off what the other rows do for each bend", () => {
+    expect(said([DRAWN, ...CORNERS])).toEqual([]);
+    // 300 + 5900 + 300 less 80 is 6420
+    expect(said([DRAWN, ...CORNERS, ["5", 20, 8, "300\u2514 5900 \u2518300", 6240]])).toEqual([
+      "E6: length 6240 mm is not the 6420 mm that 300\u2514 5900 \u2518300 make less 2 d a bend, as in 4 of 5 rows",
+    ]);
+  });
+
+  it("should read legs with a stroke between them", () => {
+    const bars = BARS.map((bar) => [
+      ...bar.slice(0, 3),
+      String(bar[3]).replaceAll("+", "/"),
+      ...bar.slice(4),
+    ]);
+    expect(said([HEADS, ...bars, ["N7", 16, 18, "30/540/30", 660, 118.8]])).toEqual([
+      "E8: length 6600 mm is not the 6000 mm that 30/540/30 make, as in 4 of 5 rows",
+    ]);
+  });
 });

@@ -25,3 +25,15 @@ it("should name the length under another size", () => {
 it("should leave rows under several sizes to the totals", () => {
   expect(said(["a", 12, 10, 2, 20, null, 20, null])).toEqual([]);
 });
+
+// KS D 3504 has D19 at 19.1 mm; HD and SHD name the strength before the same number
+it("should take a size that two tables hold a tenth apart for one", () => {
+  const sheet = sheetFromRows("BBS", [
+    ["Bar mark", "Dia", "No. of bars", "Cutting length (m)", "D10", "D13", "D19", "D22"],
+    ["a", "SHD19", 10, 2, null, null, 20, null],
+    ["b", "HD13", 10, 2, null, 20, null, null],
+    ["c", "HD13", 10, 3, null, null, 30, null],
+  ]);
+  const { findings } = runAudit({ sheets: [sheet], standard: standardNamed("BS8666:2005"), rules: [rule] });
+  expect(findings.map(({ cell }) => cell)).toEqual(["G4"]);
+});

@@ -52,6 +52,15 @@ describe("a summary by size", () => {
     ).toEqual(["C8: the mass of 12 is given as 17.76, but the bars of the list make 44.4"]);
   });
 
+  it("should name a total beside the sizes that is not theirs", () => {
+    const sizes = [null, "Size", "12", "16", "20", "Total"];
+    // 44.4 + 63.2 + 98.8
+    expect(said([sizes, [null, "Mass kg", 44.4, 63.2, 98.8, 206.4]])).toEqual([]);
+    expect(said([sizes, [null, "Mass kg", 44.4, 63.2, 98.8, 246.4]])).toEqual([
+      "F8: the total is given as 246.4, but the sizes above or beside it add up to 206.4",
+    ]);
+  });
+
   // by hand: 44.4 + 63.2 + 98.8 = 206.4
   const stacked = (total: number, label = "Total"): Cell[][] => [
     ["Summary"],
@@ -65,7 +74,7 @@ describe("a summary by size", () => {
     expect(said(stacked(206.4))).toEqual([]);
     expect(said(stacked(206))).toEqual([]);
     expect(said(stacked(306.4))).toEqual([
-      "B11: the total is given as 306.4, but the sizes above it add up to 206.4",
+      "B11: the total is given as 306.4, but the sizes above or beside it add up to 206.4",
     ]);
     expect(said(stacked(216.72, "Total + 5 % waste"))).toEqual([]);
   });

@@ -6,6 +6,20 @@ ruleCases(rule, {
   silent: [{ rows: [{ size: "H16", shape: "11", A: 500, B: 400, length: 875 }] }],
   speaks: [
     {
+      // beside a number the spacing is context
+      rows: [
+        { size: "H16", shape: "00", A: 500, length: 500, members: 1, each: 4, total: 4, spacing: "as dwg" },
+      ],
+      says: [
+        {
+          cell: "O2",
+          severity: "note",
+          outcome: "unsure",
+          message: 'spacing "as dwg" could not be read: "as dwg" is no length',
+        },
+      ],
+    },
+    {
       rows: [{ size: "H16", shape: "11", A: { error: "#REF!" }, B: 400, length: 875 }],
       says: [
         {

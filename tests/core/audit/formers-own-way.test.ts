@@ -1,0 +1,28 @@
+import { expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../core/schedule/sheet";
+import { heldStandard } from "../../_support/held-standard";
+
+const HEADS = ["Mark", "Size", "Total no.", "Length mm", "Pin dia"];
+// NZS 3109 bends 20 mm about 5 d and plain links about 2 d; BS 8666 Table 2 has 7 d and 4 d
+const BARS = [
+  ["1", "20", 10, 2000, 100],
+  ["2", "20", 12, 2400, 100],
+  ["3", "20", 14, 2800, 100],
+  ["4", "10", 20, 900, 20],
+  ["5", "16", 20, 1900, 80],
+];
+
+const severities = (isStandardAssumed: boolean): string[] =>
+  runAudit({
+    sheets: [sheetFromRows("List", [HEADS, ...BARS])],
+    standard: heldStandard("BS8666:2005"),
+    isStandardAssumed,
+  })
+    .findings.filter(({ code }) => code === "BEND101")
+    .map(({ severity }) => severity);
+
+it("formers of a list with leasts of its own are notes where nobody chose the standard", () => {
+  expect(new Set(severities(true))).toEqual(new Set(["note"]));
+  expect(new Set(severities(false))).toEqual(new Set(["unsafe"]));
+});
