@@ -17,10 +17,12 @@ export function watchCellMessages(grid: Grid, line: HTMLElement, overlay: FlagOv
     const messages = [...bySource].filter(([source]) => source.startsWith(`${cell?.book} ${cell?.sheetId} `));
     const key = cell === null ? "" : `${cell.row} ${cell.column}`;
     const said = messages.map(([, cells]) => cells.get(key)).find((message) => message !== undefined);
-    const text = said ?? wordsOfText(grid);
+    // a name or a sign that is wrong makes whatever else is wrong
+    const text = wordsOfText(grid) ?? said;
     const found = cell === null ? "" : foundAt(overlay, cell);
     line.textContent =
       cell === null || text === undefined ? found : `${addressAt(cell.row, cell.column)}: ${text}`;
+    line.classList.toggle("found", text === undefined);
     line.title = line.textContent;
   };
   grid.onResults((results) => {
@@ -43,7 +45,8 @@ function foundAt(overlay: FlagOverlay, { sheetId, row, column }: SelectedCell): 
   if (flag === undefined) return "";
   // where bars stand in columns the note is at the first of their cells
   const note = flag.note || flags.find((each) => each.note !== "" && each.firstColumn === column)?.note;
-  return (note ?? "").replaceAll("\n", "; ");
+  const words = (note ?? "").replaceAll("\n", "; ");
+  return words === "" ? "" : `Found here: ${words}`;
 }
 
 /** What the text of the selected cell's formula tells of its error. */

@@ -23,6 +23,15 @@ async function openExample(key: string, name: string): Promise<void> {
 }
 
 describe("what is opened", () => {
+  test("should give the keyboard back where it was, once a question is left by Escape", async () => {
+    await bench.page.locator("#open-example").focus();
+    await bench.page.keyboard.press("Enter");
+    await bench.page.locator("dialog.ask").waitFor();
+    await bench.page.keyboard.press("Escape");
+    await bench.page.locator("dialog.ask").waitFor({ state: "detached" });
+    expect(await bench.page.evaluate(() => document.activeElement?.id)).toBe("open-example");
+  });
+
   test("should be checked by itself, with what to look at in an example", async () => {
     await openExample("inches", "Osier Bend");
     await expect.poll(() => status().textContent()).toMatch(/W4, whose leg of 3 in is too short/);

@@ -183,6 +183,10 @@ const frameStyles = css`
     }
   }
   @media (forced-colors: active) {
+    fluent-tab[aria-selected="true"] {
+      text-decoration: underline 3px;
+      text-underline-offset: 8px;
+    }
     .under-way {
       background: CanvasText;
     }

@@ -21,6 +21,8 @@ export function ask<Key extends string>(
   const last = answers.at(-1) ?? answers[0];
   return new Promise((resolve) => {
     const give = (key: Key): void => {
+      // closed before it goes, so that the focus is where it was
+      dialog.close();
       dialog.remove();
       resolve(key);
     };
