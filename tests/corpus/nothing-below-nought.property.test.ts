@@ -74,7 +74,9 @@ describe("no length, mass, count or fix", () => {
             for (const { length, count } of rowsToCut(sheet, reading, standard).rows) allAbove(length, count);
             const { tickets } = ticketsOfAudit(report, [sheet], new Workshop(null, standard));
             for (const { cut, massEach, massTotal, count, bends } of tickets) {
-              allAbove(cut?.length, massEach, massTotal, count, ...bends.map(({ former }) => former));
+              // none is what the cell says
+              if (count !== 0) allAbove(count);
+              allAbove(cut?.length, massEach, massTotal, ...bends.map(({ former }) => former));
             }
           },
         ),
