@@ -8,6 +8,7 @@ import { cellAddress } from "../schedule/cell-address";
 import type { ColumnsSaid } from "../schedule/columns-said";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { ColumnCorrection } from "../schedule/read-options";
+import { rowsElsewhere } from "../schedule/rows-elsewhere";
 import type { Sheet } from "../schedule/sheet";
 import { uprightSheet } from "../schedule/turned-sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
@@ -97,10 +98,13 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
       const sheet = book.read(name);
       return names.includes(name) && !isPointedAt(settings, name) ? uprightSheet(sheet, named) : sheet;
     });
-  const all = read.map((sheet, at) => {
-    const before = names.includes(sheet.name) ? read[at - 1] : undefined;
-    return before === undefined || !names.includes(before.name) ? sheet : { ...sheet, follows: before };
-  });
+  const all: Sheet[] = [];
+  for (const [at, sheet] of read.entries()) {
+    const before = names.includes(sheet.name) ? all[at - 1] : undefined;
+    const follows = before === undefined || !names.includes(before.name) ? {} : { follows: before };
+    const isList = names.includes(sheet.name);
+    all.push(isList ? { ...sheet, ...follows, elsewhere: () => rowsElsewhere(read, sheet.name) } : sheet);
+  }
   const ownSheet = ownSheetOf(all);
   const standard = standardOfBook(named, all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);

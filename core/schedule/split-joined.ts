@@ -3,6 +3,7 @@ import type { ScheduleReading, TableReading } from "./bar-row";
 import { cleanText } from "./cells/clean-text";
 import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
+import { isWord, plainWords } from "./cells/row-words";
 import { knownWords } from "./header/known-words";
 import { recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
@@ -128,6 +129,8 @@ function splitAt(
       columnCount: width + fields.length,
       cell: (row, column) => rowCells(row)[column] ?? null,
       rowCells,
+      ...(sheet.beside === undefined ? {} : { beside: sheet.beside }),
+      ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
       isHiddenRow: (row) => sheet.isHiddenRow?.(row) ?? false,
       isStruckThrough: (row, column) => sheet.isStruckThrough?.(row, Math.min(column, width - 1)) ?? false,
     },
@@ -166,7 +169,7 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     const behind = text.slice(match.index + size.length);
     const named = LENGTH.exec(behind) ?? LENGTH_BEHIND.exec(behind);
     const unit = named?.[2] === undefined ? "" : ` ${named[2]}`;
-    const length = named === null ? null : (named[1] ?? named[3] ?? "") + unit;
+    const length = named === null ? metresIn(behind) : (named[1] ?? named[3] ?? "") + unit;
     const counted = (COUNT.exec(before) ?? COUNT.exec(behind))?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
     const count = counted === undefined ? null : Number(counted);
     if (length === null && count === null) continue;
@@ -174,6 +177,16 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     return { mark, size, count, length };
   }
   return null;
+}
+
+/** "L= п.м.", ", ml": metres in place of a length. */
+function metresIn(text: string): string | null {
+  const last =
+    text
+      .split(/[,;=]|\s{2,}/)
+      .at(-1)
+      ?.trim() ?? "";
+  return isWord("running-metres", plainWords(last)) ? last : null;
 }
 
 /** The columns behind the last are those of the joined cell. */

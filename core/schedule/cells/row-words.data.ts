@@ -15,6 +15,7 @@ export type RowWordUse =
   | "count-unit"
   | "count-set"
   | "column-unit"
+  | "per-metre"
   | "accessory"
   | "title"
   | "fact"
@@ -22,7 +23,11 @@ export type RowWordUse =
   | "bars"
   | "straight"
   | "lap"
-  | "concrete";
+  | "concrete"
+  /** beside the number of members in a heading: "T1 (kom. 3)" */
+  | "members-said"
+  /** in place of a length: the amount is metres */
+  | "running-metres";
 
 /** Words that decide what a row or a cell is, lower case, without accents and points. */
 export interface RowWords {
@@ -484,7 +489,39 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
     },
     {
       use: "column-unit",
-      words: ["kg/m", "kgs/m", "kg/rmt", "lb/ft", "lbs/ft", "mm c/c", "kg/mtr", "公斤/米", "千克/米", "кг/м"],
+      words: ["mm c/c"],
+    },
+    {
+      use: "per-metre",
+      words: [
+        ...[
+          "kg/m",
+          "kgs/m",
+          "kg/rmt",
+          "lb/ft",
+          "lbs/ft",
+          "kg/mtr",
+          "公斤/米",
+          "千克/米",
+          "кг/м",
+          "kg/ml",
+          "kg/mb",
+        ],
+        ...[
+          "kg/jm",
+          "kg/lfm",
+          "kg/lfdm",
+          "kg/fm",
+          "kg/bm",
+          "kg/m1",
+          "kg/rm",
+          "kg/lm",
+          "kg/metre",
+          "kg/meter",
+          "lb/lf",
+        ],
+        ...["กก/ม", "كجم/م", "кг/пм", "кг/п м", "кг/мп", "kp/m"],
+      ],
     },
     {
       use: "count-set",

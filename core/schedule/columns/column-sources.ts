@@ -12,6 +12,8 @@ export function columnSources(
     rowCount,
     standard,
     cells,
+    ...(sheet.beside === undefined ? {} : { beside: sheet.beside }),
+    ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
     isHiddenColumn: (column) => sheet.isHiddenColumn?.(column) ?? false,
     isConfirmed,
   });

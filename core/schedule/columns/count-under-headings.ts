@@ -10,55 +10,190 @@ const WITHIN = 0.01;
 /** sums of one member and of all that differ by less tell nothing */
 const APART = 0.03;
 
+/** What is asked beside the rows of the list. */
+export interface AskedOfCount {
+  /** members that the title gives for the whole list */
+  readonly ofList: number | null;
+  /** rows of what stands beside the list and sums it */
+  readonly beside: readonly (readonly Cell[])[];
+  /** rows of other sheets, which may sum the list too */
+  readonly elsewhere?: () => readonly (readonly Cell[])[];
+  /** whose bars the title says that the counts are */
+  readonly said: "each" | null;
+  /** kg of a row by its size, count and length, where no column sums anything */
+  kgOf(cells: readonly Cell[], count: number): number;
+}
+
+type Whose = "each" | "total" | "open" | null;
+
 /**
  * Whose bars a bare count counts where headings give several members and no column does: "each" where sums of the sheet
- * are so many times those of one member, "total" where its last sum is that of the rows as they stand, "open" where no
- * sum tells; null where no heading gives members, or the head of the count says whose it is.
+ * are so many times those of one member or its title says so, "total" where its last sum is that of the rows as they
+ * stand, "open" where neither tells; null where no heading gives members, or the head of the count says whose it is and no
+ * sum that it is otherwise.
  */
 export function countUnderHeadings(
   block: HeaderBlock,
   rows: readonly (readonly Cell[])[],
   comma: CommaUse,
-  /** members that the title gives for the whole list */
-  ofList: number | null = null,
-): "each" | "total" | "open" | null {
+  asked: AskedOfCount,
+): Whose {
   const total = block.columns.find(({ kind }) => kind === "total");
-  if (total === undefined || total.corrected || recogniseHeader(total.header)?.weak !== true) return null;
+  if (total === undefined || total.corrected) return null;
   if (block.columns.some(({ kind }) => kind === "members" || kind === "each")) return null;
   const summed = summedColumns(block);
+  const read = readHeadings(block, total.column, summed, rows, comma, asked);
+  if (read === "each") return "each";
+  const { headings, below, sums } = read;
+  const { ofList } = asked;
+  if (Math.max(...headings.map(({ members }) => members)) < 2) return null;
+  if (ofList !== null && isTimesBelow(below, ofList, comma)) return "each";
+  const [alone, ...others] = headings.filter(({ one }) => one > 0);
+  if (alone !== undefined && others.every(({ members }) => members === alone.members)) {
+    const lone = below.filter((cells) => cells.filter((cell) => numberIn(cell, comma) !== null).length === 1);
+    if (alone.members > 1 && isTimesBelow(lone, alone.members, comma)) return "each";
+  }
+  if (headings.some((one) => isTimesBeside(asked.beside, one, comma))) return "each";
+  const isApart = sums.one > 0 && sums.all / sums.one >= 1 + APART;
+  const bySums = isApart ? byFigures(read, sumsBelow([...below, ...asked.beside], summed, comma)) : null;
+  const meaning = recogniseHeader(total.header);
+  const isOpen = meaning === null || meaning.weak;
+  if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
+  return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? "open";
+}
+
+/** Sums on the book's other sheets are of this list only where several of its sizes or headings stand there. */
+function byOtherSheets(read: ReadHeadings, isApart: boolean, asked: AskedOfCount, comma: CommaUse): Whose {
+  const rows = asked.elsewhere?.() ?? [];
+  if (read.headings.some((one) => isTimesBeside(rows, one, comma))) return "each";
+  const found = rows.flatMap((cells) => cells.flatMap((cell) => numberIn(cell, comma) ?? []));
+  return isApart ? bySizes([...read.bySize.values()], found) : null;
+}
+
+interface Sums {
+  one: number;
+  all: number;
+}
+
+interface ReadHeadings {
+  readonly headings: readonly { readonly members: number; readonly one: number }[];
+  /** amounts of the rows as they stand, and times their members */
+  readonly sums: Sums;
+  readonly bySize: ReadonlyMap<string, Sums>;
+  /** rows under the last bar */
+  readonly below: readonly (readonly Cell[])[];
+}
+
+/** The amounts under each heading; "each" at once where a row between them is so many times what it sums. */
+function readHeadings(
+  block: HeaderBlock,
+  total: number,
+  summed: readonly number[],
+  rows: readonly (readonly Cell[])[],
+  comma: CommaUse,
+  { ofList, kgOf }: AskedOfCount,
+): ReadHeadings | "each" {
+  const at = (kind: string): number => block.columns.find((one) => one.kind === kind)?.column ?? -1;
+  const [piece, size] = [at("pieceMass"), at("size")];
+  const isSummed = summed.length > 0;
+  const amountOf = (cells: readonly Cell[], count: number): number => {
+    if (isSummed) return summed.reduce((sum, column) => sum + (numberIn(cells[column], comma) ?? 0), 0);
+    const ofPiece = numberIn(cells[piece], comma);
+    return ofPiece === null ? kgOf(cells, count) : ofPiece * count;
+  };
   const sums = { one: 0, all: 0 };
-  let members = ofList ?? 1;
-  let most = members;
-  let one = 0;
+  const bySize = new Map<string, Sums>();
+  const headings = [{ members: ofList ?? 1, one: 0 }];
   let below: (readonly Cell[])[] = [];
+  const add = (cells: readonly Cell[], amount: number, members: number): void => {
+    const key = String(cells[size] ?? "");
+    const own = bySize.get(key) ?? { one: 0, all: 0 };
+    for (const sum of [sums, own]) {
+      sum.one += amount;
+      sum.all += amount * members;
+    }
+    bySize.set(key, own);
+    below = [];
+  };
   for (const cells of rows) {
     const texts = cells.filter((cell) => typeof cell === "string" && cell.trim() !== "");
     const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "").length;
     if (filled === 1 && texts.length === 1) {
-      members = readHeading(cleanText(String(texts[0]))).members ?? ofList ?? 1;
-      most = Math.max(most, members);
-      one = 0;
+      headings.push({ members: readHeading(cleanText(String(texts[0]))).members ?? ofList ?? 1, one: 0 });
       continue;
     }
-    const count = numberIn(cells[total.column], comma);
-    const amount = summed.reduce((sum, column) => sum + (numberIn(cells[column], comma) ?? 0), 0);
-    if (count !== null && count > 0 && isBar(block, cells, amount / count, comma)) {
-      one += amount;
-      sums.one += amount;
-      sums.all += amount * members;
-      below = [];
+    const heading = headings[headings.length - 1] as (typeof headings)[number];
+    const count = numberIn(cells[total], comma);
+    const amount = amountOf(cells, count ?? 0);
+    const isWhole = count !== null && count > 0;
+    if (isWhole && (isSummed ? isBar(block, cells, amount / count, comma) : amount > 0)) {
+      heading.one += amount;
+      add(cells, amount, heading.members);
+      continue;
+    }
+    // metres without a number of bars are those of all members
+    if (count === null && isSummed && amount > 0 && isMarked(block, cells)) {
+      add(cells, amount, 1);
       continue;
     }
     const numbers = cells.map((cell) => numberIn(cell, comma)).filter((value) => value !== null && value > 0);
-    if (members > 1 && isTimes(numbers as number[], one, members)) return "each";
+    if (heading.members > 1 && isTimes(numbers as number[], heading.one, heading.members)) return "each";
     if (numbers.length > 0) below.push(cells);
   }
-  if (most < 2) return null;
-  if (ofList !== null && isTimesBelow(below, ofList, comma)) return "each";
-  if (sums.one <= 0 || sums.all / sums.one < 1 + APART) return "open";
-  const found = sumsBelow(below, summed, comma);
-  if (found.some((value) => isNear(value, sums.all))) return "each";
-  return found.some((value) => isNear(value, sums.one)) ? "total" : "open";
+  return { headings, sums, bySize, below };
+}
+
+/** What the figures below and beside the list show of its sums: those of its sizes first, then those of all. */
+function byFigures({ bySize, sums }: ReadHeadings, found: readonly number[]): "each" | "total" | null {
+  const ofSizes = bySizes([...bySize.values()], found);
+  if (ofSizes !== null) return ofSizes;
+  const off = (expected: number): number => Math.min(1, ...found.map((value) => offOf(value, expected)));
+  const [ofAll, ofOne] = [off(sums.all), off(sums.one)];
+  if (Math.min(ofAll, ofOne) > WITHIN) return null;
+  // figures that are near by chance lie no nearer than others
+  if (Math.max(ofAll, ofOne) <= WITHIN && Math.max(ofAll, ofOne) <= SURER * Math.min(ofAll, ofOne))
+    return null;
+  return ofAll < ofOne ? "each" : "total";
+}
+
+/** how much nearer one of two sums has to be where both are near */
+const SURER = 4;
+
+/** What sums by size show, each by itself: a row that is entered twice spoils one of them and not the others. */
+function bySizes(sizes: readonly Readonly<Sums>[], found: readonly number[]): "each" | "total" | null {
+  const isThere = (expected: number): boolean =>
+    found.some((value) => Math.abs(value / expected - 1) <= NEAR);
+  const apart = sizes.filter(({ one, all }) => one > 0 && all / one >= 1 + APART);
+  const [all, one] = [apart.filter((sum) => isThere(sum.all)), apart.filter((sum) => isThere(sum.one))];
+  if (all.length >= LEAST_SIZES && one.length === 0) return "each";
+  return one.length >= LEAST_SIZES && all.length === 0 ? "total" : null;
+}
+
+const LEAST_SIZES = 2;
+
+/** The amount of one member stands in a line beside the list, and that of all of them in the same line. */
+function isTimesBeside(
+  beside: readonly (readonly Cell[])[],
+  { members, one }: { readonly members: number; readonly one: number },
+  comma: CommaUse,
+): boolean {
+  if (members < 2 || !(one > 0)) return false;
+  return beside.some((cells) => {
+    const numbers = cells.flatMap((cell) => numberIn(cell, comma) ?? []);
+    const isThere = (expected: number): boolean =>
+      numbers.some((value) => Math.abs(value / expected - 1) <= NEAR);
+    return isThere(one) && isThere(one * members);
+  });
+}
+
+const NEAR = 0.004;
+
+function isMarked({ columns }: HeaderBlock, cells: readonly Cell[]): boolean {
+  const isFilled = (kind: string): boolean => {
+    const cell = cells[columns.find((one) => one.kind === kind)?.column ?? -1];
+    return cell !== null && cell !== undefined && cell !== "";
+  };
+  return isFilled("mark") && isFilled("size");
 }
 
 /** What stands below the last bar: each number, those of a line under the summed columns together, and each column. */
@@ -118,5 +253,9 @@ const EXACTLY = 0.001;
 
 /** As it stands, or in another unit: kg and t, cm and m. */
 function isNear(value: number, expected: number): boolean {
-  return [1, 10, 100, 1000].some((factor) => Math.abs((value * factor) / expected - 1) <= WITHIN);
+  return offOf(value, expected) <= WITHIN;
+}
+
+function offOf(value: number, expected: number): number {
+  return Math.min(...[1, 10, 100, 1000].map((factor) => Math.abs((value * factor) / expected - 1)));
 }

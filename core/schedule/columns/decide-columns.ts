@@ -5,6 +5,7 @@ import type { CommaUse } from "../cells/read-number-text";
 import { isSoftMetric } from "../cells/read-size-cell";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
+import { countSaid } from "../rows/count-said";
 import { membersInTitle } from "../rows/members-in-title";
 import type { Cell } from "../sheet";
 import {
@@ -27,6 +28,7 @@ import {
 import { countBySums } from "./count-by-sums";
 import { countUnderHeadings } from "./count-under-headings";
 import { IN_COLUMN_UNIT } from "./in-column-unit";
+import { kgByRow } from "./kg-by-row";
 import { LENGTH_KINDS } from "./length-kinds";
 import { membersCarryDown } from "./members-carry-down";
 import { unitBySize } from "./unit-by-size";
@@ -60,6 +62,10 @@ export interface ColumnSource {
   readonly rowCount: number;
   readonly standard: Standard;
   cells(row: number): readonly Cell[];
+  /** rows of the sums that stand beside the list and are none of its cells */
+  readonly beside?: readonly (readonly Cell[])[];
+  /** rows of the other short sheets of the book */
+  readonly elsewhere?: () => readonly (readonly Cell[])[];
   isHiddenColumn(column: number): boolean;
   isConfirmed(code: string, row: number, column: number): boolean;
 }
@@ -109,12 +115,13 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   }
   const columns = new Map<ColumnKind, ColumnReading>();
   const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
-  const underHeadings = countUnderHeadings(
-    block,
-    [...above, ...rows],
-    comma,
-    membersInTitle(source.cells, header.top),
-  );
+  const underHeadings = countUnderHeadings(block, [...above, ...rows], comma, {
+    ofList: membersInTitle(source.cells, header.top),
+    beside: source.beside ?? [],
+    ...(source.elsewhere === undefined ? {} : { elsewhere: source.elsewhere }),
+    said: countSaid(source.cells, header.top),
+    kgOf: kgByRow(block, lengths, comma, standard),
+  });
   const bySums = countBySums(block, rows, lengths, comma);
   const counts = bySums ?? (underHeadings === "open" ? null : underHeadings);
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {

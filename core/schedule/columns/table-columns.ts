@@ -70,7 +70,9 @@ function isTotalOpen({ table: { columns }, countIsSettled }: TableLayout, hasMem
   if (countIsSettled || !hasMembers) return false;
   const total = columns.get("total");
   if (total === undefined || total.corrected === true || columns.has("each")) return false;
-  return recogniseHeader(total.header)?.weak === true;
+  const meaning = recogniseHeader(total.header);
+  // where arithmetic told that it is a count, no word says whose
+  return meaning === null || meaning.weak;
 }
 
 export type TableColumns = ReturnType<typeof tableColumns>;

@@ -1,8 +1,10 @@
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
+import { isWord } from "../cells/row-words";
+import { HEADER_UNITS } from "./header-units.data";
 import { HEADER_WORD_ROWS } from "./header-word-rows";
 import { headingOfParts, partsByWord } from "./heading-of-parts";
-import type { HeaderWords } from "./language-words";
+import type { HeaderWords, WordPart } from "./language-words";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
@@ -15,77 +17,7 @@ export interface HeaderMeaning {
   readonly serial: boolean;
 }
 
-const UNITS: ReadonlyMap<string, ColumnUnit> = new Map<string, ColumnUnit>([
-  ["mm", "mm"],
-  ["millimetres", "mm"],
-  ["cm", "cm"],
-  ["m", "m"],
-  ["mtr", "m"],
-  ["mtrs", "m"],
-  ["metre", "m"],
-  ["metres", "m"],
-  ["meter", "m"],
-  ["meters", "m"],
-  ["rmt", "m"],
-  ["in", "in"],
-  ["inch", "in"],
-  ["inches", "in"],
-  ["ft", "ft"],
-  ["feet", "ft"],
-  ["ft in", "ft"],
-  ["ft-in", "ft"],
-  ["kg", "kg"],
-  ["kgs", "kg"],
-  ["t", "t"],
-  ["mt", "t"],
-  ["ton", "t"],
-  ["tons", "t"],
-  ["tonne", "t"],
-  ["tonnes", "t"],
-  ["lb", "lb"],
-  ["lbs", "lb"],
-  ["毫米", "mm"],
-  ["米", "m"],
-  ["千克", "kg"],
-  ["公斤", "kg"],
-  ["吨", "t"],
-  ["公尺", "m"],
-  ["lfm", "m"],
-  ["ml", "m"],
-  ["kilogramos", "kg"],
-  ["to", "t"],
-  ["мм", "mm"],
-  ["см", "cm"],
-  ["м", "m"],
-  ["кг", "kg"],
-  ["т", "t"],
-  ["ม", "m"],
-  ["ซม", "cm"],
-  ["มม", "mm"],
-  ["กก", "kg"],
-  ["ตัน", "t"],
-  ["מ", "m"],
-  ["ס מ", "cm"],
-  ["סמ", "cm"],
-  ["מ מ", "mm"],
-  ["ממ", "mm"],
-  ["ק ג", "kg"],
-  ["קג", "kg"],
-  ["טון", "t"],
-  ["متر", "m"],
-  ["سم", "cm"],
-  ["ميليمتر", "mm"],
-  ["سانتيمتر", "cm"],
-  ["كيلوغرم", "kg"],
-  ["طن", "t"],
-  ["μ", "m"],
-  ["εκ", "cm"],
-  ["χλστ", "mm"],
-  ["rft", "ft"],
-  ["م", "m"],
-  ["مم", "mm"],
-  ["كجم", "kg"],
-]);
+const UNITS: ReadonlyMap<string, ColumnUnit> = new Map(HEADER_UNITS.rows);
 const FILLERS = new Set([
   "of",
   "the",
@@ -177,7 +109,40 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
-  return recogniseWhole(typed) ?? recogniseMadeUp(typed) ?? recogniseParts(typed) ?? recogniseUnit(typed);
+  return (
+    recognisePerMetre(typed) ??
+    recogniseWhole(typed) ??
+    recogniseMadeUp(typed) ??
+    recogniseParts(typed) ??
+    recogniseUnit(typed)
+  );
+}
+
+/** "Berat/m kg/m", "Massa | kg/m": a mass in a unit by the metre is that of a metre. */
+function recognisePerMetre(typed: string): HeaderMeaning | null {
+  const plain = plainHeader(typed)
+    .replace(/[()[\]]/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  for (let from = plain.indexOf(" "); from > 0; from = plain.indexOf(" ", from + 1)) {
+    if (!isWord("per-metre", plain.slice(from + 1))) continue;
+    const words = oneSpelling(plain.slice(0, from)).replace(/\s*\/\s*m(?:etre)?$/, "");
+    const kind = lookUp(words)?.kind ?? headingOfParts(words.replace(/\//g, " / "), PARTS)?.kind;
+    if (kind !== undefined && !OF_MASS.has(kind)) return null;
+    return kind === undefined
+      ? null
+      : { kind: "unitMass", unit: null, weak: false, otherwise: null, serial: false };
+  }
+  return null;
+}
+
+/** the mass of a bar in "kg/m" is none of the row's, and a mass by the metre is "ignored" as a mass by something */
+const OF_MASS: ReadonlySet<string> = new Set(["mass", "unitMass", "pieceMass", "ignored"]);
+
+/** What the words of a sentence say of counts, members and the like; words that are not known say nothing. */
+export function partsSaid(sentence: string): ReadonlySet<WordPart> {
+  const words = oneSpelling(plainHeader(sentence).replace(/[^\p{L}\s]/gu, " ")).split(/\s+/);
+  return new Set(words.flatMap((word) => PARTS.get(word) ?? (word === "one" ? "one" : [])));
 }
 
 /** Words that nobody knows before "kg": some mass, unless another column is named for it. */

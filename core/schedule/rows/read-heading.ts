@@ -1,6 +1,6 @@
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_WORDS } from "../cells/longest-text";
-import { holdsWord, plainWords } from "../cells/row-words";
+import { holdsWord, isWord, plainWords } from "../cells/row-words";
 import { HEADER_WORD_ROWS } from "../header/header-word-rows";
 
 /** A sub-header row: the member below it and how many there are. */
@@ -34,8 +34,42 @@ export function readHeading(typed: string): Heading {
     const member = text.replace(found[0], "").trim();
     return { member: member === "" ? null : member, members: count };
   }
-  return { member: text.replace(/:$/, "") || null, members: null };
+  return saidByWord(text) ?? { member: text.replace(/:$/, "") || null, members: null };
 }
+
+/** "T1 (kom. 3)", "G2 - buc. 4", "柱C1 12箇所": a word of any language for how many there are, and the number beside it. */
+const WORD_THEN_NUMBER =
+  /[\s\-–:,]*[([（]?\s*((?:\p{L}[\p{L}-]*\.?\s)?\p{L}[\p{L}-]*)(?:\s*[.:=]\s*(\d{1,4})|\s+(\d{1,4})\s*[)\]）])\s*[)\]）]?\s*$/u;
+const NUMBER_THEN_WORD =
+  /[\s\-–:,]*[([（]?\s*(?<![\p{L}\d.,/-])(?:x\s*)?(\d{1,4})\s*((?:\p{L}[\p{L}-]*\.?\s)?\p{L}[\p{L}-]*)\.?\s*[)\]）]?\s*$/u;
+
+function saidByWord(text: string): Heading | null {
+  for (const [pattern, word, number] of [
+    [WORD_THEN_NUMBER, 1, 2],
+    [NUMBER_THEN_WORD, 2, 1],
+  ] as const) {
+    const found = pattern.exec(text);
+    const count = Number(found?.[number] ?? found?.[3]);
+    if (found === null || !(count > 0)) continue;
+    const said = found[word] ?? "";
+    // "dolu kom. 3": the last word says it, the one before is the member's
+    const own = isSaid(said) ? said : (said.split(/\s/).at(-1) ?? "");
+    const behind = text.slice(found.index);
+    // one letter is a name but for "n. 2"
+    if (
+      !isSaid(own) ||
+      (own.length === 1 && /\p{Script=Latin}/u.test(own) && !behind.includes(`${own.toLowerCase()}.`))
+    )
+      continue;
+    const member = (text.slice(0, found.index) + (word === 1 ? behind.slice(0, behind.indexOf(own)) : ""))
+      .replace(/[\s\-–:,([（]+$/u, "")
+      .trim();
+    return { member: member === "" ? null : member, members: count };
+  }
+  return null;
+}
+
+const isSaid = (word: string): boolean => isWord("members-said", plainWords(word));
 
 const SENTENCE = /\b(?:is|are|be|shall|must|complies|accordance|has|have|this schedule)\b/;
 

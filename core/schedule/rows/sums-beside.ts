@@ -34,6 +34,7 @@ export function sumsBeside(
   if (first === undefined || stretches.length < 2 || !rows.some((cells) => headsList(cells, first)))
     return [];
   return stretches.slice(1).flatMap((stretch) => {
+    if (headsAgain(rows, first, stretch)) return [];
     const block = blockIn(rows, stretch, standard);
     return block === null ? [] : [{ ...stretch, block }];
   });
@@ -48,12 +49,18 @@ export function withoutBeside(sheet: Sheet, beside: readonly SumsBeside[]): Shee
       sheet.rowCells?.(row) ?? Array.from({ length: columnCount }, (_, column) => sheet.cell(row, column));
     return cells.map((cell, column) => (isBeside(column) ? null : cell));
   };
+  const from = Math.min(...beside.map((one) => one.left));
+  const rows = Array.from({ length: Math.min(rowCount, ROWS_LOOKED_AT) }, (_, row) =>
+    (sheet.rowCells?.(row) ?? []).slice(from),
+  );
   return {
+    beside: rows.filter((cells) => cells.some((cell) => isFilled(cell))),
     ...{ name, top, left, rowCount, columnCount, rowCells },
     ...(merges === undefined ? {} : { merges: merges.filter((one) => !isBeside(one.left)) }),
     ...(follows === undefined ? {} : { follows }),
     ...(datesFrom1904 === undefined ? {} : { datesFrom1904 }),
     ...(isTurned === undefined ? {} : { isTurned }),
+    ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
     cell: (row, column) => (isBeside(column) ? null : sheet.cell(row, column)),
     shown: (row, column) => sheet.shown?.(row, column),
     isDate: (row, column) => sheet.isDate?.(row, column) ?? false,
@@ -94,6 +101,18 @@ function headsList(cells: readonly Cell[], { left, right }: Stretch): boolean {
   }
   kinds.delete("");
   return kinds.size >= LEAST_WORDS;
+}
+
+/** The heads of the list stand over this stretch again, word for word: it is the list's other half. */
+function headsAgain(rows: readonly (readonly Cell[])[], list: Stretch, stretch: Stretch): boolean {
+  return rows.some((cells) => {
+    if (!headsList(cells, list)) return false;
+    const heads = (of: Stretch): readonly string[] =>
+      cells.slice(of.left, of.right + 1).flatMap((cell) => (typeof cell === "string" ? [cell.trim()] : []));
+    const own = new Set(heads(list));
+    const again = heads(stretch);
+    return again.length >= LEAST_WORDS && again.every((head) => own.has(head));
+  });
 }
 
 /** The stretch as a block of sums by size; null where anything of a bar stands in it, or no sizes do. */

@@ -32,4 +32,9 @@ export const ARABIC: LanguageWords = {
     metre: ["متر", "المتر"],
     bar: ["سيخ", "اسياخ", "السيخ", "الاسياخ", "حديد", "الحديد", "القضيب", "قضبان", "القطع"],
   },
+  rows: [
+    { use: "members-said", words: ["عدد"] },
+    { use: "running-metres", words: ["م.ط", "م ط", "متر طولي"] },
+    { use: "carried", words: ["منقول", "مرحل", "ما قبله"] },
+  ],
 };

@@ -23,5 +23,9 @@ export const BALTIC: LanguageWords = {
     metre: ["metro", "metra"],
     bar: ["strypo", "strypu", "stiena", "stienu", "varda", "varras"],
   },
-  rows: [{ use: "total", words: ["is viso", "viso", "kopa", "kokku"] }],
+  rows: [
+    { use: "total", words: ["is viso", "viso", "kopa", "kokku"] },
+    { use: "members-said", words: ["vnt", "gab", "tk"] },
+    { use: "running-metres", words: ["tm", "t.m"] },
+  ],
 };

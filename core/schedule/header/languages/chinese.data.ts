@@ -45,4 +45,10 @@ export const CHINESE: LanguageWords = {
     metre: ["米"],
     bar: ["钢筋", "鋼筋", "根", "下料", "断料"],
   },
+  rows: [
+    { use: "members-said", words: ["个", "件", "座", "榀", "根", "块", "片", "個"] },
+    { use: "running-metres", words: ["延米", "延长米"] },
+    { use: "carried", words: ["转下页", "承上页", "接上页", "过次页", "承前页"] },
+    { use: "subtotal", words: ["本页小计", "本页合计"] },
+  ],
 };

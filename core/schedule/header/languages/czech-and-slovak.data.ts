@@ -26,4 +26,10 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
     metre: ["bm", "metru", "metr"],
     bar: ["pruty", "prutu", "prut", "vlozka", "vlozky"],
   },
+  rows: [
+    { use: "members-said", words: ["ks", "kusu", "kusy", "kus", "pocet"] },
+    { use: "running-metres", words: ["bm", "b.m", "bezny metr", "bezne metry", "bezny meter"] },
+    { use: "carried", words: ["prenos", "k prenosu", "prevod", "z prenosu"] },
+    { use: "subtotal", words: ["mezisoucet", "medzisucet"] },
+  ],
 };

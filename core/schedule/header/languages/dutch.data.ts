@@ -33,4 +33,10 @@ export const DUTCH: LanguageWords = {
     metre: ["meter"],
     bar: ["staaf", "staven"],
   },
+  rows: [
+    { use: "members-said", words: ["stuks", "stk", "aantal"] },
+    { use: "running-metres", words: ["strekkende meter", "str m", "str.m", "m1"] },
+    { use: "carried", words: ["transport", "transporteren", "over te brengen"] },
+    { use: "subtotal", words: ["tussentelling", "totaal blad"] },
+  ],
 };

@@ -69,4 +69,9 @@ export const FRENCH: LanguageWords = {
     metre: ["ml"],
     bar: ["barre", "barres", "acier", "aciers", "coupe", "fer", "fers", "d", "de", "des"],
   },
+  rows: [
+    { use: "members-said", words: ["nb", "nbre", "nombre", "ex", "exemplaires", "fois"] },
+    { use: "running-metres", words: ["ml", "m.l", "m l", "metre lineaire", "metres lineaires"] },
+    { use: "carried", words: ["a reporter", "report", "total a reporter", "reports"] },
+  ],
 };

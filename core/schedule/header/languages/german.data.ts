@@ -50,5 +50,13 @@ export const GERMAN: LanguageWords = {
     metre: ["meter", "lfm"],
     bar: ["stab", "stabe", "eisen", "stahl"],
   },
-  rows: [{ use: "total", words: ["gesamtgewicht", "gesamtmasse", "gesamtlange", "summe"] }],
+  rows: [
+    { use: "total", words: ["gesamtgewicht", "gesamtmasse", "gesamtlange", "summe"] },
+    { use: "members-said", words: ["stk", "stck", "stuck", "anz", "anzahl"] },
+    {
+      use: "running-metres",
+      words: ["lfm", "lfdm", "lfd m", "lfd.m", "lfd meter", "laufende meter", "laufmeter", "lfd mtr"],
+    },
+    { use: "carried", words: ["uebertrag", "vortrag", "seitenubertrag", "zu ubertragen"] },
+  ],
 };

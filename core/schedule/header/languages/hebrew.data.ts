@@ -25,5 +25,9 @@ export const HEBREW: LanguageWords = {
     metre: ["מטר"],
     bar: ["מוט", "מוטות", "ברזל"],
   },
-  rows: [{ use: "total", words: ['סה"כ', "סה״כ", "סה כ", "סהכ"] }],
+  rows: [
+    { use: "total", words: ['סה"כ', "סה״כ", "סה כ", "סהכ"] },
+    { use: "members-said", words: ["יח", "יחידות", "כמות"] },
+    { use: "carried", words: ["להעברה", "מהעברה"] },
+  ],
 };

@@ -35,4 +35,10 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
     metre: ["meter"],
     bar: ["batang", "btg", "besi", "tulangan", "potong"],
   },
+  rows: [
+    { use: "members-said", words: ["bh", "buah", "jml", "jumlah", "bil"] },
+    { use: "running-metres", words: ["meter lari", "m lari"] },
+    { use: "carried", words: ["dibawa ke hadapan", "dibawa ke depan"] },
+    { use: "subtotal", words: ["sub jumlah", "jumlah kecil"] },
+  ],
 };

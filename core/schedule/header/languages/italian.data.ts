@@ -33,9 +33,10 @@ export const ITALIAN: LanguageWords = {
         "lungh unit",
         "lunghezza di taglio",
         "lunghezza taglio",
-        "sviluppo",
       ],
     },
+    // of one bar or of all
+    { kind: "length", weak: true, otherwise: "totalLength", words: ["sviluppo"] },
     {
       kind: "totalLength",
       words: ["lunghezza totale", "lungh tot", "lungh totale", "l tot", "lung tot", "sviluppo totale"],
@@ -59,5 +60,11 @@ export const ITALIAN: LanguageWords = {
     metre: ["metro"],
     bar: ["barra", "barre", "ferro", "ferri", "tondino", "taglio", "di", "del", "della"],
   },
-  rows: [{ use: "total", words: ["somma", "totale complessivo", "totale generale", "peso totale"] }],
+  rows: [
+    { use: "total", words: ["somma", "totale complessivo", "totale generale", "peso totale"] },
+    { use: "members-said", words: ["n", "nr", "pz", "pezzi", "n pezzi", "n elementi"] },
+    { use: "running-metres", words: ["ml", "m.l", "m l", "metri lineari", "metro lineare"] },
+    { use: "carried", words: ["a riportare", "da riportare", "riporto", "riporti"] },
+    { use: "subtotal", words: ["parziale", "subtotale", "totale parziale", "sommano", "totale pagina"] },
+  ],
 };

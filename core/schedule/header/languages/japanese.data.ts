@@ -35,5 +35,9 @@ export const JAPANESE: LanguageWords = {
   rows: [
     { use: "total", words: ["計", "合計", "総計", "総重量"] },
     { use: "subtotal", words: ["小計"] },
+    { use: "members-said", words: ["箇所", "ヶ所", "か所", "カ所", "ケ所", "個所", "基", "台"] },
+    { use: "running-metres", words: ["延m"] },
+    { use: "carried", words: ["次頁へ", "次頁へ繰越", "前頁より", "前頁より繰越", "繰越"] },
+    { use: "subtotal", words: ["頁計"] },
   ],
 };

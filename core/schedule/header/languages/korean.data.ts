@@ -35,5 +35,8 @@ export const KOREAN: LanguageWords = {
   rows: [
     { use: "total", words: ["계", "합계", "총계", "총중량"] },
     { use: "subtotal", words: ["소계"] },
+    { use: "members-said", words: ["개소", "개", "ea"] },
+    { use: "carried", words: ["이월", "차면이월", "전면이월"] },
+    { use: "subtotal", words: ["페이지계"] },
   ],
 };

@@ -30,5 +30,23 @@ export const NORDIC: LanguageWords = {
     metre: ["meter", "lm"],
     bar: ["jarn", "stang", "stanger", "klipp", "kapp"],
   },
-  rows: [{ use: "total", words: ["i alt", "ialt", "samlet", "samtals", "sum", "totalsum"] }],
+  rows: [
+    { use: "total", words: ["i alt", "ialt", "samlet", "samtals", "sum", "totalsum"] },
+    { use: "members-said", words: ["stk", "antal", "antall"] },
+    {
+      use: "running-metres",
+      words: [
+        "lpm",
+        "lopmeter",
+        "lopande m",
+        "lopande meter",
+        "lobende m",
+        "lobende meter",
+        "lopemeter",
+        "lm",
+      ],
+    },
+    { use: "carried", words: ["transport", "overfort", "overfores", "overfors"] },
+    { use: "subtotal", words: ["delsum", "delsumma"] },
+  ],
 };

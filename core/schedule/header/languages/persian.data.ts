@@ -24,5 +24,10 @@ export const PERSIAN: LanguageWords = {
     metre: ["متر"],
     bar: ["میلگرد", "شاخه"],
   },
-  rows: [{ use: "total", words: ["جمع", "جمع کل", "مجموع"] }],
+  rows: [
+    { use: "total", words: ["جمع", "جمع کل", "مجموع"] },
+    { use: "members-said", words: ["عدد", "تعداد"] },
+    { use: "running-metres", words: ["متر طول"] },
+    { use: "carried", words: ["نقل به صفحه بعد", "نقل از صفحه قبل"] },
+  ],
 };

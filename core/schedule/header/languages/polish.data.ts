@@ -64,5 +64,11 @@ export const POLISH: LanguageWords = {
     metre: ["metr", "metra", "mb"],
     bar: ["preta", "pretow", "prety", "pret", "stali"],
   },
-  rows: [{ use: "total", words: ["ogółem", "ogołem", "łącznie", "łacznie", "razem", "suma"] }],
+  rows: [
+    { use: "total", words: ["ogółem", "ogołem", "łącznie", "łacznie", "razem", "suma"] },
+    { use: "members-said", words: ["szt", "sztuk", "sztuki", "kpl", "ilosc", "liczba"] },
+    { use: "running-metres", words: ["mb", "m.b", "metr biezacy", "metry biezace"] },
+    { use: "carried", words: ["do przeniesienia", "z przeniesienia", "przeniesienie"] },
+    { use: "subtotal", words: ["suma czesciowa", "suma strony"] },
+  ],
 };

@@ -6,7 +6,7 @@ export const PORTUGUESE: LanguageWords = {
   cite: { document: "column headings of bar schedules in Portuguese", provenance: "common practice" },
   columns: [
     { kind: "mark", words: ["pos n", "no da barra", "no da posicao"] },
-    { kind: "size", words: ["bitola", "diam nominal", "ø nominal"] },
+    { kind: "size", words: ["bitola", "bit", "bitola nominal", "diam nominal", "ø nominal"] },
     {
       kind: "members",
       words: ["no de pecas", "no pecas", "repeticoes", "no de repeticoes", "elementos iguais", "vezes"],

@@ -32,5 +32,11 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     metre: ["metru", "fm", "folyometer"],
     bar: ["bara", "bare", "vas", "acelbetet", "szal"],
   },
-  rows: [{ use: "total", words: ["mindosszesen", "osszesen", "total general"] }],
+  rows: [
+    { use: "total", words: ["mindosszesen", "osszesen", "total general"] },
+    { use: "members-said", words: ["buc", "bucati", "db", "darab"] },
+    { use: "running-metres", words: ["ml", "m.l", "fm", "folyometer", "metri liniari"] },
+    { use: "carried", words: ["reportat", "de reportat", "atvitel", "athozat"] },
+    { use: "subtotal", words: ["reszosszeg", "total partial"] },
+  ],
 };

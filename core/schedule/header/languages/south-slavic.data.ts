@@ -56,5 +56,9 @@ export const SOUTH_SLAVIC: LanguageWords = {
       use: "total",
       words: ["sveukupno", "всичко", "ukupno", "svega", "skupaj", "общо", "укупно", "rekapitulacija"],
     },
+    { use: "members-said", words: ["kom", "komada", "kos", "бр", "броя", "ком"] },
+    { use: "running-metres", words: ["m1", "tekuci metar", "tekuci metri", "tekoci meter"] },
+    { use: "carried", words: ["prenos", "za prenos", "donos", "prijenos"] },
+    { use: "subtotal", words: ["meduzbroj", "meduzbir", "vmesna vsota"] },
   ],
 };

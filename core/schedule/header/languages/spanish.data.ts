@@ -52,10 +52,11 @@ export const SPANISH: LanguageWords = {
         "long de corte",
         "longitud de barra",
         "longitud parcial",
-        "desarrollo",
         "longitud desarrollada",
       ],
     },
+    // of one bar or of all
+    { kind: "length", weak: true, otherwise: "totalLength", words: ["desarrollo"] },
     { kind: "totalLength", words: ["long total", "longitud acumulada", "long acumulada"] },
     { kind: "mass", words: ["peso parcial", "peso de barras"] },
     { kind: "unitMass", words: ["peso por metro", "masa unitaria", "masa lineal", "peso kg/m"] },

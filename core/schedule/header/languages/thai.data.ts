@@ -24,5 +24,10 @@ export const THAI: LanguageWords = {
     metre: ["เมตร"],
     bar: ["เหล็ก", "เส้น", "ท่อน"],
   },
-  rows: [{ use: "total", words: ["รวม", "รวมทั้งหมด", "น้ำหนักรวม"] }],
+  rows: [
+    { use: "total", words: ["รวม", "รวมทั้งหมด", "น้ำหนักรวม"] },
+    { use: "members-said", words: ["จำนวน", "ชุด", "ต้น", "ตัว"] },
+    { use: "carried", words: ["ยกไป", "ยกมา"] },
+    { use: "subtotal", words: ["รวมย่อย"] },
+  ],
 };

@@ -35,4 +35,10 @@ export const TURKISH: LanguageWords = {
     metre: ["metretul", "mtul"],
     bar: ["demir", "donati", "cubuk", "kesim"],
   },
+  rows: [
+    { use: "members-said", words: ["adet", "takim"] },
+    { use: "running-metres", words: ["mtul", "m.tul", "metretul"] },
+    { use: "carried", words: ["nakli yekun", "devir", "nakil", "devreden"] },
+    { use: "subtotal", words: ["ara toplam", "sayfa toplami"] },
+  ],
 };

@@ -25,5 +25,10 @@ export const VIETNAMESE: LanguageWords = {
     metre: ["met"],
     bar: ["thep", "cot thep"],
   },
-  rows: [{ use: "total", words: ["tong", "tong cong", "tong khoi luong", "tong trong luong", "cong"] }],
+  rows: [
+    { use: "total", words: ["tong", "tong cong", "tong khoi luong", "tong trong luong", "cong"] },
+    { use: "members-said", words: ["sl", "so luong", "cai"] },
+    { use: "running-metres", words: ["md", "m dai", "met dai"] },
+    { use: "subtotal", words: ["cong trang"] },
+  ],
 };

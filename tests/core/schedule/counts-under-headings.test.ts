@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { readHeading } from "../../../core/schedule/rows/read-heading";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { resolveStandard, type Standard } from "../../../core/standards";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+
+it.each([
+  ["TEMELJNA TRAKA T1 (kom. 3)", "TEMELJNA TRAKA T1", 3],
+  ["Ława Ł1 – szt. 3", "Ława Ł1", 3],
+  ["柱C1 12箇所", "柱C1", 12],
+  ["Trave T1 n. 2", "Trave T1", 2],
+  ["Dầm D1 (SL: 5)", "Dầm D1", 5],
+] as const)("reads how many members the heading %s gives", (text, member, members) => {
+  expect(readHeading(text)).toEqual({ member, members });
+});
+
+it.each(["Stützen St 1 – St 6", "Zone N 3", "Unit 3", "Pilar Nº 4", "Level 3"])(
+  "takes no number of members out of the name %s",
+  (text) => {
+    expect(readHeading(text).members).toBeNull();
+  },
+);
+
+// of one: 4 x 5 m of 16, 40 x 1 m of 8, 6 x 3 m of 12; by hand 20 x 1.579 + 40 x 0.395 + 18 x 0.888 = 63.364 kg of one
+const ROWS: Cell[][] = [
+  ["Mark", "Size", "Pcs", "Length (m)", "Shape"],
+  ["Beam B1 (6 nos)"],
+  ["1", 16, 4, 5, null],
+  ["2", 8, 40, 1, null],
+  ["Beam B2 (1 no)"],
+  ["3", 12, 6, 3, null],
+];
+const counts = (rows: Cell[][], extra: object = {}) =>
+  readSchedule({ ...sheetFromRows("List", rows), ...extra }, standard).bars.map(({ each, total }) => ({
+    each,
+    total,
+  }));
+const OF_ONE = [
+  { each: 4, total: null },
+  { each: 40, total: null },
+  { each: 6, total: null },
+];
+const OF_ALL = [
+  { each: null, total: 4 },
+  { each: null, total: 40 },
+  { each: null, total: 6 },
+];
+
+describe("a bare count under headings that give several members", () => {
+  it("asks whose it is where nothing tells", () => {
+    expect(counts(ROWS)[0]).toEqual({ each: null, total: null });
+  });
+  it("is one member's where a sentence over the list says so", () => {
+    expect(counts([["Quantities are given per member"], [], ...ROWS])).toEqual(OF_ONE);
+  });
+  it("is one member's where another sheet has the mass of one and of all in a line", () => {
+    // 20 x 1.579 + 40 x 0.395 = 47.38 kg of one beam, 284.28 of six
+    const elsewhere = () => [["Beam B1", 6, 47.4, 284.3]];
+    expect(counts(ROWS, { elsewhere })).toEqual(OF_ONE);
+  });
+  it("is that of all where sums by size on another sheet are those of the rows as they stand", () => {
+    const elsewhere = () => [
+      ["8", 15.8],
+      ["16", 31.6],
+    ];
+    expect(counts(ROWS, { elsewhere })).toEqual(OF_ALL);
+  });
+});
