@@ -38,7 +38,7 @@ export function sizedLines(sheet: SheetFacts, standard: Standard): readonly Size
 }
 
 const BAND =
-  /^(?:\p{L}+\s)?(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
+  /^(?:\p{L}+\s)?(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6d]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
 
 /** The diameters of a band of sizes: "10 < \u00d8 <= 18", "\u00d8 > 18"; null for anything else. */
 function bandOf(text: string): ((diameter: number) => boolean) | null {

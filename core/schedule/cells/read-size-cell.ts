@@ -45,7 +45,7 @@ const NOTHING: SizeCell = {
   proposal: null,
 };
 const CALL_OFF =
-  /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x-]\s*|nos?\.?\s+)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
+  /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x-]\s*|nos?\.?\s+)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?|\d{2}M)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
 const AT =
   /^(.*\d.*?)\s*(?:@|c\/c|at)\s*(\d+)\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers)?\s*([TBNF]\d?|EF|NF|FF|EW|ABR)?$/i;
 /** "12,5", also behind its sign: no size has thousands */
@@ -252,7 +252,10 @@ function callOff(text: string, standard: Standard, softMetric: boolean, typed: s
   if (parts === null) return null;
   // a size that the standard has not is named without its count
   const own = cleanText(parts[2] ?? "");
-  const size = sizeOfText(own, "", standard, softMetric, typed === text ? own : typed);
+  const asked = typed === text ? own : typed;
+  const size =
+    sizeOfText(own, "", standard, softMetric, asked) ??
+    (parts[1] === undefined ? null : notOfStandard(own, String(asked), standard));
   if (size === null || size.size === null) return null;
   const first = parts[3];
   const second = parts[4];

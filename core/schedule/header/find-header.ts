@@ -15,6 +15,7 @@ import type { HeaderSource } from "./header-source";
 import { isBarSize, rowNumbersByContent, serialsByContent, typesByContent } from "./kind-by-content";
 import { WIDEST } from "./known-words";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+import { numbersColumns } from "./repeated-header";
 
 export interface Header {
   readonly top: number;
@@ -40,7 +41,8 @@ export function findHeader(
   let best: Candidate | null = null;
   const rows: HeaderRow[] = [];
   for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
-    if (bottom > row && !mayBeHeader(source, bottom, standard)) break;
+    if (bottom > row && (!mayBeHeader(source, bottom, standard) || numbersItsColumns(source, bottom, best)))
+      break;
     rows.push(headerRow(source, bottom));
     const candidate = joined(source, rows, bottom, standard);
     const last = rows[rows.length - 1];
@@ -53,12 +55,24 @@ export function findHeader(
   // the top row has to give something, else it is a title
   if (best.bottom > row) {
     const below = joined(source, rows.slice(1, best.bottom - row + 1), best.bottom, standard);
-    if (below.known >= best.known && stackedUnder(rows[0], best) < 2) return null;
+    const isTitle = below.known >= best.known && stackedUnder(rows[0], best) < 2;
+    if (isTitle && !headsSizes(rows[0], best, standard)) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
+}
+
+/** A row under known heads that numbers or letters them: a letter over a dimension stands under no other known head. */
+function numbersItsColumns(source: HeaderSource, row: number, best: Candidate | null): boolean {
+  const cells = source.cells(row);
+  const filled = cells.flatMap((cell, column) =>
+    cell === null || cell === undefined || cell === "" ? [] : [column],
+  );
+  if (best === null || !numbersColumns(cells, filled)) return false;
+  const under = best.columns.filter(({ column, meaning }) => meaning !== null && filled.includes(column));
+  return under.filter(({ meaning }) => !DIMENSION.test(meaning?.kind ?? "")).length * 2 > under.length;
 }
 
 /** Columns whose whole stack, this top row's text first, is a known word. */
@@ -67,6 +81,16 @@ function stackedUnder(top: HeaderRow | undefined, { columns }: Candidate): numbe
     const own = top?.texts.get(column);
     return own !== undefined && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null;
   }).length;
+}
+
+/** It says what stands under the sizes: "Total length in metre" over "8 mm", "10 mm" and so on. */
+function headsSizes(top: HeaderRow | undefined, { columns }: Candidate, standard: Standard): boolean {
+  const headed = columns.filter(({ column, header }) => {
+    const own = top?.texts.get(column)?.replace(/\s+/g, " ");
+    if (own === undefined || own === header || !SUMS.has(recogniseHeader(own)?.kind ?? "")) return false;
+    return header.startsWith(own) && sizeNamed(header.slice(own.length).trim(), standard) !== null;
+  });
+  return headed.length >= LEAST_SIZES;
 }
 
 interface Candidate {
@@ -271,8 +295,9 @@ function gains(
     if (own === undefined || before.get(column) === header) continue;
     all += 1;
     const isWord = recogniseHeader(own) !== null;
-    if (isUnitText(own)) units += 1;
-    else if ((!chosen.has(column) || meaning === null) && sizeNamed(own, standard) !== null) sizes += 1;
+    // "8 mm" is a size and no unit
+    if ((!chosen.has(column) || meaning === null) && sizeNamed(own, standard) !== null) sizes += 1;
+    else if (isUnitText(own)) units += 1;
     else if (meaning !== null && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null)
       stacked += 1;
     else if (meaning !== null && isWord) words += 1;
@@ -303,7 +328,7 @@ function namesSizes(row: HeaderRow | undefined, standard: Standard): boolean {
 function isUnitText(text: string): boolean {
   if (unitInHeader(text) !== null && recogniseHeader(text) === null) return true;
   const bare = plainWords(text.replace(/[()[\]]/g, ""));
-  return isWord("count-unit", bare) || isWord("column-unit", bare);
+  return isWord("count-unit", bare) || isWord("column-unit", bare) || isWord("per-metre", bare);
 }
 
 /** The first column of each kind. */

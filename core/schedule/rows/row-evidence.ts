@@ -1,6 +1,7 @@
 import type { TableReading } from "../bar-row";
 import { holdsWord, isWord, plainWords } from "../cells/row-words";
 import type { TableLayout } from "../columns/decide-columns";
+import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 import { isFilledIn } from "./is-filled-in";
 import { memberHeading } from "./member-heading";
@@ -16,12 +17,12 @@ const MOST_LABELS = 4;
 /** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
 const SIZE_NAMED =
   /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")$/iu;
-const SIZES_BOUNDED = /^(?:\p{L}+\s)?(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφ]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
+const SIZES_BOUNDED = /^(?:\p{L}+\s)?(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφd]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
 /** the same in one cell with what there is of it: "Ø8   kg 271" */
 const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
 const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt|кг|т|กก|ton)\.?$/i;
 /** size, and length, mass and bars of it, or a unit */
-const MOST_AMOUNTS = 4;
+const MOST_AMOUNTS = 6;
 const LONGEST_SIZE = 40;
 const LONGEST_HEADING = 60;
 
@@ -209,6 +210,15 @@ function isMemberAlone(cells: readonly Cell[], all: readonly number[]): boolean 
   return typeof text === "string" && text.length <= LONGEST_HEADING && isHeadingText(text, false);
 }
 
+const LONGEST_UNIT = 12;
+
 function isUnit(cell: Cell): boolean {
-  return typeof cell === "string" && UNIT_OF_SUM.test(cell.trim());
+  if (typeof cell !== "string" || cell.length > LONGEST_UNIT) return false;
+  const text = cell.trim();
+  return UNIT_OF_SUM.test(text) || isWord("running-metres", plainWords(text)) || isUnitAlone(text);
+}
+
+/** "ק\"ג", "กก.": a unit in any writing, and no figure. */
+function isUnitAlone(text: string): boolean {
+  return !/[\d/]/.test(text) && (text.match(/\p{L}/gu) ?? []).length <= 4 && unitInHeader(text) !== null;
 }

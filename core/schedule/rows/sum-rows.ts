@@ -158,9 +158,9 @@ export function barNamed(cell: string | number, standard: Standard): Pick<Bar, "
 const MOST_REMEMBERED = 1000;
 const elsewhere = new Map<string, Pick<Bar, "diameter"> | null>();
 
-/** Of another standard's sizes: C18, #7. Only letters or a sign before a number name one. */
+/** Of another standard's sizes: C18, #7, 15M. Only letters or a sign beside a number name one. */
 function barElsewhere(text: string): Pick<Bar, "diameter"> | null {
-  if (!/^(?:\p{L}{1,2}|#)\d{1,2}$/u.test(text)) return null;
+  if (!/^(?:(?:\p{L}{1,2}|#)\d{1,2}|\d{2}M)$/u.test(text)) return null;
   let known = elsewhere.get(text);
   if (known === undefined) {
     if (elsewhere.size >= MOST_REMEMBERED) elsewhere.clear();

@@ -1,0 +1,144 @@
+import { describe, expect, it } from "vitest";
+import { recogniseHeader } from "../../../../core/schedule/header/recognise-header";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { resolveStandard, type Standard } from "../../../../core/standards";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const read = (rows: Cell[][], extra: object = {}) =>
+  readSchedule({ ...sheetFromRows("List", rows), ...extra }, standard);
+
+it.each(["Massa kg/m", "Berat/m kg/m", "น้ำหนัก กก./ม.", "Poids (kg/ml)", "Weight kg/m"])(
+  "takes %s for the mass of a metre",
+  (text) => {
+    expect(recogniseHeader(text)?.kind).toBe("unitMass");
+  },
+);
+
+describe("a row that letters or numbers the columns", () => {
+  const rows = (letters: Cell[]): Cell[][] => [
+    ["S.No", "Description", "Dia (mm)", "Nos", "Cut length (m)", "Total length (m)"],
+    letters,
+    [1, "Main", 16, 10, 4, 40],
+    [2, "Links", 8, 20, 1.2, 24],
+    [3, "Top", 12, 5, 3, 15],
+  ];
+  it.each([
+    [["A", "B", "C", "D", "E", "F"]],
+    [["(a)", "(b)", "(c)", "(d)", "(e)", "(f)=(d)x(e)"]],
+    [[1, 2, 3, 4, 5, 6]],
+  ])("is no header of dimensions: %j", (letters) => {
+    const { bars, tables } = read(rows(letters));
+    expect(tables).toHaveLength(1);
+    expect(bars.map(({ size, total, length }) => [size?.diameter, total, length])).toEqual([
+      [16, 10, 4000],
+      [8, 20, 1200],
+      [12, 5, 3000],
+    ]);
+  });
+});
+
+it("joins sizes that are written in mm under the head of the lengths, beside a further word", () => {
+  const { tables, bars } = read([
+    [
+      "Mark",
+      "Dia",
+      "No. of members",
+      "Bars per member",
+      "Total nos",
+      "Cutting length (m)",
+      "Total length in metre",
+    ],
+    [null, null, null, null, null, null, "8 mm", "10 mm", "12 mm", "16 mm", "Remarks"],
+    ["a", 12, 2, 5, 10, 2, null, null, 20, null, "B1"],
+    ["b", 16, 2, 4, 8, 3, null, null, null, 24, null],
+  ]);
+  expect(tables[0]?.bySize?.map(({ size }) => size)).toEqual(["8", "10", "12", "16"]);
+  expect(bars.map(({ total, length }) => [total, length])).toEqual([
+    [10, 2000],
+    [8, 3000],
+  ]);
+});
+
+it("takes a short column in mm of nothing but diameters for the sizes, whatever its word", () => {
+  const { bars } = read([
+    ["Mark", "Xyz (mm)", "No. of bars", "Length (cm)", "Shape"],
+    ["N1", 10, 6, 552, null],
+    ["N2", 12.5, 6, 562, null],
+    ["N3", 5, 66, 136, null],
+    ["N4", 8, 8, 500, null],
+    ["N5", 16, 4, 670, null],
+  ]);
+  expect(bars.map(({ size }) => size?.diameter)).toEqual([10, 12.5, 5, 8, 16]);
+});
+
+it("reads the second half of a list that stands beside the first under the same heads", () => {
+  const heads = ["Mark", "Xyz (mm)", "Quant", "Shape", "Length (cm)"];
+  const { bars } = read([
+    [...heads, null, ...heads],
+    ["N1", 10, 6, "a", 552, null, "N6", 12.5, 24, "a", 365],
+    ["N2", 12.5, 6, "a", 562, null, "N7", 5, 156, "a", 96],
+    ["N3", 5, 66, "a", 136, null, "N8", 16, 24, "a", 380],
+    ["N4", 6.3, 8, "a", 500, null, "N9", 6.3, 84, "a", 128],
+    ["N5", 16, 4, "a", 670, null, "N10", 10, 110, "a", 160],
+  ]);
+  expect(bars.map(({ mark }) => mark).sort()).toEqual(
+    ["N1", "N10", "N2", "N3", "N4", "N5", "N6", "N7", "N8", "N9"].sort(),
+  );
+});
+
+it("takes a count out of a size cell of another standard: 48 - #5", () => {
+  const { bars } = read([
+    ["Mark", "Bar size", "Length", "Shape", "Remarks"],
+    ["A1", "48 - #5", "6'-6\"", null, "mat"],
+    ["A2", "32 - #6", "5'-0\"", null, "dowels"],
+    ["A3", "10-25M", "20'-0\"", null, "edge"],
+  ]);
+  expect(bars.map(({ total, size }) => [total, size?.diameter])).toEqual([
+    [48, 15.875],
+    [32, 19.05],
+    [10, 25.2],
+  ]);
+});
+
+describe("lines that sum by size below a list", () => {
+  const list: Cell[][] = [
+    ["Mark", "Size", "No. of bars", "Shape", "Length (mm)", "Total length (m)", "Mass (kg)"],
+    ["1", "T12", 40, null, 3000, 120, 106.6],
+    ["2", "T16", 20, null, 4000, 80, 126.3],
+    ["3", "T8", 100, null, 1000, 100, 39.5],
+    [],
+  ];
+  it.each([
+    [
+      [
+        ["T8", 100, "jm", 39.5, "kg"],
+        ["T12", 120, "jm", 106.6, "kg"],
+        ["T16", 80, "jm", 126.3, "kg"],
+      ],
+    ],
+    [
+      [
+        ["Ø8", 39.5, 'ק"ג'],
+        ["Ø12", 106.6, 'ק"ג'],
+        ["Ø16", 126.3, 'ק"ג'],
+      ],
+    ],
+    [
+      [
+        ["d ≤ 10", null, null, null, 39.5, "kg"],
+        ["10 < d ≤ 18", null, null, null, 232.9, "kg"],
+      ],
+    ],
+    [
+      [
+        ["SUMMARY", null, "PCS", "kg"],
+        ["10M", null, 100, 39.5],
+        ["15M", null, 40, 106.6],
+        ["20M", null, 20, 126.3],
+      ],
+    ],
+  ] as Cell[][][][])("are no bars: %j", (lines) => {
+    expect(read([...list, ...lines]).bars).toHaveLength(3);
+  });
+});
