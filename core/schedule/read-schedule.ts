@@ -1,5 +1,6 @@
 import type { Standard } from "../standards/port";
 import type { ScheduleReading, SheetGuess } from "./bar-row";
+import { marksOf } from "./header/lists-details";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
 import type { ListBefore } from "./rows/list-before";
 import { SheetReader } from "./rows/sheet-reader";
@@ -51,7 +52,8 @@ function openList(sheet: Sheet, { standard, read, wrong, isOnce }: HowToOpen): S
   const joined = splitJoined(sheet, cells, standard);
   const pasted = joined === null ? splitPasted(sheet, cells) : null;
   const before = remember(() => listBefore(sheet, standard));
-  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read, isOnce, before);
+  const marks = remember(() => marksBefore(sheet, standard));
+  const reader = new SheetReader(joined?.sheet ?? pasted ?? sheet, standard, read, isOnce, before, marks);
   const own = reader.read();
   const reading = wrong === null ? own : { ...own, guesses: [malformed(wrong), ...(own.guesses ?? [])] };
   if (joined !== null) return new ScheduleSession(asJoined(reading, joined), null);
@@ -76,6 +78,19 @@ function listBefore({ follows, left }: Sheet, standard: Standard): ListBefore | 
   if (table === undefined || last === undefined) return null;
   const isMoved = pasted === true || follows.left !== left;
   return { sheet: follows.name, table: isMoved ? null : table, last };
+}
+
+const MOST_SHEETS_BACK = 8;
+
+/** Marks of the bars on the sheets before, as details name them. */
+function marksBefore({ follows }: Sheet, standard: Standard): readonly string[] {
+  const marks: string[] = [];
+  let sheet = follows;
+  for (let back = 0; sheet !== undefined && back < MOST_SHEETS_BACK; back += 1) {
+    marks.push(...marksOf(readSchedule(sheet, standard).bars));
+    sheet = sheet.follows;
+  }
+  return marks;
 }
 
 function malformed(reason: string): SheetGuess {

@@ -10,6 +10,7 @@ import { findHeader, type Header } from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
 import type { HeaderSource } from "../header/header-source";
 import { holdsOnlyWords, knownWords, rowOfMostWords } from "../header/known-words";
+import { listsDetails, marksOf } from "../header/lists-details";
 import { listsOtherThings } from "../header/lists-other-things";
 import { KNOWN_HEADER_WORDS } from "../header/recognise-header";
 import { numbersColumns, repeatsHeader } from "../header/repeated-header";
@@ -82,6 +83,7 @@ export class SheetReader {
     /** read once, and not again after an edit */
     private readonly isOnce: boolean,
     private readonly before: () => ListBefore | null = () => null,
+    private readonly marksBefore: () => readonly string[] = () => [],
   ) {
     this.access = sheetAccess(sheet, options);
     this.classes = new Array<RowClass>(sheet.rowCount).fill("blank");
@@ -315,6 +317,11 @@ export class SheetReader {
     const header = findHeader(source, row, this.standard, least);
     if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
       return false;
+    const marks = () => marksOf(this.bars, this.marksBefore());
+    if (header.blocks.every((block) => listsDetails(source, header, block, marks))) {
+      this.blocks = [];
+      return false;
+    }
     this.begin(header);
     return true;
   }
