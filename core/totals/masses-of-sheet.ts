@@ -2,7 +2,9 @@ import type { BarRow } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import { namesOfWeight, type RowMass, type RowWeight } from "./row-mass";
 
-const FROM: readonly RowWeight["from"][] = ["cut length", "typed length", "typed mass"];
+const FROM: readonly RowWeight["from"][] = [
+  ...(["cut length", "typed length", "typed mass", "metres alone"] as const),
+];
 
 /**
  * Masses of a sheet's bar rows by their place among its bars; null for a row in no total. They stand field by

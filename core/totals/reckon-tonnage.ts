@@ -36,7 +36,7 @@ export interface ReckonedTonnage {
   /** rows that weigh otherwise by the length as typed, which is cut and loaded */
   readonly asTyped: readonly WeighedAsMade[];
   /** rows in the totals by what the schedule says, as the shape gives no length */
-  readonly byTyped: Readonly<Record<"typed length" | "typed mass", number>>;
+  readonly byTyped: Readonly<Record<Exclude<RowMass["from"], "cut length">, number>>;
 }
 
 /**
@@ -51,7 +51,7 @@ export function reckonTonnage(
   const doubted: { sheet: string; row: RowMass }[] = [];
   const asTyped: WeighedAsMade[] = [];
   let groupedBy: TonnageGroup = "sheet";
-  const byTyped = { "typed length": 0, "typed mass": 0 };
+  const byTyped = { "typed length": 0, "typed mass": 0, "metres alone": 0 };
   const notInTotal: NotInTotal[] = [];
   let dropped = 0;
   const masses = schedules.map((read) => {

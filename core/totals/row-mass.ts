@@ -2,7 +2,8 @@ import { AnswersOfBars } from "../bar/answers-of-bars";
 import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
-import { isMassOfBars, rowMass } from "../bar/bar-mass";
+import { isMassOfBars, perMetreToWeigh, rowMass } from "../bar/bar-mass";
+import { metresAlone } from "../bar/metres-alone";
 import { perMetreOf } from "../bar/row-identities";
 import { rowsTwice } from "../bar/rows-twice";
 import { SheetFacts } from "../bar/sheet-facts";
@@ -17,7 +18,7 @@ import { isRefusal, refusalText } from "../units/refusal";
 export interface RowWeight {
   /** kg */
   readonly mass: number;
-  readonly from: "cut length" | "typed length" | "typed mass";
+  readonly from: "cut length" | "typed length" | "typed mass" | "metres alone";
   /** mm of one bar */
   readonly cutLength: number | null;
   readonly count: number | null;
@@ -108,6 +109,18 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
     const toCut = isComputed ? rowMass(facts, "to cut") : why;
     const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;
     return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise, asTyped };
+  }
+  const metres = metresAlone(facts);
+  const perMetre = metres === null ? null : perMetreToWeigh(facts);
+  if (metres !== null && perMetre !== null) {
+    const mass = (metres / MM_PER_METRE) * perMetre;
+    return {
+      mass,
+      from: "metres alone",
+      ...made,
+      otherwise: weighedOtherwise(facts, mass, false),
+      asTyped: null,
+    };
   }
   // a bar that is not counted cannot be cut, so it is not weighed either
   const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));

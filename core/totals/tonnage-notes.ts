@@ -26,6 +26,11 @@ export function tonnageNotes({
     if (count > 0)
       notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length that is surer`);
   }
+  const inMetres = byTyped["metres alone"];
+  if (inMetres > 0)
+    notes.push(
+      `${counted(inMetres, "row")} in metres alone, without a number of bars: weighed by the metre, and in no cutting list`,
+    );
   return notes;
 }
 

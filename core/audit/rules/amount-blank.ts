@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { metresAlone } from "../../bar/metres-alone";
 import { perMetreOf } from "../../bar/row-identities";
 import { saying } from "../../bar/said-words";
 import type { SheetFacts } from "../../bar/sheet-facts";
@@ -112,7 +113,9 @@ const BESIDE = [
   { field: "total", of: totalBeside, what: "the total number", from: "members times bars in each" },
 ] as const;
 
-function lacksAmount({ row, count }: BarFacts): true | null {
+function lacksAmount(facts: BarFacts): true | null {
+  const { row, count } = facts;
+  if (metresAlone(facts) !== null) return null;
   return count === null || row.size === null || row.length === null ? true : null;
 }
 

@@ -29,6 +29,7 @@ import { lengthByMass } from "./length-by-mass";
 import { membersNamed } from "./members-named";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
+import { runningMetres } from "./running-metres";
 import { settleCounts } from "./settle-counts";
 import { sizeOfHeading } from "./size-heading";
 import { StoredBars } from "./stored-bars";
@@ -90,13 +91,15 @@ export class BarRowReader {
 
   /** The bar of a row, with what it carries down. `above` is the bar over it, which ditto marks repeat. */
   read(
-    cells: readonly Cell[],
+    typed: readonly Cell[],
     row: number,
     before: Carried,
     above: BarRow | null,
   ): { readonly bar: DraftRow; readonly carried: Carried } {
     const { columns, layout } = this;
     const { draft } = this;
+    const running = runningMetres(typed, columns, layout.comma);
+    const cells = running?.cells ?? typed;
     draft.begin(row, above);
     const named = this.text(cells, "member", columns.member, above?.member);
     const isDescription = columns.memberDescribes && before.heading !== null;
@@ -127,7 +130,9 @@ export class BarRowReader {
       this.length(draft, columns.former, cells, above?.former);
     const spacing = this.length(draft, columns.spacing, cells, null);
     const sized = this.ofItsSize(cells);
-    const totalLength = this.length(draft, columns.totalLength, cells, null) ?? sized?.totalLength ?? null;
+    const alone = running === null || running.totalLength === null ? null : running.totalLength;
+    const metres = alone === null ? null : alone * (running?.isOfOne === true ? (draft.members ?? 1) : 1);
+    const totalLength = this.length(draft, columns.totalLength, cells, null) ?? sized?.totalLength ?? metres;
     const mass = this.mass(draft, "mass", columns.mass, cells);
     const remarkTyped = this.text(cells, "remark", columns.remark, above?.remark);
     const remark = remarkTyped ?? (isDescription && named !== before.heading ? named : null);

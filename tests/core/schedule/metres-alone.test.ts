@@ -1,0 +1,76 @@
+import { expect, it } from "vitest";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { resolveStandard, type Standard } from "../../../core/standards";
+import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { tonnageNotes } from "../../../core/totals/tonnage-notes";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const weighed = (rows: Cell[][]) => {
+  const sheet = sheetFromRows("List", rows);
+  return reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
+};
+
+// by hand: 40 x 5.0 m = 200 m of 10, 30 x 4.0 m = 120 m of 12, 20 x 3.0 m = 60 m of 12, 240 m of 10 in running metres;
+// (200 + 240) x 0.616 + (120 + 60) x 0.888 = 271.04 + 159.84 = 430.88 kg, with the masses of BS 4449 to three decimals
+const BY_HAND = 0.43088;
+
+it("weighs metres that stand in the column of total lengths beside a word for running metres", () => {
+  const { tonnage, byTyped, notInTotal } = weighed([
+    ["Pos", "Stück", "Ø", "Einzellänge [m]", "Gesamtlänge [m]"],
+    ["1", 40, 10, 5, 200],
+    ["2", 30, 12, 4, 120],
+    ["3", 20, 12, 3, 60],
+    ["4", null, 10, "lfm", 240],
+  ]);
+  expect(tonnage.total).toBeCloseTo(BY_HAND, 5);
+  expect(byTyped["metres alone"]).toBe(1);
+  expect(notInTotal).toEqual([]);
+});
+
+it("takes an amount beside the word for metres where no column has them, joined or apart", () => {
+  const apart = weighed([
+    ["Mark", "Size", "No. of bars", "Length (m)", "Remarks"],
+    ["1", 10, 40, 5, null],
+    ["2", 12, 30, 4, null],
+    ["3", 12, 20, 3, null],
+    ["4", 10, 240, "rm", "cut on site"],
+  ]);
+  expect(apart.tonnage.total).toBeCloseTo(BY_HAND, 5);
+  // the unit mass of 0.617 in the column of one bar's mass is that of a metre
+  const joined = weighed([
+    ["Поз.", "Наименование", "Кол.", "Масса ед., кг"],
+    ["1", "Ø10 А500С, L=5000", 40, 3.09],
+    ["2", "Ø12 А500С, L=4000", 30, 3.55],
+    ["3", "Ø12 А500С, L=3000", 20, 2.66],
+    ["4", "Ø10 А500С, L=п.м.", 240, 0.617],
+    ["5", "Ø12 А500С, L=1000", 0, 0.89],
+    ["6", "Ø12 А500С, L=2000", 0, 1.78],
+  ]);
+  expect(joined.tonnage.total).toBeCloseTo(BY_HAND, 5);
+});
+
+it("says that such rows are in no cutting list", () => {
+  const notes = tonnageNotes(
+    weighed([
+      ["Mark", "Size", "No. of bars", "Length (m)", "Total length (m)"],
+      ["1", 10, 40, 5, 200],
+      ["2", 12, 30, 4, 120],
+      ["3", 12, "lm", null, 90],
+    ]),
+  );
+  expect(notes).toContain(
+    "1 row in metres alone, without a number of bars: weighed by the metre, and in no cutting list",
+  );
+});
+
+it("leaves a bar with a count and a length what it is, whatever its remark says", () => {
+  const { tonnage, byTyped } = weighed([
+    ["Mark", "Size", "No. of bars", "Length (m)", "Remarks"],
+    ["1", 10, 40, 5, "from stock, 12 lm"],
+    ["2", 12, 30, 4, null],
+  ]);
+  // by hand: 200 x 0.616 + 120 x 0.888 = 229.76 kg
+  expect(tonnage.total).toBeCloseTo(0.22976, 5);
+  expect(byTyped["metres alone"]).toBe(0);
+});
