@@ -14,8 +14,8 @@ import {
 import type { HeaderSource } from "./header-source";
 import { isBarSize, rowNumbersByContent, serialsByContent, typesByContent } from "./kind-by-content";
 import { WIDEST } from "./known-words";
+import { numbersColumns } from "./numbers-columns";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
-import { numbersColumns } from "./repeated-header";
 
 export interface Header {
   readonly top: number;
