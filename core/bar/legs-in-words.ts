@@ -62,6 +62,7 @@ interface Summed {
   readonly legs: string;
   readonly sum: number;
   readonly bends: number;
+  readonly least: number;
   /** what rounding may have left out of the legs, in their unit */
   readonly rounded: number;
   readonly length: number;
@@ -75,7 +76,10 @@ function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): r
     if (found === null || length === null) return [];
     const sum = found.legs.reduce((so, leg) => so + leg, 0);
     return [
-      { facts, legs: found.typed, sum, bends: found.legs.length - 1, rounded: roundedOff(found), length },
+      {
+        ...{ facts, legs: found.typed, sum, bends: found.legs.length - 1, length },
+        ...{ least: Math.min(...found.legs), rounded: roundedOff(found) },
+      },
     ];
   });
 }
@@ -90,9 +94,14 @@ function roundedOff({ legs, typed }: { readonly legs: readonly number[]; readonl
 const DEDUCTIONS = [0, 1, 1.5, 1.75, 2, 2.5, 3] as const;
 const UNITS = ["mm", "cm", "m", "in", "ft"] as const;
 
+const DEDUCTED_SHARE = 0.8;
+const ROUNDED_OFF = 0.02;
+/** mm: a shorter figure is no leg */
+const SHORTEST_LEG = 20;
+
 function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
   const { rows, share, within } = LEGS_IN_WORDS.value;
-  let best: { mm: number; less: number; kept: number } = { mm: 1, less: 0, kept: 0 };
+  let best = { mm: 1, less: 0, kept: 0, off: Infinity };
   const made = ({ sum, bends, facts }: Summed, mm: number, less: number): number =>
     sum * mm - less * bends * (facts.diameter ?? 0);
   const isKept = (one: Summed, mm: number, less: number): boolean =>
@@ -100,16 +109,26 @@ function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
   for (const unit of UNITS) {
     const mm = MM_PER_UNIT[unit];
     for (const less of DEDUCTIONS) {
-      const kept = all.filter((one) => isKept(one, mm, less)).length;
-      if (kept > best.kept) best = { mm, less, kept };
+      const keeping = all.filter((one) => isKept(one, mm, less));
+      const kept = keeping.length;
+      const off = keeping.reduce((so, one) => so + Math.abs(one.length - made(one, mm, less)), 0);
+      // the plain sum where it does as well
+      const isBetter = kept > best.kept || (kept === best.kept && best.less > 0 && off < best.off);
+      if (isBetter) best = { mm, less, kept, off };
     }
   }
   const { mm, less, kept } = best;
-  if (kept < rows || kept < share * all.length) return null;
-  return all
-    .filter((one) => !isKept(one, mm, less))
-    .map((one) => ({
-      ...{ facts: one.facts, column, legs: one.legs, less, kept, tested: all.length },
-      sum: made(one, mm, less),
-    }));
+  if (kept < rows || kept < (less === 0 ? share : DEDUCTED_SHARE) * all.length) return null;
+  const isOff = (one: Summed): boolean => {
+    if (isKept(one, mm, less) || one.least * mm < SHORTEST_LEG) return false;
+    const off = Math.abs(one.length - made(one, mm, less));
+    // with strokes between them they may be a diameter, a pitch and turns
+    if (one.legs.includes("/") && (off > made(one, mm, less) || off > one.length)) return false;
+    // lengths after deductions are rounded each its own way
+    return less === 0 || (off > ROUNDED_OFF * one.length && off < one.length);
+  };
+  return all.filter(isOff).map((one) => ({
+    ...{ facts: one.facts, column, legs: one.legs, less, kept, tested: all.length },
+    sum: made(one, mm, less),
+  }));
 }

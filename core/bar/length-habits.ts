@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { BarFacts } from "./bar-facts";
 import { LENGTH_HABIT } from "./identities.data";
 import type { SheetFacts } from "./sheet-facts";
@@ -17,6 +18,8 @@ export interface OffHabit {
   readonly habit: LengthHabit;
   /** mm by the habit */
   readonly expected: number;
+  /** place of the leg that the length is longer by than its legs together: one like it may be missing */
+  readonly likeLeg?: number;
 }
 
 /**
@@ -46,7 +49,7 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     [...groups.values()].flat().map((place) => bars[place] as BarFacts),
     step,
   );
-  return [...withStrays(groups)].flatMap(([key, places]) => {
+  const off = [...withStrays(groups)].flatMap(([key, places]) => {
     const alike = places.map((place) => bars[place] as BarFacts);
     const own = offIn(alike, step);
     if (own.length === 0 && areSums) own.push(...offSums(alike, step));
@@ -55,7 +58,36 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     );
     return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
   });
+  if (!areSums) return off;
+  const told = new Set(off.map(({ place }) => place));
+  const others = [...groups.values()].flat().filter((place) => !told.has(place));
+  return [...off, ...withoutLeg(bars, others, step)];
 }
+
+/** Where lengths are sums throughout, bars that are longer than their legs by just one of them: one more may be missing. */
+function withoutLeg(bars: readonly BarFacts[], places: readonly number[], step: number): readonly OffPlace[] {
+  const bent = places.filter((place) => isBent(bars[place] as BarFacts));
+  const kept = bent.filter((place) => keeps(bars[place] as BarFacts, SUM, step)).length;
+  return bent.flatMap((place) => {
+    const facts = bars[place] as BarFacts;
+    const legs = legsOf(facts);
+    if (keeps(facts, SUM, step) || !hasRoom(facts, legs) || isLengthOfLink(facts)) return [];
+    const expected = byHabit(facts, SUM);
+    const more = (facts.row.length ?? 0) - expected;
+    const likeLeg = legs.findIndex((leg) => leg !== null && Math.abs(leg - more) <= step);
+    if (likeLeg < 0) return [];
+    const habit = { times: new Array<number>(legs.length).fill(1), less: 0, kept, tested: bent.length };
+    return [{ place, habit, expected, likeLeg }];
+  });
+}
+
+/** One of the columns for legs is blank. */
+function hasRoom(facts: BarFacts, legs: readonly (number | null)[]): boolean {
+  const columns = DIMENSION_LETTERS.filter((letter) => facts.has(letter)).length;
+  return legs.includes(null) || columns > legs.length;
+}
+
+const isBent = (facts: BarFacts): boolean => legsOf(facts).filter((leg) => leg !== null).length > 1;
 
 /** A bar whose legs no other of its shape fills so is held against the most of that shape: a leg may be missing. */
 function withStrays(groups: ReadonlyMap<string, readonly number[]>): Map<string, number[]> {
@@ -128,7 +160,7 @@ function offIn(
 /** Most bars of the sheet, whatever their shapes, are as long as their legs together. */
 function sumsThroughout(bars: readonly BarFacts[], step: number): boolean {
   const { share, sumRows } = LENGTH_HABIT.value;
-  const bent = bars.filter((facts) => legsOf(facts).filter((leg) => leg !== null).length > 1);
+  const bent = bars.filter(isBent);
   const kept = bent.filter((facts) => keeps(facts, SUM, step)).length;
   return kept >= sumRows && kept >= share * bent.length;
 }

@@ -162,6 +162,7 @@ function sheetHabits(
     usesBrackets: answers.count(hasBrackets) > 0,
     shapesOwnWay: isOwnWay(
       answers.count(hasOwnShape),
+      answers.count(isSketch),
       answers.count(isShapeTyped),
       answers.count(hasCodeTyped),
     ),
@@ -171,9 +172,7 @@ function sheetHabits(
     offStepShare: offStepShare(answers),
     keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
-    formersOwnWay:
-      answers.count(isFormerBelow) >= FEWEST_OWN &&
-      isMost(answers.count(isFormerBelow) / answers.count(hasFormer)),
+    formersOwnWay: formersOwnWay(answers),
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
@@ -222,14 +221,37 @@ const hasFormer = ({ row }: BarFacts): boolean => row.former !== null;
 const isFormerBelow = ({ row, leastFormer }: BarFacts): boolean =>
   row.former !== null && leastFormer !== null && row.former < leastFormer.value;
 
+/** The largest former of each diameter, where the list keeps leasts of its own: "|20:100|10:20|"; else nothing. */
+function formersOwnWay(answers: AnswersOfBars): string {
+  const isOwn =
+    answers.figures(formerBelow).size >= FEWEST_OWN ||
+    (answers.count(isFormerBelow) >= FEWEST_OWN &&
+      isMost(answers.count(isFormerBelow) / answers.count(hasFormer)));
+  if (!isOwn) return "";
+  return `|${[...answers.figures(formerTyped)].map(([size, all]) => `${size}:${Math.max(...all)}`).join("|")}|`;
+}
+
+const formerTyped = ({ row, diameter }: BarFacts) =>
+  row.former === null || diameter === null ? null : { group: diameter, figure: row.former };
+
+/** A former below the least, by the bar's diameter: a slip is one of one diameter. */
+const formerBelow = (facts: BarFacts) =>
+  isFormerBelow(facts) ? { group: facts.diameter ?? 0, figure: facts.row.former ?? 0 } : null;
+
 const OWN_WAY = 0.5;
 const FEWEST_OWN = 3;
+const FEWEST_SKETCHES = 2;
 
 /** Most shapes are of the sheet's own making, or none is a code of the standard. */
-function isOwnWay(ownShapes: number, shapes: number, codes: number): boolean {
-  if (codes === 0 && ownShapes >= FEWEST_OWN) return true;
+function isOwnWay(ownShapes: number, sketches: number, shapes: number, codes: number): boolean {
+  if (codes === 0 && (ownShapes >= FEWEST_OWN || (sketches === ownShapes && sketches >= FEWEST_SKETCHES)))
+    return true;
   return ownShapes >= FEWEST_ROWS_FOR_A_HABIT && ownShapes > shapes * OWN_WAY;
 }
+
+/** Legs in words: two numbers and more, which is no code mistyped. */
+const isSketch = (facts: BarFacts): boolean =>
+  hasOwnShape(facts) && (String(facts.typed("shape")).match(/\d+/g)?.length ?? 0) > 1;
 
 const isShapeTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?? "").trim() !== "";
 const hasOwnShape = (facts: BarFacts): boolean =>
@@ -240,7 +262,8 @@ function hasCodeTyped(facts: BarFacts): boolean {
   const { definition } = facts;
   const typed = String(facts.typed("shape") ?? "").toUpperCase();
   if (definition === null || !/\d/.test(typed)) return false;
-  return typed.includes(definition.code) || Number(/\d+/.exec(typed)?.[0]) === Number(definition.code);
+  const words = typed.match(/[\p{L}\d]+/gu) ?? [];
+  return words.some((word) => word === definition.code || Number(word) === Number(definition.code));
 }
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */

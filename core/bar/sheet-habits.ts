@@ -41,8 +41,8 @@ export interface SheetHabits {
   readonly showsStandard: boolean;
   /** how long bars may be by a title or note */
   readonly statedLength: StatedLength | null;
-  /** most formers are below the least of the standard in force: the list keeps leasts of its own */
-  readonly formersOwnWay: boolean;
+  /** the largest former of each diameter, where the list keeps leasts of its own below those in force: "|20:100|" */
+  readonly formersOwnWay: string;
   /** a title or note says that laps are in the lengths */
   readonly lapsIncluded: boolean;
   /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */

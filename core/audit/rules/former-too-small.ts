@@ -72,7 +72,9 @@ export default defineRule({
     } else if (former !== null && former < least - ROUNDED) {
       const { coating } = facts;
       // most formers of the list are below the least of a document that nobody chose: it keeps another's
-      const isOfAnother = context.isStandardAssumed && facts.sheet.habits.formersOwnWay;
+      const isOfAnother =
+        context.isStandardAssumed &&
+        facts.sheet.habits.formersOwnWay.includes(`|${facts.diameter}:${former}|`);
       report({
         messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",
         ...(isOfAnother ? { severity: "note" as const, outcome: "unsure" as const } : {}),

@@ -18,11 +18,21 @@ export default defineRule({
     passing: [{ standard: "EC2:2004", rows: BARS }],
   },
   messages: {
+    missing:
+      "length {length} is longer than its legs, {expected}, by just {letter}: is a leg missing? {kept} of {tested} bars are as long as their legs",
     differs:
       "length {length} is not the {expected} that {legs} make, as in {kept} of {tested} bars of this shape",
   },
   checkSheet(sheet, _context, report) {
-    for (const { facts, habit, expected } of offLengthHabit(sheet)) {
+    for (const { facts, habit, expected, likeLeg } of offLengthHabit(sheet)) {
+      if (likeLeg !== undefined) {
+        const length = { mm: facts.row.length ?? 0, typed: true } as const;
+        const letter = DIMENSION_LETTERS[likeLeg] ?? "A";
+        const { kept, tested } = habit;
+        const values = { length, expected: { mm: expected }, letter, kept, tested };
+        report({ messageId: "missing", outcome: "unsure", row: facts, at: "length", values });
+        continue;
+      }
       report({
         messageId: "differs",
         outcome: "unsure",

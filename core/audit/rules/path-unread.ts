@@ -20,6 +20,8 @@ export default defineRule({
     report({
       messageId: "unread",
       outcome: "unsure",
+      // a sketch with signs, in a list that writes its shapes in its own way
+      ...(facts.sheet.habits.shapesOwnWay ? { severity: "note" as const } : {}),
       at: "shape",
       values: { reason: refusalText(facts.resolved) },
     });

@@ -13,9 +13,9 @@ const BARS = [
   ["5", "16", 20, 1900, 80],
 ];
 
-const severities = (isStandardAssumed: boolean): string[] =>
+const severities = (isStandardAssumed: boolean, ...more: (string | number)[][]): string[] =>
   runAudit({
-    sheets: [sheetFromRows("List", [HEADS, ...BARS])],
+    sheets: [sheetFromRows("List", [HEADS, ...BARS, ...more])],
     standard: heldStandard("BS8666:2005"),
     isStandardAssumed,
   })
@@ -25,4 +25,6 @@ const severities = (isStandardAssumed: boolean): string[] =>
 it("formers of a list with leasts of its own are notes where nobody chose the standard", () => {
   expect(new Set(severities(true))).toEqual(new Set(["note"]));
   expect(new Set(severities(false))).toEqual(new Set(["unsafe"]));
+  // 50 is below the 100 of the other bars of 20 mm
+  expect(severities(true, ["6", "20", 10, 2000, 50])).toContain("unsafe");
 });

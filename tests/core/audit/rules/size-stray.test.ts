@@ -1,4 +1,8 @@
+import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/size-stray";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../../core/schedule/sheet";
+import { heldStandard } from "../../../_support/held-standard";
 import { ruleCases } from "../rule-cases";
 
 const bar = (mark: string, size: string, total: number, mass: number) => ({
@@ -35,17 +39,22 @@ ruleCases(rule, {
         },
       ],
     },
-    {
-      // nobody rolls 17 mm; the list goes by another document than the one in force
-      standard: "ACI318:2019",
-      rows: [...LIST, bar("9", "16", 5, 15.8), bar("10", "17", 10, 31.6)],
-      says: [
-        {
-          cell: "C11",
-          outcome: "unsure",
-          message: "size 17 is rolled nowhere that is known, and no other row has it",
-        },
-      ],
-    },
   ],
+});
+
+// the list goes by another document than the one in force, which nobody chose
+it("a size that nobody rolls is told where the standard is assumed", () => {
+  const heads = ["Mark", "Size", "Total no.", "Length mm", "Mass kg"];
+  const rows = [...LIST, bar("9", "15", 10, 27.7)].map(({ mark, size, total, length, mass }) => [
+    ...[mark, size, total, length, mass],
+  ]);
+  const { findings } = runAudit({
+    sheets: [sheetFromRows("List", [heads, ...rows])],
+    standard: heldStandard("BS8666:2005"),
+    isStandardAssumed: true,
+    rules: [rule],
+  });
+  expect(findings.map(({ cell, message }) => `${cell}: ${message}`)).toEqual([
+    "B10: size 15 is rolled nowhere that is known, and no other row has it",
+  ]);
 });

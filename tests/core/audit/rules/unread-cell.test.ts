@@ -8,14 +8,14 @@ ruleCases(rule, {
     {
       // beside a number the spacing is context
       rows: [
-        { size: "H16", shape: "00", A: 500, length: 500, members: 1, each: 4, total: 4, spacing: "as dwg" },
+        { size: "H16", shape: "00", A: 500, length: 500, members: 1, each: 4, total: 4, spacing: "two rows" },
       ],
       says: [
         {
-          cell: "O2",
+          cell: "N2",
           severity: "note",
           outcome: "unsure",
-          message: 'spacing "as dwg" could not be read: "as dwg" is no length',
+          message: 'spacing "two rows" could not be read: "two rows" is no length',
         },
       ],
     },

@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../core/schedule/sheet";
+import { heldStandard } from "../../_support/held-standard";
+
+const HEADS = ["Mark", "Dia mm", "Total no.", "Shape", "A", "B", "C", "Length mm"];
+// each length the sum of its legs by hand
+const BARS = [
+  ["1", 16, 10, "U", 300, 2000, 300, 2600],
+  ["2", 16, 12, "U", 350, 2500, 350, 3200],
+  ["3", 12, 14, "L", 250, 1800, null, 2050],
+  ["4", 12, 20, "L", 400, 3000, null, 3400],
+  ["5", 10, 20, "Z", 250, 900, 250, 1400],
+  ["7", 16, 10, "U", 320, 2100, 320, 2740],
+  ["8", 12, 14, "L", 270, 1900, null, 2170],
+  ["9", 10, 14, "Z", 200, 1000, 200, 1400],
+];
+
+const said = (...more: (string | number | null)[][]): string[] =>
+  runAudit({
+    sheets: [sheetFromRows("List", [HEADS, ...BARS, ...more])],
+    standard: heldStandard("EC2:2004"),
+  })
+    .findings.filter(({ code }) => code === "LEN108")
+    .map(({ cell, message }) => `${cell}: ${message}`);
+
+it("a length that is longer by one of its legs asks whether another is missing", () => {
+  expect(said()).toEqual([]);
+  expect(said(["6", 14, 8, "W", 250, 5050, null, 5300])).toEqual([]);
+  // 250 + 5050 is 5300
+  expect(said(["6", 14, 8, "W", 250, 5050, null, 5550])).toEqual([
+    "H10: length 5550 mm is longer than its legs, 5300 mm, by just A: is a leg missing? 8 of 9 bars are as long as their legs",
+  ]);
+});
