@@ -145,11 +145,12 @@ export class GridFile {
     return new Set(names);
   }
 
-  /** Shows a workbook. Throws with words for the user where the bytes are none. */
+  /** Shows a workbook; one that is opened meanwhile stays. Throws with words for the user where the bytes are none. */
   async open(bytes: Uint8Array, name: string): Promise<void> {
     const workbook = openWorkbook(bytes);
     void this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
+    const turn = this.#count;
     const { data, readings } = toGridData(workbook, `workbook-${this.#count}`, name);
     const sheetIds = [...data.sheetOrder];
     const flags = new Map(
@@ -164,6 +165,7 @@ export class GridFile {
     openInGrid(this.grid, data);
     this.overlay.attach();
     if (readings.some(({ hasFormulas }) => hasFormulas)) await this.#calculated(data);
+    if (turn !== this.#count) return;
     const open = this.#book();
     const doubted = new Map(
       sheetIds.flatMap((id, index) => {

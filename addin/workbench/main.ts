@@ -26,6 +26,8 @@ import { type Drawer, openDrawer } from "./unsaved/kept-work";
 
 /** ms */
 const DRAWN = 60;
+/** how many files were asked for */
+let turns = 0;
 
 const part = (id: string): HTMLElement => {
   const element = document.getElementById(id);
@@ -76,7 +78,7 @@ part("open-file").addEventListener("click", async () => {
 part("file-input").addEventListener("change", async ({ target }) => {
   const input = target as HTMLInputElement;
   const file = input.files?.[0];
-  if (file !== undefined) await open(new Uint8Array(await file.arrayBuffer()), file.name);
+  if (file !== undefined) await open(file.arrayBuffer(), file.name);
   input.value = "";
 });
 part("open-example").addEventListener("click", () => void openExample());
@@ -102,22 +104,33 @@ function showName(): void {
   document.title = `${shown.isEdited ? "* " : ""}${shown.name} - Barwright workbench`;
 }
 
-/** Shows a file and checks it; a text file is shown as the workbook that its cells make. */
-async function open(bytes: Uint8Array, name: string): Promise<void> {
+/**
+ * Shows a file and checks it; a text file is shown as the workbook that its cells make. Of several that are asked
+ * for at the same time the last one is shown; false for one that is not.
+ */
+async function open(given: Uint8Array | Promise<ArrayBuffer>, name: string): Promise<boolean> {
+  turns += 1;
+  const turn = turns;
   try {
+    const bytes = new Uint8Array(await given);
+    if (turn !== turns) return false;
     if (isSeparatedText(bytes, name)) {
       const { workbookOfCsv } = await import(
         /* webpackChunkName: "later-text" */ "../xlsx/write/workbook-of-csv"
       );
+      if (turn !== turns) return false;
       await shown.open(workbookOfCsv(bytes, name), name.replace(/\.[^.]*$/, ".xlsx"));
     } else {
       await shown.open(bytes, name);
     }
+    if (turn !== turns) return false;
     await model.workbookReplaced();
     await model.check();
     dispatchEvent(new Event("barwright-opened"));
+    return turn === turns;
   } catch (problem) {
     model.report(problem);
+    return false;
   }
 }
 
@@ -143,8 +156,7 @@ async function openExample(): Promise<void> {
   ]);
   const example = EXAMPLES.find(({ key }) => key === chosen);
   if (example === undefined || !(await mayLeave())) return;
-  await open(example.bytes(), example.fileName);
-  model.say(example.look);
+  if (await open(example.bytes(), example.fileName)) model.say(example.look);
 }
 
 /** False where the user would rather stay with the work that is not saved. */
@@ -177,7 +189,7 @@ async function offerWork(kept: Drawer, keepNow: () => Promise<void>): Promise<vo
     );
     if (answer === "later") return;
     if (answer === "open") {
-      await open(work.bytes, work.name);
+      if (!(await open(work.bytes, work.name))) return;
       try {
         shown.doAgain(work.edits);
       } catch (problem) {

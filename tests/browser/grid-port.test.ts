@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, inject } from "vitest";
+import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
 import { describeWorkbookPort, PORT_BOOK, type PortUnderTest } from "../addin/workbook-port-suite";
@@ -45,6 +46,14 @@ describeWorkbookPort("the workbench's grid", async (): Promise<PortUnderTest> =>
     selected: () => page.evaluate(() => remote.selected()),
     close: async () => stopListening(),
   };
+});
+
+test("should keep the last of two workbooks that are opened at the same time", async () => {
+  const later = writeNewWorkbook({ sheets: [{ name: "Later", rows: [[{ value: 7 }]] }] });
+  const both = [[...startingBytes()], [...later]] as [number[], number[]];
+  expect(await page.evaluate(([first, second]) => remote.openBoth(first, second), both)).toBe("second.xlsx");
+  const saved = openWorkbook(Uint8Array.from(await page.evaluate(() => remote.save())));
+  expect(saved.sheets.map(({ name }) => name)).toEqual(["Later"]);
 });
 
 function startingBytes(): Uint8Array {

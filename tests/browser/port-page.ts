@@ -41,6 +41,12 @@ const remote = {
     tools ??= grid.bringTools();
     await tools;
   },
+  /** opens both at the same time, and says which stands as open */
+  openBoth: async (first: number[], second: number[]) => {
+    const opening = shown.open(new Uint8Array(first), "first.xlsx");
+    await Promise.all([opening, shown.open(new Uint8Array(second), "second.xlsx")]);
+    return shown.name;
+  },
   save: () => [...shown.save()],
   sheets: () => workbook.sheets(),
   activeSheet: () => workbook.activeSheet(),
