@@ -41,7 +41,8 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const report = {
     ...whole,
     findings: whole.findings.filter(isTold).map(inOwnRow),
-    byRow: whole.byRow.filter(isTold).map(inOwnRow),
+    // by the lines that the bars stand in, as tickets and waivers go
+    byRow: whole.byRow.filter(isTold),
   };
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];

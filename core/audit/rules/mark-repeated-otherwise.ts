@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { MARKS_OF_MEMBERS } from "../../bar/identities.data";
 import { firstDifference } from "../../bar/same-bar";
+import { lineWords } from "../../schedule/line-words";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -28,7 +29,7 @@ export default defineRule({
     ],
   },
   messages: {
-    differs: "mark {mark} stands in row {first} too, with another {difference}",
+    differs: "mark {mark} stands in {first} too, with another {difference}",
     ofMembers:
       "{count} of {all} rows have a mark that other bars have too, such as {mark}: the column seems to name members, so marks were not checked",
   },
@@ -55,7 +56,7 @@ export default defineRule({
         if (difference === null) continue;
         const said = (of: BarFacts, { row }: BarFacts) => ({
           mark: of.row.mark ?? "",
-          first: String(sheet.sheet.top + row.row + 1),
+          first: lineWords(sheet.sheet, row.row),
           difference,
         });
         report({
