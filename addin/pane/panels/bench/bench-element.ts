@@ -73,7 +73,7 @@ function alikePart(model: BenchModel): TemplateResult | typeof nothing {
     ${ticket === null ? nothing : html`<strong>Other bars have the mark ${ticket.mark} too:</strong>`}
     ${alike.map(
       ({ row, cell, member, what }) => html`<button @click=${() => void model.choose(row)}>
-        ${[member, what, `from ${cell}`].filter((part) => part !== null).join(", ")}
+        ${[member, what, `at ${cell}`].filter((part) => part !== null).join(", ")}
       </button>`,
     )}
   </div>`;

@@ -59,6 +59,9 @@ export const benchStyles = css`
     min-width: 0;
     font-weight: var(--fontWeightSemibold);
   }
+  .made:disabled {
+    opacity: 0.4;
+  }
   .made[aria-pressed="true"] {
     background: var(--colorBrandBackground);
     color: var(--colorNeutralForegroundOnBrand);
