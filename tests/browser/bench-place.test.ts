@@ -39,6 +39,19 @@ describe("the bench", () => {
     await expect.poll(() => place().locator(".ticket .mark").textContent(), WAIT).toBe("0202");
   });
 
+  test("should show no bar for a mark that no bar has, and the bar of the next mark", async () => {
+    await find("0202");
+    await place().locator('[name="mark"]').fill("99");
+    await place().locator('[name="mark"]').press("Enter");
+    await expect
+      .poll(() => place().locator('[role="alert"]').allTextContents(), WAIT)
+      .toEqual(["no bar of this sheet has the mark 99"]);
+    expect(await place().locator(".ticket, .trial").count()).toBe(0);
+    expect(await place().locator(".made").isDisabled()).toBe(true);
+    await find("0201");
+    expect(await place().locator('[role="alert"]').count()).toBe(0);
+  });
+
   test("should write a trial from three fields, fit the log again and say what it changes", async () => {
     await find("0201");
     const trial = place().locator(".trial");
