@@ -88,14 +88,13 @@ await model.check();
 // the list is drawn first
 await new Promise((drawn) => setTimeout(drawn, DRAWN));
 void bringPlaces({ print: printInFrame, save: saveText });
+const drawer = await openDrawer().catch(() => null);
+const keepNow = drawer === null ? null : keepWork(shown, drawer);
 await grid.bringTools();
 const { mendControls } = await import(/* webpackChunkName: "later-controls" */ "./grid/mend-controls");
 mendControls();
 document.body.dataset.tools = "brought";
-const drawer = await openDrawer().catch(() => null);
-if (drawer !== null) {
-  await offerWork(drawer, keepWork(shown, drawer));
-}
+if (drawer !== null && keepNow !== null) await offerWork(drawer, keepNow);
 keepOffline();
 
 function showName(): void {
@@ -187,7 +186,7 @@ async function offerWork(kept: Drawer, keepNow: () => Promise<void>): Promise<vo
         { key: "later", words: "Ask again next time" },
       ],
     );
-    if (answer === "later") return;
+    if (answer === "later" || (answer === "open" && !(await mayLeave()))) return;
     if (answer === "open") {
       if (!(await open(work.bytes, work.name))) return;
       try {

@@ -58,5 +58,7 @@ export function keepWork(file: GridFile, drawer: Drawer): () => Promise<void> {
   addEventListener("beforeunload", (event) => {
     if (file.isEdited) event.preventDefault();
   });
+  // what was typed before the drawer was open
+  if (file.isEdited) void inLine(put);
   return () => inLine(put);
 }
