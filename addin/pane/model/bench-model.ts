@@ -59,6 +59,8 @@ export class BenchModel extends Observed<BenchState> {
   #row: number | null = null;
   /** the row selected in the sheet when it was last looked at */
   #asked: number | null = null;
+  /** workbook and sheet in which a mark was not found */
+  #lostIn = "";
   /** the ticket is to be made anew once what is being done is done */
   #isDue = false;
   /** what was asked for is done one after the other: nothing of it is dropped */
@@ -100,7 +102,9 @@ export class BenchModel extends Observed<BenchState> {
           : gone.length > 0
             ? `mark ${typed} is not to be made: ${gone.join(", ")}`
             : `no bar of this sheet has the mark ${typed}`;
-      this.#asked = this.pane.state.bar?.row ?? null;
+      const { bar, book } = this.pane.state;
+      this.#asked = bar?.row ?? null;
+      this.#lostIn = `${book} ${sheet}`;
       this.set({ ticket: null, missing: [], learned: null, lost: { typed, words }, alike });
     });
   }
@@ -261,7 +265,7 @@ export class BenchModel extends Observed<BenchState> {
 
   /** While it is in sight the ticket is that of the row selected in the schedule. */
   #follow(): void {
-    const { place, view, bar } = this.pane.state;
+    const { place, view, bar, book } = this.pane.state;
     const wasInSight = this.#isInSight;
     this.#isInSight = place === "bench";
     const isNewView = view !== null && view !== this.#view && view.rows.bars > 0;
@@ -269,7 +273,8 @@ export class BenchModel extends Observed<BenchState> {
     if (!this.#isInSight) return;
     const isOther = bar !== null && bar.row !== this.#row && bar.row !== this.#asked;
     // no other bar takes the place of a mark that was not found
-    if (this.state.lost !== null && !isOther) return;
+    const isSameBook = this.#lostIn === `${book} ${view?.sheet}`;
+    if (this.state.lost !== null && !isOther && isSameBook) return;
     if (wasInSight && !isNewView && !isOther) return;
     this.#asked = bar?.row ?? null;
     if (this.state.doing === null) this.#show();

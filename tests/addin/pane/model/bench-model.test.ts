@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test } from "vitest";
+import { beforeEach, describe, expect, test, vi } from "vitest";
 import { createLocalEngine } from "../../../../addin/pane/engine/local-engine";
 import { BenchModel } from "../../../../addin/pane/model/bench-model";
 import { PaneModel } from "../../../../addin/pane/model/pane-model";
@@ -55,6 +55,16 @@ describe("BenchModel", () => {
     expect(sheets.has("Bars made")).toBe(false);
     await bench.find("3");
     expect(bench.state).toMatchObject({ ticket: { mark: "03" }, lost: null });
+  });
+
+  test("should forget a mark that was not found once another workbook is opened", async () => {
+    pane.choosePlace("bench");
+    await bench.find("99");
+    await pane.check();
+    expect(bench.state.lost?.typed).toBe("99");
+    await pane.workbookReplaced();
+    await pane.check();
+    await vi.waitFor(() => expect(bench.state).toMatchObject({ ticket: { mark: "01" }, lost: null }));
   });
 
   test("should say why a bar that is struck out, void or not read is not to be made", async () => {
