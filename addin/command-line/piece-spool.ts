@@ -5,7 +5,7 @@ import { InputRefused } from "./input-refused";
 import { partName } from "./write-copy";
 
 /** Bytes of a part that are kept in memory. */
-const IN_MEMORY = 16 * 1024 * 1024;
+const IN_MEMORY = 4 * 1024 * 1024;
 /** Bytes read back at a time. */
 const STEP = 1024 * 1024;
 
