@@ -47,6 +47,8 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
   const without: string[] = [];
   const computed: string[] = [];
   const guessed: string[] = [];
+  const hidden: string[] = [];
+  const byTotal: string[] = [];
   for (const bar of reading.bars) {
     const facts = new BarFacts(bar, sheetFacts, standard);
     const at = (kind: ColumnKind): string => cellOf(sheet, bar, kind);
@@ -65,6 +67,8 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
     } else if (count === 0) without.push(at("total"));
     else {
       rows.push({ ...row, cell: at("length"), length, count });
+      if (bar.hidden) hidden.push(at("length"));
+      if (bar.total !== null && isOtherThanMembers(bar)) byTotal.push(at("total"));
       if (bar.length === null && isCellError(facts.typed("length"))) computed.push(at("length"));
     }
     for (const problem of guesses(bar)) guessed.push(`${at(problem.field)}: ${problem.reason}`);
@@ -72,6 +76,8 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
   const notes = [
     placesSaid(dropped, "struck through or superseded, not in the plan"),
     placesSaid(without, "with a count of 0, which asks for nothing"),
+    placesSaid(hidden, "in hidden rows, planned all the same"),
+    placesSaid(byTotal, "planned by the total as typed, which is not members times each"),
     placesSaid(computed, "whose length cell shows an error, planned by shape and dimensions"),
     ...guessed.slice(0, MOST_GUESSES),
     guessed.length > MOST_GUESSES ? `${guessed.length - MOST_GUESSES} more cells read by a guess` : "",
@@ -103,6 +109,10 @@ function rowFault(facts: BarFacts, standard: Standard): { field: ColumnKind; rea
   if (isRefusal(length)) return { field: "length", reason: length };
   if (facts.count === null) return { field: "total", reason: noCount({}) };
   return null;
+}
+
+function isOtherThanMembers({ members, each, total }: BarRow): boolean {
+  return members !== null && each !== null && members * each !== total;
 }
 
 /** Guesses that a length or a count rests on. */

@@ -33,6 +33,8 @@ export interface ReckonedTonnage {
   readonly notInTotal: readonly NotInTotal[];
   /** rows that weigh otherwise by their own total length or mass */
   readonly doubted: readonly { readonly sheet: string; readonly row: RowMass }[];
+  /** rows of the totals that the sheet hides */
+  readonly hidden: readonly { readonly sheet: string; readonly row: number; readonly mass: number }[];
   /** rows that weigh otherwise by the length as typed, which is cut and loaded */
   readonly asTyped: readonly WeighedAsMade[];
   /** rows in the totals by what the schedule says, as the shape gives no length */
@@ -49,6 +51,7 @@ export function reckonTonnage(
   known: (read: ReadSheet) => SheetFacts | undefined = () => undefined,
 ): ReckonedTonnage {
   const doubted: { sheet: string; row: RowMass }[] = [];
+  const hidden: { sheet: string; row: number; mass: number }[] = [];
   const asTyped: WeighedAsMade[] = [];
   let groupedBy: TonnageGroup = "sheet";
   const byTyped = { "typed length": 0, "typed mass": 0, "metres alone": 0 };
@@ -73,6 +76,7 @@ export function reckonTonnage(
       else if (groupedBy === "sheet" && isSaid(bar.member)) groupedBy = "member";
       if (row.otherwise !== null)
         doubted.push({ sheet: sheet.name, row: { ...row, ...namesOfWeight(sheet, bar) } });
+      if (bar.hidden) hidden.push({ sheet: sheet.name, row: sheet.top + bar.row + 1, mass: row.mass });
       if (row.asTyped !== null) {
         const { cell } = namesOfWeight(sheet, bar);
         asTyped.push({ sheet: sheet.name, cell, mass: row.mass, asTyped: row.asTyped });
@@ -90,6 +94,7 @@ export function reckonTonnage(
     dropped,
     notInTotal,
     doubted,
+    hidden,
     asTyped,
     byTyped,
   };

@@ -173,6 +173,9 @@ function weighedOtherwise(facts: BarFacts, mass: number, isAsTyped: boolean): Ro
   const ofMass = typed === null ? null : typed / factor;
   if (isFar(ofMass)) return { mass: ofMass, by: "mass" };
   const ofEach = members === null || each === null ? null : perBar * members * each;
+  // counts are whole numbers: any other product contradicts the total
+  if (ofEach !== null && total !== null && total !== (members ?? 0) * (each ?? 0))
+    return { mass: ofEach, by: "members times each" };
   if (isFar(ofEach)) return { mass: ofEach, by: "members times each" };
   if (!isAsTyped) return null;
   const judged = facts.lengthJudgement;

@@ -10,6 +10,7 @@ export function tonnageNotes({
   dropped,
   notInTotal,
   doubted,
+  hidden,
   asTyped,
   byTyped,
   tonnage,
@@ -19,7 +20,7 @@ export function tonnageNotes({
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
-  notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted));
+  notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted), ...hiddenWords(hidden));
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
@@ -47,6 +48,18 @@ export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
   });
   const more = doubted.length > told.length ? ` and ${doubted.length - told.length} more` : "";
   return [`weighed by number and length, against another figure of the row: ${words.join("; ")}${more}`];
+}
+
+/** The rows that nobody sees and every total counts. */
+export function hiddenWords(hidden: ReckonedTonnage["hidden"]): string[] {
+  if (hidden.length === 0) return [];
+  const isSeveral = new Set(hidden.map(({ sheet }) => sheet)).size > 1;
+  const rows = hidden.slice(0, MOST_CELLS).map(({ sheet, row }) => (isSeveral ? `${sheet} ${row}` : row));
+  const more = hidden.length > MOST_CELLS ? ` and ${hidden.length - MOST_CELLS} more` : "";
+  const mass = hidden.reduce((sum, row) => sum + row.mass, 0);
+  return [
+    `${counted(hidden.length, "hidden row")} counted in the total (row ${rows.join(", ")}${more}): ${shownKg(mass)} kg`,
+  ];
 }
 
 const shownKg = (mass: number): string => mass.toFixed(1);

@@ -39,7 +39,7 @@ export function* bookLines(
 
 function barLine(book: string, { bar, schedule, scheduleRevision, group, leftOut }: PlacedBar): object {
   const { sheet, row, member, mark, size, grade, shape, dims, radius, length, count, kg } = bar;
-  const { pour, revision, former, bends } = bar;
+  const { pour, revision, former, bends, scheduled: typed, cut } = bar;
   return {
     kind: "bar",
     book,
@@ -56,6 +56,8 @@ function barLine(book: string, { bar, schedule, scheduleRevision, group, leftOut
     dims,
     radius,
     length,
+    typed,
+    cut,
     count,
     kg,
     pour,

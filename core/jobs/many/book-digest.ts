@@ -2,6 +2,7 @@ import { notToldSummary } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
 import { reckonTonnage } from "../../totals/reckon-tonnage";
+import { doubtedWords, hiddenWords } from "../../totals/tonnage-notes";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
@@ -49,7 +50,11 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
     book: name,
     report: checkReport(checked, asked.explain),
     tonnage: tonnageReport(checked.tonnage),
-    notes: checked.notes,
+    notes: [
+      ...checked.notes,
+      ...doubtedWords(checked.tonnage.doubted),
+      ...hiddenWords(checked.tonnage.hidden),
+    ],
     notTold: notToldSummary(checked.report.waivers),
     isBroken: isBroken(checked),
     schedules: read.map(({ schedule, bars }) =>

@@ -1,9 +1,11 @@
 import { BarFacts } from "../../bar/bar-facts";
+import { barLength } from "../../bar/bar-length";
 import { SheetFacts } from "../../bar/sheet-facts";
 import { markKey } from "../../schedule/mark-key";
 import type { Standard } from "../../standards/port";
 import type { ReadSheet } from "../../totals/reckon-tonnage";
 import { isInTotal, weighRows } from "../../totals/row-mass";
+import { isRefusal } from "../../units/refusal";
 
 /** One bar row of a schedule as plain data. Lengths mm, masses kg; null is not known. */
 export interface JobBar {
@@ -23,6 +25,8 @@ export interface JobBar {
   readonly length: number | null;
   /** as typed */
   readonly scheduled: number | null;
+  /** of the bar that is cut, ticketed and loaded: as typed, else as its shape makes it */
+  readonly cut: number | null;
   readonly members: number | null;
   readonly count: number | null;
   readonly kg: number | null;
@@ -50,6 +54,7 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
     const facts = new BarFacts(bar, sheetFacts, standard);
     const bends = facts.bendCount;
     const known = isInTotal(row) ? row : null;
+    const cut = barLength(facts, "to cut");
     return {
       sheet: sheet.name,
       row: sheet.top + bar.row + 1,
@@ -63,6 +68,7 @@ export function jobBars({ sheet, reading }: ReadSheet, standard: Standard): JobB
       radius: bar.radius,
       length: known?.cutLength ?? bar.length,
       scheduled: bar.length,
+      cut: bar.struckThrough || isRefusal(cut) ? null : cut.length,
       members: bar.members,
       count: known?.count ?? facts.count,
       kg: bar.struckThrough ? null : (known?.mass ?? null),

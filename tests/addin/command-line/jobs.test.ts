@@ -178,6 +178,11 @@ describe("the lines of a job", () => {
     const run = await barwright(["check", job, join(job, "none.csv"), "--jsonl"]);
     const told = lines(run.out);
     for (const line of told) expect(valid(line), JSON.stringify([line, valid.errors])).toBe(true);
+    const bars = told.filter(({ kind }) => kind === "bar");
+    // what a row says is what is cut; what it is weighed by may be another
+    const cutAsTyped = bars.filter(({ typed }) => typeof typed === "number");
+    expect(cutAsTyped.length).toBeGreaterThan(0);
+    expect(cutAsTyped.filter(({ typed, cut }) => cut !== null && cut !== typed)).toEqual([]);
     expect([...new Set(told.map(({ kind }) => kind))].sort()).toEqual([
       "bar",
       "book",

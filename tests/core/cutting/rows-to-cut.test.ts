@@ -30,6 +30,19 @@ describe("rowsToCut", () => {
     ]);
   });
 
+  it("should tell rows that are hidden and totals that their own counts contradict", () => {
+    const heads = ["Bar mark", "Size", "No. of members", "No. in each", "Total no.", "Length mm"];
+    const rows: Cell[][] = [
+      ["01", "H16", 2, 10, 20, 2800],
+      ["02", "H16", 2, 10, 22, 2600],
+    ];
+    const sheet = { ...sheetFromRows("Bars", [heads, ...rows]), isHiddenRow: (row: number) => row === 1 };
+    expect(rowsToCut(sheet, readSchedule(sheet, standard), standard).notes).toEqual([
+      "1 row in hidden rows, planned all the same: F2",
+      "1 row planned by the total as typed, which is not members times each: E3",
+    ]);
+  });
+
   it("should take the shape's cut length where none is typed or a formula fails", () => {
     // shape 21: A + B + C - r - 2d with r = 32, d = 16 (BS 8666:2005, table 3): 2850 - 64 = 2786, up to 2800
     const blank = but(4, null);

@@ -62,6 +62,31 @@ describe("reckonTonnage", () => {
     expect([listed(10, 80), listed(10, 20), listed(10, 40)]).toEqual([0, 0, 1]);
   });
 
+  it("doubts every total that is not members times each, and tells rows that are hidden", () => {
+    const heads = [
+      "Bar mark",
+      "Size",
+      "No. of members",
+      "No. in each",
+      "Total no.",
+      "Length mm",
+      "Shape",
+      "A",
+    ];
+    const counts: [number, number, number][] = [
+      ...[[2, 10, 20] as const, [2, 10, 22] as const, [3, 10, 33] as const, [1, 10, 11] as const],
+      [2, 5, 12],
+    ].map(([members = 0, each = 0, total = 0]) => [members, each, total]);
+    const rows = counts.map((of, at): Cell[] => [String(at + 1), "H16", ...of, 2000, "00", 2000]);
+    const sheet = { ...sheetFromRows("Bars", [heads, ...rows]), isHiddenRow: (row: number) => row === 1 };
+    const reckoned = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
+    expect(reckoned.doubted.map(({ row }) => [row.cell, row.otherwise?.by])).toEqual(
+      ["F3", "F4", "F5", "F6"].map((cell) => [cell, "members times each"]),
+    );
+    // 20 bars of 2 m at 1.579 kg/m (BS 4449:2005, table 7)
+    expect(tonnageNotes(reckoned)).toContain("1 hidden row counted in the total (row 2): 63.2 kg");
+  });
+
   it("doubts a row that repeats another", () => {
     const heads = [
       "Bar mark",

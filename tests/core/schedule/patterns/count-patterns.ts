@@ -79,7 +79,8 @@ export const COUNT_PATTERNS: readonly Pattern[] = [
     number: 29,
     name: "a typed total that is not members times each",
     seen: "2 · 6 · 14",
-    reads: "all three are kept as typed; the count goes by members times each",
+    reads:
+      "all three are kept as typed; the total typed is counted, and what members times each make is told beside it",
     trust: "read",
     cases: [
       { sheet: form([plainRow({ members: 2, each: 6, total: 14 })]), pick: three, right: [[2, 6, 14]] },
@@ -342,7 +343,7 @@ export const COUNT_PATTERNS: readonly Pattern[] = [
     number: 48,
     name: "hidden rows and columns",
     seen: "a filtered list",
-    reads: "read and marked hidden; the sheet asks whether they count",
+    reads: "read and counted, which stands beside each total; the sheet asks whether they should",
     trust: "asks first",
     cases: [
       {
