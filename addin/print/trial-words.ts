@@ -5,7 +5,7 @@ import type { TicketAngle } from "../../core/tickets";
  *
  * @example // "3 trials on Bench 2, heats A7 and B1, 2031-02-03 to 2031-02-05"
  */
-export function trialWords({ trials, otherTrials, angle }: TicketAngle): string {
+export function trialWords({ trials, otherTrials, angle, doubtedTrials }: TicketAngle): string {
   if (trials.length === 0) {
     return angle === null
       ? "no trial of this bar"
@@ -23,5 +23,12 @@ export function trialWords({ trials, otherTrials, angle }: TicketAngle): string 
       ? "heat not written down"
       : `${heats.length === 1 ? "heat" : "heats"} ${heats.join(" and ")}`,
     when,
+    ...(doubtedTrials === 0 ? [] : [doubtedWords(doubtedTrials, trials.length)]),
   ].join(", ");
+}
+
+function doubtedWords(doubted: number, all: number): string {
+  const one = doubted === 1 ? "does" : "do";
+  const which = doubted === all ? `which ${one}` : `of which ${doubted} ${one}`;
+  return `${which} not fit: measure again, and bend one bar first`;
 }

@@ -40,9 +40,15 @@ export function inspectionSample(tickets: readonly Ticket[], every: number): Ins
     return at % every === 0;
   });
   const which =
-    every === 1 ? "every mark" : `of each pour and size the first mark and every ${every}th after it`;
+    every === 1 ? "every mark" : `of each pour and size the first mark and every ${ordinal(every)} after it`;
   const words = `Sample: ${which}, in the order of the schedule: ${drawn.length} of ${known.length} marks. Limits by ${sources(drawn)}.`;
   return { lines: drawn.flatMap(linesOf), marks: drawn.length, from: known.length, words };
+}
+
+/** "3rd", "11th", "22nd" */
+function ordinal(count: number): string {
+  const teens = count % 100 > 10 && count % 100 < 14;
+  return `${count}${(teens ? undefined : ["th", "st", "nd", "rd"][count % 10]) ?? "th"}`;
 }
 
 /** What of a bar can be measured against a tolerance; empty where the standard holds none. */

@@ -4,6 +4,7 @@ import {
   compensatedAngle,
 } from "../bending/compensated-angle";
 import { beyondMachine, moreTrialsNeeded } from "../bending/compensation-refusal";
+import { trialContradictory, trialDoesNotFit } from "../bending/trial-problem";
 import type { Workshop } from "../shop/workshop";
 import { isRefusal, isRefusalOf, type Refusal, refusalText } from "../units/refusal";
 import type { TicketAngle, TicketTrial } from "./ticket";
@@ -35,7 +36,8 @@ function askAngle(workshop: Workshop, question: CompensationQuestion): TicketAng
   if (isRefusal(found)) return without(found, []);
   const trials = trialsOf(found);
   const refusal = found.refusal === null ? null : reasonOf(workshop, question, found.refusal);
-  if (refusal !== null) return without(withoutGuess(refusal, question.angle), trials);
+  const doubtedTrials = doubted(workshop, found);
+  if (refusal !== null) return { ...without(withoutGuess(refusal, question.angle), trials), doubtedTrials };
   const all = workshop.log.calibration.weights.length;
   return {
     angle: found.angle,
@@ -45,6 +47,7 @@ function askAngle(workshop: Workshop, question: CompensationQuestion): TicketAng
     refusal: null,
     trials,
     otherTrials: all - found.trials,
+    doubtedTrials,
   };
 }
 
@@ -64,7 +67,26 @@ function withoutGuess(refusal: Refusal, wanted: number): Refusal {
 
 function without(refusal: Refusal, trials: readonly TicketTrial[]): TicketAngle {
   const reason = refusalText(refusal);
-  return { angle: null, low: null, high: null, plain: null, refusal: reason, trials, otherTrials: 0 };
+  return {
+    angle: null,
+    low: null,
+    high: null,
+    plain: null,
+    refusal: reason,
+    trials,
+    otherTrials: 0,
+    doubtedTrials: 0,
+  };
+}
+
+/** How many of the group's trials are to be measured again. */
+function doubted({ log }: Workshop, { group }: CompensatedAngle): number {
+  const rows = new Set(
+    log.calibration.problems
+      .filter(({ reason }) => isRefusalOf(reason, trialDoesNotFit) || isRefusalOf(reason, trialContradictory))
+      .map(({ row }) => row),
+  );
+  return (group?.trials ?? []).filter(({ row }) => rows.has(row)).length;
 }
 
 function trialsOf({ group }: CompensatedAngle): TicketTrial[] {

@@ -152,6 +152,8 @@ export interface TicketAngle {
   readonly trials: readonly TicketTrial[];
   /** trials of other groups that it rests on as well */
   readonly otherTrials: number;
+  /** trials of the same group that do not fit the others or contradict one another */
+  readonly doubtedTrials: number;
 }
 
 export interface TicketTrial {

@@ -5,6 +5,9 @@ import { defineRule } from "../rule";
 import { isFabricName } from "../size-slips";
 import { typedText } from "../typed-text";
 
+/** What another standard would read. */
+const OF_STANDARD: ReadonlySet<string> = new Set(["size", "grade", "shape"]);
+
 export default defineRule({
   code: "READ101",
   name: "unread-cell",
@@ -32,7 +35,7 @@ export default defineRule({
     for (const { field, typed, outcome, reason } of problems) {
       if (outcome !== "unread") continue;
       // one finding says that the sheet is of another standard, one that a row is fabric
-      if (isOfAnother || isFabric) continue;
+      if ((isOfAnother && OF_STANDARD.has(field)) || isFabric) continue;
       // one finding of the sheet tells of them all
       if (isCellError(typed) && typed.uncalculated === true) continue;
       // words for a shape are as good as any where no list of codes is held: the sheet's note says so

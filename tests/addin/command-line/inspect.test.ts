@@ -69,6 +69,7 @@ describe("barwright inspect", () => {
     const marks = inspection(at("sheet.xlsx")).map((cells) => cells[2]);
     expect([...new Set(marks.filter((mark) => /^\d\d$/.test(String(mark))))]).toEqual(["01", "06", "11"]);
     expect((await barwright(["inspect", path, "--every", "5"])).out).toBe(run.out);
+    expect((await barwright(["inspect", path, "--every", "3"])).out).toContain("every 3rd after it");
     const bad = await barwright(["inspect", path, "--every", "0"]);
     expect([bad.exit, bad.err]).toEqual([2, expect.stringContaining("give a whole number")]);
   });

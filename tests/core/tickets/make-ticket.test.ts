@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { trialWords } from "../../../addin/print/trial-words";
 import type { Ticket } from "../../../core/tickets";
 import { bundleItem } from "../../../core/tickets/bundle-item";
 import { EMPTY_LOG, SHOP, ticketsOf } from "./ticket-sheets";
@@ -188,6 +189,24 @@ describe("makeTicket: the angle to bend to", () => {
       { date: "2031-02-04", machine: "Bench 2", heat: "A7" },
       { date: "2031-02-05", machine: "Bench 2", heat: "B1" },
     ]);
+  });
+
+  it("should tell trials that do not fit the others", () => {
+    // a trial with its two angles exchanged: no bar bends further once it is let go; the others come back by 6
+    const log: [number, number][] = [
+      [90, 92],
+      [46, 43],
+      [138, 129],
+    ];
+    const turned = [
+      ...EMPTY_LOG,
+      ...SHOP.slice(9, -3),
+      ...log.map((angles) => ["2031-02-03", "Bench 2", "H16", 64, "H", "bar", "A7", ...angles]),
+    ];
+    const angle = one(L, turned).bends[0]!.compensated;
+    expect(one(L).bends[0]!.compensated.doubtedTrials).toBe(0);
+    expect(angle.doubtedTrials).toBeGreaterThan(0);
+    expect(trialWords(angle)).toMatch(/not fit: measure again, and bend one bar first$/);
   });
 
   it("should ask for a trial and show no angle but the wanted one where the log is empty", () => {

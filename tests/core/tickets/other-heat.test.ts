@@ -10,6 +10,7 @@ const bend = (...heats: (string | null)[]) => ({
     refusal: null,
     trials: heats.map((heat) => ({ date: null, machine: null, heat })),
     otherTrials: 0,
+    doubtedTrials: 0,
   },
 });
 const of = (...heats: string[]) => heats.map((heat) => ({ heat, pieces: 4 }));

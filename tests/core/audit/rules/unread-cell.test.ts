@@ -29,5 +29,20 @@ ruleCases(rule, {
         },
       ],
     },
+    {
+      // a sheet of another standard's sizes: a length that cannot be read is one in any of them
+      rows: [
+        ...["#5", "#6", "#8", "#4"].map((size) => ({ size, length: "9'-4\"" })),
+        { size: "#6", length: "12'-14\"" },
+      ],
+      says: [
+        {
+          cell: "G6",
+          outcome: "unsure",
+          message:
+            'cut length "12\'-14"" could not be read: length "12\'-14"" has 14 in beside feet, where the inches stay below 12: write one or the other',
+        },
+      ],
+    },
   ],
 });
