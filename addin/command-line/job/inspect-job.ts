@@ -10,7 +10,7 @@ import type { Streams } from "../streams";
 import { copyPlaces, writeInPlace } from "./copy-places";
 import { leftOutNotes } from "./cut-job";
 import type { JobAsked } from "./job-asked";
-import { questionOf, tried } from "./open-books";
+import { papersAmong, questionOf, tried } from "./open-books";
 import { readJob } from "./read-job";
 import { countedTickets } from "./ticket-job";
 
@@ -29,7 +29,9 @@ export async function inspectJob(
     const books: object[] = [];
     const unreadable: { book: string; why: string }[] = [];
     const sums = { drawn: 0, measured: 0, waiting: 0, outside: 0 };
+    const papers = papersAmong(job.answers);
     for (const path of named.paths) {
+      if (papers.has(path)) continue;
       const target = places?.get(path) ?? null;
       const done = tried(() => inspectOne(path, target));
       if (done instanceof Error) {

@@ -18,15 +18,19 @@ export function* openBooks(
   { answers }: Pick<JobRead, "answers">,
 ): Generator<BookOpened> {
   const question = questionOf(task);
-  const papers = new Set(
-    answers.flatMap(({ path, error, schedules }) => (error === null && schedules.length === 0 ? [path] : [])),
-  );
+  const papers = papersAmong(answers);
   for (const path of named.paths) {
     if (papers.has(path)) continue;
     const opened = tried(() => openForJob(openBook(path), question));
     if (opened instanceof Error) yield { path, opened: null, error: opened.message };
     else yield { path, opened, error: null };
   }
+}
+
+/** Books that were read and hold no schedule: registers and lists of stock. */
+export function papersAmong(answers: JobRead["answers"]): ReadonlySet<string> {
+  const papers = answers.filter(({ error, schedules }) => error === null && schedules.length === 0);
+  return new Set(papers.map(({ path }) => path));
 }
 
 /** What is asked of each book of a job. */

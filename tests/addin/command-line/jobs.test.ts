@@ -128,6 +128,30 @@ describe("a folder as a job", () => {
     expect(none).toMatchObject({ exit: 2, err: expect.stringContaining("names no .xlsx") });
   });
 
+  it("takes a register in the folder for no unread file, in any command", async () => {
+    const place = mkdtempSync(join(tmpdir(), "barwright-register-"));
+    const list = ["Job:,Heron Street", "Schedule ref:,HS-1", "Revision:,A", "", HEADER, ...W1];
+    writeFileSync(join(place, "HS-1.csv"), list.join("\n"));
+    writeFileSync(join(place, "HS-2.csv"), list.join("\n").replace("HS-1", "HS-2").replaceAll("W1", "W2"));
+    const lines = ["Schedule No,Title,Rev,Date", "HS-1,Walls,B,2026-03-02", "HS-2,Walls,A,2026-03-02"];
+    writeFileSync(join(place, "register.csv"), lines.join("\n"));
+    const told = await barwright(["check", place, "--json"]);
+    expect(told.exit).toBe(0);
+    const { job } = JSON.parse(told.out);
+    expect(job.unreadable).toEqual([]);
+    expect(job.findings).toMatchObject([{ code: "JOB127", severity: "unsafe", outcome: "unsure" }]);
+    const out = ["--out", join(place, "tickets.html")];
+    for (const args of [["tonnage"], ["cutplan", "--stock", "12000"], ["tickets", ...out], ["inspect"]]) {
+      const run = await barwright([args[0]!, place, ...args.slice(1)]);
+      expect([args[0], run.exit, run.err.includes("not read"), run.err.includes("not inspected")]).toEqual([
+        args[0],
+        0,
+        false,
+        false,
+      ]);
+    }
+  });
+
   it("shows one pour or size, in a job as in one book", async () => {
     const run = await barwright(["tonnage", job, "--pour", "p1", "--size", "H16,H20", "--json"]);
     const { job: told } = JSON.parse(run.out);
