@@ -2,7 +2,7 @@ import { Markup } from "./html";
 
 /** One style for every printed page: black on white, large where it is read at arm's length. */
 export const PRINT_STYLE = new Markup(`
-@page { size: A4; margin: 10mm; }
+@page { size: A4; margin: 10mm 10mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
 * { box-sizing: border-box; }
 body { font: 10pt/1.35 "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0 auto; max-width: 190mm; padding: 4mm; }
 @media print { body { max-width: none; padding: 0 0.5mm; } }

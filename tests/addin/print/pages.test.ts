@@ -28,6 +28,10 @@ describe("bundleLabelsPage", () => {
   };
   const page = bundleLabelsPage(makeBundles([item], 100), head);
 
+  it("should number its pages, as every printed page", () => {
+    expect(page).toContain('content: counter(page) " of " counter(pages)');
+  });
+
   it("should print mark, bundle of bundles, count, size, shape, length and mass", () => {
     // 34 bars of 2.921 kg stay under 100 kg, so two bundles of 30: 87.6 kg each, by hand
     expect(textOf(page)).toContain("07 bundle 1 of 2 30 bars");
