@@ -18,7 +18,7 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     jsonl: { takes: null, says: "one JSON object a line: books, bars, findings, totals" },
     pour: { takes: "NAME", says: "shows this pour alone; may be given several times" },
     size: { takes: "SIZES", says: "shows these sizes alone, with commas between" },
-    summary: { takes: null, says: "a line a book, without its findings" },
+    summary: { takes: null, says: "a line a book or size and the total, without details" },
     by: { takes: "WHAT", says: "what the tonnes go by: pour, member, schedule or date" },
     workers: { takes: "NUMBER", says: "how many books are read at once; else one a core" },
     "no-cache": { takes: null, says: "keeps no results for the next run, and uses none" },

@@ -33,12 +33,13 @@ import { refusePage, writePage } from "./write-page";
 export const cutplan: Command = {
   name: "cutplan",
   usage:
-    "cutplan BOOK... [--pour NAME] [--size SIZES] [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json]",
+    "cutplan BOOK... [--summary] [--pour NAME] [--size SIZES] [--stock 12000,9000] [--out FILE.html | COPY.xlsx [--again]] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json]",
   summary: "cutting plan and its bound; --out writes the cut list, or a copy with the remnants booked",
   options: {
     stock: { type: "string" },
     out: { type: "string" },
     again: { type: "boolean" },
+    summary: { type: "boolean" },
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
@@ -84,7 +85,10 @@ export const cutplan: Command = {
     }
     if (given.flag("json"))
       streams.result(JSON.stringify(jsonPlan({ groups, refused, notToMake }, standard.unit)));
-    else printCutList({ groups, refused, notToMake }, sheets.length > 1, standard.unit, streams);
+    else {
+      const how = { namesSheets: sheets.length > 1, isSummary: given.flag("summary") };
+      printCutList({ groups, refused, notToMake }, how, standard.unit, streams);
+    }
     return refused.length + notToMake.length > 0 ? 1 : 0;
   },
 };

@@ -14,6 +14,11 @@ interface PlanTold {
   readonly notToMake: readonly NotToMake[];
 }
 
+interface HowTold {
+  readonly namesSheets: boolean;
+  readonly isSummary: boolean;
+}
+
 const lengthIn =
   (unit: LengthUnit) =>
   (mm: number): number =>
@@ -29,21 +34,21 @@ export function jsonPlan({ groups, refused, notToMake }: PlanTold, unit: LengthU
   };
 }
 
-/** A plan for a person, and the rows that are in none. */
+/** A plan for a person, and the rows that are in none; in short a line a size, and how many rows. */
 export function printCutList(
   { groups, refused, notToMake }: PlanTold,
-  namesSheets: boolean,
+  { namesSheets, isSummary }: HowTold,
   unit: LengthUnit,
   streams: Streams,
 ): void {
   const out = lengthIn(unit);
-  for (const group of groups) printPlan(group, out, streams);
+  for (const group of groups) printPlan(group, isSummary, out, streams);
   if (notToMake.length > 0) {
     const rows = notToMake.length === 1 ? "1 row is" : `${notToMake.length} rows are`;
     streams.result(`planned, but ${rows} not to be made until cleared`);
-    for (const row of notToMake) streams.result(`  ${notToMakeText(row, namesSheets)}`);
+    for (const row of isSummary ? [] : notToMake) streams.result(`  ${notToMakeText(row, namesSheets)}`);
   }
-  printRefused(refused, groups.length === 0, namesSheets, unit, streams);
+  printRefused(refused, groups.length === 0, { namesSheets, isSummary }, unit, streams);
 }
 
 function jsonGroup({ size, grade, stock, plan, list }: SizePlan, out: (mm: number) => number) {
@@ -81,7 +86,7 @@ function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthU
   };
 }
 
-function printPlan(group: SizePlan, out: (mm: number) => number, streams: Streams): void {
+function printPlan(group: SizePlan, isSummary: boolean, out: (mm: number) => number, streams: Streams): void {
   const { size, grade, plan, list } = group;
   const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
   const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
@@ -93,6 +98,7 @@ function printPlan(group: SizePlan, out: (mm: number) => number, streams: Stream
   streams.result(
     `${name}: ${counted(plan.bars, "bar")}${own} for ${counted(plan.pieces, "piece")}, ${waste} % left over; ${got} to buy, ${proof}`,
   );
+  if (isSummary) return;
   for (const [at, { stock, cuts, times, offcut, remnant }] of plan.patterns.entries()) {
     const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
     const from = remnant ? " remnant" : "";
@@ -105,13 +111,13 @@ function printPlan(group: SizePlan, out: (mm: number) => number, streams: Stream
 function printRefused(
   refused: readonly RefusedRow[],
   isAll: boolean,
-  namesSheets: boolean,
+  { namesSheets, isSummary }: HowTold,
   unit: LengthUnit,
   streams: Streams,
 ): void {
   if (refused.length === 0) return;
   const rows = refused.length === 1 ? "1 row is" : `${refused.length} rows are`;
   streams.result(isAll ? `nothing can be planned: ${rows} refused` : `in no plan: ${rows} refused`);
-  for (const row of refused)
+  for (const row of isSummary ? [] : refused)
     streams.result(`  ${refusedText(namesSheets ? row : { ...row, sheet: null }, unit)}`);
 }

@@ -68,11 +68,15 @@ export function summaryWords(
   notTold: string | null,
 ): string {
   const unreadRows = rows.unread === 0 ? "" : `, ${counted(rows.unread, "row")} not read`;
-  const { length: out } = notInTotal;
-  const rowsOut = out === 0 ? "" : `, ${counted(out, "row")} not in the total`;
   return (
     `${standard}: ${counted(rows.bars, "bar row")} checked${unreadRows}; ` +
     `${severityCountWords(severityCounts(findings))}; ${counted(findings.length, "finding")} in all` +
-    `${notTold === null ? "" : `; ${notTold}`}; ${total === null ? "no total, it is held back" : `${total.toFixed(3)} t`}${rowsOut}`
+    `${notTold === null ? "" : `; ${notTold}`}; ${tonnesWords({ total, notInTotal })}`
   );
+}
+
+/** What a book weighs, and how many of its rows are not in that. */
+export function tonnesWords({ total, notInTotal }: Pick<TonnageReport, "total" | "notInTotal">): string {
+  const out = notInTotal.length === 0 ? "" : `, ${counted(notInTotal.length, "row")} not in the total`;
+  return `${total === null ? "no total, it is held back" : `${total.toFixed(3)} t`}${out}`;
 }

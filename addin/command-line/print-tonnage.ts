@@ -5,12 +5,12 @@ import type { Streams } from "./streams";
 /** Characters of a name that fit before the figures. */
 const LONGEST_NAME = 40;
 
-/** Tonnes as a table: a line a group, a column a size. */
-export function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams): void {
+/** Tonnes as a table: a line a group unless in short, a column a size. */
+export function printTonnage(totals: Tonnage, groupedBy: string, streams: Streams, isSummary: boolean): void {
   const sizes = [...totals.bySize.keys()];
   const rows = [
-    [groupedBy, ...sizes, "total, t"],
-    ...totals.pours.map(({ pour, bySize, total }) => [
+    [isSummary ? "" : groupedBy, ...sizes, "total, t"],
+    ...(isSummary ? [] : totals.pours).map(({ pour, bySize, total }) => [
       shorten(pour, LONGEST_NAME),
       ...sizes.map((size) => tonnes(bySize.get(size))),
       tonnes(total),

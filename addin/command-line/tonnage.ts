@@ -31,11 +31,12 @@ import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 export const tonnage: Command = {
   name: "tonnage",
   usage:
-    "tonnage BOOK... [--by pour|member|schedule|date] [--out FILE.xlsx] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json | --jsonl]",
+    "tonnage BOOK... [--by pour|member|schedule|date] [--out FILE.xlsx] [--summary] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--read COLUMNS] [--json | --jsonl]",
   summary: "tonnes by pour and size, of a book or of a whole job",
   options: {
     by: { type: "string" },
     out: { type: "string" },
+    summary: { type: "boolean" },
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
@@ -76,8 +77,9 @@ export const tonnage: Command = {
       streams.result(JSON.stringify({ ...tonnageReport(reckoned), ...priced, notes: said }));
     } else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
     else {
-      printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams);
-      if (costs !== null) printCosts(costs.priced, reckoned.groupedBy, streams);
+      const isSummary = given.flag("summary");
+      printTonnage(namedGroups(reckoned), reckoned.groupedBy, streams, isSummary);
+      if (costs !== null) printCosts(costs.priced, reckoned.groupedBy, streams, isSummary);
     }
     const none = noneInTotal(reckoned);
     if (none !== null) streams.note(none);

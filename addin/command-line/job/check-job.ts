@@ -8,13 +8,14 @@ import {
   JobTotals,
 } from "../../../core/jobs";
 import { tonnageByPour } from "../../../core/totals";
+import { counted } from "../../../core/units/counted";
 import { answerOf } from "../answer-of";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
 import { markedCopy } from "../marked-copy";
 import { openBook } from "../open-book";
 import { printCosts } from "../print-costs";
-import { printGroups, summaryWords } from "../print-findings";
+import { printGroups, summaryWords, tonnesWords } from "../print-findings";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
 import { refuseKind, writeCopy } from "../write-copy";
@@ -142,6 +143,7 @@ interface Teller {
 
 function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams): Teller {
   const findings = tells === "findings";
+  const isSummary = given.flag("summary");
   if (given.flag("jsonl")) return lineTeller(findings, streams);
   if (given.flag("json")) return jsonTeller(findings, streams);
   return {
@@ -149,9 +151,15 @@ function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams):
     unread: () => undefined,
     book: (digest, _bars, job, filter) => {
       const { book, report, notTold } = digest;
-      if (!findings) return;
+      if (!findings && !isSummary) return;
       const asked = askedOf(digest, filter);
-      const isWhole = !given.flag("summary") && report.findings.length > 0;
+      if (!findings) {
+        streams.result(
+          `${book}${standingWords(book, job)}: ${counted(asked.report.rows.bars, "bar row")}; ${tonnesWords(asked.tonnage)}`,
+        );
+        return;
+      }
+      const isWhole = !isSummary && report.findings.length > 0;
       if (isWhole) {
         streams.result(`== ${book}${standingWords(book, job)}`);
         printGroups(report.findings, streams);
@@ -164,9 +172,9 @@ function tellerOf(given: GivenOptions, { tells }: JobTelling, streams: Streams):
         ...one,
         pour: nameOfGroup(one.pour, tonnage.groupedBy),
       }));
-      printJob(report, { ...tonnage.tonnage, pours }, streams);
+      printJob(report, { ...tonnage.tonnage, pours }, streams, isSummary && !findings);
       if (findings || tonnage.priced === null) return;
-      printCosts(tonnage.priced, tonnage.groupedBy, streams);
+      printCosts(tonnage.priced, tonnage.groupedBy, streams, isSummary);
       if (job.rates !== null) for (const note of costNotes(tonnage.priced, job.rates)) streams.note(note);
     },
   };

@@ -31,6 +31,7 @@ export async function cutJob(
   try {
     const { rows, refused, notToMake, books, first, workshop, notes, places } = piecesOfJob(asked, job);
     for (const note of notes) streams.note(note);
+    for (const { book, error } of books) if (error !== null) streams.note(`not read: ${book}: ${error}`);
     if (first === null || workshop === null || rows.length === 0)
       throw new InputRefused("no piece to cut was found in any of the books");
     const { standard } = first;
@@ -63,7 +64,10 @@ export async function cutJob(
           job: { ...jsonPlan({ ...plan, notToMake }, standard.unit), findings: job.judged.findings },
         }),
       );
-    else printCutList({ ...plan, notToMake }, true, standard.unit, streams);
+    else {
+      const how = { namesSheets: true, isSummary: given.flag("summary") };
+      printCutList({ ...plan, notToMake }, how, standard.unit, streams);
+    }
     return books.some(({ error }) => error !== null) ? 2 : plan.refused.length + notToMake.length > 0 ? 1 : 0;
   } finally {
     job.close();

@@ -10,11 +10,12 @@ export function printJob(
   report: JobReport,
   named: Parameters<typeof printTonnage>[0],
   streams: Streams,
+  isSummary: boolean,
 ): void {
   printJobFindings(report, streams);
   if (report.unreadable.length === report.books)
     streams.result(`no total: ${counted(report.books, "file")} not read`);
-  else printTonnage(named, report.groupedBy, streams);
+  else printTonnage(named, report.groupedBy, streams, isSummary);
   if (report.ofAnotherJob !== undefined) streams.result(ofAnotherJobWords(report.ofAnotherJob));
   const left = report.schedules.filter(({ counted }) => counted === false).length;
   const counts = report.schedules.length - left;

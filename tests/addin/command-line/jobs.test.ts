@@ -117,6 +117,24 @@ describe("a folder as a job", () => {
     expect(told.pours.map(({ pour }: { pour: string }) => pour)).toEqual(["P1", "P 1"]);
   });
 
+  it("is told in short: a line a book and the total, or a line a size, and what cannot be read", async () => {
+    const broken = join(job, "slabs", "torn.xlsx");
+    const tonnes = await barwright(["tonnage", join(job, "walls"), broken, "--summary"]);
+    expect(tonnes.exit).toBe(2);
+    expect(tonnes.err).toContain(`not read: ${broken}`);
+    const total = ((P1 + P2) / 1000).toFixed(3);
+    expect(tonnes.out.split("\n")[0]).toBe(`${join(job, "walls", "HS-1.csv")}: 3 bar rows; ${total} t`);
+    expect(tonnes.out).toMatch(new RegExp(`^total .* ${total.replace(".", "\\.")}$`, "m"));
+    expect(tonnes.out).not.toMatch(/^P[12] /m);
+    const cuts = await barwright(["cutplan", join(job, "walls"), broken, "--stock", "12000", "--summary"]);
+    expect(cuts.exit).toBe(2);
+    expect(cuts.err).toContain(`not read: ${broken}`);
+    expect(cuts.out.split("\n").map((line) => line.split(":")[0])).toEqual(["H10", "H12", "H16", ""]);
+    const one = await barwright(["tonnage", join(job, "walls", "HS-1.csv"), "--summary"]);
+    expect(one.out.trimEnd().split("\n")).toHaveLength(2);
+    expect(one.out).toContain(total);
+  });
+
   it("takes patterns, and groups by schedule, member and date", async () => {
     const run = await barwright(["tonnage", `${job}/slabs/*.csv`, "--by", "schedule", "--json"]);
     const { job: told } = JSON.parse(run.out);
