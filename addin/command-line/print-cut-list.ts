@@ -41,8 +41,7 @@ export function printCutList(
   unit: LengthUnit,
   streams: Streams,
 ): void {
-  const out = lengthIn(unit);
-  for (const group of groups) printPlan(group, isSummary, out, streams);
+  for (const group of groups) printPlan(group, isSummary, unit, streams);
   if (notToMake.length > 0) {
     const rows = notToMake.length === 1 ? "1 row is" : `${notToMake.length} rows are`;
     streams.result(`planned, but ${rows} not to be made until cleared`);
@@ -86,10 +85,11 @@ function jsonRefused(row: RefusedRow, out: (mm: number) => number, unit: LengthU
   };
 }
 
-function printPlan(group: SizePlan, isSummary: boolean, out: (mm: number) => number, streams: Streams): void {
+function printPlan(group: SizePlan, isSummary: boolean, unit: LengthUnit, streams: Streams): void {
+  const out = lengthIn(unit);
   const { size, grade, plan, list } = group;
-  const got = plan.boundIn === "bars" ? plan.barsBought : out(plan.stockLength);
-  const bound = plan.boundIn === "bars" ? plan.lowerBound : out(plan.lowerBound);
+  const got = plan.boundIn === "bars" ? plan.barsBought : `${out(plan.stockLength)} ${unit}`;
+  const bound = plan.boundIn === "bars" ? plan.lowerBound : `${out(plan.lowerBound)} ${unit}`;
   const proof = proofWords(plan, String(bound));
   const waste = (plan.wasteRatio * 100).toFixed(1);
   const name = size === "" ? "all pieces" : [size, grade].filter((part) => part !== null).join(" ");

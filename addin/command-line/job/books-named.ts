@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { basename, join } from "node:path";
 import { globSync, isDynamicPattern } from "tinyglobby";
+import { counted } from "../../../core/units/counted";
 import { InputRefused } from "../input-refused";
 import { isSameFile } from "../write-copy";
 
@@ -32,7 +33,10 @@ export function booksNamed(given: readonly string[], targets: readonly string[] 
       continue;
     }
     isJob = true;
-    if (kind === "folder") folders.push(name);
+    if (kind === "folder") {
+      folders.push(name);
+      notes.push(...passedOver(name));
+    }
     const paths = (kind === "folder" ? inFolder(name) : matching(name)).filter((path) => {
       const isTarget = targets.some((target) => existsSync(target) && isSameFile(target, path));
       if (isTarget) notes.push(`${path} is to be written and is not read`);
@@ -67,6 +71,25 @@ function inFolder(folder: string): string[] {
     .sort(inOrder)
     .map((path) => join(folder, path));
 }
+
+/** Says which files of a folder are not read for their kind, other spreadsheets first. */
+function passedOver(folder: string): string[] {
+  const others = globSync("**/*", { cwd: folder, ignore: IN_FOLDER, caseSensitiveMatch: false })
+    .filter((path) => !BESIDE.test(basename(path)))
+    .sort(inOrder);
+  if (others.length === 0) return [];
+  const sheets = others.filter((path) => OTHER_SHEET.test(path));
+  const named = [...sheets, ...others.filter((path) => !sheets.includes(path))].slice(0, MOST_NAMED);
+  const more = others.length > named.length ? ` and ${others.length - named.length} more` : "";
+  const remedy = sheets.length === 0 ? "" : "; a list among them is read once it is saved as .xlsx";
+  const are = others.length === 1 ? "is" : "are";
+  return [
+    `${folder}: ${counted(others.length, "file")} of another kind ${are} not read: ${named.join(", ")}${more}${remedy}`,
+  ];
+}
+
+const OTHER_SHEET = /\.(?:xls|xlsb|xlw|ods|fods|numbers)$/i;
+const MOST_NAMED = 5;
 
 function matching(pattern: string): string[] {
   return globSync(pattern.replaceAll("\\", "/"), { cwd: process.cwd(), expandDirectories: false }).sort(

@@ -54,7 +54,7 @@ describe("barwright cutplan", () => {
     );
     const text = await barwright(["cutplan", path, "--stock", "12000,9000"]);
     expect(text.exit).toBe(1);
-    expect(text.out).toContain("10 bars for 30 pieces, 0.0 % left over");
+    expect(text.out).toContain("10 bars for 30 pieces, 0.0 % left over; 120000 mm to buy, proven least");
     expect(text.out).toContain("in no plan: 2 rows are refused");
     expect(text.out).toContain(
       "H16, mark 02, 2 bars, C3: a piece of 13000 mm is longer than the 12000 mm that the longest stock gives: order longer stock, or ask the designer for a lap",

@@ -135,6 +135,20 @@ describe("a folder as a job", () => {
     expect(one.out).toContain(total);
   });
 
+  it("says which files it passes over for their kind, other spreadsheets first", async () => {
+    schedule("mixed/HS-9.csv", "HS-9", "A", "S9,01,H20,1,10,10,6000,00,6000,,,P1");
+    const mixed = join(folder, "mixed");
+    for (const name of ["letter.docx", "old.xls", ".hidden"]) writeFileSync(join(mixed, name), "x");
+    const run = await barwright(["tonnage", mixed, "--summary"]);
+    expect(run.exit).toBe(0);
+    expect(run.err).toContain(
+      `${mixed}: 2 files of another kind are not read: old.xls, letter.docx; a list among them is read once it is saved as .xlsx`,
+    );
+    const named = await barwright(["tonnage", join(mixed, "letter.docx"), join(mixed, "HS-9.csv")]);
+    expect(named.exit).toBe(2);
+    expect(named.err).toContain("letter.docx: not a workbook");
+  });
+
   it("takes patterns, and groups by schedule, member and date", async () => {
     const run = await barwright(["tonnage", `${job}/slabs/*.csv`, "--by", "schedule", "--json"]);
     const { job: told } = JSON.parse(run.out);
