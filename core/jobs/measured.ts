@@ -17,7 +17,8 @@ export interface Measured {
   readonly note: string;
 }
 
-const CODES = {
+/** Codes are never reused. */
+export const MEASURED_CODES = {
   "out-of-tolerance": "MEASURED101",
   "schedule-changed": "MEASURED102",
   "not-read": "MEASURED103",
@@ -54,5 +55,5 @@ export function measuredFindings(
 }
 
 function asFinding({ code, ...finding }: InspectionFinding): Finding {
-  return { ...finding, code: CODES[code], name: code, fix: null };
+  return { ...finding, code: MEASURED_CODES[code], name: code, fix: null };
 }

@@ -5,6 +5,7 @@ import type { Cell } from "../../core/schedule/sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { citationText } from "../../core/standards/index";
 import { findingsOfExample } from "./example-findings";
+import { measuredRows } from "./measured-pages";
 import { ruleFiles } from "./rule-index";
 
 const SEVERITY_WORDS: Readonly<Record<string, string>> = {
@@ -43,6 +44,12 @@ function listPage(rules: readonly Rule[]): string {
     "| code | rule | severity | what it finds |",
     "| --- | --- | --- | --- |",
     ...rows,
+    "",
+    "Lengths that were measured are held against the schedule as well:",
+    "",
+    "| code | finding | severity | what it finds |",
+    "| --- | --- | --- | --- |",
+    ...measuredRows(),
     "",
   ].join("\n");
 }

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { RULES } from "../../core/audit/rules/index";
+import { MEASURED_NAMES } from "../../docs/generate/measured-pages";
 import { ruleFiles } from "../../docs/generate/rule-index";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -27,7 +28,9 @@ describe("the folder of audit rules", () => {
     const names = new Set(files.map(({ file }) => file));
     const tests = readdirSync(`${root}/tests/core/audit/rules`).map((name) => name.replace(".test.ts", ""));
     const pages = readdirSync(`${root}/docs/rules`).map((name) => name.replace(".md", ""));
-    expect([...tests, ...pages].filter((name) => name !== "README" && !names.has(name))).toEqual([]);
+    expect([...tests, ...pages].filter((name) => name !== "README" && !names.has(name)).sort()).toEqual(
+      [...MEASURED_NAMES].sort(),
+    );
   });
 
   it("should never use a code twice", () => {
