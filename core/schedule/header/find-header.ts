@@ -1,6 +1,7 @@
 import type { Standard } from "../../standards/port";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { isWord, plainWords } from "../cells/row-words";
+import type { Cell } from "../sheet";
 import {
   CORE,
   type FoundColumn,
@@ -16,6 +17,7 @@ import { isBarSize, rowNumbersByContent, serialsByContent, typesByContent } from
 import { WIDEST } from "./known-words";
 import { numbersColumns } from "./numbers-columns";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+import { withoutStrays } from "./without-strays";
 
 export interface Header {
   readonly top: number;
@@ -32,17 +34,18 @@ export const MOST_ROWS = 4;
  * cells joined top-down. Null where none begins here.
  */
 export function findHeader(
-  source: HeaderSource,
+  given: HeaderSource,
   row: number,
   standard: Standard,
   least: number = LEAST_WORDS,
 ): Header | null {
-  if (!mayBeHeader(source, row, standard)) return null;
+  const isHeader = (cells: readonly Cell[]): boolean => mayBeHeader(cells, standard);
+  const source = withoutStrays(given, row, MOST_ROWS, isHeader);
+  if (!isHeader(source.cells(row))) return null;
   let best: Candidate | null = null;
   const rows: HeaderRow[] = [];
   for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
-    if (bottom > row && (!mayBeHeader(source, bottom, standard) || numbersItsColumns(source, bottom, best)))
-      break;
+    if (bottom > row && (!isHeader(source.cells(bottom)) || numbersItsColumns(source, bottom, best))) break;
     rows.push(headerRow(source, bottom));
     const candidate = joined(source, rows, bottom, standard);
     const last = rows[rows.length - 1];
@@ -101,8 +104,7 @@ interface Candidate {
 }
 
 /** Texts that are mostly words; numbers only where they are a run of bar sizes. */
-function mayBeHeader(source: HeaderSource, row: number, standard: Standard): boolean {
-  const cells = source.cells(row);
+function mayBeHeader(cells: readonly Cell[], standard: Standard): boolean {
   let texts = 0;
   let sizes = 0;
   let before = 0;
