@@ -16,7 +16,8 @@ import type { AuditQuestion } from "./audit-question";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { DEFAULT_SETTINGS } from "./audit-settings";
 import type { Audit, AuditState, FoundOnSheet, SheetState } from "./audit-state";
-import { type Finding, SEVERITIES } from "./finding";
+import type { Finding } from "./finding";
+import { findingRank } from "./finding-rank";
 import { type Change, type KeptRows, keptRows } from "./kept-rows";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
@@ -47,7 +48,6 @@ import { Withholding } from "./withhold";
 
 const NO_PLACES: ReadonlySet<number> = new Set();
 const NO_RULES: RulesOfBar = { rules: [], checks: [] };
-const RANK = new Map(SEVERITIES.map((severity, index) => [severity, index]));
 
 /**
  * Reads every sheet and runs every rule; what the workbook's user said is not to be told stands in
@@ -383,8 +383,5 @@ function orderedFindings({ rowFindings, sheetFindings }: SheetState): readonly F
 }
 
 function inOrder(findings: Finding[]): readonly Finding[] {
-  return findings.sort(
-    (a, b) =>
-      (a.row ?? 0) - (b.row ?? 0) || (RANK.get(a.severity) as number) - (RANK.get(b.severity) as number),
-  );
+  return findings.sort((a, b) => (a.row ?? 0) - (b.row ?? 0) || findingRank(a) - findingRank(b));
 }

@@ -1,5 +1,6 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
-import { type Finding, SEVERITIES, type Severity } from "../../../core/audit/finding";
+import type { Finding, Severity } from "../../../core/audit/finding";
+import { findingRank } from "../../../core/audit/finding-rank";
 import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
 import { RULES } from "../../../core/audit/rules/index";
 import { BarFacts } from "../../../core/bar/bar-facts";
@@ -123,12 +124,10 @@ function worstByRow(findings: readonly Finding[], sheet: Sheet): ReadonlyMap<num
     if (finding.row === null) continue;
     const row = finding.row - 1 - sheet.top;
     const known = worst.get(row);
-    if (known === undefined || rank(finding) < rank(known)) worst.set(row, finding);
+    if (known === undefined || findingRank(finding) < findingRank(known)) worst.set(row, finding);
   }
   return worst;
 }
-
-const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
 
 function flagsOf(
   findings: readonly Finding[],

@@ -1,4 +1,5 @@
-import { type Finding, SEVERITIES } from "../../../core/audit/finding";
+import type { Finding } from "../../../core/audit/finding";
+import { findingRank } from "../../../core/audit/finding-rank";
 import { doubtLead } from "../../../core/audit/finding-words";
 import { notToldWords } from "../../../core/audit/not-told-words";
 import type { ScheduleReading } from "../../../core/schedule";
@@ -39,7 +40,7 @@ export function makeFindingsPage(
   const listed = findings
     .filter(isOfPours)
     .filter((finding) => kind === "findings" || isForDesigner(finding))
-    .sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
+    .sort((a, b) => findingRank(a) - findingRank(b));
   if (kind === "questions" && listed.length === 0)
     throw new Error(`nothing found in ${sheet.name} is the designer's to decide`);
   const stated = [

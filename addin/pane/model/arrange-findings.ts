@@ -1,4 +1,5 @@
-import { SEVERITIES, type Severity } from "../../../core/audit/finding";
+import type { Severity } from "../../../core/audit/finding";
+import { findingRank } from "../../../core/audit/finding-rank";
 import type { FindingView } from "../engine/audit-view";
 
 /** How the user wants the list. */
@@ -48,7 +49,7 @@ export function listedFindings(
     (finding) => shown.has(finding.severity) && isWanted(finding, arrangement, words),
   );
   // sorting is stable, and the findings come in the order of their rows
-  if (arrangement.group === "severity") listed.sort((a, b) => rank(a) - rank(b));
+  if (arrangement.group === "severity") listed.sort((a, b) => findingRank(a) - findingRank(b));
   return listed;
 }
 
@@ -101,5 +102,3 @@ function isWanted(finding: FindingView, { rule, member, pour }: Arrangement, wor
     .toLowerCase()
     .includes(words);
 }
-
-const rank = ({ severity }: FindingView): number => SEVERITIES.indexOf(severity);
