@@ -53,12 +53,18 @@ export interface BarFilter {
   readonly sizes: readonly string[] | null;
 }
 
-/** Whether a bar is asked for, by its pour and size, however they are written in case and spaces. */
+/** Whether a bar is asked for, by its pour and size, however they are written in case and spaces; 16 asks for H16 too. */
 export function isAsked({ pours, sizes }: BarFilter, { pour, size }: Pick<JobBar, "pour" | "size">): boolean {
-  const has = (list: readonly string[] | null, text: string): boolean =>
-    list === null || list.some((one) => one.trim().toLowerCase() === text.trim().toLowerCase());
-  return has(pours, pour ?? "") && has(sizes, size);
+  const has = (list: readonly string[] | null, ...texts: readonly string[]): boolean =>
+    list === null || list.some((one) => texts.some((text) => plain(one) === plain(text)));
+  const millimetres = LETTERED_SIZE.exec(size.trim())?.[1];
+  return has(pours, pour ?? "") && has(sizes, size, ...(millimetres === undefined ? [] : [millimetres]));
 }
+
+const plain = (text: string): string => text.trim().toLowerCase();
+
+/** letters or the sign of a diameter before millimetres: H16, HD 16, Ø16 mm; #5 and 15M count no millimetres */
+const LETTERED_SIZE = /^(?:\p{L}{1,3}|\u2300)?\s?(\d+(?:\.\d+)?)(?:\s?mm)?$/u;
 
 /** Adds up the bars of a job, book by book, so that no more than one book is held at a time. */
 export class JobTotals {

@@ -35,6 +35,13 @@ describe("a pour or size that no bar has", () => {
     expect(run.err).not.toContain("written");
   });
 
+  it("takes a bare number for every size of that diameter, whatever letters stand before it", async () => {
+    const bare = await barwright(["tonnage", path, "--size", "16"]);
+    expect(bare.exit).not.toBe(2);
+    expect(bare.out).toBe((await barwright(["tonnage", path, "--size", "H16"])).out);
+    expect((await barwright(["tonnage", path, "--size", "1"])).err).toContain("no size 1;");
+  });
+
   it("ends a job of many books likewise, and its lines", async () => {
     for (const args of [["check"], ["check", "--jsonl"], ["tonnage"], ["cutplan"]]) {
       const run = await barwright([...args, folder, "--pour", "P9", "--no-cache"]);

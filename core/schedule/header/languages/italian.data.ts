@@ -46,6 +46,8 @@ export const ITALIAN: LanguageWords = {
     { kind: "unitMass", words: ["peso unitario", "peso al metro", "peso al m"] },
     { kind: "grade", words: ["acciaio", "tipo acciaio", "classe acciaio"] },
     { kind: "spacing", words: ["passo", "interasse"] },
+    // a casting of concrete
+    { kind: "pour", words: ["getto", "fase di getto", "no getto", "n getto"] },
     { kind: "remark", words: ["note", "osservazioni", "annotazioni"] },
   ],
   parts: {

@@ -7,3 +7,10 @@ it.each(["Length ft-in", "Length (ft-in)", "Length, ft-in.", "Length ft in"])(
     expect(recogniseHeader(header)).toMatchObject({ kind: "length", unit: "ft" });
   },
 );
+
+it.each(["Getto", "N. getto", "Fase di getto"])(
+  "should take %s, a casting of concrete, for the pour",
+  (header) => {
+    expect(recogniseHeader(header)).toMatchObject({ kind: "pour" });
+  },
+);
