@@ -114,7 +114,8 @@ function ofColumn(number: number, column: LengthColumn): LengthReading {
   if (number < 0) {
     return value(-number * column.factor, {
       guess: "negative-dimension",
-      reason: `${number} was taken as ${-number}: a length is not negative`,
+      asks: true,
+      reason: `${number} is below nought, and no length is: ${-number} may be meant`,
     });
   }
   if (column.feetInches && number !== 0) {
@@ -136,7 +137,8 @@ function withUnit(text: string, column: LengthColumn): LengthReading | null {
     if (negative === null) return value(length);
     return value(length, {
       guess: "negative-dimension",
-      reason: `"${shortened(text)}" was taken as "${shortened(bare)}": a length is not negative`,
+      asks: true,
+      reason: `"${shortened(text)}" is below nought, and no length is: "${shortened(bare)}" may be meant`,
     });
   }
   return varying(text, column) ?? withLap(text, column) ?? { is: "unread", reason: refusalText(length) };

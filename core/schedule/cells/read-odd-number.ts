@@ -76,7 +76,8 @@ function negative(number: number, { column, shown }: OddNumberPlace): OddNumber 
   }
   return value(size, {
     guess: "negative-dimension",
-    reason: `${number} was taken as ${-number}: a length is not negative`,
+    asks: true,
+    reason: `${number} is below nought, and no length is: ${-number} may be meant`,
   });
 }
 

@@ -268,18 +268,18 @@ export const NUMBER_PATTERNS: readonly Pattern[] = [
     number: 39,
     name: "a negative dimension",
     seen: "-450",
-    reads: "450, and said so",
-    trust: "guess shown",
+    reads: "nothing until it is confirmed; 450 is asked about",
+    trust: "asks first",
     cases: [
       {
         sheet: form([plainRow({ B: -450, C: "-500" })]),
         pick: (r) => [firstBar(r)?.dims, firstBar(r)?.freeDims, guesses(r)],
         right: [
-          [1000, 450, 500],
+          [1000],
           "",
           [
-            ["B", "negative-dimension", false],
-            ["C", "negative-dimension", false],
+            ["B", "negative-dimension", true],
+            ["C", "negative-dimension", true],
           ],
         ],
       },
