@@ -12,6 +12,7 @@ interface RowCase {
 
 /** In this order: the first that holds is the row's class. */
 const CASES: readonly RowCase[] = [
+  { code: "beside-the-table", class: "unread", when: (row) => !row.inSummary && row.isBesideTable },
   { code: "left-out-columns", class: "note", when: ({ filled }) => filled.length === 0 },
   { code: "remark-in-summary", class: "note", when: (row) => row.inSummary && row.filled.length === 1 },
   { code: "bar-after-summary", class: "bar", when: isBarAfterSummary },

@@ -13,6 +13,9 @@ import { isFootRow, totalKind } from "./sum-rows";
 /** "1,234", "= 1,234", "1,234 kg" */
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\s(?:kgs?|mt|t)\s+\d|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
 const MOST_LABELS = 4;
+/** cells and numbers that a bar has at least: mark, size, count and length */
+const LEAST_OF_BAR = 4;
+const LEAST_NUMBERS = 2;
 
 /** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
 const SIZE_NAMED =
@@ -50,9 +53,10 @@ export class RowEvidence {
     /** a line of those sums for sure */
     readonly isLineOfSums = false,
   ) {
-    const { table, ignored, left } = layout;
+    const { table, ignored, left, right } = layout;
     this.table = table;
     this.left = left;
+    this.right = right;
     this.all = all;
     const own = ignored.size === 0 ? all : all.filter((column) => !ignored.has(column));
     const filled = withoutBeside(cells, own, layout.right);
@@ -60,6 +64,15 @@ export class RowEvidence {
   }
 
   private readonly left: number;
+  private readonly right: number;
+
+  /** As much as a bar has, and nothing of it under a column of the table: a row that was moved away. */
+  get isBesideTable(): boolean {
+    const { all, cells } = this;
+    if (all.length < LEAST_OF_BAR || !all.every((at) => at < this.left || at > this.right)) return false;
+    const numbers = all.filter((column) => typeof cells[column] === "number").length;
+    return numbers >= LEAST_NUMBERS && all.some((at) => SIZE_NAMED.test(shownText(cells[at])));
+  }
 
   get isPlainBar(): boolean {
     return this.signs.isPlainBar(this.cells, this.memberAbove);

@@ -7,6 +7,8 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "column-numbers": "it numbers the columns",
   "sizes-of-sums": "bar sizes over sums",
   "outside-of-tables": "it stands outside the columns or the rows of the schedules",
+  "beside-the-table":
+    "size and numbers stand in it, all beside the columns of the table: move a bar under them, clear what is none",
   "left-out-columns": "only columns that are left out are filled",
   "remark-in-summary": "one cell among sums",
   "bar-after-summary": "a bar follows the sums: mark, size and more stand in it",

@@ -8,6 +8,7 @@ export type RowReasonCode =
   | "sizes-of-sums"
   | "outside-of-tables"
   // its part under one table
+  | "beside-the-table"
   | "left-out-columns"
   | "remark-in-summary"
   | "bar-after-summary"
