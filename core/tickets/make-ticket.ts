@@ -1,4 +1,5 @@
-import { type Finding, SEVERITIES } from "../audit/finding";
+import type { Finding } from "../audit/finding";
+import { findingRank } from "../audit/finding-rank";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
 import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
@@ -59,6 +60,7 @@ export function makeTicket(question: TicketQuestion): Ticket {
   const { facts, workshop, head, findings, waived = [], heats = [] } = question;
   const { caution } = facts.standard;
   const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
+  if (facts.row.hidden) warn(warnings, "the row is hidden on the sheet, and counted all the same", false);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
   const path = shape === null ? null : pathToDraw(shape, warnings);
@@ -178,7 +180,9 @@ function warningOf({ severity, outcome, message }: Finding): TicketWarning {
 }
 
 function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
-  return [...warnings].sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity));
+  const rank = ({ severity, unsure }: TicketWarning): number =>
+    findingRank({ severity, outcome: unsure ? "unsure" : "broken" });
+  return [...warnings].sort((a, b) => rank(a) - rank(b));
 }
 
 function gradeOf(facts: BarFacts, workshop: Workshop): TicketGrade {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { trialWords } from "../../../addin/print/trial-words";
 import type { Ticket } from "../../../core/tickets";
 import { bundleItem } from "../../../core/tickets/bundle-item";
-import { EMPTY_LOG, SHOP, ticketsOf } from "./ticket-sheets";
+import { BS8666, EMPTY_LOG, SHOP, ticketsOf } from "./ticket-sheets";
 
 const L = ["B1", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
 const U = ["B1", "02", "H12", 1, 8, 8, 1575, "21", 600, 400, 600];
@@ -43,6 +43,12 @@ describe("makeTicket: what is to be made", () => {
     const open = one(["B1", "01", "H16", null, null, null, 975, "11", 600, 400]);
     expect([none.count, open.count]).toEqual([0, null]);
     expect([bundleItem(none), bundleItem(open)]).toEqual([null, null]);
+  });
+
+  it("should say of a bar that its row is hidden", () => {
+    const hidden = ticketsOf([L, U], SHOP, BS8666, (row) => row === 3);
+    const saysIt = ({ warnings }: Ticket): boolean => warnings.some(({ text }) => text.includes("is hidden"));
+    expect(hidden.map(saysIt)).toEqual([false, true]);
   });
 
   it("should weigh one bar and all of them", () => {

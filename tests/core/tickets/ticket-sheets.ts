@@ -59,12 +59,14 @@ export function ticketsOf(
   rows: readonly (readonly Cell[])[],
   shop: readonly (readonly Cell[])[] | null = SHOP,
   standard = BS8666,
+  isHiddenRow: (row: number) => boolean = () => false,
 ): Ticket[] {
-  const sheet = sheetFromRows("Schedule", [
+  const cells = sheetFromRows("Schedule", [
     ["Job: Otter Weir", null, "Schedule ref: OW-3", null, "Revision: C"],
     HEADER,
     ...rows,
   ]);
+  const sheet = { ...cells, isHiddenRow };
   const reading = readSchedule(sheet, standard);
   const shopSheet =
     shop === null
