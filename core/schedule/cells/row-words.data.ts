@@ -436,7 +436,7 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         ],
         ...["use", "now", "the", "mark", "marks", "bar", "drg", "dwg", "drawing", "sheet", "schedule", "rfi"],
         ...["tq", "dated", "date", "index", "indice", "ind", "ab", "durch", "siehe", "mit", "par", "voir"],
-        ...["por", "ver", "da", "vedi", "con", "zie", "door", "se"],
+        ...["s", "por", "ver", "da", "vedi", "con", "zie", "door", "se"],
       ],
     },
     {

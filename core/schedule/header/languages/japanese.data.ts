@@ -11,7 +11,7 @@ export const JAPANESE: LanguageWords = {
     { kind: "grade", words: ["鋼種", "材質"] },
     { kind: "members", words: ["部材数", "箇所", "箇所数"] },
     { kind: "each", words: ["一箇所当り", "本数 箇所", "員数 箇所"] },
-    { kind: "total", words: ["総本数", "総数", "総数量"] },
+    { kind: "total", words: ["総本数", "総数", "総数量", "本数 計", "員数 計", "数量 計"] },
     { kind: "length", words: ["切断長", "切断長さ", "加工長", "単長", "一本長さ"] },
     { kind: "shape", words: ["形状", "加工形状"] },
     { kind: "mass", words: ["重量", "質量", "総重量", "総質量", "合計重量"] },

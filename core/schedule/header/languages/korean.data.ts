@@ -11,7 +11,7 @@ export const KOREAN: LanguageWords = {
     { kind: "grade", words: ["강종", "재질", "강도"] },
     { kind: "members", words: ["개소", "개소수", "부재수"] },
     { kind: "each", words: ["개소당", "부재당", "개소당 개수"] },
-    { kind: "total", words: ["총개수", "총수량", "총 개수", "총 수량"] },
+    { kind: "total", words: ["총개수", "총수량", "총 개수", "총 수량", "개수 계", "수량 계", "본수 계"] },
     { kind: "length", words: ["길이", "절단길이", "단위길이", "가공길이", "절단 길이"] },
     { kind: "totalLength", words: ["총길이", "총연장", "총 길이"] },
     { kind: "shape", words: ["형상", "가공형상", "형태"] },

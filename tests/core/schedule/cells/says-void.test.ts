@@ -13,7 +13,7 @@ describe("what a remark takes out", () => {
       "omitted.",
     ],
     ...["not required", "omit - see rev B", "cancelled 12/3/24", "withdrawn, see RFI 12", "bar deleted"],
-    ...["mark 05 superseded", "entfällt ab Index B", "annulé", "作废"],
+    ...["mark 05 superseded", "entfällt ab Index B", "entfällt, s. Index a", "annulé", "作废"],
   ])("should be the bar where it says %j", (remark) => {
     expect(remarkVoid(remark)).toBe("bar");
   });

@@ -14,3 +14,7 @@ it.each(["Getto", "N. getto", "Fase di getto"])(
     expect(recogniseHeader(header)).toMatchObject({ kind: "pour" });
   },
 );
+// 計 and 계 are "total": common practice
+it.each(["本数 計", "員数 計", "개수 계", "수량 계"])("should read %s as the total number", (header) => {
+  expect(recogniseHeader(header)).toMatchObject({ kind: "total" });
+});
