@@ -14,6 +14,7 @@ import { isMost, type SheetHabits, type SheetOfRow } from "./sheet-habits";
 import { standardMeant } from "./standard-meant";
 import { saysLapsIncluded, statedLength } from "./stated-length";
 import { STATED_LENGTH } from "./stated-length.data";
+import { statedMasses } from "./stated-masses";
 import { offStep } from "./step";
 import { isSumOfLegs } from "./sum-of-legs";
 
@@ -176,7 +177,7 @@ function sheetHabits(
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
-    identities: identityHabits(answers, before?.identities ?? null),
+    identities: identityHabits(answers, before?.identities ?? null, statedMasses(answers, reading)),
   };
   return before !== null && areEqual(habits, before) ? before : habits;
 }

@@ -4,6 +4,7 @@ import { cleanText } from "./cells/clean-text";
 import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
 import { isWord, plainWords } from "./cells/row-words";
+import { UNIT_OF_LENGTHS } from "./columns/unit-in-title";
 import { knownWords } from "./header/known-words";
 import { recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
@@ -24,9 +25,6 @@ const COUNT = /(?<!\p{L})(?:n|no|nr|nos|qty)[.\u00b0\u00ba:]*\s*(\d+)(?![\d.,])/
 const COUNT_BEFORE = /(?:^|\s)(\d+)\s*[-x*]?\s*$/;
 const MARK = /(?<!\p{L})(?:pos|поз|mk|mark|rep)[.:]*\s*([\p{L}\d][\p{L}\d/-]*)/iu;
 const MARK_BEHIND = /(?<![\p{L}\d])(\p{Lu}{1,2}\d{1,4}[a-z]?)(?![\p{L}\d])/u;
-const UNIT_OF_LENGTHS =
-  /(?:lengths?|dimensions|lunghezze|longitudes|longueurs|comprimentos|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
-
 /** What one text says of a bar, each as it is typed. */
 interface JoinedBar {
   readonly mark: string | null;

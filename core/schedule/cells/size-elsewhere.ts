@@ -6,10 +6,17 @@ import { EIGHTHS_OF_INCH, ROUND_STEEL } from "../evidence/evidence.data";
 const EIGHTHS = /^#\s?(\d(?:\.\d)?)$/;
 /** 5/8" is a bar of five eighths, which the American table calls #5. */
 const FRACTION = /^(?:(\d)(?:\s+|$))?(?:(\d)\/([248]))?\s*(?:"|in\.?|inch)$/;
+const SIGN = /^[\u00f8\u00d8\u2300\u03a6\u03c6]\s*(?=\d)/;
 const MM_PER_METRE = 1000;
 
 function asEighths(typed: string): string {
-  const [, whole, over, under] = FRACTION.exec(typed.trim().replace(/^(\d)"$/, '$1 "')) ?? [];
+  const [, whole, over, under] =
+    FRACTION.exec(
+      typed
+        .trim()
+        .replace(SIGN, "")
+        .replace(/^(\d)"$/, '$1 "'),
+    ) ?? [];
   if (whole === undefined && over === undefined) return typed;
   const eighths = 8 * Number(whole ?? 0) + (8 * Number(over ?? 0)) / Number(under ?? 1);
   return Number.isInteger(eighths) && eighths > 1 ? `#${eighths}` : typed;

@@ -57,10 +57,10 @@ export function sizesTyped(sample: Sample | undefined): string[] {
 
 const OFTEN = 2;
 
-/** What is typed in several rows. */
-export function typedOften(sample: Sample | undefined): ReadonlySet<string> {
+/** What is typed in several rows, of all tables side by side. */
+export function typedOften(samples: readonly (Sample | undefined)[]): ReadonlySet<string> {
   const counts = new Map<string, number>();
-  for (const text of sizesTyped(sample)) counts.set(text.trim(), (counts.get(text.trim()) ?? 0) + 1);
+  for (const text of samples.flatMap(sizesTyped)) counts.set(text.trim(), (counts.get(text.trim()) ?? 0) + 1);
   return new Set([...counts].filter(([, count]) => count >= OFTEN).map(([text]) => text));
 }
 

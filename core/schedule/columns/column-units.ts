@@ -19,13 +19,13 @@ export interface Decided {
   readonly by: UnitReason;
 }
 
-/** The unit that words, the dimensions beside it or the size of its numbers give a column. */
+/** The unit that words over it or in the title, the dimensions beside it or the size of its numbers give a column. */
 export function unitOf(
   column: HeaderColumn,
   sample: Sample,
   comma: CommaUse,
   standard: Standard,
-  byLength: ColumnUnit | null,
+  { byLength, said }: { readonly byLength: ColumnUnit | null; readonly said: ColumnUnit | null },
 ): Decided {
   const middle = median([
     ...sample.numbers.filter((number) => number > 0 && number < 30_000),
@@ -36,7 +36,8 @@ export function unitOf(
     return { unit: column.unit, guess: null, isGuess: false, asks: false, by: { code } };
   }
   if (column.unit !== null) return againstHeader(column, column.unit, middle);
-  if (standard.unit === "in") {
+  const isBarLength = column.kind === "length" || column.kind === "totalLength";
+  if (standard.unit === "in" && (said === null || !isBarLength)) {
     if (middle !== null && middle > 1500) return byMagnitude("mm", middle);
     const guess = "taken in inches, the unit of the standard";
     return { unit: "in", guess, isGuess: false, asks: false, by: { code: "standard" } };
@@ -45,11 +46,12 @@ export function unitOf(
     const guess = `taken in ${byLength}: so the dimensions make up the lengths`;
     return guessed(byLength, guess, { code: "dimensions" });
   }
-  const isBarLength = column.kind === "length" || column.kind === "totalLength";
   if (middle !== null && byLength === null) {
     if (isBarLength && middle < 20) return byMagnitude("m", middle);
     if (isDimension(column.kind) && middle < 5) return byMagnitude("m", middle);
   }
+  if (said !== null && isBarLength)
+    return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
 }

@@ -32,6 +32,7 @@ import { kgByRow } from "./kg-by-row";
 import { LENGTH_KINDS } from "./length-kinds";
 import { membersCarryDown } from "./members-carry-down";
 import { unitBySize } from "./unit-by-size";
+import { unitInTitle } from "./unit-in-title";
 
 /** Everything about a table's columns that is settled once, before its rows are read. */
 export interface TableLayout {
@@ -80,12 +81,14 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const units = new Map<ColumnKind, Decided>();
   const asks = new Map<ColumnKind, string>();
   const guesses: SheetGuess[] = [];
+  const said = unitInTitle(source.cells, header.top);
   // the length first: dimensions are measured against it
   for (const column of [...block.columns].sort((one, other) => order(one) - order(other))) {
     if (!LENGTH_KINDS.has(column.kind)) continue;
     const sample = samples.get(column.kind) as Sample;
     const own = commaOfColumn(column, sample, comma);
-    const decided = unitOf(column, sample, own, standard, dimensionUnit(column, block, rows, lengths, own));
+    const byLength = dimensionUnit(column, block, rows, lengths, own);
+    const decided = unitOf(column, sample, own, standard, { byLength, said });
     const feetInches = isFeetInches(sample, decided.unit, standard);
     lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });
     units.set(column.kind, decided);
@@ -163,12 +166,20 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
-    habitualSizes: typedOften(samples.get("size")),
+    habitualSizes: typedOften([samples.get("size"), ...sizesBeside(source, header, block)]),
     asks,
     guesses,
     ignored: new Set(block.ignored),
     headerTexts: headerTexts(source, header, block),
   };
+}
+
+/** The size columns of the other tables under the same head. */
+function sizesBeside(source: ColumnSource, header: Header, block: HeaderBlock): readonly Sample[] {
+  return header.blocks.flatMap((other) => {
+    const size = other === block ? undefined : other.columns.find(({ kind }) => kind === "size");
+    return size === undefined ? [] : [sampleOf(sampleRows(source, header, other), size.column)];
+  });
 }
 
 function massReason(unit: ColumnUnit | null, corrected: boolean, by: "arithmetic" | undefined): UnitReason {

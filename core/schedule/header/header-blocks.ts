@@ -229,5 +229,8 @@ export function sizeNamed(text: string, standard: Standard): string | null {
   if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d[\d/ ]*"$/u.test(bare)) return null;
   const reading = standard.readSize(bare);
   const own = isRefusal(reading) ? null : (reading.bar?.size ?? null);
-  return own ?? (sizeElsewhere(bare) === null ? null : bare);
+  if (own !== null) return own;
+  // two letters of a bar type that no standard held has before all its sizes: "HD19"
+  const isSize = sizeElsewhere(bare) !== null || sizeElsewhere(bare.replace(/^\p{Lu}{2}\s?/u, "")) !== null;
+  return isSize ? bare : null;
 }

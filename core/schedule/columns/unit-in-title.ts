@@ -1,0 +1,27 @@
+import type { ColumnUnit } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
+import { LONGEST_WORDS } from "../cells/longest-text";
+import type { Cell } from "../sheet";
+
+/** What a title or note says of all lengths: "lengths in cm"; common practice in each of these languages. */
+export const UNIT_OF_LENGTHS =
+  /(?:lengths?|dimensions|lunghezze|longitudes|longueurs|comprimentos|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
+
+/** rows of the tallest title block */
+const TITLE_ROWS = 8;
+const UNITS: Readonly<Record<string, ColumnUnit>> = {
+  ...{ mm: "mm", cm: "cm", m: "m" },
+  ...{ "\u043c\u043c": "mm", "\u0441\u043c": "cm", "\u043c": "m" },
+};
+
+/** The unit that the rows over the head of a list give for its lengths; null where they give none, or several. */
+export function unitInTitle(cellsOf: (row: number) => readonly Cell[], top: number): ColumnUnit | null {
+  const said = new Set<ColumnUnit>();
+  for (let row = top - 1; row >= Math.max(0, top - TITLE_ROWS); row -= 1)
+    for (const cell of cellsOf(row)) {
+      if (typeof cell !== "string" || cell.length > LONGEST_WORDS) continue;
+      const unit = UNITS[UNIT_OF_LENGTHS.exec(cleanText(cell))?.[1]?.toLowerCase() ?? ""];
+      if (unit !== undefined) said.add(unit);
+    }
+  return said.size === 1 ? ([...said][0] ?? null) : null;
+}
