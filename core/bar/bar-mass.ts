@@ -49,7 +49,7 @@ function massOf(facts: BarFacts, purpose: BarPurpose, count: number): number | R
 /**
  * kg/m of the bar by the standard in force. A size or bar type that it does not hold, or that nearly all sizes of the
  * sheet show to be of another, is weighed as the sheet itself weighs it, where its masses agree with each other or with
- * the table of the other standard; else by that table.
+ * the table of the other standard, or where it states kg/m; else by that table.
  */
 export function perMetreToWeigh(facts: BarFacts): number | null {
   const { bar, row } = facts;
@@ -65,7 +65,8 @@ export function perMetreToWeigh(facts: BarFacts): number | null {
 
 function ofSheet(facts: BarFacts, ofTable: number): number | null {
   const { row, diameter, count } = facts;
-  const learnt = facts.sheet.habits.identities.perMetre.get(diameter ?? 0);
+  const { identities, statedMasses } = facts.sheet.habits;
+  const learnt = identities.perMetre.get(diameter ?? 0) ?? statedMasses.get(diameter ?? 0);
   if (learnt !== undefined) return learnt;
   const metres = ((row.length ?? 0) / MM_PER_METRE) * (count ?? 0);
   const own = row.mass === null || !(metres > 0) ? Number.NaN : row.mass / metres;

@@ -18,12 +18,8 @@ const MM_PER_METRE = 1000;
 const DECIMALS = 1000;
 
 /** Which products most of the rows keep, whichever they are; masses that are as before an edit stay that object. */
-export function identityHabits(
-  answers: AnswersOfBars,
-  before: IdentityHabits | null,
-  stated: ReadonlyMap<number, number>,
-): IdentityHabits {
-  const found = { perMetre: new Map([...stated, ...ownMasses(answers)]) };
+export function identityHabits(answers: AnswersOfBars, before: IdentityHabits | null): IdentityHabits {
+  const found = { perMetre: ownMasses(answers) };
   const perMetre = before !== null && samePerMetre(before, found) ? before.perMetre : found.perMetre;
   const broken = answers.those(brokenProducts, perMetre);
   const { share: least, rows } = IDENTITIES.value;

@@ -6,6 +6,7 @@ import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
 import { FactsInHand } from "./facts-in-hand";
 import { codeAndFree, freeLeftBlank } from "./free-left-blank";
+import { samePerMetre } from "./identity-habits";
 import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
@@ -177,9 +178,17 @@ function sheetHabits(
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     standardMeant: standardMeant(answers, bars[0]?.standard),
-    identities: identityHabits(answers, before?.identities ?? null, statedMasses(answers, reading)),
+    identities: identityHabits(answers, before?.identities ?? null),
+    statedMasses: statedMassesAgain(answers, reading, before),
   };
   return before !== null && areEqual(habits, before) ? before : habits;
+}
+
+/** Masses that are as before an edit stay that object. */
+function statedMassesAgain(answers: AnswersOfBars, reading: ScheduleReading, before: SheetHabits | null) {
+  const perMetre = statedMasses(answers, reading);
+  const known = before?.statedMasses;
+  return known !== undefined && samePerMetre({ perMetre: known }, { perMetre }) ? known : perMetre;
 }
 
 /** What titles and notes say of lengths; a length that many bars are beyond is of something else. */

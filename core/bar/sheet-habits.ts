@@ -47,6 +47,8 @@ export interface SheetHabits {
   readonly lapsIncluded: boolean;
   /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */
   readonly freeLeftBlank: string;
+  /** kg/m that a line of the sheet states for a diameter: what bars of no standard held are weighed by */
+  readonly statedMasses: ReadonlyMap<number, number>;
   /** the products that most rows keep */
   readonly identities: IdentityHabits;
 }
@@ -79,6 +81,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.statedLength?.typed === b.statedLength?.typed &&
     a.statedLength?.cell === b.statedLength?.cell &&
     a.standardMeant?.id === b.standardMeant?.id &&
+    a.statedMasses === b.statedMasses &&
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums
   );
