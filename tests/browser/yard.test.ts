@@ -180,6 +180,9 @@ describe("the yard's side of the workbench", () => {
     const pour = await first!.locator("input").getAttribute("data-pour");
     await first!.locator(".only-pour").click();
     expect(await yard().locator("p.total").textContent()).toContain("in 1 of 7 chosen");
+    const csv = await downloaded(() => part("tonnage").locator(".save-totals").click());
+    const lines = csv.toString().trimEnd().split("\r\n");
+    expect(lines.map((line) => line.split(",")[0])).toEqual(["\ufeffpour", pour, "total of 1 of 7 pours"]);
     await part("pages").locator(".make-tickets").click();
     await part("pages").locator(".ready").waitFor(WAIT);
     expect(await part("pages").locator(".notes").textContent()).toContain(`only of ${pour}`);

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { TotalsView } from "../../engine/totals-view";
+import { linesOfPours } from "../../model/lines-of-pours";
 import { tableCsv, tableText } from "../../model/local-table";
 import type { PoursModel } from "../../model/pours-model";
 import { svgElement } from "../svg-element";
@@ -13,14 +14,13 @@ export function totalLine({ state: { totals, pours, sheet } }: PoursModel): Temp
   const typed = totals.asTyped === null ? "" : ` (${totals.asTyped} t by the lengths as typed)`;
   const all = html`<strong>${totals.total} t</strong> in ${totals.sheet}${typed}`;
   if (pours === null) return html`<p class="total">${all}</p>`;
-  const chosen = totals.pours.filter(({ pour }) => pours.includes(pour));
-  const sum = chosen.reduce((tonnes, { total }) => tonnes + Number(total), 0).toFixed(3);
+  const sum = Number(linesOfPours(totals, pours).at(-1)?.at(-1)).toFixed(3);
   return html`<p class="total"><strong>${sum} t</strong> in ${pours.length} of ${totals.pours.length} chosen; ${all}</p>`;
 }
 
 /** Tonnes by pour and size: a table in which pours are chosen, a chart, and ways to take it along. */
 export function tonnagePart(model: PoursModel): TemplateResult {
-  const { totals, isBehind } = model.state;
+  const { totals, isBehind, pours } = model.state;
   if (totals !== null && totals.held !== null) return heldBack(model, totals);
   return html`
     <div class="tonnage">
@@ -31,8 +31,8 @@ export function tonnagePart(model: PoursModel): TemplateResult {
           totals === null
             ? nothing
             : html`
-              ${poursButton(model, "copy-totals", "Copy", () => void model.copy(tableText(totals.table, "\t")))}
-              ${poursButton(model, "save-totals", "CSV", () => model.host.save(`${totals.sheet} tonnage.csv`, "text/csv", tableCsv(totals.table)))}
+              ${poursButton(model, "copy-totals", "Copy", () => void model.copy(tableText(linesOfPours(totals, pours), "\t")))}
+              ${poursButton(model, "save-totals", "CSV", () => model.host.save(`${totals.sheet} tonnage.csv`, "text/csv", tableCsv(linesOfPours(totals, pours))))}
             `
         }
         ${poursButton(model, "write-totals", "Write a Totals sheet", () => void model.writeTotals())}
@@ -80,7 +80,7 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
   };
   const isOnly = (pour: string): boolean => pours !== null && pours.length === 1 && pours[0] === pour;
   return html`
-    <p class="hint">Tonnes by cut length; waste is not in it. Pages are made of the ${totals.groupedBy}s ticked.</p>
+    <p class="hint">Tonnes by cut length; waste is not in it. Pages, the copy and the CSV are of the ${totals.groupedBy}s ticked.</p>
     <div class="wide" role="region" aria-label="Tonnes by ${totals.groupedBy} and size" tabindex="0">
       <table>
         <thead>
