@@ -73,10 +73,20 @@ const isSaid = (word: string): boolean => isWord("members-said", plainWords(word
 
 const SENTENCE = /\b(?:is|are|be|shall|must|complies|accordance|has|have|this schedule)\b/;
 
+/** of a heading that says at length where its member stands */
+const LONGEST_NAME = 160;
+
+/** "beam b1 to b9 on gridline a ...": a word for a member and its mark come first. */
+function beginsWithName(plain: string): boolean {
+  const word = /^(\p{L}+) \p{L}{1,3}\d+\b/u.exec(plain)?.[1] ?? "";
+  return MEMBER_WORDS.has(word) || MORE_MEMBER_WORDS.test(word);
+}
+
 /** True where a lone text names a member rather than says something about the bars. */
 export function isHeadingText(typed: string, standsFirst: boolean): boolean {
   const plain = plainWords(typed);
-  if (plain.length > 60 || SENTENCE.test(plain)) return false;
+  if (SENTENCE.test(plain)) return false;
+  if (plain.length > 60) return standsFirst && plain.length <= LONGEST_NAME && beginsWithName(plain);
   if (readHeading(typed).members !== null) return true;
   const isMember =
     plain.split(/[^\p{L}]+/u).some((word) => MEMBER_WORDS.has(word)) || MORE_MEMBER_WORDS.test(plain);

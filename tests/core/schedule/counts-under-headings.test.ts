@@ -68,3 +68,29 @@ describe("a bare count under headings that give several members", () => {
     expect(counts(ROWS, { elsewhere })).toEqual(OF_ALL);
   });
 });
+
+// common practice: a member is said with where it stands
+it.each([
+  [
+    "Beam B1 to B9 on gridline A between columns 1 and 12, second floor, north wing, stage two, west end bay, part",
+    true,
+  ],
+  [
+    "Slab 200 thick of concrete class C30 with a cover of 40 at the bottom and of 30 at the top, cast in two layers",
+    false,
+  ],
+  [
+    "Beam B1 bars are to be lapped away from the support, staggered, by no less than fifty diameters in each layer",
+    false,
+  ],
+])("takes %s for a member's name only where its mark comes first", (text, isMember) => {
+  const rows: Cell[][] = [
+    ["Mark", "Size", "Pcs", "Length (m)", "Shape"],
+    ["Beam B0"],
+    ["1", 16, 4, 5, null],
+    [text],
+    ["2", 8, 40, 1, null],
+  ];
+  const { bars } = readSchedule(sheetFromRows("List", rows), standard);
+  expect(bars.map(({ member }) => member)).toEqual(["Beam B0", isMember ? text : "Beam B0"]);
+});
