@@ -4,6 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
+import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { launchChromium } from "../_support/chromium";
 import { drawn, openWorkbench, type WorkbenchPage } from "./workbench-page";
 
@@ -174,6 +175,15 @@ describe("the workbench", () => {
     const mass = Number(/<c r="O5"[^>]*>.*?<v>([^<]*)<\/v>/.exec(xml)?.[1]);
     expect(mass).toBeCloseTo(84 * 9.85 * 3.854, 2);
     expect(xml).toMatch(/<c r="O5"[^>]*><f[^>]*>_xldudf_BAR_ROWMASS\(/);
+  });
+
+  test("should leave a mark as it is whose editor was only opened", async () => {
+    await bench.goTo("B13");
+    await bench.page.keyboard.press("F2");
+    await drawn(bench.page);
+    await bench.page.keyboard.press("Enter");
+    const saved = openWorkbook(new Uint8Array(await bench.save()));
+    expect(saved.read("Schedule").valueAt(12, 1)).toBe("0109");
   });
 
   test("should refuse what is no workbook, and keep the open one", async () => {

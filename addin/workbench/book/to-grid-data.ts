@@ -1,6 +1,6 @@
 import { translateFormulaToR1C1 } from "@borgar/fx";
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import { BooleanNumber, CellValueType, LocaleType } from "@univerjs/core";
+import { BooleanNumber, CellValueType, isTextFormat, LocaleType } from "@univerjs/core";
 import { addressAt } from "../../../core/schedule/cell-address";
 import { type Cell, isCellError } from "../../../core/schedule/sheet";
 import { parseRange } from "../../workbook/cell-address";
@@ -98,6 +98,9 @@ function gridSheet(
     for (const { column, value, style } of reading.cellsOfRow(row)) {
       const cell: ICellData = content(value, row, column);
       if (style !== 0) cell.s = styles[style] ?? styleId(style);
+      // a cell formatted as text keeps what is typed: there the grid's own apostrophe would stay in it
+      const isText = isTextFormat(formats[style]?.numberFormat ?? "");
+      if (isText && cell.t === CellValueType.FORCE_STRING) cell.t = CellValueType.STRING;
       line[column] = cell;
     }
     cellData[row] = line;
