@@ -72,7 +72,7 @@ const PAPER = 92;
 
 function drawing({ drawing: bar, unit, mark, shape }: Ticket): Markup {
   if (bar === null)
-    return html`<p class="none">No drawing here: bend it by the sketch on its own drawing.</p>`;
+    return html`<p class="none">No drawing here: bend it by the sketch on its own drawing. No bend or angle of it was checked.</p>`;
   const write = (mm: number): string => setLength(mm, unit);
   const drawn = barDrawing({ ...bar, frame: FRAME, ...(unit === "in" ? { write } : {}) });
   const title = `mark ${mark ?? "without a name"}, shape ${shape ?? ""}`;

@@ -27,6 +27,8 @@ const find = async (mark: string): Promise<void> => {
 describe("the bench", () => {
   test("should show the ticket of a mark, large, and the next and the one before", async () => {
     await find("0202");
+    // to whoever hears the page as well
+    expect(await place().locator('.progress[role="status"]').textContent()).toContain("Ticket of 0202");
     // BS 8666:2005 shape 21: A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to 2800
     expect(await place().locator(".cut").textContent()).toContain("2800");
     const size = await place()

@@ -54,7 +54,7 @@ describe("ticketPage", () => {
 
   it("should send to the sketch where the shape is drawn for each bar", () => {
     const drawn = textOf(page([["B1", "09", "H16", 1, 1, 1, 2600, "99", null, null]]));
-    expect(drawn).toContain("No drawing here: bend it by the sketch on its own drawing.");
+    expect(drawn).toContain("bend it by the sketch on its own drawing. No bend or angle of it was checked.");
   });
 
   it("should show no angle but the wanted one without a trial", () => {

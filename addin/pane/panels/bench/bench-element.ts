@@ -61,7 +61,9 @@ function chooser(model: BenchModel): TemplateResult {
         >${isMade ? "\u2713 made" : "Made"}</button
       >
     </form>
-    <p class="progress">${made.size} of ${marks.length} made</p>
+    <p class="progress" role="status">
+      ${ticket === null ? nothing : html`<span class="heard">Ticket of ${ticket.mark}, </span>`}${made.size} of ${marks.length} made
+    </p>
   `;
 }
 
@@ -98,7 +100,12 @@ function ticketPart(ticket: TicketView): TemplateResult {
             <ul>${holds.map((words) => html`<li>${words}</li>`)}</ul>
           </div>`
       }
-      ${ticket.svg === null ? nothing : html`<div class="drawing">${svgElement(ticket.svg)}</div>`} ${bendList(ticket)}
+      ${
+        ticket.svg === null
+          ? html`<p class="words">No drawing here: bend it by the sketch on its own drawing. No bend or angle of it was checked.</p>`
+          : html`<div class="drawing">${svgElement(ticket.svg)}</div>`
+      }
+      ${bendList(ticket)}
       <dl>${ticket.facts.map(({ name, value }) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`)}</dl>
       ${ticket.words.map((words) => html`<p class="words">${words}</p>`)}
       ${warnings.length === 0 ? nothing : html`<ul class="warnings">${warnings.map((words) => html`<li>${words}</li>`)}</ul>`}

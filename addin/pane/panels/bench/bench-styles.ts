@@ -76,6 +76,13 @@ export const benchStyles = css`
     padding: 0 12px 4px;
     font-size: var(--fontSizeBase200);
   }
+  .heard {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+  }
   .remark,
   .where {
     overflow-wrap: anywhere;

@@ -144,6 +144,7 @@ export function filters(model: PaneModel, memory: CheckMemory): TemplateResult |
         .value=${arrangement.text}
         @input=${({ target }: Event) => set({ text: (target as HTMLInputElement).value })}
       />
+      <span class="visually-hidden" role="status">${model.listed().length} of ${view.findings.length} listed</span>
     </div>
   `;
 }
