@@ -22,9 +22,18 @@ export class PaneElement extends ModelElement<PaneModel> {
   #opened = "";
   readonly #memory: CheckMemory = newCheckMemory(() => this.requestUpdate());
 
-  /** In a low pane the list comes first: the bar opens when it is asked for. */
+  /** In a low pane, as one that was just enlarged, the list comes first: the bar opens when it is asked for. */
   override firstUpdated(): void {
-    this.#memory.isBarFolded = this.clientHeight < LOW;
+    let wasLow: boolean | null = null;
+    const turn = (): void => {
+      const isLow = this.clientHeight < LOW;
+      if (isLow === wasLow) return;
+      wasLow = isLow;
+      this.#memory.isBarFolded = isLow;
+      this.requestUpdate();
+    };
+    turn();
+    new ResizeObserver(turn).observe(this);
   }
 
   override updated(): void {

@@ -230,7 +230,7 @@ const frameStyles = css`
     .place-panel {
       flex: none;
     }
-    .findings {
+    .place-panel > .findings {
       flex: none;
       height: 60vh;
     }
