@@ -221,7 +221,7 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
   // a word that may mean several things is not contradicted by the rows that tell which
   const word = headerAt(table, column);
   const isWeak = recogniseHeader(word)?.weak === true || ONE_LETTER.test(word);
-  const isContradicted = how === "contradicts" && !(isWeak && about === "role");
+  const isContradicted = how === "contradicts" && !(isWeak && about === "role") && !fitsEitherWay(decision);
   return {
     guess: isContradicted ? "words-contradicted" : filled,
     reason: decisionText(decision, table),
@@ -230,6 +230,12 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
     column,
     ...otherwise,
   };
+}
+
+/** As many rows agree as the words have it: another column decided, and no row speaks against the words. */
+function fitsEitherWay({ words, arithmetic }: ColumnDecision): boolean {
+  if (words === null || arithmetic === null) return false;
+  return words.kept === arithmetic.kept && words.tested === arithmetic.tested;
 }
 
 /** Null where a table begins with the sheet. */

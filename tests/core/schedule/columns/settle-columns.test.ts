@@ -78,6 +78,23 @@ describe("columns settled by words and arithmetic", () => {
     ]);
   });
 
+  it("should ask nothing where as many rows agree as the words have it", () => {
+    // number in each, members and their product, all under one head, as lists in Japanese have it
+    const rows = BARS.map(([size, count, metres, mass], index) => [
+      ...[String(index + 1), size, count / 2, 2, count, inMillimetres(metres), mass],
+    ]);
+    const reading = readSchedule(
+      sheetFromRows("S", [
+        ["\u756a\u53f7", "\u5f84", "\u672c\u6570", null, null, "\u5207\u65ad\u9577", "\u8cea\u91cf"],
+        [null, null, "1\u7b87\u6240", "\u7b87\u6240\u6570", "\u8a08", "(mm)", "(kg)"],
+        ...rows,
+      ]),
+      standard,
+    );
+    expect(reading.bars.map(({ total }) => total)).toEqual(BARS.map(([, count]) => count));
+    expect(reading.guesses?.filter(({ asks }) => asks)).toEqual([]);
+  });
+
   it("should leave a column as its user corrected it", () => {
     const head = HEAD.map((word) =>
       word === "Length" ? "Length (mm)" : word === "Mass" ? "Mass (kg)" : word,
