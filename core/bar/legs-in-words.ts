@@ -22,7 +22,7 @@ const NUMBER = String.raw`\d{1,5}(?:[.,]\d{1,3})?`;
 /** corners of a drawn course, as lists in Chinese draw them: 300\u2514 5900 \u2518300 */
 const CORNERS = "\u2500-\u257f";
 const CHAIN = new RegExp(
-  String.raw`(?<![\d.,])${NUMBER}(?:(?:\s*[+|–/-]\s*|\s*[${CORNERS}]+\s*)${NUMBER}){1,7}(?![\d.,])`,
+  String.raw`(?<![\d.,])${NUMBER}(?:(?:\s*[+|–/-]\s*|\s*[${CORNERS}]+\s*|\s{2,})${NUMBER}){1,7}(?![\d.,])`,
 );
 const PART = new RegExp(NUMBER, "g");
 
@@ -50,7 +50,7 @@ export function offLegs(sheet: SheetFacts): OffLegs[] {
       const bars = sheet.bars.filter(({ row }) => row.table === table);
       // few lists have such words, and most need not be looked through
       if (summed(sheet, bars.slice(0, looked), column).length < rows) continue;
-      const found = offAmong(summed(sheet, bars, column), column);
+      const found = offAmong(summed(sheet, bars, column), alone(sheet, bars, column), column);
       if (found !== null) return found;
     }
     return [];
@@ -84,6 +84,20 @@ function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): r
   });
 }
 
+const LONE = new RegExp(String.raw`^\s*${NUMBER}\s*$`);
+
+/** Rows whose text is one number, which where the others join legs is a straight bar, or one whose legs are left out. */
+function alone(sheet: SheetFacts, bars: readonly BarFacts[], column: number): readonly Summed[] {
+  return bars.flatMap((facts) => {
+    const text = sheet.sheet.cell(facts.row.row, column);
+    const { length } = facts.row;
+    if (typeof text !== "string" || !LONE.test(text) || length === null || length <= 0) return [];
+    const leg = Number(text.replace(",", "."));
+    const rounded = roundedOff({ legs: [leg], typed: text });
+    return [{ facts, legs: text.trim(), sum: leg, bends: 0, least: leg, rounded, length }];
+  });
+}
+
 /** Half of the last decimal of each leg; whole numbers of mm are not rounded. */
 function roundedOff({ legs, typed }: { readonly legs: readonly number[]; readonly typed: string }): number {
   const decimals = /[.,](\d+)/.exec(typed)?.[1]?.length ?? 0;
@@ -98,8 +112,10 @@ const DEDUCTED_SHARE = 0.8;
 const ROUNDED_OFF = 0.02;
 /** mm: a shorter figure is no leg */
 const SHORTEST_LEG = 20;
+/** mm: a shorter number on its own is a shape or a size */
+const SHORTEST_STRAIGHT = 200;
 
-function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
+function offAmong(all: readonly Summed[], lone: readonly Summed[], column: number): OffLegs[] | null {
   const { rows, share, within } = LEGS_IN_WORDS.value;
   let best = { mm: 1, less: 0, kept: 0, off: Infinity };
   const made = ({ sum, bends, facts }: Summed, mm: number, less: number): number =>
@@ -127,7 +143,8 @@ function offAmong(all: readonly Summed[], column: number): OffLegs[] | null {
     // lengths after deductions are rounded each its own way
     return less === 0 || (off > ROUNDED_OFF * one.length && off < one.length);
   };
-  return all.filter(isOff).map((one) => ({
+  const isOffAlone = (one: Summed): boolean => one.sum * mm >= SHORTEST_STRAIGHT && isOff(one);
+  return [...all.filter(isOff), ...lone.filter(isOffAlone)].map((one) => ({
     ...{ facts: one.facts, column, legs: one.legs, less, kept, tested: all.length },
     sum: made(one, mm, less),
   }));

@@ -10,17 +10,21 @@ export interface RunInWords {
 }
 
 const LONGEST = 120;
-const NUMBER = String.raw`\d{1,6}(?:[.,]\d{1,3})?`;
+const NUMBER = String.raw`(?:\d{1,3}(?:[ \u00a0\u202f]\d{3})+(?!\d)|\d{1,6}(?:[.,]\d{1,3})?)`;
 const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b)`;
 const FEET = String.raw`(\d{1,3})\s*['′](?:\s*-?\s*(\d{1,2})\s*["″])?`;
 const SPACED = new RegExp(
-  String.raw`(?:@|(?<![\p{L}\d])c\s*/\s*c|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<!\p{L})(?:at|cada|every|alle|tous les|ogni|co|каждые|шаг|كل)\s)\s*(${NUMBER})\s*(${UNIT})?`,
+  String.raw`(?:@|(?<![\p{L}\d])c\s*/\s*c|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|(?<!\p{L})(?:at|cada|every|alle|tous les|ogni|co|каждые|шаг|كل)\s)\s*(${NUMBER})\s*(${UNIT})?`,
   "iu",
 );
 const OVER = new RegExp(
   String.raw`(?<!\p{L})(?:${[...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|")})\s*[:=]?\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
   "iu",
 );
+/** the run alone, with its unit: "Ø8/15 short way, 4.50 m" */
+const ALONE = new RegExp(String.raw`[,;]\s*()()(${NUMBER})\s*(m)(?![\p{L}\d])`, "iu");
+/** the run before the spacing: "660 c/20", "L=6,60 c/20" */
+const BEFORE = new RegExp(String.raw`(?:^|[\s=:])()()(${NUMBER})\s*(${UNIT})?\s*$`, "iu");
 const INCHES_OF_FOOT = 12;
 
 /**
@@ -33,13 +37,14 @@ export function runInWords(text: string): RunInWords | null {
   const spaced = SPACED.exec(text);
   if (spaced === null) return null;
   const rest = text.slice(spaced.index + spaced[0].length);
-  const over = OVER.exec(rest);
+  const over = OVER.exec(rest) ?? ALONE.exec(rest) ?? BEFORE.exec(text.slice(0, spaced.index));
   if (over === null) return null;
   const [, feet, inches, plain, unit] = over;
   const spacing = numberOf(spaced[1]);
   const spacingUnit = unitOf(spaced[2]);
-  const run = feet === undefined ? numberOf(plain) : Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0);
-  const runUnit = feet === undefined ? unitOf(unit) : "in";
+  const isInFeet = feet !== undefined && feet !== "";
+  const run = !isInFeet ? numberOf(plain) : Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0);
+  const runUnit = !isInFeet ? unitOf(unit) : "in";
   if (!(spacing > 0) || !(run > 0)) return null;
   const isKnown = spacingUnit !== null && runUnit !== null;
   const gaps = isKnown ? (run * MM_PER_UNIT[runUnit]) / (spacing * MM_PER_UNIT[spacingUnit]) : null;
@@ -47,7 +52,7 @@ export function runInWords(text: string): RunInWords | null {
 }
 
 function numberOf(typed: string | undefined): number {
-  return Number((typed ?? "").replace(",", "."));
+  return Number((typed ?? "").replace(/\s/g, "").replace(",", "."));
 }
 
 function unitOf(typed: string | undefined): "mm" | "cm" | "m" | "in" | null {

@@ -67,6 +67,14 @@ describe("counts over a run that words give", () => {
     // 3600/200 + 1 = 19, 2600/200 + 1 = 14, 4250/250 + 1 = 18
     ["metres over millimetres", "at 200 c/c over 3.6 m", "at 200 c/c over 2.6 m", "at 250 c/c over 4.25 m"],
     ["centimetres of another language", "c/20 em 360", "c/20 em 260", "c/25 em 425"],
+    ["a space at the thousand", "@ 200 over 3 600, B1", "@ 200 over 2 600, T2", "@ 250 over 4 250"],
+    ["the run before the spacing", "360 c/20", "L=260 c/20", "425 c/25"],
+    [
+      "a size before the spacing",
+      "\u00d810/20 alt, 3.60 m",
+      "\u00d810/20, 2.60 m",
+      "\u00d810/25 uzun, 4.25 m",
+    ],
     ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
   ])("should name the row that leaves the way of the others: %s", (_, one, two, three) => {
     const row = (mark: string, count: number, remark: string) => [mark, "H10", count, 2000, remark];

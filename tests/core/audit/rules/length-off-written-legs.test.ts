@@ -79,4 +79,26 @@ describe("legs that a row writes in one cell", () => {
       "E8: length 6600 mm is not the 6000 mm that 30/540/30 make, as in 4 of 5 rows",
     ]);
   });
+
+  it("should read legs that only spaces part", () => {
+    const bars = BARS.map((bar) => [
+      ...bar.slice(0, 3),
+      String(bar[3]).replaceAll("+", "  "),
+      ...bar.slice(4),
+    ]);
+    expect(said([HEADS, ...bars])).toEqual([]);
+    // 3 + 165 is 168
+    expect(said([HEADS, ...bars, ["N7", 20, 8, "3  165", 195, 15.6]])).toEqual([
+      "E8: length 1950 mm is not the 1680 mm that 3  165 make, as in 4 of 5 rows",
+    ]);
+  });
+
+  it("should take a number alone for a straight bar, which may have lost a leg", () => {
+    expect(said([HEADS, ...BARS, ["N7", 16, 18, "450", 450, 81]])).toEqual([]);
+    expect(said([HEADS, ...BARS, ["N7", 18, 10, "160", 200, 20]])).toEqual([
+      "E8: length 2000 mm is not the 1600 mm that 160 make, as in 4 of 4 rows",
+    ]);
+    // a number of no bar's length is a shape
+    expect(said([HEADS, ...BARS, ["N7", 16, 18, "11", 450, 81]])).toEqual([]);
+  });
 });
