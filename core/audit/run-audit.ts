@@ -24,6 +24,7 @@ import { limitsInForce } from "./limits";
 import { rowFinding, sheetFinding } from "./make-finding";
 import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
+import { withOneOfSize } from "./one-of-size";
 import { openAsCorrected } from "./read-as-corrected";
 import {
   isOwnRule,
@@ -279,7 +280,7 @@ function reportOf(state: AuditState): AuditReport {
     const sure = isAssumed
       ? all.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
       : all;
-    return { facts: sheet.facts, told: sure };
+    return { facts: sheet.facts, told: withOneOfSize(sure) };
   });
   const isAsked = state.question.isStandardAssumed === true && told.some(asksForStandard);
   const bySheet = withWhatFollows(told, context.standard).map((all) =>
