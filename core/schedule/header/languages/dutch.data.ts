@@ -18,7 +18,19 @@ export const DUTCH: LanguageWords = {
     { kind: "unitMass", words: ["gewicht per m", "massa per m", "gewicht per meter"] },
     { kind: "grade", words: ["staalsoort", "kwaliteit", "betonstaal"] },
     { kind: "spacing", words: ["h o h", "hoh", "afstand"] },
-    { kind: "former", words: ["buigdoorn", "doorn", "doorndiameter"] },
+    {
+      kind: "former",
+      words: [
+        "buigdoorn",
+        "doorn",
+        "doorndiameter",
+        "buigrol",
+        "buigrol ø",
+        "buig- rol",
+        "buig- rol ø",
+        "buigdoorn ø",
+      ],
+    },
     { kind: "remark", words: ["opmerking", "opmerkingen"] },
   ],
   parts: {

@@ -11,6 +11,7 @@ export const GREEK: LanguageWords = {
     { kind: "ignored", words: ["α/α"] },
     { kind: "remark", words: ["παρατηρησεις"] },
     { kind: "spacing", words: ["αποσταση"] },
+    { kind: "former", words: ["τυμπανο", "τυμπανο d", "διαμετρος τυμπανου"] },
     { kind: "grade", words: ["ποιοτητα", "κατηγορια χαλυβα", "χαλυβας"] },
   ],
   parts: {

@@ -15,6 +15,15 @@ it.each(["Massa kg/m", "Berat/m kg/m", "น้ำหนัก กก./ม.", "Po
   },
 );
 
+// what the former is bent round is named by its roll or drum too
+it.each([
+  ["buig-\nrol \u00d8 mm", "mm"],
+  ["buigrol \u00d8", null],
+  ["\u03a4\u03a5\u039c\u03a0\u0391\u039d\u039f D (mm)", "mm"],
+])("takes %j for the former", (text, unit) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind: "former", unit });
+});
+
 describe("a row that letters or numbers the columns", () => {
   const rows = (letters: Cell[]): Cell[][] => [
     ["S.No", "Description", "Dia (mm)", "Nos", "Cut length (m)", "Total length (m)"],
