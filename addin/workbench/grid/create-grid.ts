@@ -68,6 +68,8 @@ export function createGrid(container: string): Grid {
       initialFormulaComputing: CalculationMode.FORCED,
     },
     sheets: { disableForceStringMark: true, disableForceStringAlert: true },
+    // marks and shape codes are texts on purpose: no corner of theirs needs a mark
+    disableTextFormatMark: true,
   });
   for (const entry of [...preset.plugins, UniverSheetsFilterPlugin]) {
     if (Array.isArray(entry)) univer.registerPlugin(...entry);
