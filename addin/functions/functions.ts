@@ -25,7 +25,7 @@ export async function developed(
 }
 
 /**
- * Length to schedule and cut: the standard's printed formula and rounding, else by geometry; given also where bends overlap, which CHECK and DEVELOPED tell
+ * Length to schedule and cut: the standard's printed formula and rounding, else by geometry
  * @customfunction CUTLENGTH
  * @param shape Shape code of the standard, or a path of legs and turns such as 500 +90 1200 -45 300
  * @param size Bar size, such as 16, H16, #5 or 15M

@@ -8,7 +8,7 @@ import { rowFunction } from "./lift";
 export const CUTLENGTH = rowFunction({
   name: "CUTLENGTH",
   description:
-    "Length to schedule and cut: the standard's printed formula and rounding, else by geometry; given also where bends overlap, which CHECK and DEVELOPED tell",
+    "Length to schedule and cut: the standard's printed formula and rounding, else by geometry",
   args: BAR_ARGUMENTS,
   row(row) {
     const bar = readBar(row, BAR_PLACES);

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { RULES } from "../../core/audit/rules/index";
+import { MEASURED_CODES } from "../../core/jobs/measured";
 import { packagesNamed } from "../_support/packages-named";
 
 const PAGES = fileURLToPath(new URL("../../.cache/pages", import.meta.url));
@@ -30,7 +31,7 @@ describe("a built page", () => {
   test.each(["workbench", "taskpane"])("%s should have the page of every rule beside it", (page) => {
     const text = readFileSync(`${PAGES}/${page}/rules.html`, "utf8");
     const codes = [...text.matchAll(/<article id="?([A-Z]+\d+)"?>/g)].map(([, code]) => code);
-    expect(codes).toEqual(RULES.map(({ code }) => code).sort());
+    expect(codes).toEqual([...RULES.map(({ code }) => code), ...Object.values(MEASURED_CODES)].sort());
     const rule = RULES.find(({ code }) => code === "BEND101");
     expect(text).toContain(`BEND101, <code>unsafe</code>. ${rule?.docs.summary}`);
     // no sign of the Markdown that it is made of

@@ -48,6 +48,8 @@ const IN_A_NOTE: Readonly<Record<string, string>> = {
   "base-to-slab: code 11 of the other list": "the list is held in part, so the code may be one of it",
   "old-footing-list: code 21 of the other list": "the same",
   "raft-to-slab: shape 97": "the same",
+  "intake-bars: grade 250":
+    "a remark's grade that no document holds is not judged: the gap in the marks alone is noted",
 };
 
 /** Not told: what a checker reads in words or sees in a sketch. */

@@ -69,12 +69,12 @@ describe("rowsToCut", () => {
     expect(refused).toEqual([expect.stringMatching(words)]);
   });
 
-  it("should tell a count of 0 and a guess, and drop neither silently", () => {
-    const { cut, notes } = asked(but(3, 0), ["Slab", "02", "H16", 4, -3000, "00", 3000]);
-    expect(cut).toMatchObject([{ mark: "02", length: 3000, count: 4 }]);
-    expect(notes).toEqual([
-      "1 row with a count of 0, which asks for nothing: D2",
-      "E3: -3000 was taken as 3000: a length is not negative",
+  it("should tell a count of 0, and refuse a length below nought", () => {
+    const { cut, refused, notes } = asked(but(3, 0), ["Slab", "02", "H16", 4, -3000, "00", 3000]);
+    expect(cut).toEqual([]);
+    expect(notes).toEqual(["1 row with a count of 0, which asks for nothing: D2"]);
+    expect(refused).toEqual([
+      "H16, mark 02, 4 bars, Bars!E3: -3000 is below nought, and no length is: 3000 may be meant; correct the cell",
     ]);
   });
 });
