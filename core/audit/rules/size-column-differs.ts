@@ -48,11 +48,14 @@ function isAboveZero(cell: Cell): boolean {
   return typeof cell === "string" && Number.parseFloat(cell.replace(",", ".")) > 0;
 }
 
-/** One size is 19 mm in one table and 19.1 in another: the number that names it tells. */
+/**
+ * One size is 19 mm in one table and 19.1 in another: the number that names it tells. "#6" over bars of 6 mm is no
+ * size in eighths of an inch: lists of metric bars write the sign for ribbed steel (common practice).
+ */
 function isSameSize(diameter: number, column: string, { diameter: own, typed }: SizeReading): boolean {
   if (diameter === own) return true;
   const [one, other] = [column, typed].map((text) => /\d+(?:[.,]\d+)?/.exec(text)?.[0]);
-  return one !== undefined && one === other && Math.abs(diameter - own) < SAME_SIZE;
+  return one !== undefined && one === other && (column.includes("#") || Math.abs(diameter - own) < SAME_SIZE);
 }
 
 /** mm */

@@ -119,10 +119,20 @@ const MOST_OFF_UNIT = 0.2;
 
 export function isFeetInches(sample: Sample, unit: ColumnUnit, standard: Standard): boolean {
   if (unit !== "in" && unit !== "ft" && standard.unit !== "in") {
-    return sample.texts.length > 0 && share(sample, /'|"|\d\s*ft\b/i) >= 0.5;
+    return sample.texts.length > 0 && (share(sample, /'|"|\d\s*ft\b/i) >= 0.5 || isDashed(sample));
   }
   return sample.texts.length > 0 && share(sample, FEET_MARK) >= 0.5;
 }
+
+/** "24-06" and "3-11" down a column: feet and inches as lists of the United States write them (common practice). */
+function isDashed(sample: Sample): boolean {
+  return sample.texts.some((text) => DASHED_ZERO.test(text)) && share(sample, DASHED) >= MOST_DASHED;
+}
+
+const DASHED = /^\d{1,3}\s*-\s*(?:0\d|1[01])(?:\s+\d+\/\d+)?$/;
+/** what no legs that are added, and no run of marks, would be written with */
+const DASHED_ZERO = /-\s*0\d/;
+const MOST_DASHED = 0.6;
 
 function share(sample: Sample, mark: RegExp): number {
   const marked = sample.texts.filter((text) => mark.test(text)).length;

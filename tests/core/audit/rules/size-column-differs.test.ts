@@ -37,3 +37,15 @@ it("should take a size that two tables hold a tenth apart for one", () => {
   const { findings } = runAudit({ sheets: [sheet], standard: standardNamed("BS8666:2005"), rules: [rule] });
   expect(findings.map(({ cell }) => cell)).toEqual(["G4"]);
 });
+
+// the sign stands for ribbed steel over lists of metric bars: common practice
+it("should take #6 over bars of 6 mm for their own size, and tell a length under another", () => {
+  const sheet = sheetFromRows("Wykaz", [
+    ["Bar mark", "Dia (mm)", "No. of bars", "Cutting length (m)", "#6", "#8", "#10", "#20"],
+    ["a", 6, 48, 1.36, 65.28, null, null, null],
+    ["b", 20, 10, 1.57, null, null, null, 15.7],
+    ["c", 10, 10, 2, null, null, null, 20],
+  ]);
+  const { findings } = runAudit({ sheets: [sheet], standard: standardNamed("INDIA-SITE"), rules: [rule] });
+  expect(findings.map(({ cell }) => cell)).toEqual(["H4"]);
+});
