@@ -172,7 +172,7 @@ describe("a folder as a job", () => {
     const { job } = JSON.parse(told.out);
     expect(job.unreadable).toEqual([]);
     expect(job.findings).toMatchObject([{ code: "JOB127", severity: "unsafe", outcome: "unsure" }]);
-    const out = ["--out", join(place, "tickets.html")];
+    const out = ["--out", join(mkdtempSync(join(tmpdir(), "barwright-register-out-")), "tickets.html")];
     for (const args of [["tonnage"], ["cutplan", "--stock", "12000"], ["tickets", ...out], ["inspect"]]) {
       const run = await barwright([args[0]!, place, ...args.slice(1)]);
       expect([args[0], run.exit, run.err.includes("not read"), run.err.includes("not inspected")]).toEqual([
