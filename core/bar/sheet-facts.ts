@@ -227,17 +227,12 @@ export function markAndMember({ row, markKey }: BarFacts): string {
   return JSON.stringify([markKey, row.mark, row.member]);
 }
 
-const hasFormer = ({ row }: BarFacts): boolean => row.former !== null;
 const isFormerBelow = ({ row, leastFormer }: BarFacts): boolean =>
   row.former !== null && leastFormer !== null && row.former < leastFormer.value;
 
 /** The largest former of each diameter, where the list keeps leasts of its own: "|20:100|10:20|"; else nothing. */
 function formersOwnWay(answers: AnswersOfBars): string {
-  const isOwn =
-    answers.figures(formerBelow).size >= FEWEST_OWN ||
-    (answers.count(isFormerBelow) >= FEWEST_OWN &&
-      isMost(answers.count(isFormerBelow) / answers.count(hasFormer)));
-  if (!isOwn) return "";
+  if (answers.figures(formerBelow).size < FEWEST_OWN) return "";
   return `|${[...answers.figures(formerTyped)].map(([size, all]) => `${size}:${Math.max(...all)}`).join("|")}|`;
 }
 

@@ -77,8 +77,6 @@ function mend(): void {
   toasts.forEach((toast, at) => {
     toast.setAttribute("aria-label", `Notices ${at + 2}`);
   });
-  for (const menu of document.querySelectorAll<HTMLElement>(".univer-popup"))
-    menu.inert = Number.parseFloat(menu.style.left) < -1_000;
 }
 
 function label(grid: Element, place: string, name: string): void {

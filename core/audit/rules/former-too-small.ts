@@ -71,13 +71,13 @@ export default defineRule({
       });
     } else if (former !== null && former < least - ROUNDED) {
       const { coating } = facts;
-      // most formers of the list are below the least of a document that nobody chose: it keeps another's
+      // formers of several sizes are below the least of a document that nobody chose: the list may keep another's
       const isOfAnother =
         context.isStandardAssumed &&
         facts.sheet.habits.formersOwnWay.includes(`|${facts.diameter}:${former}|`);
       report({
         messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",
-        ...(isOfAnother ? { severity: "note" as const, outcome: "unsure" as const } : {}),
+        ...(isOfAnother ? { outcome: "unsure" as const } : {}),
         at: "former",
         values: { former: { mm: former }, least: { mm: least }, size, coating: coating ?? "" },
         cite,

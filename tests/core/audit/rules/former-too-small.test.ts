@@ -1,4 +1,8 @@
+import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/former-too-small";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../../core/schedule/sheet";
+import { heldStandard } from "../../../_support/held-standard";
 import { ruleCases } from "../rule-cases";
 
 const CLOSED = "160 +90 400 +90 300 +90 400 +90 300 +90 160";
@@ -146,4 +150,21 @@ ruleCases(rule, {
       ],
     },
   ],
+});
+
+// BS 8666:2005 Table 2: at least 64 mm for 16, 140 for 20 and 175 for 25
+it("formers of one size below the least stay certain where nobody chose the standard; of three sizes they are perhaps", () => {
+  const told = (...formers: readonly (readonly [string, number])[]) => {
+    const rows = formers.map(([size, former], at) => [String(at + 1), size, 4, 1275, "11", 900, 400, former]);
+    const heads = ["Mark", "Size", "Total no.", "Length mm", "Shape code", "A", "B", "Former mm"];
+    const { findings } = runAudit({
+      sheets: [sheetFromRows("List", [heads, ...rows])],
+      standard: heldStandard("BS8666:2005"),
+      isStandardAssumed: true,
+      rules: [rule],
+    });
+    return findings.map(({ severity, outcome }) => `${severity} ${outcome}`);
+  };
+  expect(told(["H16", 50], ["H16", 50], ["H16", 50])).toEqual(Array(3).fill("unsafe broken"));
+  expect(told(["H16", 50], ["H20", 100], ["H25", 125])).toEqual(Array(3).fill("unsafe unsure"));
 });
