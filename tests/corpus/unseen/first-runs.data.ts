@@ -1,6 +1,22 @@
 /** Of a batch: books, and those whose tonnage was right on the first run and is now; planted mistakes found then and now. */
 export interface FirstRun {
-  readonly batch: "a" | "b" | "c" | "d" | "e" | "f" | "g" | "h" | "i" | "k" | "m" | "p" | "q" | "r" | "t";
+  readonly batch:
+    | "a"
+    | "b"
+    | "c"
+    | "d"
+    | "e"
+    | "f"
+    | "g"
+    | "h"
+    | "i"
+    | "k"
+    | "m"
+    | "p"
+    | "q"
+    | "r"
+    | "t"
+    | "u";
   readonly books: number;
   /** tonnage within one per cent at the first run, before anybody looked at a book */
   readonly rightFirst: number;
@@ -27,7 +43,8 @@ export const FIRST_RUNS: readonly FirstRun[] = [
   { batch: "k", books: 19, rightFirst: 19, mistakes: 36, foundFirst: 22, right: 19, found: 26, silent: 0 },
   { batch: "m", books: 20, rightFirst: 16, mistakes: 36, foundFirst: 25, right: 18, found: 28, silent: 1 },
   { batch: "p", books: 20, rightFirst: 15, mistakes: 36, foundFirst: 27, right: 20, found: 27, silent: 0 },
-  { batch: "q", books: 20, rightFirst: 15, mistakes: 36, foundFirst: 29, right: 18, found: 29, silent: 0 },
-  { batch: "r", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 24, right: 20, found: 24, silent: 0 },
-  { batch: "t", books: 20, rightFirst: 15, mistakes: 35, foundFirst: 24, right: 18, found: 26, silent: 0 },
+  { batch: "q", books: 20, rightFirst: 15, mistakes: 36, foundFirst: 29, right: 18, found: 31, silent: 0 },
+  { batch: "r", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 24, right: 20, found: 30, silent: 0 },
+  { batch: "t", books: 20, rightFirst: 15, mistakes: 35, foundFirst: 24, right: 18, found: 29, silent: 0 },
+  { batch: "u", books: 20, rightFirst: 15, mistakes: 36, foundFirst: 30, right: 15, found: 30, silent: 2 },
 ];
