@@ -7,8 +7,7 @@ import { rowFunction } from "./lift";
 /** BAR.CUTLENGTH: the length to schedule and cut, rounded as the standard says, in its unit. */
 export const CUTLENGTH = rowFunction({
   name: "CUTLENGTH",
-  description:
-    "Length to schedule and cut: the standard's printed formula and rounding, else by geometry",
+  description: "Length to schedule and cut: the standard's printed formula and rounding, else by geometry",
   args: BAR_ARGUMENTS,
   row(row) {
     const bar = readBar(row, BAR_PLACES);
