@@ -24,7 +24,7 @@ export default defineRule({
   docs: {
     summary:
       "A size that hardly any other row has is rolled nowhere, or the row's own mass or the summary by size says another.",
-    why: "A slip in the size passes where the standard in force is not the sheet's own. The other rows, the mass and the summary show it all the same. Where a size is none of the standard it is told with that, so no small table shows it alone.",
+    why: "A slip in the size passes where the standard in force is not the sheet's own. The other rows, the mass and the summary show it all the same. Where a size is none of the standard it is told with that, so no small table can show it alone.",
     failing: [],
     passing: [{ rows: [...LIST, bar("7", "20", 10, 49.32)] }],
   },
