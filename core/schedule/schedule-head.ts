@@ -1,4 +1,5 @@
 import type { ScheduleReading } from "./bar-row";
+import { TITLE_WORDS } from "./cells/title-words.data";
 
 /** What a schedule calls itself, as far as its sheet says. */
 export interface ScheduleHead {
@@ -10,58 +11,21 @@ export interface ScheduleHead {
   readonly date: string | null;
 }
 
-const WORDS: Readonly<Record<keyof ScheduleHead, readonly string[]>> = {
-  job: ["job", "project", "contract", "job no", "job number", "contract no", "site ref", "site reference"],
-  schedule: [
-    "schedule ref",
-    "schedule no",
-    "schedule reference",
-    "schedule number",
-    "bar schedule no",
-    "bar schedule ref",
-    "bar bending schedule no",
-    "bending schedule no",
-    "bbs no",
-    "bar schedule",
-    "bbs",
-    "schedule",
-  ],
-  drawing: [
-    ...["drawing no", "drawing number", "drawing", "dwg no", "dwg", "plan nr", "plan no", "no plan"],
-    ...[
-      "plan",
-      "plano no",
-      "plano",
-      "tavola",
-      "disegno",
-      "tegning",
-      "ritning",
-      "rysunek",
-      "desenho",
-      "tekening",
-    ],
-  ],
-  revision: [
-    ...["revision", "rev", "rev letter", "revision no", "rev no"],
-    ...["index", "indice", "revisione", "revisao", "revisie", "rewizja"],
-  ],
-  date: ["date", "date prepared", "date of revision", "revision date", "rev date"],
-};
-
 /** Job, schedule, drawing, revision and date out of the title block; null for what is not there. */
 export function scheduleHead(reading: ScheduleReading): ScheduleHead {
-  const fact = (words: readonly string[]): string | null => {
-    for (const word of words) {
+  const fact = (of: keyof ScheduleHead): string | null => {
+    const { own, besideOthers } = TITLE_WORDS[of];
+    for (const word of [...own, ...besideOthers]) {
       const value = reading.titleFacts?.get(word)?.trim();
       if (value !== undefined && value !== "") return value;
     }
     return null;
   };
   return {
-    job: fact(WORDS.job),
-    schedule: fact(WORDS.schedule),
-    drawing: fact(WORDS.drawing),
-    revision: fact(WORDS.revision),
-    date: fact(WORDS.date),
+    job: fact("job"),
+    schedule: fact("schedule"),
+    drawing: fact("drawing"),
+    revision: fact("revision"),
+    date: fact("date"),
   };
 }

@@ -27,3 +27,11 @@ export function readRemark(remark: string): RemarkReading | null {
   if (layers.length === 0 && hand === null && !alternate && !stagger) return null;
   return { layers, hand, alternate, stagger };
 }
+
+/** That reading with the layers that a size's cell names beside the bar: "T1 H16". */
+export function withLayers(reading: RemarkReading | null, named: string | null): RemarkReading | null {
+  if (named === null) return reading;
+  const layers = named.split(/\s+/);
+  if (reading === null) return { layers, hand: null, alternate: false, stagger: false };
+  return { ...reading, layers: [...layers, ...reading.layers] };
+}

@@ -2,9 +2,16 @@ import { LANGUAGES } from "../header/all-languages";
 import { cleanText } from "./clean-text";
 import { LONGEST_WORDS } from "./longest-text";
 import { ROW_WORDS, type RowWordUse } from "./row-words.data";
+import { TITLE_WORDS } from "./title-words.data";
 
+const titleWords = Object.values(TITLE_WORDS);
 const BY_USE = new Map<RowWordUse, ReadonlySet<string>>();
-for (const row of [...ROW_WORDS.rows, ...LANGUAGES.flatMap(({ rows = [] }) => rows)])
+for (const row of [
+  ...ROW_WORDS.rows,
+  { use: "title" as const, words: titleWords.flatMap(({ own }) => own) },
+  { use: "fact" as const, words: titleWords.flatMap(({ besideOthers }) => besideOthers) },
+  ...LANGUAGES.flatMap(({ rows = [] }) => rows),
+])
   BY_USE.set(row.use, new Set([...(BY_USE.get(row.use) ?? []), ...row.words.map(withoutMarks)]));
 
 /** what heads a total in a language begins its lines of sums too */

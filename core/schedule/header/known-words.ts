@@ -1,5 +1,6 @@
+import type { ScheduleReading } from "../bar-row";
 import type { Cell } from "../sheet";
-import { recogniseHeader } from "./recognise-header";
+import { KNOWN_HEADER_WORDS, recogniseHeader } from "./recognise-header";
 
 export const WIDEST = 16_384;
 
@@ -17,8 +18,17 @@ export function knownWords(cells: readonly Cell[]): number {
 
 const MOST_NEAREST_ROWS = 2000;
 
-/** The row with the most known words, the nearest to a header where none is found; null where no row has one. */
-export function rowOfMostWords(rowCount: number, cellsOf: (row: number) => readonly Cell[]): number | null {
+/** What was looked for where no header was found, and the row that comes nearest to one. */
+export function headerSought(
+  rowCount: number,
+  cellsOf: (row: number) => readonly Cell[],
+  isTransposed: boolean,
+): ScheduleReading["noHeader"] {
+  return { lookedFor: KNOWN_HEADER_WORDS, nearestRow: rowOfMostWords(rowCount, cellsOf), isTransposed };
+}
+
+/** The row with the most known words; null where no row has one. */
+function rowOfMostWords(rowCount: number, cellsOf: (row: number) => readonly Cell[]): number | null {
   let nearest: number | null = null;
   let most = 0;
   for (let row = 0; row < Math.min(rowCount, MOST_NEAREST_ROWS); row += 1) {

@@ -11,7 +11,7 @@ import { pathInUnit } from "../cells/path-in-unit";
 import { type CountReading, readCountText } from "../cells/read-count-text";
 import { inMillimetres, isPlainLength, readLengthCell } from "../cells/read-length-cell";
 import { readMassCell } from "../cells/read-mass-cell";
-import { readRemark } from "../cells/read-remark";
+import { readRemark, withLayers } from "../cells/read-remark";
 import { type ShapeCell, settleShape, shapeCellReader } from "../cells/read-shape-cell";
 import { type SizeCell, settleSize, sizeCellReader } from "../cells/read-size-cell";
 import { readNumberMark, readText, readTextCell, type TextReading } from "../cells/read-text-cell";
@@ -172,7 +172,7 @@ export class BarRowReader {
       setMark: null,
       legs,
       lap: draft.lap ?? lapBeside(columns, cells, layout.comma),
-      remarks: withLayer(said?.reading ?? null, called),
+      remarks: withLayers(said?.reading ?? null, called?.layer ?? null),
       superseded: (said?.isVoid ?? false) || saysVoid(cells[columns.size]),
       supersededBy: null,
       fill: this.sheet.fill?.(row, Math.max(columns.mark, 0)) ?? null,
@@ -379,13 +379,6 @@ export class BarRowReader {
 }
 
 const NO_SHAPE = { shape: null, legs: null };
-
-function withLayer(reading: RemarkReading | null, size: SizeCell | null): RemarkReading | null {
-  if (size === null || size.layer === null) return reading;
-  const layers = size.layer.split(/\s+/);
-  if (reading === null) return { layers, hand: null, alternate: false, stagger: false };
-  return { ...reading, layers: [...layers, ...reading.layers] };
-}
 
 function typedText(cell: Cell | undefined): string | null {
   if (cell === null || cell === undefined) return null;

@@ -9,11 +9,10 @@ import type { TableProof } from "../columns/table-proof";
 import { findHeader, type Header } from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
 import type { HeaderSource } from "../header/header-source";
-import { holdsOnlyWords, knownWords, rowOfMostWords } from "../header/known-words";
+import { headerSought, holdsOnlyWords, knownWords } from "../header/known-words";
 import { listsDetails, marksOf } from "../header/lists-details";
 import { listsOtherThings } from "../header/lists-other-things";
 import { numbersColumns } from "../header/numbers-columns";
-import { KNOWN_HEADER_WORDS } from "../header/recognise-header";
 import { repeatsHeader } from "../header/repeated-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
@@ -46,7 +45,7 @@ import { SheetNotes } from "./sheet-notes";
 import { isLineOfSums, SheetSums } from "./sheet-sums";
 import { sumsOnly } from "./sum-rows";
 import { type SumsHead, sumsHead } from "./sums-head";
-import { barsOfTitle } from "./title-facts";
+import { barsOfTitle, takeTitle } from "./title-facts";
 
 const MOST_ROWS_WITHOUT_HEADER = 2000;
 /** share of the bars that must be whole before a list is taken to go on from the sheet before */
@@ -98,10 +97,7 @@ export class SheetReader {
       this.readByArithmetic();
     passOverFoot(this.classes, this.reasons, this.bars.at(-1)?.row);
     const isConfirmed = this.access.isConfirmed;
-    const title = barsOfTitle(this.notes.facts, this.tables);
-    if (this.bars.every(({ member }) => member === null))
-      for (const bar of this.bars) bar.member = title.member;
-    if (title.pour !== null) for (const bar of this.bars) bar.pour ??= title.pour;
+    takeTitle(this.bars, barsOfTitle(this.notes.facts, this.tables));
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes.texts, isConfirmed);
     this.isGradeNoted = finished.isGradeNoted;
     return {
@@ -111,7 +107,10 @@ export class SheetReader {
       rowReasons: this.reasons,
       bars: this.bars,
       totals: this.sums.totals,
-      noHeader: this.tables.length > 0 || this.sums.summaries.length > 0 ? null : this.noHeader(),
+      noHeader:
+        this.tables.length > 0 || this.sums.summaries.length > 0
+          ? null
+          : headerSought(this.sheet.rowCount, this.access.cells, this.isTransposed),
       guesses: [...this.guesses, ...finished.guesses],
       summaries: this.sums.summaries,
       titleFacts: this.notes.facts,
@@ -397,10 +396,5 @@ export class SheetReader {
   private barOfMark(mark: string): DraftRow | null {
     this.isMarkAsked = true;
     return lastOfMark(this.bars, mark);
-  }
-
-  private noHeader(): ScheduleReading["noHeader"] {
-    const nearestRow = rowOfMostWords(this.sheet.rowCount, this.access.cells);
-    return { lookedFor: KNOWN_HEADER_WORDS, nearestRow, isTransposed: this.isTransposed };
   }
 }

@@ -82,6 +82,15 @@ export function barsOfTitle(
   };
 }
 
+/** Gives bars the member and pour of the title where they have none of their own. */
+export function takeTitle(
+  bars: readonly { member: string | null; pour: string | null }[],
+  { member, pour }: { readonly member: string | null; readonly pour: string | null },
+): void {
+  if (bars.every((bar) => bar.member === null)) for (const bar of bars) bar.member = member;
+  if (pour !== null) for (const bar of bars) bar.pour ??= pour;
+}
+
 /** Days from the first of the serial numbers that spreadsheets count dates by, to the first of 1970. */
 const FIRST_DAY = Date.UTC(1899, 11, 30);
 const MS_A_DAY = 86_400_000;

@@ -35,6 +35,8 @@ const bar = (mark: string, size: string, pour: string | null, member: string | n
   null,
 ];
 
+const COUNTED = ["Bar mark", "Size", "No. of members", "No. in each", "Total no.", "Length mm", "Shape", "A"];
+
 describe("reckonTonnage", () => {
   it("groups by pour over several sheets, a pour of one name being one", () => {
     const { tonnage, groupedBy } = reckonTonnage(
@@ -63,22 +65,12 @@ describe("reckonTonnage", () => {
   });
 
   it("doubts every total that is not members times each, and tells rows that are hidden", () => {
-    const heads = [
-      "Bar mark",
-      "Size",
-      "No. of members",
-      "No. in each",
-      "Total no.",
-      "Length mm",
-      "Shape",
-      "A",
-    ];
     const counts: [number, number, number][] = [
       ...[[2, 10, 20] as const, [2, 10, 22] as const, [3, 10, 33] as const, [1, 10, 11] as const],
       [2, 5, 12],
     ].map(([members = 0, each = 0, total = 0]) => [members, each, total]);
     const rows = counts.map((of, at): Cell[] => [String(at + 1), "H16", ...of, 2000, "00", 2000]);
-    const sheet = { ...sheetFromRows("Bars", [heads, ...rows]), isHiddenRow: (row: number) => row === 1 };
+    const sheet = { ...sheetFromRows("Bars", [COUNTED, ...rows]), isHiddenRow: (row: number) => row === 1 };
     const reckoned = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
     expect(reckoned.doubted.map(({ row }) => [row.cell, row.otherwise?.by])).toEqual(
       ["F3", "F4", "F5", "F6"].map((cell) => [cell, "members times each"]),
@@ -88,18 +80,8 @@ describe("reckonTonnage", () => {
   });
 
   it("doubts a row that repeats another", () => {
-    const heads = [
-      "Bar mark",
-      "Size",
-      "No. of members",
-      "No. in each",
-      "Total no.",
-      "Length mm",
-      "Shape",
-      "A",
-    ];
     const doubted = (rows: Cell[][]) => {
-      const sheet = sheetFromRows("Bars", [heads, ...rows]);
+      const sheet = sheetFromRows("Bars", [COUNTED, ...rows]);
       const reckoned = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
       return reckoned.doubted.map(({ row }) => [row.cell, row.otherwise?.by]);
     };
@@ -111,7 +93,7 @@ describe("reckonTonnage", () => {
     const [repeated] = tonnageNotes(
       reckonTonnage(
         [[...list, list[4] ?? []]].map((rows) => {
-          const sheet = sheetFromRows("Bars", [heads, ...rows]);
+          const sheet = sheetFromRows("Bars", [COUNTED, ...rows]);
           return { sheet, reading: readSchedule(sheet, standard) };
         }),
         standard,
