@@ -1,6 +1,7 @@
 import type { Shop } from "../shop/shop";
 import type { Citation, Cited } from "../standards/citation";
 import type { Standard } from "../standards/port";
+import { greatest } from "../units/extremes";
 import { isRefusal } from "../units/refusal";
 import { type DecidedBy, decidedWords } from "./decided-words";
 import { OF_SHOP_SHEET } from "./practice.data";
@@ -102,6 +103,6 @@ function stockLengthOf(
   return (diameter) => {
     const serving = bySize.filter((row) => row.diameter === null || row.diameter === diameter);
     if (serving.length === 0) return standard.supply.stockLength;
-    return written(Math.max(...serving.map(({ length }) => length)));
+    return written(greatest(serving.map(({ length }) => length)));
   };
 }

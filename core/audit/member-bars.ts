@@ -1,6 +1,7 @@
 import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
 import { compiledShape } from "../shapes/compiled-shape";
+import { greatest, least } from "../units/extremes";
 
 /** The bars that the links of one member may hold. */
 export interface MemberBars {
@@ -48,10 +49,10 @@ function findMembers(all: readonly BarFacts[]): MembersWithLinks {
   const members = new Map<string, MemberBars>();
   for (const [member, { links, mains }] of byMember) {
     if (links.length === 0 || mains.length === 0) continue;
-    const ofLinks = Math.max(...links);
+    const ofLinks = greatest(links);
     const thicker = mains.filter((diameter) => diameter > ofLinks);
-    const thinnest = thicker.length === 0 ? null : Math.min(...thicker);
-    members.set(member, { thinnest, thickest: Math.max(...mains) });
+    const thinnest = thicker.length === 0 ? null : least(thicker);
+    members.set(member, { thinnest, thickest: greatest(mains) });
   }
   return members;
 }

@@ -1,4 +1,5 @@
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
+import { greatest } from "../units/extremes";
 import type { BarFacts } from "./bar-facts";
 import { LENGTH_HABIT } from "./identities.data";
 import type { SheetFacts } from "./sheet-facts";
@@ -181,7 +182,7 @@ function offSums(
   const { sumShare } = LENGTH_HABIT.value;
   const kept = bars.filter((facts) => keeps(facts, SUM, step)).length;
   if (kept < 2 || kept < sumShare * bars.length) return [];
-  const places = Math.max(...bars.map((facts) => legsOf(facts).length));
+  const places = greatest(bars.map((facts) => legsOf(facts).length));
   const habit = { times: new Array<number>(places).fill(1), less: 0, kept, tested: bars.length };
   return bars.flatMap((facts, at) =>
     keeps(facts, SUM, step) ? [] : [{ at, habit, expected: byHabit(facts, SUM) }],
@@ -216,7 +217,7 @@ function habitOf(bars: readonly BarFacts[], step: number): LengthHabit | null {
     allowed: diameters.map((diameter) => step + slack + slackPerDiameter * diameter),
   };
   let best: LengthHabit | null = null;
-  const places = Math.max(...bars.map((facts) => legsOf(facts).length));
+  const places = greatest(bars.map((facts) => legsOf(facts).length));
   for (const times of multiples(places)) best = betterOf(tried, times, best);
   return best;
 }

@@ -1,6 +1,7 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
+import { greatest } from "../units/extremes";
 import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
@@ -233,7 +234,8 @@ const isFormerBelow = ({ row, leastFormer }: BarFacts): boolean =>
 /** The largest former of each diameter, where the list keeps leasts of its own: "|20:100|10:20|"; else nothing. */
 function formersOwnWay(answers: AnswersOfBars): string {
   if (answers.figures(formerBelow).size < FEWEST_OWN) return "";
-  return `|${[...answers.figures(formerTyped)].map(([size, all]) => `${size}:${Math.max(...all)}`).join("|")}|`;
+  const largest = [...answers.figures(formerTyped)].map(([size, all]) => `${size}:${greatest(all)}`);
+  return `|${largest.join("|")}|`;
 }
 
 const formerTyped = ({ row, diameter }: BarFacts) =>

@@ -71,7 +71,11 @@ const MOST_CELLS = 8;
 /** The rows that are in no total, reason by reason with their cells. */
 export function notInTotalWords(all: readonly NotInTotal[]): string[] {
   const byReason = new Map<string, NotInTotal[]>();
-  for (const row of all) byReason.set(row.why, [...(byReason.get(row.why) ?? []), row]);
+  for (const row of all) {
+    const alike = byReason.get(row.why);
+    if (alike === undefined) byReason.set(row.why, [row]);
+    else alike.push(row);
+  }
   const told = [...byReason].slice(0, MOST_REASONS);
   const more = [...byReason.values()].slice(MOST_REASONS).reduce((sum, list) => sum + list.length, 0);
   const isSeveral = new Set(all.map(({ sheet }) => sheet)).size > 1;

@@ -3,6 +3,7 @@ import type { Finding } from "../../../core/audit/finding";
 import { recheck } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { reckonTonnage } from "../../../core/totals/reckon-tonnage";
+import { greatest, least } from "../../../core/units/extremes";
 import { tonnesOf } from "../../../core/units/print-mass";
 import type { CellEdit } from "../../workbook/workbook-port";
 import { contentOf } from "./content-of";
@@ -56,7 +57,7 @@ export function followView(kept: KeptCheck, edits: readonly CellEdit[]): FollowV
 
 function judge({ sheet, audit }: KeptCheck, tried: Sheet, rows: ReadonlySet<number>) {
   const list = [...rows].map((row) => row - sheet.top);
-  return recheck(audit, tried, Math.min(...list), Math.max(...list)).report;
+  return recheck(audit, tried, least(list), greatest(list)).report;
 }
 
 const placeOf = ({ code, cell, row }: Finding): string => `${code} ${cell ?? row}`;

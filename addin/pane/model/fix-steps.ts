@@ -1,4 +1,5 @@
 import { isCellError, type Sheet } from "../../../core/schedule/sheet";
+import { greatest, least } from "../../../core/units/extremes";
 import { parseAddress } from "../../workbook/cell-address";
 import { type CellEdit, PartlyWritten } from "../../workbook/workbook-port";
 import type { AuditView, FindingView } from "../engine/audit-view";
@@ -142,7 +143,7 @@ export class FixSteps {
   /** The workbook does not tell of what we wrote ourselves. */
   #noteEdits(sheet: string, edits: readonly CellEdit[]): void {
     const rows = edits.map(({ cell }) => Number(/\d+$/.exec(cell)?.[0]) - 1);
-    this.host.judge.edited({ sheet, firstRow: Math.min(...rows), lastRow: Math.max(...rows) });
+    this.host.judge.edited({ sheet, firstRow: least(rows), lastRow: greatest(rows) });
   }
 }
 

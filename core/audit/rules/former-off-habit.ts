@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { greatest } from "../../units/extremes";
 import { defineRule } from "../rule";
 
 const bar = (size: string, former: number, length: number) => ({
@@ -25,10 +26,14 @@ export default defineRule({
     // bars of another standard than the one in force are judged by none
     const isForeign = sheet.habits.standardMeant !== null;
     const formers = sheet.answers.those(formerToCompare, isForeign);
-    const groups = new Map<string, typeof formers>();
-    for (const one of formers) groups.set(one.answer.bar, [...(groups.get(one.answer.bar) ?? []), one]);
+    const groups = new Map<string, (typeof formers)[number][]>();
+    for (const one of formers) {
+      const group = groups.get(one.answer.bar);
+      if (group === undefined) groups.set(one.answer.bar, [one]);
+      else group.push(one);
+    }
     for (const group of groups.values()) {
-      const largest = Math.max(...group.map(({ answer }) => answer.former));
+      const largest = greatest(group.map(({ answer }) => answer.former));
       const others = group.filter(({ answer }) => answer.former === largest);
       const [odd] = group.filter(({ answer }) => answer.former < largest);
       // one that is unlike all others, where another of its shape has theirs

@@ -61,13 +61,14 @@ export default defineRule({
 /** Bars of sizes that no other bar has, in a list long enough to tell. */
 function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
   if (bars.length < STRAY_SIZE.value.leastRows) return [];
-  const byDiameter = new Map<string, BarFacts[]>();
+  /** null where more bars than one have the size */
+  const only = new Map<string, BarFacts | null>();
   for (const facts of bars) {
     if (facts.row.sizeTyped === null || facts.row.superseded === true) continue;
     const key = String(facts.diameter ?? facts.row.sizeTyped.trim());
-    byDiameter.set(key, [...(byDiameter.get(key) ?? []), facts]);
+    only.set(key, only.has(key) ? null : facts);
   }
-  return [...byDiameter.values()].flatMap((alike) => (alike.length === 1 ? alike : []));
+  return [...only.values()].filter((facts) => facts !== null);
 }
 
 function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
