@@ -137,7 +137,12 @@ async function open(given: Uint8Array | Promise<ArrayBuffer>, name: string): Pro
 async function printSheet(): Promise<void> {
   try {
     const { sheetPage } = await import(/* webpackChunkName: "later-print" */ "./sheet-page");
-    printInFrame(sheetPage(grid, overlay, { file: shown.name, standard: model.state.standard }));
+    printInFrame(
+      sheetPage(grid, overlay, {
+        file: shown.name,
+        standard: model.state.view?.standard.id ?? model.state.standard,
+      }),
+    );
   } catch (problem) {
     model.report(problem);
   }

@@ -9,6 +9,8 @@ export interface AuditQuestion {
   readonly sheets: readonly Sheet[];
   /** nobody chose the standard: it is the default */
   readonly isStandardAssumed?: boolean;
+  /** nobody chose the standard: it is the one that the sheets name */
+  readonly isStandardNamed?: boolean;
   readonly standard: Standard;
   /** the one sheet to be judged and reported on; the others are read for what only several show */
   readonly only?: string | null;

@@ -9,6 +9,8 @@ export interface RuleContext {
   readonly standard: Standard;
   /** nobody chose the standard */
   readonly isStandardAssumed: boolean;
+  /** nobody chose it, and it is the one that the sheets themselves name */
+  readonly isStandardNamed: boolean;
   readonly limits: LimitsInForce;
   /** machines, formers in stock and lifting gear of the Shop sheet; null where the book has none */
   readonly shop: Workshop | null;

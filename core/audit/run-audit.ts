@@ -68,6 +68,7 @@ export function openAudit(asked: AuditQuestion): Audit {
     rules: RULES,
     only: null,
     isStandardAssumed: false,
+    isStandardNamed: false,
     isOnce: false,
     ...asked,
   };
@@ -82,6 +83,7 @@ export function openAudit(asked: AuditQuestion): Audit {
   const context: RuleContext = {
     standard,
     isStandardAssumed: question.isStandardAssumed === true,
+    isStandardNamed: question.isStandardNamed === true,
     limits,
     shop,
     own,
@@ -282,7 +284,8 @@ function reportOf(state: AuditState): AuditReport {
       : all;
     return { facts: sheet.facts, told: withOneOfSize(sure) };
   });
-  const isAsked = state.question.isStandardAssumed === true && told.some(asksForStandard);
+  const { isStandardAssumed, isStandardNamed } = context;
+  const isAsked = isStandardAssumed && !isStandardNamed && told.some(asksForStandard);
   const bySheet = withWhatFollows(told, context.standard).map((all) =>
     isAsked ? withoutOpenFixes(all) : all,
   );

@@ -18,6 +18,7 @@ import { saysLapsIncluded, statedLength } from "./stated-length";
 import { STATED_LENGTH } from "./stated-length.data";
 import { statedMasses } from "./stated-masses";
 import { offStep } from "./step";
+import { codeAndExtra, strayLetters } from "./stray-letters";
 import { isSumOfLegs } from "./sum-of-legs";
 
 /** All sheets of a workbook, for what only several show. */
@@ -178,6 +179,7 @@ function sheetHabits(
     formersOwnWay: formersOwnWay(answers),
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
+    strayLetters: answers.whole(strayLetters, codeAndExtra),
     standardMeant: standardMeant(answers, bars[0]?.standard),
     identities: identityHabits(answers, before?.identities ?? null),
     statedMasses: statedMassesAgain(answers, reading, before),

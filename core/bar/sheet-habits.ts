@@ -47,6 +47,8 @@ export interface SheetHabits {
   readonly lapsIncluded: boolean;
   /** shape codes of which most rows leave the free dimension blank, each between bars: "|11|21|" */
   readonly freeLeftBlank: string;
+  /** letters beyond those of its code that one bar alone of the code gives: "|11:C|" */
+  readonly strayLetters: string;
   /** kg/m that a line of the sheet states for a diameter: what bars of no standard held are weighed by */
   readonly statedMasses: ReadonlyMap<number, number>;
   /** the products that most rows keep */
@@ -76,6 +78,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.keepsAnotherStep === b.keepsAnotherStep &&
     a.shapesOwnWay === b.shapesOwnWay &&
     a.freeLeftBlank === b.freeLeftBlank &&
+    a.strayLetters === b.strayLetters &&
     a.formersOwnWay === b.formersOwnWay &&
     a.lapsIncluded === b.lapsIncluded &&
     a.statedLength?.typed === b.statedLength?.typed &&

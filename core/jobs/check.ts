@@ -23,8 +23,11 @@ export function checkBooks(books: readonly Book[], asked: JobQuestion): (Checked
 function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
   if (isRefusal(opened)) return opened;
-  const { all, only, standard, settings, isStandardAssumed } = opened;
-  const audit = openAudit({ sheets: all, only, standard, settings, isStandardAssumed, isOnce: true });
+  const { all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
+  const audit = openAudit({
+    ...{ sheets: all, only, standard, settings, isStandardAssumed, isStandardNamed },
+    isOnce: true,
+  });
   const whole = audit.report;
   const read = whole.sheets.map(({ sheet, reading }) => ({
     sheet: all.find(({ name }) => name === sheet)!,

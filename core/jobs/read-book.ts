@@ -1,6 +1,7 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
 import { isPointedAt } from "../audit/is-pointed-at";
 import { markSuperseded } from "../audit/mark-superseded";
+import { inForceBy, standardNamed } from "../audit/standard-named";
 
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import type { ScheduleReading } from "../schedule/bar-row";
@@ -38,6 +39,8 @@ export interface OpenedBook {
   readonly standard: Standard;
   /** neither the question nor the book names a standard */
   readonly isStandardAssumed: boolean;
+  /** neither does, and the sheets themselves name it */
+  readonly isStandardNamed: boolean;
   readonly settings: AuditSettings;
   readonly workshop: Workshop;
   /** the sheets asked for */
@@ -106,7 +109,9 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
     all.push(isList ? { ...sheet, ...follows, elsewhere: () => rowsElsewhere(read, sheet.name) } : sheet);
   }
   const ownSheet = ownSheetOf(all);
-  const standard = standardOfBook(named, all);
+  const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
+  const ofSheets = isStandardAssumed ? standardNamed(all, named) : null;
+  const standard = standardOfBook(inForceBy(ofSheets, named), all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
   const sheets = all.filter((sheet) => names.includes(sheet.name) && sheet !== ownSheet);
   if (sheets.length === 0) return onlyOwn({ sheet: ownSheet?.name ?? "" });
@@ -116,8 +121,11 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
     ...sheets.filter(({ isTurned }) => isTurned === true).map(turnedNote),
     ...(ownSheet === null ? [] : ownNotes(ownSheet)),
   ];
-  const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
-  return { book, only: asked.sheet, standard, isStandardAssumed, settings, workshop, sheets, all, notes };
+  const isStandardNamed = ofSheets !== null;
+  return {
+    ...{ book, only: asked.sheet, standard, isStandardAssumed, isStandardNamed },
+    ...{ settings, workshop, sheets, all, notes },
+  };
 }
 
 /** The settings with what is said of columns now, which stands before what was kept of the same column. */

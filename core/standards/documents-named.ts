@@ -31,6 +31,16 @@ function namePattern(name: string): string {
     .join(APART);
 }
 
+const ANY_NAME = new RegExp(
+  `(?<![A-Za-z0-9])(?:${NAMES.map(({ name }) => namePattern(name)).join("|")})${EDITION}`,
+  "iu",
+);
+
+/** True of a text in which a document held may be named: much cheaper than to say which. */
+export function namesDocument(text: string): boolean {
+  return text.length <= LONGEST_TEXT && ANY_NAME.test(text);
+}
+
 /** Documents held that a text names, with the edition where it says one; editions not held are none. */
 export function documentsNamed(text: string): DocumentNamed[] {
   if (text.length > LONGEST_TEXT) return [];

@@ -4,7 +4,7 @@ export type { Citation, Cited, PrintedTable, Provenance } from "./citation";
 export { citationText } from "./citation";
 export type { Coverage, CoverageCount } from "./coverage";
 export { coverage } from "./coverage";
-export { contradicts, type DocumentNamed, documentsNamed } from "./documents-named";
+export { contradicts, type DocumentNamed, documentsNamed, namesDocument } from "./documents-named";
 export { NOTHING_OWN, type OwnFigure, type OwnLap, type OwnShape, type OwnStandard } from "./own-standard";
 export type {
   Bar,

@@ -12,6 +12,8 @@ export interface KeptCheck {
   /** where measured lengths stand; null where the workbook has no such sheet */
   readonly inspection: Sheet | null;
   readonly settings: AuditSettings;
+  /** the id that the user or the workbook chose; null where nobody did */
+  readonly standardChosen: string | null;
   readonly audit: Audit;
 }
 

@@ -1,6 +1,7 @@
 import { isPointedAt } from "../../../core/audit/is-pointed-at";
 import { openAudit, recheck } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
+import { inForceBy, standardNamed } from "../../../core/audit/standard-named";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { isInspectionSheet } from "../../../core/tickets/is-inspection-sheet";
@@ -34,12 +35,12 @@ export function createLocalEngine(): Engine {
   };
   return {
     async check(question) {
-      const standard = standardAsked(question.standard);
+      const asked = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
       const { shop } = question;
       // as the command line: bars that stand in columns are read as rows
       const upright = (each: Sheet): Sheet =>
-        isPointedAt(settings, each.name) ? each : uprightSheet(each, standard);
+        isPointedAt(settings, each.name) ? each : uprightSheet(each, asked);
       const sheet = upright(question.sheet);
       const otherSheets = {
         before: question.otherSheets.before.map(upright),
@@ -47,16 +48,20 @@ export function createLocalEngine(): Engine {
       };
       const others = [...otherSheets.before, ...otherSheets.behind];
       const sheets = sheetsToRead(sheet, shop, otherSheets);
+      // as the command line: neither its user nor the workbook names one, so that the sheets may
+      const isStandardAssumed = question.standard.trim() === "";
+      const named = isStandardAssumed ? standardNamed(sheets, asked) : null;
+      const standard = inForceBy(named, asked);
       return keep({
         sheet,
         shop,
         otherSheets: others.map(({ name }) => name),
         inspection: others.find(({ name }) => isInspectionSheet(name)) ?? null,
         settings,
+        standardChosen: isStandardAssumed ? null : standard.id,
         audit: openAudit({
           ...{ sheets, only: sheet.name, standard, settings },
-          // as the command line: neither its user nor the workbook names one
-          isStandardAssumed: question.standard.trim() === "",
+          ...{ isStandardAssumed, isStandardNamed: named !== null },
         }),
       });
     },

@@ -24,14 +24,14 @@ const OWN = "this workbook";
 const MOST_PLACES = 8;
 const KG_PER_TONNE = 1000;
 
-/** The checked sheet as one schedule of a job whose other ones stand in files. A file that names no standard goes by that of the sheet. */
+/** The checked sheet as one schedule of a job whose other ones stand in files. A file that names no standard goes by the one chosen for the sheet. */
 export function jobView(kept: KeptCheck, files: readonly GivenFile[]): JobView {
   const { sheet } = kept;
   const { standard } = kept.audit.report;
   const notes: string[] = [];
   const digests: Digest[] = [digestSchedule(OWN, { sheet, reading: barsRead(kept) }, standard)];
   for (const file of files) {
-    const digest = digestOf(file, standard.id);
+    const digest = digestOf(file, kept.standardChosen);
     if (typeof digest === "string") notes.push(`not read: ${file.name}: ${digest}`);
     else digests.push(digest);
   }
@@ -70,7 +70,7 @@ export function jobView(kept: KeptCheck, files: readonly GivenFile[]): JobView {
 }
 
 /** What a file holds for the job, or why it could not be read. */
-function digestOf({ name, bytes }: GivenFile, standard: string): Digest | string {
+function digestOf({ name, bytes }: GivenFile, standard: string | null): Digest | string {
   try {
     const digest = digestBook(bookOf(name, bytes, standard), name, {
       ...{ sheet: null, standard: null, explain: false },
@@ -81,7 +81,7 @@ function digestOf({ name, bytes }: GivenFile, standard: string): Digest | string
   }
 }
 
-function bookOf(name: string, bytes: Uint8Array, standard: string): Book {
+function bookOf(name: string, bytes: Uint8Array, standard: string | null): Book {
   const book = openWorkbook(bytes);
   return {
     name,

@@ -1,9 +1,7 @@
 import type { SheetFacts } from "../../bar/sheet-facts";
-import { contradicts, type DocumentNamed, documentsNamed } from "../../standards/index";
+import { contradicts, DEFAULT_STANDARD_ID } from "../../standards/index";
 import { defineRule } from "../rule";
-
-/** rows of words that are looked through */
-const MOST_ROWS = 200;
+import { type NamedInCell, namedInCells } from "../standard-named";
 
 export default defineRule({
   code: "STANDARD103",
@@ -30,9 +28,24 @@ export default defineRule({
       'the sheet names {meant} ("{typed}"), and the check goes by {standard}: choose {meant} and check again, or waive this if {standard} is right; until then no change of the steel is offered',
     words:
       'the sheet calls itself "{typed}", as lists by {meant} do, and nobody chose {standard}, which the check goes by: choose {meant} and check again, or choose {standard} if it is right; until then no change of the steel is offered',
+    followed:
+      'nobody chose a standard, and the sheet names {standard} ("{typed}"): the check goes by it; functions that are given no standard go by {fallback} until one is chosen',
     chosen: 'the sheet names {meant} ("{typed}"), and {standard} was chosen for the check',
   },
-  checkSheet(sheet, { standard, isStandardAssumed }, report) {
+  checkSheet(sheet, { standard, isStandardAssumed, isStandardNamed }, report) {
+    if (isStandardNamed) {
+      const naming = firstNaming(sheet, standard.id);
+      if (naming === null) return;
+      const { typed, row, column } = naming;
+      report({
+        messageId: "followed",
+        outcome: "unsure",
+        severity: "note",
+        place: { row, column },
+        values: { standard: standard.id, typed, fallback: DEFAULT_STANDARD_ID },
+      });
+      return;
+    }
     const said = namedOn(sheet, standard.id);
     if (said === null) return;
     const { id, typed, isNamed, row, column } = said;
@@ -50,6 +63,14 @@ export default defineRule({
   },
 });
 
+/** Where the first sheet of the book that names the standard in force does so; null on the other sheets. */
+function firstNaming(sheet: SheetFacts, inForce: string): NamedInCell | null {
+  for (const one of sheet.book.sheets)
+    for (const named of namedInCells(one.sheet, one.reading))
+      if (named.isNamed && named.id === inForce) return one === sheet ? named : null;
+  return null;
+}
+
 function isNamedBefore(sheet: SheetFacts, inForce: string, id: string): boolean {
   const { sheets } = sheet.book;
   return sheets.slice(0, Math.max(0, sheets.indexOf(sheet))).some((before) => {
@@ -59,25 +80,12 @@ function isNamedBefore(sheet: SheetFacts, inForce: string, id: string): boolean 
 }
 
 /** The first document named that contradicts the one in force; null where none does, or that one is named too. */
-function namedOn(
-  { sheet, reading }: SheetFacts,
-  inForce: string,
-): (DocumentNamed & { readonly row: number; readonly column: number }) | null {
-  let first: (DocumentNamed & { readonly row: number; readonly column: number }) | null = null;
-  let looked = 0;
-  for (const [row, rowClass] of reading.rowClasses.entries()) {
-    if (rowClass !== "note" && rowClass !== "heading") continue;
-    looked += 1;
-    if (looked > MOST_ROWS) break;
-    for (let column = 0; column < sheet.columnCount; column += 1) {
-      const cell = sheet.cell(row, column);
-      if (typeof cell !== "string") continue;
-      for (const named of documentsNamed(cell)) {
-        if (named.isNamed && !contradicts(named.id, inForce)) return null;
-        const isBetter = first === null || (named.isNamed && !first.isNamed);
-        if (isBetter && contradicts(named.id, inForce)) first = { ...named, row, column };
-      }
-    }
+function namedOn({ sheet, reading }: SheetFacts, inForce: string): NamedInCell | null {
+  let first: NamedInCell | null = null;
+  for (const named of namedInCells(sheet, reading)) {
+    if (!contradicts(named.id, inForce)) {
+      if (named.isNamed) return null;
+    } else if (first === null || (named.isNamed && !first.isNamed)) first = named;
   }
   return first;
 }

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { isSure } from "../../standards/citation";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { defineRule } from "../rule";
@@ -20,6 +21,7 @@ export default defineRule({
     const { dims, optionalDims, path, formula } = definition;
     // a sketch takes what it needs
     if (path === null && formula === null) return;
+    const isSureOfLetters = !standard.shapesInPart || (formula !== null && isSure(definition.cite));
     for (let column = 0; column < row.dims.length; column += 1) {
       const value = row.dims[column];
       const letter = DIMENSION_LETTERS[column];
@@ -30,10 +32,7 @@ export default defineRule({
       report({
         messageId: "extra",
         at: letter,
-        // a list that is recalled and not whole may give the code other letters
-        ...(standard.shapesInPart && !(formula !== null && isSure(definition.cite))
-          ? { severity: "note" as const }
-          : {}),
+        ...(isSureOfLetters ? {} : asRecalled(facts, definition.code, letter)),
         values: { code: definition.code, letter, value: { mm: value } },
         cite: definition.cite,
         // only a length that follows without the figure tells that the code is right
@@ -44,3 +43,10 @@ export default defineRule({
     }
   },
 });
+
+/** A list that is recalled and not whole may give the code other letters, unless the bars beside it say that it does not. */
+function asRecalled({ sheet }: BarFacts, code: string, letter: string) {
+  return sheet.habits.strayLetters.includes(`|${code}:${letter}|`)
+    ? { outcome: "unsure" as const }
+    : { severity: "note" as const };
+}

@@ -74,6 +74,7 @@ export default defineRule({
       // formers of several sizes are below the least of a document that nobody chose: the list may keep another's
       const isOfAnother =
         context.isStandardAssumed &&
+        !context.isStandardNamed &&
         facts.sheet.habits.formersOwnWay.includes(`|${facts.diameter}:${former}|`);
       report({
         messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",

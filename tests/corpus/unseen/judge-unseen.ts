@@ -35,7 +35,7 @@ export interface BatchFigures {
   readonly books: number;
   /** tonnage within one per cent of the truth, or of what is written */
   readonly right: number;
-  /** no tonnage, totals held back, or rows named that are in no total */
+  /** no tonnage, totals held back, two tonnes stated, or rows named that are in no total */
   readonly told: number;
   /** another tonnage without a word */
   readonly silent: number;
@@ -75,7 +75,8 @@ function judge(unseen: UnseenBook) {
     (wanted) => Math.abs(total - wanted) <= WITHIN * wanted,
   );
   const isDoubted = tonnage.notInTotal.length > 0 || tonnage.doubted.length > 0;
-  const isTold = tonnage.held !== null || isDoubted || report.rows.unread > 0;
+  // two tonnes are stated where typed lengths make another than the dimensions
+  const isTold = tonnage.held !== null || isDoubted || tonnage.asTyped.length > 0 || report.rows.unread > 0;
   const loud = report.findings.filter(({ severity }) => severity !== "note");
   const found = unseen.mistakes.filter(({ sheet, row, cell }) =>
     loud.some(

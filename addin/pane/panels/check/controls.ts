@@ -84,7 +84,8 @@ function hiddenSheets(model: PaneModel): TemplateResult | typeof nothing {
 function standardOptions(current: string): { value: string; text: string }[] {
   const named = (id: string): string => STANDARD_TITLES.get(id) ?? id;
   const options = STANDARD_IDS.map((id) => ({ value: id, text: named(id) }));
-  if (current === "") return [{ value: "", text: `${named(DEFAULT_STANDARD_ID)} (the default)` }, ...options];
+  if (current === "")
+    return [{ value: "", text: `what the sheet names, else ${named(DEFAULT_STANDARD_ID)}` }, ...options];
   if (STANDARD_IDS.includes(current)) return options;
   return [{ value: current, text: current }, ...options];
 }

@@ -10,7 +10,8 @@ export function setUp(model: PaneModel, memory: CheckMemory): TemplateResult {
   const isBusy = state.work !== null;
   // until the first check everything is in sight
   const isOpen = memory.isSetUpOpen || state.view === null;
-  const standard = state.standard === "" ? DEFAULT_STANDARD_ID : state.standard;
+  // where nobody chose one, the check goes by what the sheets name
+  const standard = state.standard === "" ? (state.view?.standard.id ?? DEFAULT_STANDARD_ID) : state.standard;
   const turn = (): void => {
     memory.isSetUpOpen = !memory.isSetUpOpen;
     memory.redraw();

@@ -26,6 +26,16 @@ ruleCases(rule, {
       says: [{ cell: "K2", message: "shape 61 takes no C, but 310 mm is given", after: { K2: null } }],
     },
     {
+      // the letters of a recalled type may be others, but two bars beside it go without
+      standard: "ACI318:2019",
+      rows: [
+        { size: "#8", shape: "2", A: 16, B: 104, length: 120 },
+        { size: "#8", shape: "2", A: 16, B: 60, length: 76 },
+        { size: "#8", shape: "2", A: 16, B: 104, C: 16, length: 136 },
+      ],
+      says: [{ cell: "K4", outcome: "unsure", message: `shape 2 takes no C, but 1'-4" is given` }],
+    },
+    {
       // the letters of a recalled type may be others
       standard: "ACI318:2019",
       rows: [{ size: "#8", shape: "2", A: 16, B: 104, C: 16, length: 136 }],

@@ -1,0 +1,76 @@
+import { isOwnSheet } from "../own/own-sheet";
+import type { ScheduleReading } from "../schedule/bar-row";
+import { readSchedule } from "../schedule/read-schedule";
+import type { Sheet } from "../schedule/sheet";
+import { isShopSheet } from "../shop/is-shop-sheet";
+import {
+  contradicts,
+  type DocumentNamed,
+  documentsNamed,
+  namesDocument,
+  resolveStandard,
+} from "../standards/index";
+import type { Standard } from "../standards/port";
+import { isRefusal } from "../units/refusal";
+
+/** A document that a sheet names, with the cell that does. */
+export interface NamedInCell extends DocumentNamed {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** rows of words that are looked through */
+const MOST_ROWS = 200;
+
+/** Rows at the top of a sheet, and at its foot, in which a list says what it goes by. */
+const ROWS_OF_ENDS = 100;
+
+/** The documents that titles, headings and notes of a sheet name. */
+export function* namedInCells(sheet: Sheet, reading: ScheduleReading): Generator<NamedInCell> {
+  let looked = 0;
+  for (const [row, rowClass] of reading.rowClasses.entries()) {
+    if (rowClass !== "note" && rowClass !== "heading") continue;
+    looked += 1;
+    if (looked > MOST_ROWS) break;
+    for (let column = 0; column < sheet.columnCount; column += 1) {
+      const cell = sheet.cell(row, column);
+      if (typeof cell !== "string") continue;
+      for (const named of documentsNamed(cell)) yield { ...named, row, column };
+    }
+  }
+}
+
+/**
+ * The id of the document that the sheets themselves name, for a check for which nobody chose one; null where none
+ * is named, where one of them goes with the standard given, or where two of them contradict each other.
+ *
+ * @param standard the default, which the sheets are read by
+ */
+export function standardNamed(sheets: readonly Sheet[], standard: Standard): string | null {
+  const ids = new Set<string>();
+  for (const sheet of sheets) {
+    if (isShopSheet(sheet.name) || isOwnSheet(sheet) || !mayName(sheet)) continue;
+    for (const { id, isNamed } of namedInCells(sheet, readSchedule(sheet, standard)))
+      if (isNamed) ids.add(id);
+  }
+  const all = [...ids];
+  if (all.some((id) => !contradicts(id, standard.id))) return null;
+  return all.find((id) => all.every((other) => !contradicts(other, id))) ?? null;
+}
+
+function mayName({ rowCount, columnCount, cell }: Sheet): boolean {
+  for (let row = 0; row < rowCount; row += 1) {
+    if (row === ROWS_OF_ENDS && rowCount > 2 * ROWS_OF_ENDS) row = rowCount - ROWS_OF_ENDS;
+    for (let column = 0; column < columnCount; column += 1) {
+      const text = cell(row, column);
+      if (typeof text === "string" && namesDocument(text)) return true;
+    }
+  }
+  return false;
+}
+
+/** The standard of the id that the sheets name, with what the one given brings of its own; that one where they name none. */
+export function inForceBy(named: string | null, standard: Standard): Standard {
+  const resolved = named === null ? standard : resolveStandard(named, standard.own);
+  return isRefusal(resolved) ? standard : resolved;
+}
