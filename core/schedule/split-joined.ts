@@ -41,6 +41,9 @@ const HEADS: Readonly<Record<(typeof FIELDS)[number], string>> = {
   length: "Cut length",
 };
 
+/** what heads the joined texts themselves, where their own head would make them a count */
+const OF_JOINED = "Serial";
+
 /** A sheet whose joined texts stand apart in columns of their own behind the last, and the column that they came from. */
 export interface SplitJoined {
   readonly sheet: Sheet;
@@ -67,11 +70,13 @@ export function splitJoined(
       LEAST_ROWS
     )
       continue;
-    const bars = texts.map((cell) => (typeof cell === "string" ? joinedBar(cell, isSize) : null));
+    const barOf = (cell: Cell | undefined): JoinedBar | null =>
+      typeof cell === "string" ? joinedBar(cell, isSize) : null;
+    const bars = texts.map(barOf);
     const found = bars.filter((bar) => bar !== null);
     const withLength = found.filter(({ length }) => length !== null);
     if (withLength.length < LEAST_ROWS || withLength.length < SHARE * found.length) continue;
-    return splitAt(sheet, cellsOf, rows, column, bars);
+    return splitAt(sheet, cellsOf, rows, column, bars, barOf);
   }
   return null;
 }
@@ -82,6 +87,7 @@ function splitAt(
   looked: readonly (readonly Cell[])[],
   from: number,
   bars: readonly (JoinedBar | null)[],
+  barOf: (cell: Cell | undefined) => JoinedBar | null,
 ): SplitJoined {
   const width = sheet.columnCount;
   const found = bars.filter((bar) => bar !== null);
@@ -89,11 +95,12 @@ function splitAt(
   const headRow = headerRow(looked, first);
   const headed = looked[headRow] ?? [];
   const isHeaded = knownWords(headed) > 1;
-  const kinds = new Set(
-    headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell)?.kind : null)),
-  );
-  // beside a column of members, and no other of counts, the joined count is that of one
-  const isOfOne = kinds.has("members") && !kinds.has("each") && !kinds.has("total");
+  const named = headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell)?.kind : null));
+  const own = named[from];
+  const kinds = new Set(named.filter((_, column) => column !== from));
+  // beside a column of members, and no other of counts, the joined count is that of one: so it is where its head says so
+  const isOfOne = kinds.has("members") && !kinds.has("each") && (own === "each" || !kinds.has("total"));
+  const isCountHead = own === "each" || own === "total";
   const fields = FIELDS.filter((field) => {
     // a column of its own says it already
     if (isHeaded && (field === "mark" || (field === "count" && !isOfOne))) return false;
@@ -103,18 +110,19 @@ function splitAt(
   const isOfMembers =
     isOfOne ||
     looked.some((cells) => typeof cells[from] === "string" && (readHeading(cells[from]).members ?? 1) > 1);
-  const named = isOfMembers ? { ...HEADS, count: "No. in each" } : HEADS;
+  const words = isOfMembers ? { ...HEADS, count: "No. in each" } : HEADS;
   const heads = fields.map(
-    (field) => named[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),
+    (field) => words[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),
   );
   // without words over the list its looks tell the rest, where another column counts the bars
   const hasHeads = isHeaded || fields.includes("count");
   const rowCells = (row: number): readonly Cell[] => {
-    const own = [...cellsOf(row)];
-    while (own.length < width) own.push(null);
-    if (row === headRow && hasHeads) return [...own, ...heads];
-    const bar = bars[row] ?? null;
-    return bar === null ? own : [...own, ...fields.map((field) => bar[field])];
+    const cells = [...cellsOf(row)];
+    while (cells.length < width) cells.push(null);
+    if (row === headRow && hasHeads)
+      return [...cells.map((cell, column) => (column === from && isCountHead ? OF_JOINED : cell)), ...heads];
+    const bar = row < bars.length ? (bars[row] ?? null) : barOf(cells[from]);
+    return bar === null ? cells : [...cells, ...fields.map((field) => bar[field])];
   };
   return {
     from,

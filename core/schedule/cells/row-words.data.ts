@@ -369,6 +369,9 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "ευθεια",
         "مستقيم",
         "직선",
+        ...["ευθυγραμμη", "ευθυγραμμο", "rechte", "rechtes", "diritto", "diritta", "reto", "reta"],
+        ...["пряма", "прави", "prava", "prosta", "proste", "rovna", "raka", "rettlinjet", "suorat"],
+        ...["dogru", "thang", "lurus", "ตรง", "ישר", "مستقیم", "सीधी", "sirge", "taisns", "tiesus"],
       ],
     },
     {

@@ -1,3 +1,4 @@
+import { differingRows } from "./differing-rows";
 import { type LengthName, METRES, WEIGH } from "./evidence.data";
 import { heldBy } from "./held-by";
 import { isInFeet } from "./magnitude";
@@ -277,7 +278,9 @@ class Taken {
     return evidence.proofs.some(({ columns, kept, tested }) => {
       if (!columns.includes(column)) return false;
       if (tested >= manyBars && kept >= clearlyKeeps * tested && this.keepsNone()) return true;
-      return kept >= arithmeticKeeps * tested && tested >= Math.min(leastBars, this.weighing.rows.length);
+      // a short table is proved by all its bars: one that stands there twice makes it no longer
+      const bars = differingRows(this.weighing.rows, columns, this.byPlace);
+      return kept >= arithmeticKeeps * tested && tested >= Math.min(leastBars, bars);
     });
   }
 

@@ -3,6 +3,7 @@ import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { sizeElsewhere } from "../cells/size-elsewhere";
+import { EVERYDAY_SIZES } from "../evidence/evidence.data";
 import type { HeaderMeaning } from "./recognise-header";
 
 /** A column of a header as far as its words tell. */
@@ -148,9 +149,14 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
   columns.sort((one, other) => one.column - other.column);
   const bySize = spare
     .map(({ column }) => ({ column, size: sizeOver(rows, column, standard) }))
-    .filter((one): one is { column: number; size: string } => one.size !== null)
+    .filter((one): one is { column: number; size: SizeNamed } => one.size !== null)
     .sort((one, other) => one.column - other.column);
-  const sized = bySize.length >= LEAST_SIZES ? bySize : [];
+  // where one number sign stands for a diameter, all do
+  const isDiameters = bySize.some(({ size }) => size.isDiameter);
+  const sized = (bySize.length >= LEAST_SIZES ? bySize : []).map(({ column, size: { size } }) => ({
+    column,
+    size: isDiameters ? size.replace(NUMBER_SIGN, "") : size,
+  }));
   return {
     left: found[0]?.column ?? 0,
     right: found[found.length - 1]?.column ?? 0,
@@ -208,10 +214,10 @@ function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
   return [...found].sort((one, other) => rank(one) - rank(other));
 }
 
-function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard): string | null {
+function sizeOver(rows: readonly HeaderRow[], column: number, standard: Standard): SizeNamed | null {
   for (let index = rows.length - 1; index >= 0; index -= 1) {
     const text = rows[index]?.texts.get(column);
-    const size = text === undefined ? null : sizeNamed(text, standard);
+    const size = text === undefined ? null : sizeOf(text, standard);
     if (size !== null) return size;
   }
   return null;
@@ -221,6 +227,18 @@ const LONGEST_SIZE = 40;
 
 /** The bar size that a heading names: "Ø12", "16 mm"; null for other words. */
 export function sizeNamed(text: string, standard: Standard): string | null {
+  return sizeOf(text, standard)?.size ?? null;
+}
+
+interface SizeNamed {
+  readonly size: string;
+  /** "#12" is no number of any table, but a diameter of many */
+  readonly isDiameter: boolean;
+}
+
+const NUMBER_SIGN = /^#\s?/;
+
+function sizeOf(text: string, standard: Standard): SizeNamed | null {
   if (text.length > LONGEST_SIZE) return null;
   const bare = cleanText(text)
     // a grade may stand before it: "A-IIIN Ø12"
@@ -229,8 +247,11 @@ export function sizeNamed(text: string, standard: Standard): string | null {
   if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d[\d/ ]*"$/u.test(bare)) return null;
   const reading = standard.readSize(bare);
   const own = isRefusal(reading) ? null : (reading.bar?.size ?? null);
-  if (own !== null) return own;
+  if (own !== null) return { size: own, isDiameter: false };
   // two letters of a bar type that no standard held has before all its sizes: "HD19"
   const isSize = sizeElsewhere(bare) !== null || sizeElsewhere(bare.replace(/^\p{Lu}{2}\s?/u, "")) !== null;
-  return isSize ? bare : null;
+  if (isSize) return { size: bare, isDiameter: false };
+  const plain = bare.replace(NUMBER_SIGN, "");
+  const isDiameter = plain !== bare && EVERYDAY_SIZES.value.includes(Number(plain));
+  return isDiameter ? { size: plain, isDiameter } : null;
 }
