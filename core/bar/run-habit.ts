@@ -1,7 +1,8 @@
 import type { TableReading } from "../schedule/bar-row";
+import type { Cell } from "../schedule/sheet";
 import type { BarFacts } from "./bar-facts";
 import { RUN_HABIT } from "./identities.data";
-import { runInWords } from "./run-in-words";
+import { amountAlone, runInWords, spacingAlone } from "./run-in-words";
 import type { SheetFacts } from "./sheet-facts";
 import { textColumns } from "./text-columns";
 
@@ -50,18 +51,29 @@ interface Tested {
 }
 
 function offInColumns(sheet: SheetFacts, table: TableReading, bars: () => readonly BarFacts[]) {
-  if (!table.columns.has("spacing") || (table.unknownHeaders ?? []).length === 0) return null;
+  const open = (table.unknownHeaders ?? []).map(({ column }) => column);
+  if (open.length === 0) return null;
+  const named = table.columns.get("spacing")?.column;
   const of = bars();
-  for (const { column } of table.unknownHeaders ?? []) {
-    const tested = of.flatMap((facts): Tested[] => {
-      const run = sheet.sheet.cell(facts.row.row, column);
-      const spacing = facts.typed("spacing");
-      const count = countOf(facts, table);
-      if (typeof run !== "number" || typeof spacing !== "number" || count === null) return [];
-      return [{ facts, count, run, spacing, gaps: null }];
-    });
-    const found = offAmong(tested, table, RUN_HABIT.value);
-    if (found !== null) return found;
+  const cell = ({ row }: BarFacts, column: number): Cell => sheet.sheet.cell(row.row, column);
+  const { looked, least } = RUN_HABIT.value.inWords;
+  const first = of.slice(0, looked);
+  const spaced = (column: number): boolean =>
+    first.filter((facts) => spacingAlone(cell(facts, column)) !== null).length >= least;
+  for (const at of named === undefined ? textColumns(table).filter(spaced) : [named]) {
+    const spacingOf = (facts: BarFacts): number | null =>
+      at === named ? amountAlone(cell(facts, at)) : spacingAlone(cell(facts, at));
+    for (const column of open) {
+      const tested = of.flatMap((facts): Tested[] => {
+        const [run, spacing] = [amountAlone(cell(facts, column)), spacingOf(facts)];
+        const count = countOf(facts, table);
+        return run === null || spacing === null || count === null || column === at
+          ? []
+          : [{ facts, count, run, spacing, gaps: null }];
+      });
+      const found = offAmong(tested, table, RUN_HABIT.value);
+      if (found !== null) return found;
+    }
   }
   return null;
 }

@@ -1,3 +1,4 @@
+import type { Cell } from "../schedule/sheet";
 import { MM_PER_UNIT } from "../units/unit-table";
 import { RUN_WORDS } from "./run-words.data";
 
@@ -49,6 +50,25 @@ export function runInWords(text: string): RunInWords | null {
   const isKnown = spacingUnit !== null && runUnit !== null;
   const gaps = isKnown ? (run * MM_PER_UNIT[runUnit]) / (spacing * MM_PER_UNIT[spacingUnit]) : null;
   return { spacing, run, gaps };
+}
+
+const SPACED_ALONE = new RegExp(String.raw`^\s*(?:@|c\s*\/\s*c?|\/)\s*(${NUMBER})\s*(?:${UNIT})?\s*$`, "iu");
+const AMOUNT = new RegExp(String.raw`^[^\d]{0,6}(${NUMBER})\s*(?:${UNIT})?(?:\s*c\s*\/\s*c)?\s*$`, "iu");
+
+/** The spacing of a cell that says nothing else: "@200", "c/20". */
+export function spacingAlone(cell: Cell): number | null {
+  return typeof cell === "string" ? aloneIn(SPACED_ALONE, cell) : null;
+}
+
+/** The one number of a cell, whatever sign or unit stands with it. */
+export function amountAlone(cell: Cell): number | null {
+  if (typeof cell === "number") return cell;
+  return typeof cell === "string" ? aloneIn(AMOUNT, cell) : null;
+}
+
+function aloneIn(pattern: RegExp, text: string): number | null {
+  const found = text.length > LONGEST ? null : pattern.exec(text);
+  return found === null ? null : numberOf(found[1]);
 }
 
 function numberOf(typed: string | undefined): number {

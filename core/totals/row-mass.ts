@@ -6,10 +6,12 @@ import { isMassOfBars, perMetreToWeigh, rowMass } from "../bar/bar-mass";
 import { metresAlone } from "../bar/metres-alone";
 import { perMetreOf } from "../bar/row-identities";
 import { rowsTwice } from "../bar/rows-twice";
+import { offRuns } from "../bar/run-habit";
 import { SheetFacts } from "../bar/sheet-facts";
 import { sizeName } from "../bar/size-name";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
+import { massPerMetreOf, sizeElsewhere } from "../schedule/cells/size-elsewhere";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { isRefusal, refusalText } from "../units/refusal";
@@ -25,7 +27,14 @@ export interface RowWeight {
   /** kg by another figure of the row, where it makes something else of it; none where it repeats a row above */
   readonly otherwise: {
     readonly mass: number;
-    readonly by: "total length" | "mass" | "members times each" | "dimensions" | "repeat";
+    readonly by:
+      | "total length"
+      | "mass"
+      | "members times each"
+      | "dimensions"
+      | "repeat"
+      | "run and spacing"
+      | "column by size";
   } | null;
   /** kg by the length that is cut and loaded, where that is another than the one weighed */
   readonly asTyped: number | null;
@@ -78,10 +87,16 @@ export function namesOfWeight(sheet: Sheet, row: BarRow): Pick<RowMass, "pour" |
 /** What `weighRows` says of the bars of a sheet, without their names, one by one. */
 export function* weighBars(sheet: SheetFacts): Generator<RowWeight | NotInTotal> {
   const repeats = new Set(rowsTwice(sheet).map(({ again }) => again));
+  const runs = new Map(offRuns(sheet).map(({ facts, expected, count }) => [facts, expected / count]));
   for (const facts of sheet.bars) {
     const row = weightOf(facts);
-    const isDoubted = isInTotal(row) && row.otherwise === null && repeats.has(facts);
-    yield isDoubted ? { ...row, otherwise: { mass: 0, by: "repeat" } } : row;
+    if (!isInTotal(row) || row.otherwise !== null) yield row;
+    else if (repeats.has(facts)) yield { ...row, otherwise: { mass: 0, by: "repeat" } };
+    else {
+      const times = runs.get(facts) ?? 1;
+      const isFar = times > MOST_OFF || times < 1 / MOST_OFF;
+      yield isFar ? { ...row, otherwise: { mass: row.mass * times, by: "run and spacing" } } : row;
+    }
   }
 }
 
@@ -172,6 +187,8 @@ function weighedOtherwise(facts: BarFacts, mass: number, isAsTyped: boolean): Ro
   if (isFar(ofLength)) return { mass: ofLength, by: "total length" };
   const ofMass = typed === null ? null : typed / factor;
   if (isFar(ofMass)) return { mass: ofMass, by: "mass" };
+  const ofColumn = massUnderHead(facts, mass);
+  if (ofColumn !== null) return { mass: ofColumn, by: "column by size" };
   const ofEach = members === null || each === null ? null : perBar * members * each;
   // counts are whole numbers: any other product contradicts the total
   if (ofEach !== null && total !== null && total !== (members ?? 0) * (each ?? 0))
@@ -184,6 +201,26 @@ function weighedOtherwise(facts: BarFacts, mass: number, isAsTyped: boolean): Ro
   const ofDimensions = cut === null || !(length > 0) ? null : (mass / length) * cut;
   return isFar(ofDimensions) ? { mass: ofDimensions, by: "dimensions" } : null;
 }
+
+/** The row's amount stands under the head of another size: its mass by that one. */
+function massUnderHead({ row, sheet, standard }: BarFacts, mass: number): number | null {
+  const { size, table } = row;
+  const own = massPerMetreOf(size);
+  const isFilled = (column: number): boolean => sheet.sheet.cell(row.row, column) !== null;
+  const [{ size: head } = { size: undefined }, another] = (table.bySize ?? []).filter((one) =>
+    isFilled(one.column),
+  );
+  if (head === undefined || another !== undefined || size === null || own === null) return null;
+  const read = standard.readSize(head);
+  const named = isRefusal(read) || read.bar === null ? sizeElsewhere(head) : read;
+  const other = massPerMetreOf(named);
+  // "19" in one table is 19.1 in another
+  if (named === null || other === null || Math.abs(named.diameter - size.diameter) < SAME_SIZE) return null;
+  return (mass / own) * other;
+}
+
+/** mm */
+const SAME_SIZE = 0.5;
 
 /** Refusals that a typed mass does not help over. */
 const FINAL: ReadonlySet<string> = new Set([

@@ -114,7 +114,10 @@ function wordsOf(
       words.set(column, { column, role: "other", unit: null, by: "written" });
   }
   for (const column of columns.values()) words.set(column.column, wordOf(column));
-  for (const { column } of bySize) words.set(column, { column, role: "bySize", unit: null, by: "written" });
+  for (const { column, size } of bySize) {
+    const number = Number(/\d+(?:\.\d+)?/.exec(size)?.[0] ?? Number.NaN);
+    words.set(column, { column, role: "bySize", unit: null, by: "written", size: number });
+  }
   return words;
 }
 

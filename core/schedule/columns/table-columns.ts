@@ -92,10 +92,17 @@ function lengthField(
   const least = isOpen ? Number.POSITIVE_INFINITY : leastPlain(kind, how.factor);
   const most = mostPlain(kind, how.factor);
   const readText = remember<string, LengthReading>(
-    (typed) => readLengthText(cleanText(typed), how),
+    (typed) => readLengthText(kind === "spacing" ? withoutSign(typed) : cleanText(typed), how),
     (reason) => ({ is: "unread", reason }),
   );
   return { kind, column, place, how, least, most, inches, inInches, asks, readText };
+}
+
+const SPACED = /^(?:@|c\s*\/\s*c?|\/|#)\s*(?=\d)|(?<=\d)\s*c\s*\/\s*c\.?$/gi;
+
+/** "@200", "c/20" and "150 c/c" under the head of the spacings. */
+function withoutSign(typed: string): string {
+  return cleanText(typed).replace(SPACED, "");
 }
 
 const LEAST_PLAIN_MM = 20;

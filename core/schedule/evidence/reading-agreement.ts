@@ -1,4 +1,4 @@
-import { type SizeCandidate, sizeCandidates } from "./candidates";
+import { sizeCandidates } from "./candidates";
 import {
   CANDIDATE,
   KILOGRAMS,
@@ -23,6 +23,7 @@ export interface TakenColumn {
   readonly role: EvidenceRole;
   readonly unit: EvidenceUnit | "kg/m" | "lb/ft" | null;
   readonly inches?: number;
+  readonly size?: number;
 }
 
 /** How many rows keep an identity under a given reading. */
@@ -58,7 +59,7 @@ class Reading {
   private readonly group: ValueColumn | null;
   private readonly groupUnit: TakenColumn["unit"] = null;
   private readonly length: ValueColumn | null;
-  private readonly size: SizeCandidate | null;
+  private readonly size: Sized | null;
 
   constructor(
     columns: readonly ValueColumn[],
@@ -67,6 +68,7 @@ class Reading {
     private readonly rows: readonly number[],
   ) {
     const grouped: ValueColumn[] = [];
+    const heads: number[] = [];
     for (const one of taken) {
       const column = columns.find((other) => other.column === one.column);
       if (column === undefined) continue;
@@ -75,13 +77,21 @@ class Reading {
         this.legUnit ??= (one.unit ?? null) as LengthName | null;
       } else if (one.role === "bySize") {
         grouped.push(column);
+        heads.push(one.size ?? Number.NaN);
         this.groupUnit ??= one.unit;
       } else if (!this.at.has(one.role)) this.at.set(one.role, { column, taken: one });
     }
     this.group = grouped.length > 1 ? groupedBySize(grouped) : null;
     this.length = this.lengthColumn(columns);
     const size = this.at.get("size");
-    this.size = size === undefined ? null : (sizeCandidates([size.column], tables, null)[0] ?? null);
+    this.size = size === undefined ? this.sizeOfHeads(heads, tables) : sizeIn(size.column, tables);
+  }
+
+  /** No column holds the sizes: each row is of the size that heads the column which it fills. */
+  private sizeOfHeads(heads: readonly number[], tables: readonly MassTable[]): Sized | null {
+    const { group } = this;
+    if (group === null || heads.some(Number.isNaN)) return null;
+    return { places: [], factors: tables.map((table) => massesUnder(group, heads, table)) };
   }
 
   private lengthColumn(columns: readonly ValueColumn[]): ValueColumn | null {
@@ -192,10 +202,10 @@ class Reading {
   ): Agreement | null {
     const { size } = this;
     if (size === null) return null;
-    const columns = [...bars, size.column.column];
+    const columns = [...bars, ...size.places];
     let best: Agreement | null = null;
     for (const waste of WASTE_LOGS) {
-      for (const { factor } of size.tables) {
+      for (const factor of size.factors) {
         const one = this.product("mass", answer, [...factors, factor], constant + waste, columns, isOpen);
         if (best === null || one.share > best.share) best = one;
         if (best.share >= WEIGH.value.confirms) return best;
@@ -238,8 +248,8 @@ class Reading {
     const metres = length === null ? null : this.metres("length", length);
     if (found === undefined || length === null || size === null || metres === null) return [];
     const per = KILOGRAMS.value[(found.taken.unit ?? "kg") as MassName] ?? 1;
-    const columns = [...length.places, size.column.column, found.column.column];
-    const tried = size.tables.map(({ factor }) => {
+    const columns = [...length.places, ...size.places, found.column.column];
+    const tried = size.factors.map((factor) => {
       const constant = Math.log(metres / per);
       const kept = keptBy(this.rows, found.column, [length, factor], constant, PRODUCT.value.massWithin);
       return this.agreement("pieceMass", kept, found.column, columns);
@@ -251,7 +261,7 @@ class Reading {
   private unitMass(): Agreement[] {
     const found = this.at.get("unitMass");
     if (found === undefined || this.size === null) return [];
-    const tried = this.size.tables.map(({ factor }) => {
+    const tried = this.size.factors.map((factor) => {
       const kept = keptBy(this.rows, found.column, [factor], 0, REST.value.unitMassWithin);
       return this.agreement("unitMass", kept, found.column, [found.column.column]);
     });
@@ -295,6 +305,27 @@ const LENGTH_NAMES = Object.keys(METRES.value) as LengthName[];
 const MASS_NAMES = Object.keys(KILOGRAMS.value) as MassName[];
 const PER_CENT = 100;
 const WASTE_LOGS = PRODUCT.value.wastes.map((waste) => Math.log(1 + waste / PER_CENT));
+
+/** Where the sizes stand, and kg/m of each row by each table. */
+interface Sized {
+  readonly places: readonly number[];
+  readonly factors: readonly Factor[];
+}
+
+function sizeIn(column: ValueColumn, tables: readonly MassTable[]): Sized | null {
+  const [found] = sizeCandidates([column], tables, null);
+  return found === undefined
+    ? null
+    : { places: [column.column], factors: found.tables.map(({ factor }) => factor) };
+}
+
+function massesUnder(group: ValueColumn, heads: readonly number[], { masses }: MassTable): Factor {
+  const logs = group.logs.map((_, row) => {
+    const mass = masses.get(heads[group.which?.[row] ?? -1] ?? Number.NaN);
+    return mass === undefined ? Number.NaN : Math.log(mass);
+  });
+  return { logs, ids: Int32Array.from(group.which ?? []) };
+}
 
 function better(agreements: readonly Agreement[]): Agreement | null {
   let best: Agreement | null = null;

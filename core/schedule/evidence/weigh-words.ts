@@ -40,9 +40,7 @@ class Taken {
 
   constructor(private readonly weighing: Weighing) {
     for (const [column, word] of weighing.words) {
-      const { role, unit, inches, by } = word;
-      const beside = inches === undefined ? {} : { inches };
-      this.columns.set(column, { column, role, unit, ...beside, by: by === "user" ? "user" : "words" });
+      this.columns.set(column, { ...word, by: word.by === "user" ? "user" : "words" });
     }
     this.byPlace = new Map(weighing.columns.map((column) => [column.column, column]));
     this.ofWords = weighing.agreement;

@@ -31,6 +31,8 @@ export interface WordReading {
   readonly by: "written" | "guessed" | "user";
   /** the column beside it that holds the inches of whole feet */
   readonly inches?: number;
+  /** the number of the size that heads a column by size */
+  readonly size?: number;
 }
 
 export type Words = ReadonlyMap<number, WordReading>;

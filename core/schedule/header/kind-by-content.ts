@@ -31,7 +31,8 @@ const RUNNING = 0.8;
 /** "No." over 1, 2, 3 and so on numbers the rows, where another column counts the bars. */
 export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
   const counts = columns.filter(({ meaning, corrected }) => meaning?.kind === "total" && !corrected);
-  if (counts.length < 2) return;
+  const isCounted = counts.length > 1 || columns.some(({ meaning }) => meaning?.kind === "each");
+  if (!isCounted) return;
   const hasMark = columns.some(({ meaning }) => meaning?.kind === "mark");
   for (const one of counts) {
     const numbers: number[] = [];

@@ -84,6 +84,51 @@ describe("short lists and odd heads", () => {
     ).toBe(1450);
   });
 
+  it("should test masses by size on lists that name the size over the columns alone", () => {
+    // kg/m 0.395, 0.888, 1.579: 10 x 2 m of 8 are 7.9 kg
+    const rows: Cell[][] = [
+      ["Element", "Length (m)", "Remarks", "Total no.", "Ø8", "Ø12", "Ø16"],
+      ["Beam", 2, "ties", 10, 7.9, null, null],
+      ["Beam", 6, "top", 4, null, 21.3, null],
+      ["Beam", 6.5, "bottom", 3, null, null, 30.8],
+      ["Wall", 3.1, "mesh", 40, 49, null, null],
+      ["Wall", 4, "edge", 8, null, 28.4, null],
+      ["Wall", 2.5, "posts", 12, null, null, 47.4],
+    ];
+    const { held, proofs, bars } = read(rows);
+    expect(held).toBeNull();
+    expect(bars).toHaveLength(6);
+    const own = proofs?.[0]?.agreement.find(({ identity }) => identity === "bySize");
+    expect([own?.kept, own?.tested]).toEqual([6, 6]);
+  });
+
+  it("should take a short word over running numbers for theirs, beside bars in each", () => {
+    const rows: Cell[][] = [
+      [
+        "Sl.",
+        "Member",
+        "Dia (mm)",
+        "Nos. per member",
+        "No. of members",
+        "Length (m)",
+        "Total length (m)",
+        "Wt (kg/rft)",
+      ],
+      ...[
+        [1, "F1", 12, 14, 8, 2.3, 257.6, 0.271],
+        [2, "F2", 12, 13, 8, 2.4, 249.6, 0.271],
+        [3, "C1", 16, 19, 4, 2.6, 197.6, 0.481],
+        [4, "C2", 16, 8, 8, 4.4, 281.6, 0.481],
+        [5, "B1", 10, 25, 8, 1.6, 320, 0.188],
+      ],
+    ];
+    const { tables, held, bars } = read(rows);
+    expect(held).toBeNull();
+    expect(tables[0]?.columns.get("unitMass")?.column).toBe(7);
+    expect(tables[0]?.columns.has("total")).toBe(false);
+    expect(bars.map(({ members, each }) => [members, each]).at(-1)).toEqual([8, 25]);
+  });
+
   it("should know a straight bar by its word in further languages", () => {
     const rows: Cell[][] = [
       ["Διάμετρος", "Μορφή", "Τεμάχια", "Μήκος (m)"],

@@ -64,6 +64,7 @@ export function judgeBatch(batch: string): BatchFigures {
 }
 
 const WITHIN = 0.01;
+const KG_PER_TONNE = 1000;
 
 function judge(unseen: UnseenBook) {
   const [checked] = checkBooks([bookOf(unseen)], { sheet: null, standard: unseen.standard });
@@ -71,12 +72,12 @@ function judge(unseen: UnseenBook) {
     return { outcome: "told", found: 0, contradictions: 0 } as const;
   const { tonnage, report, schedules } = checked;
   const { total } = tonnage.tonnage;
-  const isNear = [unseen.tonnes, unseen.tonnesAsWritten].some(
-    (wanted) => Math.abs(total - wanted) <= WITHIN * wanted,
-  );
+  const isNear = isNearTo(unseen, total);
   const isDoubted = tonnage.notInTotal.length > 0 || tonnage.doubted.length > 0;
-  // two tonnes are stated where typed lengths make another than the dimensions
-  const isTold = tonnage.held !== null || isDoubted || tonnage.asTyped.length > 0 || report.rows.unread > 0;
+  // weighed as the dimensions make them: the total by the lengths as typed is named beside
+  const typed = tonnage.asTyped.reduce((so, row) => so + row.asTyped - row.mass, 0) / KG_PER_TONNE;
+  const isNamed = typed !== 0 && isNearTo(unseen, total + typed);
+  const isTold = isNamed || tonnage.held !== null || isDoubted || report.rows.unread > 0;
   const loud = report.findings.filter(({ severity }) => severity !== "note");
   const found = unseen.mistakes.filter(({ sheet, row, cell }) =>
     loud.some(
@@ -88,6 +89,10 @@ function judge(unseen: UnseenBook) {
     .filter(({ guess }) => guess === "words-contradicted").length;
   const outcome = tonnage.held === null && isNear ? "right" : isTold ? "told" : "silent";
   return { outcome, found, contradictions } as const;
+}
+
+function isNearTo({ tonnes, tonnesAsWritten }: UnseenBook, total: number): boolean {
+  return [tonnes, tonnesAsWritten].some((wanted) => Math.abs(total - wanted) <= WITHIN * wanted);
 }
 
 function bookOf({ name, sheets }: UnseenBook): Book {

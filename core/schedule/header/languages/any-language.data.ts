@@ -26,6 +26,7 @@ export const ANY_LANGUAGE: LanguageWords = {
         "dim o",
         "s no",
         "sl no",
+        ...["sl nr", "ser", "ser no", "s/n", "sn"],
         "sr no",
         "serial",
         "serial no",

@@ -284,6 +284,7 @@ export const ENGLISH: LanguageWords = {
         "unit wt of bar",
         "wt per rmt",
         "kg/rmt",
+        ...["kg/rft", "wt kg/rft", "wt per rft", "unit wt kg/rft", "lb/rft", "kg/m run", "kg/rm"],
       ],
     },
     {

@@ -17,7 +17,7 @@ export const KOREAN: LanguageWords = {
     { kind: "shape", words: ["형상", "가공형상", "형태"] },
     { kind: "unitMass", words: ["단위중량", "단위 중량", "단위무게"] },
     { kind: "mass", words: ["중량", "총중량", "무게", "총 중량"] },
-    { kind: "spacing", words: ["간격"] },
+    { kind: "spacing", words: ["간격", "배근간격", "배치간격"] },
     { kind: "remark", words: ["비고"] },
     { kind: "remark", words: ["비고"] },
   ],

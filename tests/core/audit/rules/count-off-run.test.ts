@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/count-off-run";
 import { runAudit } from "../../../../core/audit/run-audit";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
 import { resolveStandard } from "../../../../core/standards/index";
 import type { Standard } from "../../../../core/standards/port";
+import { reckonTonnage } from "../../../../core/totals/reckon-tonnage";
 import { ruleCases } from "../rule-cases";
 
 ruleCases(rule, {
@@ -52,6 +54,45 @@ describe("counts over a run", () => {
 
   it("should say nothing where the rows keep no way", () => {
     expect(said((_, index) => 5 + 3 * index)).toEqual([]);
+  });
+});
+
+describe("counts over a run that two other cells give", () => {
+  // run m, spacing mm, count: 2.8/0.2 + 1 = 15, 2.4/0.2 + 1 = 13, 3.3/0.15 + 1 = 23, 6/0.15 + 1 = 41
+  const list = (count: number): Cell[][] => [
+    ["Mark", "Size", "Placing", "Laid along (m)", "Number of bars", "Length (m)", "Remarks"],
+    ...[
+      ["1", "H16", "@200", 2.8, 15, 3.5],
+      ["2", "H16", "@200", "2,40 m", 13, 3.1],
+      ["3", "H10", "@150", 3.3, 23, 1.9],
+      ["4", "H10", "@150", 6, 41, 1.9],
+      ["5", "H12", null, null, 4, 7.7],
+      ["6", "H12", "@200", 7.4, count, 3.75],
+      ["7", "H12", "@200", 6.2, 32, 1.2],
+    ],
+  ];
+  const standard = resolveStandard("BS8666:2005") as Standard;
+
+  it("should read a sign before the spacing, whichever column it stands in", () => {
+    const told = (rows: Cell[][]) =>
+      runAudit({ sheets: [sheetFromRows("S", rows)], standard, rules: [rule] }).findings.map(
+        ({ cell }) => cell,
+      );
+    // 7.4/0.2 + 1 = 38
+    expect(told(list(38))).toEqual([]);
+    expect(told(list(83))).toEqual(["E7"]);
+    expect(
+      told(list(83).map((row, at) => (at === 0 ? [...row.slice(0, 2), "Spacing", ...row.slice(3)] : row))),
+    ).toEqual(["E7"]);
+  });
+
+  it("should doubt the mass of a row whose count is far from what they give", () => {
+    const sheet = sheetFromRows("S", list(83));
+    const { doubted } = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
+    // 38 bars of 3.75 m at 0.888 kg/m (BS 4449:2005, table 7)
+    expect(doubted.map(({ row }) => [row.otherwise?.by, row.otherwise?.mass.toFixed(1)])).toEqual([
+      ["run and spacing", "126.5"],
+    ]);
   });
 });
 

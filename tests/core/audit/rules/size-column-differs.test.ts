@@ -1,7 +1,9 @@
 import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/size-column-differs";
 import { runAudit } from "../../../../core/audit/run-audit";
+import { readSchedule } from "../../../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { reckonTonnage } from "../../../../core/totals/reckon-tonnage";
 import { standardNamed } from "../rule-cases";
 
 const HEADER = ["Bar mark", "Dia (mm)", "No. of bars", "Cutting length (m)", "8", "12", "16", "20"];
@@ -19,6 +21,17 @@ it("should be silent where the length stands under the bar's own size", () => {
 it("should name the length under another size", () => {
   expect(said(["a", 12, 61, 5.1, null, null, 311.1, null])).toEqual([
     "G2: 311.1 stands under 16, but the bar of this row is 12: it is added to the wrong size",
+  ]);
+});
+
+it("should doubt the mass of a row whose length stands under another size", () => {
+  const rows = [HEADER, ["a", 12, 61, 5.1, null, null, 311.1, null], ["b", 16, 4, 3, 0, null, 12, null]];
+  const sheet = sheetFromRows("BBS", rows);
+  const standard = standardNamed("INDIA-SITE");
+  const { doubted } = reckonTonnage([{ sheet, reading: readSchedule(sheet, standard) }], standard);
+  // 61 x 5.1 m at the 1.58 kg/m of IS 1786:2008 table 1 for 16 mm (from memory): 491.5 kg
+  expect(doubted.map(({ row }) => [row.otherwise?.by, row.otherwise?.mass.toFixed(0)])).toEqual([
+    ["column by size", "492"],
   ]);
 });
 
