@@ -9,8 +9,8 @@ import { cellAddress } from "../schedule/cell-address";
 import type { ColumnsSaid } from "../schedule/columns-said";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { ColumnCorrection } from "../schedule/read-options";
-import { rowsElsewhere } from "../schedule/rows-elsewhere";
 import type { Sheet } from "../schedule/sheet";
+import { sheetsOfBook } from "../schedule/sheets-of-book";
 import { uprightSheet } from "../schedule/turned-sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
@@ -101,13 +101,7 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
       const sheet = book.read(name);
       return names.includes(name) && !isPointedAt(settings, name) ? uprightSheet(sheet, named) : sheet;
     });
-  const all: Sheet[] = [];
-  for (const [at, sheet] of read.entries()) {
-    const before = names.includes(sheet.name) ? all[at - 1] : undefined;
-    const follows = before === undefined || !names.includes(before.name) ? {} : { follows: before };
-    const isList = names.includes(sheet.name);
-    all.push(isList ? { ...sheet, ...follows, elsewhere: () => rowsElsewhere(read, sheet.name) } : sheet);
-  }
+  const all = sheetsOfBook(read, ({ name }) => names.includes(name));
   const ownSheet = ownSheetOf(all);
   const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
   const ofSheets = isStandardAssumed ? standardNamed(all, named) : null;

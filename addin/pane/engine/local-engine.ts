@@ -3,6 +3,7 @@ import { openAudit, recheck } from "../../../core/audit/run-audit";
 import { settingsFromText } from "../../../core/audit/settings-text";
 import { inForceBy, standardNamed } from "../../../core/audit/standard-named";
 import type { Sheet } from "../../../core/schedule/sheet";
+import { sheetsOfBook } from "../../../core/schedule/sheets-of-book";
 import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { isInspectionSheet } from "../../../core/tickets/is-inspection-sheet";
 import type { AuditView } from "./audit-view";
@@ -41,11 +42,10 @@ export function createLocalEngine(): Engine {
       // as the command line: bars that stand in columns are read as rows
       const upright = (each: Sheet): Sheet =>
         isPointedAt(settings, each.name) ? each : uprightSheet(each, asked);
-      const sheet = upright(question.sheet);
-      const otherSheets = {
-        before: question.otherSheets.before.map(upright),
-        behind: question.otherSheets.behind.map(upright),
-      };
+      const { before, behind } = question.otherSheets;
+      const book = sheetsOfBook([...before, question.sheet, ...behind].map(upright), () => true);
+      const sheet = book[before.length] as Sheet;
+      const otherSheets = { before: book.slice(0, before.length), behind: book.slice(before.length + 1) };
       const others = [...otherSheets.before, ...otherSheets.behind];
       const sheets = sheetsToRead(sheet, shop, otherSheets);
       // as the command line: neither its user nor the workbook names one, so that the sheets may
@@ -68,7 +68,13 @@ export function createLocalEngine(): Engine {
     async recheck({ sheet: edited, firstRow, lastRow }) {
       const last = known(edited.name);
       const { standard } = last.audit.report;
-      const sheet = isPointedAt(last.settings, edited.name) ? edited : uprightSheet(edited, standard);
+      const upright = isPointedAt(last.settings, edited.name) ? edited : uprightSheet(edited, standard);
+      const { follows, elsewhere } = last.sheet;
+      const sheet = {
+        ...upright,
+        ...(follows === undefined ? {} : { follows }),
+        ...(elsewhere === undefined ? {} : { elsewhere }),
+      };
       const isMoved =
         // an edited row goes through all bars that stand in columns
         sheet.isTurned === true ||
