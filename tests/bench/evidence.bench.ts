@@ -1,5 +1,5 @@
 import { findTables, type WordReading, weighTable } from "../../core/schedule/evidence/index";
-import { readSchedule } from "../../core/schedule/read-schedule";
+import { openSchedule, readSchedule } from "../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../core/schedule/sheet";
 import { resolveStandard } from "../../core/standards/index";
 import type { Standard } from "../../core/standards/port";
@@ -8,6 +8,11 @@ import { seededSchedule } from "./seeded-schedule";
 
 const ROWS = 100_000;
 const RUNS = 7;
+const EDITED_ROWS = 10_000;
+const EDITS = 20;
+const SHORT_ROWS = 40;
+/** readings of a short list that are timed together */
+const SHORT_READINGS = 50;
 
 /** Columns of the seeded schedule by what its header says. */
 const ROLES: readonly (readonly [number, WordReading["role"], WordReading["unit"]])[] = [
@@ -54,23 +59,70 @@ const bench: Bench = {
         "words that agree, ms": median(() => weighTable(source, standard, said("mm"))),
         "a unit that is wrong, ms": median(() => weighTable(source, standard, said("cm"))),
         "a column without a word, ms": median(() => weighTable(source, standard, unnamed)),
+        ...shortFigures(standard, said("mm")),
+        ...editFigures(standard),
         "no header word at all, ms": median(() => findTables(matrix, standard)),
       },
     };
   },
 };
 
+/** What the evidence takes of the reading of a short list. */
+function shortFigures(standard: Standard, words: Map<number, WordReading>) {
+  const { matrix } = seededSchedule(SHORT_ROWS);
+  const sheet = sheetFromRows("Schedule", matrix);
+  const source = { cells: (row: number): readonly Cell[] => matrix[row] ?? [], from: 1, to: matrix.length };
+  const often = (run: () => unknown) => () => {
+    for (let time = 0; time < SHORT_READINGS; time += 1) run();
+  };
+  const reading = median(often(() => readSchedule(sheet, standard)));
+  const weighing = median(often(() => weighTable({ ...source, left: 0, right: 18 }, standard, words)));
+  return {
+    "reading a list of 40 rows 50 times, ms": reading,
+    "evidence of it, per cent of the rest": Math.round((100 * weighing) / (reading - weighing)),
+  };
+}
+
+/** Reading again after an edit of one length, all down a sheet: in rows that settle the columns, and in others. */
+function editFigures(standard: Standard) {
+  const { matrix } = seededSchedule(EDITED_ROWS);
+  let session = openSchedule(sheetFromRows("Schedule", matrix), standard);
+  const times: number[] = [];
+  for (let edit = 0; edit < EDITS; edit += 1) {
+    const row = 6 + Math.floor((edit * (EDITED_ROWS - 10)) / EDITS);
+    const changed = matrix.slice();
+    changed[row] = (matrix[row] ?? []).map((cell, column) => (column === 6 ? 1000 + 25 * edit : cell));
+    const sheet = sheetFromRows("Schedule", changed);
+    times.push(
+      processorTime(() => (session = session.reread(sheet, row, row) ?? openSchedule(sheet, standard))),
+    );
+  }
+  times.sort((one, other) => one - other);
+  return {
+    "re-reading after one edit in 10,000 rows, ms": rounded(times[EDITS >> 1]),
+    "the slowest of 20 such edits, ms": rounded(times.at(-1)),
+  };
+}
+
 /** Processor time: other work on the machine does not count. */
 function median(run: () => unknown): number {
   const times: number[] = [];
   for (let index = 0; index < RUNS; index += 1) {
-    const before = process.cpuUsage();
-    run();
-    const { user, system } = process.cpuUsage(before);
-    times.push((user + system) / 1000);
+    times.push(processorTime(run));
   }
   times.sort((one, other) => one - other);
-  return Math.round((times[RUNS >> 1] ?? Number.NaN) * 10) / 10;
+  return rounded(times[RUNS >> 1]);
+}
+
+function processorTime(run: () => unknown): number {
+  const before = process.cpuUsage();
+  run();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1000;
+}
+
+function rounded(ms = Number.NaN): number {
+  return Math.round(ms * 10) / 10;
 }
 
 export default bench;
