@@ -1,7 +1,10 @@
+import type { BarRow } from "../schedule/bar-row";
+import type { Cell } from "../schedule/sheet";
 import type { BarFacts } from "./bar-facts";
 import { TWICE } from "./identities.data";
 import { firstDifference } from "./same-bar";
 import type { SheetFacts } from "./sheet-facts";
+import type { SheetOfRow } from "./sheet-habits";
 import { textColumns } from "./text-columns";
 
 interface Pair {
@@ -29,16 +32,17 @@ export function rowsTwice(sheet: SheetFacts): readonly RowTwice[] {
 
 /** Rows with the mark, the bar and the number of another, where few marks come again. */
 function markedTwice(sheet: SheetFacts): readonly Pair[] {
-  const { mostRepeated, leastRows } = TWICE.value;
+  const { mostRepeated, leastRows, leastOfAlike } = TWICE.value;
   const marked = sheet.answers.count(hasMark);
-  if (marked < leastRows) return [];
+  if (marked < leastOfAlike) return [];
+  const isTwice = marked < leastRows ? isSameText : isSameRow;
   const twice: Pair[] = [];
   let repeated = 0;
   for (const bars of sheet.repeatedMarks) {
     const [first, ...others] = bars;
     if (first === undefined) continue;
     repeated += others.length;
-    for (const again of others) if (isSameRow(first, again)) twice.push({ first, again });
+    for (const again of others) if (isTwice(first, again)) twice.push({ first, again });
   }
   // where many marks come again they are meant to: a mark of each member, a mark of each pour
   return repeated > Math.max(1, mostRepeated * marked) ? [] : twice;
@@ -47,15 +51,37 @@ function markedTwice(sheet: SheetFacts): readonly Pair[] {
 /** What stands in a row under the columns of its table; empty where no words tell it from others. */
 function rowText({ row, sheet, count }: BarFacts): string {
   if (count === null || row.length === null) return "";
-  const { columns, bySize = [], unknownHeaders = [] } = row.table;
-  const all = [...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column);
-  const cells = all.map((column) => sheet.sheet.cell(row.row, column) ?? null);
+  const { columns } = row.table;
+  const [cells, items] = cellsOf(row, sheet);
   const isNamed = textColumns(row.table).some((column) => {
     const cell = column === columns.get("shape")?.column ? null : sheet.sheet.cell(row.row, column);
     const isMember = column === columns.get("member")?.column;
     return typeof cell === "string" && (isMember || WORDS.test(cell));
   });
-  return isNamed ? JSON.stringify([row.member, cells]) : "";
+  return isNamed || items.length > 0 ? JSON.stringify([row.member, cells, items]) : "";
+}
+
+const ITEM = /^\p{L}.*\d|\d.*\p{L}/u;
+
+/** The cells of a row under its table's columns; and the items, such as "C-2", of columns that number the rows. */
+function cellsOf(
+  row: BarRow,
+  { sheet }: Pick<SheetOfRow, "sheet">,
+): readonly [readonly Cell[], readonly string[]] {
+  const { columns, bySize = [], unknownHeaders = [], left = 0, right = -1 } = row.table;
+  const known = new Set([...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column));
+  const items: string[] = [];
+  for (let column = left; column <= right; column += 1) {
+    const cell = known.has(column) ? null : sheet.cell(row.row, column);
+    if (typeof cell === "string" && ITEM.test(cell)) items.push(cell);
+  }
+  return [[...known].map((column) => sheet.cell(row.row, column) ?? null), items];
+}
+
+function isSameText(first: BarFacts, again: BarFacts): boolean {
+  if (!isSameRow(first, again)) return false;
+  const [one, other] = [first, again].map(({ row, sheet }) => JSON.stringify(cellsOf(row, sheet)));
+  return one === other;
 }
 
 const WORDS = /\p{L}{3}|[\p{Script=Han}\p{Script=Hangul}\p{Script=Kana}]{2}/u;

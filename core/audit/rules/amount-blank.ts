@@ -46,9 +46,9 @@ export default defineRule({
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
-    for (const { field, of, what, from } of BESIDE) {
+    for (const { field, of, among, what, from } of BESIDE) {
       const beside = sheet.answers.those(of);
-      const isRare = beside.length <= RARE * sheet.bars.length && beside.length > 0;
+      const isRare = beside.length > 0 && beside.length <= RARE * sheet.answers.count(among);
       for (const { facts, answer: value } of isRare && usualFields(sheet).has(field) ? beside : []) {
         const fix = { id: "value" as const, edits: [{ at: field, to: value }] };
         const values = { what, value, from };
@@ -87,13 +87,22 @@ export default defineRule({
   },
 });
 
-/** share of the rows in which the number in each may be blank before it is meant to be */
+/** share of the rows like it in which a number may be blank before it is meant to be */
 const RARE = 0.2;
 
 /** The number in each that total and members give, where its cell is blank. */
 function eachBeside(facts: BarFacts): number | null {
+  return facts.row.members === 1 ? null : eachFollowing(facts);
+}
+
+/** Of one member the total says as much, and many lists leave the number in each blank there. */
+function eachOfOne(facts: BarFacts): number | null {
+  return facts.row.members === 1 ? eachFollowing(facts) : null;
+}
+
+function eachFollowing(facts: BarFacts): number | null {
   const { members, each, total } = facts.row;
-  if (each !== null || members === null || total === null || members < 2) return null;
+  if (each !== null || members === null || total === null || members < 1) return null;
   if (!facts.has("each") || !facts.has("members") || !isBlank(facts, "each")) return null;
   const value = total / members;
   return Number.isInteger(value) && value > 0 ? value : null;
@@ -108,9 +117,18 @@ function totalBeside(facts: BarFacts): number | null {
   return value > 0 ? value : null;
 }
 
+const isOfOne = ({ row }: BarFacts): boolean => row.members === 1;
+const isBar = (): boolean => true;
+const EACH = { field: "each", what: "the number in each", from: "the total and the members" } as const;
+const TOTAL = {
+  field: "total",
+  what: "the total number",
+  from: "members times bars in each",
+} as const;
 const BESIDE = [
-  { field: "each", of: eachBeside, what: "the number in each", from: "the total and the members" },
-  { field: "total", of: totalBeside, what: "the total number", from: "members times bars in each" },
+  { ...EACH, of: eachBeside, among: isBar },
+  { ...EACH, of: eachOfOne, among: isOfOne },
+  { ...TOTAL, of: totalBeside, among: isBar },
 ] as const;
 
 function lacksAmount(facts: BarFacts): true | null {

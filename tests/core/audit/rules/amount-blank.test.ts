@@ -16,6 +16,12 @@ ruleCases(rule, {
     { rows: [bar(2000, 10), bar(3000, 12, { total: null })] },
     // taken out, and said to be
     { rows: [bar(2000, 10), bar(3000, 12), bar(4000, 0, { remark: "deleted, rev B" })] },
+    // of one member half of the rows leave it blank: the total says as much
+    {
+      rows: [1, 2, 3, 4, 5, 6, 7, 8].map((at) =>
+        bar(1000 * at, at < 6 ? at : null, { total: at, ...(at < 6 ? { members: 2, total: 2 * at } : {}) }),
+      ),
+    },
     // no row has any: the column was not read, and that is another finding
     { rows: [bar(2000, null), bar(3000, null)] },
   ],
@@ -29,6 +35,18 @@ ruleCases(rule, {
           message: "the number of bars is 0: the row adds nothing to any total",
         },
         { cell: "G5", severity: "doubtful", message: "the length is 0: the row adds nothing to any total" },
+      ],
+    },
+    {
+      // one member of 48: the other rows of one member write it
+      rows: [...[1, 2, 3, 4, 5].map((at) => bar(1000 * at, 10)), bar(6000, null, { total: 48 })],
+      says: [
+        {
+          cell: "E7",
+          message: "the number in each is blank; 48 would follow from the total and the members",
+          severity: "doubtful",
+          after: { E7: 48 },
+        },
       ],
     },
     {

@@ -17,10 +17,23 @@ ruleCases(rule, {
     { rows: LIST },
     // another number of the same bar is no copy of the row
     { rows: [...LIST, bar("4", 1150, 20)] },
+    // in a list of five one mark of two bars of other lengths, or with another remark, is no copy
+    { rows: [...LIST.slice(0, 4), { ...bar("4", 1150, 13), remark: "top" }] },
     // marks that come again throughout are meant to
     { rows: [...LIST, ...LIST.slice(0, 6)] },
   ],
   speaks: [
+    {
+      // five rows, two of them word for word
+      rows: [...LIST.slice(0, 4), bar("4", 1150, 13)],
+      says: [
+        {
+          cell: "B6",
+          message: "mark 4 stands in row 5 too, the same bar and as many: is it entered twice?",
+          outcome: "unsure",
+        },
+      ],
+    },
     {
       // in a short list one mark that comes again is no habit
       rows: [...LIST.slice(0, 8), bar("4", 1150, 13)],
@@ -65,6 +78,14 @@ describe("a row entered twice", () => {
       );
     expect(told(rows)).toEqual([]);
     expect(told([...rows, rows[5] ?? []])).toEqual(["A16"]);
+    // the item of the row names it as well as words do, where its column numbers the rows
+    const items = (list: Cell[][]): Cell[][] => list.map(([, , ...others], at) => [`F-${at + 1}`, ...others]);
+    const listed = [["Item", "Size", "Pcs", "Length mm"], ...items(rows)];
+    const copied = runAudit({
+      sheets: [sheetFromRows("List", [...listed, listed[6] ?? []])],
+      ...{ standard, rules: [rule] },
+    });
+    expect(copied.findings.map(({ cell, row }) => cell ?? row)).toHaveLength(1);
     // without words two rows alike may be the two ways of one mesh
     const bare = rows.map(([ref, , ...others]) => [ref ?? null, null, ...others]);
     expect(told([...bare, bare[5] ?? []])).toEqual([]);
