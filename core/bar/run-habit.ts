@@ -1,10 +1,8 @@
 import type { TableReading } from "../schedule/bar-row";
-import type { Cell } from "../schedule/sheet";
 import type { BarFacts } from "./bar-facts";
 import { RUN_HABIT } from "./identities.data";
-import { amountAlone, runInWords, spacingAlone } from "./run-in-words";
+import { gapsOf, type Measure, runInWords, runNamed, spacingInWords } from "./run-in-words";
 import type { SheetFacts } from "./sheet-facts";
-import { textColumns } from "./text-columns";
 
 /** A row whose count is not what its run and spacing give, as the other rows of its table have it. */
 export interface OffRun {
@@ -36,8 +34,9 @@ const WAYS: readonly Rounding[] = [
 /** Rows that break the habit by which a table makes counts out of runs and spacings, in columns or in words. */
 export function offRuns(sheet: SheetFacts): OffRun[] {
   return sheet.reading.tables.flatMap((table) => {
-    const bars = () => sheet.bars.filter(({ row }) => row.table === table);
-    return offInColumns(sheet, table, bars) ?? offInWords(sheet, table, bars) ?? [];
+    const cells = cellsWithWords(sheet, table);
+    const bars = remembered(() => sheet.bars.filter(({ row }) => row.table === table));
+    return offInWords(cells, table, bars) ?? offInColumns(sheet, cells, table, bars) ?? [];
   });
 }
 
@@ -50,50 +49,95 @@ interface Tested {
   readonly gaps: number | null;
 }
 
-function offInColumns(sheet: SheetFacts, table: TableReading, bars: () => readonly BarFacts[]) {
-  const open = (table.unknownHeaders ?? []).map(({ column }) => column);
-  if (open.length === 0) return null;
-  const named = table.columns.get("spacing")?.column;
-  const of = bars();
-  const cell = ({ row }: BarFacts, column: number): Cell => sheet.sheet.cell(row.row, column);
-  const { looked, least } = RUN_HABIT.value.inWords;
-  const first = of.slice(0, looked);
-  const spaced = (column: number): boolean =>
-    first.filter((facts) => spacingAlone(cell(facts, column)) !== null).length >= least;
-  for (const at of named === undefined ? textColumns(table).filter(spaced) : [named]) {
-    const spacingOf = (facts: BarFacts): number | null =>
-      at === named ? amountAlone(cell(facts, at)) : spacingAlone(cell(facts, at));
-    for (const column of open) {
-      const tested = of.flatMap((facts): Tested[] => {
-        const [run, spacing] = [amountAlone(cell(facts, column)), spacingOf(facts)];
-        const count = countOf(facts, table);
-        return run === null || spacing === null || count === null || column === at
-          ? []
-          : [{ facts, count, run, spacing, gaps: null }];
-      });
-      const found = offAmong(tested, table, RUN_HABIT.value);
-      if (found !== null) return found;
-    }
+type Bars = () => readonly BarFacts[];
+type CellsOf = (facts: BarFacts) => readonly string[];
+
+/** A run in a column that nobody knows, or named in words, over the spacing of its row. */
+function offInColumns(sheet: SheetFacts, cells: CellsOf, table: TableReading, bars: Bars) {
+  const unknown = table.unknownHeaders ?? [];
+  const spacingOf = spacingReader(cells, table);
+  if (!isSaidOften(bars(), spacingOf)) return null;
+  const runs = unknown.map(({ column }) => (facts: BarFacts): Measure | null => {
+    const run = sheet.sheet.cell(facts.row.row, column);
+    return typeof run === "number" && run > 0 ? { value: run, unit: null } : null;
+  });
+  for (const runOf of [...runs, (facts: BarFacts) => firstOf(cells(facts), runNamed)]) {
+    if (!isSaidOften(bars(), runOf)) continue;
+    const tested = bars().flatMap((facts): Tested[] => {
+      const [run, spacing, count] = [runOf(facts), spacingOf(facts), countOf(facts, table)];
+      if (run === null || spacing === null || count === null) return [];
+      return [{ facts, count, run: run.value, spacing: spacing.value, gaps: gapsOf(run, spacing) }];
+    });
+    const found = offAmong(tested, table, RUN_HABIT.value);
+    if (found !== null) return found;
   }
   return null;
 }
 
-function offInWords(sheet: SheetFacts, table: TableReading, bars: () => readonly BarFacts[]) {
+/** A run and its spacing in one text. */
+function offInWords(cells: CellsOf, table: TableReading, bars: Bars) {
+  const saidOf = (facts: BarFacts) => firstOf(cells(facts), runInWords);
+  if (!isSaidOften(bars(), saidOf)) return null;
+  const tested = bars().flatMap((facts): Tested[] => {
+    const [said, count] = [saidOf(facts), countOf(facts, table)];
+    return said === null || count === null ? [] : [{ facts, count, ...said }];
+  });
+  return offAmong(tested, table, RUN_HABIT.value.inWords);
+}
+
+/** Few lists have such words, and most need not be looked through. */
+function isSaidOften<Said>(bars: readonly BarFacts[], said: (facts: BarFacts) => Said | null): boolean {
   const { looked, least } = RUN_HABIT.value.inWords;
-  for (const column of textColumns(table)) {
-    const of = bars();
-    const testedOf = (facts: BarFacts): Tested[] => {
-      const text = sheet.sheet.cell(facts.row.row, column);
-      const said = typeof text === "string" ? runInWords(text) : null;
-      const count = countOf(facts, table);
-      return said === null || count === null ? [] : [{ facts, count, ...said }];
-    };
-    // few lists have such words, and most need not be looked through
-    if (of.slice(0, looked).flatMap(testedOf).length < least) continue;
-    const found = offAmong(of.flatMap(testedOf), table, RUN_HABIT.value.inWords);
-    if (found !== null) return found;
+  return bars.slice(0, looked).filter((facts) => said(facts) !== null).length >= least;
+}
+
+function firstOf<Said>(texts: readonly string[], read: (text: string) => Said | null): Said | null {
+  for (const text of texts) {
+    const said = read(text);
+    if (said !== null) return said;
   }
   return null;
+}
+
+/** The spacing of a row: in its own column, or the one that a text of the row names. */
+function spacingReader(cells: CellsOf, table: TableReading): (facts: BarFacts) => Measure | null {
+  const column = table.columns.get("spacing");
+  return (facts) => {
+    const typed = facts.typed("spacing");
+    if (typeof typed !== "number") return firstOf(cells(facts), spacingInWords);
+    const unit = column?.unitBy?.code === "written" ? metricUnit(column.unit) : null;
+    return typed > 0 ? { value: typed, unit } : null;
+  };
+}
+
+function metricUnit(unit: string | null): Measure["unit"] {
+  return unit === "mm" || unit === "cm" || unit === "m" || unit === "in" ? unit : null;
+}
+
+/** The texts of a row that may say a run; behind the last table of a sheet remarks may stand without a head. */
+function cellsWithWords({ sheet, reading }: SheetFacts, table: TableReading): CellsOf {
+  const { left = 0, right = sheet.columnCount - 1, columns } = table;
+  const isAlone = reading.tables.every((one) => (one.left ?? 0) <= (table.right ?? right));
+  const numbers = new Set(NUMBERED.map((kind) => columns.get(kind)?.column ?? -1));
+  const last = isAlone ? sheet.columnCount - 1 : right;
+  return ({ row }) => {
+    const texts: string[] = [];
+    for (let column = left; column <= last; column += 1) {
+      const cell = numbers.has(column) ? null : sheet.cell(row.row, column);
+      if (typeof cell === "string") texts.push(cell);
+    }
+    return texts;
+  };
+}
+
+const NUMBERED = ["size", "members", "each", "total", "length", "totalLength", "mass"] as const;
+
+function remembered<Value>(make: () => Value): () => Value {
+  let value: Value | undefined;
+  return () => {
+    value ??= make();
+    return value;
+  };
 }
 
 function countOf(facts: BarFacts, table: TableReading): number | null {
@@ -123,13 +167,33 @@ function offAmong(
       if (best === null || kept > best.kept) best = { expected, kept, tested };
     }
   }
-  if (best === null || best.kept < rows || best.kept < share * best.tested.length) return null;
+  if (best === null || best.kept === 0) return null;
   const { expected, kept, tested } = best;
   const at = countColumn(table);
-  return tested
-    .filter((one) => !isCount(one, expected(one)))
-    .map((one) => ({ ...one, at, expected: expected(one), kept, tested: tested.length }));
+  const off = tested.filter((one) => !isCount(one, expected(one)));
+  const isHabit = kept >= rows && kept >= share * tested.length;
+  // two figures exchanged tell a slip where one row alone shows the way
+  if (!isHabit && !isSlipAlone(tested, off, expected)) return null;
+  return off.map((one) => ({ ...one, at, expected: expected(one), kept, tested: tested.length }));
 }
+
+/** Some rows count just so, and all others have figures exchanged. */
+function isSlipAlone(
+  tested: readonly Tested[],
+  off: readonly Tested[],
+  expected: (one: Tested) => number,
+): boolean {
+  const exact = tested.filter((one) => one.count === expected(one)).length;
+  const turned = off.filter((one) => isTurned(one.count, expected(one))).length;
+  return off.length > 0 && turned === off.length && exact + turned === tested.length;
+}
+
+/** "13" for "31" */
+function isTurned(count: number, expected: number): boolean {
+  return count >= LEAST_TURNED && String(count) === [...String(expected)].reverse().join("");
+}
+
+const LEAST_TURNED = 12;
 
 /** Of several members or faces a count of all is so many times that of one. */
 function isCount({ facts, count }: Tested, expected: number): boolean {

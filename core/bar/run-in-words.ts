@@ -1,4 +1,3 @@
-import type { Cell } from "../schedule/sheet";
 import { MM_PER_UNIT } from "../units/unit-table";
 import { RUN_WORDS } from "./run-words.data";
 
@@ -18,8 +17,9 @@ const SPACED = new RegExp(
   String.raw`(?:@|(?<![\p{L}\d])c\s*/\s*c|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|(?<!\p{L})(?:at|cada|every|alle|tous les|ogni|co|каждые|шаг|كل)\s)\s*(${NUMBER})\s*(${UNIT})?`,
   "iu",
 );
+const WORDS = [...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|");
 const OVER = new RegExp(
-  String.raw`(?<!\p{L})(?:${[...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|")})\s*[:=]?\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
+  String.raw`(?<!\p{L})(?:${WORDS})\s*[:=]?\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
   "iu",
 );
 /** the run alone, with its unit: "Ø8/15 short way, 4.50 m" */
@@ -28,6 +28,14 @@ const ALONE = new RegExp(String.raw`[,;]\s*()()(${NUMBER})\s*(m)(?![\p{L}\d])`, 
 const BEFORE = new RegExp(String.raw`(?:^|[\s=:])()()(${NUMBER})\s*(${UNIT})?\s*$`, "iu");
 const INCHES_OF_FOOT = 12;
 
+/** the run before its word: "9.0 m run" */
+const NAMED_BEHIND = new RegExp(
+  String.raw`(?<![\d.,])()()(${NUMBER})\s*(${UNIT})\s+(?:${WORDS})(?!\p{L})`,
+  "iu",
+);
+/** how the count was worked out: "7.50/0.15+1" */
+const SUM = /(?<![\d.,/])(\d{1,6}(?:[.,]\d{1,3})?)\s*\/\s*(\d{0,4}(?:[.,]\d{1,3})?)\s*\+\s*1(?![\d.,])/;
+
 /**
  * The spacing and the run of a text; null of one that does not name both.
  *
@@ -35,40 +43,58 @@ const INCHES_OF_FOOT = 12;
  */
 export function runInWords(text: string): RunInWords | null {
   if (text.length > LONGEST || !/\d\D+\d/.test(text)) return null;
+  const [, whole, part] = SUM.exec(text) ?? [];
+  if (whole !== undefined && numberOf(part) > 0) {
+    const [run, spacing] = [numberOf(whole), numberOf(part)];
+    return { spacing, run, gaps: run / spacing };
+  }
   const spaced = SPACED.exec(text);
   if (spaced === null) return null;
   const rest = text.slice(spaced.index + spaced[0].length);
+  if (SPACED.test(rest)) return null;
   const over = OVER.exec(rest) ?? ALONE.exec(rest) ?? BEFORE.exec(text.slice(0, spaced.index));
   if (over === null) return null;
-  const [, feet, inches, plain, unit] = over;
-  const spacing = numberOf(spaced[1]);
-  const spacingUnit = unitOf(spaced[2]);
-  const isInFeet = feet !== undefined && feet !== "";
-  const run = !isInFeet ? numberOf(plain) : Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0);
-  const runUnit = !isInFeet ? unitOf(unit) : "in";
-  if (!(spacing > 0) || !(run > 0)) return null;
-  const isKnown = spacingUnit !== null && runUnit !== null;
-  const gaps = isKnown ? (run * MM_PER_UNIT[runUnit]) / (spacing * MM_PER_UNIT[spacingUnit]) : null;
-  return { spacing, run, gaps };
+  const [spacing, run] = [measureOf(spaced[1], spaced[2]), runOf(over)];
+  if (!(spacing.value > 0) || !(run.value > 0)) return null;
+  return { spacing: spacing.value, run: run.value, gaps: gapsOf(run, spacing) };
 }
 
-const SPACED_ALONE = new RegExp(String.raw`^\s*(?:@|c\s*\/\s*c?|\/)\s*(${NUMBER})\s*(?:${UNIT})?\s*$`, "iu");
-const AMOUNT = new RegExp(String.raw`^[^\d]{0,6}(${NUMBER})\s*(?:${UNIT})?(?:\s*c\s*\/\s*c)?\s*$`, "iu");
-
-/** The spacing of a cell that says nothing else: "@200", "c/20". */
-export function spacingAlone(cell: Cell): number | null {
-  return typeof cell === "string" ? aloneIn(SPACED_ALONE, cell) : null;
+/** A number with its unit, null where none is written. */
+export interface Measure {
+  readonly value: number;
+  readonly unit: "mm" | "cm" | "m" | "in" | null;
 }
 
-/** The one number of a cell, whatever sign or unit stands with it. */
-export function amountAlone(cell: Cell): number | null {
-  if (typeof cell === "number") return cell;
-  return typeof cell === "string" ? aloneIn(AMOUNT, cell) : null;
+/** The one spacing of a text: "E\u00d810@15"; null of none, and of several. */
+export function spacingInWords(text: string): Measure | null {
+  if (text.length > LONGEST || !/\d/.test(text)) return null;
+  const spaced = SPACED.exec(text);
+  if (spaced === null || SPACED.test(text.slice(spaced.index + spaced[0].length))) return null;
+  const spacing = measureOf(spaced[1], spaced[2]);
+  return spacing.value > 0 ? spacing : null;
 }
 
-function aloneIn(pattern: RegExp, text: string): number | null {
-  const found = text.length > LONGEST ? null : pattern.exec(text);
-  return found === null ? null : numberOf(found[1]);
+/** The run that a text names by a word, without its spacing: "9.0 m run", "over 4.5 m". */
+export function runNamed(text: string): Measure | null {
+  if (text.length > LONGEST || !/\d/.test(text)) return null;
+  const over = NAMED_BEHIND.exec(text) ?? OVER.exec(text);
+  const run = over === null ? null : runOf(over);
+  return run !== null && run.value > 0 && run.unit !== null ? run : null;
+}
+
+/** Run over spacing where both name their units. */
+export function gapsOf(run: Measure, spacing: Measure): number | null {
+  if (run.unit === null || spacing.unit === null) return null;
+  return (run.value * MM_PER_UNIT[run.unit]) / (spacing.value * MM_PER_UNIT[spacing.unit]);
+}
+
+function runOf([, feet, inches, plain, unit]: RegExpExecArray): Measure {
+  if (feet === undefined || feet === "") return measureOf(plain, unit);
+  return { value: Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0), unit: "in" };
+}
+
+function measureOf(number: string | undefined, unit: string | undefined): Measure {
+  return { value: numberOf(number), unit: unitOf(unit) };
 }
 
 function numberOf(typed: string | undefined): number {

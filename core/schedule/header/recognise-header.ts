@@ -221,6 +221,7 @@ const LATIN_WORDS = /[\p{Script=Latin}\p{M}'’.()]+/gu;
 function partings(typed: string): string[][] {
   const partings: string[][] = [];
   const split = typed
+    .replace(/(?<=[\p{L})]\s)c\/c(?!\p{L})/giu, "")
     .split(/\s*[\n/|&+]\s*|\s+(?:-|and|und|et|y|e)\s+/i)
     .filter((part) => part.trim() !== "");
   if (split.length > 1) partings.push(split);
@@ -286,6 +287,8 @@ function plainHeader(typed: string, keepsOne = false): string {
       .replace(/nr\.? of /g, "no of ")
       .replace(/['’.,:;_"*†=]/g, " ")
       .replace(/\s*\/\s*/g, "/")
+      // "spacing mm c/c"
+      .replace(/(?<=[\p{L})]) c\/c(?!\p{L})/gu, "")
       .replace(/(?<=\p{L}{2})-(?=\p{L})/gu, " ")
       .replace(/ - /g, " ")
       .replace(/\s+/g, " ")

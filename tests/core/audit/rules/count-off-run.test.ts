@@ -116,6 +116,8 @@ describe("counts over a run that words give", () => {
       "\u00d810/20, 2.60 m",
       "\u00d810/25 uzun, 4.25 m",
     ],
+    ["the sum itself", "3.60/0.20+1", "2.60/0.20+1", "4.25/0.25+1"],
+    ["a clear span", "Etriye Ø8/20, Lnet=360 cm", "Ø8/20, Lnet=260 cm", "Ø8/25, dağıtım boyu 425 cm"],
     ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
   ])("should name the row that leaves the way of the others: %s", (_, one, two, three) => {
     const row = (mark: string, count: number, remark: string) => [mark, "H10", count, 2000, remark];
@@ -133,6 +135,24 @@ describe("counts over a run that words give", () => {
     ];
     expect(told([...rows, ["3", "#4", 41, 7467, `@ 12" O.C. OVER 40'-0"`]])).toEqual([]);
     expect(told([...rows, ["3", "#4", 14, 7467, `@ 12" O.C. OVER 40'-0"`]])).toHaveLength(1);
+  });
+
+  it("should tell two figures exchanged where one other row alone shows the way", () => {
+    // 4500/150 + 1 = 31, 3300/150 + 1 = 23
+    const one = ["1", "H8", 23, 1460, "Ø8/15, Lnet=330 cm"];
+    expect(told([one, ["2", "H8", 31, 1460, "Ø8/15, Lnet=450 cm"]])).toEqual([]);
+    expect(told([one, ["2", "H8", 13, 1460, "Ø8/15, Lnet=450 cm"]])).toHaveLength(1);
+    // any other number may be meant, as by a row of two stretches
+    expect(told([one, ["2", "H8", 16, 1460, "Ø8/15, Lnet=450 cm"]])).toEqual([]);
+  });
+
+  it("should take no run from a text of several spacings", () => {
+    const rows = [
+      ["1", "H10", 32, 1560, "2@50, 6@100, rest @200 outer ties"],
+      ["2", "H10", 30, 1320, "1@50, 5@100, rest @200"],
+      ["3", "H10", 20, 1320, "1@50, 5@100, rest @200"],
+    ];
+    expect(told(rows)).toEqual([]);
   });
 
   it("should say nothing of a spacing without its run", () => {
@@ -168,5 +188,44 @@ describe("counts over runs and spacings in columns of two units", () => {
       }).findings.map(({ cell }) => cell);
     expect(told(pairs)).toEqual([]);
     expect(told([...pairs, [12, 48, 94]])).toEqual(["E7"]);
+  });
+});
+
+describe("counts over a spacing and a run that stand in two cells", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  // mm, m and the bars by gaps + 1
+  const PAIRS = [
+    [200, 2.8, 15],
+    [150, 3.3, 23],
+    [250, 3.2, 14],
+    [200, 7.5, 39],
+    [300, 2.8, 11],
+    [150, 6, 41],
+  ] as const;
+  const told = (heads: readonly Cell[], rowOf: (pair: (typeof PAIRS)[number], count: number) => Cell[]) => {
+    const rows = PAIRS.map((pair, at) => [
+      `W${at + 1}`,
+      "H10",
+      2000 + 100 * at,
+      ...rowOf(pair, at === 3 ? 93 : pair[2]),
+    ]);
+    return runAudit({
+      sheets: [sheetFromRows("List", [["Bar mark", "Size", "Length mm", ...heads], ...rows])],
+      ...{ standard, rules: [rule] },
+    }).findings.map(({ message }) => message);
+  };
+  const WRONG = /^93 bars .* should be 39, as 5 of 6 rows count/;
+
+  it.each<[string, readonly Cell[], (pair: (typeof PAIRS)[number], count: number) => Cell[]]>([
+    ["a sign before it", ["Pcs", "Distr.", "Laid over"], ([at, run], count) => [count, `@${at}`, run]],
+    ["a name with it", ["Pcs", "What", "Laid over"], ([at, run], count) => [count, `E Ø10@${at / 10}`, run]],
+    [
+      "a run named behind",
+      ["Pcs", "Spacing mm c/c", "Remarks"],
+      ([at, run], count) => [count, at, `${run} m run`],
+    ],
+  ])("should be held against each other: %s", (_, heads, rowOf) => {
+    expect(told(heads, rowOf)).toEqual([expect.stringMatching(WRONG)]);
+    expect(told(heads, (pair) => rowOf(pair, pair[2]))).toEqual([]);
   });
 });

@@ -15,6 +15,15 @@ it.each(["Massa kg/m", "Berat/m kg/m", "น้ำหนัก กก./ม.", "Po
   },
 );
 
+it.each([
+  ["Spacing mm c/c", "mm"],
+  ["Spacing\nmm c/c", "mm"],
+  ["Spacing (mm) c/c", "mm"],
+  ["c/c", null],
+])("takes %j for the spacing, and no letter C of it for a dimension", (text, unit) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind: "spacing", unit });
+});
+
 // what the former is bent round is named by its roll or drum too
 it.each([
   ["buig-\nrol \u00d8 mm", "mm"],
