@@ -3,7 +3,7 @@ import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
 import type { Standard } from "../standards/port";
-import { KG_PER_UNIT } from "../units/unit-table";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../units/unit-table";
 import { type SizedLine, type SizedSum, sizedLines } from "./sized-sums";
 import type { SummedField } from "./sum-lines";
 import type { SumWay, WrongSum } from "./wrong-sum";
@@ -206,7 +206,8 @@ function measures(bars: readonly BarFacts[]): Measure[] {
     return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);
   };
   const typedMass = ({ row }: BarFacts): number | null => row.mass;
-  const { t } = KG_PER_UNIT;
+  const { t, lb } = KG_PER_UNIT;
+  const { ft } = MM_PER_UNIT;
   const summed = (
     what: string,
     figure: SummedField,
@@ -217,11 +218,14 @@ function measures(bars: readonly BarFacts[]): Measure[] {
   const found: Measure[] = [
     summed("mass", "mass", typedMass, 1, ROUNDED),
     summed("mass", "mass", typedMass, t, ROUNDED),
+    summed("mass", "mass", typedMass, lb, ROUNDED),
     summed("length", "totalLength", lengthOf, MM_PER_METRE, ROUNDED),
     summed("length", "totalLength", lengthOf, 1, ROUNDED),
+    summed("length", "totalLength", lengthOf, ft, ROUNDED),
     summed("number", "total", ({ count }) => count, 1, 0),
     summed("mass", "mass", massOf, 1, OTHER_TABLE),
     summed("mass", "mass", massOf, t, OTHER_TABLE),
+    summed("mass", "mass", massOf, lb, OTHER_TABLE),
     { what: "mass per metre", within: OTHER_TABLE, per: 1, isPerMetre: true, values: perMetre },
   ];
   return found.map((measure) => ({ ...measure, bars }));

@@ -52,6 +52,35 @@ describe("a summary by size", () => {
     ).toEqual(["C8: the mass of 12 is given as 17.76, but the bars of the list make 44.4"]);
   });
 
+  it("should hold pounds and feet against the bars, as lists of inch sizes sum them", () => {
+    const standard = resolveStandard("ACI318:2019") as Standard;
+    const heads = ["Mark", "Size", "Total no.", "Length ft", "lb/ft", "Weight lb"];
+    // lb/ft of ASTM A615: 0.376, 0.668, 1.043; 10 x 20 x 0.376 = 75.2 and so on
+    const bars: Cell[][] = [
+      ["1", "#3", 10, 20, 0.376, 75.2],
+      ["2", "#4", 12, 15, 0.668, 120.2],
+      ["3", "#4", 30, 20, 0.668, 400.8],
+      ["4", "#5", 8, 30, 1.043, 250.3],
+    ];
+    const told = (fours: number): (string | null)[] =>
+      runAudit({
+        sheets: [
+          sheetFromRows("List", [
+            ...[heads, ...bars, []],
+            ...[["Summary"], ["Size", "Total ft", "Weight lb"]],
+            ...[
+              ["#3", 200, 75.2],
+              ["#4", 780, fours],
+              ["#5", 240, 250.3],
+            ],
+          ]),
+        ],
+        ...{ standard, rules: [rule] },
+      }).findings.map(({ cell }) => cell);
+    expect(told(521)).toEqual([]);
+    expect(told(421)).toEqual(["C10"]);
+  });
+
   it("should name a total beside the sizes that is not theirs", () => {
     const sizes = [null, "Size", "12", "16", "20", "Total"];
     // 44.4 + 63.2 + 98.8
