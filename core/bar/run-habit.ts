@@ -1,7 +1,7 @@
 import type { TableReading } from "../schedule/bar-row";
 import type { BarFacts } from "./bar-facts";
 import { RUN_HABIT } from "./identities.data";
-import { gapsOf, type Measure, runInWords, runNamed, spacingInWords } from "./run-in-words";
+import { gapsOf, type Measure, measureAlone, runInWords, runNamed, spacingInWords } from "./run-in-words";
 import type { SheetFacts } from "./sheet-facts";
 
 /** A row whose count is not what its run and spacing give, as the other rows of its table have it. */
@@ -59,6 +59,7 @@ function offInColumns(sheet: SheetFacts, cells: CellsOf, table: TableReading, ba
   if (!isSaidOften(bars(), spacingOf)) return null;
   const runs = unknown.map(({ column }) => (facts: BarFacts): Measure | null => {
     const run = sheet.sheet.cell(facts.row.row, column);
+    if (typeof run === "string") return measureAlone(run);
     return typeof run === "number" && run > 0 ? { value: run, unit: null } : null;
   });
   for (const runOf of [...runs, (facts: BarFacts) => firstOf(cells(facts), runNamed)]) {
@@ -104,6 +105,8 @@ function spacingReader(cells: CellsOf, table: TableReading): (facts: BarFacts) =
   const column = table.columns.get("spacing");
   return (facts) => {
     const typed = facts.typed("spacing");
+    const alone = typeof typed === "string" ? measureAlone(typed) : null;
+    if (alone !== null) return alone;
     if (typeof typed !== "number") return firstOf(cells(facts), spacingInWords);
     const unit = column?.unitBy?.code === "written" ? metricUnit(column.unit) : null;
     return typed > 0 ? { value: typed, unit } : null;

@@ -74,6 +74,15 @@ export function spacingInWords(text: string): Measure | null {
   return spacing.value > 0 ? spacing : null;
 }
 
+const ALL = new RegExp(String.raw`^[^\d]{0,6}(${NUMBER})\s*(${UNIT})?(?:\s*c\s*/\s*c)?\s*$`, "iu");
+
+/** The one number of a text, whatever sign stands with it: "@200", "2,40 m", "150 c/c". */
+export function measureAlone(text: string): Measure | null {
+  const [, number, unit] = (text.length > LONGEST ? null : ALL.exec(text)) ?? [];
+  const measure = measureOf(number, unit);
+  return measure.value > 0 ? measure : null;
+}
+
 /** The run that a text names by a word, without its spacing: "9.0 m run", "over 4.5 m". */
 export function runNamed(text: string): Measure | null {
   if (text.length > LONGEST || !/\d/.test(text)) return null;
