@@ -1,6 +1,7 @@
 import type { Standard } from "../../standards/port";
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { isWord, plainWords } from "../cells/row-words";
+import { ROUND_STEEL } from "../evidence/evidence.data";
 import type { Cell } from "../sheet";
 import {
   CORE,
@@ -103,22 +104,25 @@ interface Candidate {
   readonly core: number;
 }
 
-/** Texts that are mostly words; numbers only where they are a run of bar sizes. */
+/** Texts that are mostly words; numbers only where they are a run of bar sizes, of which another standard may have some. */
 function mayBeHeader(cells: readonly Cell[], standard: Standard): boolean {
   let texts = 0;
   let sizes = 0;
+  let others = 0;
   let before = 0;
   for (let column = 0; column < Math.min(cells.length, WIDEST); column += 1) {
     const cell = cells[column];
     if (typeof cell === "string") {
       if (cell.trim() !== "") texts += 1;
     } else if (typeof cell === "number") {
-      if (!(cell > before) || !isBarSize(cell, standard)) return false;
+      const isOwn = isBarSize(cell, standard);
+      if (!(cell > before) || !(isOwn || ROUND_STEEL.value.diameters.includes(cell))) return false;
       before = cell;
-      sizes += 1;
+      if (isOwn) sizes += 1;
+      else others += 1;
     }
   }
-  return sizes >= LEAST_SIZES || (texts > 0 && sizes === 0);
+  return sizes >= LEAST_SIZES || (texts > 0 && sizes === 0 && others === 0);
 }
 
 function headerRow(source: HeaderSource, row: number): HeaderRow {

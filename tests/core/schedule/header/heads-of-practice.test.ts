@@ -160,3 +160,17 @@ describe("lines that sum by size below a list", () => {
     expect(read([...list, ...lines]).bars).toHaveLength(3);
   });
 });
+
+it("takes a row of diameters for heads where one of them is of another standard", () => {
+  // BS 8666 has no 14 mm bar (table 3), most of Europe has
+  const { tables } = read([
+    ["Pos.", "Stück", "Ø", "Einzellänge", "Gesamtlänge in m für Ø (mm)", null, null, null],
+    [null, null, "mm", "m", 10, 12, 14, 16],
+    ["1", 54, 16, 2.5, null, null, null, 135],
+    ["2", 24, 12, 2.05, null, 49.2, null, null],
+    ["3", 26, 14, 10.4, null, null, 270.4, null],
+    ["4", 18, 10, 1.68, 30.24, null, null, null],
+  ]);
+  expect(tables[0]?.bySize?.map(({ size }) => size)).toEqual(["10", "12", "14", "16"]);
+  expect(tables[0]?.bySizeUnit).toBe("m");
+});
