@@ -272,6 +272,8 @@ function hasCodeTyped(facts: BarFacts): boolean {
   const typed = String(facts.typed("shape") ?? "").toUpperCase();
   if (definition === null || !/\d/.test(typed)) return false;
   const words = typed.match(/[\p{L}\d]+/gu) ?? [];
+  // several numbers are legs
+  if (words.filter((word) => /\d/.test(word)).length > 1) return false;
   return words.some((word) => word === definition.code || Number(word) === Number(definition.code));
 }
 

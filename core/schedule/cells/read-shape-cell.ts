@@ -31,6 +31,8 @@ const NOTHING: ShapeCell = {
 const PATH = /(?:^|\s)(?:[+-](?:\d|hook)|-?hook(?:90|135|180))/i;
 const LEGS = /^(?:[A-Z]{1,2}[\s-]*)?(\d+(?:\.\d+)?(?:\s*(?:[+/x]|(?<=\d) - (?=\d))\s*\d+(?:\.\d+)?)+)$/i;
 const CODE_WORDS = /^(?:sc|s\.c\.|s\/c|shape|shape code|code|type|sh)[\s.:#-]*(?=[\dA-Z])/i;
+/** a code with words behind it; "0,25 / 1,90" and 0'-8" + 4'-6" are legs */
+const CODE_FIRST = /^(\d{1,2})(?![\d.'’"]|,\d|\s*[+/|x×]\s*\d)/;
 const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
 
 /** Reads the shape cells of one column under one standard; answers are remembered by what was typed. */
@@ -84,7 +86,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
 
 function fromCodeText(text: string, standard: Standard): ShapeCell {
   const bare = text.replace(CODE_WORDS, "");
-  const leading = /^(\d{1,2})(?![\d.])/.exec(bare);
+  const leading = CODE_FIRST.exec(bare);
   if (leading !== null) {
     const code = codeOf(leading[1] ?? "", standard);
     const rest = bare.slice((leading[1] ?? "").length).trim();
