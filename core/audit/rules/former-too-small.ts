@@ -24,6 +24,9 @@ export default defineRule({
   code: "BEND101",
   name: "former-too-small",
   severity: "unsafe",
+  // formers that a list keeps by another document than the one that nobody chose are one question
+  asksOnce: true,
+  tellsEach: ["former", "coated", "coatingNotHeld", "radius", "width", "asLink", "perhapsLink", "ring"],
   docs: {
     summary:
       "The former, or a radius that is typed or follows from a dimension, is below the least of the standard.",
@@ -40,6 +43,7 @@ export default defineRule({
   },
   messages: {
     former: "former {former} is below the least {least} for {size}",
+    own: "former {former} is below the least {least} of {standard} for {size}: nobody chose the document, and the list keeps its own formers: ask which it is bent to",
     coated: "former {former} is below the least {least} for {size} {coating}",
     coatingNotHeld:
       "former {former} may be too small for {size} {coating}: {standard} holds no former for the coating, ask the designer",
@@ -77,10 +81,13 @@ export default defineRule({
         !context.isStandardNamed &&
         facts.sheet.habits.formersOwnWay.includes(`|${facts.diameter}:${former}|`);
       report({
-        messageId: coating === null || !facts.isCoatingHeld ? "former" : "coated",
+        messageId: isOfAnother ? "own" : coating === null || !facts.isCoatingHeld ? "former" : "coated",
         ...(isOfAnother ? { outcome: "unsure" as const } : {}),
         at: "former",
-        values: { former: { mm: former }, least: { mm: least }, size, coating: coating ?? "" },
+        values: {
+          ...{ former: { mm: former }, least: { mm: least }, size },
+          ...{ coating: coating ?? "", standard: context.standard.id },
+        },
         cite,
         fix: { id: "least", edits: [{ at: "former", to: least }] },
       });

@@ -167,4 +167,8 @@ it("formers of one size below the least stay certain where nobody chose the stan
   };
   expect(told(["H16", 50], ["H16", 50], ["H16", 50])).toEqual(Array(3).fill("unsafe broken"));
   expect(told(["H16", 50], ["H20", 100], ["H25", 125])).toEqual(Array(3).fill("unsafe unsure"));
+  // one question for the list: which document it keeps
+  expect(told(["H16", 50], ["H16", 50], ["H20", 100], ["H20", 100], ["H25", 125], ["H25", 125])).toEqual([
+    "unsafe unsure",
+  ]);
 });
