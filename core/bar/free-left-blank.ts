@@ -4,11 +4,20 @@ const FEWEST = 2;
 
 /** A bar's code and whether it leaves its free dimension blank; empty where it has none, or no length to tell it by. */
 export function codeAndFree(facts: BarFacts): string {
+  const code = codeWithFree(facts);
+  return code === null ? "" : `${code} ${leavesFree(facts) ? "blank" : "given"}`;
+}
+
+function codeWithFree(facts: BarFacts): string | null {
   const { definition, row } = facts;
-  const free = definition?.free ?? null;
   // a straight bar is often given by its length alone
-  if (definition === null || free === null || row.length === null || facts.isStraight) return "";
-  return `${definition.code} ${facts.dim(free) === null ? "blank" : "given"}`;
+  if (definition === null || definition.free === null || row.length === null || facts.isStraight) return null;
+  return definition.code;
+}
+
+function leavesFree(facts: BarFacts): boolean {
+  const free = facts.definition?.free ?? null;
+  return free !== null && facts.dim(free) === null;
 }
 
 /** Codes of which most rows, and two at least, leave it blank; all that do where most rows of all codes do. */
@@ -16,13 +25,16 @@ export function freeLeftBlank(bars: readonly BarFacts[]): string {
   const byCode = new Map<string, { blank: number; given: number }>();
   const all = { blank: 0, given: 0 };
   for (const facts of bars) {
-    const [code = "", free] = codeAndFree(facts).split(" ");
-    if (free === undefined) continue;
-    const kind = free === "blank" ? "blank" : "given";
-    const of = byCode.get(code) ?? { blank: 0, given: 0 };
+    const code = codeWithFree(facts);
+    if (code === null) continue;
+    const kind = leavesFree(facts) ? "blank" : "given";
+    let of = byCode.get(code);
+    if (of === undefined) {
+      of = { blank: 0, given: 0 };
+      byCode.set(code, of);
+    }
     of[kind] += 1;
     all[kind] += 1;
-    byCode.set(code, of);
   }
   const isHabit = ({ blank, given }: typeof all): boolean => blank >= FEWEST && blank > given;
   const isOfSheet = isHabit(all);

@@ -17,6 +17,7 @@ export function radiusOfWidth({ shape, isPath }: BarFacts): RadiusOfWidth | null
   if (isPath || shape === null || template?.kind !== "planar") return null;
   let tightest: RadiusOfWidth | null = null;
   for (const turn of template.turns) {
+    if (turn.radius === null) continue;
     const radius = templateRadius(turn, shape.values);
     const letter = DIMENSION_LETTERS.find((one) => turn.radius?.places.includes(placeOf(one) ?? -1));
     if (radius === null || letter === undefined || !(radius > 0)) continue;

@@ -10,7 +10,7 @@ import { findEndLeg } from "./find-end-leg";
 import { findFormer } from "./find-former";
 import { findHook } from "./find-hook";
 import { sizeReader } from "./read-size";
-import { ANSWERS_REMEMBERED } from "./remembered.data";
+import { ANSWERS_REMEMBERED, KINDS_REMEMBERED } from "./remembered.data";
 import { rowCitation } from "./row-citation";
 import type { StandardTables } from "./standard-tables";
 
@@ -117,19 +117,33 @@ function straightSupplyRadius(
 
 type Answer<Value, Kind> = (diameter: number, kind: Kind, coating?: string, grade?: string) => Value;
 
-/** Keeps answers by use or rule, and within it by diameter; bars of one kind mostly follow one another. */
+/** Answers remembered for one kind, coating and grade. */
+interface Remembered<Value, Kind> {
+  readonly kind: Kind;
+  readonly coating: string | undefined;
+  readonly grade: string | undefined;
+  readonly known: Map<number, Value>;
+}
+
+/**
+ * Keeps answers by use or rule, and within it by diameter; bars of one kind mostly follow one another. A list has
+ * few kinds, which are sooner looked through than put into words.
+ */
 function remember<Value, Kind extends string = Use>(answer: Answer<Value, Kind>): Answer<Value, Kind> {
-  const byKind = new Map<string, Map<number, Value>>();
-  let lastKey: readonly unknown[] = [];
-  let known = new Map<number, Value>();
+  const all: Remembered<Value, Kind>[] = [];
+  let last: Remembered<Value, Kind> | undefined;
   return (diameter, kind, coating, grade) => {
-    if (kind !== lastKey[0] || coating !== lastKey[1] || grade !== lastKey[2]) {
-      const key = coating === undefined && grade === undefined ? kind : `${kind}|${coating}|${grade}`;
-      if (byKind.size >= ANSWERS_REMEMBERED) byKind.clear();
-      known = byKind.get(key) ?? new Map();
-      byKind.set(key, known);
-      lastKey = [kind, coating, grade];
+    const isAsked = (one: Remembered<Value, Kind>): boolean =>
+      one.kind === kind && one.coating === coating && one.grade === grade;
+    if (last === undefined || !isAsked(last)) {
+      last = all.find(isAsked);
+      if (last === undefined) {
+        if (all.length >= KINDS_REMEMBERED) all.length = 0;
+        last = { kind, coating, grade, known: new Map() };
+        all.push(last);
+      }
     }
+    const { known } = last;
     let value = known.get(diameter);
     if (value === undefined) {
       if (known.size >= ANSWERS_REMEMBERED) known.clear();
