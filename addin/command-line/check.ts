@@ -23,6 +23,7 @@ import { noteDecisions, printDecisions } from "./print-decisions";
 import { printExplained } from "./print-explained";
 import { printFindings, printSummary } from "./print-findings";
 import type { GivenOptions } from "./read-options";
+import { rowsHelper } from "./rows-thread";
 import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
@@ -58,7 +59,7 @@ export const check: Command = {
     if (out !== null && book.workbook === null)
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
-    const [answer] = checkBooks([book], question);
+    const [answer] = checkBooks([book], { ...question, helper: rowsHelper() });
     const checked = answerOf(answer!);
     const shown = narrowed(checked, given);
     const { report } = checked;

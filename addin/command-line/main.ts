@@ -17,6 +17,7 @@ import { loads } from "./loads";
 import { didYouMean } from "./nearest-word";
 import { readOptions } from "./read-options";
 import { recalc } from "./recalc";
+import { isRowsThread, serveRows } from "./rows-thread";
 import { standards } from "./standards";
 import { ProcessStreams } from "./streams";
 import { tickets } from "./tickets";
@@ -39,6 +40,7 @@ const COMMANDS: readonly Command[] = [
 
 const streams = new ProcessStreams();
 if (isMainThread) process.exitCode = ended(await run(process.argv.slice(2)));
+else if (isRowsThread()) serveRows();
 else serveBooks();
 
 /** A reader that has left has what it wanted; any other result that could not be written is an error. */

@@ -1,6 +1,7 @@
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import type { AuditSettings } from "./audit-settings";
+import type { RowsHelper } from "./rows-apart";
 import type { Rule } from "./rule";
 
 /** What an audit is asked. */
@@ -19,4 +20,6 @@ export interface AuditQuestion {
   readonly isOnce?: boolean;
   /** all rules unless given */
   readonly rules?: readonly Rule[];
+  /** who judges rows of long sheets meanwhile, where limits are as they come */
+  readonly helper?: RowsHelper | null;
 }

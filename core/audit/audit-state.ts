@@ -21,6 +21,8 @@ export interface SheetState {
   sheetFindings: readonly FoundOnSheet[];
   /** false where it is only read beside the sheet that is */
   readonly isJudged: boolean;
+  /** where a helper judges rows: puts the findings of all rows in their place */
+  readonly finish?: () => void;
 }
 
 export interface FoundOnSheet {

@@ -6,4 +6,5 @@ export type {
 export { correctionWords } from "./correction-words";
 export type { NotTold } from "./not-told";
 export { readAsCorrected } from "./read-as-corrected";
+export { judgeOfApart, type RowsApart, type RowsHelped, type RowsHelper } from "./rows-apart";
 export { settingsFromText } from "./settings-text";

@@ -2,7 +2,7 @@ import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
 import { type CodesMeant, codesMeant } from "../bar/codes-meant";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
-import { plainBar } from "../schedule/rows/stored-bars";
+import { plainBar } from "../schedule/rows/stored-bar";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";

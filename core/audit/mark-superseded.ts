@@ -2,7 +2,7 @@ import { AnswersOfBars } from "../bar/answers-of-bars";
 import { BarFacts } from "../bar/bar-facts";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
-import { plainBar } from "../schedule/rows/stored-bars";
+import { plainBar } from "../schedule/rows/stored-bar";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { BookRevisions } from "./book-revisions";

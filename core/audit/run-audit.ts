@@ -18,21 +18,22 @@ import { DEFAULT_SETTINGS } from "./audit-settings";
 import type { Audit, AuditState, FoundOnSheet, SheetState } from "./audit-state";
 import type { Finding } from "./finding";
 import { findingRank } from "./finding-rank";
+import { judgeOfRows } from "./judge-of-rows";
 import { type Change, type KeptRows, keptRows } from "./kept-rows";
 import { type HiddenByLimit, hiddenByLimits, watchedLimits } from "./limit-watch";
 import { limitsInForce } from "./limits";
-import { rowFinding, sheetFinding } from "./make-finding";
+import { sheetFinding } from "./make-finding";
 import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
 import { withOneOfSize } from "./one-of-size";
 import { openAsCorrected } from "./read-as-corrected";
+import { type RowsHelper, rowsApart } from "./rows-apart";
 import {
   isOwnRule,
   isRowRule,
   isSettingsRule,
   isSheetRule,
   isShopRule,
-  type RowReport,
   type RowRule,
   type Rule,
   type SheetReport,
@@ -42,13 +43,11 @@ import {
 import type { RuleContext } from "./rule-context";
 import anotherDocumentNamed from "./rules/another-document-named";
 import { RULES } from "./rules/index";
-import { type RulesOfBar, RulesOfRow } from "./rules-of-row";
 import type { SettingsFacts } from "./settings-facts";
 import { type ToldSheet, withWhatFollows } from "./what-follows";
 import { Withholding } from "./withhold";
 
 const NO_PLACES: ReadonlySet<number> = new Set();
-const NO_RULES: RulesOfBar = { rules: [], checks: [] };
 
 /**
  * Reads every sheet and runs every rule; what the workbook's user said is not to be told stands in
@@ -70,6 +69,7 @@ export function openAudit(asked: AuditQuestion): Audit {
     isStandardAssumed: false,
     isStandardNamed: false,
     isOnce: false,
+    helper: null,
     ...asked,
   };
   const { settings, only } = question;
@@ -96,12 +96,14 @@ export function openAudit(asked: AuditQuestion): Audit {
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
       const session = openAsCorrected(sheet, standard, settings, question.isOnce);
-      const asked = isJudged ? { rules: rowRules, watched } : { rules: [], watched: [] };
+      const helper = question.rules === RULES ? question.helper : null;
+      const asked = isJudged ? { rules: rowRules, watched, helper } : { rules: [], watched: [] };
       return { ...judgeRows(sheet, session, context, asked), isJudged };
     });
   const shopFindings = [...judgeShop(context, rules), ...judgeOwn(context, rules)];
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
+  for (const { finish } of sheets) finish?.();
   return { report: reportOf(state), state };
 }
 
@@ -146,11 +148,12 @@ function judgeSheet(rule: SheetRule, facts: SheetFacts, context: RuleContext): F
   return { found: said.map((one) => sheetFinding(rule, facts.sheet, context.standard.unit, one)), looked };
 }
 
+/** Judges all bars, or begins to: what a helper judges meanwhile is in its place once `finish` was called. */
 function judgeRows(
   sheet: Sheet,
   session: ScheduleSession,
   context: RuleContext,
-  { rules, watched }: Pick<AuditState, "watched"> & { readonly rules: readonly RowRule[] },
+  { rules, watched, helper }: RowsAsked,
   change?: Change,
 ): SheetState {
   const kept = change === undefined ? null : keptRows(sheet, session, context.standard, change);
@@ -159,34 +162,37 @@ function judgeRows(
   const rowFindings: (readonly Finding[] | undefined)[] = new Array(bars.length);
   const hidden: (readonly HiddenByLimit[] | undefined)[] = [];
   const isWatching = watched.length > 0;
-  const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
-  let asked = NO_RULES;
-  let at = 0;
-  let row = bars[0] as BarFacts;
-  let found: Finding[] | undefined;
-  const report = (said: RowReport): void => {
-    found ??= [];
-    found.push(rowFinding(asked.rules[at] as RowRule, row, said));
-  };
-  const judge = (index: number): void => {
-    row = bars[index] as BarFacts;
-    found = undefined;
-    asked = rulesOfRow.of(row);
-    const { checks } = asked;
-    for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
+  const judge = judgeOfRows(rules, context);
+  const judgeAt = (index: number): void => {
+    const row = bars[index] as BarFacts;
+    const found = judge(row);
     rowFindings[index] = found;
     if (isWatching) hidden[index] = hiddenByLimits(watched, row, found ?? []);
   };
+  const state = { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
+  const apart = helper == null || isWatching ? null : rowsApart(facts, context);
+  const helped = apart === null ? null : (helper?.begin(apart, sheet) ?? null);
+  if (helped !== null) {
+    const take = (index: number, found: readonly Finding[]): void => {
+      rowFindings[index] = found;
+    };
+    return { ...state, finish: () => helped.finish(judgeAt, take) };
+  }
   const again = kept === null ? null : rowsJudgedAgain(facts, kept);
   for (let index = 0; index < bars.length; index += 1) {
     const old = kept === null || again === null || again.has(index) ? -1 : kept.place(index);
-    if (old < 0) judge(index);
+    if (old < 0) judgeAt(index);
     else {
       rowFindings[index] = kept?.before.rowFindings[old];
       if (isWatching) hidden[index] = kept?.before.hiddenByLimits[old];
     }
   }
-  return { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
+  return state;
+}
+
+interface RowsAsked extends Pick<AuditState, "watched"> {
+  readonly rules: readonly RowRule[];
+  readonly helper?: RowsHelper | null;
 }
 
 /** The sheet's facts; a bar that reads as before an edit keeps its own. */

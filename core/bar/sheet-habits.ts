@@ -58,7 +58,7 @@ export interface SheetHabits {
 /** The sheet as one of its rows sees it. */
 export interface SheetOfRow {
   readonly sheet: Sheet;
-  readonly reading: ScheduleReading;
+  readonly reading: Pick<ScheduleReading, "tables" | "pasted">;
   readonly habits: SheetHabits;
   /** another standard whose list the sheet's shape codes are of; asked of the standard in force */
   codesMeant(standard: Standard): CodesMeant | null;

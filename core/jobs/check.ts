@@ -24,9 +24,10 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
   if (isRefusal(opened)) return opened;
   const { all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
+  const helper = asked.helper ?? null;
   const audit = openAudit({
     ...{ sheets: all, only, standard, settings, isStandardAssumed, isStandardNamed },
-    isOnce: true,
+    ...{ isOnce: true, helper },
   });
   const whole = audit.report;
   const read = whole.sheets.map(({ sheet, reading }) => ({

@@ -1,8 +1,8 @@
 import { type AuditSettings, correctionWords, readAsCorrected, settingsFromText } from "../audit";
 import { isPointedAt } from "../audit/is-pointed-at";
 import { markSuperseded } from "../audit/mark-superseded";
+import type { RowsHelper } from "../audit/rows-apart";
 import { inForceBy, standardNamed } from "../audit/standard-named";
-
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
 import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
@@ -30,6 +30,8 @@ export interface JobQuestion {
   readonly own?: OwnStandard;
   /** columns pointed at by hand, before what the book keeps of them */
   readonly columns?: readonly ColumnsSaid[];
+  /** who judges rows of long sheets at the same time */
+  readonly helper?: RowsHelper;
 }
 
 /** A book opened for a job: what stands on its sheets, not yet what it means. */

@@ -8,7 +8,7 @@ import { UNIT_OF_LENGTHS } from "./columns/unit-in-title";
 import { knownWords } from "./header/known-words";
 import { recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
-import { plainBar } from "./rows/stored-bars";
+import { plainBar } from "./rows/stored-bar";
 import type { Cell, Sheet } from "./sheet";
 
 const LEAST_ROWS = 5;

@@ -1,5 +1,5 @@
 import type { ScheduleReading, TableReading } from "./bar-row";
-import { plainBar } from "./rows/stored-bars";
+import { plainBar } from "./rows/stored-bar";
 import type { Cell, Sheet } from "./sheet";
 
 const GAP = /\t|\s{2,}/;

@@ -1,4 +1,5 @@
 import type { Cell, CellError } from "../../../core/schedule/sheet";
+import { memoryOfThreads } from "../../../core/units/memory-of-threads";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 
 enum Kind {
@@ -14,6 +15,7 @@ enum Kind {
 
 /** A run of cells: what each is by its place in the run. All in one block, which goes back whole when it is let go. */
 class Segment {
+  block!: ArrayBufferLike;
   columns!: Uint16Array;
   kinds!: Uint8Array;
   /** a workbook has at most 65,490 styles (ECMA-376-1:2016, 18.8.10, from memory) */
@@ -21,8 +23,12 @@ class Segment {
   /** the whole number itself; of a text, an error or a number with a fraction its place among those */
   values!: Int32Array;
 
-  constructor(size: number) {
-    this.#lay(size);
+  constructor(block: ArrayBufferLike) {
+    this.#lay(block);
+  }
+
+  static ofSize(size: number): Segment {
+    return new Segment(memoryOfThreads(size * BYTES_A_CELL));
   }
 
   get room(): number {
@@ -31,20 +37,34 @@ class Segment {
 
   grow(size: number): void {
     const { columns, kinds, styles, values } = this;
-    this.#lay(size);
+    this.#lay(memoryOfThreads(size * BYTES_A_CELL));
     this.columns.set(columns);
     this.kinds.set(kinds);
     this.styles.set(styles);
     this.values.set(values);
   }
 
-  #lay(size: number): void {
-    const block = new ArrayBuffer(size * 9);
-    this.values = new Int32Array(block, 0, size);
-    this.columns = new Uint16Array(block, size * 4, size);
-    this.styles = new Uint16Array(block, size * 6, size);
-    this.kinds = new Uint8Array(block, size * 8, size);
+  #lay(block: ArrayBufferLike): void {
+    const size = block.byteLength / BYTES_A_CELL;
+    this.block = block;
+    this.values = new Int32Array(block as ArrayBuffer, 0, size);
+    this.columns = new Uint16Array(block as ArrayBuffer, size * 4, size);
+    this.styles = new Uint16Array(block as ArrayBuffer, size * 6, size);
+    this.kinds = new Uint8Array(block as ArrayBuffer, size * 8, size);
   }
+}
+
+const BYTES_A_CELL = 9;
+
+/** A store's cells as plain data that another thread can be given; their numbers stand in memory of both. */
+export interface PackedCells {
+  readonly blocks: readonly ArrayBufferLike[];
+  readonly fractions: Float64Array[];
+  readonly rows: number[];
+  readonly starts: number[];
+  readonly texts: string[];
+  readonly errors: CellError[];
+  readonly count: number;
 }
 
 /** so many that a block is large enough to be given back to the machine */
@@ -64,14 +84,17 @@ export class CellStore {
   private segments: Segment[] = [];
   private isGone = false;
   private count = 0;
-  private readonly rows: number[] = [];
-  private readonly starts: number[] = [];
-  private readonly texts: string[] = [];
   private readonly pooled = new Map<string, number>();
-  private readonly errors: CellError[] = [];
   private fractions: Float64Array[] = [];
   private fractionCount = 0;
   private unordered = false;
+
+  constructor(
+    private readonly rows: number[] = [],
+    private readonly starts: number[] = [],
+    private readonly texts: string[] = [],
+    private readonly errors: CellError[] = [],
+  ) {}
 
   startRow(row: number): void {
     const last = this.rows[this.rows.length - 1];
@@ -96,6 +119,20 @@ export class CellStore {
     this.pooled.clear();
   }
 
+  packed(): PackedCells {
+    const { fractions, rows, starts, texts, errors, count } = this;
+    return { blocks: this.segments.map(({ block }) => block), fractions, rows, starts, texts, errors, count };
+  }
+
+  /** The store whose cells were packed: none is added to it. */
+  static of({ blocks, fractions, rows, starts, texts, errors, count }: PackedCells): CellStore {
+    const store = new CellStore(rows, starts, texts, errors);
+    store.segments = blocks.map((block) => new Segment(block));
+    store.fractions = fractions;
+    store.count = count;
+    return store;
+  }
+
   /** Gives the cells' memory back; what asks for a cell afterwards is at fault, and is told so. */
   letGo(): void {
     this.isGone = true;
@@ -112,7 +149,7 @@ export class CellStore {
     const at = this.count;
     const place = at & WITHIN;
     if (place === 0 && this.segments.length === at >> SEGMENT_BITS)
-      this.segments.push(new Segment(at === 0 ? FEWEST : SEGMENT_SIZE));
+      this.segments.push(Segment.ofSize(at === 0 ? FEWEST : SEGMENT_SIZE));
     const first = this.starts[this.starts.length - 1]!;
     if (at > first && this.column(at - 1) >= column) this.unordered = true;
     const segment = this.segments[at >> SEGMENT_BITS]!;
@@ -291,10 +328,10 @@ export class CellStore {
     const run = at >> SEGMENT_BITS;
     const place = at & WITHIN;
     if (run === this.fractions.length)
-      this.fractions.push(new Float64Array(run === 0 ? FEWEST : SEGMENT_SIZE));
+      this.fractions.push(roomForFractions(run === 0 ? FEWEST : SEGMENT_SIZE));
     const before = this.fractions[run]!;
     if (place === before.length) {
-      const more = new Float64Array(Math.min(SEGMENT_SIZE, place * GROWTH));
+      const more = roomForFractions(Math.min(SEGMENT_SIZE, place * GROWTH));
       more.set(before);
       this.fractions[run] = more;
     }
@@ -324,4 +361,8 @@ export class CellStore {
       values[at] = value;
     });
   }
+}
+
+function roomForFractions(count: number): Float64Array {
+  return new Float64Array(memoryOfThreads(count * Float64Array.BYTES_PER_ELEMENT) as ArrayBuffer);
 }

@@ -1,7 +1,7 @@
 import type { Cell, Sheet } from "../../../core/schedule/sheet";
 import { parseRange } from "../../workbook/cell-address";
 import { attribute, findElement, findElements, isTrue, xmlTags } from "../xml/xml-text";
-import { CellStore } from "./cell-store";
+import { CellStore, type PackedCells } from "./cell-store";
 import type { CellFormat } from "./cell-styles";
 import { DoubtedCells } from "./doubted-cells";
 import { shownNumber } from "./number-format";
@@ -43,8 +43,26 @@ export interface SheetReading extends Sheet {
   rowHeight(row: number): number | null;
   /** Gives back the memory of its cells, which nobody asks for any more; its measures and layout stay. */
   letGo(): void;
+  /** What another thread makes the same sheet of, by `sheetOfPacked`; null where it cannot be handed over. */
+  packed(): PackedSheet | null;
   /** the part's text before its rows and after them */
   readonly layout: SheetLayout;
+}
+
+/** A sheet as plain data; the numbers of its cells stand in memory of both threads. */
+export interface PackedSheet {
+  readonly source: SheetFrame;
+  readonly cells: PackedCells;
+  readonly scanned: Omit<Scanned, "store" | "doubted" | "formulas">;
+}
+
+/** What of its book a sheet's cells go by. */
+type SheetFrame = Pick<SheetSource, "name" | "formats" | "from1904">;
+
+/** The sheet that was packed, without its formulas. */
+export function sheetOfPacked({ source, cells, scanned }: PackedSheet): Sheet {
+  const ofCells = { store: CellStore.of(cells), doubted: new DoubtedCells(), formulas: new Map() };
+  return assemble(source, { ...scanned, ...ofCells });
 }
 
 /** What stands before and after a sheet's rows in its part. */
@@ -158,7 +176,7 @@ interface Scanned {
   readonly tail: string;
 }
 
-function assemble(source: SheetSource, scanned: Scanned): SheetReading {
+function assemble(source: SheetFrame, scanned: Scanned): SheetReading {
   const { store, head, tail } = scanned;
   const { formats } = source;
   const bounds = store.bounds() ?? { top: 0, left: 0, bottom: -1, right: -1 };
@@ -228,6 +246,13 @@ function assemble(source: SheetSource, scanned: Scanned): SheetReading {
       }
     },
     letGo: () => store.letGo(),
+    packed: () => {
+      const { store: _, doubted, formulas: _formulas, ...plain } = scanned;
+      const { name, formats, from1904 } = source;
+      return doubted.isEmpty
+        ? { source: { name, formats, from1904 }, cells: store.packed(), scanned: plain }
+        : null;
+    },
     layout: { head, tail },
     rowHeight: (row) => scanned.heights.get(row) ?? null,
   };

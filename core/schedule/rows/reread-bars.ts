@@ -5,7 +5,7 @@ import { laterRevisions, setsOf } from "./finish-reading";
 import { BarRowReader } from "./read-bar-row";
 import type { Resumable } from "./resumable";
 import type { DraftRow } from "./row-draft";
-import { plainBar } from "./stored-bars";
+import { plainBar } from "./stored-bar";
 import { barsOfTitle } from "./title-facts";
 
 const NO_CELLS: readonly Cell[] = [];

@@ -1,3 +1,11 @@
+import { memoryOfThreads } from "../../units/memory-of-threads";
+
+/** A column as plain data. */
+export interface PackedColumn<Value> {
+  readonly codes: Uint16Array;
+  readonly values: (Value | null)[];
+}
+
 /** Values beyond which the column is taken for one of which few are alike. */
 const FEW = 1024;
 const MOST_CODES = 0xffff;
@@ -16,7 +24,19 @@ export class ValueColumn<Value> {
 
   /** @param room bars, fewer than 32,768 */
   constructor(room: number) {
-    this.#codes = new Uint16Array(room);
+    this.#codes = new Uint16Array(memoryOfThreads(room * Uint16Array.BYTES_PER_ELEMENT));
+  }
+
+  /** The column that was packed: no value is set in it any more. */
+  static of<Value>({ codes, values }: PackedColumn<Value>): ValueColumn<Value> {
+    const column = new ValueColumn<Value>(0);
+    column.#codes = codes;
+    column.#values = values;
+    return column;
+  }
+
+  packed(): PackedColumn<Value> {
+    return { codes: this.#codes, values: this.#values };
   }
 
   get(place: number): Value | null {

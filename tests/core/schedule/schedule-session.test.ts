@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
 import { openSchedule } from "../../../core/schedule/read-schedule";
-import { plainBar } from "../../../core/schedule/rows/stored-bars";
+import { plainBar } from "../../../core/schedule/rows/stored-bar";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import type { Standard } from "../../../core/standards/port";
 import { seededSchedule } from "../../bench/seeded-schedule";

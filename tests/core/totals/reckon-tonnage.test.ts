@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
 import { readSchedule } from "../../../core/schedule/read-schedule";
-import { plainBar } from "../../../core/schedule/rows/stored-bars";
+import { plainBar } from "../../../core/schedule/rows/stored-bar";
 import { resolveStandard, type Standard } from "../../../core/standards";
 import { reckonTonnage, tonnageNotes } from "../../../core/totals";
 

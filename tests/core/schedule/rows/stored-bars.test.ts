@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { BarRow, TableReading } from "../../../../core/schedule/bar-row";
-import { plainBar, StoredBars } from "../../../../core/schedule/rows/stored-bars";
+import { plainBar } from "../../../../core/schedule/rows/stored-bar";
+import { StoredBars } from "../../../../core/schedule/rows/stored-bars";
 
 const table: TableReading = { headerTop: 0, headerBottom: 0, columns: new Map() };
 const text = fc.option(fc.string({ maxLength: 4 }));

@@ -1,0 +1,139 @@
+import {
+  MessageChannel,
+  type MessagePort,
+  receiveMessageOnPort,
+  Worker,
+  workerData,
+} from "node:worker_threads";
+import { judgeOfApart, type RowsApart, type RowsHelped, type RowsHelper } from "../../core/audit";
+import type { Finding } from "../../core/audit/finding";
+import type { Sheet } from "../../core/schedule";
+import { type PackedSheet, type SheetReading, sheetOfPacked } from "../xlsx/read/read-sheet";
+
+/** Rows from which a second thread is worth its start and the tenth of memory that it takes. */
+const LEAST = 400_000;
+/** Rows that a thread takes at once. */
+const RUN = 2048;
+/** ms without a run of rows done, after which the other thread is given up. */
+const PATIENCE = 20_000;
+
+/** Places of what both threads look at. */
+enum Shared {
+  /** the first row that nobody has begun with */
+  Next = 0,
+  /** runs of rows that the second thread has done */
+  Runs = 1,
+  End = 2,
+}
+
+enum End {
+  Open = 0,
+  Told = 1,
+  Failed = 2,
+}
+
+interface RowsStart {
+  readonly kind: "rows";
+  readonly rows: RowsApart;
+  readonly sheet: PackedSheet;
+  readonly shared: Int32Array;
+  readonly port: MessagePort;
+}
+
+/** Found of some rows: the places of those with findings, and the findings of each. */
+interface Told {
+  readonly places: readonly number[];
+  readonly found: readonly (readonly Finding[])[];
+}
+
+/** A second thread that judges rows of a long sheet while this one asks of the sheet as a whole, and then takes its part. */
+export function rowsHelper(script = new URL(import.meta.url), least = LEAST): RowsHelper {
+  return {
+    begin: (rows, sheet) => {
+      if (rows.bars.places.length < least) return null;
+      // a sheet of a job is spread over what was read
+      const packed = (sheet as Partial<SheetReading>).packed?.() ?? null;
+      return packed === null ? null : begin(rows, packed, script);
+    },
+  };
+}
+
+function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
+  const shared = new Int32Array(new SharedArrayBuffer(3 * Int32Array.BYTES_PER_ELEMENT));
+  const { port1, port2 } = new MessageChannel();
+  const start: RowsStart = { kind: "rows", rows, sheet, shared, port: port2 };
+  const worker = new Worker(script, { workerData: start, transferList: [port2] });
+  // one that cannot be had is no fault of the check
+  worker.on("error", () => undefined);
+  worker.unref();
+  const { length } = rows.bars.places;
+  return {
+    finish: (judge, take) => {
+      const own = new Set<number>();
+      for (let from = nextRun(shared); from < length; from = nextRun(shared)) {
+        own.add(from);
+        for (let place = from; place < Math.min(from + RUN, length); place += 1) judge(place);
+      }
+      const told = own.size * RUN >= length ? null : waitedFor(shared, port1);
+      for (let at = 0; told !== null && at < told.places.length; at += 1)
+        take(told.places[at] as number, told.found[at] as readonly Finding[]);
+      for (let from = 0; told === null && from < length; from += RUN)
+        if (!own.has(from))
+          for (let place = from; place < Math.min(from + RUN, length); place += 1) judge(place);
+      port1.close();
+      void worker.terminate();
+    },
+  };
+}
+
+const nextRun = (shared: Int32Array): number => Atomics.add(shared, Shared.Next, RUN);
+
+/** What the second thread found, once it is through; null where it failed or does nothing any more. */
+function waitedFor(shared: Int32Array, port: MessagePort): Told | null {
+  for (let runs = -1; Atomics.wait(shared, Shared.End, End.Open, PATIENCE) === "timed-out"; ) {
+    const now = Atomics.load(shared, Shared.Runs);
+    if (now === runs) return null;
+    runs = now;
+  }
+  if (Atomics.load(shared, Shared.End) !== End.Told) return null;
+  return (receiveMessageOnPort(port)?.message as Told | undefined) ?? null;
+}
+
+/** True in a thread that was started to judge rows. */
+export function isRowsThread(): boolean {
+  return (workerData as { kind?: string } | null)?.kind === "rows";
+}
+
+/** What the second thread does. */
+export function serveRows(): void {
+  const { rows, sheet, shared, port } = workerData as RowsStart;
+  let end = End.Failed;
+  try {
+    const told = judged(rows, sheetOfPacked(sheet), shared);
+    if (told !== null) {
+      port.postMessage(told);
+      end = End.Told;
+    }
+  } finally {
+    Atomics.store(shared, Shared.End, end);
+    Atomics.notify(shared, Shared.End);
+  }
+}
+
+function judged(rows: RowsApart, sheet: Sheet, shared: Int32Array): Told | null {
+  const judge = judgeOfApart(rows, sheet);
+  if (judge === null) return null;
+  const { length } = rows.bars.places;
+  const places: number[] = [];
+  const found: (readonly Finding[])[] = [];
+  for (let from = nextRun(shared); from < length; from = nextRun(shared)) {
+    for (let place = from; place < Math.min(from + RUN, length); place += 1) {
+      const ofRow = judge(place);
+      if (ofRow === undefined) continue;
+      places.push(place);
+      found.push(ofRow);
+    }
+    Atomics.add(shared, Shared.Runs, 1);
+  }
+  return { places, found };
+}
