@@ -66,6 +66,7 @@ import linkOverCover from "./link-over-cover";
 import linkSmallerThanTooling from "./link-smaller-than-tooling";
 import longerThanLorry from "./longer-than-lorry";
 import longerThanStock from "./longer-than-stock";
+import madeBySketch from "./made-by-sketch";
 import manyBends from "./many-bends";
 import markGap from "./mark-gap";
 import markMissing from "./mark-missing";
@@ -223,6 +224,7 @@ export const RULES: readonly Rule[] = [
   helixEndTurnsMissing,
   crankLapShort,
   spiralPitchUnusual,
+  madeBySketch,
   shopCellUnread,
   shopFactsNotHeld,
   trialDoubtful,
