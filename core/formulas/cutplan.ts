@@ -1,7 +1,7 @@
 import type { CuttingPlan } from "../cutting/cutting-plan";
 import { pieceRefusal, type Stock } from "../cutting/cutting-question";
-import { planCutting } from "../cutting/plan-cutting";
 import { proofWords } from "../cutting/proof-words";
+import { rememberedPlan } from "../cutting/remembered-plan";
 import { SharedTime } from "../cutting/shared-time";
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import type { LengthUnit, Standard } from "../standards/port";
@@ -153,7 +153,7 @@ function groupRows(
   const errorRow = (error: CellError): Cell[] => [size, error, null, null, null, null];
   const errors = demand.errors.map(errorRow);
   if (demand.pieces.length === 0) return errors;
-  const plan = planCutting({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit: time.next() });
+  const plan = rememberedPlan({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit: time.next() });
   if (!isRefusal(plan)) time.spend(plan.effort);
   if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan, unit))];
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
