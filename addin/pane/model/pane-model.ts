@@ -145,19 +145,18 @@ export class PaneModel extends Observed<PaneState> {
   async chooseStandard(standard: string): Promise<void> {
     if (standard === this.state.standard) return;
     await this.#guard(async () => {
-      this.set({ standard });
-      this.#work("Recalculating BAR formulas");
       await this.#patience.wait(this.workbook.saveSetting(SETTING_NAMES.standard, standard));
-      const count = await this.#patience.wait(this.workbook.recalculate());
+      // the list is of the former standard until it is judged anew
+      this.set({ standard, isStale: this.state.view !== null });
+      this.#work("Recalculating BAR formulas");
+      const recalculated = this.#patience.wait(this.workbook.recalculate());
+      const count = await recalculated.finally(() => this.#judge.basisChanged());
       const formulas = counted(count, "BAR formula");
-      this.#judge.basisChanged();
       const { sheet, view } = this.state;
       if (sheet !== null && view !== null) await this.#judge.upToDate(sheet);
       const judged = view === null ? "" : `${sheet} judged by ${standard}`;
-      const recalculated = count === 0 ? "" : `${formulas} recalculated with ${standard}`;
-      this.say(
-        [judged, recalculated].filter((part) => part !== "").join("; ") || `The standard is ${standard}`,
-      );
+      const follow = count === 0 ? "" : `${formulas} recalculated with ${standard}`;
+      this.say([judged, follow].filter((part) => part !== "").join("; ") || `The standard is ${standard}`);
     });
   }
 

@@ -304,6 +304,33 @@ describe("PaneModel", () => {
     expect(model.state).toMatchObject({ isStale: false, view: { standard: { id: "EC2:2004" } } });
   });
 
+  test("should mark the list as out of date while formulas follow another standard", async () => {
+    await model.check();
+    let follow = (_count: number): void => {};
+    book.recalculate = () => new Promise((resolve) => (follow = resolve));
+    const chosen = model.chooseStandard("EC2:2004");
+    await expect.poll(() => model.state.standard).toBe("EC2:2004");
+    expect(model.state).toMatchObject({ isStale: true, view: { standard: { id: "BS8666:2005" } } });
+    follow(3);
+    await chosen;
+    expect(model.state).toMatchObject({ isStale: false, view: { standard: { id: "EC2:2004" } } });
+  });
+
+  test("should judge by another standard also where the formulas could not follow", async () => {
+    await model.check();
+    book.recalculate = () => Promise.reject(new Error("a cell is being edited"));
+    await model.chooseStandard("EC2:2004");
+    expect(model.state.notice).toEqual({ kind: "problem", text: "a cell is being edited" });
+    await expect.poll(() => model.state.view?.standard.id).toBe("EC2:2004");
+    expect(model.state.isStale).toBe(false);
+  });
+
+  test("should keep the standard where the workbook does not take another", async () => {
+    book.saveSetting = () => Promise.reject(new Error("the workbook is protected"));
+    await model.chooseStandard("EC2:2004");
+    expect(model.state).toMatchObject({ standard: "BS8666:2005", notice: { kind: "problem" } });
+  });
+
   test("should say in words what is wrong with an unknown standard", async () => {
     await model.chooseStandard("Roman numerals");
     await model.check();
