@@ -1,4 +1,5 @@
-import { html, type Markup } from "./html";
+import { isLetterPaper } from "../workbook/is-letter-paper";
+import { html, Markup } from "./html";
 import { PRINT_STYLE } from "./print-style";
 
 /** What a schedule calls itself, as far as its sheet says. */
@@ -27,7 +28,7 @@ ${
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
-<style>${PRINT_STYLE}</style>
+<style>${pageSize(head)}${PRINT_STYLE}</style>
 </head>
 <body>
 <header><h1>${title}</h1><p>${line}</p>${notToldList(head.notTold ?? [])}</header>
@@ -37,6 +38,10 @@ ${
 }
 `;
 }
+
+/** The paper of the country whose standard is in force. */
+export const pageSize = ({ standard }: Pick<PageHead, "standard">, side = ""): Markup =>
+  new Markup(`@page { size: ${isLetterPaper(standard) ? "letter" : "A4"}${side}; }`);
 
 function notToldList(lines: readonly string[]): Markup {
   if (lines.length === 0) return html``;

@@ -2,7 +2,7 @@ import { Markup } from "./html";
 
 /** One style for every printed page: black on white, large where it is read at arm's length. */
 export const PRINT_STYLE = new Markup(`
-@page { size: A4; margin: 10mm 10mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
+@page { margin: 10mm 10mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
 * { box-sizing: border-box; }
 body { font: 10pt/1.35 "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0 auto; max-width: 190mm; padding: 4mm; }
 @media print { body { max-width: none; padding: 0 0.5mm; } }
@@ -39,6 +39,7 @@ tr { break-inside: avoid; }
 .ticket .remark { margin: 1mm 0 0; font-size: 9.5pt; }
 .ticket .strip { display: grid; grid-template-columns: auto 1fr auto 17mm; gap: 0 4mm; align-items: center; border-bottom: 0.4mm solid #000; padding-bottom: 1.5mm; }
 .ticket .mark { font-size: 24pt; font-weight: 700; line-height: 1; overflow-wrap: anywhere; }
+.ticket .mark.long { font-size: 13pt; line-height: 1.1; max-width: 50mm; }
 .ticket .what { font-size: 9.5pt; }
 .ticket .what strong { font-size: 15pt; }
 .ticket .cut { text-align: right; }

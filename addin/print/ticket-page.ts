@@ -51,13 +51,16 @@ function strip(ticket: Ticket): Markup {
   ];
   const steel = grade.name === null ? `grade not said, ${grade.yield} MPa taken` : grade.name;
   return html`<div class="strip">
-<div class="mark">${mark ?? "no mark"}</div>
+<div class="${(mark ?? "").length > LONG_MARK ? "mark long" : "mark"}">${mark ?? "no mark"}</div>
 <div class="what"><strong>${count ?? "?"} × ${size}</strong> <span>${steel}</span><br>${joined(place)}</div>
 <div class="cut"><span>cut to</span> <strong>${cut === null ? "?" : setLength(cut.length, unit)}</strong>${deviation(cut?.tolerance ?? null, unit)}</div>
 <div class="reference">${joined(reference)}</div>
 ${markCode(codeText(ticket))}
 </div>`;
 }
+
+/** characters that still stand large on one line */
+const LONG_MARK = 8;
 
 /** What a scanner types: the mark first, so that it can be looked up, then what tells it from others of its name. */
 function codeText({ mark, member, count, size, cut, unit, revision }: Ticket): string {

@@ -2,22 +2,22 @@ import type { ICellData, IStyleData, Nullable, Worksheet } from "@univerjs/core"
 import { HorizontalAlign } from "@univerjs/core";
 import { DEFAULT_STANDARD_ID } from "../../core/standards";
 import { html, Markup } from "../print/html";
-import { printPage } from "../print/print-page";
+import { pageSize, printPage } from "../print/print-page";
 import { FLAG_FILLS } from "../workbook/flag-fills";
 import { type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import type { Grid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
 
 /** Across the paper, small enough for a schedule's columns; a flag is told by its word, its fill is only beside it. */
-const STYLE = new Markup(`<style>
-@page { size: A4 landscape; margin: 9mm 9mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
+const STYLE = new Markup(`
+@page { margin: 9mm 9mm 13mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
 body { font-size: 7.5pt; max-width: none; }
 .sheet td, .sheet th { padding: 0.5mm 1mm; overflow-wrap: break-word; white-space: pre-wrap; }
 .sheet td, .sheet th { border-width: 0.1mm; }
 .sheet .number { color: #555; }
 .sheet .found td { border-top: 0; font-style: italic; padding-left: 4mm; white-space: pre-line; }
 .sheet td { print-color-adjust: exact; }
-</style>`);
+`);
 
 /** The sheet in view as a page to print: its cells as they are shown, and under each flagged row what was found. */
 export function sheetPage(
@@ -39,22 +39,17 @@ export function sheetPage(
   const hidden = rows - lines.length;
   const kept = hidden === 0 ? "" : `, without ${hidden} hidden rows`;
   const told = flags.size === 0 ? "no rows are coloured" : `${flags.size} rows are coloured`;
+  const head = { job: file, schedule: null, revision: null, standard: standard || DEFAULT_STANDARD_ID };
   return {
     title,
-    html: printPage(
-      title,
-      { job: file, schedule: null, revision: null, standard: standard || DEFAULT_STANDARD_ID },
-      [
-        STYLE,
-        html`<p class="note">${rows} rows${kept}; ${told}. A check finds slips; it does not prove a schedule right.</p>`,
-        html`<table class="sheet"><thead>${lines.filter((row) => row < frozen).map((row) => html`<tr>${cells(row)}</tr>`)}</thead>
+    html: printPage(title, head, [
+      html`<style>${pageSize(head, " landscape")}${STYLE}</style>`,
+      html`<p class="note">${rows} rows${kept}; ${told}. A check finds slips; it does not prove a schedule right.</p>`,
+      html`<table class="sheet"><thead>${lines.filter((row) => row < frozen).map((row) => html`<tr>${cells(row)}</tr>`)}</thead>
 <tbody>${lines
-          .filter((row) => row >= frozen)
-          .map(
-            (row) => html`<tr>${cells(row)}</tr>${found(flags.get(row) ?? [], columns)}`,
-          )}</tbody></table>`,
-      ],
-    ),
+        .filter((row) => row >= frozen)
+        .map((row) => html`<tr>${cells(row)}</tr>${found(flags.get(row) ?? [], columns)}`)}</tbody></table>`,
+    ]),
   };
 }
 

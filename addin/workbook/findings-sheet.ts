@@ -8,6 +8,7 @@ import type { Sheet } from "../../core/schedule/sheet";
 import { citationText } from "../../core/standards/citation";
 import { type ReadSheet, type ReckonedTonnage, reckonTonnage } from "../../core/totals";
 import type { AddedCell, AddedSheet } from "./added-sheet";
+import { isLetterPaper } from "./is-letter-paper";
 import { FINDINGS_MARK, FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
 import { type TonnageBlock, tonnageBlock } from "./tonnage-block";
 
@@ -67,7 +68,7 @@ export function findingsSheet(
     frozenRows: TITLE_ROWS,
     rows,
     print: {
-      isLetter: report.standard.unit === "in",
+      isLetter: isLetterPaper(report.standard.id),
       titleRows: TITLE_ROWS,
       areas,
       ...(block.chart !== null && block.breaksBeforeChart && { breakBefore: block.chart.row - 1 }),

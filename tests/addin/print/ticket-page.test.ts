@@ -52,6 +52,24 @@ describe("ticketPage", () => {
     expect(text).toContain("by median: the angle wanted and the median springback of the trials");
   });
 
+  it("should give a mark longer than a line no more room than it needs", () => {
+    const mark = "RW-04-E-STEM-0107-T1-NEARFACE";
+    const long = page([["B1", mark, "H16", 2, 10, 20, 975, "11", 600, 400]]);
+    expect(long).toContain(`<div class="mark long">${mark}</div>`);
+    expect(page([L])).toContain('<div class="mark">01</div>');
+  });
+
+  it.each([
+    // common practice: offices of the United States and Canada print on Letter, others on A4
+    ["ACI318:2019", "letter"],
+    ["CSA-A23.1:2019", "letter"],
+    ["BS8666:2005", "A4"],
+  ])("should be made for the paper of the country of %s", (standard, paper) => {
+    const printed = ticketPage(ticketsOf([L], SHOP), { ...head, standard });
+    expect(printed).toContain(`@page { size: ${paper}; }`);
+    expect(printed.match(/size: (?:letter|A4)/g)).toHaveLength(1);
+  });
+
   it("should send to the sketch where the shape is drawn for each bar", () => {
     const drawn = textOf(page([["B1", "09", "H16", 1, 1, 1, 2600, "99", null, null]]));
     expect(drawn).toContain("bend it by the sketch on its own drawing. No bend or angle of it was checked.");
