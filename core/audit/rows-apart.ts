@@ -20,6 +20,7 @@ import { RULES } from "./rules/index";
 export interface RowsApart {
   readonly standard: string;
   readonly isStandardAssumed: boolean;
+  readonly isStandardNamed: boolean;
   readonly bars: PackedBars;
   readonly reading: Pick<ScheduleReading, "tables" | "pasted">;
   readonly habits: Omit<SheetHabits, "identities">;
@@ -40,7 +41,7 @@ export interface RowsHelped {
 /** Null where more than plain data is asked: a Shop sheet, a standard of the book's own, another standard that is meant. */
 export function rowsApart(
   facts: SheetFacts,
-  { standard, shop, own, isStandardAssumed }: RuleContext,
+  { standard, shop, own, isStandardAssumed, isStandardNamed }: RuleContext,
 ): RowsApart | null {
   const isPlain = shop === null && own === null && standard.own === NOTHING_OWN;
   const { standardMeant, identities, ...habits } = facts.habits;
@@ -51,7 +52,7 @@ export function rowsApart(
   if (bars === null) return null;
   const { speaking, perMetre } = identities;
   return {
-    ...{ standard: standard.id, isStandardAssumed, bars },
+    ...{ standard: standard.id, isStandardAssumed, isStandardNamed, bars },
     reading: { tables, ...(pasted !== undefined && { pasted }) },
     habits: { ...habits, standardMeant },
     identities: { speaking, perMetre },
@@ -60,7 +61,7 @@ export function rowsApart(
 
 /** Judges rows by what was handed over, one place after another; null where the standard is not held. */
 export function judgeOfApart(
-  { standard: id, isStandardAssumed, bars, reading, habits, identities }: RowsApart,
+  { standard: id, isStandardAssumed, isStandardNamed, bars, reading, habits, identities }: RowsApart,
   sheet: Sheet,
 ): ((place: number) => readonly Finding[] | undefined) | null {
   const standard = resolveStandard(id);
@@ -75,6 +76,7 @@ export function judgeOfApart(
   const judge = judgeOfRows(RULES.filter(isRowRule), {
     standard,
     isStandardAssumed,
+    isStandardNamed,
     limits,
     shop: null,
     own: null,
