@@ -20,6 +20,7 @@ import { recalc } from "./recalc";
 import { isRowsThread, serveRows } from "./rows-thread";
 import { standards } from "./standards";
 import { ProcessStreams } from "./streams";
+import { refuseTargetsInOne } from "./targets-apart";
 import { tickets } from "./tickets";
 import { tonnage } from "./tonnage";
 
@@ -71,7 +72,9 @@ async function run([name, ...args]: readonly string[]): Promise<ExitCode> {
   }
   if (args.includes("--help") || args.includes("-h")) return print(helpOf(command));
   try {
-    return await command.run(readOptions(args, command.options), streams);
+    const given = readOptions(args, command.options);
+    refuseTargetsInOne(given);
+    return await command.run(given, streams);
   } catch (error) {
     if (error instanceof InputRefused || error instanceof UnreadableWorkbook) {
       streams.note(`barwright ${name}: ${error.message.replace(/\s+/g, " ")}`);

@@ -61,6 +61,33 @@ describe("--out", () => {
   });
 });
 
+describe("two results of one command", () => {
+  const folder = place();
+  const at = (name: string): string => join(folder, name);
+  writeFileSync(at("Book.xlsx"), BOOK);
+  writeFileSync(at("own.csv"), "Document,BS8666:2005\nFigure,Former,H16,70 mm\n");
+  const own = readFileSync(at("own.csv"), "utf8");
+
+  it.each([
+    ["tickets", "--out", "page.html", "--labels", "page.html"],
+    ["tickets", "--out", "page.html", "--labels", "PAGE.html"],
+    ["tickets", "--labels", "./page.html", "--chart", "page.html"],
+    ["check", "--own", "own.csv", "--out", "own.csv"],
+    ["cutplan", "--own", "own.csv", "--out", "OWN.csv"],
+  ])(
+    "%s %s %s %s %s are never one file, however it is spelled",
+    async (command, first, one, second, other) => {
+      const run = await barwright([command, at("Book.xlsx"), first, at(one), second, at(other)]);
+      expect([run.exit, run.out]).toEqual([2, ""]);
+      expect(run.err.trim()).toMatch(
+        /^barwright \w+: --\w+ \S+ is the file that --\w+ names: name another file$/,
+      );
+      expect(readdirSync(folder).sort()).toEqual(["Book.xlsx", "own.csv"]);
+      expect(readFileSync(at("own.csv"), "utf8")).toBe(own);
+    },
+  );
+});
+
 describe("writeCopy", () => {
   it("replaces what stood there and leaves nothing beside it", () => {
     const folder = place();
