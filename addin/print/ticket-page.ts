@@ -125,9 +125,17 @@ function facts(ticket: Ticket): Markup {
   rows.push(["Mass", `${massWords(massEach, unit)} each, ${massWords(massTotal, unit)} in all`]);
   if (ticket.heats.length > 0)
     rows.push(["Heat", heatWords(ticket.heats.map(({ heat, pieces }) => ({ heat, bars: pieces })))]);
-  if (ticket.freeLeg !== null) rows.push(["Free leg", `${ticket.freeLeg} takes up the tolerance`]);
+  if (ticket.freeLeg !== null) rows.push(["Free leg", freeLegWords(ticket.freeLeg, ticket)]);
   rows.push(["Tolerances", tolerances(ticket)]);
   return html`<dl class="facts">${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`;
+}
+
+/** What the free leg takes up: a length that is not that of the legs goes all into it. */
+function freeLegWords(leg: string, { freeLegOver, cut, unit }: Ticket): Markup | string {
+  const over = setLength(Math.abs(freeLegOver), unit);
+  if (cut === null || cut.computed === null || freeLegOver === 0 || over === setLength(0, unit))
+    return `${leg} takes up the tolerance`;
+  return html`${leg} takes up the tolerance, and <strong>comes out ${over} ${freeLegOver > 0 ? "longer" : "shorter"} than written</strong>: cut to ${setLength(cut.length, unit)}, where the legs need ${setLength(cut.computed, unit)}`;
 }
 
 /** mm */

@@ -2,6 +2,7 @@ import type { Citation } from "../standards/citation";
 import type { LengthUnit } from "../standards/port";
 import { printLength } from "../units/print-length";
 import { fillTemplate } from "../units/refusal";
+import { MM_PER_UNIT } from "../units/unit-table";
 import { CAUTION_LIMITS, CAUTIONS, type CautionCase } from "./cautions.data";
 
 export interface Caution {
@@ -55,7 +56,9 @@ export function cautionsFor(bar: CautionedBar): Caution[] {
     cold: isCold,
     hook: bar.hasHook,
   };
-  const length = (mm: number | null): string => (mm === null ? "" : printLength(Math.ceil(mm), bar.unit));
+  const step = bar.unit === "in" ? MM_PER_UNIT.in / SIXTEENTHS : 1;
+  const length = (mm: number | null): string =>
+    mm === null ? "" : printLength(Math.ceil(mm / step) * step, bar.unit);
   const values = {
     swing: length(bar.swingRadius),
     height: length(bar.turnHeight),
@@ -71,3 +74,6 @@ export function cautionsFor(bar: CautionedBar): Caution[] {
     cite,
   }));
 }
+
+/** what a rule in inches is parted into */
+const SIXTEENTHS = 16;

@@ -6,6 +6,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import { barMass, rowMass } from "../bar/bar-mass";
 import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { leastInsideRadius } from "../bar/radius-of-width";
+import { isSumOfLegs } from "../bar/sum-of-legs";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
 import type { ScheduleHead } from "../schedule/schedule-head";
@@ -33,7 +34,7 @@ import type {
   TicketWarning,
 } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
-import { freeLegName, ticketCut, ticketDimensions } from "./ticket-dimensions";
+import { freeLegName, overLegs, ticketCut, ticketDimensions } from "./ticket-dimensions";
 import { warn } from "./warn";
 
 export interface TicketQuestion {
@@ -67,6 +68,9 @@ export function makeTicket(question: TicketQuestion): Ticket {
   const planar = path?.kind === "planar" && path.turns.length > 0 ? path : null;
   if (caution !== null) warn(warnings, `${facts.standard.id}: ${caution}`, true, "note");
   const cut = ticketCut(facts);
+  const freeLeg = path?.kind === "planar" ? freeLegName(path) : null;
+  const isTold = findings.some(({ name }) => name === "length-differs");
+  if (freeLeg !== null && isSumOfLegs(facts) && !isTold) warn(warnings, SUM_OF_LEGS, false);
   if (workshop.logRefusal !== null) warn(warnings, refusalText(workshop.logRefusal), true);
 
   const ranking = planar === null ? null : machinesFor(facts, workshop);
@@ -128,7 +132,8 @@ export function makeTicket(question: TicketQuestion): Ticket {
             radius: shape?.radius ?? 0,
             note: courseNote(shape?.definition ?? null),
           },
-    freeLeg: path?.kind === "planar" ? freeLegName(path) : null,
+    freeLeg,
+    freeLegOver: freeLeg === null ? 0 : overLegs(facts, cut),
     dimensions: ticketDimensions(facts, path?.kind === "planar" ? path : null),
     toleranceCite: facts.standard.tolerances?.cite ?? null,
     formers: bar === null || used === null ? [] : formersOf(facts, bar, used, row.former !== null, best),
@@ -165,6 +170,10 @@ export function makeTicket(question: TicketQuestion): Ticket {
     }),
   };
 }
+
+/** That the list gives sums is one note of the sheet, which nobody at the bender sees. */
+const SUM_OF_LEGS =
+  "the length is the sum of the legs, more than they need: ask which of the two is to be cut, for the free leg takes up the rest";
 
 const IN_DOUBT: TicketOrder = {
   kind: "unsure",

@@ -41,6 +41,12 @@ export function ticketDimensions(facts: BarFacts, path: PlanarPath | null): Tick
   });
 }
 
+/** mm by which a typed length is over (below 0: under) the one that its legs need; 0 where it is theirs. */
+export function overLegs({ lengthJudgement }: BarFacts, cut: TicketCut | null): number {
+  const isOther = lengthJudgement.kind === "differs" || lengthJudgement.kind === "slip";
+  return cut === null || cut.computed === null || !isOther ? 0 : cut.length - cut.computed;
+}
+
 /** Letter or number of the leg that takes up tolerance; null for a straight bar. */
 export function freeLegName(path: PlanarPath): string | null {
   if (path.turns.length === 0) return null;

@@ -36,6 +36,8 @@ export interface Ticket {
   readonly drawing: TicketDrawing | null;
   /** letter or number of the leg that takes up tolerance; null where there is none */
   readonly freeLeg: string | null;
+  /** mm by which that leg comes out longer than written (below 0: shorter), for the typed length is not the legs'; else 0 */
+  readonly freeLegOver: number;
   readonly dimensions: readonly TicketDimension[];
   /** where the tolerances come from; null where the standard holds none */
   readonly toleranceCite: Citation | null;

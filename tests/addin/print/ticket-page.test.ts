@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { ticketPage } from "../../../addin/print/ticket-page";
 import { trialLogPage } from "../../../addin/print/trial-log-page";
+import { runAudit } from "../../../core/audit/run-audit";
+import { ticketsOf as allTicketsOf } from "../../../core/jobs";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
 import { Workshop } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { BS8666, EMPTY_LOG, SHOP, ticketsOf } from "../../core/tickets/ticket-sheets";
+import { BS8666, EMPTY_LOG, HEADER, SHOP, ticketsOf } from "../../core/tickets/ticket-sheets";
 
 const head = { job: "Otter Weir", schedule: "OW-3", revision: "C", standard: "BS8666:2005" };
 const textOf = (page: string): string =>
@@ -68,6 +70,41 @@ describe("ticketPage", () => {
     const printed = ticketPage(ticketsOf([L], SHOP), { ...head, standard });
     expect(printed).toContain(`@page { size: ${paper}; }`);
     expect(printed.match(/size: (?:letter|A4)/g)).toHaveLength(1);
+  });
+
+  it("should say how far the free leg comes out otherwise than written, where the length is not its legs'", () => {
+    const aci = resolveStandard("ACI318:2019") as Standard;
+    const bars: Cell[][] = [3, 4, 5].map((feet) => [
+      "B1",
+      `0${feet}`,
+      "#5",
+      1,
+      1,
+      1,
+      `${feet + 1}'-4"`,
+      `1'-0" +90 ${feet}'-4"`,
+    ]);
+    const sheets = [sheetFromRows("Schedule", [[...HEADER], ...bars])];
+    const report = runAudit({ sheets, standard: aci });
+    const { tickets } = allTicketsOf([{ report, sheets, workshop: new Workshop(null, aci) }]);
+    const sums = textOf(ticketPage(tickets, head));
+    // 12 and 40 in; former 6 x 5/8 = 3.75 in (ACI 318-19, 25.3.1), set-back 2.5 at each side of the bend, arc
+    // 90 degrees of 2.1875: 52 - 5 + 3.436 = 50.436, up to the next 1/4 in 50 1/2 (common practice)
+    expect(sums).toContain(
+      "leg 2 takes up the tolerance, and comes out 1 1/2&quot; longer than written : cut to 4&#39;-4&quot;, where the legs need 4&#39;-2 1/2&quot;",
+    );
+    expect(sums).toContain("doubtful the length is the sum of the legs, more than they need");
+    // legs 600 and 400 of the sheet's way: 975 is theirs, 875 is 100 less
+    const short = textOf(page([["B1", "02", "H16", 1, 1, 1, 875, "11", 600, 400]]));
+    expect(short).toContain("comes out 100 shorter than written : cut to 875, where the legs need 975");
+    expect(text).not.toContain("than written");
+  });
+
+  it("should print what a person sets in sixteenths, cautions with it", () => {
+    const aci = resolveStandard("ACI318:2019") as Standard;
+    const long = ticketsOf([["B1", "01", "#5", 1, 1, 1, "24'-0\"", "00"]], null, aci);
+    // 6 m are 236.22 in: up to the next sixteenth 19'-8 1/4"
+    expect(textOf(ticketPage(long, head))).toContain("Bar over 19&#39;-8 1/4&quot;: level supports");
   });
 
   it("should send to the sketch where the shape is drawn for each bar", () => {
