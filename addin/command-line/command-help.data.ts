@@ -26,6 +26,7 @@ export const OPTION_HELP: Readonly<Record<string, { readonly takes: string | nul
     explain: { takes: null, says: "why each row and column was read as it was" },
     own: { takes: "FILE", says: "values and shapes of your own, from a file with a Standard sheet" },
     stock: { takes: "MM,MM", says: "stock lengths to cut from, instead of the Shop sheet's" },
+    values: { takes: null, says: "results in the place of the BAR formulas, which the copy loses" },
     again: { takes: null, says: "books the same cut list a second time" },
     labels: { takes: "FILE", says: "writes the bundle labels as a page to print" },
     "bundle-limit": { takes: "KG", says: "heaviest bundle; else the Shop sheet's lifting limit" },
@@ -102,9 +103,10 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     ],
   },
   recalc: {
-    says: "A copy of the workbook in which each BAR formula shows its value, for people who open it in Excel without the add-in. LibreOffice works such cells out anew and shows #NAME? in them.",
+    says: "A copy of the workbook in which each BAR formula shows its value, for people who open it in Excel without the add-in. LibreOffice works such cells out anew and shows #NAME? in them: for it, --values leaves the results alone in their place.",
     examples: [
       { line: "recalc estimate.xlsx --out valued.xlsx", says: "formulas stay, values stand beside" },
+      { line: "recalc estimate.xlsx --out plain.xlsx --values", says: "for LibreOffice and others" },
       { line: "recalc bridge --out valued", says: "a copy of each book of a job, in a folder" },
     ],
   },

@@ -1,4 +1,5 @@
 import { addressAt } from "../../core/schedule/cell-address";
+import { hasBarFunction } from "../workbook/bar-formula-names";
 import { functionEnvironment } from "../workbook/function-environment";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import type { Command, ExitCode } from "./command";
@@ -9,7 +10,7 @@ import { tried } from "./job/open-books";
 import { nativeDeflater } from "./native-deflater";
 import { openBook } from "./open-book";
 import type { GivenOptions } from "./read-options";
-import { countErrors, recalculateBook } from "./recalculate-book";
+import { countErrors, type PlacedWrite, recalculateBook } from "./recalculate-book";
 import { STANDARD_OPTIONS, standardInForce } from "./standard-for";
 import type { Streams } from "./streams";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
@@ -17,9 +18,14 @@ import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 /** `recalc BOOK --out COPY`: BAR formulas evaluated and stored as Excel stores an add-in's. */
 export const recalc: Command = {
   name: "recalc",
-  usage: "recalc BOOK... --out COPY | FOLDER [--standard ID] [--own FILE] [--json]",
+  usage: "recalc BOOK... --out COPY | FOLDER [--values] [--standard ID] [--own FILE] [--json]",
   summary: "a copy whose BAR formulas show their values without the add-in",
-  options: { out: { type: "string" }, ...STANDARD_OPTIONS, json: { type: "boolean" } },
+  options: {
+    out: { type: "string" },
+    values: { type: "boolean" },
+    ...STANDARD_OPTIONS,
+    json: { type: "boolean" },
+  },
   async run(given, streams) {
     const out = given.text("out");
     const named = booksNamed(given.positionals);
@@ -34,12 +40,16 @@ export const recalc: Command = {
     if (given.flag("json")) streams.result(JSON.stringify(told));
     else tell(told, streams);
     for (const note of notes) streams.note(note);
-    streams.note(LAST_NOTE);
+    streams.note(lastNote(given));
     return 0;
   },
 };
 
-const LAST_NOTE = "formulas of other functions that lean on nothing that changed keep their stored results";
+function lastNote(given: GivenOptions): string {
+  return given.flag("values")
+    ? "results of BAR formulas are plain values in the copy, which follow no edit: keep the book that holds the formulas"
+    : "formulas of other functions that lean on nothing that changed keep their stored results";
+}
 
 /** Every book by itself; one that cannot be read is named and the rest goes on. */
 async function recalcJob(
@@ -75,7 +85,7 @@ async function recalcJob(
     streams.result(
       `${job.books} books, ${job.unreadable.length} not read; ${job.formulas} BAR formulas, ${job.errors} cells show an error`,
     );
-  streams.note(LAST_NOTE);
+  streams.note(lastNote(given));
   return job.unreadable.length > 0 ? 2 : 0;
 }
 
@@ -100,10 +110,11 @@ function recalculate(
   const standard = standardInForce(given, book, streams);
   const environment = functionEnvironment(book.workbook, standard.id, standard.own);
   const { writes, stale, formulas, believed, left } = recalculateBook(book.workbook, environment);
+  const shown = given.flag("values") ? asValue : (write: PlacedWrite) => write;
   const sheets = new Map(
     [...new Set([...writes.keys(), ...stale.keys()])].map((sheet) => [
       sheet,
-      { writes: writes.get(sheet) ?? [], stale: stale.get(sheet) ?? [] },
+      { writes: (writes.get(sheet) ?? []).map(shown), stale: stale.get(sheet) ?? [] },
     ]),
   );
   const keepsResults = stale.size === 0;
@@ -122,6 +133,13 @@ function recalculate(
       `${someOf(withoutResult)} lean on cells that changed and call functions that only a spreadsheet program computes: their old results were taken out`,
     );
   return { standard: standard.id, formulas, errors: countErrors(writes), left, notes };
+}
+
+/** A BAR formula's result alone, which every spreadsheet program shows; other formulas are known to all. */
+function asValue(write: PlacedWrite): PlacedWrite {
+  const { row, column, value, formula } = write;
+  const isOurs = formula !== undefined && hasBarFunction(formula);
+  return isOurs ? { row, column, value, endsFormula: true } : write;
 }
 
 function tell(

@@ -40,6 +40,8 @@ interface OwnFormula {
   readonly text: string;
   readonly range: { top: number; left: number; bottom: number; right: number };
   result: Block | "running" | null;
+  /** it cannot be computed here: its result is what is stored, and is not written */
+  isLeft: boolean;
 }
 
 /**
@@ -106,7 +108,7 @@ class Recalculator {
   }
 
   private forget(): void {
-    for (const formula of this.formulas) formula.result = null;
+    for (const formula of this.formulas) [formula.result, formula.isLeft] = [null, false];
     for (const plain of this.plain.values()) for (const one of plain.values()) one.value = "unknown";
     this.believed.clear();
     this.left.length = 0;
@@ -215,6 +217,7 @@ class Recalculator {
           text: typedFormula(text),
           range,
           result: null,
+          isLeft: false,
         };
         this.formulas.push(formula);
         for (let r = range.top; r <= range.bottom; r += 1) {
@@ -227,6 +230,7 @@ class Recalculator {
   /** The block of a formula; null where it cannot be evaluated here. */
   private resultOf(formula: OwnFormula): Block | null {
     if (formula.result === "running") return [[{ error: "#REF!", message: "the formula leans on itself" }]];
+    if (formula.isLeft) return null;
     if (formula.result !== null) return formula.result;
     formula.result = "running";
     let block: Block | null = null;
@@ -239,6 +243,7 @@ class Recalculator {
     } catch (error) {
       if (!(error instanceof InputRefused)) throw error;
       const cell = addressAt(formula.row, formula.column);
+      formula.isLeft = true;
       this.left.push({ sheet: formula.sheet, cell, reason: error.message });
     }
     formula.result = block ?? [[this.sheets.get(formula.sheet)!.valueAt(formula.row, formula.column)]];

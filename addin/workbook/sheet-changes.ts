@@ -9,6 +9,8 @@ export interface CellWrite {
   readonly formula?: string;
   /** rows and columns that the formula's result fills */
   readonly fills?: { readonly rows: number; readonly columns: number };
+  /** takes the place of a formula that fills a range, all of whose cells are written */
+  readonly endsFormula?: true;
 }
 
 /** A band of cells in one row to be coloured; rows and columns are the sheet's, from 0. */

@@ -162,7 +162,7 @@ export class RowPatch {
     this.removedFormula = true;
     const kind = attribute(formula.tag.attributes, "t");
     const range = attribute(formula.tag.attributes, "ref");
-    const isRenewed = write.formula !== undefined;
+    const isRenewed = write.formula !== undefined || write.endsFormula === true;
     if ((kind === "array" && !isRenewed && range?.includes(":") === true) || kind === "dataTable") {
       throw new UnreadableWorkbook(
         `${addressAt(cell.row, cell.column)} holds a formula that fills ${range}: clear that range first`,

@@ -55,6 +55,52 @@ describe("barwright recalc", () => {
     expect(await partText(bytes, "xl/workbook.xml")).toContain("fullCalcOnLoad");
   });
 
+  it("leaves results alone in the place of formulas where values are asked for, and every other formula", async () => {
+    const bars = (range: string) => ({
+      value: 1,
+      formula: `BAR.MASS(${range})`,
+      fills: { rows: 3, columns: 1 },
+    });
+    const rows = [
+      [
+        "H16",
+        2,
+        { value: 0, formula: "B1*BAR.MASS(A1)" },
+        { value: 0, formula: "SUM(C1:C3)" },
+        bars("A1:A3"),
+      ],
+      ["H20", 2, { value: 0, formula: "B2*BAR.MASS(A2)" }, { value: 6, formula: "SUM(BAR.MASS(A2),1)" }],
+      ["H25", 1, { value: 0, formula: "B3*BAR.MASS(A3)" }, { value: 0, formula: "C3*2" }],
+      [null, null, { value: 0, formula: 'BAR.MASS("H17")' }],
+    ];
+    const path = join(folder, "formulas.xlsx");
+    const out = join(folder, "values.xlsx");
+    writeFileSync(path, writeNewWorkbook({ sheets: [{ name: "S", rows }] }));
+    const first = await barwright(["recalc", path, "--out", join(folder, "filled.xlsx")]);
+    expect(first.exit, first.err).toBe(0);
+    // once from formulas without results, once from those whose results fill a range
+    for (const book of [path, join(folder, "filled.xlsx")]) {
+      const run = await barwright(["recalc", book, "--out", out, "--values"]);
+      expect(run.exit, run.err).toBe(0);
+      expect(run.err).toContain("plain values in the copy");
+      expect(run.out).toContain("S!D2 is left as it was: it calls SUM");
+      const bytes = readFileSync(out);
+      const sheet = openWorkbook(bytes).read("S", { formulas: true });
+      // 16, 20 and 25 mm have 1.579, 2.466 and 3.854 kg/m, BS 8666:2005 Table 1
+      expect([0, 1, 2].map((row) => sheet.valueAt(row, 2))).toEqual([3.158, 4.932, 3.854]);
+      expect([0, 1, 2].map((row) => sheet.valueAt(row, 4))).toEqual([1.579, 2.466, 3.854]);
+      expect(sheet.valueAt(3, 2)).toMatchObject({ error: "#N/A" });
+      expect(sheet.valueAt(2, 3)).toBe(7.708);
+      const kept = sheet.rowNumbers.flatMap((row) =>
+        [0, 1, 2, 3, 4].flatMap((column) => sheet.formulaAt(row, column)?.text ?? []),
+      );
+      expect(kept).toEqual(["SUM(C1:C3)", "SUM(_xldudf_BAR_MASS(A2),1)", "C3*2"]);
+    }
+    expect(
+      Buffer.compare(readFileSync(path), Buffer.from(writeNewWorkbook({ sheets: [{ name: "S", rows }] }))),
+    ).toBe(0);
+  });
+
   it("computes what stands between BAR formulas, and believes no old result of it", async () => {
     const rows = [
       ["size", "H25"],
