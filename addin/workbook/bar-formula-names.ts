@@ -1,4 +1,5 @@
 import { stringifyTokens, type Token, tokenize } from "@borgar/fx/xlsx";
+import { NEWER_FUNCTIONS, NEWER_WORKSHEET_FUNCTIONS } from "./newer-functions.data";
 
 /**
  * How files spell our functions: `_xldudf_BAR_MASS` as Excel stores it, `_xll.BAR.MASS` of a native
@@ -22,10 +23,29 @@ export function typedFormula(formula: string): string {
   return renamed(formula, (name) => `BAR.${name}`);
 }
 
-/** The formula as Excel stores add-in functions: `_xldudf_BAR_MASS(C3)`. */
+/**
+ * The formula as Excel stores it: add-in functions as `_xldudf_BAR_MASS(C3)`, and functions newer than the file
+ * format with their prefix.
+ */
 export function storedFormula(formula: string): string {
-  return renamed(formula, (name) => `_xldudf_BAR_${name}`);
+  const stored = renamed(formula, (name) => `_xldudf_BAR_${name}`);
+  if (!MAY_BE_NEWER.test(stored)) return stored;
+  return stringifyTokens(
+    tokens(stored).map((token) =>
+      token.type === "func" ? { ...token, value: (prefixOf(token.value) ?? "") + token.value } : token,
+    ),
+  );
 }
+
+const prefixes = new Map([
+  ...NEWER_FUNCTIONS.split(" ").map((name) => [name, "_xlfn."] as const),
+  ...NEWER_WORKSHEET_FUNCTIONS.split(" ").map((name) => [name, "_xlfn._xlws."] as const),
+]);
+const prefixOf = (name: string): string | undefined => prefixes.get(name.toUpperCase());
+const MAY_BE_NEWER = new RegExp(
+  `(?<![\\w.])(?:${[...prefixes.keys()].join("|").replaceAll(".", "\\.")})\\s*\\(`,
+  "i",
+);
 
 function renamed(formula: string, spell: (name: string) => string): string {
   if (!/bar[._]/i.test(formula)) return formula;

@@ -198,6 +198,13 @@ describe("a saved workbook", () => {
     expect(bars.valueAt(0, 2)).toBe(7);
   });
 
+  test("should hold functions newer than the file format as Excel reads them", async () => {
+    await type("Bars", "F2", "=MAXIFS(B2:B4,A2:A4,A2)");
+    expect((await saved()).read("Bars", { formulas: true }).formulaAt(1, 5)?.text).toBe(
+      "_xlfn.MAXIFS(B2:B4,A2:A4,A2)",
+    );
+  });
+
   test("should hold the whole of a result that fills a column, made longer and shorter", async () => {
     await type("Bars", "F2", "=BAR.CUTLENGTH(0,16,B2:B4)");
     expect(await valuesOf(5)).toEqual([2000, 2000, 2000]);

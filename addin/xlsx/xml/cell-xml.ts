@@ -48,7 +48,7 @@ export function cellXml(place: CellPlace, { value, formula, fills }: CellContent
   }
   const { type, content } = storedResult(value, prefix);
   const isArray = fills !== undefined || hasBarFunction(formula);
-  const text = encodeXml(isArray ? storedFormula(formula) : formula);
+  const text = encodeXml(storedFormula(formula));
   const mark = isArray ? ` cm="${place.arrayMark()}"` : "";
   const kind = isArray ? ` t="array" ref="${filledRange(address, fills)}"` : "";
   return `${open}${type}${mark}><${prefix}f${kind}>${text}</${prefix}f>${content}</${prefix}c>`;

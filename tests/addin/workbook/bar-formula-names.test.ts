@@ -33,6 +33,19 @@ describe("BAR names in stored formulas", () => {
     );
   });
 
+  it("stores functions newer than the file format with their prefix, once, and nothing else", () => {
+    // spelt as [MS-XLSX] 2.2.3 has them
+    for (const [typed, stored] of [
+      ["MAXIFS(G5:G9,C5:C9,A1)", "_xlfn.MAXIFS(G5:G9,C5:C9,A1)"],
+      ["_xlfn.MAXIFS(G5:G9,C5:C9,A1)", "_xlfn.MAXIFS(G5:G9,C5:C9,A1)"],
+      ['ifs(A1>1,textjoin(",",1,B:B))', '_xlfn.ifs(A1>1,_xlfn.textjoin(",",1,B:B))'],
+      ["SORT(FILTER(A1:A9,B1:B9>0))", "_xlfn._xlws.SORT(_xlfn._xlws.FILTER(A1:A9,B1:B9>0))"],
+      ["XLOOKUP(A1,BAR.MASS(A:A),C:C)", "_xlfn.XLOOKUP(A1,_xldudf_BAR_MASS(A:A),C:C)"],
+      ['IF(A1="IFS(",SUMIFS(B:B,C:C,1),MYSORT(2))', 'IF(A1="IFS(",SUMIFS(B:B,C:C,1),MYSORT(2))'],
+    ] as const)
+      expect(storedFormula(typed)).toBe(stored);
+  });
+
   it("knows a function's own name", () => {
     expect(["BAR.CUTLENGTH", "_xldudf_bar_cutlength", "SUM"].map(barFunctionName)).toEqual([
       "CUTLENGTH",
