@@ -21,7 +21,7 @@ import type { Command } from "./command";
 import { copyWithRemnants } from "./copy-with-remnants";
 import { InputRefused } from "./input-refused";
 import { cutJob } from "./job/cut-job";
-import { filterFor, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked, narrowedTo } from "./job/job-asked";
 import { JOB_OPTIONS } from "./job/read-job";
 import { jsonPlan, printCutList } from "./print-cut-list";
 import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
@@ -57,7 +57,8 @@ export const cutplan: Command = {
     const { standard, sheets, workshop } = opened;
     const stock = stockGiven(given.text("stock"), standard);
     const whole = answerOf(readForCutting(opened));
-    const read = { ...whole, schedules: askedBars(whole.schedules, filterFor(given, whole)) };
+    const filter = filterFor(given, whole);
+    const read = { ...whole, schedules: askedBars(whole.schedules, filter) };
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
     const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
@@ -79,7 +80,8 @@ export const cutplan: Command = {
         const namesSheets = sheets.length > 1;
         const facts = { refused, notToMake, namesSheets, toBuy, endCrop, kerf, unit: standard.unit };
         const [first] = read.schedules;
-        writePage(path, target, cutListPage(groups, headOf(first?.reading, standard), facts));
+        const leftOut = [...narrowedTo(filter), ...read.notes, ...notes];
+        writePage(path, target, cutListPage(groups, { ...headOf(first?.reading, standard), leftOut }, facts));
       }
       streams.note(`written: ${target}`);
     }

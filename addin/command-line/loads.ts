@@ -13,7 +13,7 @@ import { loadsPage } from "../print/loads-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
-import { filterFor, jobAsked } from "./job/job-asked";
+import { filterFor, jobAsked, narrowedTo } from "./job/job-asked";
 import { loadJob } from "./job/load-job";
 import { JOB_OPTIONS } from "./job/read-job";
 import { noteDecisions } from "./print-decisions";
@@ -54,10 +54,10 @@ export const loads: Command = {
     const tickets = all.tickets.filter((ticket) => isAsked(filter, ticket));
     const labels = answerOf(labelsOf(tickets, bundleLimit(given.text("bundle-limit"), workshop)));
     const made = answerOf(loadsOf(labels.bundles, workshop.shop, lorryGiven(given, standard.unit)));
-    for (const note of [...checked.notes, ...shopNotes(workshop), ...notes, ...labels.notes, ...made.notes])
-      streams.note(note);
+    const said = [...checked.notes, ...shopNotes(workshop), ...notes, ...labels.notes, ...made.notes];
+    for (const note of said) streams.note(note);
     noteDecisions(report, streams);
-    const head = pageHead(tickets, report, standard);
+    const head = pageHead(tickets, report, standard, [...narrowedTo(filter), ...said]);
     if (target !== null) {
       writePage(path, target, loadsPage(made.loads, head, standard.unit));
       streams.note(`written: ${target}`);

@@ -7,7 +7,12 @@ import type { PageHead } from "../print/print-page";
 import { InputRefused } from "./input-refused";
 
 /** The head of pages that are made of tickets, with what is not told. */
-export function pageHead(made: readonly Ticket[], report: AuditReport, standard: Standard): PageHead {
+export function pageHead(
+  made: readonly Ticket[],
+  report: AuditReport,
+  standard: Standard,
+  leftOut: readonly string[],
+): PageHead {
   const head = made[0]?.head ?? null;
   return {
     job: head?.job ?? null,
@@ -15,7 +20,13 @@ export function pageHead(made: readonly Ticket[], report: AuditReport, standard:
     revision: head?.revision ?? null,
     standard: standard.id,
     notTold: report.waivers.map(notToldWords),
+    leftOut,
   };
+}
+
+/** The same head with what else is left out. */
+export function withLeftOut(head: PageHead, more: readonly string[]): PageHead {
+  return { ...head, leftOut: [...(head.leftOut ?? []), ...more] };
 }
 
 /** kg: the lifting limit given, else the Shop sheet's. */

@@ -16,7 +16,7 @@ import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
-import { filterFor, type JobAsked, jobAsked } from "./job/job-asked";
+import { filterFor, type JobAsked, jobAsked, narrowedTo } from "./job/job-asked";
 import { heatsOfJob } from "./job/pieces-of-job";
 import { JOB_OPTIONS, readJob } from "./job/read-job";
 import { jobHead, ticketsOfJob } from "./job/ticket-job";
@@ -24,7 +24,7 @@ import { noteDecisions } from "./print-decisions";
 import type { GivenOptions } from "./read-options";
 import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
 import type { Streams } from "./streams";
-import { bundleLimit, pageHead } from "./ticket-pages";
+import { bundleLimit, pageHead, withLeftOut } from "./ticket-pages";
 import { refusePage, writePage } from "./write-page";
 
 /** `tickets BOOK`: one bending ticket a mark, labels of the bundles, and the wall chart of angles. */
@@ -63,21 +63,25 @@ export const tickets: Command = {
     const filter = filterFor(given, checked);
     const made = all.tickets.filter((ticket) => isAsked(filter, ticket));
     const { notes } = all;
-    for (const note of [...checked.notes, ...shopNotes(workshop), ...notes]) streams.note(note);
+    const said = [...checked.notes, ...shopNotes(workshop), ...notes];
+    for (const note of said) streams.note(note);
     noteDecisions(report, streams);
     const labels =
       pages.labels === null
         ? null
         : answerOf(labelsOf(made, bundleLimit(given.text("bundle-limit"), workshop)));
     for (const note of labels?.notes ?? []) streams.note(note);
-    const head = pageHead(made, report, standard);
+    const head = pageHead(made, report, standard, [...narrowedTo(filter), ...said]);
     const write = (target: string | null, page: () => string): void => {
       if (target === null) return;
       writePage(path, target, page());
       streams.note(`written: ${target}`);
     };
     write(pages.out, () => ticketPage(made, head));
-    if (labels !== null) write(pages.labels, () => bundleLabelsPage(labels.bundles, head, standard.unit));
+    if (labels !== null)
+      write(pages.labels, () =>
+        bundleLabelsPage(labels.bundles, withLeftOut(head, labels.notes), standard.unit),
+      );
     write(pages.chart, () => trialLogPage(workshop, workshop.logRow, head));
     if (given.flag("json")) streams.result(JSON.stringify({ standard: standard.id, tickets: made }));
     else for (const line of summary(made)) streams.result(line);
@@ -100,10 +104,10 @@ async function manyTickets(
   try {
     const heats = heatsOfJob(asked, job);
     if (heats.groups.length > 0) for (const note of heats.pieces.notes) streams.note(note);
-    const { books, unread, all, isUnmakeable: isBad } = ticketsOfJob(asked, job, streams, heats.of);
+    const { books, unread, all, notes, isUnmakeable: isBad } = ticketsOfJob(asked, job, streams, heats.of);
     const [first] = books;
     if (first === undefined) throw new InputRefused("none of the books has a schedule");
-    const head = jobHead(all, first.standard);
+    const head = jobHead(all, first.standard, [...narrowedTo(asked.filter), ...notes]);
     if (pages.labels !== null) {
       const { workshop } = heats.pieces;
       if (workshop === null) throw new InputRefused("none of the books has a schedule");
@@ -112,7 +116,7 @@ async function manyTickets(
       writePage(
         asked.named.paths[0]!,
         pages.labels,
-        bundleLabelsPage(labels.bundles, head, all[0]?.unit ?? "mm"),
+        bundleLabelsPage(labels.bundles, withLeftOut(head, labels.notes), all[0]?.unit ?? "mm"),
       );
       streams.note(`written: ${pages.labels}`);
     }

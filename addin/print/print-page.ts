@@ -10,6 +10,8 @@ export interface PageHead {
   readonly standard: string;
   /** what is not told because somebody said so, one line a decision */
   readonly notTold?: readonly string[];
+  /** what is left out although a sheet holds it, and what else the page rests on, one line each */
+  readonly leftOut?: readonly string[];
 }
 
 /** A whole page of its own: no script, no outside address, style inside, so that it can be kept and printed anywhere. */
@@ -31,7 +33,7 @@ ${
 <style>${pageSize(head)}${PRINT_STYLE}</style>
 </head>
 <body>
-<header><h1>${title}</h1><p>${line}</p>${notToldList(head.notTold ?? [])}</header>
+<header><h1>${title}</h1><p>${line}</p>${list(LEFT_OUT, head.leftOut ?? [])}${list(NOT_TOLD, head.notTold ?? [])}</header>
 <main>${body}</main>
 </body>
 </html>`.text
@@ -43,7 +45,10 @@ ${
 export const pageSize = ({ standard }: Pick<PageHead, "standard">, side = ""): Markup =>
   new Markup(`@page { size: ${isLetterPaper(standard) ? "letter" : "A4"}${side}; }`);
 
-function notToldList(lines: readonly string[]): Markup {
+const LEFT_OUT = "Left out, and what this rests on:";
+const NOT_TOLD = "Not told in what follows, because somebody said so:";
+
+function list(title: string, lines: readonly string[]): Markup {
   if (lines.length === 0) return html``;
-  return html`<ul class="not-told"><li><strong>Not told in what follows, because somebody said so:</strong></li>${lines.map((each) => html`<li>${each}</li>`)}</ul>`;
+  return html`<ul class="not-told"><li><strong>${title}</strong></li>${[...new Set(lines)].map((each) => html`<li>${each}</li>`)}</ul>`;
 }

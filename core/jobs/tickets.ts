@@ -2,7 +2,8 @@ import type { AuditReport } from "../audit";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import { isHold, type Ticket } from "../tickets/ticket";
-import { type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
+import { type DroppedRow, type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
+import { counted } from "../units/counted";
 
 /** What tickets are made of: an audit, the sheets it read, and the yard. */
 export interface TicketsQuestion {
@@ -22,18 +23,34 @@ export interface TicketsJob {
 export function ticketsOf(books: readonly TicketsQuestion[]): TicketsJob {
   const made = books.map(({ report, sheets, workshop, heats }) => {
     const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop, heats);
-    const names = [...new Set(dropped.map(({ sheet }) => sheet))];
-    const notes = names.map((name) => {
-      const rows = dropped.filter(({ sheet }) => sheet === name).map(({ row }) => row);
-      return `no ticket for rows struck through or superseded: ${name} ${rows.join(", ")}`;
-    });
-    return { tickets, notes: [...shopNote(workshop), ...notes] };
+    return { tickets, notes: [...shopNote(workshop), ...droppedNotes(dropped)] };
   });
   return {
     tickets: made.flatMap(({ tickets }) => tickets),
     notes: made.flatMap(({ notes }) => notes),
   };
 }
+
+/** Rows that an older print may still have a ticket of, by their reason. */
+function droppedNotes(dropped: readonly DroppedRow[]): string[] {
+  const alike = new Map<string, DroppedRow[]>();
+  for (const row of dropped) {
+    const key = `of ${row.sheet} (${row.why})`;
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, [row]);
+    else known.push(row);
+  }
+  return [...alike].map(([words, rows]) => {
+    const named = rows
+      .slice(0, MOST_ROWS)
+      .map(({ row, mark }) => (mark === null ? `${row}` : `${row} mark ${mark}`));
+    const more = rows.length > MOST_ROWS ? ` and ${rows.length - MOST_ROWS} more` : "";
+    return `no ticket for ${counted(rows.length, "row")} ${words}: ${named.join(", ")}${more}`;
+  });
+}
+
+/** rows that are named one by one */
+const MOST_ROWS = 40;
 
 function shopNote({ sheet }: Workshop): string[] {
   return sheet === null ? ["the workbook has no Shop sheet: no bender, stock or trial is known"] : [];

@@ -6,14 +6,23 @@ import { SheetFacts } from "../bar/sheet-facts";
 import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
+import { supersededWords } from "../totals/row-mass";
 import { makeTicket } from "./make-ticket";
 import type { Ticket, TicketHeat, TicketWaived } from "./ticket";
 
 /** Tickets of an audited book, and the rows that get none. */
 export interface AuditTickets {
   readonly tickets: readonly Ticket[];
-  /** rows struck through or superseded, the sheet's own numbers from 1 */
-  readonly dropped: readonly { readonly sheet: string; readonly row: number }[];
+  readonly dropped: readonly DroppedRow[];
+}
+
+/** A row that is no bar to be made any more: struck through, or superseded. */
+export interface DroppedRow {
+  readonly sheet: string;
+  /** the sheet's own number, from 1 */
+  readonly row: number;
+  readonly mark: string | null;
+  readonly why: string;
 }
 
 /** Heats of a row's pieces, by sheet and the sheet's own row number. */
@@ -39,7 +48,7 @@ export function ticketsOfAudit(
     if (finding.also !== undefined) keep({ ...finding, ...finding.also });
   }
   const waivedOf = waivedByRow(report);
-  const dropped: { sheet: string; row: number }[] = [];
+  const dropped: DroppedRow[] = [];
   const tickets = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((each) => each.name === name);
     if (sheet === undefined) return [];
@@ -48,7 +57,8 @@ export function ticketsOfAudit(
     return reading.bars.flatMap((bar): Ticket[] => {
       const row = sheet.top + bar.row + 1;
       if (bar.struckThrough || bar.superseded === true) {
-        dropped.push({ sheet: name, row });
+        const why = bar.struckThrough ? "struck through" : supersededWords(bar);
+        dropped.push({ sheet: name, row, mark: bar.mark, why });
         return [];
       }
       const findings = byRow.get(JSON.stringify([name, row])) ?? [];

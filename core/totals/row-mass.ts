@@ -154,7 +154,8 @@ function isAsked({ length, problems }: BarFacts["row"]): boolean {
 }
 
 /** Why a bar of an older revision, or one that says so itself, is in no total. */
-function supersededWords({ supersededBy }: BarRow): string {
+/** Why a row that a later one replaces counts nowhere. */
+export function supersededWords({ supersededBy }: BarRow): string {
   if (supersededBy == null) return "superseded, as its own remark says";
   const { revision, sheet } = supersededBy;
   return `superseded: revision ${revision} of it${sheet === null ? "" : ` on sheet ${sheet}`} counts`;

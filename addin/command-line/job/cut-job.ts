@@ -10,7 +10,7 @@ import type { Streams } from "../streams";
 import { isWorkbookName, refuseTarget, writeCopy } from "../write-copy";
 import { refusePage, writePage } from "../write-page";
 import { cutWorkbook } from "./cut-workbook";
-import type { JobAsked } from "./job-asked";
+import { type JobAsked, narrowedTo } from "./job-asked";
 import { piecesOfJob } from "./pieces-of-job";
 import { readJob } from "./read-job";
 
@@ -38,7 +38,10 @@ export async function cutJob(
     for (const note of shopNotes(workshop)) streams.note(note);
     const supply = cuttingSupply(workshop.shop, standard, stockGiven(given.text("stock"), standard));
     const plan = planPieces({ rows, refused, notes: [] }, supply, standard);
-    for (const note of [...plan.notes, ...leftOutNotes(job.judged.schedules)]) streams.note(note);
+    const left = [...plan.notes, ...leftOutNotes(job.judged.schedules)];
+    for (const note of left) streams.note(note);
+    const gone = books.flatMap(({ book, error }) => (error === null ? [] : [`not read: ${book}: ${error}`]));
+    const said = [...notes, ...gone, ...left];
     if (target !== null && isWorkbookName(target)) {
       const leftOut = leftOutNotes(job.judged.schedules);
       writeCopy(target, cutWorkbook({ ...plan, places, leftOut, unit: standard.unit }));
@@ -53,6 +56,7 @@ export async function cutJob(
         schedule: null,
         revision: null,
         standard: standard.id,
+        leftOut: [...narrowedTo(asked.filter), ...said],
       };
       writePage(asked.named.paths[0]!, target, cutListPage(plan.groups, head, facts));
       streams.note(`written: ${target}`);

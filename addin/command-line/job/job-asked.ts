@@ -55,6 +55,15 @@ export function filterOf(given: GivenOptions): BarFilter {
   };
 }
 
+/** What --pour and --size leave alone, as a page says it; empty where they leave all. */
+export function narrowedTo({ pours, sizes }: BarFilter): string[] {
+  const asked = [
+    pours === null ? [] : [`pour ${pours.join(", ")}`],
+    sizes === null ? [] : [`size ${sizes.join(", ")}`],
+  ].flat();
+  return asked.length === 0 ? [] : [`only ${asked.join(" and ")}: no other bars are here`];
+}
+
 /** The same, refused where it names a pour or size that no bar of the schedules has. */
 export function filterFor(given: GivenOptions, ...books: readonly Pick<ReadBook, "schedules">[]): BarFilter {
   const filter = filterOf(given);

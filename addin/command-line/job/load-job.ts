@@ -8,7 +8,7 @@ import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
 import { bundleLimit } from "../ticket-pages";
 import { refusePage, writePage } from "../write-page";
-import type { JobAsked } from "./job-asked";
+import { type JobAsked, narrowedTo } from "./job-asked";
 import { heatsOfJob } from "./pieces-of-job";
 import { readJob } from "./read-job";
 import { jobHead, ticketsOfJob } from "./ticket-job";
@@ -23,14 +23,15 @@ export async function loadJob(asked: JobAsked, given: GivenOptions, streams: Str
     const { pieces, of } = heatsOfJob(asked, job);
     const { first, workshop } = pieces;
     for (const note of pieces.notes) streams.note(note);
-    const { books, unread, all, isUnmakeable } = ticketsOfJob(asked, job, streams, of);
+    const { books, unread, all, notes, isUnmakeable } = ticketsOfJob(asked, job, streams, of);
     if (first === null || workshop === null) throw new InputRefused("none of the books has a schedule");
     const { unit, id } = first.standard;
     const labels = answerOf(labelsOf(all, bundleLimit(given.text("bundle-limit"), workshop)));
     const made = answerOf(loadsOf(labels.bundles, workshop.shop, lorryGiven(given, unit)));
     for (const note of [...labels.notes, ...made.notes]) streams.note(note);
     if (target !== null) {
-      writePage(paths[0]!, target, loadsPage(made.loads, jobHead(all, id), unit));
+      const said = [...narrowedTo(asked.filter), ...pieces.notes, ...notes, ...labels.notes, ...made.notes];
+      writePage(paths[0]!, target, loadsPage(made.loads, jobHead(all, id, said), unit));
       streams.note(`written: ${target}`);
     }
     if (given.flag("json")) {

@@ -17,10 +17,10 @@ import { openBooks, questionOf } from "./open-books";
 import type { JobRead } from "./read-job";
 
 /** The head of pages over many schedules: the job where all say the same, and no one schedule. */
-export function jobHead(all: readonly Ticket[], standard: string): PageHead {
+export function jobHead(all: readonly Ticket[], standard: string, leftOut: readonly string[]): PageHead {
   const jobs = new Set(all.map(({ head }) => head.job));
   const job = jobs.size === 1 ? (all[0]?.head.job ?? null) : null;
-  return { job, schedule: null, revision: null, standard };
+  return { job, schedule: null, revision: null, standard, leftOut };
 }
 
 /** The tickets of one book of a job. */
@@ -40,6 +40,11 @@ export function ticketsOfJob(
   const books: TicketsOfBook[] = [];
   const unread: { book: string; error: string }[] = [];
   const seen = new Set<string>();
+  const notes: string[] = [];
+  const tell = (note: string): void => {
+    notes.push(note);
+    streams.note(note);
+  };
   const question = questionOf(asked.task);
   for (const { path, opened, error } of openBooks(asked, job)) {
     const [checked] = opened === null ? [] : checkBooks([opened.book], question);
@@ -50,15 +55,15 @@ export function ticketsOfJob(
     const { workshop, standard } = checked;
     const made = countedTickets(path, checked, asked, job, heatsOf(path));
     for (const note of [...shopNotes(workshop), ...made.notes]) {
-      if (!seen.has(note)) streams.note(`${path}: ${note}`);
+      if (!seen.has(note)) tell(`${path}: ${note}`);
       seen.add(note);
     }
     books.push({ book: path, standard: standard.id, tickets: made.tickets });
   }
-  for (const { book, error } of unread) streams.note(`not read: ${book}: ${error}`);
-  for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
+  for (const { book, error } of unread) tell(`not read: ${book}: ${error}`);
+  for (const note of leftOutNotes(job.judged.schedules)) tell(note);
   const all = books.flatMap(({ tickets }) => tickets);
-  return { books, unread, all, isUnmakeable: all.some(isUnmakeable) };
+  return { books, unread, all, notes, isUnmakeable: all.some(isUnmakeable) };
 }
 
 /** The tickets of a checked book for the bars that count in its job and are asked for. */

@@ -35,7 +35,11 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   const { endCrop, kerf } = supply;
   return {
     title: "Cut list",
-    html: cutListPage(groups, head, { refused, notToMake, toBuy, endCrop, kerf, unit: standard.unit }),
+    html: cutListPage(
+      groups,
+      { ...head, leftOut: [...(head.leftOut ?? []), ...notes] },
+      { refused, notToMake, toBuy, endCrop, kerf, unit: standard.unit },
+    ),
     refused: words,
     toBuy: toBuy.map(({ size, grade, length, bars, kilograms, provenLeast }) => ({
       size: [size, grade].filter((part) => part !== null).join(" "),

@@ -31,12 +31,13 @@ export function makePage(kind: PageKind, kept: KeptCheck, pours: Pours): Printed
   const all = barsRead(kept);
   const reading = barsOfPours(kept, all, pours);
   const workshop = new Workshop(kept.shop, standard);
-  const head: PageHead = { ...scheduleHead(all), standard: standard.id };
-  const made = PAGES[kind]({ kept, workshop, head, reading, pours });
   const chosen = pours === null ? [] : [`only of ${pours.join(", ")}`];
+  const said = [...chosen, ...heldNotes(all), ...settingsNotes(settings, sheet.name)];
+  const head: PageHead = { ...scheduleHead(all), standard: standard.id, leftOut: said };
+  const made = PAGES[kind]({ kept, workshop, head, reading, pours });
   return {
     ...made,
-    notes: [...chosen, ...heldNotes(all), ...settingsNotes(settings, sheet.name), ...made.notes],
+    notes: [...said, ...made.notes],
     sheet: sheet.name,
     fileName: `${fileWords(`${sheet.name} ${made.title}`)}.html`,
     basis: basisOf(kept),
@@ -94,7 +95,7 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
     const made = answered(loadsOf(bundles, asked.workshop.shop));
     return {
       title: "Loading lists",
-      html: loadsPage(made.loads, head, asked.kept.audit.report.standard.unit),
+      html: loadsPage(made.loads, withLeftOut(head, made.notes), asked.kept.audit.report.standard.unit),
       ...PLAIN,
       refused: made.loads.left.map(
         ({ bundle: { item, number, of }, why }) =>
@@ -108,7 +109,11 @@ const PAGES: Readonly<Record<PageKind, (asked: PageQuestion) => MadePage>> = {
 function bundlesAsked(asked: PageQuestion) {
   const { tickets, notes, head } = ticketsAsked(asked);
   const made = answered(labelsOf(tickets, asked.workshop.shop.limits.hoist));
-  return { bundles: made.bundles, notes: [...notes, ...made.notes], head };
+  return {
+    bundles: made.bundles,
+    notes: [...notes, ...made.notes],
+    head: withLeftOut(head, made.notes),
+  };
 }
 
 function answered<Answer>(answer: Answer | Refusal): Answer {
@@ -126,7 +131,12 @@ function ticketsAsked({ kept, workshop, reading, head }: PageQuestion) {
     { report: { ...report, sheets }, sheets: [sheet], workshop, heats: heatsOf(kept) },
   ]);
   const notTold = report.waivers.map(notToldWords);
-  return { tickets, notes: [...notes, ...notTold], head: { ...head, notTold } };
+  return { tickets, notes: [...notes, ...notTold], head: { ...withLeftOut(head, notes), notTold } };
 }
+
+const withLeftOut = (head: PageHead, more: readonly string[]): PageHead => ({
+  ...head,
+  leftOut: [...(head.leftOut ?? []), ...more],
+});
 
 const fileWords = (words: string): string => words.replace(/[^\p{L}\p{N} .-]+/gu, "-").trim();

@@ -68,6 +68,52 @@ describe("a bar that is not to be made until somebody clears it", () => {
   });
 });
 
+describe("a row that is left out of what is printed", () => {
+  const rows = [
+    [...bar("01", 64), "P1", null],
+    [...bar("02", 64), "P1", "deleted"],
+    [...bar("03", 64), "P2", null],
+  ];
+  const path = (): string => {
+    const sheets = [
+      { name: "Bars", rows: [[...HEADER, "Pour", "Remarks"], ...rows] },
+      { name: "Shop", rows: SHOP },
+    ];
+    writeFileSync(at("deleted.xlsx"), writeNewWorkbook({ sheets }));
+    return at("deleted.xlsx");
+  };
+  /** the list of the page's head */
+  const said = (name: string): string =>
+    /<ul class="not-told">.*?<\/ul>/s.exec(page(at(name)))?.[0].replace(/<[^>]*>/g, " ") ?? "";
+
+  it.each([
+    ["tickets", "--out", "no ticket for 1 row of Bars (superseded, as its own remark says): 3 mark 02"],
+    ["tickets", "--labels", "no ticket for 1 row of Bars (superseded, as its own remark says): 3 mark 02"],
+    ["loads", "--out", "no ticket for 1 row of Bars (superseded, as its own remark says): 3 mark 02"],
+    ["cutplan", "--out", "1 row struck through or superseded, not in the plan: A3"],
+  ])(
+    "is named with its reason on the page of %s %s, and what was not asked for with it",
+    async (command, option, words) => {
+      const run = await barwright([command, path(), option, at("left.html")]);
+      expect(run.exit, run.err).toBe(0);
+      expect(run.err).toContain(words);
+      expect(said("left.html")).toContain(words);
+      expect(said("left.html")).not.toContain("only pour");
+      await barwright([command, path(), option, at("left.html"), "--pour", "P1"]);
+      expect(said("left.html")).toContain("only pour P1: no other bars are here");
+      const job = await barwright([
+        command,
+        path(),
+        book("other.xlsx", bar("07", 64)),
+        option,
+        at("job.html"),
+      ]);
+      expect(job.exit, job.err).toBe(0);
+      expect(said("job.html")).toContain(words);
+    },
+  );
+});
+
 it("should name the rows that are of no heat because nothing can cut them", async () => {
   const run = await barwright(["heats", book("long.xlsx", bar("02", 64), LONG)]);
   expect(run.out).toContain("02");

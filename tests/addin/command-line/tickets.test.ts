@@ -141,7 +141,7 @@ describe("barwright tickets", () => {
     const run = await barwright(["tickets", book("revised.xlsx", [row("A", 4), row("B", 6)]), "--json"]);
     const { tickets } = JSON.parse(run.out) as { tickets: Ticket[] };
     expect(tickets.map(({ count }) => count)).toEqual([6]);
-    expect(run.err).toContain("superseded: Schedule 2");
+    expect(run.err).toContain("of Schedule (superseded: revision B of it counts): 2 mark 01");
   });
 
   it("exits 2 with one line for what it cannot do", async () => {
