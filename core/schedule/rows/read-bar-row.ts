@@ -178,6 +178,7 @@ export class BarRowReader {
       fill: this.sheet.fill?.(row, Math.max(columns.mark, 0)) ?? null,
     };
     this.askEachFace(draft, bar);
+    draft.tellOfBeside(typed, this.sheet.left, this.layout, this.signs);
     bar.problems = draft.problems;
     return { bar: this.bars.keep(bar), carried };
   }

@@ -1,9 +1,14 @@
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { BarRow, CellProblem, VaryingSet } from "../bar-row";
+import { columnLetters } from "../cell-address";
 import type { Answer, RowContext } from "../cells/cell-answer";
 import type { LengthField } from "../cells/length-field";
 import type { LengthAnswer } from "../cells/read-length-cell";
 import type { UnitError } from "../cells/settle-unit-errors";
+import type { TableLayout } from "../columns/decide-columns";
+import type { Cell } from "../sheet";
+import { barBeside } from "./bar-beside";
+import type { RowSigns } from "./row-signs";
 
 /** A bar row while its sheet is being read: later rows and the notes may still add to it. */
 export type DraftRow = { -readonly [K in keyof BarRow]: BarRow[K] };
@@ -12,6 +17,8 @@ export type DraftRow = { -readonly [K in keyof BarRow]: BarRow[K] };
 export interface RowSource {
   isConfirmed(code: string, row: number, column: number): boolean;
   barOfMark(mark: string): BarRow | null;
+  /** no other table stands right of the one with this layout */
+  isRightmost?(layout: object): boolean;
 }
 
 /** Takes the answers of one row's cells: values on, problems kept. */
@@ -55,6 +62,14 @@ export class RowDraft implements RowContext {
 
   barOfMark(mark: string): BarRow | null {
     return this.source.barOfMark(mark);
+  }
+
+  /** Another bar behind the table's last column, which nobody would read. */
+  tellOfBeside(cells: readonly Cell[], left: number, layout: TableLayout, signs: RowSigns): void {
+    const first = barBeside(cells, layout, signs);
+    if (first < 0 || this.source.isRightmost?.(layout) === false) return;
+    const reason = `what stands from column ${columnLetters(left + first)} on is as much as a bar has, beside the columns of the table, and was not read: move it into a row of its own`;
+    this.tell({ field: "mark", column: first, typed: null, outcome: "unread", reason });
   }
 
   tell(problem: CellProblem | null): void {

@@ -3,6 +3,7 @@ import { holdsWord, isWord, plainWords } from "../cells/row-words";
 import type { TableLayout } from "../columns/decide-columns";
 import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
+import { barBeside } from "./bar-beside";
 import { isFilledIn } from "./is-filled-in";
 import { memberHeading } from "./member-heading";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
@@ -63,15 +64,17 @@ export class RowEvidence {
     this.filled = filled.length === 0 && isMemberAlone(cells, all) ? all : filled;
   }
 
-  private readonly left: number;
-  private readonly right: number;
+  readonly left: number;
+  readonly right: number;
 
   /** As much as a bar has, and nothing of it under a column of the table: a row that was moved away. */
   get isBesideTable(): boolean {
     const { all, cells } = this;
     if (all.length < LEAST_OF_BAR || !all.every((at) => at < this.left || at > this.right)) return false;
     const numbers = all.filter((column) => typeof cells[column] === "number").length;
-    return numbers >= LEAST_NUMBERS && all.some((at) => SIZE_NAMED.test(shownText(cells[at])));
+    if (numbers < LEAST_NUMBERS) return false;
+    if (all.some((at) => SIZE_NAMED.test(shownText(cells[at])))) return true;
+    return all[0]! > this.right && barBeside(cells, this, this.signs) >= 0;
   }
 
   get isPlainBar(): boolean {

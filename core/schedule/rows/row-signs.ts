@@ -10,7 +10,7 @@ const NUMBER_OF = /^\d+(?:\s*[x*+]\s*\d+)*\s*(?:nos?|nr|off|pcs|stk|mm|m)?\.?$/i
 /** What tells a bar row of one table from other rows, before it is read. */
 export function rowSigns(columns: TableColumns, readSize: (cell: string | number, type: string) => SizeCell) {
   const lengthColumn = columns.length?.column ?? -1;
-  return { isPlainBar, readsSize, namesBar, fieldsFilled };
+  return { isPlainBar, isBarForSure, readsSize, namesBar, fieldsFilled };
 
   /**
    * True where the row is a bar at first sight, so that no word of it has to be looked at. `member` is that of
@@ -33,6 +33,20 @@ export function rowSigns(columns: TableColumns, readSize: (cell: string | number
     if (typeof mark === "string" ? !isMarkAtSight(mark) : typeof mark !== "number") return false;
     const named = columns.member < 0 ? null : cells[columns.member];
     return typeof named !== "string" || named === member;
+  }
+
+  /** A bar at first sight whose cells are each what their column asks: a size, a whole number, no size for a mark. */
+  function isBarForSure(cells: readonly Cell[]): boolean {
+    if (!isPlainBar(cells, undefined)) return false;
+    const [mark, size, ...counts] = [columns.mark, columns.size, columns.total, columns.each].map((column) =>
+      column < 0 ? null : (cells[column] ?? null),
+    );
+    if (typeof size !== "string" && typeof size !== "number") return false;
+    if (readSize(size, "").is !== "size") return false;
+    // "06" is a mark, "H16" before a bare number a size with how many of it
+    const isNamed = typeof mark === "string" && /^\D/.test(mark);
+    if (isNamed && typeof size === "number" && readSize(mark, "").is === "size") return false;
+    return counts.every((count) => typeof count !== "number" || Number.isInteger(count));
   }
 
   /** True where the size cell is a size of the standard, a call-off or a ditto. */

@@ -344,8 +344,7 @@ export class SheetReader {
     const { layout, held, proof } = settled;
     const decide = (changed: Sheet) => settleColumns(sources.ofChanged(changed), header, found);
     this.decisions.push({ settled, headerBottom: header.bottom, decide });
-    const isSummary = sumsOnly(layout.table);
-    const summary = isSummary ? this.sums.begin(header.bottom, []) : null;
+    const summary = sumsOnly(layout.table) ? this.sums.begin(header.bottom, []) : null;
     if (summary === null) {
       this.tables.push(layout.table);
       this.guesses.push(...layout.guesses);
@@ -353,7 +352,8 @@ export class SheetReader {
       this.proofs.push(proof);
     }
     const barOfMark = (mark: string) => this.barOfMark(mark);
-    const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark }, layout);
+    const isRightmost = (of: object) => this.blocks.at(-1)?.reader.layout === of;
+    const reader = new BarRowReader(sheet, standard, { isConfirmed, barOfMark, isRightmost }, layout);
     const above = this.lone !== null && this.lone.row >= header.top - 2 ? this.lone.text : "";
     const size = above === "" ? null : reader.sizeInHeading(above);
     const members = this.bars.length > 0 ? null : membersInTitle(this.access.cells, header.top);

@@ -14,7 +14,7 @@ describe("formerInDiameters", () => {
     expect(formerInDiameters(typed, diameter)).toBe(expected);
   });
 
-  it.each([["64 mm"], ["140"], ["D16"], ["4d/7d"], [64], [null]])(
+  it.each([["40 dia"], ["64 Ø"], ["64 mm"], ["140"], ["D16"], ["4d/7d"], [64], [null]])(
     "leaves %s to the reading of lengths",
     (typed) => {
       expect(formerInDiameters(typed, 16)).toBeNull();
