@@ -7,6 +7,7 @@ import { LONGEST_SHAPE, shortened } from "./longest-text";
 import { unitsAtLegs } from "./path-in-unit";
 import { remember } from "./remember";
 import { isWord, plainWords } from "./row-words";
+import { turnsApart } from "./turns-apart";
 
 /** What a shape cell says. */
 export interface ShapeCell {
@@ -76,7 +77,8 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   }
   if (isWord("straight", plain)) return coded("00");
   if (text.length > LONGEST_SHAPE) return noShape(text, standard);
-  if (PATH.test(text) && /\d/.test(text)) return coded(unitsAtLegs(text));
+  const path = turnsApart(unitsAtLegs(text));
+  if (PATH.test(path) && /\d/.test(path)) return coded(path);
   const legs = LEGS.exec(text.replace(/\s*mm\b/gi, ""));
   if (legs !== null) return fromLegs(text, legs[1] ?? "", standard);
   const same = SAME_AS.exec(text);

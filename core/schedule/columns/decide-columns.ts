@@ -1,5 +1,6 @@
 import type { Standard } from "../../standards/port";
 import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading, UnitReason } from "../bar-row";
+import type { PathUnit } from "../cells/path-in-unit";
 import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
 import { isSoftMetric } from "../cells/read-size-cell";
@@ -31,6 +32,7 @@ import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { kgByRow } from "./kg-by-row";
 import { LENGTH_KINDS } from "./length-kinds";
 import { membersCarryDown } from "./members-carry-down";
+import { pathUnitOf } from "./path-unit-of";
 import { unitBySize } from "./unit-by-size";
 import { unitInTitle } from "./unit-in-title";
 
@@ -44,6 +46,8 @@ export interface TableLayout {
   readonly massFactor: number;
   readonly comma: CommaUse;
   readonly softMetric: boolean;
+  /** what bare numbers of the paths in its shape column are in; null where its rows do not tell */
+  readonly pathUnit: PathUnit | null;
   /** sizes typed in several rows, as they are typed */
   readonly habitualSizes: ReadonlySet<string>;
   /** the sheet's own total lengths tell whether a bare "No. of bars" counts one member's bars or all */
@@ -165,6 +169,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     comma,
     countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
+    pathUnit: pathUnitOf(block, rows, lengths),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
     habitualSizes: typedOften([samples.get("size"), ...sizesBeside(source, header, block)]),
     asks,

@@ -145,7 +145,7 @@ export class BarRowReader {
       sizeTyped: columns.size < 0 ? (size?.typed ?? null) : typedText(cells[columns.size]),
       size,
       grade: grade ?? called?.grade ?? (size !== null && size.prefix !== "" ? null : carried.grade),
-      shape: shape === null ? null : pathInUnit(shape, length, this.standard.unit),
+      shape: shape === null ? null : pathInUnit(shape, length, this.standard.unit, layout.pathUnit),
       dims,
       radius: draft.radius,
       freeDims: draft.free,
