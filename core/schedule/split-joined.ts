@@ -19,7 +19,9 @@ const USUAL = 0.5;
 
 const SIZE =
   /(?:\u00d8|#|(?<![\p{L}\d])\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})|(?<![\d.,])\d{1,2}\s?mm(?:\s?(?:\u00d8|dia|\u03c6)(?!\p{L})|(?=\s*[x*]))/gu;
-const LENGTH = /(?<![\p{L}\d])[Ll]\s*[=:]?\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|m)?(?![\p{L}\d])/u;
+/** "L=210", "C=245" (comprimento): the letter alone, or with its sign where it could be a dimension */
+const LENGTH =
+  /(?<![\p{L}\d])(?:[Ll]\s*[=:]?|(?:C|Lg|lg|long|compr?)\.?\s*[=:])\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|m)?(?![\p{L}\d])/u;
 const LENGTH_BEHIND = /^\s*[x*]\s*(?:(\d+(?:[.,]\d+)?)\s*(mm|cm|m)(?!\p{L})|(\d{3,5})(?![\d.,]))/u;
 const COUNT = /(?<!\p{L})(?:n|no|nr|nos|qty)[.\u00b0\u00ba:]*\s*(\d+)(?![\d.,])/iu;
 const COUNT_BEFORE = /(?:^|\s)(\d+)\s*[-x*]?\s*$/;
@@ -100,10 +102,11 @@ function splitAt(
   const kinds = new Set(named.filter((_, column) => column !== from));
   // beside a column of members, and no other of counts, the joined count is that of one: so it is where its head says so
   const isOfOne = kinds.has("members") && !kinds.has("each") && (own === "each" || !kinds.has("total"));
+  const isCounted = kinds.has("each") || kinds.has("total") || kinds.has("members");
   const isCountHead = own === "each" || own === "total";
   const fields = FIELDS.filter((field) => {
     // a column of its own says it already
-    if (isHeaded && (field === "mark" || (field === "count" && !isOfOne))) return false;
+    if (isHeaded && (field === "mark" || (field === "count" && isCounted && !isOfOne))) return false;
     return found.filter((bar) => bar[field] !== null).length >= USUAL * found.length;
   });
   const unit = unitOfLengths(looked.slice(0, Math.max(first, 0)));
@@ -168,7 +171,10 @@ function unitOfLengths(titles: readonly (readonly Cell[])[]): string | null {
 function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar | null {
   if (typed.length > LONGEST_WORDS) return null;
   const text = cleanText(typed);
-  for (const match of text.matchAll(SIZE)) {
+  // a mark may look like a size: "N4 - 3 Ø16"
+  const found = [...text.matchAll(SIZE)];
+  const signed = found.filter(([size]) => size.startsWith("\u00d8"));
+  for (const match of signed.length > 0 ? signed : found) {
     const [size] = match;
     if (!isSize(size)) continue;
     const before = text.slice(0, match.index);
@@ -176,7 +182,10 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     const named = LENGTH.exec(behind) ?? LENGTH_BEHIND.exec(behind);
     const unit = named?.[2] === undefined ? "" : ` ${named[2]}`;
     const length = named === null ? metresIn(behind) : (named[1] ?? named[3] ?? "") + unit;
-    const counted = (COUNT.exec(before) ?? COUNT.exec(behind))?.[1] ?? COUNT_BEFORE.exec(before)?.[1];
+    const [said, near] = [COUNT.exec(before), COUNT_BEFORE.exec(before)];
+    // "N1 - 6 Ø10": the letter names the mark where another number stands nearer to the size
+    const isMark = said !== null && near !== null && near.index >= said.index + said[0].length;
+    const counted = isMark ? near[1] : ((said ?? COUNT.exec(behind))?.[1] ?? near?.[1]);
     const count = counted === undefined ? null : Number(counted);
     if (length === null && count === null) continue;
     const mark = MARK.exec(text)?.[1] ?? MARK_BEHIND.exec(behind)?.[1] ?? null;

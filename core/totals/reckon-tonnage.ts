@@ -5,6 +5,7 @@ import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { MassesOfSheet } from "./masses-of-sheet";
 import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weighBars } from "./row-mass";
+import { type SumBeyond, sumBeyond } from "./sum-beyond";
 import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 import type { WeighedAsMade } from "./weighed-as-made";
 
@@ -37,6 +38,8 @@ export interface ReckonedTonnage {
   readonly hidden: readonly { readonly sheet: string; readonly row: number; readonly mass: number }[];
   /** rows that weigh otherwise by the length as typed, which is cut and loaded */
   readonly asTyped: readonly WeighedAsMade[];
+  /** a sum of the schedules' own that the bars do not come near; null where none is */
+  readonly beyond: SumBeyond | null;
   /** rows in the totals by what the schedule says, as the shape gives no length */
   readonly byTyped: Readonly<Record<Exclude<RowMass["from"], "cut length">, number>>;
 }
@@ -86,8 +89,12 @@ export function reckonTonnage(
     }
     return ofSheet;
   });
+  const tonnage = tonnageByPour(linesOf(schedules, masses, groupedBy));
+  // rows that are in no total are told, and a sum may count them
+  const isWhole = notInTotal.length === 0 && dropped === 0;
   return {
-    tonnage: tonnageByPour(linesOf(schedules, masses, groupedBy)),
+    tonnage,
+    beyond: isWhole ? sumBeyond(schedules, tonnage.total * KG_PER_TONNE) : null,
     groupedBy,
     held: heldBack(schedules),
     masses,
@@ -99,6 +106,8 @@ export function reckonTonnage(
     byTyped,
   };
 }
+
+const KG_PER_TONNE = 1000;
 
 function heldBack(schedules: readonly ReadSheet[]): string | null {
   const held = schedules.flatMap(({ sheet, reading }) =>

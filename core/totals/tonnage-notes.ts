@@ -1,6 +1,7 @@
 import { counted } from "../units/counted";
 import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
+import type { SumBeyond } from "./sum-beyond";
 import { weighedAsMadeWords } from "./weighed-as-made";
 
 /** What the tonnes leave out or rest on, a sentence each; empty where every bar is in them by its cut length. */
@@ -13,6 +14,7 @@ export function tonnageNotes({
   hidden,
   asTyped,
   byTyped,
+  beyond,
   tonnage,
 }: ReckonedTonnage): string[] {
   const notes: string[] = [];
@@ -21,6 +23,7 @@ export function tonnageNotes({
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted), ...hiddenWords(hidden));
+  if (held === null && beyond !== null) notes.push(beyondWords(beyond, tonnage.total));
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
@@ -49,6 +52,14 @@ export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
   const more = doubted.length > told.length ? ` and ${doubted.length - told.length} more` : "";
   return [`weighed by number and length, against another figure of the row: ${words.join("; ")}${more}`];
 }
+
+/** A sum of the schedule's own that says there is more than was read. */
+function beyondWords({ sheet, cell, mass }: SumBeyond, total: number): string {
+  return `the schedule's own sum of ${shownTonnes(mass / KG_PER_TONNE)} t (${sheet}!${cell}) is far above the ${shownTonnes(total)} t of the bars: look whether bars of one member were counted for all, or rows were left out`;
+}
+
+const KG_PER_TONNE = 1000;
+const shownTonnes = (tonnes: number): string => tonnes.toFixed(3);
 
 /** The rows that nobody sees and every total counts. */
 export function hiddenWords(hidden: ReckonedTonnage["hidden"]): string[] {

@@ -46,6 +46,7 @@ const INCH = MM_PER_UNIT.in;
 const FOOT = MM_PER_UNIT.ft;
 const WITH_UNIT =
   /\d\s*(?:mm|cm|dm|m|mtrs?|met(?:re|er)s?|'|''|"|in|ins|inch|inches|ft|feet|foot)\.?$|\d\s*(?:'|ft|feet|foot)/i;
+const GROUP_OF_MM = /^(\d{1,2})\.(\d{3})(?=\s*mm\.?$)/i;
 const DASHED = /^(\d+)\s*-\s*(\d+(?:\.\d+)?)(?:[\s-]+(\d+)\/(\d+))?\s*"?$/;
 const MIXED = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/;
 const RANGE =
@@ -131,7 +132,9 @@ function ofColumn(number: number, column: LengthColumn): LengthReading {
 function withUnit(text: string, column: LengthColumn): LengthReading | null {
   if (!WITH_UNIT.test(text)) return null;
   const negative = /^-\s*(?=\d)/.exec(text);
-  const bare = negative === null ? text : text.slice(negative[0].length);
+  const unsigned = negative === null ? text : text.slice(negative[0].length);
+  // no bar is written to the thousandth of a mm
+  const bare = unsigned.replace(GROUP_OF_MM, "$1$2");
   const length = parseLength(bare, column.factor === INCH || column.feetInches ? "in" : "mm");
   if (!isRefusal(length)) {
     if (negative === null) return value(length);

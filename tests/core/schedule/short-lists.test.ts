@@ -129,6 +129,38 @@ describe("short lists and odd heads", () => {
     expect(bars.map(({ members, each }) => [members, each]).at(-1)).toEqual([8, 25]);
   });
 
+  it("should take a point before three digits of millimetres for one between thousands", () => {
+    const { bars } = read([
+      ["Merk", "Ø", "Aantal", "Lengte", "Vorm"],
+      [1, 12, 24, "3.450 mm", "recht"],
+      [2, 16, 12, "6.200 mm", "recht"],
+      [3, 8, 11, "1.25 m", "recht"],
+    ]);
+    expect(bars.map(({ length }) => length)).toEqual([3450, 6200, 1250]);
+  });
+
+  it("should read mark, count, size and length out of one text where no column counts the bars", () => {
+    // kg/m 0.617, 0.888, 0.395, 1.579, 0.222
+    const { bars, held } = read([
+      ["POSIÇÃO E DESCRIÇÃO", "PESO (kg)"],
+      ["N1 - 6 ø10 C=410", 15.2],
+      ["N2 - 4 ø12 C=620", 22],
+      ["N3 - 42 ø8 C=138", 22.9],
+      ["N4 - 3 ø16 C=655", 31],
+      ["N5 - 20 ø6 C=96", 4.3],
+      ["N6 - 8 ø12 C=325", 23.1],
+    ]);
+    expect(held).toBeNull();
+    expect(bars.map(({ size, total, length }) => [size?.diameter, total, length])).toEqual([
+      [10, 6, 4100],
+      [12, 4, 6200],
+      [8, 42, 1380],
+      [16, 3, 6550],
+      [6, 20, 960],
+      [12, 8, 3250],
+    ]);
+  });
+
   it("should know a straight bar by its word in further languages", () => {
     const rows: Cell[][] = [
       ["Διάμετρος", "Μορφή", "Τεμάχια", "Μήκος (m)"],

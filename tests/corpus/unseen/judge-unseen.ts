@@ -77,7 +77,8 @@ function judge(unseen: UnseenBook) {
   // weighed as the dimensions make them: the total by the lengths as typed is named beside
   const typed = tonnage.asTyped.reduce((so, row) => so + row.asTyped - row.mass, 0) / KG_PER_TONNE;
   const isNamed = typed !== 0 && isNearTo(unseen, total + typed);
-  const isTold = isNamed || tonnage.held !== null || isDoubted || report.rows.unread > 0;
+  const isTold =
+    isNamed || tonnage.beyond !== null || tonnage.held !== null || isDoubted || report.rows.unread > 0;
   const loud = report.findings.filter(({ severity }) => severity !== "note");
   const found = unseen.mistakes.filter(({ sheet, row, cell }) =>
     loud.some(
