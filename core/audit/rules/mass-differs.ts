@@ -62,6 +62,7 @@ export default defineRule({
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
     if (followsTotalLength(facts, mass, factor) || isTogether(facts)) return;
+    if (followsPieceMass(facts, mass, massEach * factor)) return;
     // of a sheet whose rows have the mass of all their bars no row has that of one
     const isOfAll = facts.sheet.habits.identities.speaking.has("mass") && facts.count !== null;
     const count = isOfAll ? (facts.count ?? 1) : Math.round(expected / massEach);
@@ -109,10 +110,17 @@ function isOfOneBar({ sheet, count }: BarFacts, mass: number, each: number): boo
 }
 
 /** Half of the last decimal that was typed, kg. */
-function halfLastDigit(facts: BarFacts): number {
-  const typed = facts.typed("mass");
-  const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
-  return 0.5000001 * facts.inMillimetres("mass", 10 ** -decimals);
+function halfLastDigit(facts: BarFacts, field: "mass" | "pieceMass" = "mass"): number {
+  const typed = facts.typed(field);
+  const decimals = /[.,](\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  return 0.5000001 * facts.inMillimetres(field, 10 ** -decimals);
+}
+
+/** So many times a mass of one bar that is right as it is rounded: 152 of 0.09 kg are 13.68 kg. */
+function followsPieceMass(facts: BarFacts, mass: number, each: number): boolean {
+  const { pieceMass = null } = facts.row;
+  if (pieceMass === null || Math.abs(pieceMass - each) > halfLastDigit(facts, "pieceMass")) return false;
+  return Math.abs(mass - pieceMass * (facts.count ?? 1)) <= halfLastDigit(facts);
 }
 
 /** Where the mass follows from the typed total length, that is what is wrong. */

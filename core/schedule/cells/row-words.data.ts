@@ -101,6 +101,7 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
     {
       use: "subtotal",
       words: [
+        "sub",
         "sub total",
         "subtotal",
         "sub-total",

@@ -1,4 +1,9 @@
+import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/mass-differs";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { resolveStandard } from "../../../../core/standards/index";
+import type { Standard } from "../../../../core/standards/port";
 import { ruleCases } from "../rule-cases";
 
 // UK three-decimal table (midlandrapid.co.uk): 1.579 kg/m for 16 mm. 10 x 2 m x 1.579 = 31.58 kg; 1 % of it is 0.3158
@@ -77,4 +82,17 @@ ruleCases(rule, {
       ],
     },
   ],
+});
+
+it("is silent on so many times a mass of one bar that is right as it is rounded", () => {
+  const heads = ["Mark", "Size", "Total no.", "Length mm", "Mass of one bar kg", "Mass kg"];
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const told = (mass: number): (string | null)[] => {
+    // 0.4 m x 0.222 kg/m = 0.0888 kg, written 0.09; 152 x 0.09 = 13.68
+    const rows: Cell[][] = [heads, ["15", "H6", 152, 400, 0.09, mass]];
+    const { findings } = runAudit({ sheets: [sheetFromRows("List", rows)], standard, rules: [rule] });
+    return findings.map(({ cell }) => cell);
+  };
+  expect(told(13.68)).toEqual([]);
+  expect(told(14.68)).toEqual(["F2"]);
 });

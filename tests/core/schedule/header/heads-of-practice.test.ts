@@ -174,3 +174,14 @@ it("takes a row of diameters for heads where one of them is of another standard"
   expect(tables[0]?.bySize?.map(({ size }) => size)).toEqual(["10", "12", "14", "16"]);
   expect(tables[0]?.bySizeUnit).toBe("m");
 });
+
+it("takes a line that says SUB alone, under any column, for a sub-total", () => {
+  const { totals, rowClasses } = read([
+    ["MK", "SIZE", "PCS", "SHAPE", "CUT LGTH MM", "KG", "WHERE"],
+    ["401", "H12", 6, "STR", 3000, 16, "flange"],
+    ["402", "H12", 4, "STR", 5000, 17.8, null],
+    [null, null, null, null, "SUB", 33.8, null],
+  ]);
+  expect(rowClasses[3]).toBe("total");
+  expect(totals.map(({ kind }) => kind)).toEqual(["subtotal"]);
+});
