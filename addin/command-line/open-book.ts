@@ -6,9 +6,13 @@ import { readCsv, refuseTooLong } from "../xlsx/read/read-csv";
 import type { SheetReading } from "../xlsx/read/read-sheet";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
+import { BytesAgain } from "./bytes-again";
 import { InputRefused } from "./input-refused";
 import { nativeZip } from "./native-zip";
 import { tidySooner } from "./tidy-sooner";
+
+/** Bytes of a packed sheet from which memory is worth reading its file twice. */
+const LARGE = 16 * 1024 * 1024;
 
 /** A schedule file, whichever kind it is. */
 export interface BookFile extends Book {
@@ -20,7 +24,9 @@ export interface BookFile extends Book {
 
 /** Opens a .xlsx, .xlsm or .csv file. */
 export function openBook(path: string): BookFile {
-  return openBookOf(path, readBook(path));
+  const bytes = readBook(path);
+  // what a pipe gave is not given again
+  return openBookOf(path, bytes, statSync(path).isFile());
 }
 
 /** The bytes of a file that may be a book; refuses a folder, and a text that is too long. */
@@ -30,8 +36,8 @@ export function readBook(path: string): Uint8Array {
 
 const isTextName = (path: string): boolean => /^\.(csv|tsv|txt)$/i.test(extname(path));
 
-/** The book of a file whose bytes are read already. */
-export function openBookOf(path: string, bytes: Uint8Array): BookFile {
+/** The book of a file whose bytes are read already; `isThere` where they can be read from it again. */
+export function openBookOf(path: string, bytes: Uint8Array, isThere = false): BookFile {
   const name = basename(path);
   const isText = isTextName(path);
   const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
@@ -41,8 +47,10 @@ export function openBookOf(path: string, bytes: Uint8Array): BookFile {
     return { name, workbook: null, sheets, read: () => sheet, setting: () => null, letGo: () => undefined };
   }
   tidySooner(bytes.length);
-  const workbook = openWorkbook(bytes, undefined, nativeZip);
+  const file = new BytesAgain(bytes, () => readBytes(path, false), path);
+  const workbook = openWorkbook(file, undefined, nativeZip);
   const given: SheetReading[] = [];
+  const { entries } = workbook.parts.archive;
   return {
     name,
     workbook,
@@ -50,6 +58,9 @@ export function openBookOf(path: string, bytes: Uint8Array): BookFile {
     read: (sheet) => {
       const reading = workbook.read(sheet);
       given.push(reading);
+      const packed = entries.get(workbook.sheet(sheet)?.part ?? "")?.compressedSize ?? 0;
+      // nothing of it is asked for any more until the copy is made
+      if (isThere && packed > LARGE && packed * 2 > file.bytes.length) file.letGo();
       return reading;
     },
     letGo: () => {

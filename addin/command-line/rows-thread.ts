@@ -17,6 +17,9 @@ const RUN = 2048;
 /** ms without a run of rows done, after which the other thread is given up. */
 const PATIENCE = 20_000;
 
+/** MB of what a thread has made and may forget: what is made of a row is forgotten with it. */
+const YOUNG = 12;
+
 /** Places of what both threads look at. */
 enum Shared {
   /** the first row that nobody has begun with */
@@ -62,7 +65,11 @@ function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
   const shared = new Int32Array(new SharedArrayBuffer(3 * Int32Array.BYTES_PER_ELEMENT));
   const { port1, port2 } = new MessageChannel();
   const start: RowsStart = { kind: "rows", rows, sheet, shared, port: port2 };
-  const worker = new Worker(script, { workerData: start, transferList: [port2] });
+  const worker = new Worker(script, {
+    workerData: start,
+    transferList: [port2],
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG },
+  });
   // one that cannot be had is no fault of the check
   worker.on("error", () => undefined);
   worker.unref();

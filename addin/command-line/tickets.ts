@@ -1,4 +1,5 @@
 import {
+  askedBars,
   checkBooks,
   heatsByRow,
   isAsked,
@@ -59,8 +60,11 @@ export const tickets: Command = {
     const [answer] = checkBooks([book], question);
     const checked = answerOf(answer!);
     const { workshop, standard, report, sheets } = checked;
-    const all = ticketsOf([{ report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) }]);
     const filter = filterFor(given, checked);
+    refuseTooMany(
+      askedBars(checked.schedules, filter).reduce((sum, { reading }) => sum + reading.bars.length, 0),
+    );
+    const all = ticketsOf([{ report, sheets, workshop, heats: heatsByRow(plansWithHeats(checked)) }]);
     const made = all.tickets.filter((ticket) => isAsked(filter, ticket));
     const { notes } = all;
     const said = [...checked.notes, ...shopNotes(workshop), ...notes];
@@ -88,6 +92,16 @@ export const tickets: Command = {
     return made.some(isUnmakeable) ? 1 : 0;
   },
 };
+
+/** Tickets of one book: a page of as many is a hundred megabytes, which is about what a browser opens and prints. */
+const MOST = 10_000;
+
+function refuseTooMany(bars: number): void {
+  if (bars <= MOST) return;
+  throw new InputRefused(
+    `${bars} rows of bars are asked for, and a ticket is made of each, at most ${MOST} at once: name a pour, sizes or a sheet with --pour, --size or --sheet`,
+  );
+}
 
 /** Tickets of a job: one page of all, by schedule and row; a chart of angles is one Shop sheet's. */
 async function manyTickets(

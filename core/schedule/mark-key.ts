@@ -7,7 +7,19 @@ export function markKey(mark: string, member: string | null): string {
   }
   let start = 0;
   while (bare.charCodeAt(start) === ZERO && isDigitOrLetter(bare.charCodeAt(start + 1))) start += 1;
-  return start === 0 ? bare : bare.slice(start);
+  return start === 0 ? bare : oneOf(bare.slice(start));
+}
+
+const MOST_KEPT = 10_000;
+const kept = new Map<string, string>();
+
+/** The text as it was made before: marks that come again in each member are one text and not a hundred thousand. */
+function oneOf(text: string): string {
+  const known = kept.get(text);
+  if (known !== undefined) return known;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(text, text);
+  return text;
 }
 
 const ZERO = 48;

@@ -116,9 +116,11 @@ export class PackageEdit {
   }
 
   /** Changed and added texts, content types among them. */
-  changedTexts(): ReadonlyMap<string, string> {
+  /** All texts that changed, for good: nothing is edited any more, and what was packed can be taken out. */
+  changedTexts(): Map<string, string> {
     const types = this.contentTypes();
-    return types === null ? this.texts : new Map([...this.texts, types]);
+    if (types !== null) this.texts.set(...types);
+    return this.texts;
   }
 
   removedParts(): ReadonlySet<string> {

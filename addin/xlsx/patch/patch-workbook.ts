@@ -92,7 +92,11 @@ export function patchInPieces(
   for (const [name, entry] of parts.archive.entries) {
     if (!texts.has(name) && !rewritten.has(name) && !removed.has(name)) zip.copy(entry);
   }
-  for (const [name, text] of texts) zip.add(name, encodedPieces(text));
+  for (const [name, text] of texts) {
+    zip.add(name, encodedPieces(text));
+    // notes and findings of a long sheet are large: each goes once it is packed
+    texts.delete(name);
+  }
   return zip.finishInPieces(parts.archive.entries.keys());
 }
 

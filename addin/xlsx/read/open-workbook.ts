@@ -2,7 +2,7 @@ import type { DefinedName } from "../../workbook/defined-name";
 import { ourNotes } from "../patch/sheet-notes";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { attribute, findElement, isTrue, rootTag, type XmlTag, xmlTags } from "../xml/xml-text";
-import type { NativeZip } from "../zip/zip-archive";
+import type { FileBytes, NativeZip } from "../zip/zip-archive";
 import type { ZipLimits } from "../zip/zip-limits";
 import { type CellFormat, readCellStyles } from "./cell-styles";
 import { readDefinedNames } from "./defined-names";
@@ -43,8 +43,9 @@ export interface Workbook {
 }
 
 /** Opens an .xlsx or .xlsm workbook. Throws `UnreadableWorkbook` with the reason and the remedy. */
-export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: NativeZip): Workbook {
-  const parts = openParts(bytes, limits, native);
+export function openWorkbook(of: Uint8Array | FileBytes, limits?: ZipLimits, native?: NativeZip): Workbook {
+  const file = of instanceof Uint8Array ? { bytes: of } : of;
+  const parts = openParts(file, limits, native);
   const root = parts.has("_rels/.rels") ? parts.relationships("") : [];
   const main = root.find((relationship) => relationship.type === "officeDocument")?.target;
   if (main === undefined || !parts.has(main)) {
@@ -91,7 +92,9 @@ export function openWorkbook(bytes: Uint8Array, limits?: ZipLimits, native?: Nat
   const formats = readCellStyles(parts, part("styles"), part("theme"));
   const sheet = (name: string) => sheets.find((one) => one.name === name);
   return {
-    bytes,
+    get bytes() {
+      return file.bytes;
+    },
     parts,
     workbookPart,
     stylesPart: part("styles"),

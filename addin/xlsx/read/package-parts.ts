@@ -1,6 +1,7 @@
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { attribute, decodeXml, refuseDoctype, xmlTags } from "../xml/xml-text";
 import {
+  type FileBytes,
   inflateEntry,
   inflateWhole,
   type NativeZip,
@@ -40,14 +41,9 @@ const LONGEST_TEXT = 256 * 1024 * 1024;
 const CFB = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 
 /** Opens an Office file's parts. Throws `UnreadableWorkbook` with the reason and the remedy. */
-export function openParts(bytes: Uint8Array, limits?: ZipLimits, native?: NativeZip): PackageParts {
-  if (bytes.length === 0) throw new UnreadableWorkbook("the file is empty");
-  if (CFB.every((byte, index) => bytes[index] === byte))
-    throw new UnreadableWorkbook(compoundFileReason(bytes));
-  if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) {
-    throw new UnreadableWorkbook("not a workbook: .xlsx (or .csv) is read; save it as .xlsx");
-  }
-  const archive = readZip(bytes, limits, native);
+export function openParts(file: FileBytes, limits?: ZipLimits, native?: NativeZip): PackageParts {
+  refuseOtherKinds(file.bytes);
+  const archive = readZip(file, limits, native);
   const byLowerCase = new Map<string, string>();
   for (const name of archive.entries.keys()) byLowerCase.set(name.toLowerCase(), name);
   const nameOf = (part: string): string | null =>
@@ -79,6 +75,15 @@ export function openParts(bytes: Uint8Array, limits?: ZipLimits, native?: Native
       return nameOf(rels) === null ? [] : readRelationships(text(rels), part);
     },
   };
+}
+
+function refuseOtherKinds(bytes: Uint8Array): void {
+  if (bytes.length === 0) throw new UnreadableWorkbook("the file is empty");
+  if (CFB.every((byte, index) => bytes[index] === byte))
+    throw new UnreadableWorkbook(compoundFileReason(bytes));
+  if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) {
+    throw new UnreadableWorkbook("not a workbook: .xlsx (or .csv) is read; save it as .xlsx");
+  }
 }
 
 const TYPES = "[Content_Types].xml";

@@ -62,7 +62,7 @@ export class ZipWriter {
       flags: (entry.flags & LEVEL_BITS) | UTF8_NAME,
       size: entry.declaredSize,
       compressed: [entry.compressed],
-      compressedSize: entry.compressed.length,
+      compressedSize: entry.compressedSize,
     });
   }
 

@@ -12,7 +12,14 @@ export interface ZipEntry {
   readonly date: number;
   readonly flags: number;
   readonly declaredSize: number;
+  readonly compressedSize: number;
+  /** asked of the file each time */
   readonly compressed: Uint8Array;
+}
+
+/** A file whose bytes are held, or are read when they are asked for. */
+export interface FileBytes {
+  readonly bytes: Uint8Array;
 }
 
 /** Unpacks one stream step by step; throws where it is damaged. */
@@ -42,7 +49,8 @@ const DEFLATED = 8;
 const INPUT_STEP = 32 * 1024;
 
 /** The directory of a zip file, its declared sizes held against the limits. Throws `UnreadableWorkbook`. */
-export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, native?: NativeZip): ZipArchive {
+export function readZip(file: FileBytes, limits: ZipLimits = ZIP_LIMITS, native?: NativeZip): ZipArchive {
+  const { bytes } = file;
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const directory = findDirectory(bytes, view);
   if (directory.count > limits.entries) {
@@ -55,7 +63,7 @@ export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, nativ
   let total = 0;
   for (let index = 0; index < directory.count; index += 1) {
     if (at + 46 > bytes.length || view.getUint32(at, true) !== DIRECTORY_ENTRY) throw damaged();
-    const { entry, next } = readEntry(bytes, view, at);
+    const { entry, next } = readEntry(file, bytes, view, at);
     at = next;
     if (entry.name.endsWith("/")) continue;
     if (entries.has(entry.name))
@@ -73,17 +81,18 @@ export function readZip(bytes: Uint8Array, limits: ZipLimits = ZIP_LIMITS, nativ
 /** The inflated bytes of one entry, piece by piece, counted as they come. */
 export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<Uint8Array> {
   const checkSum = archive.native?.crc32 ?? crc32;
+  const { compressed } = entry;
   if (entry.method === STORED) {
-    if (checkSum(entry.compressed, 0) !== entry.crc) throw changed(entry);
-    yield entry.compressed;
+    if (checkSum(compressed, 0) !== entry.crc) throw changed(entry);
+    yield compressed;
     return;
   }
   const inflater = (archive.native?.newInflater ?? plainInflater)();
   let size = 0;
   let crc = 0;
-  for (let at = 0; at < entry.compressed.length; at += INPUT_STEP) {
-    const end = Math.min(at + INPUT_STEP, entry.compressed.length);
-    for (const piece of inflated(inflater, entry, at, end)) {
+  for (let at = 0; at < compressed.length; at += INPUT_STEP) {
+    const end = Math.min(at + INPUT_STEP, compressed.length);
+    for (const piece of inflated(inflater, entry, compressed.subarray(at, end), end === compressed.length)) {
       size += piece.length;
       crc = checkSum(piece, crc);
       holdAgainstLimits(entry, size, archive.limits, end);
@@ -94,9 +103,14 @@ export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<U
   if (crc !== entry.crc) throw changed(entry);
 }
 
-function inflated(inflater: Inflater, entry: ZipEntry, from: number, to: number): readonly Uint8Array[] {
+function inflated(
+  inflater: Inflater,
+  entry: ZipEntry,
+  compressed: Uint8Array,
+  isLast: boolean,
+): readonly Uint8Array[] {
   try {
-    return inflater.push(entry.compressed.subarray(from, to), to === entry.compressed.length);
+    return inflater.push(compressed, isLast);
   } catch {
     throw new UnreadableWorkbook(`the part ${entry.name} is damaged: it does not inflate`);
   }
@@ -148,7 +162,7 @@ function holdAgainstLimits(
   entry: ZipEntry,
   size: number,
   limits: ZipLimits,
-  packed = entry.compressed.length,
+  packed = entry.compressedSize,
 ): void {
   if (size > entry.declaredSize) {
     throw longer(entry);
@@ -165,7 +179,12 @@ function holdAgainstLimits(
   }
 }
 
-function readEntry(bytes: Uint8Array, view: DataView, at: number): { entry: ZipEntry; next: number } {
+function readEntry(
+  file: FileBytes,
+  bytes: Uint8Array,
+  view: DataView,
+  at: number,
+): { entry: ZipEntry; next: number } {
   const flags = view.getUint16(at + 8, true);
   const method = view.getUint16(at + 10, true);
   const nameLength = view.getUint16(at + 28, true);
@@ -197,7 +216,10 @@ function readEntry(bytes: Uint8Array, view: DataView, at: number): { entry: ZipE
       date: view.getUint16(at + 14, true),
       crc: view.getUint32(at + 16, true),
       declaredSize: sizes.inflated,
-      compressed: bytes.subarray(start, start + sizes.compressed),
+      compressedSize: sizes.compressed,
+      get compressed() {
+        return file.bytes.subarray(start, start + sizes.compressed);
+      },
     },
     next: nameEnd + extraLength + commentLength,
   };

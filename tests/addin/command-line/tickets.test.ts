@@ -47,6 +47,19 @@ describe("barwright tickets", () => {
     expect(page).toContain("Bench 2");
   });
 
+  it("refuses more tickets than a browser opens at once, and makes those of one size", async () => {
+    const rows = Array.from({ length: 10_001 }, (_, at): Cell[] => [
+      ...["B1", `${at + 1}`, at < 2 ? "H12" : "H16", 1, 1, 1, 4000, "00", 4000],
+    ]);
+    const long = book("long.xlsx", rows, null);
+    expect(await refusal("tickets", long, "--out", at("long.html"))).toContain(
+      "10001 rows of bars are asked for, and a ticket is made of each, at most 10000 at once",
+    );
+    expect(existsSync(at("long.html"))).toBe(false);
+    const run = await barwright(["tickets", long, "--size", "H12", "--out", at("some.html")]);
+    expect(run.out, run.err).toContain("2 tickets, 0 with bends");
+  });
+
   it("gives machine output with the marks of each bend", async () => {
     const run = await barwright(["tickets", book("json.xlsx", BARS), "--json"]);
     const { standard, tickets } = JSON.parse(run.out) as { standard: string; tickets: Ticket[] };
