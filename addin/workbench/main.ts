@@ -90,7 +90,7 @@ await new Promise((drawn) => setTimeout(drawn, DRAWN));
 void bringPlaces({ print: printInFrame, save: saveText });
 const drawer = await openDrawer().catch(() => null);
 const keepNow = drawer === null ? null : keepWork(shown, drawer);
-await grid.bringTools();
+await grid.bringTools((words) => model.say(words));
 const { mendControls } = await import(/* webpackChunkName: "later-controls" */ "./grid/mend-controls");
 mendControls();
 document.body.dataset.tools = "brought";

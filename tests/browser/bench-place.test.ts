@@ -31,6 +31,9 @@ describe("the bench", () => {
     expect(await place().locator('.progress[role="status"]').textContent()).toContain("Ticket of 0202");
     // BS 8666:2005 shape 21: A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to 2800
     expect(await place().locator(".cut").textContent()).toContain("2800");
+    // nothing to tell takes no room
+    const quiet = bench.page.locator("barwright-pane #place-bench .top");
+    expect(await quiet.evaluate((top) => top.getBoundingClientRect().height)).toBe(0);
     const size = await place()
       .locator(".ticket .mark")
       .evaluate((mark) => Number.parseFloat(getComputedStyle(mark).fontSize));
@@ -64,6 +67,10 @@ describe("the bench", () => {
     await expect
       .poll(() => trial.locator(".learned").textContent(), WAIT)
       .toMatch(/Written on Shop; before: .*bending to \d.*now: .*bending to \d.*which gives \d.* to \d/);
+    // what was done, and the way back, share the width of the pane without a column of words
+    expect(await said().textContent()).toMatch(/trial of H16 on .*, written on Shop/);
+    const line = await said().evaluate((words) => words.getBoundingClientRect().height);
+    expect(line).toBeLessThan(40);
     await bench.page.locator("barwright-pane #tab-check").click();
     await bench.page.locator("barwright-pane .undo").click();
     await expect.poll(() => said().textContent(), WAIT).toContain("Taken back");

@@ -87,7 +87,9 @@ describe("a day's work", () => {
     await page.keyboard.press("Control+b");
     await click(1, 2);
     await click(5, 2, { shift: true });
-    await choose(1, 2, "Sort", "Expand Descending");
+    await choose(1, 2, "Sort", "Rows, largest first");
+    // a column by itself would be torn from its rows
+    expect(await page.getByText(/^(?:As|Des)cending$/).count()).toBe(0);
     await expect.poll(() => page.locator("#file-state").isVisible()).toBe(true);
     expect(await page.title()).toMatch(/^\* may\.xlsx/);
     await bench.typeAt("A9", "a note under it all");
@@ -245,6 +247,24 @@ describe("a day's work", () => {
     await page.close({ runBeforeUnload: true });
     await expect.poll(() => asked).toBe(1);
     expect(bench.troubles).toEqual([]);
+  });
+
+  test("should sort whole rows below their head, and findings with them, whichever cell is chosen", async () => {
+    const rows = [
+      ["Bar mark", "Type and size", "No.", "Length of each bar mm"],
+      ["K1", "H16", 3, 2000],
+      // 17 mm is no bar of BS 8666:2005, Table 1
+      ["K2", "H17", 9, 2000],
+      ["K3", "H20", 5, 3000],
+      ["K4", "H20", 1, 3000],
+    ];
+    await bench.open(Buffer.from(writeNewWorkbook({ sheets: [{ name: "Bars", rows }] })), "june.xlsx");
+    await (await bench.finding("B3")).waitFor();
+    await choose(3, 2, "Sort", "Rows, smallest first");
+    await (await bench.finding("B5")).waitFor();
+    const bars = (await savedByKey()).read("Bars");
+    expect([0, 1, 2, 3, 4].map((row) => bars.valueAt(row, 0))).toEqual(["Bar mark", "K4", "K1", "K3", "K2"]);
+    expect([0, 1, 2, 3, 4].map((row) => bars.valueAt(row, 2))).toEqual(["No.", 1, 3, 5, 9]);
   });
 });
 

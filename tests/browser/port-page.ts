@@ -38,7 +38,7 @@ const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByNam
 const remote = {
   open: async (bytes: number[], name: string) => {
     await shown.open(new Uint8Array(bytes), name);
-    tools ??= grid.bringTools();
+    tools ??= grid.bringTools(() => undefined);
     await tools;
   },
   /** opens both at the same time, and says which stands as open */

@@ -141,7 +141,7 @@ export class BenchModel extends Observed<BenchState> {
           : `before: ${before}; now: ${now}`;
       const learned = `Written on ${shop}; ${change}.`;
       this.set({ learned });
-      this.pane.say(learned);
+      this.pane.say(`trial of ${size} on ${machine}, written on ${shop}`);
     });
   }
 

@@ -75,7 +75,11 @@ export class PaneElement extends ModelElement<PaneModel> {
 
 /** What is going on stands in the place that is in sight, with the way back. */
 function said(model: PaneModel, place: Place): TemplateResult | typeof nothing {
-  return model.state.place === place ? html`<div class="top">${progress(model)}</div>` : nothing;
+  const { work, notice, fixes, needsCheck } = model.state;
+  const isQuiet = work === null && notice === null && fixes.length === 0 && !needsCheck;
+  return model.state.place === place
+    ? html`<div class="top ${isQuiet ? "quiet" : ""}">${progress(model)}</div>`
+    : nothing;
 }
 
 customElements.define("barwright-pane", PaneElement);

@@ -194,8 +194,11 @@ const frameStyles = css`
       background: Highlight;
     }
   }
+  .top.quiet {
+    padding: 0;
+  }
   .said {
-    flex: 1;
+    flex: auto;
     min-width: 0;
     overflow-wrap: anywhere;
     font-size: var(--fontSizeBase200);

@@ -21,13 +21,13 @@ export interface Grid {
   /** Names of the BAR functions with their namespace; none until the worker has started. */
   functionNames(): readonly string[];
   /** Brings what no sheet needs to stand: sorting, filtering by menu, finding, the help of functions. */
-  bringTools(): Promise<void>;
+  bringTools(say: (words: string) => void): Promise<void>;
   setDark(dark: boolean): void;
   /** Takes the keyboard, wherever it is. */
   focus(): void;
 }
 
-/** What a workbook file would not keep is not offered. */
+/** What a workbook file would not keep, or would spoil, is not offered. */
 const NOT_OFFERED = Object.fromEntries(
   [
     "sheet.command.set-text-rotation",
@@ -44,6 +44,11 @@ const NOT_OFFERED = Object.fromEntries(
     "sheet.command.delete-worksheet-protection-from-sheet-bar",
     "sheet.command.set-range-subscript",
     "sheet.command.set-range-superscript",
+    // a column that is sorted by itself is torn from its rows
+    "sheet.command.sort-range-asc",
+    "sheet.command.sort-range-asc-ctx",
+    "sheet.command.sort-range-desc",
+    "sheet.command.sort-range-desc-ctx",
   ].map((id) => [id, { hidden: true }]),
 );
 
@@ -103,9 +108,9 @@ export function createGrid(container: string): Grid {
       hearers.push(listener);
     },
     functionNames: () => functions.map(({ name }) => name),
-    async bringTools() {
+    async bringTools(say) {
       const { addTools } = await import(/* webpackChunkName: "later-tools" */ "./add-tools");
-      addTools(univer, await started);
+      await addTools(univer, await started, say);
     },
     setDark: (dark) => univer.__getInjector().get(ThemeService).setDarkMode(dark),
     focus() {
