@@ -26,9 +26,15 @@ import type { Streams } from "./streams";
 export const compare: Command = {
   name: "compare",
   usage:
-    "compare OLD NEW [--pour NAME] [--size SIZES] [--released MARK,MARK] [--standard ID] [--own FILE] [--json]",
+    "compare OLD NEW [--summary] [--pour NAME] [--size SIZES] [--released MARK,MARK] [--standard ID] [--own FILE] [--json]",
   summary: "what a newer revision of a schedule changes",
-  options: { released: { type: "string" }, ...JOB_OPTIONS, ...STANDARD_OPTIONS, json: { type: "boolean" } },
+  options: {
+    released: { type: "string" },
+    summary: { type: "boolean" },
+    ...JOB_OPTIONS,
+    ...STANDARD_OPTIONS,
+    json: { type: "boolean" },
+  },
   async run(given, streams) {
     const [old, young, more] = given.positionals;
     if (old === undefined || young === undefined || more !== undefined) {
@@ -57,7 +63,7 @@ export const compare: Command = {
     };
     if (given.flag("json")) streams.result(JSON.stringify({ ...jsonComparison(compared), waivers }));
     else {
-      printComparison(compared, streams);
+      printComparison(compared, streams, given.flag("summary"));
       for (const words of waivers.before) streams.result(`older, not told: ${words}`);
       for (const words of waivers.after) streams.result(`newer, not told: ${words}`);
     }
@@ -92,7 +98,7 @@ async function compareJobs(
         job: { ...jsonComparison(compared), unreadable },
       }),
     );
-  else printComparison(compared, streams);
+  else printComparison(compared, streams, given.flag("summary"));
   const isUnsafe = compared.comparison.changes.some(({ severity }) => severity === "unsafe");
   return unreadable.length > 0 ? 2 : isUnsafe ? 1 : 0;
 }
@@ -139,8 +145,10 @@ function addressOf(change: BarChange, column: number | null, compared: CompareJo
   return place === null || column === null ? null : addressAt(place.row - 1, place.sheet.left + column);
 }
 
-function printComparison(compared: CompareJob, streams: Streams): void {
-  const { changes, pours, unchanged } = compared.comparison;
+/** In short the changes of what is released already, and the tonnes. */
+function printComparison(compared: CompareJob, streams: Streams, isSummary: boolean): void {
+  const { changes: all, pours, unchanged } = compared.comparison;
+  const changes = isSummary ? all.filter(({ severity }) => severity === "unsafe") : all;
   for (const change of changes) {
     const row = placeOf(change, compared)?.row ?? "";
     const name = [change.member, change.mark].filter((part) => part !== null).join(" / ");
@@ -156,5 +164,5 @@ function printComparison(compared: CompareJob, streams: Streams): void {
       `${pour ?? "no pour"}: ${barsBefore} -> ${barsAfter} bars, ${tonnesOf(massBefore)} -> ${tonnesOf(massAfter)} t`,
     );
   }
-  streams.result(`${changes.length} bars differ, ${unchanged} do not`);
+  streams.result(`${all.length} bars differ, ${unchanged} do not`);
 }

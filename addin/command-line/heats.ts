@@ -13,10 +13,11 @@ import { STANDARD_OPTIONS } from "./standard-for";
 export const heats: Command = {
   name: "heats",
   usage:
-    "heats BOOK... [--heat NUMBER] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
+    "heats BOOK... [--summary] [--heat NUMBER] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "mill certificates followed from the stock to marks and pours, and back",
   options: {
     heat: { type: "string" },
+    summary: { type: "boolean" },
     ...JOB_OPTIONS,
     sheet: { type: "string" },
     ...STANDARD_OPTIONS,
@@ -41,7 +42,7 @@ export const heats: Command = {
     const shown = uses.filter(({ heat, rows }) => rows.length > 0 && (asked === null || isHeat(heat, asked)));
     if (given.flag("json"))
       streams.result(JSON.stringify({ heats: shown.map((use) => jsonHeat(use, standard.unit)) }));
-    else for (const use of shown) printHeat(use, standard.unit, streams);
+    else for (const use of shown) printHeat(use, standard.unit, streams, given.flag("summary"));
     for (const row of refused)
       streams.note(`of no heat, for it is in no plan: ${refusedText(row, standard.unit)}`);
     if (asked !== null && shown.length === 0) noteHeatGone(asked, workshop, streams);

@@ -57,21 +57,22 @@ export function inspectBook({ book, tickets, drawn, standard, every, target }: I
   return { sheet: INSPECTION_SHEET, judged: null, sample, copy };
 }
 
-/** The same for a person. */
+/** The same for a person; in short what is wrong for certain alone is named. */
 export function printInspection(
   { sheet, judged, sample }: Inspected,
   unit: LengthUnit,
   streams: Streams,
+  isSummary: boolean,
 ): void {
   if (judged !== null) {
     const { measured, waiting, findings } = judged;
     streams.result(`${measured} lengths measured, ${waiting} waiting, ${findings.length} to be looked at`);
-    for (const { cell, outcome, message } of findings)
+    for (const { cell, outcome, message } of findings.filter((one) => !isSummary || one.outcome === "broken"))
       streams.result(`  ${sheet}!${cell} ${outcome === "unsure" ? "perhaps: " : ""}${message}`);
   }
   if (sample === null) return;
   streams.result(sample.words);
-  for (const { sheet: of, row, mark, what, wanted, least, most } of sample.lines) {
+  for (const { sheet: of, row, mark, what, wanted, least, most } of isSummary ? [] : sample.lines) {
     const [from, to] = [printLength(least, unit), printLength(most, unit)];
     streams.result(
       `  ${mark ?? "no mark"} (${of} row ${row}), ${what}: ${printLength(wanted, unit)}, ${from} to ${to}`,

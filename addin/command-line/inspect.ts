@@ -17,10 +17,11 @@ const USUAL_EVERY = 10;
 export const inspect: Command = {
   name: "inspect",
   usage:
-    "inspect BOOK... [--every N] [--out COPY.xlsx | FOLDER] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
+    "inspect BOOK... [--summary] [--every N] [--out COPY.xlsx | FOLDER] [--pour NAME] [--size SIZES] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "marks drawn to be measured, and measured lengths against the tolerance",
   options: {
     every: { type: "string" },
+    summary: { type: "boolean" },
     out: { type: "string" },
     ...JOB_OPTIONS,
     sheet: { type: "string" },
@@ -47,7 +48,7 @@ export const inspect: Command = {
       streams.note(`written: ${target}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(inspected.judged ?? inspected.sample));
-    else printInspection(inspected, standard.unit, streams);
+    else printInspection(inspected, standard.unit, streams, given.flag("summary"));
     return 0;
   },
 };

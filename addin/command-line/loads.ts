@@ -26,9 +26,10 @@ import { refusePage, writePage } from "./write-page";
 export const loads: Command = {
   name: "loads",
   usage:
-    "loads BOOK... [--pour NAME] [--size SIZES] [--lorry-load KG] [--lorry-length LENGTH] [--bundle-limit KG] [--out FILE.html] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
+    "loads BOOK... [--summary] [--pour NAME] [--size SIZES] [--lorry-load KG] [--lorry-length LENGTH] [--bundle-limit KG] [--out FILE.html] [--sheet NAME] [--standard ID] [--own FILE] [--json]",
   summary: "lorry loads by day, each in reverse order of fixing",
   options: {
+    summary: { type: "boolean" },
     "lorry-load": { type: "string" },
     "lorry-length": { type: "string" },
     "bundle-limit": { type: "string" },
@@ -63,7 +64,7 @@ export const loads: Command = {
       streams.note(`written: ${target}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(jsonLoads(made.loads)));
-    else printLoads(made.loads, standard.unit, streams);
+    else printLoads(made.loads, standard.unit, streams, { isSummary: given.flag("summary") });
     return made.loads.left.length > 0 || tickets.some(isUnmakeable) ? 1 : 0;
   },
 };

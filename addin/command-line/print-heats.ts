@@ -1,6 +1,7 @@
 import type { HeatRow, HeatUse } from "../../core/jobs";
 import type { Workshop } from "../../core/shop";
 import { fromMillimetres } from "../../core/units/convert-length";
+import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { InputRefused } from "./input-refused";
 import type { Streams } from "./streams";
@@ -32,17 +33,23 @@ export function jsonHeat(use: HeatUse, unit: LengthUnit) {
   return { ...use, bars: use.bars.map((one) => ({ ...one, length: lengthIn(one.length, unit) })) };
 }
 
-/** A heat for a person: the bars taken, and a line for each mark. */
+/** A heat for a person: the bars taken, and a line for each mark; in short how many pieces of how many. */
 export function printHeat(
   { heat, size, bars, rows }: HeatUse,
   unit: LengthUnit,
   streams: Streams,
+  isSummary = false,
   placeOf = (row: HeatRow): string => `${row.sheet}!${row.cell}`,
 ): void {
   const taken = bars.map(({ length, remnant, bars: count }) => {
     return `${count} x ${lengthIn(length, unit)}${remnant ? " remnant" : ""}`;
   });
-  streams.result(`heat ${heat ?? "not written down"}, ${size}: ${taken.join(", ")}`);
+  const pieces = rows.reduce((sum, row) => sum + row.pieces, 0);
+  const inShort = `; ${counted(pieces, "piece")} of ${counted(rows.length, "row")}`;
+  streams.result(
+    `heat ${heat ?? "not written down"}, ${size}: ${taken.join(", ")}${isSummary ? inShort : ""}`,
+  );
+  if (isSummary) return;
   for (const row of rows) {
     const { mark, member, pour, pieces } = row;
     const where = [pour === null ? "" : `pour ${pour}`, member ?? ""].filter((part) => part !== "");

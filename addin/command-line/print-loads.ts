@@ -23,12 +23,15 @@ export function jsonLoads({ loads, left }: Loads) {
   };
 }
 
-/** Loads for a person; of several schedules each bundle says its own. */
+/** Loads for a person; of several schedules each bundle says its own. In short what is not to leave, or on no lorry, alone is named. */
 export function printLoads(
   { loads, left }: Loads,
   unit: LengthUnit,
   streams: Streams,
-  isSeveral = false,
+  {
+    isSeveral = false,
+    isSummary = false,
+  }: { readonly isSeveral?: boolean; readonly isSummary?: boolean } = {},
 ): void {
   const words = (bundle: Bundle): string => {
     const schedule = isSeveral ? `${bundle.item.schedule ?? "no schedule"}, ` : "";
@@ -39,7 +42,8 @@ export function printLoads(
     streams.result(
       `load ${number}, ${day ?? "no day written"}: ${loading.length} bundles, ${printMass(mass, unit, 1)}, ${pours.join(", ")}`,
     );
-    for (const bundle of loading) streams.result(`  ${words(bundle)}`);
+    for (const bundle of loading)
+      if (!isSummary || (bundle.item.held ?? []).length > 0) streams.result(`  ${words(bundle)}`);
   }
   for (const { bundle, why } of left) streams.result(`on no lorry, ${why}: ${words(bundle)}`);
 }

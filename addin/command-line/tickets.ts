@@ -32,10 +32,11 @@ import { refusePage, writePage } from "./write-page";
 export const tickets: Command = {
   name: "tickets",
   usage:
-    "tickets BOOK... --out FILE.html [--pour NAME] [--size SIZES] [--read COLUMNS] [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
+    "tickets BOOK... --out FILE.html [--summary] [--pour NAME] [--size SIZES] [--read COLUMNS] [--labels FILE] [--bundle-limit KG] [--chart FILE] [--json]",
   summary: "bending tickets, bundle labels and the chart of compensated angles",
   options: {
     out: { type: "string" },
+    summary: { type: "boolean" },
     labels: { type: "string" },
     "bundle-limit": { type: "string" },
     chart: { type: "string" },

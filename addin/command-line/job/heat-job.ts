@@ -41,7 +41,7 @@ export async function heatJob(asked: JobAsked, given: GivenOptions, streams: Str
       );
     } else {
       for (const use of uses)
-        printHeat(use, unit, streams, (row) => {
+        printHeat(use, unit, streams, given.flag("summary"), (row) => {
           const { book, sheet } = placeIn(row, places);
           return `${book}, ${sheet}!${row.cell}`;
         });

@@ -50,7 +50,7 @@ export async function inspectJob(
       books.push({ book: path, ...(judged ?? sample) });
       if (given.flag("json")) continue;
       streams.result(`== ${path}`);
-      printInspection(inspected, unit, streams);
+      printInspection(inspected, unit, streams, given.flag("summary"));
     }
     for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
     if (given.flag("json")) streams.result(JSON.stringify({ books, job: { ...sums, unreadable } }));

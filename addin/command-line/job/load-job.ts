@@ -39,7 +39,7 @@ export async function loadJob(asked: JobAsked, given: GivenOptions, streams: Str
       const { findings } = job.judged;
       const told = { ...jsonLoads(made.loads), unreadable: unread, findings };
       streams.result(JSON.stringify({ books: [...read, ...unread], job: told }));
-    } else printLoads(made.loads, unit, streams, true);
+    } else printLoads(made.loads, unit, streams, { isSeveral: true, isSummary: given.flag("summary") });
     if (unread.length > 0) return 2;
     return made.loads.left.length > 0 || isUnmakeable ? 1 : 0;
   } finally {

@@ -114,6 +114,39 @@ describe("a row that is left out of what is printed", () => {
   );
 });
 
+describe("--summary", () => {
+  const rows = ["01", "02", "03"].map((mark) => bar(mark, mark === "02" ? 40 : 64));
+  const path = () => book("short.xlsx", ...rows);
+
+  it.each([
+    ["heats", "heat K1, H16", "of mark 01"],
+    ["loads", "load 1", "01 bundle 1 of 1"],
+    ["inspect", "Sample:", "(Bars row 2)"],
+  ])("of %s keeps the sums and leaves the single bars out", async (command, sum, single) => {
+    const [whole, short] = await Promise.all([
+      barwright([command, path()]),
+      barwright([command, path(), "--summary"]),
+    ]);
+    expect(whole.out).toContain(single);
+    expect(short.out).toContain(sum);
+    expect(short.out).not.toContain(single);
+    expect([short.exit, short.err]).toEqual([whole.exit, whole.err]);
+  });
+
+  it("of loads still names what must not leave the yard", async () => {
+    expect((await barwright(["loads", path(), "--summary"])).out).toContain("02 HOLD bundle 1 of 1");
+  });
+
+  it("of compare names what is released already, and counts all", async () => {
+    const newer = book("newer.xlsx", ["01", "H16", 12, 875, "11", 500, 400, 64], rows[1]!, rows[2]!);
+    const short = (await barwright(["compare", path(), newer, "--summary"])).out;
+    expect(short).not.toContain("changed:");
+    expect(short).toContain("1 bars differ, 2 do not");
+    const released = await barwright(["compare", path(), newer, "--summary", "--released", "01"]);
+    expect(released.out).toContain("RELEASED ALREADY, changed: 01");
+  });
+});
+
 it("should name the rows that are of no heat because nothing can cut them", async () => {
   const run = await barwright(["heats", book("long.xlsx", bar("02", 64), LONG)]);
   expect(run.out).toContain("02");
