@@ -1,7 +1,9 @@
+import { MEASURED_CODES } from "./measured-codes";
 import { RULES } from "./rules/index";
 
 /** What a rule is called in a sentence, by its code. */
 export function ruleWords(code: string): string {
-  const rule = RULES.find((each) => each.code === code);
-  return rule === undefined ? "no rule of this edition" : rule.name.replaceAll("-", " ");
+  const rule = RULES.find((each) => each.code === code)?.name;
+  const measured = Object.entries(MEASURED_CODES).find(([, one]) => one === code)?.[0];
+  return (rule ?? measured)?.replaceAll("-", " ") ?? "no rule of this edition";
 }

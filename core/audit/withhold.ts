@@ -1,5 +1,5 @@
 import type { SheetFacts } from "../bar/sheet-facts";
-import type { RuleOff, Waiver } from "./audit-settings";
+import type { AuditSettings, RuleOff, Waiver } from "./audit-settings";
 import type { AuditState } from "./audit-state";
 import type { Finding } from "./finding";
 import { LIMIT_WORDS } from "./limit-words";
@@ -58,15 +58,7 @@ export class Withholding {
   }
 
   #waived(): NotTold[] {
-    return [...this.#ofWaiver].map(([waiver, findings]) => ({
-      because: { kind: "waiver", waiver },
-      rule: waiver.code,
-      sheet: waiver.sheet,
-      row: findings[0]?.row ?? null,
-      ...said(waiver),
-      findings,
-      ...barsOf(findings),
-    }));
+    return notToldBy(this.#ofWaiver);
   }
 
   #rulesOff(): NotTold[] {
@@ -106,6 +98,33 @@ export class Withholding {
       ];
     });
   }
+}
+
+/** Findings that no rule of the audit makes, those told apart from those that were waived row by row. */
+export function waivedApart(
+  findings: readonly Finding[],
+  settings: AuditSettings,
+): { readonly told: readonly Finding[]; readonly notTold: readonly NotTold[] } {
+  const waivers = new Waivers(settings);
+  const ofWaiver = new Map<Waiver, Finding[]>();
+  const told = findings.filter((finding) => {
+    const waiver = waivers.of(finding, null);
+    if (waiver !== null) add(ofWaiver, waiver, finding);
+    return waiver === null;
+  });
+  return { told, notTold: notToldBy(ofWaiver) };
+}
+
+function notToldBy(ofWaiver: ReadonlyMap<Waiver, readonly Finding[]>): NotTold[] {
+  return [...ofWaiver].map(([waiver, findings]) => ({
+    because: { kind: "waiver", waiver },
+    rule: waiver.code,
+    sheet: waiver.sheet,
+    row: findings[0]?.row ?? null,
+    ...said(waiver),
+    findings,
+    ...barsOf(findings),
+  }));
 }
 
 function said({ reason, by, date }: Pick<NotTold, "reason" | "by" | "date">) {

@@ -2,6 +2,7 @@ import type { AuditReport } from "../audit";
 import { factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
 import { openAudit } from "../audit/run-audit";
+import { waivedApart } from "../audit/withhold";
 import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
 import type { Book } from "./book";
@@ -51,10 +52,15 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
   const measured = measuredOf(book, { ...readBook, report }, asked.sheet === null);
+  const { told: off, notTold } = waivedApart(measured?.findings ?? [], settings);
   return {
     ...readBook,
     notes: [...readBook.notes, ...shop, ...(measured === null ? [] : [measured.note])],
-    report: { ...report, findings: [...report.findings, ...(measured?.findings ?? [])] },
+    report: {
+      ...report,
+      findings: [...report.findings, ...off],
+      waivers: [...report.waivers, ...notTold],
+    },
     tonnage: reckonTonnage(readBook.schedules, standard, (one) => factsJudged(audit, one)),
   };
 }

@@ -1,5 +1,6 @@
 import type { AuditReport } from "../audit";
 import type { Finding } from "../audit/finding";
+import { MEASURED_CODES } from "../audit/measured-codes";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import { isInspectionSheet } from "../tickets/is-inspection-sheet";
@@ -16,14 +17,6 @@ export interface Measured {
   /** said beside the findings */
   readonly note: string;
 }
-
-/** Codes are never reused. */
-export const MEASURED_CODES = {
-  "out-of-tolerance": "MEASURED101",
-  "schedule-changed": "MEASURED102",
-  "not-read": "MEASURED103",
-  "bar-not-found": "MEASURED104",
-} as const;
 
 /** Findings of the sheet Inspection; null where the book has none. Lengths of bars that were not read are not judged. */
 export function measuredOf(

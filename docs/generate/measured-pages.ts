@@ -1,4 +1,4 @@
-import { MEASURED_CODES } from "../../core/jobs/measured";
+import { MEASURED_CODES } from "../../core/audit/measured-codes";
 import type { InspectionFinding } from "../../core/tickets/judge-inspection";
 
 type Kind = InspectionFinding["code"];

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { MEASURED_CODES } from "../../core/audit/measured-codes";
 import { RULES } from "../../core/audit/rules/index";
-import { MEASURED_CODES } from "../../core/jobs/measured";
 import { packagesNamed } from "../_support/packages-named";
 
 const PAGES = fileURLToPath(new URL("../../.cache/pages", import.meta.url));

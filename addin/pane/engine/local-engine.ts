@@ -27,7 +27,7 @@ export function createLocalEngine(): Engine {
     checks.set(kept.sheet.name, kept);
     const view = auditView(kept);
     if (kept.inspection === null) return view;
-    return { ...view, findings: [...view.findings, ...(await shopPages()).measuredViews(kept)] };
+    return (await shopPages()).withMeasured(view, kept);
   };
   const known = (sheet: string): KeptCheck => {
     const kept = checks.get(sheet);

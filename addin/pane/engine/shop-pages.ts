@@ -3,7 +3,7 @@ export { basisOf } from "./basis-of";
 export { compareWith } from "./compare-with";
 export { findingsContent } from "./make-findings-content";
 export { jobView } from "./make-job-view";
-export { measuredViews } from "./make-measured-views";
+export { withMeasured } from "./make-measured-views";
 export { makePage } from "./make-page";
 export { markViews, ticketView } from "./make-ticket-view";
 export { totalsView } from "./make-totals-view";

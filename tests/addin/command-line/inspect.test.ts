@@ -3,9 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseAddress } from "../../../addin/workbook/cell-address";
+import { textConstant } from "../../../addin/workbook/defined-name";
+import { settingPieces } from "../../../addin/workbook/setting-pieces";
 import { patchWorkbook } from "../../../addin/xlsx/patch/patch-workbook";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
+import { auditSettings } from "../../../core/audit/audit-settings";
+import { settingsToText } from "../../../core/audit/settings-text";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
 
@@ -146,6 +150,35 @@ describe("barwright inspect", () => {
     expect(inspection(at("for-check-marked.xlsx"))).toEqual(rows);
     const one = await barwright(["check", filled, "--sheet", "Bars"]);
     expect(one.err).toContain('sheet "Inspection": not judged');
+
+    // waived row by row, with reason, name and date
+    const waiver = { code: "MEASURED101", sheet: "Inspection", key: `row ${rowOf("02")}` };
+    const decided = { reason: "made to suit", by: "A. Foreman", date: "2031-04-02" };
+    const settings = settingsToText(auditSettings.parse({ waivers: [{ ...waiver, ...decided }] }));
+    const names = new Map(
+      [...settingPieces("Barwright.Audit", settings ?? "")].map(([name, text]) => [
+        name,
+        text === null ? null : textConstant(text),
+      ]),
+    );
+    writeFileSync(
+      at("waived.xlsx"),
+      patchWorkbook(openWorkbook(readFileSync(filled)), { sheets: new Map(), names }),
+    );
+    const waived = JSON.parse((await barwright(["check", at("waived.xlsx"), "--json"])).out);
+    const left = waived.findings.filter(({ sheet }: { sheet: string }) => sheet === "Inspection");
+    expect(left.map(({ code }: { code: string }) => code)).toEqual(["MEASURED103"]);
+    expect(waived.waivers).toMatchObject([
+      {
+        rule: "MEASURED101",
+        sheet: "Inspection",
+        row: rowOf("02"),
+        reason: "made to suit",
+        by: "A. Foreman",
+      },
+    ]);
+    const said = (await barwright(["check", at("waived.xlsx")])).out;
+    expect(said).toContain(`WAIVED (1)\n  Inspection!H${rowOf("02")}  02, A: measured 1006 mm`);
   });
 
   it("judges by the schedule as it now stands, and keeps what was measured", async () => {
