@@ -3,6 +3,7 @@ import {
   askedBars,
   checkBooks,
   cutListOf,
+  holdsOf,
   openForJob,
   piecesNotToMake,
   piecesOf,
@@ -66,7 +67,7 @@ export const cutplan: Command = {
     const notToMake =
       checked === undefined || isRefusal(checked)
         ? []
-        : piecesNotToMake(piecesOf(read).rows, checked.report.byRow);
+        : piecesNotToMake(piecesOf(read).rows, holdsOf(checked.report.byRow));
     for (const note of notes) streams.note(note);
     if (target !== null) {
       if (isWorkbookName(target)) {

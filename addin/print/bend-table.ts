@@ -1,4 +1,4 @@
-import type { Ticket, TicketBend } from "../../core/tickets";
+import { isHold, type Ticket, type TicketBend } from "../../core/tickets";
 import { html, type Markup } from "./html";
 import { setLength } from "./set-length";
 import { trialWords } from "./trial-words";
@@ -46,16 +46,19 @@ function orderWords(ticket: Ticket): Markup {
   const { order, machine } = ticket;
   if (order.kind === "no bends") return html``;
   if (order.kind === "blocked") {
+    const isHeld = ticket.warnings.some(isHold);
     // what the audit said already stands above the drawing
     const unsaid = order.reasons.filter(
       (reason) => !ticket.warnings.some(({ text }) => text.includes(reason)),
     );
-    const reasons = unsaid.map(
-      (reason) =>
-        html`<li><b>unbendable on ${order.machine}${order.sure ? "" : ", not sure of another"}</b> ${reason}</li>`,
-    );
+    const against =
+      order.sure && !isHeld
+        ? `speaks against ${order.machine}`
+        : `unbendable on ${order.machine}${order.sure ? "" : ", not sure of another"}`;
+    const reasons = unsaid.map((reason) => html`<li><b>${against}</b> ${reason}</li>`);
+    const list = isHeld ? "warnings hold" : "warnings";
     const others = machine.reasons.filter((reason) => !order.reasons.some((own) => reason.includes(own)));
-    return html`${unsaid.length === 0 ? html`` : html`<ul class="warnings hold">${reasons}</ul>`}${paragraph(others)}`;
+    return html`${unsaid.length === 0 ? html`` : html`<ul class="${list}">${reasons}</ul>`}${paragraph(others)}`;
   }
   if (order.kind === "unsure") {
     const others = machine.reasons.filter((reason) => !reason.includes(order.reason));

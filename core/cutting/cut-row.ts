@@ -13,6 +13,10 @@ export interface CutRow {
   readonly sheet: string;
   /** address of its length, or of what stands for it */
   readonly cell: string;
+  /** the sheet's own row, where it is known beside the cell */
+  readonly row?: number;
+  /** why its shape alone cannot be made as it stands */
+  readonly unmade?: string;
 }
 
 /** Bars that are in no plan, and why; without mark and cell it is a whole size. */

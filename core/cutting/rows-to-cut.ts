@@ -1,5 +1,6 @@
 import { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
+import { shapeRefused } from "../bar/shape-refused";
 import { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, CellProblem, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
@@ -66,7 +67,9 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
       refused.push({ ...row, cell: at(field), length, count, longestStock: null, reason });
     } else if (count === 0) without.push(at("total"));
     else {
-      rows.push({ ...row, cell: at("length"), length, count });
+      const refused = shapeRefused(facts);
+      const unmade = refused?.isCertain === true ? { unmade: refused.why } : {};
+      rows.push({ ...row, cell: at("length"), row: sheet.top + bar.row + 1, length, count, ...unmade });
       if (bar.hidden) hidden.push(at("length"));
       if (bar.total !== null && isOtherThanMembers(bar)) byTotal.push(at("total"));
       if (bar.length === null && isCellError(facts.typed("length"))) computed.push(at("length"));

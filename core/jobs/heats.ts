@@ -1,6 +1,6 @@
-import type { CutRow } from "../cutting/cut-row";
 import { cuttingSupply } from "../cutting/cutting-supply";
 import type { SizePlan } from "../cutting/plan-by-size";
+import { rowOfPiece } from "../cutting/row-of-piece";
 import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import type { Ticket, TicketHeat } from "../tickets/ticket";
@@ -47,7 +47,7 @@ export function plansOfPieces(
 export function heatsByRow(groups: readonly SizePlan[]): HeatsOfRow {
   const byRow = new Map<string, TicketHeat[]>();
   for (const { row, heat, pieces } of groups.flatMap(({ heats }) => heats)) {
-    const key = JSON.stringify([row.sheet, rowOf(row)]);
+    const key = JSON.stringify([row.sheet, rowOfPiece(row)]);
     byRow.set(key, [...(byRow.get(key) ?? []), { heat, pieces }]);
   }
   return (sheet, row) => byRow.get(JSON.stringify([sheet, row])) ?? [];
@@ -76,16 +76,11 @@ export function heatUses(
       }
       const rows = heats.flatMap(({ row, heat, pieces }): HeatRow[] => {
         if (heat !== name) return [];
-        const ticket = ticketOf.get(JSON.stringify([row.sheet, rowOf(row)]));
+        const ticket = ticketOf.get(JSON.stringify([row.sheet, rowOfPiece(row)]));
         const { member = null, pour = null } = ticket ?? {};
         return [{ sheet: row.sheet, cell: row.cell, mark: row.mark, member, pour, pieces }];
       });
       return { heat: name, size, bars: [...bars.values()], rows };
     });
   });
-}
-
-/** The sheet's own row number of a row to be cut. */
-function rowOf({ cell }: CutRow): number {
-  return Number(/\d+$/.exec(cell)?.[0] ?? Number.NaN);
 }

@@ -1,3 +1,4 @@
+export { holdsOf } from "../audit/holds";
 export type { Book, Visibility } from "./book";
 export { type CheckedBook, checkBooks, isBroken } from "./check";
 export { type CheckReport, checkReport, type ToldFinding } from "./check-report";

@@ -1,5 +1,6 @@
-import type { Finding } from "../audit/finding";
+import type { HoldsOfRow } from "../audit/holds";
 import type { CutRow } from "../cutting/cut-row";
+import { rowOfPiece } from "../cutting/row-of-piece";
 import { counted } from "../units/counted";
 
 /** Pieces of a row that may hurt somebody, or that cannot be bent as it stands. */
@@ -14,24 +15,12 @@ export interface NotToMake {
   readonly why: string;
 }
 
-type Told = Pick<Finding, "severity" | "outcome" | "sheet" | "row" | "message" | "behind">;
-
-/** The rows of a cut list that are unsafe or cannot be bent for certain, by the findings of their sheets. */
-export function piecesNotToMake(rows: readonly CutRow[], findings: readonly Told[]): NotToMake[] {
-  const worst = new Map<string, { readonly why: string; readonly isUnsafe: boolean }>();
-  for (const { severity, outcome, sheet, row: own, message, behind = [] } of findings) {
-    if (outcome !== "broken" || (severity !== "unsafe" && severity !== "unbendable")) continue;
-    const told = behind.length > 0 ? behind : own === null ? [] : [{ row: own, message }];
-    for (const { row, message: why } of told) {
-      const key = JSON.stringify([sheet, row]);
-      const isUnsafe = severity === "unsafe";
-      const known = worst.get(key);
-      if (known === undefined || (isUnsafe && !known.isUnsafe)) worst.set(key, { why, isUnsafe });
-    }
-  }
-  return rows.flatMap(({ size, mark, count, sheet, cell }) => {
-    const found = worst.get(JSON.stringify([sheet, Number(/\d+$/.exec(cell)?.[0])]));
-    return found === undefined ? [] : [{ size, mark, count, sheet, cell, why: found.why }];
+/** The rows of a cut list that are not to be made until somebody clears them: by the findings of their sheets, or by their shape. */
+export function piecesNotToMake(rows: readonly CutRow[], holdsOfRow: HoldsOfRow): NotToMake[] {
+  return rows.flatMap((piece) => {
+    const { size, mark, count, sheet, cell, unmade } = piece;
+    const [why = unmade] = holdsOfRow(sheet, rowOfPiece(piece));
+    return why === undefined ? [] : [{ size, mark, count, sheet, cell, why }];
   });
 }
 

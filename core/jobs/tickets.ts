@@ -56,7 +56,7 @@ function shopNote({ sheet }: Workshop): string[] {
   return sheet === null ? ["the workbook has no Shop sheet: no bender, stock or trial is known"] : [];
 }
 
-/** True for a bar that may hurt somebody for certain, or that cannot be made as it stands. */
-export function isUnmakeable({ warnings, order }: Ticket): boolean {
-  return warnings.some(isHold) || (order.kind === "blocked" && order.sure);
+/** True for a bar that is not to be made until somebody clears it. */
+export function isUnmakeable({ warnings }: Ticket): boolean {
+  return warnings.some(isHold);
 }

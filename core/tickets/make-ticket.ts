@@ -1,25 +1,25 @@
 import type { Finding } from "../audit/finding";
 import { findingRank } from "../audit/finding-rank";
+import { isHolding } from "../audit/holds";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
 import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
 import { barMass, rowMass } from "../bar/bar-mass";
 import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { leastInsideRadius } from "../bar/radius-of-width";
+import { shapeRefused } from "../bar/shape-refused";
 import { isSumOfLegs } from "../bar/sum-of-legs";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
 import type { ScheduleHead } from "../schedule/schedule-head";
 import { courseNote, courseTrust, courseWarning } from "../shapes/course";
-import { developPath } from "../shapes/developed-length";
-import type { BarPath } from "../shapes/path";
-import { dimMissing, type ResolvedShape } from "../shapes/resolve-shape";
+import type { ResolvedShape } from "../shapes/resolve-shape";
 import type { BarToBend, WantedFormer } from "../shop/bar-to-bend";
 import { reasonsAgainst } from "../shop/fault-text";
 import type { MachineRanking } from "../shop/rank-machines";
 import type { MachineVerdict } from "../shop/try-machine";
 import type { Workshop } from "../shop/workshop";
-import { isRefusal, isRefusalOf, type Refusal, refusalText } from "../units/refusal";
+import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
 import { otherHeatWords } from "./other-heat";
@@ -64,7 +64,7 @@ export function makeTicket(question: TicketQuestion): Ticket {
   if (facts.row.hidden) warn(warnings, "the row is hidden on the sheet, and counted all the same", false);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
-  const path = shape === null ? null : pathToDraw(shape, warnings);
+  const path = shape?.path ?? null;
   const planar = path?.kind === "planar" && path.turns.length > 0 ? path : null;
   if (caution !== null) warn(warnings, `${facts.standard.id}: ${caution}`, true, "note");
   const cut = ticketCut(facts);
@@ -184,8 +184,9 @@ const known = (answer: number | Refusal): number | null => (isRefusal(answer) ? 
 /** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
 const SAID_BY_BENDS = "angle-without-trials";
 
-function warningOf({ severity, outcome, message }: Finding): TicketWarning {
-  return { severity, unsure: outcome === "unsure", text: message };
+function warningOf(finding: Finding): TicketWarning {
+  const { severity, outcome, message } = finding;
+  return { severity, unsure: outcome === "unsure", text: message, hold: isHolding(finding) };
 }
 
 function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
@@ -199,16 +200,6 @@ function gradeOf(facts: BarFacts, workshop: Workshop): TicketGrade {
   return { name: facts.grade?.name ?? facts.gradeName, yield: nominal, sure: isYieldSure };
 }
 
-/** The path; none of a ring or helix that is no wider than its own bar. */
-function pathToDraw(shape: ResolvedShape, warnings: TicketWarning[]): BarPath | null {
-  const { path, diameter, radius, standard } = shape;
-  if (path === null || path.kind === "planar") return path;
-  const developed = developPath(path, { diameter, radius, unit: standard.unit });
-  if (!isRefusal(developed)) return path;
-  warn(warnings, refusalText(developed), false, "unbendable");
-  return null;
-}
-
 /** The shape about the former in force; what keeps a row from having one is a warning. */
 function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedShape | null {
   const { resolved, row } = facts;
@@ -220,17 +211,26 @@ function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedSha
     warn(warnings, "no bar size is read from this row, so nothing is drawn or marked", true);
     return null;
   }
-  if (isRefusal(resolved)) {
-    // a straight bar is often scheduled by its length alone
-    const byLength = facts.isStraight && row.length !== null ? facts.resolveWith([row.length]) : resolved;
-    if (!isRefusal(byLength)) return byLength;
-    // a figure that the document lacks makes no bar unbendable, nor does a letter of a list that is recalled in part
-    const isLetterRecalled = facts.standard.shapesInPart && isRefusalOf(resolved, dimMissing);
-    const isLacking = resolved.kind === "not-held" || isLetterRecalled;
-    warn(warnings, refusalText(resolved), isLacking, isLacking ? "doubtful" : "unbendable");
+  const refused = shapeRefused(facts);
+  if (refused !== null) {
+    const { why, isCertain } = refused;
+    warnings.push({
+      severity: isCertain ? "unbendable" : "doubtful",
+      unsure: !isCertain,
+      text: why,
+      hold: isCertain,
+    });
     return null;
   }
+  if (isRefusal(resolved)) return shapeByLength(facts);
   return facts.shapeInForce;
+}
+
+/** Of a straight bar that is scheduled by its length alone. */
+function shapeByLength(facts: BarFacts): ResolvedShape | null {
+  const { length } = facts.row;
+  const shape = length === null ? null : facts.resolveWith([length]);
+  return shape === null || isRefusal(shape) ? null : shape;
 }
 
 /** mm: formers are written in whole millimetres */

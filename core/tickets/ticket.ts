@@ -207,9 +207,11 @@ export interface TicketWarning {
   readonly severity: Severity;
   readonly unsure: boolean;
   readonly text: string;
+  /** the bar is not to be made until somebody clears it */
+  readonly hold: boolean;
 }
 
-/** True of what may hurt somebody for certain, or cannot be made as it stands. */
-export function isHold({ severity, unsure }: Pick<TicketWarning, "severity" | "unsure">): boolean {
-  return !unsure && (severity === "unsafe" || severity === "unbendable");
+/** True of what keeps the bar from being made until somebody clears it. */
+export function isHold({ hold }: Pick<TicketWarning, "hold">): boolean {
+  return hold;
 }

@@ -7,5 +7,5 @@ export function warn(
   unsure: boolean,
   severity: TicketWarning["severity"] = "doubtful",
 ): void {
-  warnings.push({ severity, unsure, text });
+  warnings.push({ severity, unsure, text, hold: false });
 }

@@ -2,6 +2,7 @@ import type { CutRow, RefusedRow, SizePlan } from "../../../core/cutting";
 import {
   countedBars,
   heatsByRow,
+  holdsOf,
   type NotToMake,
   type OpenedBook,
   piecesNotToMake,
@@ -86,8 +87,8 @@ export function piecesOfJob(
     for (const row of pieces.rows) rows.push(onBook(row));
     for (const row of pieces.refused) refused.push(onBook(row));
     const answer = answers.get(path);
-    const findings = answer === undefined || answer.error !== null ? [] : job.digest(answer).report.findings;
-    for (const row of piecesNotToMake(pieces.rows, findings)) notToMake.push(onBook(row));
+    const holding = answer === undefined || answer.error !== null ? [] : job.digest(answer).holding;
+    for (const row of piecesNotToMake(pieces.rows, holdsOf(holding))) notToMake.push(onBook(row));
     books.push({ book: path, pieces: pieces.rows.reduce((sum, { count }) => sum + count, 0), error: null });
   }
   return {

@@ -1,5 +1,5 @@
 import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
-import { cutListOf, notToMakeText, piecesNotToMake, piecesOf } from "../../../core/jobs";
+import { cutListOf, holdsOf, notToMakeText, piecesNotToMake, piecesOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import type { Workshop } from "../../../core/shop";
 import { tonnesOf } from "../../../core/units/print-mass";
@@ -28,7 +28,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   // the page is of one sheet, which its head names
   const refused = all.map((row) => ({ ...row, sheet: null }));
   const asks = { schedules, standard, workshop };
-  const notToMake = piecesNotToMake(piecesOf(asks).rows, kept.audit.report.byRow);
+  const notToMake = piecesNotToMake(piecesOf(asks).rows, holdsOf(kept.audit.report.byRow));
   const words = refused.map((row) => refusedText(row, standard.unit));
   if (groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);

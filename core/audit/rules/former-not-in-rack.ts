@@ -37,10 +37,7 @@ export default defineRule({
     for (const { fault, machine, outcome } of faultsOfKind("former", facts, context)) {
       const held = fault.held.map((former) => printLength(former, context.standard.unit)).join(", ");
       const values = { machine, former: { mm: fault.former }, held };
-      // a semicircle as wide as B may be made otherwise; a former or radius that was typed may not
-      const isAsked = facts.row.former !== null || facts.row.radius !== null || facts.isPath;
-      const severity = isAsked || fault.former === facts.leastFormer?.value ? "unbendable" : "doubtful";
-      report({ messageId: "none", severity, outcome, at: placeOf(facts), values, cite: OF_SHOP_SHEET });
+      report({ messageId: "none", outcome, at: placeOf(facts), values, cite: OF_SHOP_SHEET });
     }
     for (const { fault, machine, outcome } of faultsOfKind("larger former", facts, context)) {
       const values = { machine, former: { mm: fault.former }, larger: { mm: fault.larger } };

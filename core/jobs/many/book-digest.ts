@@ -1,3 +1,5 @@
+import type { Finding } from "../../audit/finding";
+import { isHolding } from "../../audit/holds";
 import { notToldSummary } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
@@ -14,6 +16,7 @@ import { type JobBar, jobBars } from "./job-bar";
 import { type JobPapers, jobPapers } from "./job-papers";
 import { type ScheduleEntry, scheduleEntry } from "./schedule-entry";
 
+type Holding = Pick<Finding, "name" | "severity" | "outcome" | "sheet" | "row" | "message">;
 type Block = readonly (readonly Cell[])[];
 
 /** Everything that a job of many books keeps of one: plain data, so that it can be stored and sent. */
@@ -26,6 +29,8 @@ export interface BookDigest {
   /** what somebody said is not to be told; null where nothing is */
   readonly notTold: string | null;
   readonly isBroken: boolean;
+  /** findings that keep a row from being made, row by row */
+  readonly holding: readonly Holding[];
   readonly schedules: readonly ScheduleEntry[];
   readonly bars: readonly JobBar[];
   /** what its other sheets say of the job */
@@ -57,6 +62,7 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
     ],
     notTold: notToldSummary(checked.report.waivers),
     isBroken: isBroken(checked),
+    holding: holdingOf(checked.report.byRow),
     schedules: read.map(({ schedule, bars }) =>
       scheduleEntry(name, schedule, bars, { standard: standard.id, isOnly }),
     ),
@@ -67,6 +73,13 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
         ? null
         : (checked.workshop.shop.rates?.block ?? null),
   };
+}
+
+function holdingOf(findings: readonly Finding[]): Holding[] {
+  return findings.filter(isHolding).flatMap(({ name, severity, outcome, sheet, row, message, also }) => {
+    const own = { name, severity, outcome, sheet, row, message };
+    return also === undefined ? [own] : [own, { ...own, ...also }];
+  });
 }
 
 const NO_ROWS = { bars: 0, headings: 0, totals: 0, notes: 0, blank: 0, unread: 0 };
@@ -97,6 +110,7 @@ function digestPapers(book: Book, name: string, asked: DigestQuestion): BookDige
     notes: [`${[...listed, ...held.map(() => "sizes in stock")].join(", ")}: no bars of its own`],
     notTold: null,
     isBroken: false,
+    holding: [],
     schedules: [],
     bars: [],
     papers,

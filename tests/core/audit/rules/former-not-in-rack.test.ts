@@ -69,13 +69,13 @@ ruleCases(rule, {
       ],
     },
     {
-      // 100 - 24 = 76 inside; a yard may make such a U in two bends, so it is only doubtful
+      // 100 - 24 = 76 inside; a yard may make such a U in two bends, and says so by two right angles: this one has no former
       rows: [{ size: "H12", shape: "13", A: 500, B: 100, C: 160, length: 700 }],
       shop: exampleShop(),
       says: [
         {
           cell: "H2",
-          severity: "doubtful",
+          severity: "unbendable",
           message:
             "on Bench 2: no former of 76 mm is in the rack, which holds 40 mm, 48 mm, 64 mm, 140 mm: get one, or use another machine",
         },
