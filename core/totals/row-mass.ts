@@ -119,7 +119,8 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   };
   const why = rowMass(facts, "to weigh");
   if (!isRefusal(why)) {
-    const isComputed = !isRefusal(length) && length.from === "computed";
+    const isProven = facts.lengthJudgement.kind === "fits";
+    const isComputed = !isRefusal(length) && (length.from === "computed" || isProven);
     const otherwise = weighedOtherwise(facts, why, !isComputed);
     const toCut = isComputed ? rowMass(facts, "to cut") : why;
     const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;
