@@ -42,6 +42,7 @@ import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import formulasUncalculated from "./formulas-uncalculated";
 import freeDimensionOther from "./free-dimension-other";
 import gradeNotMadeSoThick from "./grade-not-made-so-thick";
+import gradeStray from "./grade-stray";
 import guessedCell from "./guessed-cell";
 import heavierThanLift from "./heavier-than-lift";
 import helixEndTurnsMissing from "./helix-end-turns-missing";
@@ -151,6 +152,7 @@ export const RULES: readonly Rule[] = [
   ductilityClassLow,
   gradeNotMadeSoThick,
   weldOfUnweldableSteel,
+  gradeStray,
   lengthOffStep,
   lengthDiffers,
   varyingSetOneLength,

@@ -112,7 +112,7 @@ function isOfOneBar({ sheet, count }: BarFacts, mass: number, each: number): boo
 /** Half of the last decimal that was typed, kg. */
 function halfLastDigit(facts: BarFacts, field: "mass" | "pieceMass" = "mass"): number {
   const typed = facts.typed(field);
-  const decimals = /[.,](\d+)/.exec(String(typed))?.[1]?.length ?? 0;
+  const decimals = (field === "mass" ? /\.(\d+)/ : /[.,](\d+)/).exec(String(typed))?.[1]?.length ?? 0;
   return 0.5000001 * facts.inMillimetres(field, 10 ** -decimals);
 }
 

@@ -1,0 +1,67 @@
+import { expect, it } from "vitest";
+import rule from "../../../../core/audit/rules/grade-stray";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { resolveStandard } from "../../../../core/standards/index";
+import type { Standard } from "../../../../core/standards/port";
+import { ruleCases } from "../rule-cases";
+
+const bar = (grade: string) => ({ size: "16", shape: "00", A: 2000, length: 2000, grade });
+const list = (...grades: string[]) => ({
+  rows: [...Array.from({ length: 5 }, () => bar("B500B")), ...grades.map(bar)],
+});
+
+ruleCases(rule, {
+  silent: [
+    list("B500B"),
+    // another grade that mills roll
+    list("B500C"),
+    // what two rows have is no slip of one
+    list("B505B", "B505B"),
+    // written otherwise than all that is known of the list
+    list("X1000"),
+    { rows: [bar("B500B"), bar("B505B")] },
+  ],
+  speaks: [
+    {
+      ...list("B505B"),
+      says: [
+        {
+          cell: "N7",
+          outcome: "unsure",
+          message:
+            'grade "B505B" stands in no other row and is none that is known; B500B may be meant: ask the designer',
+        },
+      ],
+    },
+  ],
+});
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+const told = (rows: Cell[][]): (string | null)[] =>
+  runAudit({ sheets: [sheetFromRows("List", rows)], standard, rules: [rule] }).findings.map(
+    ({ cell }) => cell,
+  );
+
+it("is found in a column that nobody knows, and beside the size in letters of another alphabet", () => {
+  const column = (grade: string): Cell[][] => [
+    ["Marca", "Ø [mm]", "Oțel", "Total buc.", "Lungime bară [m]"],
+    ...[12, 14, 16, 20, 25].map((size, at): Cell[] => [at + 1, size, at < 4 ? "PC52" : "PC60", 10, 2.5]),
+    [6, 10, grade, 92, 1.75],
+  ];
+  // PC52 and PC60 are grades of STAS 438 (from memory)
+  expect(told(column("PC52"))).toEqual([]);
+  expect(told(column("PC25"))).toEqual(["C7"]);
+  const joined = (grade: string): Cell[][] => [
+    ["Поз.", "Найменування", "Кільк.", "Маса од., кг"],
+    ...[2000, 2500, 3000, 3500, 4000].map((length, at): Cell[] => [
+      at + 1,
+      `Ø10 А500С L=${length}`,
+      10,
+      length * 0.000617,
+    ]),
+    [6, `Ø10 ${grade} L=4500`, 10, 2.78],
+  ];
+  expect(told(joined("А240С"))).toEqual([]);
+  expect(told(joined("А450С"))).toEqual(["B7"]);
+});
