@@ -19,16 +19,23 @@ export interface LabelsJob {
   readonly notes: readonly string[];
 }
 
+/** bars in no bundle that are named one by one */
+const MOST_NAMED = 20;
+
 /** Bundles under a lifting limit, kg, with their labels; refuses where none is known. */
 export function labelsOf(tickets: readonly Ticket[], limit: number | null): LabelsJob | Refusal {
   if (limit === null) return limitUnknown({});
   if (!(limit > 0) || !Number.isFinite(limit)) return noLimit({ limit });
   const items = tickets.flatMap((ticket) => bundleItem(ticket) ?? []);
-  const left = tickets.length - items.length;
+  const left = tickets.filter((ticket) => bundleItem(ticket) === null);
+  const named = left.slice(0, MOST_NAMED).map(({ mark, sheet, row }) => mark ?? `${sheet} row ${row}`);
+  const more = left.length > MOST_NAMED ? ` and ${left.length - MOST_NAMED} more` : "";
   return {
     bundles: makeBundles(items, limit),
     notes: [
-      ...(left === 0 ? [] : [`${left} bar rows without count, length or mass: they are in no bundle`]),
+      ...(left.length === 0
+        ? []
+        : [`in no bundle, without count, length or mass: ${named.join(", ")}${more}`]),
       ...items.flatMap(({ mark, size, held = [] }) =>
         held
           .slice(0, 1)

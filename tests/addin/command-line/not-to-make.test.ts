@@ -55,6 +55,16 @@ describe("a bar that is not to be made until somebody clears it", () => {
     expect((await barwright(["cutplan", sound])).exit).toBe(0);
   });
 
+  it("is named by labels where it has no count, so that it is in no bundle", async () => {
+    const path = book("no-count.xlsx", ["01", "H16", null, 875, "11", 500, 400, 40], bar("02", 64));
+    const run = await barwright(["tickets", path, "--labels", at("no-count.html")]);
+    const words = "in no bundle, without count, length or mass: 01";
+    expect([run.err, page(at("no-count.html"))]).toEqual([
+      expect.stringContaining(words),
+      expect.stringContaining(words),
+    ]);
+  });
+
   it("is named by labels and loading lists", async () => {
     const labels = await barwright(["tickets", unsafe(), "--labels", at("labels.html")]);
     expect(labels.err).toContain(`not to be made or sent until cleared: 01 H16: ${WHY}`);
