@@ -1,6 +1,7 @@
 import type { ColumnKind, ColumnUnit, RowClass, ScheduleReading, UnitReason } from "./bar-row";
 import { columnLetters } from "./cell-address";
 import { shareOfColumn } from "./columns/table-proof";
+import { type ColumnUnread, columnsUnread } from "./columns-unread";
 import type { RowReason } from "./rows/row-reason";
 import type { Sheet } from "./sheet";
 
@@ -30,13 +31,16 @@ export interface ReadingExplained {
   readonly sheet: string;
   readonly columns: readonly ColumnExplained[];
   readonly held: string | null;
+  /** filled columns that nobody read */
+  readonly unread: readonly ColumnUnread[];
 }
 
 /** The reading of a sheet, column by column, in the sheet's own letters. */
 export function explainReading(
-  sheet: Pick<Sheet, "left" | "isTurned">,
-  { sheet: name, tables, proofs, held }: ScheduleReading,
+  sheet: Pick<Sheet, "left" | "isTurned" | "cell">,
+  reading: ScheduleReading,
 ): ReadingExplained {
+  const { sheet: name, tables, proofs, held } = reading;
   const columns = tables.flatMap((table, index) =>
     [...table.columns.values()].map(({ column, header, kind, unit, by, unitBy }) => {
       const share = shareOfColumn(proofs[index], column);
@@ -53,7 +57,7 @@ export function explainReading(
       };
     }),
   );
-  return { sheet: name, columns, held: held?.reason ?? null };
+  return { sheet: name, columns, held: held?.reason ?? null, unread: columnsUnread(sheet, reading) };
 }
 
 /** Each row with its class and what made it so; rows in which nothing stands are left out. */

@@ -8,6 +8,9 @@ import { defineRule } from "../rule";
 import { runsInWords } from "../runs-in-words";
 import { sheetRevision } from "../sheet-revision";
 import { typedText } from "../typed-text";
+import { wordsUnread } from "../words-unread";
+
+const MOST_COLUMNS = 4;
 
 /** What is not checked on a sheet without the column. */
 const NEEDED: readonly (readonly [ColumnKind, string])[] = [
@@ -34,6 +37,8 @@ export default defineRule({
     formers:
       "{standard} holds no least former for {rows} of the bars, such as {size}, so their bends and lengths were not checked: write the former that will be used",
     missing: "the sheet does not hold {facts}, so they were not checked",
+    columns:
+      "{columns} {hold} words in most rows under a heading that is not known, so nothing was read of them: choose what it is in the reading of the sheet, or write another heading",
     ownShapes:
       "{rows} of the shapes, such as {shape}, are no codes of {standard}, so they were not checked (rows {at}): write codes of the standard or paths, or enter the codes on the sheet Standard",
     shapes:
@@ -51,6 +56,14 @@ export default defineRule({
         const messageId = holdsShapeCodes(context.standard) ? "ownShapes" : "shapes";
         report({ messageId, outcome: "unsure", values });
       }
+    }
+    const unread = wordsUnread(sheet);
+    if (unread.length > 0) {
+      const named = unread.slice(0, MOST_COLUMNS).map((header) => `"${header}"`);
+      const columns = `${unread.length === 1 ? "column" : "columns"} ${named.join(", ")}`;
+      const more = unread.length > MOST_COLUMNS ? ` and ${unread.length - MOST_COLUMNS} more` : "";
+      const hold = unread.length === 1 ? "holds" : "hold";
+      report({ messageId: "columns", outcome: "unsure", values: { columns: columns + more, hold } });
     }
     const unmade = sheet.answers.those(lacksLeastFormer);
     const [unbent] = unmade;

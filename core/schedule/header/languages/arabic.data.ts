@@ -18,6 +18,7 @@ export const ARABIC: LanguageWords = {
     { kind: "shape", words: ["الشكل", "شكل", "رمز الشكل"] },
     { kind: "mass", words: ["الوزن", "وزن", "الوزن الكلي", "الوزن الاجمالي", "اجمالي الوزن"] },
     { kind: "totalLength", words: ["الطول الكلي"] },
+    { kind: "pour", words: ["الصبة", "صبة", "رقم الصبة", "مرحلة الصب"] },
     { kind: "remark", words: ["ملاحظات", "ملاحظة"] },
   ],
   parts: {

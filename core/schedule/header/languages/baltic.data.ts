@@ -8,6 +8,7 @@ export const BALTIC: LanguageWords = {
     { kind: "mark", words: ["pozicija", "positsioon", "zymuo"] },
     { kind: "member", words: ["elementas", "konstrukcija"] },
     { kind: "shape", words: ["forma", "kuju", "eskizas"] },
+    { kind: "pour", words: ["betonavimas", "betonavimo etapas", "betonesana", "betoneerimine"] },
     { kind: "remark", words: ["pastabos", "piezimes", "markused"] },
     { kind: "spacing", words: ["zingsnis", "solis", "samm"] },
     { kind: "grade", words: ["klase", "klass", "plieno klase"] },

@@ -26,6 +26,7 @@ export const CHINESE: LanguageWords = {
     { kind: "spacing", words: ["间距"] },
     { kind: "former", words: ["弯曲直径", "弯芯直径"] },
     { kind: "revision", words: ["版本"] },
+    { kind: "pour", words: ["浇筑段", "施工段", "流水段", "浇筑", "澆置", "澆置區"] },
     { kind: "remark", words: ["备注", "说明"] },
     { kind: "mark", words: ["編號", "鋼筋編號"] },
     { kind: "shape", words: ["形狀", "簡圖", "加工形狀"] },

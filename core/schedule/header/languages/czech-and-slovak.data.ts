@@ -12,6 +12,8 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
     { kind: "totalLength", words: ["celkova delka", "celkova dlzka"] },
     { kind: "shape", words: ["tvar"] },
     { kind: "mass", words: ["hmotnost", "celkova hmotnost"] },
+    { kind: "pour", words: ["betonaz", "etapa betonaze", "pracovni zaber"] },
+    { kind: "pour", words: ["etapa"], weak: true },
     { kind: "remark", words: ["poznamka"] },
   ],
   parts: {

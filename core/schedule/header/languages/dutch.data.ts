@@ -31,6 +31,8 @@ export const DUTCH: LanguageWords = {
         "buigdoorn ø",
       ],
     },
+    { kind: "pour", words: ["stort", "stortfase", "stortdeel", "stortnummer", "stortvak"] },
+    { kind: "pour", words: ["fase"], weak: true },
     { kind: "remark", words: ["opmerking", "opmerkingen"] },
   ],
   parts: {

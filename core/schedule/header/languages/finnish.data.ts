@@ -11,6 +11,8 @@ export const FINNISH: LanguageWords = {
     { kind: "totalLength", words: ["kokonaispituus"] },
     { kind: "mass", words: ["kokonaispaino", "kokonaismassa", "paino", "massa"] },
     { kind: "unitMass", words: ["metripaino"] },
+    { kind: "pour", words: ["valu", "valulohko", "valuvaihe", "valuosa"] },
+    { kind: "pour", words: ["lohko"], weak: true },
     { kind: "remark", words: ["huomautus", "huom"] },
     { kind: "spacing", words: ["jako", "k jako", "k/k", "jako k/k"] },
     { kind: "grade", words: ["teraslaji", "laatu"] },

@@ -9,6 +9,8 @@ export const GREEK: LanguageWords = {
     { kind: "member", words: ["δομικο στοιχειο", "στοιχειο", "μελος"] },
     { kind: "shape", words: ["σχημα", "μορφη", "σκαριφημα"] },
     { kind: "ignored", words: ["α/α"] },
+    { kind: "pour", words: ["σκυροδετηση", "σταδιο σκυροδετησης", "φαση σκυροδετησης"] },
+    { kind: "pour", words: ["σταδιο"], weak: true },
     { kind: "remark", words: ["παρατηρησεις"] },
     { kind: "spacing", words: ["αποσταση"] },
     { kind: "former", words: ["τυμπανο", "τυμπανο d", "διαμετρος τυμπανου"] },

@@ -8,6 +8,7 @@ export const HEBREW: LanguageWords = {
     { kind: "mark", words: ["מס פריט", "פריט", "סימון"] },
     { kind: "member", words: ["אלמנט", "רכיב"] },
     { kind: "shape", words: ["צורה"] },
+    { kind: "pour", words: ["יציקה", "שלב יציקה", "מספר יציקה"] },
     { kind: "remark", words: ["הערות"] },
     { kind: "spacing", words: ["מרווח"] },
     { kind: "ignored", words: ["מס", "שורה"] },

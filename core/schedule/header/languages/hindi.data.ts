@@ -12,6 +12,7 @@ export const HINDI: LanguageWords = {
     { kind: "length", words: ["लंबाई", "लम्बाई"] },
     { kind: "shape", words: ["आकार"] },
     { kind: "mass", words: ["वजन", "भार"] },
+    { kind: "pour", words: ["ढलाई"] },
     { kind: "remark", words: ["टिप्पणी"] },
     { kind: "mark", words: ["क्रम"] },
   ],

@@ -17,6 +17,8 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
     { kind: "shape", words: ["bentuk"] },
     { kind: "mass", words: ["berat", "berat total"] },
     { kind: "unitMass", words: ["berat per m", "berat satuan", "berat jenis"] },
+    { kind: "pour", words: ["pengecoran", "tahap cor", "tahap pengecoran", "zona cor"] },
+    { kind: "pour", words: ["tahap"], weak: true },
     { kind: "remark", words: ["keterangan", "catatan"] },
     { kind: "mark", words: ["kode tulangan", "no besi", "tipe"] },
     { kind: "shape", words: ["bentuk besi", "gambar", "sketsa"] },

@@ -47,7 +47,8 @@ export const ITALIAN: LanguageWords = {
     { kind: "grade", words: ["acciaio", "tipo acciaio", "classe acciaio"] },
     { kind: "spacing", words: ["passo", "interasse"] },
     // a casting of concrete
-    { kind: "pour", words: ["getto", "fase di getto", "no getto", "n getto"] },
+    { kind: "pour", words: ["getto", "fase di getto", "no getto", "n getto", "fase del getto"] },
+    { kind: "pour", words: ["fase"], weak: true },
     { kind: "remark", words: ["note", "osservazioni", "annotazioni"] },
   ],
   parts: {

@@ -17,6 +17,8 @@ export const JAPANESE: LanguageWords = {
     { kind: "mass", words: ["重量", "質量", "総重量", "総質量", "合計重量"] },
     { kind: "totalLength", words: ["総長", "総延長", "総長さ", "延長", "合計長さ"] },
     { kind: "former", words: ["曲げ内法直径", "曲げ直径", "折曲げ内法直径", "曲げ内径"] },
+    { kind: "pour", words: ["打設", "打設区画", "打設工区", "打設回"] },
+    { kind: "pour", words: ["工区"], weak: true },
     { kind: "remark", words: ["備考"] },
     { kind: "unitMass", words: ["単位重量", "単位質量", "単重"] },
     { kind: "spacing", words: ["ピッチ", "間隔"] },

@@ -18,6 +18,7 @@ export const KOREAN: LanguageWords = {
     { kind: "unitMass", words: ["단위중량", "단위 중량", "단위무게"] },
     { kind: "mass", words: ["중량", "총중량", "무게", "총 중량"] },
     { kind: "spacing", words: ["간격", "배근간격", "배치간격"] },
+    { kind: "pour", words: ["타설", "타설구간", "타설구역"] },
     { kind: "remark", words: ["비고"] },
     { kind: "remark", words: ["비고"] },
   ],

@@ -17,6 +17,8 @@ export const NORDIC: LanguageWords = {
     { kind: "shape", words: ["bockningstyp", "boyetype", "bojetype", "bukketype", "formkode"] },
     { kind: "mass", words: ["vikt", "vekt", "vaegt", "total vikt", "total vekt"] },
     { kind: "grade", words: ["stalsort", "kvalitet", "stalkvalitet", "armeringstype"] },
+    { kind: "pour", words: ["gjutetapp", "gjutning", "støp", "støpeetappe", "støbeetape", "støbning"] },
+    { kind: "pour", words: ["etapp", "etappe", "etape"], weak: true },
     { kind: "remark", words: ["anmarkning", "merknad", "bemaerkning", "anm"] },
   ],
   parts: {

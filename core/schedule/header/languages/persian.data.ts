@@ -8,6 +8,7 @@ export const PERSIAN: LanguageWords = {
     { kind: "mark", words: ["شماره", "پوزیسیون", "تیپ", "علامت"] },
     { kind: "member", words: ["المان", "عضو", "موقعیت"] },
     { kind: "shape", words: ["شکل", "فرم"] },
+    { kind: "pour", words: ["بتن ریزی", "مرحله بتن ریزی"] },
     { kind: "remark", words: ["توضیحات", "ملاحظات"] },
     { kind: "spacing", words: ["فاصله"] },
     { kind: "ignored", words: ["ردیف"] },

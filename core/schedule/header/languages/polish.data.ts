@@ -50,6 +50,8 @@ export const POLISH: LanguageWords = {
     },
     { kind: "grade", words: ["klasa stali", "gatunek stali", "stal", "gatunek"] },
     { kind: "spacing", words: ["rozstaw"] },
+    { kind: "pour", words: ["betonowanie", "etap betonowania", "dzialka robocza"] },
+    { kind: "pour", words: ["etap"], weak: true },
     { kind: "remark", words: ["uwagi", "uwaga"] },
   ],
   parts: {

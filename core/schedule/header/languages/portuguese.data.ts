@@ -38,6 +38,11 @@ export const PORTUGUESE: LanguageWords = {
     { kind: "unitMass", words: ["massa linear", "massa unitaria", "peso linear"] },
     { kind: "spacing", words: ["espacamento", "afastamento"] },
     { kind: "grade", words: ["tipo de aco", "classe", "categoria"] },
+    {
+      kind: "pour",
+      words: ["betonagem", "concretagem", "fase de betonagem", "etapa de concretagem", "fase de concretagem"],
+    },
+    { kind: "pour", words: ["fase", "etapa"], weak: true },
   ],
   parts: {
     count: ["quantidade", "quant", "qtd", "qtde"],

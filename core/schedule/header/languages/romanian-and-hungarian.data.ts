@@ -16,6 +16,8 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     { kind: "mass", words: ["masa totala", "greutate", "tomeg"] },
     { kind: "mark", words: ["marca", "pozitie", "nr marca"] },
     { kind: "shape", words: ["forma", "alak", "schita"] },
+    { kind: "pour", words: ["turnare", "etapa de turnare", "betonozas", "betonozasi utem"] },
+    { kind: "pour", words: ["etapa", "utem"], weak: true },
     { kind: "remark", words: ["observatii", "megjegyzes"] },
     { kind: "spacing", words: ["distanta", "kiosztas"] },
     { kind: "member", words: ["element", "szerkezet"] },

@@ -35,6 +35,11 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
         "масса м",
       ],
     },
+    {
+      kind: "pour",
+      words: ["захватка", "бетонирование", "этап бетонирования", "бетонування", "етап бетонування"],
+    },
+    { kind: "pour", words: ["этап", "етап", "очередь"], weak: true },
     { kind: "remark", words: ["примечание", "примечания"] },
     { kind: "mark", words: ["позиція"] },
     { kind: "remark", words: ["примітка", "прим"] },

@@ -9,6 +9,8 @@ export const SOUTH_SLAVIC: LanguageWords = {
     { kind: "member", words: ["element", "naziv elementa"] },
     { kind: "size", words: ["fi", "profil"] },
     { kind: "shape", words: ["oblik", "skica", "облик"] },
+    { kind: "pour", words: ["betoniranje", "faza betoniranja", "kampada"] },
+    { kind: "pour", words: ["faza"], weak: true },
     { kind: "remark", words: ["napomena", "opomba", "primedba", "забележка"] },
     { kind: "spacing", words: ["razmak", "korak"] },
     { kind: "grade", words: ["kvalitet", "vrsta celika", "celik", "jeklo"] },

@@ -62,6 +62,21 @@ export const SPANISH: LanguageWords = {
     { kind: "unitMass", words: ["peso por metro", "masa unitaria", "masa lineal", "peso kg/m"] },
     { kind: "spacing", words: ["separacion", "espaciamiento", "sep"] },
     { kind: "grade", words: ["tipo de acero", "calidad", "calidad del acero"] },
+    {
+      kind: "pour",
+      words: [
+        "vertido",
+        "tongada",
+        "hormigonado",
+        "fase de hormigonado",
+        "etapa de hormigonado",
+        "fase de vertido",
+        "colado",
+        "vaciado",
+        "no de vertido",
+      ],
+    },
+    { kind: "pour", words: ["fase", "etapa"], weak: true },
     { kind: "remark", words: ["observacion", "comentarios", "nota"] },
     {
       kind: "size",

@@ -8,6 +8,7 @@ export const THAI: LanguageWords = {
     { kind: "mark", words: ["หมายเลข", "เครื่องหมาย", "เบอร์"] },
     { kind: "member", words: ["ชิ้นส่วน", "ตำแหน่ง"] },
     { kind: "shape", words: ["รูปร่าง", "รูปแบบ", "แบบ"] },
+    { kind: "pour", words: ["เทคอนกรีต", "ครั้งที่เท"] },
     { kind: "remark", words: ["หมายเหตุ"] },
     { kind: "spacing", words: ["ระยะห่าง"] },
     { kind: "ignored", words: ["ลำดับ", "ลำดับที่"] },

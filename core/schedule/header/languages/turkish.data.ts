@@ -20,6 +20,8 @@ export const TURKISH: LanguageWords = {
     { kind: "unitMass", words: ["birim agirlik"] },
     { kind: "grade", words: ["celik sinifi", "sinif"] },
     { kind: "spacing", words: ["aralik"] },
+    { kind: "pour", words: ["beton dokumu", "dokum no", "dokum etabi", "beton dokum no"] },
+    { kind: "pour", words: ["etap"], weak: true },
     { kind: "remark", words: ["aciklamalar", "notlar", "dusunceler"] },
     { kind: "member", words: ["yapi elemani", "poz tanimi", "yeri"] },
   ],

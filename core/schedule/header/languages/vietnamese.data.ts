@@ -9,6 +9,7 @@ export const VIETNAMESE: LanguageWords = {
     { kind: "member", words: ["ten cau kien", "cau kien", "bo phan"] },
     { kind: "shape", words: ["hinh dang", "hinh dang kich thuoc", "quy cach", "kich thuoc"] },
     { kind: "ignored", words: ["stt", "tt"] },
+    { kind: "pour", words: ["dot do", "dot do be tong", "phan doan do"] },
     { kind: "remark", words: ["ghi chu"] },
     { kind: "spacing", words: ["khoang cach", "buoc"] },
     { kind: "grade", words: ["loai thep", "nhom thep", "mac thep"] },

@@ -50,7 +50,9 @@ describe("columns settled by words and arithmetic", () => {
     expect(codes(reading)).toEqual([]);
     expect(reading.held).toBeNull();
     expect(reading.proofs[0]?.isConfirmed).toBe(true);
-    const length = explainReading({ left: 0 }, reading).columns.find(({ kind }) => kind === "length");
+    const length = explainReading({ left: 0, cell: () => null }, reading).columns.find(
+      ({ kind }) => kind === "length",
+    );
     expect(length).toMatchObject({ column: "D", unit: "mm", by: "words", kept: 7, tested: 7 });
   });
 
