@@ -52,9 +52,14 @@ function nameMemberBySheet(sheet: Sheet, bars: readonly DraftRow[], guesses: She
 }
 
 const GRADE_TALK =
-  /\b(?:all|bars?|steel|rebar|reinforcement|grade|stahl|acier|betonstahl|armatures?)\b|钢筋/i;
+  /\b(?:all|bars?|steel|rebar|reinforcement|grade|stahl|acier|betonstahl|armatures?)\b|钢筋|çelik|\b(?:acero|acciaio|a[çc]o|wapening|betonstaal|stal|celik|armaduras?|ferr[io])\b/i;
 const GRADE_NAME =
   /\b(Fe\s?\d{3}\s?[A-Z]{0,2}|BSt\s?\d{3}\s?[A-Z]?|B\s?[45]\d0\s?[A-Z]{0,2}|HRB\s?\d{3}\s?E?|HPB\s?\d{3}|SD\s?\d{3}[A-Z]?|Grade\s?\d{2,3}\s?[A-Z]{0,2}|Gr\.?\s?\d{2,3}|G(?:40|60|75|80|100)|[DRH]?[235]\d0[NELWRP]{1,2})\b/;
+
+/** Names of grades that are no other word: they need no word for steel beside them. */
+const GRADE_ALONE = /\b(?:B\s?[45]\d0\s?[ABC]|B[45]\d0SD?|BSt\s?\d{3}|FeB\s?\d{2}\s?[Kk]|FeE\s?\d{3})\b/;
+/** of older sheets (common practice): Italian and Dutch FeB44k, French FeE500, Turkish S420 */
+const GRADE_ABROAD = /\b(FeB\s?\d{2}\s?[Kk]|FeE\s?\d{3}|S\s?(?:220|420|500))\b/;
 
 function gradeFromNotes(
   bars: readonly DraftRow[],
@@ -63,8 +68,8 @@ function gradeFromNotes(
   guesses: SheetGuess[],
 ): boolean {
   for (const { row, text } of notes) {
-    if (!GRADE_TALK.test(text)) continue;
-    const found = GRADE_NAME.exec(text)?.[1];
+    const found = GRADE_NAME.exec(text)?.[1] ?? GRADE_ABROAD.exec(text)?.[1];
+    if (!GRADE_TALK.test(text) && !GRADE_ALONE.test(text)) continue;
     if (found === undefined) continue;
     const grade = gradeNamed(found, standard);
     let given = 0;
