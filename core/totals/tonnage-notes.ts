@@ -1,4 +1,5 @@
 import { counted } from "../units/counted";
+import { poursAlikeWords } from "./pours-alike";
 import type { ReckonedTonnage } from "./reckon-tonnage";
 import type { NotInTotal } from "./row-mass";
 import type { SumBeyond } from "./sum-beyond";
@@ -21,6 +22,7 @@ export function tonnageNotes({
   if (held !== null) notes.push(`totals are held back, since they may be wrong: ${held}`);
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
+  if (groupedBy === "pour") notes.push(...poursAlikeWords(tonnage.pours.map(({ pour }) => pour)));
   if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted), ...hiddenWords(hidden));
   if (held === null && beyond !== null) notes.push(beyondWords(beyond, tonnage.total));
