@@ -101,7 +101,7 @@ describe("the workbench", () => {
     const bar = pane().locator(".bar");
     await expect.poll(() => bar.locator(".bar-title").textContent()).toContain("mark 0202");
     // BS 8666:2005 shape 21: A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to 2800
-    expect(await bar.locator("dl").textContent()).toMatch(/Cut length\s*2800 mm/);
+    expect(await bar.locator("dl").textContent()).toMatch(/Length by dimensions\s*2800 mm/);
     const drawing = bar.locator("svg.bar-drawing");
     expect(await drawing.getAttribute("aria-label")).toContain("0202");
     expect(await drawing.textContent()).toMatch(/700.*1450|1450.*700/);

@@ -1,5 +1,6 @@
 import { barCount } from "../../../core/bar/bar-count";
 import { BarFacts } from "../../../core/bar/bar-facts";
+import { barLength } from "../../../core/bar/bar-length";
 import { barMass, rowMass } from "../../../core/bar/bar-mass";
 import { SheetFacts } from "../../../core/bar/sheet-facts";
 import type { ScheduleReading } from "../../../core/schedule/bar-row";
@@ -78,12 +79,14 @@ function factLines(facts: BarFacts, standard: Standard): BarView["facts"] {
   const add = (name: string, value: string | null): void => {
     if (value !== null) lines.push({ name, value });
   };
-  add("Cut length", cut === null ? null : length(cut.length));
+  add("Length by dimensions", cut === null ? null : length(cut.length));
   add("As typed", row.length === null || row.length === cut?.length ? null : length(row.length));
   add("On the centre line", exactLength === null ? null : length(Math.round(exactLength * 10) / 10));
   const isStraight = path?.kind === "planar" && path.turns.length === 0;
   if (!isStraight) add("Former", formerText(row.former, leastFormer?.value ?? null, length));
-  const by = cut === null ? "as typed" : "by cut length";
+  const weighed = barLength(facts, "to weigh");
+  const isAsMade = !isRefusal(weighed) && weighed.from === "computed";
+  const by = isAsMade ? "by dimensions" : "as typed";
   add(`Mass of one, ${by}`, kilograms(barMass(facts, "to weigh"), 2));
   add("Number", isRefusal(count) ? null : String(count));
   add(`Mass of the row, ${by}`, kilograms(rowMass(facts, "to weigh"), 1));

@@ -80,7 +80,7 @@ function totalsTable(model: PoursModel, totals: TotalsView): TemplateResult {
   };
   const isOnly = (pour: string): boolean => pours !== null && pours.length === 1 && pours[0] === pour;
   return html`
-    <p class="hint">Tonnes by cut length; waste is not in it. Pages, the copy and the CSV are of the ${totals.groupedBy}s ticked.</p>
+    <p class="hint">Tonnes by the lengths that the dimensions make; waste is not in it. Pages, the copy and the CSV are of the ${totals.groupedBy}s ticked.</p>
     <div class="wide" role="region" aria-label="Tonnes by ${totals.groupedBy} and size" tabindex="0">
       <table>
         <thead>

@@ -344,7 +344,7 @@ describe("PaneModel", () => {
     book.tellSelection({ sheet: "Bars", row: 1, column: 3 });
     await expect.poll(() => model.state.bar?.row).toBe(2);
     // A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to the next 25
-    expect(model.state.bar?.facts).toContainEqual({ name: "Cut length", value: "2800 mm" });
+    expect(model.state.bar?.facts).toContainEqual({ name: "Length by dimensions", value: "2800 mm" });
     expect(model.state.bar?.facts.find(({ name }) => name === "Former")?.value).toMatch(/40 mm.*64 mm/);
     expect(model.state.bar?.svg).toMatch(/^<svg /);
   });
@@ -424,7 +424,7 @@ describe("PaneModel", () => {
     book.tellChange({ sheet: "Bars", firstRow: 1, lastRow: 1 });
     // 100 more than 2786 up to the next 25
     await expect
-      .poll(() => model.state.bar?.facts.find(({ name }) => name === "Cut length")?.value)
+      .poll(() => model.state.bar?.facts.find(({ name }) => name === "Length by dimensions")?.value)
       .toBe("2900 mm");
   });
 
@@ -560,7 +560,7 @@ describe("PaneModel", () => {
     const cut = async () => {
       book.tellSelection({ sheet: "Bars", row: 2, column: 0 });
       await expect.poll(() => model.state.bar?.row).toBe(3);
-      return model.state.bar?.facts.find(({ name }) => name === "Cut length")?.value;
+      return model.state.bar?.facts.find(({ name }) => name === "Length by dimensions")?.value;
     };
     expect(guesses()).toMatchObject([{ severity: "doubtful", guess: "H3" }]);
     expect(await cut()).toBeUndefined();
