@@ -92,6 +92,7 @@ import plainSizeUnusual from "./plain-size-unusual";
 import radiusSuppliedStraight from "./radius-supplied-straight";
 import readingFailed from "./reading-failed";
 import rowEnteredTwice from "./row-entered-twice";
+import saidToWait from "./said-to-wait";
 import sameBarInTwoLists from "./same-bar-in-two-lists";
 import settingsUnread from "./settings-unread";
 import shapeCodeUnpadded from "./shape-code-unpadded";
@@ -203,6 +204,7 @@ export const RULES: readonly Rule[] = [
   formulasUncalculated,
   readingFailed,
   supersededRevision,
+  saidToWait,
   outdatedWaiver,
   settingsUnread,
   unsafeRuleOff,

@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { shortened } from "../../schedule/cells/longest-text";
 import { remember } from "../../schedule/cells/remember";
 import { type RemarkVoid, remarkVoid } from "../../schedule/cells/says-void";
+import { saysWait } from "../../schedule/cells/says-wait";
 import { BookRevisions } from "../book-revisions";
 import { defineRule } from "../rule";
 
@@ -71,7 +72,7 @@ export default defineRule({
       } else if (row.superseded === true && row.supersededBy == null) {
         const at = saidBy(row.remark ?? "") === "bar" ? "remark" : "size";
         report({ messageId: "left", row: facts, at, values: { mark } });
-      } else if (row.remark !== null && saidBy(row.remark) === "perhaps") {
+      } else if (row.remark !== null && saidBy(row.remark) === "perhaps" && !saysWait(row.remark)) {
         const values = { mark, remark: shortened(row.remark) };
         report({
           messageId: "asks",

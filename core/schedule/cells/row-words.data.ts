@@ -10,6 +10,8 @@ export type RowWordUse =
   | "ditto"
   | "blank"
   | "superseded"
+  /** a remark that the bar is to wait: not cut, bent or sent until somebody says so */
+  | "to-wait"
   | "what-supersedes"
   | "what-is-superseded"
   | "count-unit"
@@ -373,6 +375,60 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         ...["ευθυγραμμη", "ευθυγραμμο", "rechte", "rechtes", "diritto", "diritta", "reto", "reta"],
         ...["пряма", "прави", "prava", "prosta", "proste", "rovna", "raka", "rettlinjet", "suorat"],
         ...["dogru", "thang", "lurus", "ตรง", "ישר", "مستقیم", "सीधी", "sirge", "taisns", "tiesus"],
+      ],
+    },
+    {
+      // English, German, French, Spanish, Italian, Portuguese, Dutch, Polish and Turkish, from memory
+      use: "to-wait",
+      words: [
+        "hold",
+        "on hold",
+        "awaiting",
+        "do not make",
+        "don't make",
+        "dont make",
+        "do not cut",
+        "don't cut",
+        "do not bend",
+        "don't bend",
+        "do not fabricate",
+        "don't fabricate",
+        "do not use",
+        "not to be made",
+        "not released",
+        "gesperrt",
+        "sperre",
+        "nicht fertigen",
+        "nicht biegen",
+        "nicht schneiden",
+        "noch nicht freigegeben",
+        "nicht freigegeben",
+        "zuruckgestellt",
+        "wartet auf",
+        "en attente",
+        "ne pas fabriquer",
+        "ne pas faconner",
+        "ne pas couper",
+        "en espera",
+        "no fabricar",
+        "no cortar",
+        "no doblar",
+        "pendiente de",
+        "retenido",
+        "in sospeso",
+        "in attesa",
+        "non produrre",
+        "non piegare",
+        "em espera",
+        "nao fabricar",
+        "nao cortar",
+        "in de wacht",
+        "niet maken",
+        "niet buigen",
+        "wstrzymane",
+        "nie wykonywac",
+        "beklemede",
+        "uretilmeyecek",
       ],
     },
     {
