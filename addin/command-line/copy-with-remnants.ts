@@ -6,6 +6,7 @@ import {
   remnantBooking,
   type SizePlan,
 } from "../../core/cutting";
+import { isAmongHeld, type NotToMake } from "../../core/jobs";
 import type { Sheet } from "../../core/schedule";
 import { isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
@@ -28,6 +29,7 @@ export interface CutToBook {
   readonly standard: Standard;
   /** the schedules that were planned */
   readonly sheets: readonly Sheet[];
+  readonly notToMake: readonly NotToMake[];
   /** the same steel is booked a second time on purpose */
   readonly isAgain: boolean;
 }
@@ -56,7 +58,7 @@ export function copyWithRemnants(cut: CutToBook): { bytes: Uint8Array; said: str
   const twice = bookedTwice(booked, own);
   if (twice !== null && !isAgain)
     throw new InputRefused(`${twice}; nothing was written, --again does it all the same`);
-  const booking = remnantBooking(book.read(name), standard, groups, leastRemnant);
+  const booking = remnantBooking(book.read(name), standard, groups, leastRemnant, isAmongHeld(cut.notToMake));
   if (isRefusal(booking)) throw new InputRefused(refusalText(booking));
   const writes = booking.edits.map(({ cell, to }) => ({ ...parseAddress(cell)!, value: to }));
   const kept = settingPieces(SETTING_NAMES.cutLists, bookedCutsText(booked, own));

@@ -10,12 +10,10 @@ import {
   readForCutting,
   shopNotes,
 } from "../../core/jobs";
-import type { ScheduleReading } from "../../core/schedule";
-import type { Standard } from "../../core/standards";
 import { scheduleHead } from "../../core/tickets";
 import { isRefusal } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
-import type { PageHead } from "../print/print-page";
+import { headOfSchedules } from "../print/head-of-schedules";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -72,7 +70,15 @@ export const cutplan: Command = {
     if (target !== null) {
       if (isWorkbookName(target)) {
         const { leastRemnant } = supply;
-        const copied = { book, groups, leastRemnant, standard, sheets, isAgain: given.flag("again") };
+        const copied = {
+          book,
+          groups,
+          leastRemnant,
+          standard,
+          sheets,
+          notToMake,
+          isAgain: given.flag("again"),
+        };
         const { bytes, said } = copyWithRemnants(copied);
         writeCopy(target, bytes);
         for (const line of said) streams.note(line);
@@ -80,9 +86,13 @@ export const cutplan: Command = {
         const { endCrop, kerf } = supply;
         const namesSheets = sheets.length > 1;
         const facts = { refused, notToMake, namesSheets, toBuy, endCrop, kerf, unit: standard.unit };
-        const [first] = read.schedules;
+        const heads = read.schedules.map(({ reading }) => scheduleHead(reading));
         const leftOut = [...narrowedTo(filter), ...read.notes, ...notes];
-        writePage(path, target, cutListPage(groups, { ...headOf(first?.reading, standard), leftOut }, facts));
+        writePage(
+          path,
+          target,
+          cutListPage(groups, { ...headOfSchedules(heads, standard.id), leftOut }, facts),
+        );
       }
       streams.note(`written: ${target}`);
     }
@@ -105,14 +115,4 @@ function refuseUnread(refused: readonly RefusedRow[]): void {
   if (isKnown) return;
   const more = refused.length === 1 ? "" : `; ${refused.length - 1} more rows likewise`;
   throw new InputRefused(`nothing can be planned: ${refusedText({ ...first, sheet: null })}${more}`);
-}
-
-function headOf(reading: ScheduleReading | undefined, standard: Standard): PageHead {
-  const head = reading === undefined ? null : scheduleHead(reading);
-  return {
-    job: head?.job ?? null,
-    schedule: head?.schedule ?? null,
-    revision: head?.revision ?? null,
-    standard: standard.id,
-  };
 }

@@ -9,6 +9,7 @@ import {
   shopNotes,
   ticketsOf,
 } from "../../core/jobs";
+import { isOfSeveral } from "../print/is-of-several";
 import { loadsPage } from "../print/loads-page";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
@@ -64,7 +65,11 @@ export const loads: Command = {
       streams.note(`written: ${target}`);
     }
     if (given.flag("json")) streams.result(JSON.stringify(jsonLoads(made.loads)));
-    else printLoads(made.loads, standard.unit, streams, { isSummary: given.flag("summary") });
+    else {
+      const isSummary = given.flag("summary");
+      const isSeveral = isOfSeveral(labels.bundles.bundles);
+      printLoads(made.loads, standard.unit, streams, { isSummary, isSeveral });
+    }
     return made.loads.left.length > 0 || tickets.some(isUnmakeable) ? 1 : 0;
   },
 };

@@ -30,7 +30,7 @@ export function jsonPlan({ groups, refused, notToMake }: PlanTold, unit: LengthU
   return {
     groups: groups.map((group) => jsonGroup(group, out)),
     refused: refused.map((row) => jsonRefused(row, out, unit)),
-    notToMake,
+    notToMake: notToMake.map(({ schedule: _, ...row }) => row),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Bundle, Loads, LorryLimits } from "../../core/totals";
+import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { parseLength } from "../../core/units/parse-length";
 import { printMass } from "../../core/units/print-mass";
@@ -40,7 +41,7 @@ export function printLoads(
   for (const { number, day, loading, mass } of loads) {
     const pours = [...new Set(loading.map(({ item }) => item.pour ?? "no pour"))].reverse();
     streams.result(
-      `load ${number}, ${day ?? "no day written"}: ${loading.length} bundles, ${printMass(mass, unit, 1)}, ${pours.join(", ")}`,
+      `load ${number}, ${day ?? "no day written"}: ${counted(loading.length, "bundle")}, ${printMass(mass, unit, 1)}, ${pours.join(", ")}`,
     );
     for (const bundle of loading)
       if (!isSummary || (bundle.item.held ?? []).length > 0) streams.result(`  ${words(bundle)}`);

@@ -3,6 +3,7 @@ import { notToldWords } from "../../core/audit/not-told-words";
 import type { Workshop } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import type { Ticket } from "../../core/tickets";
+import { headOfSchedules } from "../print/head-of-schedules";
 import type { PageHead } from "../print/print-page";
 import { InputRefused } from "./input-refused";
 
@@ -13,12 +14,11 @@ export function pageHead(
   standard: Standard,
   leftOut: readonly string[],
 ): PageHead {
-  const head = made[0]?.head ?? null;
   return {
-    job: head?.job ?? null,
-    schedule: head?.schedule ?? null,
-    revision: head?.revision ?? null,
-    standard: standard.id,
+    ...headOfSchedules(
+      made.map(({ head }) => head),
+      standard.id,
+    ),
     notTold: report.waivers.map(notToldWords),
     leftOut,
   };

@@ -1,4 +1,5 @@
 import type { Bundle, Bundles } from "../../core/totals";
+import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
 import { printMass } from "../../core/units/print-mass";
 import { html, type Markup } from "./html";
@@ -8,25 +9,25 @@ import { setLength } from "./set-length";
 
 /** Labels for every bundle and the loading list: last fixed is loaded first. */
 export function bundleLabelsPage(bundles: Bundles, head: PageHead, unit: LengthUnit = "mm"): string {
-  const labels = bundles.bundles.map((bundle) => label(bundle, head, unit));
   const isSeveral = isOfSeveral(bundles.bundles);
+  const labels = bundles.bundles.map((bundle) => label(bundle, head, unit, isSeveral));
   const rows = bundles.loading.map((bundle) => loadingRow(bundle, unit, isSeveral));
   const mass = bundles.bundles.reduce((sum, bundle) => sum + bundle.mass, 0);
   return printPage("Bundle labels and loading list", head, [
     html`<section class="labels" aria-label="Bundle labels">${labels}</section>
 <h2>Loading list</h2>
-<p class="note">In the order of loading: what is fixed last goes on first. ${bundles.bundles.length} bundles, ${printMass(mass, unit, 1)}. Lift by rated slings, never by the tying wire.</p>
+<p class="note">In the order of loading: what is fixed last goes on first. ${counted(bundles.bundles.length, "bundle")}, ${printMass(mass, unit, 1)}. Lift by rated slings, never by the tying wire.</p>
 <table><thead><tr>${isSeveral ? html`<th>Schedule</th>` : html``}<th>Pour</th><th>Member</th><th>Mark</th><th>Bundle</th><th class="number">Bars</th><th class="number">Mass</th></tr></thead>
 <tbody>${rows}</tbody></table>`,
   ]);
 }
 
-function label(bundle: Bundle, head: PageHead, unit: LengthUnit): Markup {
+function label(bundle: Bundle, head: PageHead, unit: LengthUnit, isSeveral: boolean): Markup {
   const { item } = bundle;
   const mark = item.mark ?? "no mark";
   const revision = item.revision ?? head.revision;
   const reference = [
-    item.schedule ?? head.schedule ?? head.job ?? "schedule not named",
+    item.schedule ?? (isSeveral ? null : head.schedule) ?? head.job ?? "schedule not named",
     revision === null ? "no revision" : `rev. ${revision}`,
   ];
   const warning = bundle.overLimit

@@ -6,7 +6,7 @@ import {
   type SizePlan,
   type StockToBuy,
 } from "../../core/cutting";
-import { type NotToMake, notToMakeText } from "../../core/jobs";
+import { isAmongHeld, type NotToMake, notToMakeText } from "../../core/jobs";
 import type { LengthUnit } from "../../core/standards";
 import { counted } from "../../core/units/counted";
 import { tonnesOf } from "../../core/units/print-mass";
@@ -93,21 +93,22 @@ function groupSection(group: CutListGroup, { endCrop, kerf, unit, notToMake }: C
   const remnants = plan.bars - plan.barsBought;
   const own = remnants === 0 ? "" : ` and ${counted(remnants, "remnant")} on hand`;
   const crop = endCrop > 0 ? ` Crop ${cutLengthWords(endCrop, unit)}${mm(unit)} off each bar first.` : "";
-  const held = new Set(notToMake.filter(({ size }) => size === group.size).map(({ mark }) => mark));
+  const isAmong = isAmongHeld(notToMake);
+  const isHeld = (mark: string): boolean => isAmong(group.size, mark);
   const saw = kerf > 0 ? ` Each cut takes ${cutLengthWords(kerf, unit)}${mm(unit)}.` : "";
   return html`<section>
 <h2>Size ${nameOf(group)}</h2>
 <p>${bought} to buy${own} for ${counted(plan.pieces, "piece")}, ${proof}; ${(plan.wasteRatio * 100).toFixed(1)} % of the stock is left over.${crop}${saw}</p>
 <table><thead><tr><th class="number">Bars</th><th class="number">Stock${mm(unit)}</th><th>Stops, in order: pieces of each bar, marks (pieces in all)</th><th class="number">Rest${mm(unit)}</th><th>Rest goes to</th><th>Done</th></tr></thead>
-<tbody>${list.map((row) => listRow(row, unit, held))}</tbody></table>
+<tbody>${list.map((row) => listRow(row, unit, isHeld))}</tbody></table>
 </section>
 `;
 }
 
-function listRow(row: CutListRow, unit: LengthUnit, held: ReadonlySet<string | null>): Markup {
+function listRow(row: CutListRow, unit: LengthUnit, isHeld: (mark: string) => boolean): Markup {
   const stops = row.stops.map(
     ({ length, perBar, marks }) =>
-      html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})${held.has(mark) ? " HOLD" : ""}`).join(", ")}</div>`,
+      html`<div><strong>${perBar} × ${cutLengthWords(length, unit)}</strong> ${marks.map(({ mark, count }) => `${mark} (${count})${isHeld(mark) ? " HOLD" : ""}`).join(", ")}</div>`,
   );
   const remnant = row.fromRemnant ? html` <b>remnant</b>` : html``;
   const heats = row.heats.length === 0 ? html`` : html`<div>${heatWords(row.heats)}</div>`;

@@ -13,18 +13,19 @@ export function loadsPage({ loads, left }: Loads, head: PageHead, unit: LengthUn
   const isSeveral = isOfSeveral(bundles);
   return printPage("Loading lists", head, [
     html`<p class="warning">The lorry's own plate, the driver's lashing and the rules of the road govern. Lift by rated slings, never by the tying wire; nobody stands under a load.</p>`,
-    heldSection(bundles),
+    heldSection(bundles, isSeveral),
     leftSection(left, unit, isSeveral),
     ...loads.map((load) => loadSection(load, unit, isSeveral)),
   ]);
 }
 
 /** Bars that stand on the lists below, and must not leave the yard as they are. */
-function heldSection(bundles: readonly Bundle[]): Markup {
+function heldSection(bundles: readonly Bundle[], isSeveral: boolean): Markup {
   const items = [...new Set(bundles.map(({ item }) => item))].filter(({ held = [] }) => held.length > 0);
   if (items.length === 0) return html``;
   const rows = items.map(
-    ({ mark, size, held = [] }) => html`<li>${mark ?? "no mark"} ${size}: ${held.join("; ")}</li>`,
+    ({ schedule, mark, size, held = [] }) =>
+      html`<li>${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}: ${held.join("; ")}</li>`,
   );
   return html`<section class="refused"><h2>Not to be made or sent until cleared</h2>
 <p>They stand on the lists below, marked HOLD.</p><ul>${rows}</ul></section>

@@ -13,6 +13,8 @@ export interface CutRow {
   readonly sheet: string;
   /** address of its length, or of what stands for it */
   readonly cell: string;
+  /** the reference of its schedule; where it has none the sheet stands for it */
+  readonly schedule?: string | null;
   /** the sheet's own row, where it is known beside the cell */
   readonly row?: number;
   /** why its shape alone cannot be made as it stands */

@@ -13,6 +13,7 @@ import {
 } from "./cutting-question";
 import type { CuttingSupply } from "./cutting-supply";
 import { drawBars, type HeatPieces, heatsOfRows } from "./heats";
+import { pieceNames } from "./piece-names";
 import { planCutting } from "./plan-cutting";
 import { SharedTime } from "./shared-time";
 
@@ -61,6 +62,7 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
   const notes = [...supply.notes];
   const held = new Map<Stock, number>();
   const steels = bySteel(rows);
+  const nameOf = pieceNames(rows);
   const time = new SharedTime(TIME, steels.length);
   for (const { size, grade, rows: ofSteel } of steels) {
     const lines = supply.linesOf(size);
@@ -83,10 +85,10 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
     if (planned.plan === null || planned.plan.pieces === 0) continue;
     const drawn = drawBars(usable, planned.plan, held);
     const saysHeats = drawn.some((bars) => bars.some(({ heat }) => heat !== null));
-    const pieces = planned.rows.map(({ mark, length, count }) => ({
-      mark: mark ?? "no mark",
-      length,
-      count,
+    const pieces = planned.rows.map((row) => ({
+      mark: nameOf(row),
+      length: row.length,
+      count: row.count,
     }));
     const list = cutList(planned.plan, pieces, supply.leastRemnant, saysHeats ? drawn : []);
     const heats = saysHeats ? heatsOfRows(planned.plan, planned.rows, drawn) : [];

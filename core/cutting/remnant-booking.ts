@@ -14,6 +14,7 @@ import type { Standard } from "../standards/port";
 import { defineRefusal, type Refusal } from "../units/refusal";
 import { freeRemnantRows } from "./free-remnant-rows";
 import type { SizePlan } from "./plan-by-size";
+import { type IsHeld, withoutHeld } from "./without-held";
 
 const noCountColumn = defineRefusal(
   "remnants-without-count",
@@ -58,9 +59,11 @@ export interface RemnantBooking {
 export function remnantBooking(
   sheet: Sheet,
   standard: Standard,
-  plans: readonly SizePlan[],
+  all: readonly SizePlan[],
   leastRemnant: number,
+  isHeld: IsHeld = () => false,
 ): RemnantBooking | Refusal {
+  const { firm: plans, notes: ofHeld } = withoutHeld(all, isHeld);
   const sections = findSections(sheet);
   const held = heldLines(sheet, standard, sections);
   const ofSize = (size: string, length: number): HeldLine[] =>
@@ -82,7 +85,7 @@ export function remnantBooking(
     if (known === undefined) added.push(rest);
     else known.after += rest.count;
   }
-  return written(sheet, sections, held, added, notes);
+  return written(sheet, sections, held, added, [...notes, ...ofHeld]);
 }
 
 /** mm: noise of inch conversions */

@@ -6,6 +6,7 @@ import { readPieceList } from "../cutting/read-piece-list";
 import { rowsToCut } from "../cutting/rows-to-cut";
 import { type StockToBuy, stockToBuy } from "../cutting/stock-to-buy";
 import type { ScheduleReading } from "../schedule/bar-row";
+import { scheduleHead } from "../schedule/schedule-head";
 import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
 import type { ReadSheet } from "../totals/reckon-tonnage";
@@ -48,10 +49,12 @@ export function cutListOf(asked: CutListQuestion): CutListJob {
 /** What schedules and plain lists ask to be cut, row by row. */
 export function piecesOf({ schedules, standard, listed }: CutListQuestion): PiecesOfBook {
   const isSeveral = schedules.length > 1;
-  const read = schedules.map(({ sheet, reading }) => ({
-    name: sheet.name,
-    ...rowsToCut(sheet, reading, standard),
-  }));
+  const read = schedules.map(({ sheet, reading }) => {
+    const head = scheduleHead(reading);
+    const { rows, ...others } = rowsToCut(sheet, reading, standard);
+    const schedule = head.schedule ?? head.drawing;
+    return { name: sheet.name, ...others, rows: rows.map((row) => ({ ...row, schedule })) };
+  });
   return {
     rows: [...(listed?.rows ?? []), ...read.flatMap(({ rows }) => rows)],
     refused: [...(listed?.refused ?? []), ...read.flatMap(({ refused }) => refused)],

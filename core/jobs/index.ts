@@ -34,7 +34,7 @@ export { ofAnotherJobWords } from "./many/of-another-job-words";
 export type { ScheduleEntry } from "./many/schedule-entry";
 export { unknownFilter } from "./many/unknown-filter";
 export { measuredFindings } from "./measured";
-export { type NotToMake, notToMakeText, piecesNotToMake } from "./not-to-make";
+export { isAmongHeld, type NotToMake, notToMakeText, piecesNotToMake } from "./not-to-make";
 export {
   type JobQuestion,
   type OpenedBook,

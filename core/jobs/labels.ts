@@ -28,6 +28,7 @@ export function labelsOf(tickets: readonly Ticket[], limit: number | null): Labe
   if (limit === null) return limitUnknown({});
   if (!(limit > 0) || !Number.isFinite(limit)) return noLimit({ limit });
   const items = tickets.flatMap((ticket) => bundleItem(ticket) ?? []);
+  const isSeveral = new Set(items.map(({ schedule }) => schedule ?? null)).size > 1;
   const left = tickets.filter((ticket) => bundleItem(ticket) === null);
   const named = left.slice(0, MOST_NAMED).map(({ mark, sheet, row }) => mark ?? `${sheet} row ${row}`);
   const more = left.length > MOST_NAMED ? ` and ${left.length - MOST_NAMED} more` : "";
@@ -37,10 +38,13 @@ export function labelsOf(tickets: readonly Ticket[], limit: number | null): Labe
       ...(left.length === 0
         ? []
         : [`in no bundle, without count, length or mass: ${named.join(", ")}${more}`]),
-      ...items.flatMap(({ mark, size, held = [] }) =>
+      ...items.flatMap(({ schedule, mark, size, held = [] }) =>
         held
           .slice(0, 1)
-          .map((why) => `not to be made or sent until cleared: ${mark ?? "no mark"} ${size}: ${why}`),
+          .map(
+            (why) =>
+              `not to be made or sent until cleared: ${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}: ${why}`,
+          ),
       ),
     ],
   };

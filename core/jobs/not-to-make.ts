@@ -7,6 +7,7 @@ import { counted } from "../units/counted";
 export interface NotToMake {
   readonly size: string;
   readonly mark: string | null;
+  readonly schedule?: string | null;
   readonly count: number;
   readonly sheet: string;
   /** address of its length */
@@ -18,10 +19,21 @@ export interface NotToMake {
 /** The rows of a cut list that are not to be made until somebody clears them: by the findings of their sheets, or by their shape. */
 export function piecesNotToMake(rows: readonly CutRow[], holdsOfRow: HoldsOfRow): NotToMake[] {
   return rows.flatMap((piece) => {
-    const { size, mark, count, sheet, cell, unmade } = piece;
+    const { size, mark, schedule = null, count, sheet, cell, unmade } = piece;
     const [why = unmade] = holdsOfRow(sheet, rowOfPiece(piece));
-    return why === undefined ? [] : [{ size, mark, count, sheet, cell, why }];
+    return why === undefined ? [] : [{ size, mark, schedule, count, sheet, cell, why }];
   });
+}
+
+/** Tells the pieces of a plan that are among these. */
+export function isAmongHeld(notToMake: readonly NotToMake[]): (size: string, mark: string) => boolean {
+  const held = new Set<string>();
+  for (const { size, mark, schedule, sheet } of notToMake) {
+    const name = mark ?? "no mark";
+    // a plan of several schedules calls its pieces by both
+    held.add(JSON.stringify([size, name])).add(JSON.stringify([size, `${schedule ?? sheet} ${name}`]));
+  }
+  return (size, mark) => held.has(JSON.stringify([size, mark]));
 }
 
 /** "H16, mark 01, 10 bars, Slab!G5: former 40 mm is below the least 64 mm for H16" */

@@ -9,6 +9,7 @@ import {
 } from "../../../core/jobs";
 import type { HeatsOfRow, Ticket } from "../../../core/tickets";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { headOfSchedules } from "../../print/head-of-schedules";
 import type { PageHead } from "../../print/print-page";
 import type { Streams } from "../streams";
 import { leftOutNotes } from "./cut-job";
@@ -16,11 +17,10 @@ import type { JobAsked } from "./job-asked";
 import { openBooks, questionOf } from "./open-books";
 import type { JobRead } from "./read-job";
 
-/** The head of pages over many schedules: the job where all say the same, and no one schedule. */
+/** The head of pages over many schedules: the job where all say the same, and each schedule. */
 export function jobHead(all: readonly Ticket[], standard: string, leftOut: readonly string[]): PageHead {
-  const jobs = new Set(all.map(({ head }) => head.job));
-  const job = jobs.size === 1 ? (all[0]?.head.job ?? null) : null;
-  return { job, schedule: null, revision: null, standard, leftOut };
+  const heads = all.map(({ head }) => head);
+  return { ...headOfSchedules(heads, standard), leftOut };
 }
 
 /** The tickets of one book of a job. */

@@ -1,5 +1,12 @@
 import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
-import { cutListOf, holdsOf, notToMakeText, piecesNotToMake, piecesOf } from "../../../core/jobs";
+import {
+  cutListOf,
+  holdsOf,
+  isAmongHeld,
+  notToMakeText,
+  piecesNotToMake,
+  piecesOf,
+} from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import type { Workshop } from "../../../core/shop";
 import { tonnesOf } from "../../../core/units/print-mass";
@@ -53,7 +60,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       ...notes,
       ...notToMake.map((row) => `not to be made until cleared: ${notToMakeText(row, false)}`),
     ],
-    remnants: remnantView(asked, groups, supply.leastRemnant),
+    remnants: remnantView(asked, groups, supply.leastRemnant, isAmongHeld(notToMake)),
   };
 }
 
@@ -69,12 +76,13 @@ function remnantView(
   }: CutListQuestion,
   groups: readonly SizePlan[],
   leastRemnant: number,
+  isHeld: (size: string, mark: string) => boolean,
 ): RemnantView {
   const cut = cutOf(sheet.name, groups, new Date().toISOString().slice(0, 10));
   const name = shopSheet?.name ?? null;
   const none = { shopSheet: name, changes: [], edits: [], headingRow: null, notes: [], leastRemnant, cut };
   if (shopSheet === null) return { ...none, problem: null };
-  const booking = remnantBooking(shopSheet, report.standard, groups, leastRemnant);
+  const booking = remnantBooking(shopSheet, report.standard, groups, leastRemnant, isHeld);
   if (isRefusal(booking)) return { ...none, problem: refusalText(booking) };
   return { ...none, ...booking, problem: null };
 }

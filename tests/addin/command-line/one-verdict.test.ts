@@ -109,6 +109,58 @@ describe("one verdict of a bar on every paper", () => {
     expect(await heldOn(book("lacks.xlsx", [SOUND, NO_B, link("03"), link("04")]))).toEqual(onAll("07"));
   });
 
+  it("should book no rest of a bar whose pieces are on HOLD, and name it", async () => {
+    const path = book("rests.xlsx", [SOUND, WIDE]);
+    const run = await barwright([
+      "cutplan",
+      path,
+      "--standard",
+      "BS8666:2005",
+      "--out",
+      at("rests-booked.xlsx"),
+    ]);
+    // 12000 - 6 x 1450 = 3300; 12000 - 10 x 975 = 2250
+    expect(run.err).toContain(
+      "bars with pieces on HOLD are not booked, neither as used nor their rests: 1 of H10, 12000 mm, rest 3300 mm",
+    );
+    expect(run.err).toMatch(/remnants of H16, 2250 mm: 1 new/);
+    expect(run.err).not.toContain("remnants of H10");
+  });
+
+  it("should hold a bar whose remark says to wait", async () => {
+    const waits = [...SOUND.slice(0, 7), null, "HOLD - awaiting RFI"];
+    const path = book("waits.xlsx", [
+      waits,
+      ["02", ...SOUND.slice(1)],
+      ["06", ...SOUND.slice(1, 7), null, "don't make - superseded by 07"],
+    ]);
+    expect(await heldOn(path)).toEqual(onAll("01", "06"));
+  });
+
+  it("should hold a bar of a size that does not exist", async () => {
+    const wrong: Cell[] = ["15", "H61", 10, 3000, "00", 3000];
+    const { tickets, labels } = await heldOn(book("size.xlsx", [SOUND, wrong]));
+    expect([tickets, labels]).toEqual([["15"], []]);
+  });
+
+  it("should name the schedule before the mark as soon as two are on one paper", async () => {
+    const schedule = (ref: string, ...rows: (readonly Cell[])[]) => ({
+      name: ref,
+      rows: [["Job: Otter Weir", null, `Schedule ref: ${ref}`, null, "Revision: A"], HEADER, ...rows],
+    });
+    const wide = ["01", ...WIDE.slice(1)];
+    const sheets = [schedule("OW-1", SOUND, wide), schedule("OW-2", SOUND), { name: "Shop", rows: SHOP }];
+    writeFileSync(at("two.xlsx"), writeNewWorkbook({ sheets: sheets as never }));
+    await barwright(["cutplan", at("two.xlsx"), "--standard", "BS8666:2005", "--out", at("two.html")]);
+    const page = readFileSync(at("two.html"), "utf8");
+    expect(page).toContain("OW-1 revision A, OW-2 revision A");
+    expect(page).toContain("OW-1 01 (10), OW-2 01 (10)");
+    expect(page).toContain("OW-1 01 (6) HOLD");
+    const loads = await barwright(["loads", at("two.xlsx"), "--standard", "BS8666:2005"]);
+    expect(loads.err).toContain("until cleared: OW-1 01 H10");
+    expect(loads.out).toContain("OW-2, 01 bundle 1 of 1");
+  });
+
   it("should hold a lone link without its free dimension, which check says it needs", async () => {
     expect(await heldOn(book("lone.xlsx", [SOUND, link("03")]))).toEqual(onAll("03"));
   });
