@@ -102,9 +102,13 @@ function printPlan(group: SizePlan, isSummary: boolean, unit: LengthUnit, stream
   for (const [at, { stock, cuts, times, offcut, remnant }] of plan.patterns.entries()) {
     const words = cuts.map(({ length, count }) => `${count} x ${out(length)}`).join(" + ");
     const from = remnant ? " remnant" : "";
+    // a plain number is millimetres
+    const named = unit === "mm" ? "" : ` ${unit}`;
     const { heats } = list[at]!;
     const ofHeats = heats.length === 0 ? "" : `; ${heatWords(heats)}`;
-    streams.result(`  ${times} x ${out(stock)}${from}: ${words}, rest ${out(offcut)}${ofHeats}`);
+    streams.result(
+      `  ${times} x ${out(stock)}${named}${from}: ${words}, rest ${out(offcut)}${named}${ofHeats}`,
+    );
   }
 }
 
