@@ -1,4 +1,5 @@
 import type { Tonnage } from "../../core/totals";
+import { greatest } from "../../core/units/extremes";
 import { shorten } from "../../core/units/shorten";
 import type { Streams } from "./streams";
 
@@ -22,7 +23,7 @@ export function printTonnage(totals: Tonnage, groupedBy: string, streams: Stream
 
 /** Rows of cells, the first of each at the left, the others at the right of their column. */
 export function printTable(rows: readonly (readonly string[])[], streams: Streams): void {
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  const widths = rows[0]!.map((_, column) => greatest(rows.map((row) => row[column]!.length)));
   for (const row of rows) {
     const cells = row.map((cell, column) =>
       column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!),

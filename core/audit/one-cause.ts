@@ -77,7 +77,9 @@ function asksOfOneCause(
     const { code, severity, outcome, cell } = group[0] as Finding;
     if (!asksOnce.has(code)) continue;
     const key = JSON.stringify([code, severity, outcome, cell?.replace(/\d+$/, "") ?? null]);
-    byRule.set(key, [...(byRule.get(key) ?? []), group]);
+    const alike = byRule.get(key);
+    if (alike === undefined) byRule.set(key, [group]);
+    else alike.push(group);
   }
   return [...byRule.values()].filter((alike) => {
     const rows = rowsOf(alike.flat()).length;

@@ -52,8 +52,8 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
   );
   const off = [...withStrays(groups)].flatMap(([key, places]) => {
     const alike = places.map((place) => bars[place] as BarFacts);
-    const own = offIn(alike, step);
-    if (own.length === 0 && areSums) own.push(...offSums(alike, step));
+    const habit = offIn(alike, step);
+    const own = habit.length === 0 && areSums ? offSums(alike, step) : habit;
     const found = own.filter(
       ({ at }) => key.startsWith(SHAPE) || !isLengthOfLink(bars[places[at] as number] as BarFacts),
     );
@@ -93,17 +93,28 @@ const isBent = (facts: BarFacts): boolean => legsOf(facts).filter((leg) => leg !
 /** A bar whose legs no other of its shape fills so is held against the most of that shape: a leg may be missing. */
 function withStrays(groups: ReadonlyMap<string, readonly number[]>): Map<string, number[]> {
   const joined = new Map([...groups].map(([key, places]) => [key, [...places]]));
+  const ofShape = new Map<string, string[]>();
+  for (const key of groups.keys()) {
+    const alike = ofShape.get(shapeOf(key));
+    if (alike === undefined) ofShape.set(shapeOf(key), [key]);
+    else alike.push(key);
+  }
   for (const [key, places] of groups) {
     if (places.length > 1 || !key.startsWith(SHAPE)) continue;
-    const shape = key.slice(0, key.lastIndexOf(" ") + 1);
-    const alike = [...joined].filter(([other]) => other !== key && other.startsWith(shape));
-    const [most] = alike.sort((a, b) => b[1].length - a[1].length);
-    if (most === undefined || most[1].length < 2) continue;
-    most[1].push(...places);
+    let most: number[] = [];
+    for (const other of ofShape.get(shapeOf(key)) ?? []) {
+      const alike = other === key ? [] : (joined.get(other) ?? []);
+      if (alike.length > most.length) most = alike;
+    }
+    if (most.length < 2) continue;
+    for (const place of places) most.push(place);
     joined.delete(key);
   }
   return joined;
 }
+
+/** The key without the letters that are filled. */
+const shapeOf = (key: string): string => key.slice(0, key.lastIndexOf(" ") + 1);
 
 const SHAPE = "shape ";
 

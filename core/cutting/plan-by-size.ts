@@ -80,7 +80,7 @@ export function planBySize(rows: readonly CutRow[], supply: CuttingSupply): Size
     const { endCrop, kerf } = supply;
     const timeLimit = time.next();
     const planned = planSteel(named, ofSteel, { stock, endCrop, kerf, timeLimit }, supply.unit);
-    refused.push(...planned.refused);
+    for (const row of planned.refused) refused.push(row);
     time.spend(planned.plan?.effort ?? 0);
     if (planned.plan === null || planned.plan.pieces === 0) continue;
     const drawn = drawBars(usable, planned.plan, held);

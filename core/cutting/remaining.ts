@@ -14,7 +14,7 @@ export class Remaining {
     this.left = (from?.left ?? problem.demand).slice();
     this.limits = new Map(from?.limits ?? problem.stock.map((bar) => [bar.index, bar.limit]));
     if (from !== undefined) {
-      this.uses.push(...from.uses);
+      for (const use of from.uses) this.uses.push(use);
       this.cost = from.cost;
     }
   }

@@ -87,7 +87,7 @@ function marksBefore({ follows }: Sheet, standard: Standard): readonly string[] 
   const marks: string[] = [];
   let sheet = follows;
   for (let back = 0; sheet !== undefined && back < MOST_SHEETS_BACK; back += 1) {
-    marks.push(...marksOf(readSchedule(sheet, standard).bars));
+    for (const mark of marksOf(readSchedule(sheet, standard).bars)) marks.push(mark);
     sheet = sheet.follows;
   }
   return marks;

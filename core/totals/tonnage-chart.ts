@@ -1,4 +1,5 @@
 import { encodeXml } from "../units/encode-xml";
+import { greatest } from "../units/extremes";
 import type { Tonnage } from "./tonnage-by-pour";
 
 const ROW = 30;
@@ -20,7 +21,7 @@ const SERIES = 16;
  */
 export function tonnageChart(tonnage: Tonnage, width = WIDTH, groupedBy = "pour"): string {
   const sizes = [...tonnage.bySize.keys()];
-  const most = Math.max(...tonnage.pours.map((pour) => pour.total), 0);
+  const most = Math.max(greatest(tonnage.pours.map((pour) => pour.total)), 0);
   const scale = most > 0 ? (width - LEFT - RIGHT) / most : 0;
   const keys = legend(sizes, width);
   const top = keys.lines * LEGEND + BELOW_LEGEND;

@@ -28,3 +28,19 @@ it("a list of 160,000 rows of a kind is judged row by row as one of four rows is
   expect(few).toHaveLength(4);
   for (const { row, message } of few) expect(ofFormers((row ?? 0) + OFTEN)).toEqual([message]);
 });
+
+/** Each row held against all others of as many shapes would be a thousand million steps. */
+const SHAPES = 30_000;
+
+it("a list of 30,000 rows, each with a sketch of its own, is judged in as many steps as it has rows", () => {
+  const heads = ["Member", "Mark", "Size", "Shape", "A", "B", "Total no.", "Length mm"];
+  const rows = Array.from({ length: SHAPES }, (_, at) => [
+    ...["B1", `${at + 1}`, "H16", `see sketch ${at + 1} on drawing`, 600, 400, 10, 1000],
+  ]);
+  const { rows: counted, findings } = runAudit({
+    sheets: [sheetFromRows("List", [heads, ...rows])],
+    standard: heldStandard("BS8666:2005"),
+  });
+  expect(counted.bars).toBe(SHAPES);
+  expect(findings.length).toBeLessThan(100);
+});
