@@ -42,20 +42,33 @@ export function* namedInCells(sheet: Sheet, reading: ScheduleReading): Generator
 
 /**
  * The id of the document that the sheets themselves name, for a check for which nobody chose one; null where none
- * is named, where one of them goes with the standard given, or where two of them contradict each other.
+ * is named, where one of them goes with the standard given, where two of them contradict each other, or where bars
+ * have sizes that it does not hold and the standard given does.
  *
  * @param standard the default, which the sheets are read by
  */
 export function standardNamed(sheets: readonly Sheet[], standard: Standard): string | null {
   const ids = new Set<string>();
+  const sizes: string[] = [];
   for (const sheet of sheets) {
     if (isShopSheet(sheet.name) || isOwnSheet(sheet) || !mayName(sheet)) continue;
-    for (const { id, isNamed } of namedInCells(sheet, readSchedule(sheet, standard)))
-      if (isNamed) ids.add(id);
+    const reading = readSchedule(sheet, standard);
+    for (const { id, isNamed } of namedInCells(sheet, reading)) if (isNamed) ids.add(id);
+    for (const { sizeTyped } of reading.bars) if (sizeTyped !== null) sizes.push(sizeTyped);
   }
   const all = [...ids];
   if (all.some((id) => !contradicts(id, standard.id))) return null;
-  return all.find((id) => all.every((other) => !contradicts(other, id))) ?? null;
+  const named = all.find((id) => all.every((other) => !contradicts(other, id))) ?? null;
+  return named !== null && holdsSizes(named, sizes, standard) ? named : null;
+}
+
+/** Sizes such as "T12" are none of a document that names its bars otherwise. */
+function holdsSizes(id: string, sizes: readonly string[], standard: Standard): boolean {
+  const named = resolveStandard(id);
+  if (isRefusal(named)) return false;
+  const isAbroad = (typed: string): boolean =>
+    isRefusal(named.readSize(typed)) && !isRefusal(standard.readSize(typed));
+  return sizes.filter(isAbroad).length * 2 <= sizes.length;
 }
 
 function mayName({ rowCount, columnCount, cell }: Sheet): boolean {

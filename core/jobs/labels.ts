@@ -1,7 +1,6 @@
 import { bundleItem } from "../tickets/bundle-item";
 import type { Ticket } from "../tickets/ticket";
 import { type Bundles, makeBundles } from "../totals/bundles";
-import { counted } from "../units/counted";
 import { defineRefusal, type Refusal } from "../units/refusal";
 
 const limitUnknown = defineRefusal(

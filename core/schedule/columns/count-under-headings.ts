@@ -38,11 +38,13 @@ export function countUnderHeadings(
   comma: CommaUse,
   asked: AskedOfCount,
 ): Whose {
-  const total = block.columns.find(({ kind }) => kind === "total");
-  if (total === undefined || total.corrected) return null;
-  if (block.columns.some(({ kind }) => kind === "members" || kind === "each")) return null;
+  const counts = block.columns.filter(({ kind }) => COUNTS.has(kind));
+  const [total] = counts;
+  if (total === undefined || counts.length > 1 || total.kind === "members" || total.corrected) return null;
   const summed = summedColumns(block);
   const read = readHeadings(block, total.column, summed, rows, comma, asked);
+  // taken for those of each member: only sums show that they are those of all
+  if (total.kind === "each") return read !== "each" && isOfAll(read, asked, summed, comma) ? "total" : null;
   if (read === "each") return "each";
   const { headings, below, sums } = read;
   const { ofList } = asked;
@@ -54,13 +56,42 @@ export function countUnderHeadings(
     if (alone.members > 1 && isTimesBelow(lone, alone.members, comma)) return "each";
   }
   if (headings.some((one) => isTimesBeside(asked.beside, one, comma))) return "each";
-  const isApart = sums.one > 0 && sums.all / sums.one >= 1 + APART;
+  if (isSumOfSubTotals(read, comma)) return "total";
+  const isApart = areApart(sums);
   const bySums = isApart ? byFigures(read, sumsBelow([...below, ...asked.beside], summed, comma)) : null;
   const meaning = recogniseHeader(total.header);
   const isOpen = meaning === null || meaning.weak;
   if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
   return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? "open";
 }
+
+const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);
+
+const areApart = ({ one, all }: Sums): boolean => one > 0 && all / one >= 1 + APART;
+
+function isOfAll(
+  read: ReadHeadings,
+  { beside }: AskedOfCount,
+  summed: readonly number[],
+  comma: CommaUse,
+): boolean {
+  if (!areApart(read.sums)) return false;
+  if (isSumOfSubTotals(read, comma)) return true;
+  return byFigures(read, sumsBelow([...read.below, ...beside], summed, comma)) === "total";
+}
+
+/** The last sum is that of the sub-totals as they stand, and most of these are those of their rows as they stand. */
+function isSumOfSubTotals({ headings, below }: ReadHeadings, comma: CommaUse): boolean {
+  const summed = headings.filter(({ subTotal }) => subTotal !== null);
+  const several = summed.filter(({ members }) => members > 1);
+  const plain = several.filter(({ one, subTotal }) => Math.abs((subTotal ?? 0) / one - 1) <= NEAR);
+  if (plain.length < LEAST_SUB_TOTALS || plain.length * 2 <= several.length) return false;
+  const sum = summed.reduce((so, { subTotal }) => so + (subTotal ?? 0), 0);
+  const last = below.flatMap((cells) => cells.map((cell) => numberIn(cell, comma) ?? 0));
+  return last.some((value) => Math.abs(value / sum - 1) < EXACTLY);
+}
+
+const LEAST_SUB_TOTALS = 2;
 
 /** Sums on the book's other sheets are of this list only where several of its sizes or headings stand there. */
 function byOtherSheets(read: ReadHeadings, isApart: boolean, asked: AskedOfCount, comma: CommaUse): Whose {
@@ -76,7 +107,12 @@ interface Sums {
 }
 
 interface ReadHeadings {
-  readonly headings: readonly { readonly members: number; readonly one: number }[];
+  readonly headings: readonly {
+    readonly members: number;
+    readonly one: number;
+    /** the number that stands alone in the first line under its rows */
+    readonly subTotal: number | null;
+  }[];
   /** amounts of the rows as they stand, and times their members */
   readonly sums: Sums;
   readonly bySize: ReadonlyMap<string, Sums>;
@@ -103,7 +139,7 @@ function readHeadings(
   };
   const sums = { one: 0, all: 0 };
   const bySize = new Map<string, Sums>();
-  const headings = [{ members: ofList ?? 1, one: 0 }];
+  const headings = [{ members: ofList ?? 1, one: 0, subTotal: null as number | null }];
   let below: (readonly Cell[])[] = [];
   const add = (cells: readonly Cell[], amount: number, members: number): void => {
     const key = String(cells[size] ?? "");
@@ -119,7 +155,8 @@ function readHeadings(
     const texts = cells.filter((cell) => typeof cell === "string" && cell.trim() !== "");
     const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "").length;
     if (filled === 1 && texts.length === 1) {
-      headings.push({ members: readHeading(cleanText(String(texts[0]))).members ?? ofList ?? 1, one: 0 });
+      const { members } = readHeading(cleanText(String(texts[0])));
+      headings.push({ members: members ?? ofList ?? 1, one: 0, subTotal: null });
       continue;
     }
     const heading = headings[headings.length - 1] as (typeof headings)[number];
@@ -138,6 +175,7 @@ function readHeadings(
     }
     const numbers = cells.map((cell) => numberIn(cell, comma)).filter((value) => value !== null && value > 0);
     if (heading.members > 1 && isTimes(numbers as number[], heading.one, heading.members)) return "each";
+    if (numbers.length === 1 && heading.one > 0) heading.subTotal ??= numbers[0] ?? null;
     if (numbers.length > 0) below.push(cells);
   }
   return { headings, sums, bySize, below };
@@ -165,11 +203,15 @@ function bySizes(sizes: readonly Readonly<Sums>[], found: readonly number[]): "e
     found.some((value) => Math.abs(value / expected - 1) <= NEAR);
   const apart = sizes.filter(({ one, all }) => one > 0 && all / one >= 1 + APART);
   const [all, one] = [apart.filter((sum) => isThere(sum.all)), apart.filter((sum) => isThere(sum.one))];
-  if (all.length >= LEAST_SIZES && one.length === 0) return "each";
-  return one.length >= LEAST_SIZES && all.length === 0 ? "total" : null;
+  // a sum may be that of another size by chance
+  const isClear = (many: number, few: number): boolean =>
+    many >= LEAST_SIZES && (few === 0 || many >= CLEARLY * few);
+  if (isClear(all.length, one.length)) return "each";
+  return isClear(one.length, all.length) ? "total" : null;
 }
 
 const LEAST_SIZES = 2;
+const CLEARLY = 4;
 
 /** The amount of one member stands in a line beside the list, and that of all of them in the same line. */
 function isTimesBeside(

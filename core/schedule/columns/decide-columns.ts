@@ -132,7 +132,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const bySums = countBySums(block, rows, lengths, comma);
   const counts = bySums ?? (underHeadings === "open" ? null : underHeadings);
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {
-    const kind = named === "total" && counts === "each" ? "each" : named;
+    const kind = (named === "total" || named === "each") && counts !== null ? counts : named;
     const decided = units.get(kind);
     columns.set(kind, {
       kind,

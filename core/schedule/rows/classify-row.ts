@@ -93,6 +93,7 @@ function isSumBySize(row: RowEvidence): boolean {
 
 function isTitleOrFoot(row: RowEvidence): boolean {
   if (row.isOneText) return row.isTitleOrFoot;
+  if (row.areLabelled) return true;
   return !row.hasShape && row.isTitleOrFoot && !row.readsSize;
 }
 

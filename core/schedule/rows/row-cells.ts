@@ -14,6 +14,18 @@ export function isTitleOrFoot(cells: readonly Cell[], filled: readonly number[])
   return beginsWithWord("title", plain) || isWord("foot", plain);
 }
 
+/** "Prepared by: a.n.", "Rev: B": words, a colon, and what is filled in behind it */
+const LABELLED = /^\p{L}[^:\d]{1,30}:(?:\s|$)/u;
+const FEWEST_LABELS = 3;
+
+/** Only texts of which each says of itself what it is, as in a title block at the foot of a page. */
+export function areLabelled(cells: readonly Cell[], filled: readonly number[]): boolean {
+  return (
+    filled.length >= FEWEST_LABELS &&
+    filled.every((column) => typeof cells[column] === "string" && LABELLED.test(cells[column].trim()))
+  );
+}
+
 /** The columns in which something stands, rising. */
 export function filledColumns(cells: readonly Cell[]): number[] {
   const filled: number[] = [];

@@ -7,7 +7,7 @@ import { barBeside } from "./bar-beside";
 import { isFilledIn } from "./is-filled-in";
 import { memberHeading } from "./member-heading";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
-import { isTitleOrFoot, labelOf, shownText } from "./row-cells";
+import { areLabelled, isTitleOrFoot, labelOf, shownText } from "./row-cells";
 import type { RowSigns } from "./row-signs";
 import { isFootRow, totalKind } from "./sum-rows";
 
@@ -114,6 +114,9 @@ export class RowEvidence {
   }
   get isTitleOrFoot(): boolean {
     return this.once("isTitleOrFoot", () => isTitleOrFoot(this.cells, this.filled));
+  }
+  get areLabelled(): boolean {
+    return areLabelled(this.cells, this.filled);
   }
   get isFootOfColumns(): boolean {
     return isFootRow(this.cells, this.filled, this.table);

@@ -47,6 +47,21 @@ describe("where nobody chose a standard", () => {
     );
   });
 
+  it("asks where the bars have sizes that the document named does not hold", () => {
+    const book = bookOf(["Shapes to ISO 3766"]);
+    const bars = BARS.map(([mark, size, ...rest]) => [
+      mark,
+      size === "14" ? "T12" : `T${size}`,
+      ...rest,
+    ]) as Cell[][];
+    const named: Book = {
+      ...book,
+      read: (name) => sheetFromRows(name, [["Shapes to ISO 3766"], [], HEADS, ...bars]),
+    };
+    expect(checked(named).standard.id).toBe("BS8666:2005");
+    expect(checked(named).findings.map(({ code }) => code)).toContain("STANDARD103");
+  });
+
   it("asks where two documents contradict each other, and goes by the default", () => {
     const book = bookOf(["Bars to IS 2502", "Bars to AS 3600"]);
     expect(checked(book).standard.id).toBe("BS8666:2005");

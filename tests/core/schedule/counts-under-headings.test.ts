@@ -52,6 +52,43 @@ describe("a bare count under headings that give several members", () => {
   it("asks whose it is where nothing tells", () => {
     expect(counts(ROWS)[0]).toEqual({ each: null, total: null });
   });
+  it("is that of all where the sub-totals are those of the rows and the last sum is that of the sub-totals", () => {
+    // kg by hand, number x length x kg/m: 20 x 1.579, 40 x 0.395, 18 x 0.888, 24 x 0.617 (BS 4449:2005 table 7)
+    const rows: Cell[][] = [
+      [...(ROWS[0] as Cell[]), "kg"],
+      ["Beam B1 (6 nos)"],
+      ["1", 16, 4, 5, null, 31.58],
+      ["2", 8, 40, 1, null, 15.8],
+      ["Sub-total", null, null, null, null, 47.38],
+      ["Beam B2 (4 nos)"],
+      ["3", 12, 6, 3, null, 15.98],
+      ["Sub-total", null, null, null, null, 15.98],
+      ["Beam B3 (2 nos)"],
+      // 14.81 is right: a slip in one row leaves the sub-totals what they are
+      ["4", 10, 6, 4, null, 41.81],
+      ["Sub-total", null, null, null, null, 14.81],
+      ["Total", null, null, null, null, 78.17],
+    ];
+    expect(counts(rows).slice(0, 3)).toEqual(OF_ALL);
+  });
+  it("is that of all where most sizes of the summary say so, and one of them fits otherwise by chance", () => {
+    // m by hand: 16: 20 of all; 8: 40; 12: 18 and 6 times as much 108; 10: 108
+    const rows: Cell[][] = [
+      ["Mark", "Size", "Pcs", "Length (m)", "Total m"],
+      ["Beam B1 (6 nos)"],
+      ["1", 16, 4, 5, 20],
+      ["2", 8, 40, 1, 40],
+      ["5", 12, 6, 3, 18],
+      ["Beam B2 (1 no)"],
+      ["3", 10, 36, 3, 108],
+      ["Summary"],
+      ["8", null, null, null, 40],
+      ["10", null, null, null, 108],
+      ["12", null, null, null, 18],
+      ["16", null, null, null, 20],
+    ];
+    expect(counts(rows)[0]).toEqual({ each: null, total: 4 });
+  });
   it("is one member's where a sentence over the list says so", () => {
     expect(counts([["Quantities are given per member"], [], ...ROWS])).toEqual(OF_ONE);
   });

@@ -29,6 +29,7 @@ const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
   [["BEAM B2 (6 Nos)"], "heading", "member-heading"],
   [[null, null, null, null, null, null, null, null, "bend on site"], "note", "text-alone"],
   [["Page 2 of 3"], "note", "title-or-foot"],
+  [["Site ref: Alder Row", "Dwg: S-14", null, "Rev: B", null, "Prepared by: a.n."], "note", "title-or-foot"],
   [HEADER, "heading", "header-again"],
   [[null, "09", null, null, null, null, null, null, null, null, "C"], "unread", "mark-alone"],
   [[null, null, "see drawing", null, null, "lots"], "unread", "size-unread"],
