@@ -7,8 +7,7 @@ import type { BarFacts } from "./bar-facts";
 /**
  * What a length is asked for. `as scheduled` is what the row says; `as computed` what follows from shape and
  * dimensions; `to cut` is the scheduled one, since the person at the shear works by the schedule, else the
- * computed one; `to weigh` is the scheduled one where it fits the dimensions, rounded as an office may round it, else
- * the computed one, as a worksheet function gives it, and that has a finding; else the scheduled one. What only a
+ * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one. What only a
  * course that is recalled gives, without a printed length beside it, weighs nothing that has a length of its own.
  */
 export type BarPurpose = "as scheduled" | "as computed" | "to cut" | "to weigh";
@@ -53,19 +52,14 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   const isForeign = facts.sheet.habits.standardMeant !== null && scheduled !== null;
   const known = isRefusal(computed) || isForeign ? null : computed;
   if (isRefusal(scheduled)) return scheduled;
-  const isAsScheduled = purpose === "to cut" || restsOnRecalledCourse(facts) || fitsAsTyped(facts);
-  const found = isAsScheduled ? (scheduled ?? known) : (known ?? scheduled);
+  const found =
+    purpose === "to cut" || restsOnRecalledCourse(facts) ? (scheduled ?? known) : (known ?? scheduled);
   return found ?? noLength({});
 }
 
 /** A length that stands in the row and may be in another unit than its column. */
 function isOpenUnit({ field, guess, asks }: CellProblem): boolean {
   return field === "length" && guess === "unit-of-cell" && asks === true;
-}
-
-/** The typed length is one that the dimensions make: nothing is told of it, so it weighs what is cut. */
-function fitsAsTyped(facts: BarFacts): boolean {
-  return facts.row.length !== null && facts.lengthJudgement.kind === "fits";
 }
 
 function restsOnRecalledCourse({ definition }: BarFacts): boolean {

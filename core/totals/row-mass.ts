@@ -119,8 +119,7 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   };
   const why = rowMass(facts, "to weigh");
   if (!isRefusal(why)) {
-    const isProven = facts.lengthJudgement.kind === "fits";
-    const isComputed = !isRefusal(length) && (length.from === "computed" || isProven);
+    const isComputed = !isRefusal(length) && length.from === "computed";
     const otherwise = weighedOtherwise(facts, why, !isComputed);
     const toCut = isComputed ? rowMass(facts, "to cut") : why;
     const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;

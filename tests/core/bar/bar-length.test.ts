@@ -44,34 +44,3 @@ describe("a length in another unit than its column, with its dimension", () => {
     ]);
   });
 });
-
-describe("a length that is weighed", () => {
-  const standard = resolveStandard("DIN-EC2:2013") as Standard;
-  const heads = ["Pos.", "Stück", "Ø [mm]", "Einzellänge [m]", "Biegeform"];
-  // geometry makes the bar 1550 mm; offices round up to 5, 10 or 25 mm (common practice)
-  const of = (metres: number) => {
-    const sheet = sheetFromRows("Liste", [heads, ["1", 30, 12, metres, "300 +90 1000 +90 300"]]);
-    const bar = factsToWeigh(sheet, readSchedule(sheet, standard), standard).bars[0]!;
-    const weighed = barLength(bar, "to weigh");
-    const { findings } = runAudit({ sheets: [sheet], standard });
-    return {
-      weighed: isRefusal(weighed) ? null : weighed.length,
-      isTold: findings.some(({ code }) => /^(?:LEN|UNIT)/.test(code)),
-    };
-  };
-
-  it("should be the typed one where nothing is told of that", () => {
-    expect([1.55, 1.57, 1.58].map(of)).toEqual([
-      { weighed: 1550, isTold: false },
-      { weighed: 1570, isTold: false },
-      { weighed: 1580, isTold: false },
-    ]);
-  });
-
-  it("should be another one only where the row is told of", () => {
-    for (let centimetres = 130; centimetres <= 190; centimetres += 3) {
-      const { weighed, isTold } = of(centimetres / 100);
-      expect([centimetres, isTold]).toEqual([centimetres, weighed !== centimetres * 10]);
-    }
-  });
-});
