@@ -1,5 +1,5 @@
 import type { TableReading } from "../bar-row";
-import { isWord, plainWords } from "../cells/row-words";
+import { beginsWithWord, isWord, plainWords } from "../cells/row-words";
 import type { Cell } from "../sheet";
 import { shownText } from "./row-cells";
 import { saidInWords } from "./said-in-words";
@@ -46,7 +46,7 @@ export function addTitleFacts(facts: Map<string, string>, row: TitleRow): void {
     const inside = /^([^:=]{2,30})[:=]\s*(\S.*)$/.exec(cell);
     const named = plainWords(inside?.[1] ?? "");
     if (inside !== null && (isLabel(named) || (isWord("fact", named) && !OF_BARS.has(named)))) {
-      add(named, inside[2] ?? "");
+      add(named, withoutLabels(inside[2] ?? ""));
       continue;
     }
     const label = plainWords(cell);
@@ -57,6 +57,13 @@ export function addTitleFacts(facts: Map<string, string>, row: TitleRow): void {
       if (!isLabel(plainWords(value))) add(label, value);
     }
   }
+}
+
+/** "Quay Street deck   Job no. 4471": what is said first, where the next part says of itself what it is. */
+function withoutLabels(value: string): string {
+  const parts = value.split(/(\s{2,})/);
+  const next = parts.findIndex((part, at) => at > 0 && beginsWithWord("title", plainWords(part)));
+  return (next < 0 ? value : parts.slice(0, next).join("")).trim();
 }
 
 /** Takes schedule, drawing and revision that the words of a title name, and gives what else they say. */
