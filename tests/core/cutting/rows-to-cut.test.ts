@@ -26,7 +26,7 @@ function but(...altered: Cell[]): Cell[] {
 describe("rowsToCut", () => {
   it("should take the typed length, with mark, count and cell", () => {
     expect(asked(GOOD).cut).toEqual([
-      { size: "H16", grade: null, mark: "01", length: 2800, count: 10, sheet: "Bars", cell: "E2" },
+      { size: "H16", grade: null, mark: "01", length: 2800, count: 10, sheet: "Bars", row: 2, cell: "E2" },
     ]);
   });
 
