@@ -61,7 +61,6 @@ tr { break-inside: avoid; }
 .ticket .bends th { font-size: 7.5pt; vertical-align: bottom; }
 .ticket .bends th, .ticket .bends td { padding: 0.8mm 1.2mm; }
 .ticket .bends td strong { font-size: 10.5pt; font-variant-numeric: tabular-nums; }
-.ticket .bends .stop { white-space: nowrap; }
 .ticket .bends .trial { font-weight: 700; }
 .ticket .order { margin: 0.8mm 0 0; font-size: 8.3pt; line-height: 1.25; }
 .ticket .warnings { margin: 1mm 0 0; padding: 0.6mm 2mm; border: 0.4mm solid #000; list-style: none; font-size: 8.8pt; line-height: 1.25; }

@@ -20,6 +20,26 @@ let browser: Browser;
 let bench: WorkbenchPage;
 let page: Page;
 
+/** A4 between its margins, in the pixels of a page: 190 mm at 96 to the inch. */
+const PAPER = { width: 718, height: 1000 };
+
+/** Texts of the tables of bends that stick out of their ticket on paper. */
+async function tablesBeyondTickets(html: string): Promise<string[]> {
+  const printed = await browser.newPage({ viewport: PAPER });
+  await printed.emulateMedia({ media: "print" });
+  await printed.setContent(html);
+  const beyond = await printed.evaluate(() =>
+    [...document.querySelectorAll(".bends")]
+      .filter((table) => {
+        const ticket = table.closest(".ticket")?.getBoundingClientRect();
+        return ticket !== undefined && table.getBoundingClientRect().right > ticket.right;
+      })
+      .map(({ textContent }) => textContent ?? ""),
+  );
+  await printed.close();
+  return beyond;
+}
+
 beforeAll(async () => {
   await mkdir(SHOTS, { recursive: true });
   browser = await launchChromium();
@@ -213,6 +233,7 @@ describe("the yard's side of the workbench", () => {
     const html = await downloaded(() => part("pages").locator(".save-page").click());
     await writeFile(`${SHOTS}/yard-tickets.html`, html);
     expect(html.toString()).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+    expect(await tablesBeyondTickets(html.toString())).toEqual([]);
   });
 
   test("should make the cut list and the labels", async () => {
