@@ -30,7 +30,7 @@ type Whose = "each" | "total" | "open" | null;
  * Whose bars a bare count counts where headings give several members and no column does: "each" where sums of the sheet
  * are so many times those of one member or its title says so, "total" where its last sum is that of the rows as they
  * stand, "open" where neither tells; null where no heading gives members, or the head of the count says whose it is and no
- * sum that it is otherwise.
+ * sum that it is otherwise. A column of those in each is told of only where sums show that it counts those of all.
  */
 export function countUnderHeadings(
   block: HeaderBlock,
@@ -39,16 +39,17 @@ export function countUnderHeadings(
   asked: AskedOfCount,
 ): Whose {
   const counts = block.columns.filter(({ kind }) => COUNTS.has(kind));
-  const [total] = counts;
-  if (total === undefined || counts.length > 1 || total.kind === "members" || total.corrected) return null;
+  const [counted] = counts;
+  if (counted === undefined || counts.length > 1 || counted.kind === "members" || counted.corrected)
+    return null;
   const summed = summedColumns(block);
-  const read = readHeadings(block, total.column, summed, rows, comma, asked);
+  const read = readHeadings(block, counted.column, summed, rows, comma, asked);
   // taken for those of each member: only sums show that they are those of all
-  if (total.kind === "each") return read !== "each" && isOfAll(read, asked, summed, comma) ? "total" : null;
+  if (counted.kind === "each") return read !== "each" && isOfAll(read, asked, summed, comma) ? "total" : null;
   if (read === "each") return "each";
   const { headings, below, sums } = read;
   const { ofList } = asked;
-  if (Math.max(...headings.map(({ members }) => members)) < 2) return null;
+  if (headings.every(({ members }) => members < 2)) return null;
   if (ofList !== null && isTimesBelow(below, ofList, comma)) return "each";
   const [alone, ...others] = headings.filter(({ one }) => one > 0);
   if (alone !== undefined && others.every(({ members }) => members === alone.members)) {
@@ -59,7 +60,7 @@ export function countUnderHeadings(
   if (isSumOfSubTotals(read, comma)) return "total";
   const isApart = areApart(sums);
   const bySums = isApart ? byFigures(read, sumsBelow([...below, ...asked.beside], summed, comma)) : null;
-  const meaning = recogniseHeader(total.header);
+  const meaning = recogniseHeader(counted.header);
   const isOpen = meaning === null || meaning.weak;
   if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
   return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? "open";

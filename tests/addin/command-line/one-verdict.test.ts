@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
+import { BENDER_HEADS } from "../../core/tickets/ticket-sheets";
 
 const folder = mkdtempSync(join(tmpdir(), "barwright-verdict-"));
 const at = (name: string): string => join(folder, name);
@@ -27,15 +28,7 @@ const NO_B: Cell[] = ["07", "H16", 10, 975, "11", 600, null];
 const WIDE: Cell[] = ["10", "H10", 6, 1450, "13", 600, 260, 600];
 const SOUND: Cell[] = ["01", "H16", 10, 975, "11", 600, 400];
 const SHOP: Cell[][] = [
-  [
-    "Machine",
-    "Largest angle",
-    "Guard radius mm",
-    "Orbit radius mm",
-    "Back-rest distance mm",
-    "Pins mm",
-    "Formers in the rack mm",
-  ],
+  [...BENDER_HEADS],
   ["Bench 2", 190, 2500, 130, 90, "40", "40, 64"],
   [],
   ["Machine", "Work", "Size", "Grade MPa", "Bars at once"],

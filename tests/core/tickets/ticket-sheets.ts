@@ -9,17 +9,20 @@ import { makeTicket } from "../../../core/tickets/make-ticket";
 
 export const BS8666 = resolveStandard("BS8666:2005") as Standard;
 
+/** What a Shop sheet heads its benders with. */
+export const BENDER_HEADS: readonly Cell[] = [
+  "Machine",
+  "Largest angle",
+  "Guard radius mm",
+  "Orbit radius mm",
+  "Back-rest distance mm",
+  "Pins mm",
+  "Formers in the rack mm",
+];
+
 /** A yard of our own: one bender that is wholly written down, one of which nothing is. */
 export const SHOP: readonly (readonly Cell[])[] = [
-  [
-    "Machine",
-    "Largest angle",
-    "Guard radius mm",
-    "Orbit radius mm",
-    "Back-rest distance mm",
-    "Pins mm",
-    "Formers in the rack mm",
-  ],
+  BENDER_HEADS,
   ["Bench 2", 190, 2500, 130, 90, "40", "40, 48, 64, 140"],
   ["Old one", null, null, null, null, null, null],
   [],
