@@ -47,6 +47,8 @@ export interface TicketQuestion {
   readonly waived?: readonly TicketWaived[];
   /** mill certificates of the stock that the cut list takes its pieces from */
   readonly heats?: readonly TicketHeat[];
+  /** why no stock of the yard gives its length; null where one does */
+  readonly noStock?: string | null;
 }
 
 /**
@@ -58,9 +60,12 @@ export interface TicketQuestion {
  * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
 export function makeTicket(question: TicketQuestion): Ticket {
-  const { facts, workshop, head, findings, waived = [], heats = [] } = question;
+  const { facts, workshop, head, findings, waived = [], heats = [], noStock = null } = question;
   const { caution } = facts.standard;
-  const warnings = findings.filter(({ name }) => name !== SAID_BY_BENDS).map(warningOf);
+  const isSaidHere = ({ name }: Finding): boolean =>
+    name === SAID_BY_BENDS || (name === SAID_BY_STOCK && noStock !== null);
+  const warnings = findings.filter((finding) => !isSaidHere(finding)).map(warningOf);
+  if (noStock !== null) warnings.push(ofNoStock(noStock, waived));
   if (facts.row.hidden) warn(warnings, "the row is hidden on the sheet, and counted all the same", false);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
@@ -183,6 +188,14 @@ const known = (answer: number | Refusal): number | null => (isRefusal(answer) ? 
 
 /** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
 const SAID_BY_BENDS = "angle-without-trials";
+/** That whose findings the stock says for itself, in the words of the cut list. */
+const SAID_BY_STOCK = "longer-than-stock";
+
+/** Nobody will find it cut, unless somebody answers for its length. */
+function ofNoStock(why: string, waived: readonly TicketWaived[]): TicketWarning {
+  const hold = !waived.some(({ name }) => name === SAID_BY_STOCK);
+  return { severity: "doubtful", unsure: false, text: `in no cutting plan: ${why}`, hold };
+}
 
 function warningOf(finding: Finding): TicketWarning {
   const { severity, outcome, message } = finding;

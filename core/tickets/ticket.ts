@@ -200,6 +200,8 @@ export interface TicketAtOnce {
 
 export interface TicketWaived {
   readonly severity: Severity;
+  /** of the rule */
+  readonly name: string;
   readonly text: string;
 }
 

@@ -3,6 +3,8 @@ import { type Finding, rowsBehind } from "../audit/finding";
 import { withheldWords } from "../audit/not-told-words";
 import { BarFacts } from "../bar/bar-facts";
 import { SheetFacts } from "../bar/sheet-facts";
+import { beyondStock } from "../cutting/beyond-stock";
+import { cuttingSupply } from "../cutting/cutting-supply";
 import { scheduleHead } from "../schedule/schedule-head";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
@@ -48,6 +50,7 @@ export function ticketsOfAudit(
     if (finding.also !== undefined) keep({ ...finding, ...finding.also });
   }
   const waivedOf = waivedByRow(report);
+  const noStockFor = beyondStock(cuttingSupply(workshop.shop, standard));
   const dropped: DroppedRow[] = [];
   const tickets = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((each) => each.name === name);
@@ -65,7 +68,8 @@ export function ticketsOfAudit(
       const waived = waivedOf.get(JSON.stringify([name, row])) ?? [];
       const heats = heatsOfRow(name, row);
       const barFacts = new BarFacts(bar, facts, standard);
-      return [makeTicket({ facts: barFacts, workshop, head, findings, waived, heats })];
+      const noStock = noStockFor(barFacts);
+      return [makeTicket({ facts: barFacts, workshop, head, findings, waived, heats, noStock })];
     });
   });
   return { tickets, dropped };
@@ -75,7 +79,7 @@ function waivedByRow(report: AuditReport): ReadonlyMap<string, readonly TicketWa
   const byRow = new Map<string, TicketWaived[]>();
   for (const notTold of report.waivers) {
     for (const finding of notTold.findings) {
-      const said = { severity: finding.severity, text: withheldWords(finding, notTold) };
+      const said = { severity: finding.severity, name: finding.name, text: withheldWords(finding, notTold) };
       for (const row of rowsBehind(finding)) {
         const key = JSON.stringify([finding.sheet, row]);
         byRow.set(key, [...(byRow.get(key) ?? []), said]);

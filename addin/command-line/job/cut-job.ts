@@ -1,6 +1,8 @@
 import { cuttingSupply } from "../../../core/cutting";
 import { planPieces, shopNotes } from "../../../core/jobs";
+import type { Ticket } from "../../../core/tickets";
 import { cutListPage } from "../../print/cut-list-page";
+import { headOfSchedules } from "../../print/head-of-schedules";
 import type { ExitCode } from "../command";
 import { InputRefused } from "../input-refused";
 import { jsonPlan, printCutList } from "../print-cut-list";
@@ -12,7 +14,7 @@ import { refusePage, writePage } from "../write-page";
 import { cutWorkbook } from "./cut-workbook";
 import { type JobAsked, narrowedTo } from "./job-asked";
 import { piecesOfJob } from "./pieces-of-job";
-import { readJob } from "./read-job";
+import { type JobRead, readJob } from "./read-job";
 
 /** `cutplan` over many books: one plan over all schedules that count, by the first Shop sheet among them. */
 export async function cutJob(
@@ -51,13 +53,9 @@ export async function cutJob(
       const { toBuy } = plan;
       const { unit } = standard;
       const facts = { refused: plan.refused, notToMake, namesSheets: true, toBuy, endCrop, kerf, unit };
-      const head = {
-        job: job.judged.schedules[0]?.job ?? null,
-        schedule: null,
-        revision: null,
-        standard: standard.id,
-        leftOut: [...narrowedTo(asked.filter), ...said],
-      };
+      const heads = headsOf(job.judged.schedules, [...places.values()]);
+      const leftOut = [...narrowedTo(asked.filter), ...said];
+      const head = { ...headOfSchedules(heads, standard.id), leftOut };
       writePage(asked.named.paths[0]!, target, cutListPage(plan.groups, head, facts));
       streams.note(`written: ${target}`);
     }
@@ -76,6 +74,16 @@ export async function cutJob(
   } finally {
     job.close();
   }
+}
+
+/** What the schedules call themselves that rows stand under. */
+function headsOf(
+  schedules: JobRead["judged"]["schedules"],
+  places: readonly { readonly book: string; readonly sheet: string }[],
+): Ticket["head"][] {
+  return schedules
+    .filter(({ book, sheet }) => places.some((place) => place.book === book && place.sheet === sheet))
+    .map(({ number, job, drawing, revision, date }) => ({ schedule: number, job, drawing, revision, date }));
 }
 
 /** Schedules of which nothing, or not all, is in what a job makes. */

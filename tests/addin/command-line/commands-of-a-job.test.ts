@@ -234,6 +234,14 @@ describe("heats and loads of a job", () => {
     for (const words of ["<th>Schedule</th>", "MW-1", "MW-2"]) expect(html).toContain(words);
   });
 
+  it("name every schedule of a cut list at its head", async () => {
+    const page = join(root, "cut-list.html");
+    await barwright(["cutplan", job, "--out", page]);
+    const head = /<header>(.*?)<\/p>/s.exec(readFileSync(page, "utf8"))?.[1] ?? "";
+    expect(head).toContain("Mallow Weir · MW-1 revision B, MW-2 revision A");
+    expect(head).not.toContain("MW-1 revision A");
+  });
+
   it("draw what is to be measured schedule by schedule, and judge it again", async () => {
     const out = join(root, "inspect");
     const drawn = await barwright(["inspect", job, "--every", "1", "--out", out, "--json"]);
