@@ -59,7 +59,7 @@ export const COMMAND_HELP: Readonly<Record<string, CommandHelp>> = {
     ],
   },
   tonnage: {
-    says: "Tonnes by pour and size from the cut lengths, and the rows that are in no total with the reason of each.",
+    says: "Tonnes by pour and size by the lengths that the dimensions make, and the rows that are in no total with the reason of each.",
     examples: [
       { line: "tonnage schedule.xlsx", says: "a table to read" },
       { line: "tonnage bridge --by date", says: "of a job, the newest revisions alone" },

@@ -144,7 +144,7 @@ function basis(reckoned: BlockQuestion): string[] {
   const where = names.length === 1 ? `sheet ${names[0]}` : `the sheets ${names.join(", ")}`;
   return [
     `Tonnes (t) of ${counted} bar ${all === 1 ? "row" : "rows"} on ${where}.`,
-    "By cut length and the standard's mass per metre; waste is not in it.",
+    "By the lengths that the dimensions make and the standard's mass per metre; waste is not in it.",
     "Bars found unsafe or unbendable are in it, as they are scheduled.",
     ...(olderCounted === 0
       ? []

@@ -79,7 +79,7 @@ function* jobRows(report: JobReport, sheets: number, count: number): Generator<R
   else if (held !== null) yield ["Total", "held back: the sums are without what is named below"];
   else yield ["Total", unreadable.length === books ? "none: no file could be read" : total];
   if (report.ofAnotherJob !== undefined) yield* doubtRows(report.ofAnotherJob);
-  yield ["By cut length and the standard's mass per metre; waste is not in it."];
+  yield ["By the lengths that the dimensions make and the standard's mass per metre; waste is not in it."];
   yield [];
   yield ["Schedule", "Revision", "Date", "Counted", "Because", "Book", "Sheet"].map(head);
   for (const { schedule, revision, date, counted, because, book, sheet } of schedules)

@@ -116,7 +116,7 @@ function ownMasses(reading: ScheduleReading, { masses: [masses] }: ReckonedTonna
   const reckoned = both.reduce((sum, row) => sum + row.mass, 0);
   if (both.length === 0 || Math.abs(typed - reckoned) <= ROUNDING) return [];
   return [
-    `the schedule's own mass column, over the same ${counted(both.length, "row")}, comes to ${tonnes(typed / 1000)} t, by cut lengths it is ${tonnes(reckoned / 1000)} t`,
+    `the schedule's own mass column, over the same ${counted(both.length, "row")}, comes to ${tonnes(typed / 1000)} t, by the lengths that the dimensions make it is ${tonnes(reckoned / 1000)} t`,
   ];
 }
 

@@ -16,9 +16,9 @@ const HOOK_BETWEEN = 135;
 const HALF_CIRCLE = 180;
 
 const MESSAGES = {
-  short: "end leg {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
+  short: "end leg {letter} {actual} is below the least {least} for {size}: ask the designer",
   longer:
-    "end leg {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
+    "end leg {letter} {actual} is below the least {least} for {size}: so long it would need a bar of {after}, ask the designer",
   path: "{end} of {actual} is below the least {least} for {size}",
   hook: "{end} of {actual} is shorter than a standard hook of {least} for {size}: it may not be counted as one",
 } as const;
@@ -45,10 +45,10 @@ export default defineRule({
   checkRow(facts, { standard }, report) {
     for (const limit of facts.brokenLimits) {
       if (!isEndLegLimit(limit)) continue;
-      const { actual, cite, text } = limit;
+      const { actual, cite } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
-      tell(facts, standard, { at: letter, actual, least, cite, limit: text, isHook: false }, report);
+      tell(facts, standard, { at: letter, actual, least, cite, isHook: false }, report);
     }
     for (const leg of endsByTable(facts, standard)) tell(facts, standard, leg, report);
   },
@@ -90,7 +90,6 @@ function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
         actual,
         least: needed,
         cite,
-        limit: "",
         isHook: isHookDim,
         ...(at === "shape" ? { end: name } : {}),
       },
@@ -118,7 +117,6 @@ interface ShortLeg {
   readonly actual: number;
   readonly least: number;
   readonly cite: Citation | null;
-  readonly limit: string;
   /** the code itself says that the end is a hook */
   readonly isHook: boolean;
   /** which of the path's legs; a coded shape has a letter */
@@ -126,7 +124,7 @@ interface ShortLeg {
 }
 
 function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report): void {
-  const { at, actual, least, cite, limit } = leg;
+  const { at, actual, least, cite } = leg;
   const upTo = standard.bendingNeedsEndLegUpTo;
   const isAnchorage = upTo === null;
   const severity: Severity = isAnchorage
@@ -146,7 +144,6 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
       ...{
         letter: at,
         end: leg.end === undefined ? `end leg ${at}` : `the ${leg.end} leg`,
-        limit,
         size: facts.sizeName,
       },
       ...{ actual: { mm: actual }, least: { mm: least }, after: { mm: after ?? 0 } },

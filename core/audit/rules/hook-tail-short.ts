@@ -18,16 +18,16 @@ export default defineRule({
   },
   messages: {
     anchorage:
-      "link end {letter} {actual} is below the {least} of links for {size} ({limit}), and not below the {general} of other bends: ask the designer whether it holds",
-    short: "link end {letter} {actual} is below the least {least} for {size} ({limit}): ask the designer",
+      "link end {letter} {actual} is below the {least} of links for {size}, and not below the {general} of other bends: ask the designer whether it holds",
+    short: "link end {letter} {actual} is below the least {least} for {size}: ask the designer",
     longer:
-      "link end {letter} {actual} is below the least {least} for {size} ({limit}): so long it would need a bar of {after}, ask the designer",
+      "link end {letter} {actual} is below the least {least} for {size}: so long it would need a bar of {after}, ask the designer",
   },
   checkRow(facts, { standard }, report) {
     const short = facts.brokenLimits.filter(isHookTailLimit);
     const general = standard.endLeg(facts.diameter ?? 0, "main");
     for (const limit of short) {
-      const { actual, cite, text } = limit;
+      const { actual, cite } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
       if (!isRefusal(general) && actual >= general.value.outside && general.value.outside < least) {
@@ -36,7 +36,7 @@ export default defineRule({
           severity: "note",
           at: letter,
           values: {
-            ...{ letter, size: facts.sizeName, limit: text },
+            ...{ letter, size: facts.sizeName },
             ...{ actual: { mm: actual }, least: { mm: least }, general: { mm: general.value.outside } },
           },
           cite,
@@ -48,7 +48,7 @@ export default defineRule({
         messageId: after === null ? "short" : "longer",
         at: letter,
         values: {
-          ...{ letter, size: facts.sizeName, limit: text },
+          ...{ letter, size: facts.sizeName },
           ...{ actual: { mm: actual }, least: { mm: least }, after: { mm: after ?? 0 } },
         },
         cite,

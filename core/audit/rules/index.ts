@@ -58,6 +58,7 @@ import lengthDiffers from "./length-differs";
 import lengthOffHabit from "./length-off-habit";
 import lengthOffStep from "./length-off-step";
 import lengthOffWrittenLegs from "./length-off-written-legs";
+import lengthRoundedFurther from "./length-rounded-further";
 import lengthsAreSums from "./lengths-are-sums";
 import lengthsKeepAnotherStep from "./lengths-keep-another-step";
 import linkBentTighterThanBar from "./link-bent-tighter-than-bar";
@@ -166,6 +167,7 @@ export const RULES: readonly Rule[] = [
   lapBelowAny,
   lapOfThickBar,
   lengthOffWrittenLegs,
+  lengthRoundedFurther,
   heavierThanLift,
   bundleOverHoist,
   formerNotInRack,

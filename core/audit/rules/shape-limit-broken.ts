@@ -34,7 +34,8 @@ export default defineRule({
           letter,
           actual: { mm: actual },
           bound: { mm: least ?? most ?? 0 },
-          limit: text,
+          // the brackets of the free leg are the print's own
+          limit: text.replace(/\((\w)\)/g, "$1"),
           code: facts.row.shape ?? "",
           size: facts.sizeName,
         },

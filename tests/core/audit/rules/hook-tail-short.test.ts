@@ -17,7 +17,7 @@ ruleCases(rule, {
         {
           cell: "K2",
           message:
-            "link end C 100 mm is below the least 130 mm for H10 ((C) >= P(links)): so long it would need a bar of 1575 mm, ask the designer",
+            "link end C 100 mm is below the least 130 mm for H10: so long it would need a bar of 1575 mm, ask the designer",
         },
       ],
     },
@@ -27,7 +27,7 @@ ruleCases(rule, {
         {
           cell: "K2",
           message:
-            "link end C 125 mm is below the 130 mm of links for H10 ((C) >= P(links)), and not below the 120 mm of other bends: ask the designer whether it holds",
+            "link end C 125 mm is below the 130 mm of links for H10, and not below the 120 mm of other bends: ask the designer whether it holds",
           severity: "note",
         },
       ],
