@@ -5,6 +5,7 @@ export const ITALIAN: LanguageWords = {
   language: "Italian",
   cite: { document: "column headings of bar schedules in Italian", provenance: "common practice" },
   columns: [
+    { kind: "former", words: ["mandrino", "diametro mandrino", "diametro del mandrino"] },
     { kind: "member", words: ["elemento strutturale", "ubicazione", "struttura"] },
     { kind: "mark", words: ["posizione", "marca", "pos ferro", "sigla"] },
     { kind: "size", words: ["diametro", "diam", "tondo", "diametro ferro"] },

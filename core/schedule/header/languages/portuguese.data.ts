@@ -5,6 +5,10 @@ export const PORTUGUESE: LanguageWords = {
   language: "Portuguese",
   cite: { document: "column headings of bar schedules in Portuguese", provenance: "common practice" },
   columns: [
+    {
+      kind: "former",
+      words: ["pino", "pino de dobra", "pino de dobramento", "diametro do pino", "diametro do mandril"],
+    },
     { kind: "mark", words: ["pos n", "no da barra", "no da posicao"] },
     { kind: "size", words: ["bitola", "bit", "bitola nominal", "diam nominal", "ø nominal"] },
     {

@@ -5,6 +5,10 @@ export const SPANISH: LanguageWords = {
   language: "Spanish",
   cite: { document: "column headings of bar schedules in Spanish", provenance: "common practice" },
   columns: [
+    {
+      kind: "former",
+      words: ["mandril", "mandril de doblado", "diametro de mandril", "diametro del mandril", "diam mandril"],
+    },
     { kind: "mark", words: ["no de posicion", "marca de barra", "ref barra", "barra no"] },
     { kind: "size", words: ["diametro nominal", "diam nominal", "tipo y diametro"] },
     {

@@ -29,6 +29,10 @@ it.each([
   ["buig-\nrol \u00d8 mm", "mm"],
   ["buigrol \u00d8", null],
   ["\u03a4\u03a5\u039c\u03a0\u0391\u039d\u039f D (mm)", "mm"],
+  ["Bend pin (in)", "in"],
+  ["Mandril (mm)", "mm"],
+  ["Diametro mandrino (mm)", "mm"],
+  ["Pino de dobramento (mm)", "mm"],
 ])("takes %j for the former", (text, unit) => {
   expect(recogniseHeader(text)).toMatchObject({ kind: "former", unit });
 });
