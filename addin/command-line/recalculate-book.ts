@@ -21,6 +21,9 @@ interface PlainFormula extends FormulaCell {
   value: Cell | undefined | "unknown";
 }
 
+/** Before the names of newer functions in a file; a spreadsheet program shows none of them. */
+const PREFIXES = /^(?:_xlfn\.|_xlws\.)+/i;
+
 /** What came of a workbook's BAR formulas, and of others that they lean on or that lean on them. */
 export interface Recalculation {
   readonly writes: ReadonlyMap<string, PlacedWrite[]>;
@@ -238,7 +241,9 @@ class Recalculator {
       const tree = parseFormula(`=${formula.text}`);
       const other = otherFunction(tree);
       if (other !== null)
-        throw new InputRefused(`it calls ${other}, which only a spreadsheet program computes`);
+        throw new InputRefused(
+          `it calls ${other.replace(PREFIXES, "")}, which only a spreadsheet program computes`,
+        );
       block = evaluate(tree, this.place(formula.sheet));
     } catch (error) {
       if (!(error instanceof InputRefused)) throw error;
