@@ -35,6 +35,7 @@ import editionNotRead from "./edition-not-read";
 import endLegShort from "./end-leg-short";
 import fabricAsBar from "./fabric-as-bar";
 import factsNotHeld from "./facts-not-held";
+import formerBlank from "./former-blank";
 import formerNotInRack from "./former-not-in-rack";
 import formerOffHabit from "./former-off-habit";
 import formerTooSmall from "./former-too-small";
@@ -146,6 +147,7 @@ export const RULES: readonly Rule[] = [
   bendNearJoint,
   linkBentTighterThanBar,
   formerOffHabit,
+  formerBlank,
   dimensionOffStep,
   dimensionNotPositive,
   unknownGrade,

@@ -69,7 +69,9 @@ function fits({ row, cut, isStraight, lengthJudgement }: BarFacts): boolean {
 
 /** mm that the dimensions make, where the length is more than a step from it. */
 function roundedFurther(facts: BarFacts, step: number): number | null {
-  if (!fits(facts)) return null;
+  const { former } = facts.row;
+  // a former of another size bends to another length, and the list may go by the standard's own
+  if (!fits(facts) || (former !== null && former !== facts.leastFormer?.value)) return null;
   const computed = facts.cut?.length ?? 0;
   return Math.abs((facts.row.length ?? 0) - computed) > step + CLOSE ? computed : null;
 }
