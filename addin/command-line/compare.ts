@@ -2,13 +2,18 @@ import { decisionWords } from "../../core/audit/decision-words";
 import {
   askedBars,
   type CompareJob,
+  checkBooks,
   compareBooks,
+  filteredBy,
   openForJob,
   type ReadBook,
   readSchedules,
+  type SevereBars,
+  severeBars,
+  severeWords,
 } from "../../core/jobs";
 import { addressAt } from "../../core/schedule/cell-address";
-import type { BarChange } from "../../core/totals";
+import { type BarChange, supersededWords } from "../../core/totals";
 import { tonnesOf } from "../../core/units/print-mass";
 import { answerOf } from "./answer-of";
 import type { Command, ExitCode } from "./command";
@@ -45,12 +50,10 @@ export const compare: Command = {
     const ofNewer = openBook(young);
     const own = ownOfFile(given, streams);
     const standard = asked ?? ofNewer.setting("Barwright.Standard");
-    const [before, after] = [openBook(old), ofNewer].map((book) => {
-      const opened = answerOf(openForJob(book, { sheet: null, standard, own }));
-      const read = answerOf(readSchedules(opened));
-      for (const note of read.notes) streams.note(note);
-      return read;
-    }) as [ReadBook, ReadBook];
+    const question = { sheet: null, standard, own };
+    const before: ReadBook = answerOf(readSchedules(answerOf(openForJob(openBook(old), question))));
+    const after = answerOf(checkBooks([ofNewer], question)[0]!);
+    for (const note of [...before.notes, ...after.notes, ...leftOutOf(after)]) streams.note(note);
     const filter = filterFor(given, before, after);
     const [older, newer] = [before, after].map(({ schedules }) => ({
       schedules: askedBars(schedules, filter),
@@ -61,9 +64,12 @@ export const compare: Command = {
       before: decisionWords(before.settings),
       after: decisionWords(after.settings),
     };
-    if (given.flag("json")) streams.result(JSON.stringify({ ...jsonComparison(compared), waivers }));
+    const severe = severeBars(after.report.byRow, filteredBy(newer!.schedules));
+    if (given.flag("json"))
+      streams.result(JSON.stringify({ ...jsonComparison(compared), ...severe, waivers }));
     else {
       printComparison(compared, streams, given.flag("summary"));
+      printSevere(severe, after.schedules.length > 1, streams);
       for (const words of waivers.before) streams.result(`older, not told: ${words}`);
       for (const words of waivers.after) streams.result(`newer, not told: ${words}`);
     }
@@ -90,17 +96,38 @@ async function compareJobs(
     throw new InputRefused("no bar of either job is of what --pour and --size ask for");
   const standard = (after.standard ?? before.standard)!;
   const compared = compareBooks(before, after, standard, marksReleased(given));
+  const { notToMake, toAsk, ofSheets } = after.severe;
+  const severe = { notToMake, toAsk, ofSheets };
   const { unreadable } = { unreadable: [...before.unreadable, ...after.unreadable] };
   if (given.flag("json"))
     streams.result(
       JSON.stringify({
         books: [...before.books, ...after.books].map((book) => ({ book })),
-        job: { ...jsonComparison(compared), unreadable },
+        job: { ...jsonComparison(compared), ...severe, unreadable },
       }),
     );
-  else printComparison(compared, streams, given.flag("summary"));
+  else {
+    printComparison(compared, streams, given.flag("summary"));
+    printSevere(severe, true, streams);
+  }
   const isUnsafe = compared.comparison.changes.some(({ severity }) => severity === "unsafe");
   return unreadable.length > 0 ? 2 : isUnsafe ? 1 : 0;
+}
+
+/** Rows of the newer revision that are compared with nothing. */
+function leftOutOf({ schedules }: ReadBook): string[] {
+  return schedules.flatMap(({ sheet, reading }) =>
+    reading.bars.flatMap((bar) => {
+      if (!bar.struckThrough && bar.superseded !== true) return [];
+      const why = bar.struckThrough ? "struck through" : supersededWords(bar);
+      return [`not compared: ${sheet.name} row ${sheet.top + bar.row + 1}, ${bar.mark ?? "no mark"}: ${why}`];
+    }),
+  );
+}
+
+/** Bars of the newer revision, changed or not, that nobody may make as they stand. */
+function printSevere(severe: SevereBars, namesSheet: boolean, streams: Streams): void {
+  for (const words of severeWords(severe, namesSheet)) streams.result(`newer, ${words}`);
 }
 
 function jsonComparison(compared: CompareJob) {

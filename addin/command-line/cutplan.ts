@@ -1,14 +1,17 @@
 import { type RefusedRow, refusedText } from "../../core/cutting";
 import {
   askedBars,
+  asksOf,
   checkBooks,
   cutListOf,
   holdsOf,
   openForJob,
   piecesNotToMake,
   piecesOf,
+  piecesToAsk,
   readForCutting,
   shopNotes,
+  wholeSheetWords,
 } from "../../core/jobs";
 import { scheduleHead } from "../../core/tickets";
 import { isRefusal } from "../../core/units/refusal";
@@ -59,13 +62,14 @@ export const cutplan: Command = {
     const filter = filterFor(given, whole);
     const read = { ...whole, schedules: askedBars(whole.schedules, filter) };
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
-    const { groups, refused, supply, toBuy, notes } = cutListOf({ ...read, stock });
+    const { groups, refused, supply, toBuy, notes: planned } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
     const [checked] = read.schedules.length === 0 ? [] : checkBooks([book], question);
-    const notToMake =
-      checked === undefined || isRefusal(checked)
-        ? []
-        : piecesNotToMake(piecesOf(read).rows, holdsOf(checked.report.byRow));
+    const report = checked === undefined || isRefusal(checked) ? null : checked.report;
+    const { rows } = report === null ? { rows: [] } : piecesOf(read);
+    const notToMake = piecesNotToMake(rows, holdsOf(report?.byRow ?? []));
+    const toAsk = piecesToAsk(rows, asksOf(report?.byRow ?? []), notToMake);
+    const notes = [...planned, ...wholeSheetWords(report?.findings ?? [])];
     for (const note of notes) streams.note(note);
     if (target !== null) {
       if (isWorkbookName(target)) {
@@ -85,7 +89,8 @@ export const cutplan: Command = {
       } else {
         const { endCrop, kerf } = supply;
         const namesSheets = sheets.length > 1;
-        const facts = { refused, notToMake, namesSheets, toBuy, endCrop, kerf, unit: standard.unit };
+        const { unit } = standard;
+        const facts = { refused, notToMake, toAsk, namesSheets, toBuy, endCrop, kerf, unit };
         const heads = read.schedules.map(({ reading }) => scheduleHead(reading));
         const leftOut = [...narrowedTo(filter), ...read.notes, ...notes];
         writePage(
@@ -97,10 +102,10 @@ export const cutplan: Command = {
       streams.note(`written: ${target}`);
     }
     if (given.flag("json"))
-      streams.result(JSON.stringify(jsonPlan({ groups, refused, notToMake }, standard.unit)));
+      streams.result(JSON.stringify(jsonPlan({ groups, refused, notToMake, toAsk }, standard.unit)));
     else {
       const how = { namesSheets: sheets.length > 1, isSummary: given.flag("summary") };
-      printCutList({ groups, refused, notToMake }, how, standard.unit, streams);
+      printCutList({ groups, refused, notToMake, toAsk }, how, standard.unit, streams);
     }
     return refused.length + notToMake.length > 0 ? 1 : 0;
   },

@@ -12,6 +12,8 @@ interface PlanTold {
   readonly groups: readonly SizePlan[];
   readonly refused: readonly RefusedRow[];
   readonly notToMake: readonly NotToMake[];
+  /** perhaps unsafe or unbendable, and planned as any other */
+  readonly toAsk: readonly NotToMake[];
 }
 
 interface HowTold {
@@ -25,18 +27,19 @@ const lengthIn =
     Number(fromMillimetres(mm, unit).toPrecision(12));
 
 /** A plan in the shape that scripts rely on. */
-export function jsonPlan({ groups, refused, notToMake }: PlanTold, unit: LengthUnit) {
+export function jsonPlan({ groups, refused, notToMake, toAsk }: PlanTold, unit: LengthUnit) {
   const out = lengthIn(unit);
   return {
     groups: groups.map((group) => jsonGroup(group, out)),
     refused: refused.map((row) => jsonRefused(row, out, unit)),
     notToMake: notToMake.map(({ schedule: _, ...row }) => row),
+    toAsk: toAsk.map(({ schedule: _, ...row }) => row),
   };
 }
 
 /** A plan for a person, and the rows that are in none; in short a line a size, and how many rows. */
 export function printCutList(
-  { groups, refused, notToMake }: PlanTold,
+  { groups, refused, notToMake, toAsk }: PlanTold,
   { namesSheets, isSummary }: HowTold,
   unit: LengthUnit,
   streams: Streams,
@@ -46,6 +49,10 @@ export function printCutList(
     const rows = notToMake.length === 1 ? "1 row is" : `${notToMake.length} rows are`;
     streams.result(`planned, but ${rows} not to be made until cleared`);
     for (const row of isSummary ? [] : notToMake) streams.result(`  ${notToMakeText(row, namesSheets)}`);
+  }
+  if (toAsk.length > 0) {
+    streams.result(`planned, but ${counted(toAsk.length, "row")} to be asked about before they are made`);
+    for (const row of isSummary ? [] : toAsk) streams.result(`  ${notToMakeText(row, namesSheets)}`);
   }
   printRefused(refused, groups.length === 0, { namesSheets, isSummary }, unit, streams);
 }

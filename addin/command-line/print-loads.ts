@@ -65,7 +65,7 @@ function lengthGiven(option: string | null, unit: LengthUnit): { length?: number
 }
 
 function jsonBundle({ item, count, mass, number, of }: Bundle) {
-  const { schedule = null, pour, member, mark, size, heats, held = [] } = item;
+  const { schedule = null, pour, member, mark, size, heats, held = [], asked = [] } = item;
   return {
     schedule,
     pour,
@@ -78,6 +78,7 @@ function jsonBundle({ item, count, mass, number, of }: Bundle) {
     mass,
     heats: heats ?? [],
     held,
+    asked,
   };
 }
 

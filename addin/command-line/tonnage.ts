@@ -1,12 +1,14 @@
 import {
   askedBars,
+  checkBooks,
   costReport,
   costsOf,
+  filteredBy,
   JOB_GROUPS,
   type JobGroup,
   noneInTotal,
-  openForJob,
-  readSchedules,
+  severeBars,
+  severeWords,
   tonnageOf,
   tonnageReport,
 } from "../../core/jobs";
@@ -53,7 +55,7 @@ export const tonnage: Command = {
     const { book, question } = bookAsked(given, streams, (path) => {
       if (target !== null) refuseTarget(path, target);
     });
-    const read = answerOf(readSchedules(answerOf(openForJob(book, question))));
+    const read = answerOf(checkBooks([book], question)[0]!);
     const filter = filterFor(given, read);
     const schedule = onlySchedule(read);
     if (target !== null) {
@@ -70,11 +72,13 @@ export const tonnage: Command = {
     const asked = askedBars(read.schedules, filter);
     const { reckoned, notes } = tonnageOf([{ ...read, schedules: asked }]);
     const costs = costsOf({ ...read, schedules: asked }, reckoned);
-    const said = [...read.notes, ...notes, ...(costs?.notes ?? [])];
+    const severe = severeBars(read.report.byRow, filteredBy(asked));
+    const ofBars = severeWords(severe, read.schedules.length > 1);
+    const said = [...read.notes, ...notes, ...(costs?.notes ?? []), ...ofBars];
     for (const note of said) streams.note(note);
     if (given.flag("json")) {
       const priced = costs === null ? {} : { costs: costReport(costs.priced) };
-      streams.result(JSON.stringify({ ...tonnageReport(reckoned), ...priced, notes: said }));
+      streams.result(JSON.stringify({ ...tonnageReport(reckoned), ...priced, ...severe, notes: said }));
     } else if (reckoned.held !== null) streams.result(`no totals: ${reckoned.held}`);
     else {
       const isSummary = given.flag("summary");

@@ -36,6 +36,9 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit, isSeveral: bool
   const held = (item.held ?? []).map(
     (text) => html`<p class="warning">Not to be made or sent until cleared: ${text}</p>`,
   );
+  const asked = (item.asked ?? []).map(
+    (text) => html`<p class="warning">To be asked about before it is made or sent: ${text}</p>`,
+  );
   const waived = (item.waived ?? []).map((text) => html`<p class="waived">Not told: ${text}</p>`);
   const heats = item.heats ?? [];
   const ofHeats = heats.length === 0 ? html`` : html`<dt>Heat</dt><dd class="whole">${heats.join(", ")}</dd>`;
@@ -53,7 +56,7 @@ function label(bundle: Bundle, head: PageHead, unit: LengthUnit, isSeveral: bool
 <dt>Size</dt><dd>${item.size}</dd><dt>Shape</dt><dd>${item.shape ?? "-"}</dd>
 <dt>Length</dt><dd>${lengthWords(item.length, unit)}</dd><dt>Mass</dt><dd>${printMass(bundle.mass, unit, 1)}</dd>${ofHeats}
 </dl>
-${ofRemark}${warning}${held}${waived}
+${ofRemark}${warning}${held}${asked}${waived}
 <p class="reference">${reference.join(", ")}</p>
 </article>
 `;

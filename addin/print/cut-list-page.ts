@@ -24,6 +24,8 @@ export interface CutListFacts {
   readonly refused: readonly RefusedRow[];
   /** pieces of the plans that are not to be made until somebody clears them */
   readonly notToMake: readonly NotToMake[];
+  /** pieces that are perhaps unsafe or unbendable, planned as any other */
+  readonly toAsk: readonly NotToMake[];
   /** rows are of several sheets or books */
   readonly namesSheets?: boolean;
   readonly toBuy: readonly StockToBuy[];
@@ -40,6 +42,7 @@ export function cutListPage(groups: readonly CutListGroup[], head: PageHead, fac
   return printPage("Cut list", head, [
     html`<p class="warning">Guard closed, hands as far from the blade as the machine's manual says, nobody in line with the off-cut. Set the rear support to the bar before cutting; take the bending tooling off first. The machine's plate says how many bars may be cut at once.</p>`,
     notToMakeSection(facts),
+    toAskSection(facts),
     refusedSection(refused, unit),
     toBuySection(toBuy, unit),
     ...groups.map((group) => groupSection(group, facts)),
@@ -53,6 +56,16 @@ function notToMakeSection({ notToMake, namesSheets = false }: CutListFacts): Mar
 <h2>Not to be made until cleared: ${counted(notToMake.length, "row")}</h2>
 <p>Their pieces stand in the plan below, marked HOLD.</p>
 <ul>${notToMake.map((row) => html`<li>${notToMakeText(row, namesSheets)}</li>`)}</ul>
+</section>
+`;
+}
+
+/** Pieces that are planned as any other, and of which something is to be asked first. */
+function toAskSection({ toAsk, namesSheets = false }: CutListFacts): Markup {
+  if (toAsk.length === 0) return html``;
+  return html`<section class="refused">
+<h2>To be asked about before they are made: ${counted(toAsk.length, "row")}</h2>
+<ul>${toAsk.map((row) => html`<li>${notToMakeText(row, namesSheets)}</li>`)}</ul>
 </section>
 `;
 }

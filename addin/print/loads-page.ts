@@ -14,6 +14,7 @@ export function loadsPage({ loads, left }: Loads, head: PageHead, unit: LengthUn
   return printPage("Loading lists", head, [
     html`<p class="warning">The lorry's own plate, the driver's lashing and the rules of the road govern. Lift by rated slings, never by the tying wire; nobody stands under a load.</p>`,
     heldSection(bundles, isSeveral),
+    askedSection(bundles, isSeveral),
     leftSection(left, unit, isSeveral),
     ...loads.map((load) => loadSection(load, unit, isSeveral)),
   ]);
@@ -21,15 +22,31 @@ export function loadsPage({ loads, left }: Loads, head: PageHead, unit: LengthUn
 
 /** Bars that stand on the lists below, and must not leave the yard as they are. */
 function heldSection(bundles: readonly Bundle[], isSeveral: boolean): Markup {
-  const items = [...new Set(bundles.map(({ item }) => item))].filter(({ held = [] }) => held.length > 0);
-  if (items.length === 0) return html``;
-  const rows = items.map(
-    ({ schedule, mark, size, held = [] }) =>
-      html`<li>${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}: ${held.join("; ")}</li>`,
-  );
+  const rows = barRows(bundles, isSeveral, ({ held = [] }) => held);
+  if (rows.length === 0) return html``;
   return html`<section class="refused"><h2>Not to be made or sent until cleared</h2>
 <p>They stand on the lists below, marked HOLD.</p><ul>${rows}</ul></section>
 `;
+}
+
+/** Bars that are perhaps unsafe or unbendable. */
+function askedSection(bundles: readonly Bundle[], isSeveral: boolean): Markup {
+  const rows = barRows(bundles, isSeveral, ({ asked = [] }) => asked);
+  if (rows.length === 0) return html``;
+  return html`<section class="refused"><h2>To be asked about before they are made or sent</h2><ul>${rows}</ul></section>
+`;
+}
+
+function barRows(
+  bundles: readonly Bundle[],
+  isSeveral: boolean,
+  whysOf: (item: Bundle["item"]) => readonly string[],
+): Markup[] {
+  const items = [...new Set(bundles.map(({ item }) => item))].filter((item) => whysOf(item).length > 0);
+  return items.map((item) => {
+    const schedule = isSeveral ? `${item.schedule ?? "no schedule"} ` : "";
+    return html`<li>${schedule}${item.mark ?? "no mark"} ${item.size}: ${whysOf(item).join("; ")}</li>`;
+  });
 }
 
 function leftSection(left: Loads["left"], unit: LengthUnit, isSeveral: boolean): Markup {

@@ -1,4 +1,5 @@
 import { type Finding, rowsBehind } from "./finding";
+import { severityWords } from "./finding-words";
 
 /** Findings of the rows of a sheet's bars that keep them from being made, by sheet and the sheet's own row. */
 export type HoldsOfRow = (sheet: string, row: number) => readonly string[];
@@ -17,21 +18,40 @@ export function isHolding({ name, severity, outcome }: Judged): boolean {
   if (ASKED_FIRST.has(name)) return true;
   // a dimension that nothing else gives: what only the drawing asks for is doubtful
   if (name === "dimension-missing") return severity === "off-standard";
-  return outcome === "broken" && (severity === "unsafe" || severity === "unbendable");
+  return outcome === "broken" && isSevere({ severity });
 }
 
+/** True of what may hurt somebody or cannot be bent, certain or not. */
+export function isSevere({ severity }: Pick<Finding, "severity">): boolean {
+  return severity === "unsafe" || severity === "unbendable";
+}
+
+/** True of a finding that may keep a bar from being made: to be asked about before it is. Papers name it, without a hold. */
+export function isAsking(finding: Judged): boolean {
+  return isSevere(finding) && !isHolding(finding);
+}
+
+type OfRows = Judged & Pick<Finding, "sheet" | "row" | "rows" | "message" | "behind" | "also">;
+
 /** Why each row is not to be made, what is unsafe first. */
-export function holdsOf(
-  findings: readonly (Judged & Pick<Finding, "sheet" | "row" | "rows" | "message" | "behind" | "also">)[],
-): HoldsOfRow {
+export function holdsOf(findings: readonly OfRows[]): HoldsOfRow {
+  return whysOf(findings.filter(isHolding));
+}
+
+/** What is to be asked about each row before it is made, each with its weight. */
+export function asksOf(findings: readonly OfRows[]): HoldsOfRow {
+  return whysOf(findings.filter(isAsking), (finding) => `${severityWords(finding)}: `);
+}
+
+function whysOf(findings: readonly OfRows[], lead: (finding: OfRows) => string = () => ""): HoldsOfRow {
   const byRow = new Map<string, { readonly why: string; readonly isUnsafe: boolean }[]>();
   for (const finding of findings) {
-    if (!isHolding(finding)) continue;
     const { sheet, behind = [], message, severity, also } = finding;
     const own = behind.length > 0 ? behind : rowsBehind(finding).map((row) => ({ row, message }));
     const told = also === undefined ? own : [...own, also];
-    for (const { row, message: why } of told) {
+    for (const { row, message: words } of told) {
       const key = JSON.stringify([sheet, row]);
+      const why = lead(finding) + words;
       const one = { why, isUnsafe: severity === "unsafe" };
       const known = byRow.get(key);
       if (known === undefined) byRow.set(key, [one]);

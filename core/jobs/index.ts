@@ -1,4 +1,4 @@
-export { holdsOf } from "../audit/holds";
+export { asksOf, holdsOf } from "../audit/holds";
 export type { Book, Visibility } from "./book";
 export { type CheckedBook, checkBooks, isBroken } from "./check";
 export { type CheckReport, checkReport, type ToldFinding } from "./check-report";
@@ -34,7 +34,7 @@ export { ofAnotherJobWords } from "./many/of-another-job-words";
 export type { ScheduleEntry } from "./many/schedule-entry";
 export { unknownFilter } from "./many/unknown-filter";
 export { measuredFindings } from "./measured";
-export { isAmongHeld, type NotToMake, notToMakeText, piecesNotToMake } from "./not-to-make";
+export { isAmongHeld, type NotToMake, notToMakeText, piecesNotToMake, piecesToAsk } from "./not-to-make";
 export {
   type JobQuestion,
   type OpenedBook,
@@ -43,6 +43,7 @@ export {
   readSchedules,
   shopNotes,
 } from "./read-book";
+export { type SevereBar, type SevereBars, severeBars, severeWords, wholeSheetWords } from "./severe-bars";
 export { isUnmakeable, type TicketsJob, ticketsOf } from "./tickets";
 export { noneInTotal, tonnageOf } from "./tonnage";
 export { type TonnageReport, tonnageReport } from "./tonnage-report";

@@ -1,6 +1,6 @@
 import { bundleItem } from "../tickets/bundle-item";
 import type { Ticket } from "../tickets/ticket";
-import { type Bundles, makeBundles } from "../totals/bundles";
+import { type BundleItem, type Bundles, makeBundles } from "../totals/bundles";
 import { defineRefusal, type Refusal } from "../units/refusal";
 
 const limitUnknown = defineRefusal(
@@ -37,14 +37,14 @@ export function labelsOf(tickets: readonly Ticket[], limit: number | null): Labe
       ...(left.length === 0
         ? []
         : [`in no bundle, without count, length or mass: ${named.join(", ")}${more}`]),
-      ...items.flatMap(({ schedule, mark, size, held = [] }) =>
-        held
-          .slice(0, 1)
-          .map(
-            (why) =>
-              `not to be made or sent until cleared: ${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}: ${why}`,
-          ),
-      ),
+      ...items.flatMap((item) => barNotes(item, isSeveral)),
     ],
   };
+}
+
+/** What somebody must know who sees no paper of the bar but its bundle. */
+function barNotes({ schedule, mark, size, held = [], asked = [] }: BundleItem, isSeveral: boolean): string[] {
+  const bar = `${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}`;
+  if (held[0] !== undefined) return [`not to be made or sent until cleared: ${bar}: ${held[0]}`];
+  return asked.slice(0, 1).map((why) => `to be asked about before it is made or sent: ${bar}: ${why}`);
 }

@@ -25,6 +25,19 @@ export function piecesNotToMake(rows: readonly CutRow[], holdsOfRow: HoldsOfRow)
   });
 }
 
+/** The rows of a cut list that are planned as any other and perhaps unsafe or unbendable: to be asked about before they are made. */
+export function piecesToAsk(
+  rows: readonly CutRow[],
+  asksOfRow: HoldsOfRow,
+  notToMake: readonly NotToMake[],
+): NotToMake[] {
+  const held = new Set(notToMake.map(({ sheet, cell }) => `${cell} ${sheet}`));
+  return piecesNotToMake(
+    rows.filter(({ sheet, cell }) => !held.has(`${cell} ${sheet}`)).map(({ unmade: _, ...row }) => row),
+    asksOfRow,
+  );
+}
+
 /** Tells the pieces of a plan that are among these. */
 export function isAmongHeld(notToMake: readonly NotToMake[]): (size: string, mark: string) => boolean {
   const held = new Set<string>();

@@ -4,6 +4,7 @@ import type { Workshop } from "../shop/workshop";
 import { isHold, type Ticket } from "../tickets/ticket";
 import { type DroppedRow, type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
 import { counted } from "../units/counted";
+import { wholeSheetWords } from "./severe-bars";
 
 /** What tickets are made of: an audit, the sheets it read, and the yard. */
 export interface TicketsQuestion {
@@ -23,7 +24,10 @@ export interface TicketsJob {
 export function ticketsOf(books: readonly TicketsQuestion[]): TicketsJob {
   const made = books.map(({ report, sheets, workshop, heats }) => {
     const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop, heats);
-    return { tickets, notes: [...shopNote(workshop), ...droppedNotes(dropped)] };
+    return {
+      tickets,
+      notes: [...shopNote(workshop), ...wholeSheetWords(report.findings), ...droppedNotes(dropped)],
+    };
   });
   return {
     tickets: made.flatMap(({ tickets }) => tickets),

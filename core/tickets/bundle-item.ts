@@ -1,5 +1,5 @@
 import type { BundleItem } from "../totals/bundles";
-import { isHold, type Ticket } from "./ticket";
+import { isAsked, isHold, type Ticket } from "./ticket";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
 export function bundleItem(ticket: Ticket): BundleItem | null {
@@ -10,8 +10,9 @@ export function bundleItem(ticket: Ticket): BundleItem | null {
     .filter(({ severity }) => severity === "unsafe" || severity === "unbendable")
     .map(({ text }) => text);
   const held = ticket.warnings.filter(isHold).map(({ text }) => text);
+  const asked = ticket.warnings.filter(isAsked).map(({ severity, text }) => `perhaps ${severity}: ${text}`);
   const schedule = head.schedule ?? head.drawing;
   const { revision } = head;
   const bars = { pour, member, mark, size, shape, count, length: cut.length, massEach };
-  return { ...bars, schedule, revision, waived, held, heats, remark };
+  return { ...bars, schedule, revision, waived, held, asked, heats, remark };
 }

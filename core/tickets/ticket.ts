@@ -217,3 +217,8 @@ export interface TicketWarning {
 export function isHold({ hold }: Pick<TicketWarning, "hold">): boolean {
   return hold;
 }
+
+/** True of what is perhaps unsafe or unbendable: it holds nothing, and is to be asked about before the bar is made. */
+export function isAsked({ hold, unsure, severity }: TicketWarning): boolean {
+  return !hold && unsure && (severity === "unsafe" || severity === "unbendable");
+}

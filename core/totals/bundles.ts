@@ -17,6 +17,8 @@ export interface BundleItem {
   readonly waived?: readonly string[];
   /** why the bar is not to be made until somebody clears it */
   readonly held?: readonly string[];
+  /** what is to be asked before the bar is made: perhaps unsafe or unbendable */
+  readonly asked?: readonly string[];
   /** what the schedule says of its bars beside the figures, as typed */
   readonly remark?: string | null;
   /** mill certificates that its bars may be of; a blank one is said as not written down */

@@ -7,7 +7,7 @@ export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
 export { pourDates } from "./pour-dates";
 export { type ReadSheet, type ReckonedTonnage, reckonTonnage, type TonnageGroup } from "./reckon-tonnage";
-export type { RowMass } from "./row-mass";
+export { type RowMass, supersededWords } from "./row-mass";
 export { type Tonnage, tonnageByPour } from "./tonnage-by-pour";
 export { tonnageChart } from "./tonnage-chart";
 export { notInTotalWords, tonnageNotes } from "./tonnage-notes";

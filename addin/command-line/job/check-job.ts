@@ -6,6 +6,7 @@ import {
   type JobGroup,
   type JobTonnage,
   JobTotals,
+  severeWords,
 } from "../../../core/jobs";
 import { tonnageByPour } from "../../../core/totals";
 import { counted } from "../../../core/units/counted";
@@ -29,6 +30,7 @@ import { nameOfGroup } from "./job-workbook";
 import { questionOf, tried } from "./open-books";
 import { noteJob, printJob } from "./print-job";
 import { type JobRead, readJob } from "./read-job";
+import { SevereOfJob } from "./severe-of-job";
 
 /** How the answers of a job are told: `check` tells findings, `tonnage` sums. */
 export interface JobTelling {
@@ -54,6 +56,7 @@ export async function tellJob(
     const paper = target === null ? null : new JobPaper(job, filter);
     const teller = tellerOf(given, telling, streams);
     const notes = new BookNotes();
+    const severe = new SevereOfJob(job.judged, filter);
     let isCopyLost = false;
     teller.start();
     for (const answer of job.answers) {
@@ -64,15 +67,17 @@ export async function tellJob(
       const digest = job.digest(answer);
       const bars = totals.addBook(digest);
       notes.add(digest);
+      severe.add(digest);
       paper?.addBook(digest);
       teller.book(narrowed(digest, filter), bars, job, filter);
       const copy = telling.copies?.get(answer.path);
       if (copy !== undefined && !isMarked(answer.path, copy, task, streams)) isCopyLost = true;
     }
     const tonnage = totals.result();
-    const report = jobReport(job, tonnage);
+    const report = jobReport(job, tonnage, severe);
     for (const note of notes.words()) streams.note(note);
     noteJob(report, streams);
+    if (telling.tells === "tonnes") for (const note of severeWords(severe, true)) streams.note(note);
     if (paper !== null && target !== null) {
       writeCopy(target, paper.workbook(report));
       streams.note(`written: ${target}`);

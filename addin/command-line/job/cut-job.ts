@@ -31,7 +31,10 @@ export async function cutJob(
     );
   const job = await readJob(asked.named.paths, asked.task, given, streams);
   try {
-    const { rows, refused, notToMake, books, first, workshop, notes, places } = piecesOfJob(asked, job);
+    const { rows, refused, notToMake, toAsk, books, first, workshop, notes, places } = piecesOfJob(
+      asked,
+      job,
+    );
     for (const note of notes) streams.note(note);
     for (const { book, error } of books) if (error !== null) streams.note(`not read: ${book}: ${error}`);
     if (first === null || workshop === null || rows.length === 0)
@@ -52,7 +55,8 @@ export async function cutJob(
       const { endCrop, kerf } = supply;
       const { toBuy } = plan;
       const { unit } = standard;
-      const facts = { refused: plan.refused, notToMake, namesSheets: true, toBuy, endCrop, kerf, unit };
+      const of = { refused: plan.refused, notToMake, toAsk, toBuy };
+      const facts = { ...of, namesSheets: true, endCrop, kerf, unit };
       const heads = headsOf(job.judged.schedules, [...places.values()]);
       const leftOut = [...narrowedTo(asked.filter), ...said];
       const head = { ...headOfSchedules(heads, standard.id), leftOut };
@@ -63,12 +67,12 @@ export async function cutJob(
       streams.result(
         JSON.stringify({
           books,
-          job: { ...jsonPlan({ ...plan, notToMake }, standard.unit), findings: job.judged.findings },
+          job: { ...jsonPlan({ ...plan, notToMake, toAsk }, standard.unit), findings: job.judged.findings },
         }),
       );
     else {
       const how = { namesSheets: true, isSummary: given.flag("summary") };
-      printCutList({ ...plan, notToMake }, how, standard.unit, streams);
+      printCutList({ ...plan, notToMake, toAsk }, how, standard.unit, streams);
     }
     return books.some(({ error }) => error !== null) ? 2 : plan.refused.length + notToMake.length > 0 ? 1 : 0;
   } finally {

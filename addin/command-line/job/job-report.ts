@@ -2,6 +2,7 @@ import {
   costReport,
   type JobFinding,
   type JobTonnage,
+  type SevereBars,
   type TonnageReport,
   tonnageReport,
 } from "../../../core/jobs";
@@ -30,9 +31,17 @@ export interface JobReport extends Omit<TonnageReport, "notInTotal" | "held"> {
   /** by the rates of the first Shop sheet that holds any; not there without */
   readonly costs?: ReturnType<typeof costReport>;
   readonly notInTotal: JobTonnage["notInTotal"];
+  /** bars of the totals that somebody has to clear or be asked about first; each sheet stands behind its book */
+  readonly notToMake: SevereBars["notToMake"];
+  readonly toAsk: SevereBars["toAsk"];
+  readonly ofSheets: SevereBars["ofSheets"];
 }
 
-export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): JobReport {
+export function jobReport(
+  { answers, judged }: JobRead,
+  totals: JobTonnage,
+  { notToMake, toAsk, ofSheets }: SevereBars,
+): JobReport {
   const { tonnage, groupedBy, held, notInTotal, superseded, priced, ofAnotherJob, asTyped } = totals;
   const sums = tonnageReport({
     tonnage,
@@ -59,6 +68,7 @@ export function jobReport({ answers, judged }: JobRead, totals: JobTonnage): Job
     held: held.length === 0 ? null : held,
     superseded,
     notInTotal,
+    ...{ notToMake, toAsk, ofSheets },
     ...(ofAnotherJob !== null && { ofAnotherJob }),
     ...(priced !== null && { costs: costReport(priced) }),
   };

@@ -1,5 +1,5 @@
 import type { JobFinding, JobGroup, JobTonnage, PlacedBar } from "../../../core/jobs";
-import { jobPlaceWords } from "../../../core/jobs";
+import { jobPlaceWords, severeWords } from "../../../core/jobs";
 import { columnLetters } from "../../../core/schedule/cell-address";
 import { groupName } from "../../../core/totals";
 import { type NewCell, type NewSheet, writeNewWorkbook } from "../../xlsx/write/new-workbook";
@@ -94,6 +94,7 @@ function* jobRows(report: JobReport, sheets: number, count: number): Generator<R
     ];
   for (const { book, why } of unreadable) yield [null, null, null, "not read", why, book];
   for (const { book, sheet, why } of held ?? []) yield [null, null, null, "held back", why, book, sheet];
+  for (const words of severeWords(report, true)) yield [words];
 }
 
 function groupSheet(by: JobGroup, { tonnage }: JobTonnage): NewSheet {

@@ -1,5 +1,6 @@
 import type { CutRow, RefusedRow, SizePlan } from "../../../core/cutting";
 import {
+  asksOf,
   countedBars,
   heatsByRow,
   holdsOf,
@@ -7,8 +8,10 @@ import {
   type OpenedBook,
   piecesNotToMake,
   piecesOf,
+  piecesToAsk,
   plansOfPieces,
   readForCutting,
+  wholeSheetWords,
 } from "../../../core/jobs";
 import type { Workshop } from "../../../core/shop";
 import type { HeatsOfRow } from "../../../core/tickets";
@@ -22,6 +25,8 @@ export interface JobPieces {
   readonly rows: readonly CutRow[];
   readonly refused: readonly RefusedRow[];
   readonly notToMake: readonly NotToMake[];
+  /** perhaps unsafe or unbendable, and planned as any other */
+  readonly toAsk: readonly NotToMake[];
   readonly books: readonly {
     readonly book: string;
     readonly pieces: number;
@@ -58,6 +63,7 @@ export function piecesOfJob(
   const rows: CutRow[] = [];
   const refused: RefusedRow[] = [];
   const notToMake: NotToMake[] = [];
+  const toAsk: NotToMake[] = [];
   const answers = new Map(job.answers.map((answer) => [answer.path, answer]));
   const notes: string[] = [];
   const places = new Map<string, { book: string; sheet: string }>();
@@ -88,13 +94,17 @@ export function piecesOfJob(
     for (const row of pieces.refused) refused.push(onBook(row));
     const answer = answers.get(path);
     const holding = answer === undefined || answer.error !== null ? [] : job.digest(answer).holding;
-    for (const row of piecesNotToMake(pieces.rows, holdsOf(holding))) notToMake.push(onBook(row));
+    const held = piecesNotToMake(pieces.rows, holdsOf(holding));
+    for (const row of held) notToMake.push(onBook(row));
+    for (const row of piecesToAsk(pieces.rows, asksOf(holding), held)) toAsk.push(onBook(row));
+    for (const words of wholeSheetWords(holding)) notes.push(`${path}: ${words}`);
     books.push({ book: path, pieces: pieces.rows.reduce((sum, { count }) => sum + count, 0), error: null });
   }
   return {
     rows,
     refused,
     notToMake,
+    toAsk,
     books,
     first,
     workshop: (shop ?? first)?.workshop ?? null,

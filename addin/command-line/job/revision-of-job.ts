@@ -1,4 +1,4 @@
-import { countedBars, type Revision, readSchedules } from "../../../core/jobs";
+import { countedBars, type Revision, readSchedules, type SevereBars } from "../../../core/jobs";
 import type { Standard } from "../../../core/standards";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
@@ -7,11 +7,14 @@ import { leftOutNotes } from "./cut-job";
 import { filterOf, type JobAsked } from "./job-asked";
 import { openBooks, tried } from "./open-books";
 import { readJob } from "./read-job";
+import { SevereOfJob } from "./severe-of-job";
 
 /** One side of a comparison: all schedules of a job that count, each under its own number. */
 export interface JobRevision extends Revision {
   readonly standard: Standard | null;
   readonly books: readonly string[];
+  /** bars of it that are not to be made, or to be asked about first */
+  readonly severe: SevereBars;
   readonly unreadable: readonly { readonly book: string; readonly why: string }[];
 }
 
@@ -45,9 +48,11 @@ export async function revisionOfJob(
           key: keys.get(`${path}\n${sheet.name}`) ?? path,
         });
     }
+    const severe = new SevereOfJob(job.judged, asked.filter);
+    for (const answer of job.answers) if (answer.error === null) severe.add(job.digest(answer));
     for (const { book, why } of unreadable) streams.note(`not read: ${book}: ${why}`);
     for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
-    return { schedules, standard, books: named.paths, unreadable };
+    return { schedules, standard, books: named.paths, severe, unreadable };
   } finally {
     job.close();
   }

@@ -1,11 +1,13 @@
 import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
 import {
+  asksOf,
   cutListOf,
   holdsOf,
   isAmongHeld,
   notToMakeText,
   piecesNotToMake,
   piecesOf,
+  piecesToAsk,
 } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import type { Workshop } from "../../../core/shop";
@@ -35,7 +37,10 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   // the page is of one sheet, which its head names
   const refused = all.map((row) => ({ ...row, sheet: null }));
   const asks = { schedules, standard, workshop };
-  const notToMake = piecesNotToMake(piecesOf(asks).rows, holdsOf(kept.audit.report.byRow));
+  const { rows } = piecesOf(asks);
+  const { byRow } = kept.audit.report;
+  const notToMake = piecesNotToMake(rows, holdsOf(byRow));
+  const toAsk = piecesToAsk(rows, asksOf(byRow), notToMake);
   const words = refused.map((row) => refusedText(row, standard.unit));
   if (groups.length === 0)
     throw new Error(words.length === 0 ? NO_BARS : `nothing can be planned: ${words.join("; ")}`);
@@ -45,7 +50,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
     html: cutListPage(
       groups,
       { ...head, leftOut: [...(head.leftOut ?? []), ...notes] },
-      { refused, notToMake, toBuy, endCrop, kerf, unit: standard.unit },
+      { refused, notToMake, toAsk, toBuy, endCrop, kerf, unit: standard.unit },
     ),
     refused: words,
     toBuy: toBuy.map(({ size, grade, length, bars, kilograms, provenLeast }) => ({
@@ -59,6 +64,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
     notes: [
       ...notes,
       ...notToMake.map((row) => `not to be made until cleared: ${notToMakeText(row, false)}`),
+      ...toAsk.map((row) => `to be asked about before they are made: ${notToMakeText(row, false)}`),
     ],
     remnants: remnantView(asked, groups, supply.leastRemnant, isAmongHeld(notToMake)),
   };

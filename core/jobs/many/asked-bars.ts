@@ -13,9 +13,12 @@ export function askedBars(schedules: readonly ReadSheet[], filter: BarFilter): R
 /** Every bar of the schedules by what a filter goes by. */
 export function filteredBy(
   schedules: readonly ReadSheet[],
-): Pick<JobBar, "sheet" | "row" | "pour" | "size">[] {
+): Pick<JobBar, "sheet" | "row" | "mark" | "pour" | "size">[] {
   return schedules.flatMap(({ sheet, reading }) =>
-    reading.bars.map((bar) => ({ sheet: sheet.name, row: sheet.top + bar.row + 1, ...namesOf(bar) })),
+    reading.bars.map((bar) => ({
+      ...{ sheet: sheet.name, row: sheet.top + bar.row + 1, mark: bar.mark },
+      ...namesOf(bar),
+    })),
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Finding } from "../../audit/finding";
-import { isHolding } from "../../audit/holds";
+import { isHolding, isSevere } from "../../audit/holds";
 import { notToldSummary } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
@@ -29,7 +29,7 @@ export interface BookDigest {
   /** what somebody said is not to be told; null where nothing is */
   readonly notTold: string | null;
   readonly isBroken: boolean;
-  /** findings that keep a row from being made, row by row */
+  /** findings that keep a row from being made or are to be asked about before it is, row by row; and those of whole sheets */
   readonly holding: readonly Holding[];
   readonly schedules: readonly ScheduleEntry[];
   readonly bars: readonly JobBar[];
@@ -76,7 +76,8 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
 }
 
 function holdingOf(findings: readonly Finding[]): Holding[] {
-  return findings.filter(isHolding).flatMap(({ name, severity, outcome, sheet, row, message, also }) => {
+  const isKept = (finding: Finding): boolean => isHolding(finding) || isSevere(finding);
+  return findings.filter(isKept).flatMap(({ name, severity, outcome, sheet, row, message, also }) => {
     const own = { name, severity, outcome, sheet, row, message };
     return also === undefined ? [own] : [own, { ...own, ...also }];
   });

@@ -22,7 +22,7 @@ it("should name the unit of lengths that are no millimetres", () => {
     ],
   };
   const group = { size: "#5", grade: null, stock: [], rows: [], heats: [], plan, list: [{ heats: [] }] };
-  const told = { groups: [group as unknown as SizePlan], refused: [], notToMake: [] };
+  const told = { groups: [group as unknown as SizePlan], refused: [], notToMake: [], toAsk: [] };
   const linesIn = (unit: "in" | "mm"): string => {
     const lines: string[] = [];
     const streams = { result: (line: string) => lines.push(line) };

@@ -63,7 +63,15 @@ describe("cutListPage", () => {
   const stock = [{ length: 12000, count: null, remnant: false }];
   const plan = planCutting({ pieces, stock, endCrop: 10, kerf: 3, timeLimit: 500 }) as CuttingPlan;
   const groups = [{ size: "H16", grade: null, plan, list: cutList(plan, pieces, 1000) }];
-  const facts = { refused: [], notToMake: [], toBuy: [], endCrop: 10, kerf: 3, unit: "mm" } as const;
+  const facts = {
+    refused: [],
+    notToMake: [],
+    toAsk: [],
+    toBuy: [],
+    endCrop: 10,
+    kerf: 3,
+    unit: "mm",
+  } as const;
 
   it("should print stops with their marks, the bound, what is lost and where the rest goes", () => {
     const text = textOf(cutListPage(groups, head, facts));
