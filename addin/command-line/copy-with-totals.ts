@@ -1,4 +1,12 @@
-import { costsOf, type ReadBook, tonnageOf } from "../../core/jobs";
+import {
+  type CheckedBook,
+  costsOf,
+  filteredBy,
+  type ReadBook,
+  severeBars,
+  severeWords,
+  tonnageOf,
+} from "../../core/jobs";
 import type { Cell } from "../../core/schedule";
 import { totalsContent } from "../pane/engine/totals-content";
 import { TOTALS_MARK } from "../pane/engine/totals-mark";
@@ -29,12 +37,13 @@ export function onlySchedule({
 export function copyWithTotals(
   workbook: Workbook,
   { sheet, reading }: ReadBook["schedules"][number],
-  { standard, workshop }: Pick<ReadBook, "standard" | "workshop">,
+  { standard, workshop, report }: Pick<CheckedBook, "standard" | "workshop" | "report">,
 ): Uint8Array {
   const { reckoned } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
   if (reckoned.held !== null) throw new InputRefused(`no Totals sheet is written: ${reckoned.held}`);
+  const severe = severeWords(severeBars(report.byRow, filteredBy([{ sheet, reading }])), false);
   const costs = costsOf({ schedules: [{ sheet, reading }], standard, workshop }, reckoned);
-  const { rows, widths = [] } = totalsContent(sheet, reading, reckoned, { standard, costs });
+  const { rows, widths = [] } = totalsContent(sheet, reading, reckoned, { standard, costs, severe });
   const added = { name: TOTALS, widths, frozenRows: 0, rows: rows.map((row) => row.map(stored)) };
   const replaces = ownTotals(workbook);
   const first = patchWorkbook(

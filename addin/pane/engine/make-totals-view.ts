@@ -1,4 +1,4 @@
-import { type Costs, costsOf, tonnageOf } from "../../../core/jobs";
+import { type Costs, costsOf, filteredBy, severeBars, severeWords, tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
 import { plainWords } from "../../../core/shop/find-sections";
@@ -28,7 +28,8 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const { standard } = kept.audit.report;
   const reading = barsRead(kept);
   const { reckoned, notes } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
-  const said = [...settingsNotes(settings, sheet.name), ...notes];
+  const severe = severeWords(severeBars(kept.audit.report.byRow, filteredBy([{ sheet, reading }])), false);
+  const said = [...settingsNotes(settings, sheet.name), ...notes, ...severe];
   if (reckoned.held !== null) {
     return {
       ...NO_TOTALS,
@@ -70,7 +71,7 @@ export function totalsView(kept: KeptCheck): TotalsView {
     costs: costs === null ? null : costLines(costs),
     chart: tonnageChart(tonnage, CHART_WIDTH, reckoned.groupedBy),
     table,
-    content: totalsContent(sheet, reading, reckoned, { standard, costs }),
+    content: totalsContent(sheet, reading, reckoned, { standard, costs, severe }),
     notes: [...said, ...ownMasses(reading, reckoned), ...(costs?.notes ?? [])],
   };
 }

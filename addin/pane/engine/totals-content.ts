@@ -30,7 +30,16 @@ export function totalsContent(
   sheet: Sheet,
   reading: ScheduleReading,
   reckoned: ReckonedTonnage,
-  { standard, costs }: { readonly standard: Standard; readonly costs: Costs | null },
+  {
+    standard,
+    costs,
+    severe,
+  }: {
+    readonly standard: Standard;
+    readonly costs: Costs | null;
+    /** what is to be cleared or asked first of bars that are in the sums */
+    readonly severe: readonly string[];
+  },
 ): SheetContent {
   const { groupedBy } = reckoned;
   const { pours, bySize } = namedGroups(reckoned);
@@ -45,7 +54,7 @@ export function totalsContent(
   const without = behind.length - (reckoned.masses[0]?.counted ?? 0);
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
   const grouped = groupedBy === "pour" ? "" : ` The schedule names no pours: each line is a ${groupedBy}.`;
-  const asMade = weighedAsMadeWords(reckoned.asTyped, reckoned.tonnage.total).map(
+  const asMade = [...weighedAsMadeWords(reckoned.asTyped, reckoned.tonnage.total), ...severe].map(
     (words) => ` As this sheet was written, ${words}.`,
   );
   const rows: SheetCell[][] = [

@@ -193,9 +193,13 @@ function page(name: string): string {
   return MARKUP.reduce((text, [from, to]) => text.replaceAll(from, to), readFileSync(at(name), "utf8"));
 }
 
-function cellsOf(path: string): string {
-  const sheet = openWorkbook(readFileSync(path)).read("Findings");
-  return rowsOf(sheet).flat().join(" | ");
+/** What stands on a sheet; blank where the workbook was not written. */
+function cellsOf(path: string, name: string): string {
+  if (!existsSync(path)) return "";
+  const book = openWorkbook(readFileSync(path));
+  // several schedules give the workbook of a job
+  const read = book.sheets.some((sheet) => sheet.name === name) ? name : "Job";
+  return rowsOf(book.read(read)).flat().join(" | ");
 }
 
 /** What each surface says of a book. */
@@ -203,19 +207,20 @@ async function surfaces(path: string, standard: string): Promise<Record<string, 
   const of = ["--standard", standard];
   const bundles = ["--bundle-limit", "2000"];
   const copy = at("copy.xlsx");
-  for (const name of ["copy.xlsx", "t.html", "l.html", "c.html", "o.html", "job.xlsx"])
+  for (const name of ["copy.xlsx", "t.html", "l.html", "c.html", "o.html", "job.xlsx", "totals.xlsx"])
     rmSync(at(name), { force: true });
   await run(check, path, "--out", copy, ...of);
   const made = await run(tickets, path, "--out", at("t.html"), "--labels", at("l.html"), ...bundles, ...of);
   const cut = await run(cutplan, path, "--out", at("c.html"), ...of);
   const loaded = await run(loads, path, "--out", at("o.html"), ...bundles, "--lorry-load", "20000", ...of);
   const both = await run(tonnage, path, at("sound.xlsx"), "--out", at("job.xlsx"), ...of);
+  await run(tonnage, path, "--out", at("totals.xlsx"), ...of);
   const cutOfBoth = await run(cutplan, path, at("sound.xlsx"), ...of);
   const readable = (json: string): string => json.replaceAll('\\"', '"');
   return {
     check: (await run(check, path, ...of)).all,
     "check --jsonl": readable((await run(check, path, "--jsonl", ...of)).all),
-    "findings sheet": cellsOf(copy),
+    "findings sheet": cellsOf(copy, "Findings"),
     tickets: page("t.html"),
     labels: page("l.html") + made.all,
     "cut list": page("c.html") + cut.all,
@@ -224,7 +229,9 @@ async function surfaces(path: string, standard: string): Promise<Record<string, 
     loads: page("o.html") + loaded.all,
     tonnage: (await run(tonnage, path, ...of)).all,
     "tonnage --json": readable((await run(tonnage, path, "--json", ...of)).all),
+    "Totals sheet": cellsOf(at("totals.xlsx"), "Totals"),
     "tonnage of a job": both.all,
+    "workbook of a job": cellsOf(at("job.xlsx"), "Job"),
     compare: (await run(compare, path, path, ...of)).all,
   };
 }

@@ -37,6 +37,9 @@ describe("barwright tonnage", () => {
       groupedBy: "pour",
       held: null,
       notInTotal: [],
+      notToMake: [],
+      toAsk: [],
+      ofSheets: [],
       notes: [],
     });
     expect(run.exit).toBe(0);
