@@ -2,7 +2,7 @@ import type { Costs } from "../../../core/jobs";
 import type { ColumnKind, ScheduleReading, Sheet } from "../../../core/schedule";
 import { addressAt, columnLetters } from "../../../core/schedule/cell-address";
 import type { Standard } from "../../../core/standards";
-import { namedGroups, type ReckonedTonnage, weighedAsMadeWords } from "../../../core/totals";
+import { namedGroups, notInTotalWords, type ReckonedTonnage, weighedAsMadeWords } from "../../../core/totals";
 import type { SheetCell, SheetContent } from "../../workbook/workbook-port";
 import { isSameMass } from "./live-mass";
 import { addressOf, saidIn } from "./row-cells";
@@ -54,9 +54,11 @@ export function totalsContent(
   const without = behind.length - (reckoned.masses[0]?.counted ?? 0);
   const withoutMass = `SUMPRODUCT(--(${mass}=""))`;
   const grouped = groupedBy === "pour" ? "" : ` The schedule names no pours: each line is a ${groupedBy}.`;
-  const asMade = [...weighedAsMadeWords(reckoned.asTyped, reckoned.tonnage.total), ...severe].map(
-    (words) => ` As this sheet was written, ${words}.`,
-  );
+  const asMade = [
+    ...weighedAsMadeWords(reckoned.asTyped, reckoned.tonnage.total),
+    ...notInTotalWords(reckoned.notInTotal),
+    ...severe,
+  ].map((words) => ` As this sheet was written, ${words}.`);
   const rows: SheetCell[][] = [
     [text(TOTALS_MARK, true), text(`of ${sheet.name}, in tonnes`)],
     [text(`The table follows the schedule. Waste is not in it.${grouped}${asMade.join("")}`)],

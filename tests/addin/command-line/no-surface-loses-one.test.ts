@@ -10,6 +10,9 @@ import { loads } from "../../../addin/command-line/loads";
 import { readOptions } from "../../../addin/command-line/read-options";
 import { tickets } from "../../../addin/command-line/tickets";
 import { tonnage } from "../../../addin/command-line/tonnage";
+import { createLocalEngine } from "../../../addin/pane/engine/local-engine";
+import { NO_OTHER_SHEETS } from "../../../addin/pane/engine/other-sheets";
+import { summaryLine } from "../../../addin/pane/panels/check/summary-line";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import { exampleSheets } from "../../../core/audit/example-sheet";
@@ -18,7 +21,7 @@ import type { Finding } from "../../../core/audit/finding";
 import { isHolding, isSevere } from "../../../core/audit/holds";
 import type { Example } from "../../../core/audit/rule";
 import { RULES } from "../../../core/audit/rules";
-import type { Cell, Sheet } from "../../../core/schedule/sheet";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 
 const folder = mkdtempSync(join(tmpdir(), "barwright-surfaces-"));
 process.env.XDG_CACHE_HOME = mkdtempSync(join(tmpdir(), "barwright-surfaces-cache-"));
@@ -231,9 +234,25 @@ async function surfaces(path: string, standard: string): Promise<Record<string, 
     "tonnage --json": readable((await run(tonnage, path, "--json", ...of)).all),
     "Totals sheet": cellsOf(at("totals.xlsx"), "Totals"),
     "tonnage of a job": both.all,
-    "workbook of a job": cellsOf(at("job.xlsx"), "Job"),
+    "workbook of a job": cellsOf(at("job.xlsx"), "Job") + cellsOf(at("job.xlsx"), "Not counted"),
     compare: (await run(compare, path, path, ...of)).all,
   };
+}
+
+/** The line that the pane gives to be passed on, of a book with one schedule; null for several. */
+async function lineToPassOn({ sheets, standard, kept }: Case): Promise<string | null> {
+  const [schedule, more] = sheets.filter(({ name }) => name !== "Shop" && name !== "Standard");
+  if (schedule === undefined || more !== undefined || sheets.some(({ name }) => name === "Standard"))
+    return null;
+  const shop = sheets.find(({ name }) => name === "Shop");
+  const view = await createLocalEngine().check({
+    sheet: sheetFromRows(schedule.name, schedule.rows),
+    shop: shop === undefined ? null : sheetFromRows(shop.name, shop.rows),
+    otherSheets: NO_OTHER_SHEETS,
+    standard,
+    settings: kept ?? null,
+  });
+  return summaryLine(view);
 }
 
 /** Words by which a paper names a bar that it leaves out. */
@@ -262,8 +281,10 @@ describe("no surface loses a bar that is unsafe or cannot be made", () => {
     if (OF_OFFICES.includes(one)) expect(severe.map(({ severity }) => severity)).toContain("unsafe");
     if (severe.length === 0) return;
     const said = await surfaces(path, one.standard);
-    for (const { code, message } of severe) {
+    const line = await lineToPassOn(one);
+    for (const { code, message, severity } of severe) {
       found.add(code);
+      if (line !== null) expect(line).toMatch(new RegExp(`[1-9]\\d* (?:perhaps )?${severity}`));
       const lost = Object.entries(said).filter(
         ([, words]) => !words.includes(message.slice(0, MESSAGE)) && !LEFT_OUT.test(words),
       );
