@@ -8,7 +8,7 @@ import { DEMO_SHOP_SHEET } from "./shop-sheet";
 
 /** The example workbooks that the README names, by path; `bridge` is a job in which two revisions lie. */
 export function demoFiles(): ReadonlyMap<string, Uint8Array> {
-  const [older, newer] = CULVERT_SHEETS.map(newSheet) as [NewSheet, NewSheet];
+  const [older, newer] = CULVERT_SHEETS.map((sheet) => newSheet(sheet)) as [NewSheet, NewSheet];
   const schedule = bookOf(SCHEDULE_SHEET, DEMO_SHOP_SHEET);
   return new Map([
     ["schedule.xlsx", schedule],
@@ -24,7 +24,7 @@ export function demoFiles(): ReadonlyMap<string, Uint8Array> {
 }
 
 function bookOf(...sheets: Parameters<typeof newSheet>[0][]): Uint8Array {
-  return written(sheets.map(newSheet));
+  return written(sheets.map((sheet) => newSheet(sheet)));
 }
 
 function written(sheets: readonly NewSheet[]): Uint8Array {

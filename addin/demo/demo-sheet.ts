@@ -1,3 +1,4 @@
+import { addressAt } from "../../core/schedule/cell-address";
 import type { NewCell, NewSheet } from "../xlsx/write/new-workbook";
 import type { NewCellLook } from "../xlsx/write/style-book";
 
@@ -39,28 +40,46 @@ export interface DemoSheet {
   style(row: number, column: number): DemoStyle | null;
 }
 
-/** A sheet of the demonstration as the file layer writes it. */
-export function newSheet(sheet: DemoSheet): NewSheet {
+/** What a formula of the demonstration comes to; lines where its result runs on downwards. */
+export type DemoResult = string | number | readonly string[];
+/** by sheet and cell */
+export type DemoResults = Readonly<Record<string, Readonly<Record<string, DemoResult>>>>;
+
+/**
+ * A sheet of the demonstration as the file layer writes it.
+ *
+ * @param results by cell, what its formulas come to; without them the file holds formulas alone
+ */
+export function newSheet(sheet: DemoSheet, results: DemoResults[string] = {}): NewSheet {
   const { name, widths, frozenRows } = sheet;
   const rows = sheet.rows.map((values, row) =>
     values.map((value, column): NewCell => {
       const style = sheet.style(row, column);
       // a mark such as 0101 stays a text when its cell is entered again
       const look = { ...(style && LOOKS[style]), ...(isNumberAsText(value) && { numberFormat: "@" }) };
-      return { ...content(value), ...(Object.keys(look).length > 0 && { look }) };
+      const cell = content(value, results[addressAt(row, column)]);
+      return { ...cell, ...(Object.keys(look).length > 0 && { look }) };
     }),
   );
-  return { name, rows, widths, frozenRows };
+  // a result that runs on stands below the last row
+  const lines = rows.at(-1)?.[0]?.fills === undefined ? [] : (Object.values(results).find(isLines) ?? []);
+  return { name, rows: [...rows, ...lines.slice(1).map((value) => [{ value }])], widths, frozenRows };
 }
 
 function isNumberAsText(value: DemoValue): boolean {
   return typeof value === "string" && value !== "" && !Number.isNaN(Number(value));
 }
 
-function content(value: DemoValue): NewCell {
-  return typeof value === "string" && value.startsWith("=")
-    ? { value: null, formula: value.slice(1) }
-    : { value };
+const isLines = (result: DemoResult): result is readonly string[] => typeof result === "object";
+
+function content(value: DemoValue, result: DemoResult | undefined): NewCell {
+  if (typeof value !== "string" || !value.startsWith("=")) return { value };
+  const formula = value.slice(1);
+  if (result === undefined) return { value: null, formula };
+  if (isLines(result))
+    return { value: result[0] ?? null, formula, fills: { rows: result.length, columns: 1 } };
+  const isError = typeof result === "string" && result.startsWith("#");
+  return { value: isError ? { error: result } : result, formula };
 }
 
 /** What every schedule of the yard begins with. */

@@ -14,6 +14,7 @@ export interface Example {
   bytes(): Uint8Array;
 }
 
+/** In the first, the results of its formulas stand as this build calculates them. */
 export const EXAMPLES: readonly [Example, Example, Example] = [
   {
     key: "british",

@@ -3,7 +3,7 @@ import "./define-controls";
 import "./panels/pane-element";
 import type { WorkbookPort } from "../workbook/workbook-port";
 import type { Engine } from "./engine/engine";
-import { createWorkerEngine } from "./engine/worker-engine";
+import { startEngine } from "./engine/start-engine";
 import { PaneModel } from "./model/pane-model";
 import type { PageHost } from "./page-host";
 import type { PaneElement } from "./panels/pane-element";
@@ -16,13 +16,13 @@ export interface OpenPane {
 }
 
 /**
- * Puts the pane into a place of the page, over any workbook. One engine in a worker of the page's own
- * origin serves all of it. The theme is the page's to choose, by `applyTheme`.
+ * Puts the pane into a place of the page, over any workbook. One engine serves all of it. The theme is the page's to choose, by `applyTheme`.
  */
-export async function openPane(place: Element, workbook: WorkbookPort): Promise<OpenPane> {
-  const engine = createWorkerEngine(() => new Worker(new URL("./engine/engine.worker.ts", import.meta.url)));
-  // its code is brought while the workbook is read; where it cannot be, the first check says so
-  engine.forget().catch(() => undefined);
+export async function openPane(
+  place: Element,
+  workbook: WorkbookPort,
+  engine: Engine = startEngine(),
+): Promise<OpenPane> {
   const model = new PaneModel(workbook, engine);
   const element = document.createElement("barwright-pane") as PaneElement;
   element.model = model;

@@ -28,7 +28,11 @@ export function workbenchConfig({ mode }) {
     // the grid is six megabytes of other people's code: minifying it the slow way takes minutes
     devtool: false,
     optimization: { minimizer: [new EsbuildPlugin({ target: "es2022" })] },
-    entry: { workbench: "./workbench/main.ts" },
+    // a script of its own, since a worker does not begin while another script runs
+    entry: {
+      engine: "./workbench/early-engine.ts",
+      workbench: { import: "./workbench/main.ts", dependOn: "engine" },
+    },
     experiments: slimGrid.experiments,
     resolve: {
       ...base.resolve,
@@ -40,7 +44,7 @@ export function workbenchConfig({ mode }) {
       ...slimGrid.plugins,
       new HtmlWebpackPlugin({
         filename: "index.html",
-        chunks: ["workbench"],
+        chunks: ["engine", "workbench"],
         template: inAddin("workbench/index.html"),
         templateParameters: { policy: POLICY },
       }),

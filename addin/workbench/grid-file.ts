@@ -69,6 +69,7 @@ interface OpenFile extends ReadBook {
 export class GridFile {
   #file: OpenFile | null = null;
   #count = 0;
+  #name = "";
   readonly #moves = new LineMoves();
   /** ids of sheets that the pane added */
   readonly #added = new Set<string>();
@@ -97,7 +98,7 @@ export class GridFile {
   }
 
   get name(): string {
-    return this.#file?.name ?? "";
+    return this.#name;
   }
 
   /** True where something was edited since the workbook was opened or saved. */
@@ -145,8 +146,11 @@ export class GridFile {
     return new Set(names);
   }
 
-  /** Shows a workbook; one that is opened meanwhile stays. Throws with words for the user where the bytes are none. */
-  async open(bytes: Uint8Array, name: string): Promise<void> {
+  /**
+   * Shows a workbook; one that is opened meanwhile stays. Throws with words for the user where the bytes are none.
+   * True where a formula came to another result than the file holds.
+   */
+  async open(bytes: Uint8Array, name: string): Promise<boolean> {
     const workbook = openWorkbook(bytes);
     void this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
@@ -162,10 +166,12 @@ export class GridFile {
     this.overlay.clearAll();
     for (const [id, list] of flags) this.overlay.set(id, list);
     this.#file = null;
+    this.#name = name;
     openInGrid(this.grid, data);
+    this.#setEdited(false);
     this.overlay.attach();
     if (readings.some(({ hasFormulas }) => hasFormulas)) await this.#calculated(data);
-    if (turn !== this.#count) return;
+    if (turn !== this.#count) return false;
     const open = this.#book();
     const doubted = new Map(
       sheetIds.flatMap((id, index) => {
@@ -180,6 +186,7 @@ export class GridFile {
     this.#added.clear();
     this.#log = new EditLog(bytes);
     this.#setEdited(false);
+    return [...doubted.values()].some(({ size }) => size > 0);
   }
 
   /** Bytes of the file as the grid shows it: what was not changed keeps its bytes. */

@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { fileURLToPath } from "node:url";
 import type { CDPSession, Page } from "playwright-core";
+import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { launchChromium } from "../_support/chromium";
 import type { Bench } from "./bench";
 
@@ -67,14 +68,22 @@ async function address(output: NodeJS.ReadableStream): Promise<string> {
   }
 }
 
+/** The list of findings stands, and so does the colour of unsafe rows in the grid. */
 async function flagged(page: Page): Promise<void> {
   await page.waitForFunction(
-    () => {
+    (colour) => {
       const pane = document.querySelector("barwright-pane");
       const inside = pane?.shadowRoot ?? pane;
-      return inside?.querySelector(".finding, .alike") != null && inside.querySelector(".under-way") === null;
+      if (inside?.querySelector(".finding, .alike") == null || inside.querySelector(".under-way") !== null)
+        return false;
+      const canvas = document.querySelector<HTMLCanvasElement>('#grid canvas[id*="sheet-main-canvas"]');
+      const image = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
+      const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+      for (let at = 0; image !== undefined && at < image.length; at += 4)
+        if (image[at] === red && image[at + 1] === green && image[at + 2] === blue) return true;
+      return false;
     },
-    undefined,
+    FLAG_FILLS.unsafe,
     { polling: 20, timeout: 100_000 },
   );
 }

@@ -1,8 +1,9 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { launchChromium } from "../_support/chromium";
-import { openWorkbench, type WorkbenchPage } from "./workbench-page";
+import { openWorkbench, pixelsOf, type WorkbenchPage } from "./workbench-page";
 
 let browser: Browser;
 let bench: WorkbenchPage;
@@ -21,6 +22,31 @@ async function openExample(key: string, name: string): Promise<void> {
   await bench.page.locator(`[data-answer="${key}"]`).click();
   await bench.page.locator("#file-name", { hasText: name }).waitFor();
 }
+
+describe("the first check", () => {
+  test("should stand with its colours before anything is calculated", async () => {
+    const page = await browser.newPage();
+    // the second worker is the one that calculates: it never hears of a workbook
+    await page.addInitScript(() => {
+      let made = 0;
+      globalThis.Worker = class extends Worker {
+        constructor(...given: ConstructorParameters<typeof Worker>) {
+          super(...given);
+          made += 1;
+          if (made === 2) this.postMessage = () => undefined;
+        }
+      };
+    });
+    await page.goto(`${inject("pages")}workbench/index.html`);
+    await page
+      .locator("barwright-pane .finding, barwright-pane .alike")
+      .first()
+      .waitFor({ timeout: 120_000 });
+    await page.locator("barwright-pane .under-way").waitFor({ state: "detached" });
+    await expect.poll(() => pixelsOf(page, FLAG_FILLS.unsafe)).toBeGreaterThan(1_000);
+    await page.close();
+  });
+});
 
 describe("what is opened", () => {
   test("should give the keyboard back where it was, once a question is left by Escape", async () => {

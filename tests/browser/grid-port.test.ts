@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { demoWorkbook } from "../../addin/demo/demo-workbook";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
@@ -56,6 +57,12 @@ test("should keep the last of two workbooks that are opened at the same time", a
   expect(saved.sheets.map(({ name }) => name)).toEqual(["Later"]);
 });
 
+test("should come to the results that the first example holds, and say where a file's are others", async () => {
+  expect(await open(demoWorkbook())).toBe(false);
+  const wrong = { value: 5, formula: "2*3" };
+  expect(await open(writeNewWorkbook({ sheets: [{ name: "Wrong", rows: [[wrong]] }] }))).toBe(true);
+});
+
 function startingBytes(): Uint8Array {
   const { sheet: filledSheet, cell, colour } = PORT_BOOK.ownFill;
   return writeNewWorkbook({
@@ -74,5 +81,5 @@ function startingBytes(): Uint8Array {
   });
 }
 
-const open = (bytes: Uint8Array): Promise<void> =>
+const open = (bytes: Uint8Array): Promise<boolean> =>
   page.evaluate((file) => remote.open(file, "port.xlsx"), [...bytes]);

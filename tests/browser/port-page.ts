@@ -37,9 +37,12 @@ const sheetNamed = (name: string) => grid.api.getActiveWorkbook()!.getSheetByNam
 /** What `evaluate` can reach: every argument and answer is plain data. */
 const remote = {
   open: async (bytes: number[], name: string) => {
-    await shown.open(new Uint8Array(bytes), name);
+    const opened = shown.open(new Uint8Array(bytes), name);
+    grid.bringRest();
+    const comesOutOtherwise = await opened;
     tools ??= grid.bringTools(() => undefined);
     await tools;
+    return comesOutOtherwise;
   },
   /** opens both at the same time, and says which stands as open */
   openBoth: async (first: number[], second: number[]) => {

@@ -124,21 +124,7 @@ export async function openWorkbench(
       await page.keyboard.type(text);
       await page.keyboard.press("Enter");
     },
-    pixels: (colour) =>
-      page.evaluate((wanted) => {
-        const canvas = document.querySelector<HTMLCanvasElement>(
-          '#grid canvas[class*="sheet-main-canvas"], #grid canvas[id*="sheet-main-canvas"]',
-        );
-        const context = canvas?.getContext("2d");
-        if (!canvas || !context) throw new Error("the grid has no canvas");
-        const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
-        const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(wanted.slice(at, at + 2), 16));
-        let count = 0;
-        for (let at = 0; at < data.length; at += 4) {
-          if (data[at] === red && data[at + 1] === green && data[at + 2] === blue) count += 1;
-        }
-        return count;
-      }, colour),
+    pixels: (colour) => pixelsOf(page, colour),
     async save() {
       const download = page.waitForEvent("download");
       await page.locator("#save-file").click();
@@ -161,6 +147,24 @@ export async function openWorkbench(
       await opened;
     },
   };
+}
+
+/** Pixels of exactly that colour in the grid. */
+export function pixelsOf(page: Page, colour: string): Promise<number> {
+  return page.evaluate((wanted) => {
+    const canvas = document.querySelector<HTMLCanvasElement>(
+      '#grid canvas[class*="sheet-main-canvas"], #grid canvas[id*="sheet-main-canvas"]',
+    );
+    const context = canvas?.getContext("2d");
+    if (!canvas || !context) throw new Error("the grid has no canvas");
+    const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
+    const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(wanted.slice(at, at + 2), 16));
+    let count = 0;
+    for (let at = 0; at < data.length; at += 4) {
+      if (data[at] === red && data[at + 1] === green && data[at + 2] === blue) count += 1;
+    }
+    return count;
+  }, colour);
 }
 
 /** Resolves once the page has drawn what it was told last. */

@@ -1,12 +1,19 @@
 import { type IWorkbookData, LocaleType, LogLevel, mergeLocales, ThemeService, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, ILayoutService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  BuiltInUIPart,
+  CalculationMode,
+  ILayoutService,
+  IUIPartsService,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { FunctionEnvironment } from "../../../core/formulas";
 import type { FunctionText } from "./bar-functions";
 import type { FormulaResult, FromEngine, ToEngine } from "./engine-link";
+import { lateWorker } from "./late-worker";
 
 /** The embedded spreadsheet: its own interface, and the line to its calculating worker. */
 export interface Grid {
@@ -17,6 +24,11 @@ export interface Grid {
    * afterwards; resolves once the worker has it.
    */
   setEnvironment(environment: FunctionEnvironment): Promise<void>;
+  /**
+   * Brings what a first look at a sheet goes without: the toolbar, and the worker that calculates. Until then
+   * cells keep the results that their file holds.
+   */
+  bringRest(): void;
   onResults(listener: (results: readonly FormulaResult[]) => void): void;
   /** Names of the BAR functions with their namespace; none until the worker has started. */
   functionNames(): readonly string[];
@@ -59,7 +71,7 @@ export function createGrid(container: string): Grid {
     locales: { [LocaleType.EN_US]: mergeLocales(english) },
     logLevel: LogLevel.ERROR,
   });
-  const worker = new Worker(new URL("./engine.worker.ts", import.meta.url));
+  const { worker, start } = lateWorker(() => new Worker(new URL("./engine.worker.ts", import.meta.url)));
   const preset = UniverSheetsCorePreset({
     container,
     workerURL: worker,
@@ -104,6 +116,10 @@ export function createGrid(container: string): Grid {
         taken = [...taken, resolve];
         worker.postMessage({ barwrightEnvironment: environment } satisfies ToEngine);
       }),
+    bringRest() {
+      start();
+      showToolbar(univer, true);
+    },
     onResults: (listener) => {
       hearers.push(listener);
     },
@@ -118,6 +134,11 @@ export function createGrid(container: string): Grid {
       univer.__getInjector().get(ILayoutService).focus();
     },
   };
+}
+
+/** To be called once a first workbook is open: the grid has no parts before. */
+export function showToolbar(univer: Univer, isShown: boolean): void {
+  univer.__getInjector().get(IUIPartsService).setUIVisible(BuiltInUIPart.TOOLBAR, isShown);
 }
 
 function openLink(worker: Worker): MessagePort {

@@ -3,7 +3,7 @@ import type { Cell } from "../../../core/schedule/sheet";
 import { withDefinedNames } from "../read/defined-names";
 import { cellXml } from "../xml/cell-xml";
 import { encodeCellText, encodeXml } from "../xml/encode-xml";
-import { ZipWriter } from "../zip/write-zip";
+import { type ZipHost, ZipWriter } from "../zip/write-zip";
 import { type NewCellLook, StyleBook } from "./style-book";
 
 /** A cell that is more than a value. */
@@ -40,8 +40,8 @@ const PACKAGE = "http://schemas.openxmlformats.org/package/2006";
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
 /** Bytes of a new .xlsx file. Rows are taken one by one, so a large sheet need not stand in memory. */
-export function writeNewWorkbook(workbook: NewWorkbook): Uint8Array {
-  const zip = new ZipWriter();
+export function writeNewWorkbook(workbook: NewWorkbook, host: ZipHost = {}): Uint8Array {
+  const zip = new ZipWriter(host);
   const looks = new StyleBook();
   const texts = new Map<string, number>();
   let usesArrays = false;

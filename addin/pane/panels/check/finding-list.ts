@@ -1,3 +1,4 @@
+import { flow } from "@lit-labs/virtualizer/layouts/flow.js";
 import { virtualize, virtualizerRef } from "@lit-labs/virtualizer/virtualize.js";
 import { html, type TemplateResult } from "lit";
 import type { FindingView } from "../../engine/audit-view";
@@ -31,6 +32,8 @@ export function findingList(model: PaneModel, memory: CheckMemory): TemplateResu
         keyFunction: (line: ListLine | undefined, at) => line?.key ?? `none ${at}`,
         renderItem: (line: ListLine | undefined) => lineItem(model, memory, line, lines),
         scroller: true,
+        // else its code would be fetched once there is a list
+        layout: flow(),
       })}
     </div>
   `;
