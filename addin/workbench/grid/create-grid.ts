@@ -61,6 +61,9 @@ const NOT_OFFERED = Object.fromEntries(
     "sheet.command.sort-range-asc-ctx",
     "sheet.command.sort-range-desc",
     "sheet.command.sort-range-desc-ctx",
+    // it asks what to do with the rows' other cells, and does it
+    "sheet.command.sort-range-custom",
+    "sheet.command.sort-range-custom-ctx",
   ].map((id) => [id, { hidden: true }]),
 );
 

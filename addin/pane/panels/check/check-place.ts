@@ -16,6 +16,12 @@ import { setUp } from "./set-up";
 /** The check: which sheet, what was found in it, and the bar of the selected row. */
 export function checkPlace(model: PaneModel, memory: CheckMemory): TemplateResult {
   const { view, isStale, needsCheck } = model.state;
+  // whoever turns to the list has chosen: it takes its room back
+  const close = (): void => {
+    if (!memory.isSetUpOpen) return;
+    memory.isSetUpOpen = false;
+    memory.redraw();
+  };
   return html`
     <div class="top">${setUp(model, memory)} ${model.state.place === "check" ? progress(model) : nothing}</div>
     ${view === null ? nothing : html`<div class="list-head">${listHead(model, memory)} ${filters(model, memory)}</div>`}
@@ -23,6 +29,9 @@ export function checkPlace(model: PaneModel, memory: CheckMemory): TemplateResul
       class="findings"
       aria-label="Findings"
       aria-busy=${isStale && !needsCheck ? "true" : "false"}
+      @click=${close}
+      @wheel=${close}
+      @touchmove=${close}
     >
       ${view === null ? firstWords() : shown(model, memory)}
     </section>

@@ -36,6 +36,11 @@ export interface DecideForm {
   decide(decided: Decided, form: FormData): void;
 }
 
+const MISSING = {
+  reason: "say why: the reason goes with the schedule",
+  by: "give the name of whoever decides: it goes with the schedule",
+};
+
 /** Asks why and who, and says beforehand what the decision keeps from being told. */
 export function decideForm({
   name,
@@ -48,18 +53,21 @@ export function decideForm({
 }: DecideForm): TemplateResult {
   const send = (event: Event): void => {
     event.preventDefault();
-    const form = new FormData(event.currentTarget as HTMLFormElement);
+    const element = event.currentTarget as HTMLFormElement;
+    const form = new FormData(element);
     const said = (field: string): string => String(form.get(field) ?? "").trim();
     const decided = { reason: said("reason"), by: said("by"), date: today() };
-    if (decided.reason === "" || decided.by === "") {
-      refuse(new Error("say why, and give the name of whoever decides: both go with the schedule"));
+    const missing = (["reason", "by"] as const).find((field) => decided[field] === "");
+    if (missing !== undefined) {
+      refuse(new Error(MISSING[missing]));
+      element.querySelector<HTMLInputElement>(`[name="${missing}"]`)?.focus();
       return;
     }
     keepName(decided.by);
     decide(decided, form);
   };
   return html`
-    <form class=${name} @submit=${send}>
+    <form class=${name} novalidate @submit=${send}>
       ${more ?? nothing}
       <label class="field">${because} <input name="reason" autocomplete="off" maxlength="200" required /></label>
       <label class="field">Decided by <input name="by" autocomplete="name" maxlength="80" required .value=${lastName()} /></label>
