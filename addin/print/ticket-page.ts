@@ -13,13 +13,32 @@ import { tooTightWords } from "./too-tight-words";
 
 /** One ticket a mark, half a page or a page, in the order given. */
 export function ticketPage(tickets: readonly Ticket[], head: PageHead): string {
+  const shared = sharedNotes(tickets);
   return printPage("Bending tickets", head, [
     html`<p class="note">${tickets.length} ${tickets.length === 1 ? "ticket" : "tickets"}. Lengths in ${tickets[0]?.unit === "in" ? "feet and inches" : "mm"}, outside dimensions; angles are bend angles, 0 is straight; by median: the angle wanted and the median springback of the trials. The machine's plate and manual govern. These tickets replace no instruction and no local rule.</p>`,
-    ...tickets.map(ticketArticle),
+    ...(shared.size === 0
+      ? []
+      : [
+          html`<ul class="warnings"><li class="lead">On every ticket:</li>${[...shared.values()].map(warningLine)}</ul>`,
+        ]),
+    ...tickets.map((ticket) => ticketArticle(ticket, shared)),
   ]);
 }
 
-function ticketArticle(ticket: Ticket): Markup {
+/** Notes that stand on each of several tickets, by their text: they are printed once, on the papers' head. */
+function sharedNotes(tickets: readonly Ticket[]): ReadonlyMap<string, TicketWarning> {
+  const [first, ...others] = tickets;
+  if (first === undefined || others.length === 0) return new Map();
+  const onAll = first.warnings.filter(
+    (each) =>
+      each.severity === "note" &&
+      !isHold(each) &&
+      others.every(({ warnings }) => warnings.some(({ text }) => text === each.text)),
+  );
+  return new Map(onAll.map((each) => [each.text, each]));
+}
+
+function ticketArticle(ticket: Ticket, shared: ReadonlyMap<string, TicketWarning>): Markup {
   return html`<article class="ticket">
 ${strip(ticket)}
 ${ticket.remark === null ? html`` : html`<p class="remark"><b>Remark:</b> ${ticket.remark}</p>`}
@@ -29,7 +48,7 @@ ${holds(ticket.warnings)}
 ${facts(ticket)}
 </div>
 ${bendTable(ticket)}
-${warnings(ticket.warnings)}
+${warnings(ticket.warnings, shared)}
 ${waived(ticket.waived)}
 <ul class="cautions">${ticket.cautions.map(({ text }) => html`<li>${text}</li>`)}</ul>
 </article>
@@ -188,10 +207,15 @@ function holds(list: readonly TicketWarning[]): Markup {
   return html`<ul class="warnings hold"><li class="lead">Do not make this bar until it is cleared:</li>${severe.map(warningLine)}</ul>`;
 }
 
-function warnings(list: readonly TicketWarning[]): Markup {
-  const mild = list.filter((warning) => !isHold(warning));
-  return mild.length === 0 ? html`` : html`<ul class="warnings">${mild.map(warningLine)}</ul>`;
+function warnings(list: readonly TicketWarning[], shared: ReadonlyMap<string, TicketWarning>): Markup {
+  const mild = list.filter((warning) => !isHold(warning) && !shared.has(warning.text));
+  const head = shared.size === 0 ? html`` : html`<li>${NOTES_ON_HEAD}</li>`;
+  return mild.length === 0 && shared.size === 0
+    ? html``
+    : html`<ul class="warnings">${mild.map(warningLine)}${head}</ul>`;
 }
+
+const NOTES_ON_HEAD = "The notes on the head of these papers hold for this bar too.";
 
 /** What somebody answers for: said on the paper that the bar is made from. */
 function waived(list: Ticket["waived"]): Markup {

@@ -16,6 +16,7 @@ const textOf = (page: string): string =>
     .replace(/\s+/g, " ");
 const page = (rows: Cell[][], shop: readonly (readonly Cell[])[] | null = SHOP): string =>
   ticketPage(ticketsOf(rows, shop), head);
+const BS8666_2020 = resolveStandard("BS8666:2020") as Standard;
 const L: Cell[] = ["<B1>", "01", "H16", 2, 10, 20, 975, "11", 600, 400];
 
 describe("ticketPage", () => {
@@ -40,6 +41,22 @@ describe("ticketPage", () => {
     expect(text).toContain("B takes up the tolerance");
     expect(text).toContain("A 600 ±5");
     expect(text).toContain("BS 8666:2005, Table 5 (memory)");
+  });
+
+  it("should print a note of every ticket once, on the head, and point at it from each", () => {
+    const caution = BS8666_2020.caution ?? "";
+    expect(caution).not.toBe("");
+    const two = textOf(
+      ticketPage(
+        ticketsOf([L, ["<B1>", "02", "H16", 2, 10, 20, 975, "11", 600, 400]], SHOP, BS8666_2020),
+        head,
+      ),
+    );
+    expect(two.split(caution.slice(0, 40)).length - 1).toBe(1);
+    expect(two.indexOf("On every ticket:")).toBeLessThan(two.indexOf("01 20 × H16"));
+    expect(two.split("The notes on the head of these papers hold for this bar too.").length - 1).toBe(2);
+    // a ticket that is alone carries its own
+    expect(textOf(ticketPage(ticketsOf([L], SHOP, BS8666_2020), head))).not.toContain("On every ticket:");
   });
 
   it("should print marks, stops and what the angle rests on", () => {
