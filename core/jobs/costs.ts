@@ -3,6 +3,7 @@ import type { Rates } from "../estimating/rates";
 import { readRates } from "../estimating/read-rates";
 import type { Shop } from "../shop/shop";
 import type { Standard } from "../standards/port";
+import { inOrderOfPours } from "../totals/in-order-of-pours";
 import { groupName } from "../totals/named-groups";
 import type { ReckonedTonnage } from "../totals/reckon-tonnage";
 import { type JobBar, jobBars } from "./many/job-bar";
@@ -43,7 +44,8 @@ export function costsOf(
     rates,
   );
   const isByBends = rates.rates.some(({ bendHours }) => bendHours !== null);
-  return { priced, isByBends, notes: costNotes(priced, rates) };
+  const pours = inOrderOfPours(priced.pours, groupedBy);
+  return { priced: { ...priced, pours }, isByBends, notes: costNotes(priced, rates) };
 }
 
 /** A bar as it is priced; null for one that is in no total. */

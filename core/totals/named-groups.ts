@@ -1,8 +1,9 @@
+import { NO_POUR } from "./in-order-of-pours";
 import type { ReckonedTonnage, TonnageGroup } from "./reckon-tonnage";
 import type { Tonnage } from "./tonnage-by-pour";
 
 const NO_NAME: Readonly<Record<TonnageGroup, string>> = {
-  pour: "no pour",
+  pour: NO_POUR,
   member: "no member",
   sheet: "no sheet",
 };

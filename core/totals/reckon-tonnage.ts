@@ -3,6 +3,7 @@ import { sizeName } from "../bar/size-name";
 import type { ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
+import { inOrderOfPours } from "./in-order-of-pours";
 import { MassesOfSheet } from "./masses-of-sheet";
 import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weighBars } from "./row-mass";
 import { type SumBeyond, sumBeyond } from "./sum-beyond";
@@ -89,7 +90,8 @@ export function reckonTonnage(
     }
     return ofSheet;
   });
-  const tonnage = tonnageByPour(linesOf(schedules, masses, groupedBy));
+  const sums = tonnageByPour(linesOf(schedules, masses, groupedBy));
+  const tonnage = { ...sums, pours: inOrderOfPours(sums.pours, groupedBy) };
   // rows that are in no total are told, and a sum may count them
   const isWhole = notInTotal.length === 0 && dropped === 0;
   return {

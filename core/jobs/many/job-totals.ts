@@ -1,5 +1,6 @@
 import { type Priced, PriceSums } from "../../estimating/price-bars";
 import type { Rates } from "../../estimating/rates";
+import { inOrderOfPours } from "../../totals/in-order-of-pours";
 import type { NotInTotal } from "../../totals/row-mass";
 import { type Tonnage, TonnageSums } from "../../totals/tonnage-by-pour";
 import type { WeighedAsMade } from "../../totals/weighed-as-made";
@@ -123,9 +124,13 @@ export class JobTotals {
 
   result(): JobTonnage {
     const isHeld = [...this.#entries.values()].some(({ held }) => held !== null);
+    const priced = isHeld ? null : (this.#prices?.result() ?? null);
+    const tonnage = this.#sums.tonnage();
+    const ordered = <Group extends { readonly pour: string }>(pours: readonly Group[]) =>
+      inOrderOfPours(pours, this.groupedBy);
     return {
-      priced: isHeld ? null : (this.#prices?.result() ?? null),
-      tonnage: this.#sums.tonnage(),
+      priced: priced === null ? null : { ...priced, pours: ordered(priced.pours) },
+      tonnage: { ...tonnage, pours: ordered(tonnage.pours) },
       ofAnotherJob: this.#doubt(),
       groupedBy: this.groupedBy,
       held: [...this.#entries.values()].flatMap(({ book, sheet, held }) =>
