@@ -2,6 +2,7 @@ import * as zlib from "node:zlib";
 import { InflateRaw, type ZlibOptions } from "minizlib";
 import { crc32 as plainCrc32 } from "../xlsx/zip/crc32";
 import type { Inflater, NativeZip } from "../xlsx/zip/zip-archive";
+import { type FileThere, unpackedApart } from "./unpacking-thread";
 
 /** Bytes of a piece that comes out. */
 const OUTPUT_STEP = 256 * 1024;
@@ -11,6 +12,18 @@ export const nativeZip: NativeZip = {
   newInflater: nativeInflater,
   crc32: (zlib as { crc32?: NativeZip["crc32"] }).crc32 ?? plainCrc32,
 };
+
+/** The same, and for the large parts of a file that can be read again a thread that unpacks them. */
+export function nativeZipOf(file: FileThere): NativeZip {
+  return {
+    ...nativeZip,
+    unpackedApart: (entry, here) =>
+      entry.compressedSize < WORTH_A_THREAD ? null : unpackedApart(file, entry, here),
+  };
+}
+
+/** Bytes of a packed part from which a second thread is worth its start and its memory. */
+const WORTH_A_THREAD = 4 * 1024 * 1024;
 
 /** Node has no stream that works at once; this one does. */
 function nativeInflater(): Inflater {

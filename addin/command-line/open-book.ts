@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
+import { closeSync, fstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Book } from "../../core/jobs";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
@@ -8,7 +8,7 @@ import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { BytesAgain } from "./bytes-again";
 import { InputRefused } from "./input-refused";
-import { nativeZip } from "./native-zip";
+import { nativeZip, nativeZipOf } from "./native-zip";
 import { tidySooner } from "./tidy-sooner";
 
 /** Bytes of a packed sheet from which memory is worth reading its file twice. */
@@ -47,8 +47,9 @@ export function openBookOf(path: string, bytes: Uint8Array, isThere = false): Bo
     return { name, workbook: null, sheets, read: () => sheet, setting: () => null, letGo: () => undefined };
   }
   tidySooner(bytes.length);
-  const file = new BytesAgain(bytes, () => readBytes(path, false), path);
-  const workbook = openWorkbook(file, undefined, nativeZip);
+  const file = new BytesAgain(bytes, { read: (start, end) => readPart(path, start, end) }, path);
+  const native = isThere ? nativeZipOf({ path, length: bytes.length }) : nativeZip;
+  const workbook = openWorkbook(file, undefined, native);
   const given: SheetReading[] = [];
   const { entries } = workbook.parts.archive;
   return {
@@ -71,11 +72,35 @@ export function openBookOf(path: string, bytes: Uint8Array, isThere = false): Bo
 }
 
 function readBytes(path: string, isText: boolean): Uint8Array {
-  try {
+  return read(path, () => {
     const stat = statSync(path);
     if (stat.isDirectory()) throw new InputRefused(`${path} is a folder: name a .xlsx or .csv file`);
     if (isText) refuseTooLong(stat.size, basename(path));
     return readFileSync(path);
+  });
+}
+
+/** Bytes of a file from `start` on, fewer where it ends before `end`, and how many it holds in all. */
+function readPart(path: string, start: number, end: number) {
+  return read(path, () => {
+    const file = openSync(path, "r");
+    try {
+      const bytes = new Uint8Array(end - start);
+      for (let at = 0; at < bytes.length; ) {
+        const count = readSync(file, bytes, at, bytes.length - at, start + at);
+        if (count === 0) break;
+        at += count;
+      }
+      return { length: fstatSync(file).size, bytes };
+    } finally {
+      closeSync(file);
+    }
+  });
+}
+
+function read<T>(path: string, reading: () => T): T {
+  try {
+    return reading();
   } catch (error) {
     if (error instanceof InputRefused || error instanceof UnreadableWorkbook) throw error;
     const code = (error as NodeJS.ErrnoException).code;

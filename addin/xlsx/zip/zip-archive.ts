@@ -13,6 +13,8 @@ export interface ZipEntry {
   readonly flags: number;
   readonly declaredSize: number;
   readonly compressedSize: number;
+  /** where in the file its compressed bytes begin */
+  readonly start: number;
   /** asked of the file each time */
   readonly compressed: Uint8Array;
 }
@@ -20,6 +22,8 @@ export interface ZipEntry {
 /** A file whose bytes are held, or are read when they are asked for. */
 export interface FileBytes {
   readonly bytes: Uint8Array;
+  /** some of them, where they need not all be held for it */
+  part?(start: number, end: number): Uint8Array;
 }
 
 /** Unpacks one stream step by step; throws where it is damaged. */
@@ -27,10 +31,21 @@ export interface Inflater {
   push(compressed: Uint8Array, isLast: boolean): readonly Uint8Array[];
 }
 
+/** A piece of an unpacked entry. */
+export interface Unpacked {
+  readonly bytes: Uint8Array;
+  /** compressed bytes of the entry that were taken for all pieces up to this one */
+  readonly packed: number;
+  /** of all pieces up to this one, where it is known already */
+  readonly checkSum: number | null;
+}
+
 /** What a host does faster than we can. */
 export interface NativeZip {
   newInflater(): Inflater;
   crc32(bytes: Uint8Array, before: number): number;
+  /** The pieces of a large entry as another thread unpacks them, or as `here` does; null where it is not worth one. */
+  unpackedApart?(entry: ZipEntry, here: () => Iterable<Unpacked>): Iterable<Unpacked> | null;
 }
 
 export interface ZipArchive {
@@ -81,26 +96,33 @@ export function readZip(file: FileBytes, limits: ZipLimits = ZIP_LIMITS, native?
 /** The inflated bytes of one entry, piece by piece, counted as they come. */
 export function* inflateEntry(archive: ZipArchive, entry: ZipEntry): Generator<Uint8Array> {
   const checkSum = archive.native?.crc32 ?? crc32;
-  const { compressed } = entry;
   if (entry.method === STORED) {
+    const { compressed } = entry;
     if (checkSum(compressed, 0) !== entry.crc) throw changed(entry);
     yield compressed;
     return;
   }
-  const inflater = (archive.native?.newInflater ?? plainInflater)();
+  const here = (): Iterable<Unpacked> => unpackedHere(archive, entry);
   let size = 0;
   let crc = 0;
-  for (let at = 0; at < compressed.length; at += INPUT_STEP) {
-    const end = Math.min(at + INPUT_STEP, compressed.length);
-    for (const piece of inflated(inflater, entry, compressed.subarray(at, end), end === compressed.length)) {
-      size += piece.length;
-      crc = checkSum(piece, crc);
-      holdAgainstLimits(entry, size, archive.limits, end);
-      if (piece.length > 0) yield piece;
-    }
+  for (const piece of archive.native?.unpackedApart?.(entry, here) ?? here()) {
+    size += piece.bytes.length;
+    crc = piece.checkSum ?? checkSum(piece.bytes, crc);
+    holdAgainstLimits(entry, size, archive.limits, piece.packed);
+    if (piece.bytes.length > 0) yield piece.bytes;
   }
   if (size !== entry.declaredSize) throw wrongSize(entry, size);
   if (crc !== entry.crc) throw changed(entry);
+}
+
+function* unpackedHere(archive: ZipArchive, entry: ZipEntry): Generator<Unpacked> {
+  const { compressed } = entry;
+  const inflater = (archive.native?.newInflater ?? plainInflater)();
+  for (let at = 0; at < compressed.length; at += INPUT_STEP) {
+    const end = Math.min(at + INPUT_STEP, compressed.length);
+    for (const bytes of inflated(inflater, entry, compressed.subarray(at, end), end === compressed.length))
+      yield { bytes, packed: end, checkSum: null };
+  }
 }
 
 function inflated(
@@ -217,8 +239,10 @@ function readEntry(
       crc: view.getUint32(at + 16, true),
       declaredSize: sizes.inflated,
       compressedSize: sizes.compressed,
+      start,
       get compressed() {
-        return file.bytes.subarray(start, start + sizes.compressed);
+        const end = start + sizes.compressed;
+        return file.part?.(start, end) ?? file.bytes.subarray(start, end);
       },
     },
     next: nameEnd + extraLength + commentLength,
