@@ -1,4 +1,4 @@
-import { Worker } from "node:worker_threads";
+import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_threads";
 import type { Unpacked, ZipEntry } from "../xlsx/zip/zip-archive";
 
 /** A file whose parts another thread can read by itself. */
@@ -10,6 +10,11 @@ export interface FileThere {
 /** Bytes of a piece, and pieces that stand in memory at once. */
 const STEP = 512 * 1024;
 const PLACES = 6;
+
+/** A piece on its way: its memory is handed over, for bytes that two threads share are searched many times slower. */
+interface Sent extends Omit<Unpacked, "bytes"> {
+  readonly room: ArrayBuffer;
+}
 /** ms without a piece, after which the other thread is given up. */
 const PATIENCE = 20_000;
 
@@ -29,8 +34,7 @@ enum End {
 }
 
 /**
- * The pieces of a part that another thread unpacks while this one reads them; each stands until the next is asked
- * for. Where that thread cannot go on, for whatever reason, `here` unpacks the part once more, and says what is wrong.
+ * The pieces of a part that another thread unpacks while this one reads them. Where that thread cannot go on, for whatever reason, `here` unpacks the part once more, and says what is wrong.
  */
 export function* unpackedApart(
   file: FileThere,
@@ -38,18 +42,14 @@ export function* unpackedApart(
   here: () => Iterable<Unpacked>,
   patience = PATIENCE,
 ): Generator<Unpacked> {
-  const numbers = <T>(list: new (room: SharedArrayBuffer) => T, bytes: number): T =>
-    new list(new SharedArrayBuffer(bytes));
-  const turns = numbers(Int32Array, 4 * Int32Array.BYTES_PER_ELEMENT);
-  const lengths = numbers(Int32Array, PLACES * Int32Array.BYTES_PER_ELEMENT);
-  const packed = numbers(Float64Array, PLACES * Float64Array.BYTES_PER_ELEMENT);
-  const sums = numbers(Float64Array, PLACES * Float64Array.BYTES_PER_ELEMENT);
-  const room = numbers(Uint8Array, PLACES * STEP);
+  const turns = new Int32Array(new SharedArrayBuffer(4 * Int32Array.BYTES_PER_ELEMENT));
+  const { port1, port2 } = new MessageChannel();
   const { start, compressedSize } = entry;
   const part = { ...file, start, end: start + compressedSize - 1 };
   const worker = new Worker(PROGRAM, {
     eval: true,
-    workerData: { part, turns, lengths, packed, sums, room, Turn, End, STEP, PLACES },
+    workerData: { part, turns, port: port2, Turn, End, STEP, PLACES },
+    transferList: [port2],
   });
   // one that cannot be had is no fault of the file
   worker.on("error", () => undefined);
@@ -57,14 +57,16 @@ export function* unpackedApart(
   let size = 0;
   try {
     for (let taken = 0; isFilled(turns, taken, patience); taken += 1) {
-      const place = taken % PLACES;
-      const bytes = room.subarray(place * STEP, place * STEP + lengths[place]!);
-      yield { bytes, packed: packed[place]!, checkSum: sums[place]! < 0 ? null : sums[place]! };
-      size += bytes.length;
+      const sent = receiveMessageOnPort(port1)?.message as Sent | undefined;
+      if (sent === undefined) break;
+      const { room, packed, checkSum } = sent;
+      yield { bytes: Buffer.from(room), packed, checkSum };
+      size += room.byteLength;
       Atomics.store(turns, Turn.Taken, taken + 1);
       Atomics.notify(turns, Turn.Taken);
     }
   } finally {
+    port1.close();
     void worker.terminate();
   }
   if (Atomics.load(turns, Turn.End) !== End.Whole) yield* behind(here(), size);
@@ -96,12 +98,16 @@ const { workerData } = require("node:worker_threads");
 const { createReadStream, statSync } = require("node:fs");
 const { pipeline } = require("node:stream/promises");
 const { createInflateRaw, crc32 } = require("node:zlib");
-const { part, turns, lengths, packed, sums, room, Turn, End, STEP, PLACES } = workerData;
+const { part, turns, port, Turn, End, STEP, PLACES } = workerData;
 let sum = 0;
 let filled = 0;
 const step = () => {
   Atomics.add(turns, Turn.Steps, 1);
   Atomics.notify(turns, Turn.Steps);
+};
+const waitForRoom = () => {
+  for (let taken = Atomics.load(turns, Turn.Taken); filled - taken >= PLACES; taken = Atomics.load(turns, Turn.Taken))
+    Atomics.wait(turns, Turn.Taken, taken);
 };
 const unpack = async () => {
   if (statSync(part.path).size !== part.length) throw new Error("another file");
@@ -109,14 +115,11 @@ const unpack = async () => {
   const inflate = createInflateRaw({ chunkSize: STEP });
   await pipeline(source, inflate, async (pieces) => {
     for await (const piece of pieces) {
-      for (let taken = Atomics.load(turns, Turn.Taken); filled - taken === PLACES; taken = Atomics.load(turns, Turn.Taken))
-        Atomics.wait(turns, Turn.Taken, taken);
-      const place = filled % PLACES;
-      sum = crc32 === undefined ? -1 : crc32(piece, sum);
-      room.set(piece, place * STEP);
-      lengths[place] = piece.length;
-      packed[place] = inflate.bytesWritten;
-      sums[place] = sum;
+      waitForRoom();
+      // memory of its own: the stream's may hold the next piece too
+      const room = new Uint8Array(piece).buffer;
+      sum = crc32 === undefined ? null : crc32(piece, sum);
+      port.postMessage({ room, packed: inflate.bytesWritten, checkSum: sum }, [room]);
       filled += 1;
       Atomics.store(turns, Turn.Filled, filled);
       step();

@@ -172,7 +172,8 @@ function reckoned(report: AuditReport, sheets: readonly Sheet[], known?: KnownTo
   const older = new Set(
     report.findings.flatMap(({ name, sheet, row }) => (name === SUPERSEDED ? `${row} ${sheet}` : [])),
   );
-  const olderCounted = schedules.flatMap(({ sheet, reading }, index) =>
+  // of a long schedule each bar asked for costs time
+  const olderCounted = (older.size === 0 ? [] : schedules).flatMap(({ sheet, reading }, index) =>
     reading.bars.filter(
       ({ row }, bar) =>
         tonnes.masses[index]?.massAt(bar) != null && older.has(`${sheet.top + row + 1} ${sheet.name}`),

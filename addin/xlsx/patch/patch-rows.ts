@@ -58,6 +58,16 @@ export class RowPatch {
     return (next !== undefined && next <= row) || (this.inserted && !isNumbered);
   }
 
+  /** The next row that is changed, where rows that say their number may be passed over unread; null where none is left. */
+  get nextWanted(): number | null {
+    return this.order[this.next] ?? null;
+  }
+
+  /** Rows without a number may have to be given one. */
+  get looksAtEveryRow(): boolean {
+    return this.inserted;
+  }
+
   /** A row goes out as it came in. */
   passes(row: number): void {
     this.last = row;

@@ -1,4 +1,4 @@
-import { rowEnd, standsAt } from "../read/row-bytes";
+import { findText, lastText, rowEnd, standsAt } from "../read/row-bytes";
 import { readRowTag } from "../read/scan-cells";
 import { decoded } from "../read/sheet-pieces";
 import type { RowPatch } from "./patch-rows";
@@ -20,7 +20,18 @@ export function* patchedRows(bytes: Uint8Array, prefix: string, patch: RowPatch)
   }
   let untouched = 0;
   const rows = new RowPlaces(bytes, prefix);
-  while (rows.next(patch.last)) {
+  let last = rows.lastNumber();
+  for (;;) {
+    // most rows go out as they came in: the next that is wanted behind them is looked for by its number
+    if (last !== null && !patch.looksAtEveryRow) {
+      const { nextWanted } = patch;
+      if (nextWanted === null || nextWanted > last) {
+        patch.passes(last);
+        break;
+      }
+      if (!rows.jumpTo(nextWanted)) last = null;
+    }
+    if (!rows.next(patch.last)) break;
     if (Number.isFinite(rows.row) && !patch.wants(rows.row, rows.isNumbered)) {
       patch.passes(rows.row);
       continue;
@@ -52,6 +63,22 @@ class RowPlaces {
     this.open = new TextEncoder().encode(this.openText);
     this.close = new TextEncoder().encode(`</${prefix}row`);
     this.at = bytes.indexOf(LESS_THAN);
+  }
+
+  /** Passes over all rows up to one that says its number as most do; false where none does. */
+  jumpTo(row: number): boolean {
+    if (this.at < 0) return false;
+    const found = findText(this.bytes, new TextEncoder().encode(`${this.openText} r="${row + 1}"`), this.at);
+    if (found >= 0) this.at = found;
+    return found >= 0;
+  }
+
+  /** The number that the last row says of itself; null where it says none in the usual place, or has no end. */
+  lastNumber(): number | null {
+    const at = lastText(this.bytes, this.open);
+    return at < 0 || rowEnd(this.bytes, at, this.close) < 0
+      ? null
+      : plainNumber(this.bytes, at + this.open.length);
   }
 
   /** Goes to the next row, `last` being the number of the one before; false where there is none. */

@@ -10,6 +10,30 @@ export function findBytes(bytes: Uint8Array, wanted: Uint8Array, from: number, r
   return -1;
 }
 
+/**
+ * Place of a text of many letters in bytes; -1 where it is not in them. Most bytes are passed over unread: one that
+ * the text does not hold, or only further ahead, says how far (Horspool's search).
+ */
+export function findText(bytes: Uint8Array, wanted: Uint8Array, from: number): number {
+  const end = wanted.length - 1;
+  const steps = new Uint8Array(256).fill(wanted.length);
+  for (let index = 0; index < end; index += 1) steps[wanted[index] as number] = end - index;
+  const last = wanted[end];
+  for (let at = from + end; at < bytes.length; ) {
+    const code = bytes[at] as number;
+    if (code === last && standsAt(bytes, at - end, wanted)) return at - end;
+    at += steps[code] as number;
+  }
+  return -1;
+}
+
+/** Place of the last `wanted`, which begins with the beginning of a tag; -1 where there is none. */
+export function lastText(bytes: Uint8Array, wanted: Uint8Array): number {
+  let at = bytes.lastIndexOf(LESS_THAN);
+  while (at >= 0 && !standsAt(bytes, at, wanted)) at = at === 0 ? -1 : bytes.lastIndexOf(LESS_THAN, at - 1);
+  return at;
+}
+
 export function standsAt(bytes: Uint8Array, at: number, wanted: Uint8Array): boolean {
   for (let index = 0; index < wanted.length; index += 1)
     if (bytes[at + index] !== wanted[index]) return false;
