@@ -23,7 +23,7 @@ export function nativeZipOf(file: FileThere): NativeZip {
 }
 
 /** Bytes of a packed part from which a second thread is worth its start and its memory. */
-const WORTH_A_THREAD = 4 * 1024 * 1024;
+const WORTH_A_THREAD = 16 * 1024 * 1024;
 
 /** Node has no stream that works at once; this one does. */
 function nativeInflater(): Inflater {

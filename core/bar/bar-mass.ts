@@ -3,7 +3,7 @@ import { resolveStandard } from "../standards/index";
 import { defineRefusal, isRefusal, type Refusal } from "../units/refusal";
 import { barCount } from "./bar-count";
 import type { BarFacts } from "./bar-facts";
-import { type BarPurpose, barLength } from "./bar-length";
+import { type BarLength, type BarPurpose, barLength } from "./bar-length";
 import { IDENTITIES } from "./identities.data";
 
 const MM_PER_METRE = 1000;
@@ -26,21 +26,24 @@ const massBeyondReason = defineRefusal(
 
 /** kg of one bar for a purpose: its length times the standard's mass per metre. */
 export function barMass(facts: BarFacts, purpose: BarPurpose): number | Refusal {
-  return massOf(facts, purpose, 1);
+  return massOf(facts, barLength(facts, purpose), 1);
 }
 
 /** kg of all bars of a row for a purpose. */
 export function rowMass(facts: BarFacts, purpose: BarPurpose): number | Refusal {
-  const length = barLength(facts, purpose);
-  if (isRefusal(length)) return length;
-  const count = barCount(facts);
-  return isRefusal(count) ? count : massOf(facts, purpose, count);
+  return rowMassOf(facts, barLength(facts, purpose));
 }
 
-function massOf(facts: BarFacts, purpose: BarPurpose, count: number): number | Refusal {
+/** kg of all bars of a row, each of `length`. */
+export function rowMassOf(facts: BarFacts, length: BarLength | Refusal): number | Refusal {
+  if (isRefusal(length)) return length;
+  const count = barCount(facts);
+  return isRefusal(count) ? count : massOf(facts, length, count);
+}
+
+function massOf(facts: BarFacts, length: BarLength | Refusal, count: number): number | Refusal {
   const perMetre = perMetreToWeigh(facts);
   if (perMetre === null) return sizeNotMade({ typed: facts.sizeName, standard: facts.standard.id });
-  const length = barLength(facts, purpose);
   if (isRefusal(length)) return length;
   const mass = Number(((length.length / MM_PER_METRE) * perMetre * count).toPrecision(DIGITS));
   return isMassOfBars(mass) ? mass : massBeyondReason({});

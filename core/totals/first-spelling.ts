@@ -6,10 +6,13 @@ export class FirstSpelling {
   private readonly known = new Map<string, string>();
 
   of(label: string): string {
+    // most come as they came before
+    const same = this.known.get(label);
+    if (same !== undefined) return same;
     const key = label.trim().toLowerCase();
-    const first = this.known.get(key);
-    if (first !== undefined) return first;
-    this.known.set(key, label.trim());
-    return label.trim();
+    const first = this.known.get(key) ?? label.trim();
+    this.known.set(key, first);
+    this.known.set(label, first);
+    return first;
   }
 }

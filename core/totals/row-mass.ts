@@ -1,8 +1,8 @@
 import { AnswersOfBars } from "../bar/answers-of-bars";
 import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
-import { barLength } from "../bar/bar-length";
-import { isMassOfBars, perMetreToWeigh, rowMass } from "../bar/bar-mass";
+import { type BarLength, barLength } from "../bar/bar-length";
+import { isMassOfBars, perMetreToWeigh, rowMassOf } from "../bar/bar-mass";
 import { metresAlone } from "../bar/metres-alone";
 import { perMetreOf } from "../bar/row-identities";
 import { rowsTwice } from "../bar/rows-twice";
@@ -117,12 +117,11 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
     cutLength: isRefusal(length) ? null : length.length,
     count: isRefusal(count) ? null : count,
   };
-  const why = rowMass(facts, "to weigh");
+  const why = rowMassOf(facts, length);
   if (!isRefusal(why)) {
     const isComputed = !isRefusal(length) && length.from === "computed";
     const otherwise = weighedOtherwise(facts, why, !isComputed);
-    const toCut = isComputed ? rowMass(facts, "to cut") : why;
-    const asTyped = isRefusal(toCut) || toCut === why ? null : toCut;
+    const asTyped = isComputed ? massAsTyped(facts, length, why) : null;
     return { mass: why, from: isComputed ? "cut length" : "typed length", ...made, otherwise, asTyped };
   }
   const metres = metresAlone(facts);
@@ -144,6 +143,14 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const isOpen = LENGTH_WANTING.has(why.code) && isAsked(row);
   const words = isOpen ? LENGTH_OPEN : refusalText(why, standard.unit);
   return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: words };
+}
+
+/** kg by the length that is cut; null where it makes no other mass. */
+function massAsTyped(facts: BarFacts, weighed: BarLength, mass: number): number | null {
+  const toCut = barLength(facts, "to cut");
+  if (isRefusal(toCut) || toCut.length === weighed.length) return null;
+  const other = rowMassOf(facts, toCut);
+  return isRefusal(other) || other === mass ? null : other;
 }
 
 const LENGTH_OPEN = "a length is written, but is not used until what is asked of it is answered";
