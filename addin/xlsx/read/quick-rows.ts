@@ -15,6 +15,8 @@ const GREATER_THAN = 0x3e;
 const AMPERSAND = 0x26;
 const UNDERSCORE = 0x5f;
 const BLANK = 0x20;
+const LETTER_C = 0x63;
+const LETTER_V = 0x76;
 
 const bytesOf = (text: string): readonly number[] => [...new TextEncoder().encode(text)];
 const OPEN_ROW_NAME = "<row";
@@ -22,9 +24,6 @@ const OPEN_ROW = bytesOf("<row r=");
 /** what says nothing of a row that we ask for */
 const IDLE = [bytesOf("spans="), bytesOf("x14ac:dyDescent=")];
 const CLOSE_ROW = bytesOf("</row>");
-const OPEN_CELL = bytesOf("<c ");
-const OPEN_VALUE = bytesOf("<v>");
-const CLOSE_VALUE = bytesOf("</v></c>");
 const OPEN_TEXT = bytesOf("<is><t>");
 const OPEN_KEPT_TEXT = bytesOf('<is><t xml:space="preserve">');
 const CLOSE_TEXT = bytesOf("</t></is></c>");
@@ -47,6 +46,8 @@ export class QuickRows {
   private column = -1;
   private style = 0;
   private type: Type = "number";
+  /** digits of the number of the row that is read */
+  private rowDigits = 0;
   /** place in the store of each shared text, -1 until it is first met */
   private readonly places: Int32Array;
 
@@ -84,7 +85,9 @@ export class QuickRows {
     if (!this.takes(OPEN_ROW)) return -1;
     if (bytes[this.at] !== QUOTE) return -1;
     this.at += 1;
+    const numberStart = this.at;
     const row = this.digits() - 1;
+    this.rowDigits = this.at - numberStart;
     if (bytes[this.at] !== QUOTE) return -1;
     this.at += 1;
     if (row <= this.last || row > LAST_ROW) return -1;
@@ -113,7 +116,7 @@ export class QuickRows {
   /** The cells up to the row's end; false where one is not plain. */
   private cells(): boolean {
     let before = -1;
-    while (this.takes(OPEN_CELL)) {
+    while (this.opensCell()) {
       if (!this.openCell() || this.column <= before || this.column > LAST_COLUMN) return false;
       before = this.column;
       const { bytes } = this;
@@ -124,7 +127,7 @@ export class QuickRows {
       }
       if (bytes[this.at] !== GREATER_THAN) return false;
       this.at += 1;
-      if (!(this.type === "inline" ? this.inlineText() : this.takes(OPEN_VALUE) && this.value()))
+      if (!(this.type === "inline" ? this.inlineText() : this.opensValue() && this.value()))
         return false;
     }
     return this.takes(CLOSE_ROW);
@@ -152,12 +155,16 @@ export class QuickRows {
 
   private address(): number {
     const { bytes } = this;
+    let { at } = this;
     let column = 0;
-    for (let code = bytes[this.at]!; code >= 65 && code <= 90; code = bytes[this.at]!) {
+    for (let code = bytes[at]!; code >= 65 && code <= 90; code = bytes[at]!) {
       column = column * 26 + code - 64;
-      this.at += 1;
+      at += 1;
     }
-    this.digits();
+    this.at = at;
+    // its own row's number nearly always: passed over at once
+    if (bytes[at + this.rowDigits] === QUOTE) this.at = at + this.rowDigits;
+    else this.digits();
     return column - 1;
   }
 
@@ -183,12 +190,12 @@ export class QuickRows {
     const start = this.at;
     if (this.type === "number") {
       const number = this.number();
-      if (Number.isNaN(number) || !this.takes(CLOSE_VALUE)) return false;
+      if (Number.isNaN(number) || !this.closesValue()) return false;
       store.add(column, style, number);
       return true;
     }
     const index = this.digits();
-    if (this.at === start || this.at - start > 9 || !this.takes(CLOSE_VALUE)) return false;
+    if (this.at === start || this.at - start > 9 || !this.closesValue()) return false;
     if (this.type === "shared") return this.shared(index);
     if (index > 1 || bytes[start + 1] !== LESS_THAN) return false;
     store.add(column, style, index === 1);
@@ -259,6 +266,38 @@ export class QuickRows {
     }
     this.at = at;
     return value;
+  }
+
+  /** Passes over `<c ` where it stands here; this and the two below run for every cell. */
+  private opensCell(): boolean {
+    const { bytes, at } = this;
+    if (bytes[at] !== LESS_THAN || bytes[at + 1] !== LETTER_C || bytes[at + 2] !== BLANK) return false;
+    this.at = at + 3;
+    return true;
+  }
+
+  /** `<v>` */
+  private opensValue(): boolean {
+    const { bytes, at } = this;
+    if (bytes[at] !== LESS_THAN || bytes[at + 1] !== LETTER_V || bytes[at + 2] !== GREATER_THAN) return false;
+    this.at = at + 3;
+    return true;
+  }
+
+  /** `</v></c>` */
+  private closesValue(): boolean {
+    const { bytes, at } = this;
+    const isClosed =
+      bytes[at] === LESS_THAN &&
+      bytes[at + 1] === SLASH &&
+      bytes[at + 2] === LETTER_V &&
+      bytes[at + 3] === GREATER_THAN &&
+      bytes[at + 4] === LESS_THAN &&
+      bytes[at + 5] === SLASH &&
+      bytes[at + 6] === LETTER_C &&
+      bytes[at + 7] === GREATER_THAN;
+    if (isClosed) this.at = at + 8;
+    return isClosed;
   }
 
   /** Passes over `wanted` where it stands here. */
