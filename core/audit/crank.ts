@@ -1,5 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
-import type { DimLetter } from "../standards/port";
+import type { OfKind } from "../bar/bar-kind";
+import type { DimLetter, ShapeDefinition } from "../standards/port";
 
 export interface Crank {
   /** the dimension of the offset, or the shape's own cell where the bar is written as a path */
@@ -15,17 +16,27 @@ const OFFSET = /^([A-K]) = [A-K] sin [tu] \+ d cos [tu]$/;
 
 /** A crank by a code's offset, or by a path that steps aside once; null for every other shape. */
 export function crankOf(facts: BarFacts): Crank | null {
+  if (!facts.kind.ask(mayBeCrank, facts)) return null;
   return facts.isPath ? crankOfPath(facts) : crankOfCode(facts);
+}
+
+/** True of the codes of which some bar may be a crank, and of paths. */
+export function mayBeCrank({ definition, isPath }: OfKind): boolean {
+  return isPath || (definition !== null && offsetOf(definition) !== null);
+}
+
+/** The dimension of the offset; null for a code that is no crank. */
+function offsetOf({ angles, path }: ShapeDefinition): DimLetter | null {
+  if (angles === undefined || path === null || !/\+t [A-K] -t/.test(path)) return null;
+  return (OFFSET.exec(angles["t"]?.equation ?? "")?.[1] as DimLetter | undefined) ?? null;
 }
 
 /** Two equal bends in opposite senses whose overall offset is a dimension. */
 function crankOfCode(facts: BarFacts): Crank | null {
   const { definition } = facts;
-  if (definition === null || definition.angles === undefined || definition.path === null) return null;
-  if (!/\+t [A-K] -t/.test(definition.path)) return null;
-  const letter = OFFSET.exec(definition.angles["t"]?.equation ?? "")?.[1] as DimLetter | undefined;
-  const overall = letter === undefined ? null : facts.dim(letter);
-  if (letter === undefined || overall === null) return null;
+  const letter = definition === null ? null : offsetOf(definition);
+  const overall = letter === null ? null : facts.dim(letter);
+  if (letter === null || overall === null) return null;
   const turn = facts.planarPath?.turns[0];
   return { letter, overall, slope: turn === undefined ? null : Math.abs(turn.angle) };
 }

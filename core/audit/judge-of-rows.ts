@@ -12,7 +12,7 @@ export function judgeOfRows(
   rules: readonly RowRule[],
   context: RuleContext,
 ): (row: BarFacts) => Finding[] | undefined {
-  const rulesOfRow = new RulesOfRow(rules, context.shop !== null);
+  const rulesOfRow = new RulesOfRow(rules, context);
   let asked = NO_RULES;
   let at = 0;
   let row: BarFacts;

@@ -1,5 +1,6 @@
 import { BarFacts } from "../bar/bar-facts";
 import { FactsInHand } from "../bar/facts-in-hand";
+import { KindsOfBars } from "../bar/kinds-of-bars";
 import { WordsOfBars } from "../bar/said-words";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { SheetHabits, SheetOfRow } from "../bar/sheet-habits";
@@ -68,7 +69,7 @@ export function judgeOfApart(
   if (isRefusal(standard)) return null;
   const barAt = unpackBars(bars);
   const ofRow: SheetOfRow = {
-    ...{ sheet, reading, words: new WordsOfBars(), inHand: new FactsInHand() },
+    ...{ sheet, reading, words: new WordsOfBars(), kinds: new KindsOfBars(), inHand: new FactsInHand() },
     habits: { ...habits, identities: { ...identities, brokenRows: new WeakMap() } },
     codesMeant: () => null,
   };

@@ -1,4 +1,5 @@
 import type { BarFacts } from "../bar/bar-facts";
+import type { OfKind } from "../bar/bar-kind";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { ColumnKind } from "../schedule/bar-row";
 import type { Cell, Sheet } from "../schedule/sheet";
@@ -147,6 +148,10 @@ export interface RowRule<Words extends Messages = Messages, Offers extends Fixes
   extends RuleBase<Words, Offers> {
   /** the rule is not asked of a bar without it; a bar without it is none of the rule's failing examples */
   readonly needs?: RowNeed;
+  /** false of a size, grade, shape and coating of which the rule says nothing, whatever else a bar of them has */
+  ofKind?(bar: OfKind, context: RuleContext): boolean;
+  /** answers false, null or nothing to words of a row of which the rule says nothing; one function that is made once */
+  readonly ofWords?: (words: string) => unknown;
   /** figures of which it asks that a workbook may change: without it what a change hides is not found */
   readonly limits?: readonly (keyof Limits)[];
   checkRow(facts: BarFacts, context: RuleContext, report: (found: RowReport<Words, Offers>) => void): void;

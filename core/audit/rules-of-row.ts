@@ -1,6 +1,8 @@
 import type { BarFacts } from "../bar/bar-facts";
+import type { BarKind } from "../bar/bar-kind";
 import { isRefusal } from "../units/refusal";
 import type { RowNeed, RowRule } from "./rule";
+import type { RuleContext } from "./rule-context";
 
 const BIT: Readonly<Record<RowNeed, number>> = {
   remark: 1,
@@ -51,34 +53,62 @@ export interface RulesOfBar {
 }
 
 /**
- * Picks for each bar the rules that can speak of it: most bars have neither a remark nor a fault, and then a
- * third of the rules need not be asked.
+ * Picks for each bar the rules that can speak of it: most bars have neither a remark nor a fault, and a size, grade,
+ * shape and words of which most rules say nothing.
  */
 export class RulesOfRow {
-  readonly #picked = new Map<number, RulesOfBar>();
+  /** by the kind of bar; null for kinds that are not kept */
+  readonly #picked = new Map<BarKind | null, Map<number, RulesOfBar>>();
+  readonly #ofWords: readonly RowRule[];
+  /** which of the rules that go by words speak of these, as bits */
+  readonly #speaking: (words: string) => number;
 
   constructor(
     private readonly rules: readonly RowRule[],
-    private readonly hasShop: boolean,
-  ) {}
+    private readonly context: RuleContext,
+  ) {
+    this.#ofWords = rules.filter(({ ofWords }) => ofWords !== undefined).slice(0, MOST_OF_WORDS);
+    this.#speaking = (words) =>
+      this.#ofWords.reduce((bits, { ofWords }, at) => (isSaid(ofWords?.(words)) ? bits + 2 ** at : bits), 0);
+  }
 
   of(facts: BarFacts): RulesOfBar {
     const isForeign = facts.sheet.habits.standardMeant !== null;
-    const met = needsMet(facts, this.hasShop) | (isForeign ? FOREIGN : 0);
-    let picked = this.#picked.get(met);
+    const met = needsMet(facts, this.context.shop !== null) | (isForeign ? FOREIGN : 0);
+    const key = met + facts.inWords(this.#speaking) * NEEDS;
+    const kind = facts.kind.isKept ? facts.kind : null;
+    let ofKind = this.#picked.get(kind);
+    if (ofKind === undefined) {
+      ofKind = new Map();
+      this.#picked.set(kind, ofKind);
+    }
+    let picked = ofKind.get(key);
     if (picked === undefined) {
-      picked = this.#pick(met);
-      this.#picked.set(met, picked);
+      picked = this.#pick(met, facts);
+      ofKind.set(key, picked);
     }
     return picked;
   }
 
-  #pick(met: number): RulesOfBar {
+  #pick(met: number, facts: BarFacts): RulesOfBar {
     const isForeign = (met & FOREIGN) !== 0;
-    const rules = this.rules.filter(
-      ({ needs, code }) =>
-        (needs === undefined || (met & BIT[needs]) !== 0) && !(isForeign && OF_STANDARD.test(code)),
-    );
+    const bits = facts.inWords(this.#speaking);
+    const rules = this.rules.filter((rule) => {
+      const { needs, code } = rule;
+      if (needs !== undefined && (met & BIT[needs]) === 0) return false;
+      if (isForeign && OF_STANDARD.test(code)) return false;
+      const at = this.#ofWords.indexOf(rule);
+      if (at >= 0 && Math.floor(bits / 2 ** at) % 2 === 0) return false;
+      return !facts.kind.isKept || rule.ofKind === undefined || rule.ofKind(facts, this.context);
+    });
     return { rules, checks: rules.map(({ checkRow }) => checkRow) };
   }
+}
+
+/** as many as a number holds beside the needs */
+const MOST_OF_WORDS = 30;
+const NEEDS = 2 ** 14;
+
+function isSaid(answer: unknown): boolean {
+  return answer !== false && answer !== null && answer !== undefined;
 }

@@ -27,7 +27,6 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
  */
 export class BarFacts extends RowFacts {
-  #leastFormer: Cited<number> | null | undefined;
   /** mm, NaN where it cannot be had: asked again long after the bar was in hand */
   #cutLength: number | undefined;
 
@@ -94,8 +93,9 @@ export class BarFacts extends RowFacts {
 
   /** Least former of the standard for this bar, use, coating and grade; for the bare bar where it holds none for the coating. */
   get leastFormer(): Cited<number> | null {
-    if (this.#leastFormer === undefined) this.#leastFormer = this.#askFormer();
-    return this.#leastFormer;
+    const { kind } = this;
+    if (kind.leastFormer === undefined) kind.leastFormer = this.#askFormer();
+    return kind.leastFormer;
   }
 
   /** Former in force: as typed, else the standard's least. */
@@ -262,13 +262,15 @@ export class BarFacts extends RowFacts {
   }
 
   #nameShape(): NamedShape | null {
-    const { inHand } = this;
-    if (inHand.named === undefined) {
-      const { shape } = this.row;
-      const named = shape === null || this.isCodeOfAnother ? null : shapeNamed(this.standard, shape);
-      inHand.named = isRefusal(named) ? null : named;
-    }
-    return inHand.named;
+    const { kind } = this;
+    if (kind.named === undefined) {
+      const { shape } = kind;
+      kind.isOfAnother = this.isCodeOfAnother;
+      const named = shape === null || kind.isOfAnother ? null : shapeNamed(this.standard, shape);
+      kind.named = isRefusal(named) ? null : named;
+      // that it is of another hangs on all bars, and is asked by each
+    } else if (kind.isOfAnother) this.sheet.codesMeant(this.standard);
+    return kind.named;
   }
 }
 

@@ -2,9 +2,8 @@ import type { CutLength } from "../shapes/cut-length";
 import type { DevelopedLength } from "../shapes/developed-length";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import type { LimitJudgement } from "../shapes/shape-limits";
-import type { NamedShape } from "../shapes/shape-named";
-import type { Grade } from "../standards/port";
 import type { Refusal } from "../units/refusal";
+import type { BarKind } from "./bar-kind";
 import type { LengthJudgement } from "./length-judgement";
 import type { SaidWords } from "./said-words";
 
@@ -18,8 +17,7 @@ export class FactsInHand {
   exact: number | undefined;
   broken: readonly LimitJudgement[] | undefined;
   judgement: LengthJudgement | undefined;
-  named: NamedShape | null | undefined;
-  grade: Grade | null | undefined;
+  kind: BarKind | undefined;
   said: SaidWords | undefined;
   coating: string | null | undefined;
 
@@ -31,8 +29,7 @@ export class FactsInHand {
     this.exact = undefined;
     this.broken = undefined;
     this.judgement = undefined;
-    this.named = undefined;
-    this.grade = undefined;
+    this.kind = undefined;
     this.said = undefined;
     this.coating = undefined;
   }

@@ -6,6 +6,7 @@ import { markKey } from "../schedule/mark-key";
 import type { Cell } from "../schedule/sheet";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { Bar, DimLetter, Grade, Standard } from "../standards/port";
+import type { BarKind } from "./bar-kind";
 import type { FactsInHand } from "./facts-in-hand";
 import type { SaidWords } from "./said-words";
 import type { SheetOfRow } from "./sheet-habits";
@@ -14,6 +15,7 @@ import { sizeName } from "./size-name";
 /** What a bar's row says, as it is compared and named: its cells, mark, words, size, grade, coating and count. */
 export class RowFacts {
   #markKey: string | null | undefined;
+  #kind: BarKind | undefined;
 
   constructor(
     public row: BarRow,
@@ -32,6 +34,7 @@ export class RowFacts {
   movedTo(row: BarRow, sheet: SheetOfRow): this {
     this.row = row;
     this.sheet = sheet;
+    this.#kind = undefined;
     return this;
   }
 
@@ -84,6 +87,18 @@ export class RowFacts {
     return inHand.said;
   }
 
+  /** Bars of the same size, grade, shape and coating. */
+  get kind(): BarKind {
+    if (this.#kind !== undefined) return this.#kind;
+    const { inHand } = this;
+    if (inHand.kind === undefined) {
+      const { size, shape } = this.row;
+      inHand.kind = this.sheet.kinds.of(size, shape, this.gradeName, this.coating);
+      if (inHand.kind.isKept) this.#kind = inHand.kind;
+    }
+    return inHand.kind;
+  }
+
   /** The size as it is named in messages. */
   get sizeName(): string {
     return sizeName(this.row);
@@ -106,12 +121,12 @@ export class RowFacts {
 
   /** Null where none is said or the standard does not know it. */
   get grade(): Grade | null {
-    const { inHand } = this;
-    if (inHand.grade === undefined) {
-      const { gradeName } = this;
-      inHand.grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
+    const { kind } = this;
+    if (kind.grade === undefined) {
+      const { gradeName } = kind;
+      kind.grade = gradeName === null ? null : findGrade(this.standard.grades, gradeName);
     }
-    return inHand.grade;
+    return kind.grade;
   }
 
   /** A round bar without ribs. */

@@ -8,6 +8,7 @@ import { type CodesMeant, codesMeant } from "./codes-meant";
 import { FactsInHand } from "./facts-in-hand";
 import { codeAndFree, freeLeftBlank } from "./free-left-blank";
 import { samePerMetre } from "./identity-habits";
+import { KindsOfBars } from "./kinds-of-bars";
 import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
@@ -31,6 +32,7 @@ export class SheetFacts implements SheetOfRow {
   /** given by the audit once every row has its facts */
   answers = new AnswersOfBars([]);
   readonly words = new WordsOfBars();
+  readonly kinds = new KindsOfBars();
   readonly inHand = new FactsInHand();
   #book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;

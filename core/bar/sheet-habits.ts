@@ -4,6 +4,7 @@ import type { Standard } from "../standards/port";
 import type { CodesMeant } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
+import type { KindsOfBars } from "./kinds-of-bars";
 import type { WordsOfBars } from "./said-words";
 import type { StatedLength } from "./stated-length";
 
@@ -63,6 +64,7 @@ export interface SheetOfRow {
   /** another standard whose list the sheet's shape codes are of; asked of the standard in force */
   codesMeant(standard: Standard): CodesMeant | null;
   readonly words: WordsOfBars;
+  readonly kinds: KindsOfBars;
   readonly inHand: FactsInHand;
 }
 

@@ -28,6 +28,7 @@ export default defineRule({
     longer:
       "straight bar of {length} is over the {limit} that the member of {member} leaves, unless it runs on into the next",
   },
+  ofWords: memberLength,
   checkRow(facts, _context, report) {
     if (!facts.isStraight) return;
     const length = facts.dim("A") ?? facts.row.length;

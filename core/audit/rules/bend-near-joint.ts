@@ -28,6 +28,7 @@ export default defineRule({
     near: "an end straight of {straight} is below {least} ({diameters} diameters) on a bar noted as {joint}: ask the designer",
     said: "{straight} between bend and joint is below {least} ({diameters} diameters) on a bar noted as {joint}: ask the designer",
   },
+  ofWords: jointSaid,
   checkRow(facts, _context, report) {
     const joint = facts.row.remark === null ? null : facts.inWords(jointSaid);
     if (joint === null) return;

@@ -33,6 +33,7 @@ export default defineRule({
     grade: "the remark has the bar bent again: {grade} is not, {only} is; ask the designer",
     again: "the remark has the bar bent on site: only as the specification allows, ask the designer",
   },
+  ofWords: saysBentAgain,
   checkRow(facts, context, report) {
     if (facts.row.remark === null) return;
     if (!facts.inWords(saysBentAgain)) return;

@@ -1,4 +1,5 @@
 import { saying } from "../../bar/said-words";
+import { compiledShape } from "../../shapes/compiled-shape";
 import { CIRCULAR_TIE_LAP } from "../practice.data";
 import { defineRule } from "../rule";
 
@@ -21,6 +22,8 @@ export default defineRule({
     ],
   },
   messages: { short: "a lap of {lap} is below {least}: ask the designer" },
+  ofKind: ({ definition, isPath }) =>
+    isPath || (definition !== null && compiledShape(definition).template?.kind === "circle"),
   checkRow(facts, _context, report) {
     if (facts.pathKind !== "circle") return;
     const { path } = facts;

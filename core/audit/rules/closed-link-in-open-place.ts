@@ -25,6 +25,7 @@ export default defineRule({
     ],
   },
   messages: { closed: "shape {code} is a closed link, but the remark asks for an open one" },
+  ofWords: saysOpen,
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.remark === null || definition?.closed !== true) return;

@@ -48,6 +48,7 @@ export default defineRule({
     differs:
       "{each} bars at {spacing} over {width}: {expected} make gaps of {spacing} at most; ask the designer",
   },
+  ofWords: widthSaid,
   checkRow(facts, _context, report) {
     const { each, total, spacing } = facts.row;
     const count = each ?? total;

@@ -32,6 +32,7 @@ export default defineRule({
     unsaid:
       "the bar takes a coupler, but no end preparation is named: sawn, threaded or as the coupler's maker says",
   },
+  ofWords: saysCoupler,
   checkRow(facts, _context, report) {
     if (facts.row.remark === null || !facts.inWords(saysCoupler)) return;
     if (facts.inWords(saysEnds)) return;

@@ -1,4 +1,4 @@
-import { crankOf } from "../crank";
+import { crankOf, mayBeCrank } from "../crank";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -14,6 +14,7 @@ export default defineRule({
   messages: {
     small: "crank offset {letter} {overall} leaves {offset} between centre lines, below the bar's {diameter}",
   },
+  ofKind: mayBeCrank,
   checkRow(facts, _context, report) {
     const crank = crankOf(facts);
     const { diameter } = facts;

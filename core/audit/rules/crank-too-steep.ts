@@ -34,6 +34,7 @@ export default defineRule({
   messages: {
     steep: "the crank slopes 1 in {run}, steeper than 1 in {limit} for a column bar: ask the designer",
   },
+  ofWords: saysColumn,
   checkRow(facts, { standard }, report) {
     if (!facts.inWords(saysColumn)) return;
     const crank = crankOf(facts);

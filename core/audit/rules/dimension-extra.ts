@@ -15,6 +15,7 @@ export default defineRule({
   },
   messages: { extra: "shape {code} takes no {letter}, but {value} is given" },
   fixes: { clear: { label: "clear {letter}, if the code is right", safety: "needs-review" } },
+  ofKind: ({ definition }) => definition !== null,
   checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
     if (definition === null || definition.dims.length === 0) return;

@@ -26,6 +26,7 @@ export default defineRule({
     missing: "shape {code} needs {letter}, which is blank",
     free: "{letter}, the free dimension of shape {code}, is blank, as in most rows of that code: it is what the length leaves",
   },
+  ofKind: ({ definition }) => definition !== null,
   checkRow(facts, { standard }, report) {
     const { definition, row } = facts;
     if (definition === null) return;

@@ -13,6 +13,7 @@ export default defineRule({
   },
   messages: { off: "{letter} {value} is no multiple of {step}" },
   fixes: { nearest: { label: "change {letter} to {nearest}", safety: "needs-review" } },
+  ofKind: ({ definition }, { standard }) => definition !== null && standard.dimensionStep !== null,
   checkRow(facts, context, report) {
     const step = context.standard.dimensionStep;
     const { definition } = facts;

@@ -17,6 +17,7 @@ export default defineRule({
   messages: {
     low: "grade {grade} is class A in a member noted as seismic: ask the designer which class it needs",
   },
+  ofWords: saysSeismic,
   checkRow(facts, _context, report) {
     const grade = facts.gradeName;
     if (grade === null || !facts.inWords(saysSeismic)) return;

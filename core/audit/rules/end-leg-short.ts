@@ -54,16 +54,19 @@ export default defineRule({
   },
 });
 
+const NO_LEGS: readonly ShortLeg[] = [];
+
 /** Ends of a path, and of a code beside which the document prints no limit, against its table of ends. */
-function endsByTable(facts: BarFacts, standard: Standard): ShortLeg[] {
-  const { planarPath, diameter, shape } = facts;
-  const definition = shape?.definition ?? null;
+function endsByTable(facts: BarFacts, standard: Standard): readonly ShortLeg[] {
+  const definition = facts.shape?.definition ?? null;
   const isJudged =
     facts.isPath ||
     (definition !== null &&
       definition.formula === null &&
       !definition.limits.some(({ text }) => /\bP\b/.test(text)));
-  if (!isJudged || planarPath === null || diameter === null) return [];
+  if (!isJudged) return NO_LEGS;
+  const { planarPath, diameter } = facts;
+  if (planarPath === null || diameter === null) return NO_LEGS;
   const { legs, turns } = planarPath;
   const parts = definition?.path?.split(" ") ?? [];
   const ends = [

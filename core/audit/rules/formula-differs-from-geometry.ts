@@ -20,6 +20,7 @@ export default defineRule({
       "the printed formula gives {printed}, {missing} short of the centre line {exact}: the free leg comes out shorter",
     differs: "the printed formula gives {printed}, the centre line {exact}: {difference} in the free leg",
   },
+  ofKind: ({ definition }) => definition !== null && definition.formula !== null,
   checkRow(facts, _context, report) {
     const { cut, exactLength, definition } = facts;
     if (cut === null || exactLength === null || definition === null || definition.formula === null) return;

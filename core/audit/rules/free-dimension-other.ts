@@ -11,6 +11,7 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "21", A: 500, B: 400, C: "(500)", length: 1350 }] }],
   },
   messages: { other: "{letter} stands in brackets, but {free} is the free dimension of shape {code}" },
+  ofKind: ({ definition }) => definition !== null && definition.free !== null,
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.freeDims === "" || definition === null || definition.free === null) return;

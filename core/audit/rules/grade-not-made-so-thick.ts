@@ -14,6 +14,7 @@ export default defineRule({
     ],
   },
   messages: { thick: "{size}: {grade} is made up to {most}; ask the designer which steel is meant" },
+  ofKind: ({ grade, diameter }) => (diameter ?? 0) > (grade?.madeUpTo?.value ?? Infinity),
   checkRow(facts, _context, report) {
     const { grade, diameter } = facts;
     const most = grade?.madeUpTo;

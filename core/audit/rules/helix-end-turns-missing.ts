@@ -24,6 +24,7 @@ export default defineRule({
   messages: {
     missing: "{turns} turns at {pitch} are {needed} for {length} and less than {ends} more at each end",
   },
+  ofWords: memberExtent,
   checkRow(facts, _context, report) {
     if (facts.pathKind !== "helix" || facts.row.remark === null) return;
     const { path } = facts;

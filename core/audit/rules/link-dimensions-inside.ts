@@ -31,6 +31,7 @@ export default defineRule({
     inside:
       "{a} x {b} is the section less cover, measured inside the link: dimensions are to the outside of the bar, ask the designer",
   },
+  ofWords: memberSize,
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
     const member = sides === null ? null : facts.inWords(memberSize);

@@ -19,6 +19,7 @@ export default defineRule({
     ],
   },
   messages: { equal: "{letter} {side} is the member's own size: no cover is left, ask the designer" },
+  ofWords: memberSize,
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
     const member = sides === null ? null : facts.inWords(memberSize);

@@ -29,6 +29,7 @@ export default defineRule({
   messages: {
     over: "{letter} {side} is over the {limit} that the section leaves with {cover} cover: ask the designer",
   },
+  ofWords: memberSize,
   checkRow(facts, _context, report) {
     const sides = linkSides(facts);
     const member = sides === null ? null : facts.inWords(memberSize);

@@ -13,6 +13,7 @@ export default defineRule({
     passing: [{ rows: [{ size: "H32", shape: "00", A: 12000, length: 12000 }] }],
   },
   messages: { long: "a bar of {length} is longer than the {limit} that an ordinary lorry carries" },
+  ofKind: ({ isStraight, diameter }) => isStraight && (diameter ?? 0) > FOLDED_UP_TO,
   checkRow(facts, _context, report) {
     const length = facts.lengthInForce;
     if (!facts.isStraight || isFromCoil(facts) || length === null || length <= LORRY_LENGTH.value) return;

@@ -1,3 +1,4 @@
+import { compiledShape } from "../../shapes/compiled-shape";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -13,6 +14,11 @@ export default defineRule({
     passing: [{ rows: [{ size: "H12", shape: "44", A: 300, B: 300, C: 300, D: 300, E: 300, length: 1400 }] }],
   },
   messages: { many: "{bends} bends: from {limit} on a shape may be impractical within tolerance" },
+  ofKind({ definition, isPath }, { standard: { manyBends } }) {
+    const template = definition === null ? null : compiledShape(definition).template;
+    const bends = template?.kind === "planar" ? template.turns.length : 0;
+    return manyBends !== null && (isPath || bends >= manyBends.value);
+  },
   checkRow(facts, context, report) {
     const { manyBends } = context.standard;
     const { bendCount: bends } = facts;

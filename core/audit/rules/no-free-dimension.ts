@@ -20,6 +20,7 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "99", A: 500, B: 400, C: "(300)", length: 1200 }] }],
   },
   messages: { none: "shape {code} has no dimension in brackets: say which one takes up the tolerance" },
+  ofKind: ({ definition }) => definition !== null && definition.path === null && definition.formula === null,
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (definition === null || definition.path !== null || definition.formula !== null) return;

@@ -20,6 +20,7 @@ export default defineRule({
     lapped:
       "{size} is a plain bar with a lap or anchorage noted: ask the designer for the length a plain bar needs",
   },
+  ofWords: saysLapped,
   checkRow(facts, _context, report) {
     if (!facts.isPlain || !facts.inWords(saysLapped)) return;
     report({

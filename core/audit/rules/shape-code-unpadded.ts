@@ -12,6 +12,7 @@ export default defineRule({
   },
   messages: { unpadded: "shape code {typed} is written without its leading nought" },
   fixes: { pad: { label: "write {code}", safety: "safe" } },
+  ofKind: ({ kind: { shape } }) => shape?.length === 2 && shape.startsWith("0"),
   checkRow(facts, _context, report) {
     const { shape } = facts.row;
     if (shape === null || shape.length !== 2 || shape[0] !== "0") return;

@@ -21,6 +21,7 @@ export default defineRule({
   messages: {
     flat: "the remark says two planes, but shape {code} is flat: use a sketched shape with an isometric view",
   },
+  ofWords: saysOutOfPlane,
   checkRow(facts, _context, report) {
     const { definition, row } = facts;
     if (row.remark === null || definition === null || (definition.kind ?? "planar") !== "planar") return;

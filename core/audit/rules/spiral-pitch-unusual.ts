@@ -67,9 +67,12 @@ function isOfPileOrTank(facts: BarFacts): boolean {
 
 /** mm, of the shape or of the words "spiral ... pitch 100". */
 function pitchOf(facts: BarFacts): number | null {
-  const { path } = facts;
-  if (path?.kind === "helix") return path.pitch > 0 ? path.pitch : null;
-  return facts.path === null || facts.isStraight ? facts.inWords(pitchSaid) : null;
+  const { pathKind } = facts;
+  if (pathKind === "helix") {
+    const { path } = facts;
+    return path?.kind === "helix" && path.pitch > 0 ? path.pitch : null;
+  }
+  return pathKind === null || facts.isStraight ? facts.inWords(pitchSaid) : null;
 }
 
 function pitchSaid(words: string): number | null {

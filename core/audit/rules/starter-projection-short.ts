@@ -45,6 +45,7 @@ export default defineRule({
     short: "starters projecting {projection} are below the lap of {lap} of the row: ask the designer",
     own: "starters projecting {projection} are below the lap of {lap} of the project's own table: ask the designer",
   },
+  ofWords: projectionSaid,
   checkRow(facts, { standard }, report) {
     const projection = facts.row.remark === null ? null : facts.inWords(projectionSaid);
     if (projection === null) return;

@@ -27,6 +27,7 @@ export default defineRule({
     ],
   },
   messages: { open: "starters projecting {projection} name no caps or other protection" },
+  ofWords: projectionSaid,
   checkRow(facts, context, report) {
     if (facts.row.remark === null) return;
     const projection = facts.inWords(projectionSaid);

@@ -18,6 +18,7 @@ export default defineRule({
   messages: {
     short: "straight of {straight} between two bends is below {least} ({diameters} bar diameters) for {size}",
   },
+  ofKind: ({ isStraight }, { standard }) => !isStraight && standard.straightBetweenBends !== null,
   checkRow(facts, context, report) {
     const limit = context.standard.straightBetweenBends;
     const { diameter, shortestBetweenBends } = facts;

@@ -39,6 +39,7 @@ export default defineRule({
   messages: {
     high: "the bar stands {height} high in {thickness} of concrete, over the {limit} that {cover} cover leaves, unless it lies flat: ask the designer",
   },
+  ofWords: memberThickness,
   checkRow(facts, _context, report) {
     const thickness = facts.inWords(memberThickness);
     if (thickness === null) return;

@@ -32,6 +32,7 @@ export default defineRule({
       'grade "{grade}" is none that {standard} lists; no former of {standard} hangs on the grade, so the bends were checked all the same',
     missing: "no grade is given, while most rows of the sheet give one",
   },
+  ofKind: ({ grade }) => grade === null,
   checkRow(facts, context, report) {
     const { standard } = context;
     if (standard.grades.length === 0 || facts.sheet.habits.standardMeant !== null) return;

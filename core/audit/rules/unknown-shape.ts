@@ -26,6 +26,7 @@ export default defineRule({
     missing: "no shape code is given",
     straight: "no shape is given, and no dimension: taken as straight",
   },
+  ofKind: ({ definition, isPath }) => definition === null && !isPath,
   checkRow(facts, context, report) {
     // a standard without a list of shapes cannot say that one is not in it: the sheet's note does
     if (!holdsShapeCodes(context.standard) || facts.sheet.habits.standardMeant !== null) return;

@@ -26,13 +26,13 @@ export default defineRule({
     ],
   },
   messages: { weld: "{grade} is noted as welded and is not made for it: ask the designer" },
+  ofWords: saysWelded,
   checkRow(facts, { standard }, report) {
     const { remark } = facts.row;
-    if (remark === null) return;
+    if (remark === null || !facts.inWords(saysWelded) || facts.inWords(saysNotWelded)) return;
     // a grade that the remark itself names is the bar's
     const grade = standard.grades.find(({ name }) => remark.split(/[\s,;]+/).includes(name)) ?? facts.grade;
     if (grade?.notWelded === undefined) return;
-    if (!facts.inWords(saysWelded) || facts.inWords(saysNotWelded)) return;
     report({ messageId: "weld", at: "remark", values: { grade: grade.name }, cite: grade.notWelded });
   },
 });

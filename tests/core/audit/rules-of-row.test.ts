@@ -13,7 +13,7 @@ import { sheetOf } from "../../corpus/corpus-schedule";
 /** The same rules, each asked of every bar. */
 const ASKED_OF_ALL: readonly Rule[] = RULES.map((rule) => {
   if (!isRowRule(rule)) return rule;
-  const { needs: _, ...asked } = rule;
+  const { needs: _, ofKind: _kind, ofWords: _words, ...asked } = rule;
   return asked;
 });
 
