@@ -1,7 +1,9 @@
 import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
+import type { OfKind } from "../bar/bar-kind";
 import { compiledShape } from "../shapes/compiled-shape";
 import { greatest, least } from "../units/extremes";
+import { Memo } from "../units/memo";
 
 /** The bars that the links of one member may hold. */
 export interface MemberBars {
@@ -42,8 +44,11 @@ function findMembers(all: readonly BarFacts[]): MembersWithLinks {
     const { diameter } = facts;
     const { member, struckThrough } = facts.row;
     if (member === null || struckThrough || diameter === null) continue;
-    const bars = byMember.get(member) ?? { links: [], mains: [] };
-    byMember.set(member, bars);
+    let bars = byMember.get(member);
+    if (bars === undefined) {
+      bars = { links: [], mains: [] };
+      byMember.set(member, bars);
+    }
     (isLink(facts) ? bars.links : bars.mains).push(diameter);
   }
   const members = new Map<string, MemberBars>();
@@ -59,15 +64,18 @@ function findMembers(all: readonly BarFacts[]): MembersWithLinks {
 
 /** True of a bar that is a link by its shape or by the words of its row. */
 export function isLink(facts: BarFacts): boolean {
-  return facts.use === "link" || saysLink(facts.row.remark) || isCircle(facts);
+  if (facts.use === "link" || saysLink(facts.row.remark)) return true;
+  return facts.kind.ask(mayBeCircle, facts) && facts.pathKind === "circle";
 }
 
 /** The path of most codes is known to be none without being laid. */
-function isCircle(facts: BarFacts): boolean {
-  const template = facts.definition === null ? null : compiledShape(facts.definition).template;
-  return (template == null || template.kind === "circle") && facts.pathKind === "circle";
+function mayBeCircle({ definition }: OfKind): boolean {
+  const template = definition === null ? null : compiledShape(definition).template;
+  return template == null || template.kind === "circle";
 }
 
+const linkSaid = new Memo<string, boolean>();
+
 function saysLink(remark: string | null): boolean {
-  return remark !== null && LINK_WORDS.test(remark.toLowerCase());
+  return remark !== null && linkSaid.of(remark, () => LINK_WORDS.test(remark.toLowerCase()));
 }

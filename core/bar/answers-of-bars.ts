@@ -1,5 +1,5 @@
 import type { BarFacts } from "./bar-facts";
-import { KeptAlike } from "./kept-alike";
+import { KeptAlike, type NumberOf } from "./kept-alike";
 import {
   type Answered,
   type BarsChanged,
@@ -81,8 +81,8 @@ export class AnswersOfBars {
   }
 
   /** Places of bars that share a key, two or more, by where the first of them stands. */
-  alike(keyOf: (facts: BarFacts) => string | null): readonly (readonly number[])[] {
-    return this.#ask("alike", keyOf, undefined, () => KeptAlike.of(keyOf, this.#bars));
+  alike(keyOf: (facts: BarFacts) => string | null, numberOf: NumberOf): readonly (readonly number[])[] {
+    return this.#ask("alike", keyOf, undefined, () => KeptAlike.of(keyOf, numberOf, this.#bars));
   }
 
   /** What is made of all bars together, by place; made anew only once what it goes by changed in some bar. */

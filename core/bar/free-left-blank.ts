@@ -1,4 +1,5 @@
 import type { BarFacts } from "./bar-facts";
+import type { OfKind } from "./bar-kind";
 
 const FEWEST = 2;
 
@@ -9,10 +10,12 @@ export function codeAndFree(facts: BarFacts): string {
 }
 
 function codeWithFree(facts: BarFacts): string | null {
-  const { definition, row } = facts;
+  return facts.row.length === null ? null : facts.kind.ask(codeOfFree, facts);
+}
+
+function codeOfFree({ definition, isStraight }: OfKind): string | null {
   // a straight bar is often given by its length alone
-  if (definition === null || definition.free === null || row.length === null || facts.isStraight) return null;
-  return definition.code;
+  return definition === null || definition.free === null || isStraight ? null : definition.code;
 }
 
 function leavesFree(facts: BarFacts): boolean {

@@ -2,6 +2,8 @@ import type { BarFacts } from "./bar-facts";
 import type { BarsChanged, Kept } from "./kept-answers";
 
 type KeyOf = (facts: BarFacts) => string | null;
+/** A number for a bar, the same for bars of the same key; keys need be made only where numbers come again. */
+export type NumberOf = (facts: BarFacts) => number;
 type Groups = ReadonlyMap<string, readonly number[]>;
 
 /** Places of bars that share a key, two or more, by where the first of them stands. */
@@ -11,6 +13,7 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
 
   private constructor(
     private readonly keyOf: KeyOf,
+    private readonly numberOf: NumberOf,
     /** by place: the key as one number, which few others share; 0 for none */
     private readonly hashes: Int32Array,
     private readonly groups: Groups,
@@ -18,19 +21,19 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
     this.value = [...groups.values()].sort(([one = 0], [other = 0]) => one - other);
   }
 
-  static of(keyOf: KeyOf, bars: readonly BarFacts[]): KeptAlike {
+  static of(keyOf: KeyOf, numberOf: NumberOf, bars: readonly BarFacts[]): KeptAlike {
     const hashes = new Int32Array(bars.length);
-    for (let place = 0; place < bars.length; place += 1)
-      hashes[place] = hashOf(keyOf(bars[place] as BarFacts));
+    for (let place = 0; place < bars.length; place += 1) hashes[place] = numberOf(bars[place] as BarFacts);
     const groups = new Map<string, number[]>();
     for (const place of placesOfRepeated(hashes)) {
-      const key = keyOf(bars[place] as BarFacts) as string;
+      const key = keyOf(bars[place] as BarFacts);
+      if (key === null) continue;
       const group = groups.get(key);
       if (group === undefined) groups.set(key, [place]);
       else group.push(place);
     }
     for (const [key, places] of groups) if (places.length < 2) groups.delete(key);
-    return new KeptAlike(keyOf, hashes, groups);
+    return new KeptAlike(keyOf, numberOf, hashes, groups);
   }
 
   after({ before, now, changed }: BarsChanged): KeptAlike {
@@ -51,7 +54,7 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
     }
     for (const { place, to } of moved) {
       if (to === null) continue;
-      const hash = hashOf(to);
+      const hash = this.numberOf(now[place] as BarFacts);
       const alike = groups.get(to) ?? this.#alone(to, hash, hashes, now);
       if (alike.length > 0)
         groups.set(
@@ -60,7 +63,7 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
         );
       hashes[place] = hash;
     }
-    return new KeptAlike(this.keyOf, hashes, groups);
+    return new KeptAlike(this.keyOf, this.numberOf, hashes, groups);
   }
 
   /** The place of the one bar that has the key. */
@@ -69,17 +72,6 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
       if (this.keyOf(bars[place] as BarFacts) === key) return [place];
     return [];
   }
-}
-
-const PRIME = 0x01000193;
-const OFFSET = 0x811c9dc5;
-
-/** FNV-1a */
-function hashOf(key: string | null): number {
-  if (key === null) return 0;
-  let hash = OFFSET;
-  for (let at = 0; at < key.length; at += 1) hash = Math.imul(hash ^ key.charCodeAt(at), PRIME);
-  return hash | 0 || 1;
 }
 
 /** no sheet has as many rows */

@@ -36,8 +36,8 @@ export function leastInsideRadius({ leastFormer, standard, diameter, use }: BarF
 
 /** A width that asks for a tighter bend than the bar takes; null where none does. */
 export function tightWidth(facts: BarFacts): (RadiusOfWidth & { readonly least: number }) | null {
-  const least = leastInsideRadius(facts);
   const width = radiusOfWidth(facts);
+  const least = width === null ? null : leastInsideRadius(facts);
   return least === null || width === null || width.radius >= least - CLOSE ? null : { ...width, least };
 }
 

@@ -1,5 +1,6 @@
 import type { BarRow } from "../schedule/bar-row";
 import type { Cell } from "../schedule/sheet";
+import { hashOf } from "../units/hash";
 import type { BarFacts } from "./bar-facts";
 import { TWICE } from "./identities.data";
 import { firstDifference } from "./same-bar";
@@ -102,14 +103,14 @@ function rowsAlike(bars: readonly BarFacts[]): readonly (readonly [number, numbe
   return alike;
 }
 
-/** What two rows alike share at the least; short, since all rows of a sheet are held against each other by it. */
-function shortKey({ markKey, row, count }: BarFacts): string {
-  return `${markKey ?? ""} ${row.member ?? ""} ${row.length} ${count}`;
+/** What two rows alike share at the least, as a number: all rows of a sheet are held against each other by it. */
+function numberOf({ markKey, row, count }: BarFacts): number {
+  return hashOf(count, hashOf(row.length, hashOf(row.member, hashOf(markKey))));
 }
 
 /** Of each bar whether its key may come again, in eight bytes a bar: the keys themselves of a full sheet would take a hundred. */
 function keysAgain(bars: readonly BarFacts[]): (place: number) => boolean {
-  const hashes = Uint32Array.from(bars, (facts) => hashOf(shortKey(facts)));
+  const hashes = Int32Array.from(bars, numberOf);
   const again = new Set<number>();
   const sorted = hashes.slice().sort();
   for (let at = 1; at < sorted.length; at += 1) {
@@ -117,15 +118,6 @@ function keysAgain(bars: readonly BarFacts[]): (place: number) => boolean {
   }
   return (place) => again.has(hashes[place] as number);
 }
-
-/** FNV-1a, of 32 bits. */
-function hashOf(text: string): number {
-  let hash: number = FNV.offset;
-  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), FNV.prime);
-  return hash >>> 0;
-}
-
-const FNV = { offset: 0x811c9dc5, prime: 0x01000193 } as const;
 
 function hasMark({ markKey }: BarFacts): boolean {
   return markKey !== null;

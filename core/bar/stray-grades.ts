@@ -1,3 +1,5 @@
+import type { TableReading } from "../schedule/bar-row";
+import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
 import { KNOWN_GRADES, STRAY_GRADE } from "./known-grades.data";
 import type { SheetFacts } from "./sheet-facts";
@@ -13,10 +15,14 @@ export interface StrayGrade {
   readonly like: readonly string[];
 }
 
-interface Named {
-  readonly column: number;
+interface NamedInText {
   readonly typed: string;
   readonly name: string;
+  readonly isKnown: boolean;
+}
+
+interface Named extends NamedInText {
+  readonly column: number;
 }
 
 const TOKEN = /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?![\p{L}\d.,])/gu;
@@ -41,14 +47,24 @@ interface Stray {
 function strays(bars: readonly BarFacts[]): readonly Stray[] {
   const { rows, looked } = STRAY_GRADE.value;
   // few lists name a grade in each row, and most need not be looked through
-  if (bars.slice(0, looked).filter((facts) => namedIn(facts).some(isKnown)).length < rows) return [];
+  if (
+    bars.slice(0, looked).filter((facts) => textsOf(facts).some(({ named }) => named.some(isKnown))).length <
+    rows
+  )
+    return [];
   const known = new Map<string, number>();
   const others = new Map<string, (Omit<Stray, "like"> | null)[]>();
   bars.forEach((facts, place) => {
-    const all = namedIn(facts);
-    for (const { name } of all.filter(isKnown)) known.set(name, (known.get(name) ?? 0) + 1);
-    if (all.some(isKnown)) return;
-    for (const named of all) {
+    const texts = textsOf(facts);
+    let isAnyKnown = false;
+    for (const { named } of texts)
+      for (const { name, isKnown: counts } of named) {
+        if (!counts) continue;
+        known.set(name, (known.get(name) ?? 0) + 1);
+        isAnyKnown = true;
+      }
+    if (isAnyKnown) return;
+    for (const named of namedIn(texts)) {
       const same = others.get(named.name);
       if (same === undefined) others.set(named.name, [{ place, named }]);
       else same.push(null);
@@ -62,7 +78,7 @@ function strays(bars: readonly BarFacts[]): readonly Stray[] {
   });
 }
 
-const isKnown = ({ name }: Named): boolean => KNOWN.has(name);
+const isKnown = (named: NamedInText): boolean => named.isKnown;
 
 /** "B500NC" and "B550NC" are written alike. */
 function formOf(name: string): string {
@@ -70,23 +86,62 @@ function formOf(name: string): string {
 }
 
 function gradeText(facts: BarFacts): string {
-  return namedIn(facts)
+  return namedIn(textsOf(facts))
     .map(({ column, typed }) => `${column}:${typed}`)
     .join(" ");
 }
 
+interface TextOfRow {
+  readonly column: number;
+  readonly named: readonly NamedInText[];
+}
+
+const NO_TEXTS: readonly TextOfRow[] = [];
+const NONE_NAMED: readonly NamedInText[] = [];
+/** by text: most rows of a list name the same grades */
+const namedBy = new Memo<string, readonly NamedInText[]>();
+
 /** What of a row may name a grade: the grade's own cell, or words of its texts. */
-function namedIn({ row, sheet }: BarFacts): Named[] {
-  if (row.struckThrough || row.superseded === true) return [];
-  const own = row.table.columns.get("grade")?.column;
-  const size = row.table.columns.get("size")?.column;
-  const columns =
-    own === undefined ? [...textColumns(row.table), ...(size === undefined ? [] : [size])] : [own];
-  return columns.flatMap((column) => {
+function textsOf({ row, sheet }: BarFacts): readonly TextOfRow[] {
+  if (row.struckThrough || row.superseded === true) return NO_TEXTS;
+  let texts: TextOfRow[] | undefined;
+  for (const column of columnsOf(row.table)) {
     const text = sheet.sheet.cell(row.row, column);
-    if (typeof text !== "string" || text.length > STRAY_GRADE.value.longest) return [];
-    return (text.match(TOKEN) ?? []).map((typed) => ({ column, typed, name: plainName(typed) }));
+    const named = typeof text === "string" ? namedInText(text) : NONE_NAMED;
+    if (named.length === 0) continue;
+    texts ??= [];
+    texts.push({ column, named });
+  }
+  return texts ?? NO_TEXTS;
+}
+
+const columns = new WeakMap<TableReading, readonly number[]>();
+
+function columnsOf(table: TableReading): readonly number[] {
+  let known = columns.get(table);
+  if (known === undefined) {
+    const own = table.columns.get("grade")?.column;
+    const size = table.columns.get("size")?.column;
+    known = own === undefined ? [...textColumns(table), ...(size === undefined ? [] : [size])] : [own];
+    columns.set(table, known);
+  }
+  return known;
+}
+
+function namedInText(text: string): readonly NamedInText[] {
+  if (text.length > STRAY_GRADE.value.longest) return NONE_NAMED;
+  return namedBy.of(text, () => {
+    const typed = text.match(TOKEN);
+    if (typed === null) return NONE_NAMED;
+    return typed.map((one) => {
+      const name = plainName(one);
+      return { typed: one, name, isKnown: KNOWN.has(name) };
+    });
   });
+}
+
+function namedIn(texts: readonly TextOfRow[]): readonly Named[] {
+  return texts.flatMap(({ column, named }) => named.map((one) => ({ ...one, column })));
 }
 
 function plainName(typed: string): string {

@@ -140,10 +140,10 @@ function lacksAmount(facts: BarFacts): true | null {
 /** A nought where an amount belongs; not in a row that is taken out, or that says so. */
 function zeroAmount(facts: BarFacts): ColumnKind | null {
   const { row } = facts;
-  if (row.superseded === true || row.struckThrough || facts.inWords(saysTakenOut)) return null;
-  const count = COUNTS.find((field) => row[field] === 0);
-  if (count !== undefined) return count;
-  return row.length === 0 && row.dims[0] !== 0 ? "length" : null;
+  const count = row.total === 0 ? "total" : row.each === 0 ? "each" : row.members === 0 ? "members" : null;
+  const field = count ?? (row.length === 0 && row.dims[0] !== 0 ? "length" : null);
+  if (field === null || row.superseded === true || row.struckThrough) return null;
+  return facts.inWords(saysTakenOut) ? null : field;
 }
 
 const saysTakenOut = saying(/\b(?:delet\w*|omit\w*|cancel\w*|void\w*|nil|not used|none|removed|deduct\w*)\b/);

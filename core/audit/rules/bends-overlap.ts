@@ -37,6 +37,8 @@ export default defineRule({
     }
     // nothing overlaps where the bar has a length
     const developed = facts.exactLength === null ? facts.developed : null;
+    // most bars have both lengths, and then no dimension contradicts another
+    if (developed === null && facts.computedLength !== null) return;
     // with a former that is given nothing but geometry is asked
     const former = facts.row.former === null ? (facts.leastFormer?.cite ?? null) : null;
     const [course] = courseOf(facts);

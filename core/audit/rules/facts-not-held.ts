@@ -1,6 +1,8 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import type { OfKind } from "../../bar/bar-kind";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
+import { leastFormer } from "../../shapes/least-former";
 import { lacksFormer } from "../../standards/lacks-former";
 import { isRefusal } from "../../units/refusal";
 import { holdsShapeCodes } from "../holds-shape-codes";
@@ -93,8 +95,15 @@ function hasSeveralDims({ definition }: BarFacts): boolean {
   return (definition?.dims.length ?? 0) > 1;
 }
 
-function lacksLeastFormer({ resolved }: BarFacts): true | null {
+function lacksLeastFormer(facts: BarFacts): true | null {
+  if (!facts.kind.ask(mayLackFormer, facts)) return null;
+  const { resolved } = facts;
   return isRefusal(resolved) && lacksFormer(resolved) ? true : null;
+}
+
+/** False of a bar whose least former the standard holds. */
+function mayLackFormer({ standard, diameter, use, grade }: OfKind): boolean {
+  return diameter !== null && isRefusal(leastFormer(standard, diameter, use, grade?.name));
 }
 
 function namesUnknownShape(facts: BarFacts): true | null {

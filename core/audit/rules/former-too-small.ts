@@ -59,7 +59,7 @@ export default defineRule({
     least: { label: "use the least former {least}", safety: "needs-review" },
   },
   checkRow(facts, context, report) {
-    const { leastFormer, sizeName: size } = facts;
+    const { leastFormer } = facts;
     if (leastFormer === null) return;
     const { value: least, cite } = leastFormer;
     const { former } = facts.row;
@@ -70,7 +70,7 @@ export default defineRule({
         severity: "note",
         outcome: "unsure",
         at: "former",
-        values: { former: { mm: former }, least: { mm: least }, size },
+        values: { former: { mm: former }, least: { mm: least }, size: facts.sizeName },
         cite,
       });
     } else if (former !== null && former < least - ROUNDED) {
@@ -85,7 +85,7 @@ export default defineRule({
         ...(isOfAnother ? { outcome: "unsure" as const } : {}),
         at: "former",
         values: {
-          ...{ former: { mm: former }, least: { mm: least }, size },
+          ...{ former: { mm: former }, least: { mm: least }, size: facts.sizeName },
           ...{ coating: coating ?? "", standard: context.standard.id },
         },
         cite,
@@ -97,13 +97,18 @@ export default defineRule({
         messageId: "coatingNotHeld",
         outcome: "unsure",
         at: "former",
-        values: { former: { mm: former }, size, coating: coating ?? "", standard: context.standard.id },
+        values: {
+          former: { mm: former },
+          size: facts.sizeName,
+          coating: coating ?? "",
+          standard: context.standard.id,
+        },
         cite,
       });
     }
     const said = former === null ? facts.inWords(formerSaid) : null;
     if (said !== null && said < least - ROUNDED) {
-      const values = { former: { mm: said }, least: { mm: least }, size, coating: "" };
+      const values = { former: { mm: said }, least: { mm: least }, size: facts.sizeName, coating: "" };
       report({ messageId: "former", outcome: "unsure", at: "remark", values, cite });
     }
     askWhetherLink(facts, report);
@@ -118,7 +123,7 @@ export default defineRule({
       report({
         messageId: "ring",
         at: "A",
-        values: { inside: { mm: inside }, least: { mm: least }, size },
+        values: { inside: { mm: inside }, least: { mm: least }, size: facts.sizeName },
         cite,
       });
       return;
@@ -130,7 +135,7 @@ export default defineRule({
     report({
       messageId: "radius",
       at,
-      values: { radius: { mm: radius }, leastRadius: { mm: leastRadius }, size },
+      values: { radius: { mm: radius }, leastRadius: { mm: leastRadius }, size: facts.sizeName },
       cite,
     });
   },

@@ -2,6 +2,8 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
 import { firstDifference } from "../../bar/same-bar";
 import type { SheetFacts } from "../../bar/sheet-facts";
+import type { BarRow } from "../../schedule/bar-row";
+import { hashOf } from "../../units/hash";
 import { HANDED_PAIRS, ONE_MARK_A_BAR } from "../practice.data";
 import { defineRule } from "../rule";
 
@@ -76,7 +78,7 @@ function isSpaceBar({ shape }: BarFacts): boolean {
 /** Bars of one member with another's size, shape, dimensions, length and place, and a mark of their own. */
 function alike({ answers }: SheetFacts): readonly (readonly [BarFacts, BarFacts])[] {
   const pairs: { readonly place: number; readonly pair: readonly [BarFacts, BarFacts] }[] = [];
-  for (const [start = 0, ...others] of answers.alike(barInWords)) {
+  for (const [start = 0, ...others] of answers.alike(barInWords, barInNumbers)) {
     const first = answers.bar(start);
     for (const place of others) {
       const facts = answers.bar(place);
@@ -87,10 +89,22 @@ function alike({ answers }: SheetFacts): readonly (readonly [BarFacts, BarFacts]
   return pairs.sort((one, other) => one.place - other.place).map(({ pair }) => pair);
 }
 
+function isTold(row: BarRow): boolean {
+  if (row.member === null || row.mark === null || row.shape === null || row.struckThrough) return false;
+  return row.length !== null || row.dims.length > 0;
+}
+
+/** The same for bars that are the same in words, and for few others. */
+function barInNumbers({ row }: BarFacts): number {
+  if (!isTold(row)) return 0;
+  let hash = hashOf(row.length, hashOf(row.shape, hashOf(row.member)));
+  for (const dim of row.dims) hash = hashOf(dim, hash);
+  return hash || 1;
+}
+
 /** Null of a row that does not say enough to be told from another. */
 function barInWords({ row }: BarFacts): string | null {
-  if (row.member === null || row.mark === null || row.shape === null || row.struckThrough) return null;
-  if (row.length === null && row.dims.length === 0) return null;
+  if (!isTold(row)) return null;
   const { member, pour, remark, sizeTyped, shape, dims, length } = row;
   return JSON.stringify([member, pour, remark, sizeTyped, shape, dims, length]);
 }

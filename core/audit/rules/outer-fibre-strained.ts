@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import type { OfKind } from "../../bar/bar-kind";
 import { saying } from "../../bar/said-words";
 import { LEAST_ELONGATION } from "../../bending/capacity.data";
 import { type FibreCircumstance, type OuterFibre, outerFibre } from "../../bending/outer-fibre";
@@ -77,11 +78,8 @@ interface StrainedBend {
 /** Null where nothing is bent, no class is said, the former is one that another rule stops, or the strain is usual. */
 function strainedBend(facts: BarFacts, isCold: boolean): StrainedBend | null {
   const { row, diameter, leastFormer } = facts;
-  if (diameter === null || row.shape === null || facts.isStraight) return null;
-  const kind = facts.definition?.kind ?? "planar";
-  if (kind !== "planar" && kind !== "isometric") return null;
-  const ductility = classOf(facts);
-  if (ductility === null) return null;
+  const ductility = facts.kind.ask(classOfBent, facts);
+  if (diameter === null || ductility === null) return null;
   const former = row.radius === null ? facts.former : 2 * row.radius;
   if (former === null || former < (leastFormer?.value ?? 0)) return null;
   const said = facts.inWords(circumstancesSaid);
@@ -92,8 +90,15 @@ function strainedBend(facts: BarFacts, isCold: boolean): StrainedBend | null {
   return { former, ductility, circumstances, fibre };
 }
 
+/** The class of a bar that is bent round a former; null of any other. */
+function classOfBent(bar: OfKind): Ductility | null {
+  if (bar.kind.shape === null || bar.isStraight) return null;
+  const form = bar.definition?.kind ?? "planar";
+  return form === "planar" || form === "isometric" ? classOf(bar) : null;
+}
+
 /** The lowest class that the grade's name allows; null where it names none, or all. */
-function classOf({ gradeName, grade }: BarFacts): Ductility | null {
+function classOf({ gradeName, grade }: OfKind): Ductility | null {
   // the letter behind SD295 names a kind of steel
   if (gradeName === null || /^\s*S[DR]\s*\d/i.test(gradeName)) return null;
   const names = `${gradeName}\n${grade?.name ?? ""}`;
