@@ -44,6 +44,7 @@ function brokenProducts(
   facts: BarFacts,
   perMetre: ReadonlyMap<number, number>,
 ): readonly RowIdentity[] | null {
+  if (keepsAllSurely(facts, perMetre)) return null;
   let broken: RowIdentity[] | null = null;
   for (const name of NAMES) {
     if (isSurelyKept(name, facts, perMetre) || isKept(name, facts, perMetre) !== false) continue;
@@ -51,6 +52,15 @@ function brokenProducts(
     broken.push(name);
   }
   return broken;
+}
+
+/** Most rows have no more than counts, a length and one mass, and are told in a few steps. */
+function keepsAllSurely(facts: BarFacts, perMetre: ReadonlyMap<number, number>): boolean {
+  const { row } = facts;
+  const { members, each, total, mass, totalLength = null, pieceMass = null } = row;
+  if (totalLength !== null || pieceMass !== null) return false;
+  if (members !== null && each !== null && total !== null && total !== members * each) return false;
+  return mass === null || !(mass > 0) || isSurelyKept("mass", facts, perMetre);
 }
 
 /** leaves what floats may make of a product to the exact comparison */

@@ -1,7 +1,8 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
-import type { Sheet } from "../schedule/sheet";
-import type { Standard } from "../standards/port";
+import type { Cell, Sheet } from "../schedule/sheet";
+import type { ShapeDefinition, Standard } from "../standards/port";
 import { greatest } from "../units/extremes";
+import { Memo } from "../units/memo";
 import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
@@ -260,24 +261,50 @@ function isOwnWay(ownShapes: number, sketches: number, shapes: number, codes: nu
   return ownShapes >= FEWEST_ROWS_FOR_A_HABIT && ownShapes > shapes * OWN_WAY;
 }
 
-/** Legs in words: two numbers and more, which is no code mistyped. */
-const isSketch = (facts: BarFacts): boolean =>
-  hasOwnShape(facts) && (String(facts.typed("shape")).match(/\d+/g)?.length ?? 0) > 1;
+/** What is typed as the shape of a bar. */
+interface TypedShape {
+  readonly isTyped: boolean;
+  /** neither a code that is held nor a path */
+  readonly isOwn: boolean;
+  /** legs in words: two numbers and more, which is no code mistyped */
+  readonly isSketch: boolean;
+  /** a code as it stands in the list: a length in the place of the shape is no code of a straight bar */
+  readonly isCode: boolean;
+}
 
-const isShapeTyped = (facts: BarFacts): boolean => String(facts.typed("shape") ?? "").trim() !== "";
-const hasOwnShape = (facts: BarFacts): boolean =>
-  isShapeTyped(facts) && facts.definition === null && !facts.isPath;
+type ShapesTyped = Memo<Cell, TypedShape>;
+const shapesTyped = (): ShapesTyped => new Memo(100);
 
-/** A code as it stands in the list: a length in the place of the shape is no code of a straight bar. */
-function hasCodeTyped(facts: BarFacts): boolean {
-  const { definition } = facts;
-  const typed = String(facts.typed("shape") ?? "").toUpperCase();
-  if (definition === null || !/\d/.test(typed)) return false;
+/** Bars of one kind mostly have the same typed. */
+function typedShape(facts: BarFacts): TypedShape {
+  const cell = facts.typed("shape");
+  return facts.kind.ask(shapesTyped, facts).of(cell, () => readTyped(facts, String(cell ?? "")));
+}
+
+function readTyped({ definition, isPath }: BarFacts, typed: string): TypedShape {
+  const isTyped = typed.trim() !== "";
+  const isOwn = isTyped && definition === null && !isPath;
+  const isSketch = isOwn && (typed.match(/\d+/g)?.length ?? 0) > 1;
+  return {
+    isTyped,
+    isOwn,
+    isSketch,
+    isCode: definition !== null && isCodeOf(definition, typed.toUpperCase()),
+  };
+}
+
+function isCodeOf({ code }: ShapeDefinition, typed: string): boolean {
+  if (!/\d/.test(typed)) return false;
   const words = typed.match(/[\p{L}\d]+/gu) ?? [];
   // several numbers are legs
   if (words.filter((word) => /\d/.test(word)).length > 1) return false;
-  return words.some((word) => word === definition.code || Number(word) === Number(definition.code));
+  return words.some((word) => word === code || Number(word) === Number(code));
 }
+
+const isSketch = (facts: BarFacts): boolean => typedShape(facts).isSketch;
+const isShapeTyped = (facts: BarFacts): boolean => typedShape(facts).isTyped;
+const hasOwnShape = (facts: BarFacts): boolean => typedShape(facts).isOwn;
+const hasCodeTyped = (facts: BarFacts): boolean => typedShape(facts).isCode;
 
 /** 0 where the standard prints no step, or too few lengths stand to tell a habit. */
 function offStepShare(answers: AnswersOfBars): number {

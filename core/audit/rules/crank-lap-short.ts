@@ -1,5 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
-import { crankOf } from "../crank";
+import { crankOf, mayBeCrank } from "../crank";
 import { lapSaid } from "../lap-said";
 import { CRANK_LINKS } from "../practice.data";
 import { ownLap } from "../project-lap";
@@ -43,10 +43,10 @@ export default defineRule({
         ...(own === null ? {} : { cite: own.cite }),
       });
     }
-    const cranked = sheet.answers.those(offsetOf);
-    const first = cranked[0]?.facts;
     // said where the code itself is known to say it
-    if (first === undefined || standard.unit !== "in") return;
+    const cranked = standard.unit === "in" ? sheet.answers.those(offsetOf) : [];
+    const first = cranked[0]?.facts;
+    if (first === undefined) return;
     report({
       messageId: "links",
       severity: "note",
@@ -67,11 +67,11 @@ function offsetOf(facts: BarFacts): true | null {
 
 /** An end beyond the crank that is shorter than the lap, of the row or of the project. */
 function shortEnd(facts: BarFacts) {
-  if (crankOf(facts) === null) return null;
+  if (!facts.kind.ask(mayBeCrank, facts)) return null;
   const said = lapSaid(facts);
   const own = said === null ? ownLap(facts, facts.standard) : null;
   const lap = said ?? own?.value ?? null;
-  const straight = lap === null ? null : shorterEnd(facts);
+  const straight = lap === null || crankOf(facts) === null ? null : shorterEnd(facts);
   return lap === null || straight === null || straight >= lap ? null : { straight, lap, own };
 }
 
