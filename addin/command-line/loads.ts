@@ -7,7 +7,7 @@ import {
   loadsOf,
   plansWithHeats,
   shopNotes,
-  ticketsOf,
+  toSendOf,
 } from "../../core/jobs";
 import { isOfSeveral } from "../print/is-of-several";
 import { loadsPage } from "../print/loads-page";
@@ -50,7 +50,7 @@ export const loads: Command = {
     const checked = answerOf(checkBooks([book], question)[0]!);
     const { workshop, standard, report, sheets } = checked;
     const heats = heatsByRow(plansWithHeats(checked));
-    const all = ticketsOf([{ report, sheets, workshop, heats }]);
+    const all = toSendOf([{ report, sheets, workshop, heats }]);
     const { notes } = all;
     const filter = filterFor(given, checked);
     const tickets = all.tickets.filter((ticket) => isAsked(filter, ticket));

@@ -9,7 +9,7 @@ import { InputRefused } from "./input-refused";
 
 /** The head of pages that are made of tickets, with what is not told. */
 export function pageHead(
-  made: readonly Ticket[],
+  made: readonly Pick<Ticket, "head">[],
   report: AuditReport,
   standard: Standard,
   leftOut: readonly string[],

@@ -43,7 +43,9 @@ export {
   readSchedules,
   shopNotes,
 } from "./read-book";
+
 export { type SevereBar, type SevereBars, severeBars, severeWords, wholeSheetWords } from "./severe-bars";
-export { isUnmakeable, type TicketsJob, ticketsOf } from "./tickets";
+export { isUnmakeable, type TicketsJob, ticketsOf, toSendOf } from "./tickets";
+
 export { noneInTotal, tonnageOf } from "./tonnage";
 export { type TonnageReport, tonnageReport } from "./tonnage-report";

@@ -1,5 +1,5 @@
 import { bundleItem } from "../tickets/bundle-item";
-import type { Ticket } from "../tickets/ticket";
+import type { RowToSend } from "../tickets/row-to-send";
 import { type BundleItem, type Bundles, makeBundles } from "../totals/bundles";
 import { defineRefusal, type Refusal } from "../units/refusal";
 
@@ -23,12 +23,17 @@ export interface LabelsJob {
 const MOST_NAMED = 20;
 
 /** Bundles under a lifting limit, kg, with their labels; refuses where none is known. */
-export function labelsOf(tickets: readonly Ticket[], limit: number | null): LabelsJob | Refusal {
+export function labelsOf(tickets: readonly RowToSend[], limit: number | null): LabelsJob | Refusal {
   if (limit === null) return limitUnknown({});
   if (!(limit > 0) || !Number.isFinite(limit)) return noLimit({ limit });
-  const items = tickets.flatMap((ticket) => bundleItem(ticket) ?? []);
+  const items: BundleItem[] = [];
+  const left: RowToSend[] = [];
+  for (const ticket of tickets) {
+    const item = bundleItem(ticket);
+    if (item === null) left.push(ticket);
+    else items.push(item);
+  }
   const isSeveral = new Set(items.map(({ schedule }) => schedule ?? null)).size > 1;
-  const left = tickets.filter((ticket) => bundleItem(ticket) === null);
   const named = left.slice(0, MOST_NAMED).map(({ mark, sheet, row }) => mark ?? `${sheet} row ${row}`);
   const more = left.length > MOST_NAMED ? ` and ${left.length - MOST_NAMED} more` : "";
   return {

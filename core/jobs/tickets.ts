@@ -1,8 +1,15 @@
 import type { AuditReport } from "../audit";
 import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
+import type { RowToSend } from "../tickets/row-to-send";
 import { isHold, type Ticket } from "../tickets/ticket";
-import { type DroppedRow, type HeatsOfRow, ticketsOfAudit } from "../tickets/tickets-of-audit";
+import {
+  type AuditTickets,
+  type DroppedRow,
+  type HeatsOfRow,
+  rowsToSend,
+  ticketsOfAudit,
+} from "../tickets/tickets-of-audit";
 import { counted } from "../units/counted";
 import { wholeSheetWords } from "./severe-bars";
 
@@ -15,15 +22,32 @@ export interface TicketsQuestion {
   readonly heats?: HeatsOfRow;
 }
 
-export interface TicketsJob {
-  readonly tickets: readonly Ticket[];
+export interface TicketsJob<Made = Ticket> {
+  readonly tickets: readonly Made[];
   readonly notes: readonly string[];
 }
 
 /** A bending ticket for every bar row that still holds. */
 export function ticketsOf(books: readonly TicketsQuestion[]): TicketsJob {
-  const made = books.map(({ report, sheets, workshop, heats }) => {
-    const { tickets, dropped } = ticketsOfAudit(report, sheets, workshop, heats);
+  return eachBook(books, ({ report, sheets, workshop, heats }) =>
+    ticketsOfAudit(report, sheets, workshop, heats),
+  );
+}
+
+/** The same rows for bundles and loads, without what a bender needs of them. */
+export function toSendOf(books: readonly TicketsQuestion[]): TicketsJob<RowToSend> {
+  return eachBook(books, ({ report, sheets, workshop, heats }) =>
+    rowsToSend(report, sheets, workshop, heats),
+  );
+}
+
+function eachBook<Made>(
+  books: readonly TicketsQuestion[],
+  make: (book: TicketsQuestion) => AuditTickets<Made>,
+): TicketsJob<Made> {
+  const made = books.map((book) => {
+    const { tickets, dropped } = make(book);
+    const { workshop, report } = book;
     return {
       tickets,
       notes: [...shopNote(workshop), ...wholeSheetWords(report.findings), ...droppedNotes(dropped)],
@@ -61,6 +85,6 @@ function shopNote({ sheet }: Workshop): string[] {
 }
 
 /** True for a bar that is not to be made until somebody clears it. */
-export function isUnmakeable({ warnings }: Ticket): boolean {
+export function isUnmakeable({ warnings }: Pick<Ticket, "warnings">): boolean {
   return warnings.some(isHold);
 }

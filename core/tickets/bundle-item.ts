@@ -1,8 +1,9 @@
 import type { BundleItem } from "../totals/bundles";
-import { isAsked, isHold, type Ticket } from "./ticket";
+import type { RowToSend } from "./row-to-send";
+import { isAsked, isHold } from "./ticket";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
-export function bundleItem(ticket: Ticket): BundleItem | null {
+export function bundleItem(ticket: RowToSend): BundleItem | null {
   const { pour, member, mark, size, shape, count, cut, massEach, head, remark } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
   if (count === null || count === 0 || cut === null || massEach === null) return null;

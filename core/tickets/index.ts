@@ -4,6 +4,7 @@ export { type InspectionSample, inspectionSample } from "./inspection";
 export { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
 export { isInspectionSheet } from "./is-inspection-sheet";
 export { judgeInspection } from "./judge-inspection";
+export type { RowToSend } from "./row-to-send";
 export type {
   Ticket,
   TicketAngle,
@@ -11,5 +12,5 @@ export type {
   TicketWarning,
 } from "./ticket";
 export { isHold } from "./ticket";
-export { type HeatsOfRow, ticketsOfAudit } from "./tickets-of-audit";
+export { type HeatsOfRow, rowsToSend, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";

@@ -1,17 +1,11 @@
-import type { Finding } from "../audit/finding";
-import { findingRank } from "../audit/finding-rank";
-import { isHolding } from "../audit/holds";
 import { limitsInForce, NO_CHANGED_LIMITS } from "../audit/limits";
-import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
-import { barMass, rowMass } from "../bar/bar-mass";
+import { rowMass } from "../bar/bar-mass";
 import { barToBend, machinesFor, steelOf } from "../bar/bar-on-machines";
 import { leastInsideRadius } from "../bar/radius-of-width";
-import { shapeRefused } from "../bar/shape-refused";
 import { isSumOfLegs } from "../bar/sum-of-legs";
 import { barsAtOnce } from "../bending/bars-at-once";
 import type { Machine } from "../bending/machine";
-import type { ScheduleHead } from "../schedule/schedule-head";
 import { courseNote, courseTrust, courseWarning } from "../shapes/course";
 import type { ResolvedShape } from "../shapes/resolve-shape";
 import type { BarToBend, WantedFormer } from "../shop/bar-to-bend";
@@ -23,32 +17,14 @@ import { isRefusal, type Refusal, refusalText } from "../units/refusal";
 import { type BarOnMachine, onMachine, withoutMachine } from "./bar-on-machine";
 import { cautionsFor } from "./cautions";
 import { otherHeatWords } from "./other-heat";
-import type {
-  Ticket,
-  TicketAtOnce,
-  TicketFormer,
-  TicketGrade,
-  TicketHeat,
-  TicketOrder,
-  TicketWaived,
-  TicketWarning,
-} from "./ticket";
+import { byRank, known, namesOfRow, type RowQuestion, refusedWarning, warningsOf } from "./row-to-send";
+import type { Ticket, TicketAtOnce, TicketFormer, TicketGrade, TicketOrder, TicketWarning } from "./ticket";
 import { ticketBends, warnOfHooks } from "./ticket-bends";
 import { freeLegName, overLegs, ticketCut, ticketDimensions } from "./ticket-dimensions";
 import { warn } from "./warn";
 
-export interface TicketQuestion {
-  readonly facts: BarFacts;
+export interface TicketQuestion extends RowQuestion {
   readonly workshop: Workshop;
-  readonly head: ScheduleHead;
-  /** what the audit found in this row */
-  readonly findings: readonly Finding[];
-  /** what it found and somebody said is not to be told */
-  readonly waived?: readonly TicketWaived[];
-  /** mill certificates of the stock that the cut list takes its pieces from */
-  readonly heats?: readonly TicketHeat[];
-  /** why no stock of the yard gives its length; null where one does */
-  readonly noStock?: string | null;
 }
 
 /**
@@ -60,12 +36,10 @@ export interface TicketQuestion {
  * makeTicket({ facts, workshop, head: scheduleHead(reading), findings: [] }).bends[0]?.start; // mm
  */
 export function makeTicket(question: TicketQuestion): Ticket {
-  const { facts, workshop, head, findings, waived = [], heats = [], noStock = null } = question;
+  const { facts, workshop, findings } = question;
+  const { shape: typedShape, head, remark, massEach, heats, waived, ...names } = namesOfRow(question);
   const { caution } = facts.standard;
-  const isSaidHere = ({ name }: Finding): boolean =>
-    name === SAID_BY_BENDS || (name === SAID_BY_STOCK && noStock !== null);
-  const warnings = findings.filter((finding) => !isSaidHere(finding)).map(warningOf);
-  if (noStock !== null) warnings.push(ofNoStock(noStock, waived));
+  const warnings = warningsOf(question);
   if (facts.row.hidden) warn(warnings, "the row is hidden on the sheet, and counted all the same", false);
   const steel = gradeOf(facts, workshop);
   const shape = shapeOrWarning(facts, warnings);
@@ -102,7 +76,6 @@ export function makeTicket(question: TicketQuestion): Ticket {
       "note",
     );
 
-  const massEach = known(barMass(facts, "to cut"));
   const largestSwing = laid.reduce<number | null>(
     (most, { swingRadius }) => (swingRadius === null ? most : Math.max(most ?? 0, swingRadius)),
     null,
@@ -110,22 +83,15 @@ export function makeTicket(question: TicketQuestion): Ticket {
   const bendsAtOnce = best === undefined ? null : bendsAtOnceOn(best.machine, bar!);
   const { row } = facts;
   return {
-    sheet: facts.sheet.sheet.name,
-    row: facts.sheet.sheet.top + row.row + 1,
-    mark: row.mark,
-    member: row.member,
-    pour: row.pour,
-    // none is known as well
-    count: facts.count === 0 ? 0 : known(barCount(facts)),
-    size: facts.sizeName,
+    ...names,
     diameter: facts.diameter,
     grade: steel,
-    shape: row.shape,
+    shape: typedShape,
     shapeWords: facts.definition?.words ?? null,
     standard: facts.standard.id,
     unit: facts.standard.unit,
     head,
-    remark: row.remark,
+    remark,
     revision: row.revision ?? head.revision,
     cut,
     drawing:
@@ -184,29 +150,6 @@ const IN_DOUBT: TicketOrder = {
   kind: "unsure",
   reason: "the course of the bar is in doubt, so no stop and no angle is given",
 };
-const known = (answer: number | Refusal): number | null => (isRefusal(answer) ? null : answer);
-
-/** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
-const SAID_BY_BENDS = "angle-without-trials";
-/** That whose findings the stock says for itself, in the words of the cut list. */
-const SAID_BY_STOCK = "longer-than-stock";
-
-/** Nobody will find it cut, unless somebody answers for its length. */
-function ofNoStock(why: string, waived: readonly TicketWaived[]): TicketWarning {
-  const hold = !waived.some(({ name }) => name === SAID_BY_STOCK);
-  return { severity: "doubtful", unsure: false, text: `in no cutting plan: ${why}`, hold };
-}
-
-function warningOf(finding: Finding): TicketWarning {
-  const { severity, outcome, message } = finding;
-  return { severity, unsure: outcome === "unsure", text: message, hold: isHolding(finding) };
-}
-
-function byRank(warnings: readonly TicketWarning[]): TicketWarning[] {
-  const rank = ({ severity, unsure }: TicketWarning): number =>
-    findingRank({ severity, outcome: unsure ? "unsure" : "broken" });
-  return [...warnings].sort((a, b) => rank(a) - rank(b));
-}
 
 function gradeOf(facts: BarFacts, workshop: Workshop): TicketGrade {
   const { yield: nominal, isYieldSure } = steelOf(facts, workshop);
@@ -224,15 +167,9 @@ function shapeOrWarning(facts: BarFacts, warnings: TicketWarning[]): ResolvedSha
     warn(warnings, "no bar size is read from this row, so nothing is drawn or marked", true);
     return null;
   }
-  const refused = shapeRefused(facts);
+  const refused = refusedWarning(facts);
   if (refused !== null) {
-    const { why, isCertain } = refused;
-    warnings.push({
-      severity: isCertain ? "unbendable" : "doubtful",
-      unsure: !isCertain,
-      text: why,
-      hold: isCertain,
-    });
+    warnings.push(refused);
     return null;
   }
   if (isRefusal(resolved)) return shapeByLength(facts);

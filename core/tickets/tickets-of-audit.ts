@@ -10,11 +10,12 @@ import type { Sheet } from "../schedule/sheet";
 import type { Workshop } from "../shop/workshop";
 import { supersededWords } from "../totals/row-mass";
 import { makeTicket } from "./make-ticket";
+import { type RowQuestion, type RowToSend, rowToSend } from "./row-to-send";
 import type { Ticket, TicketHeat, TicketWaived } from "./ticket";
 
-/** Tickets of an audited book, and the rows that get none. */
-export interface AuditTickets {
-  readonly tickets: readonly Ticket[];
+/** Tickets of an audited book, or what is sent of it, and the rows that get none. */
+export interface AuditTickets<Made> {
+  readonly tickets: readonly Made[];
   readonly dropped: readonly DroppedRow[];
 }
 
@@ -36,7 +37,27 @@ export function ticketsOfAudit(
   sheets: readonly Sheet[],
   workshop: Workshop,
   heatsOfRow: HeatsOfRow = () => [],
-): AuditTickets {
+): AuditTickets<Ticket> {
+  return eachRow(report, sheets, workshop, heatsOfRow, (row) => makeTicket({ ...row, workshop }));
+}
+
+/** The same rows as they are bundled and sent, which nothing is worked out for the bender of. */
+export function rowsToSend(
+  report: AuditReport,
+  sheets: readonly Sheet[],
+  workshop: Workshop,
+  heatsOfRow: HeatsOfRow = () => [],
+): AuditTickets<RowToSend> {
+  return eachRow(report, sheets, workshop, heatsOfRow, rowToSend);
+}
+
+function eachRow<Made>(
+  report: AuditReport,
+  sheets: readonly Sheet[],
+  workshop: Workshop,
+  heatsOfRow: HeatsOfRow,
+  make: (row: RowQuestion) => Made,
+): AuditTickets<Made> {
   const { standard } = report;
   const byRow = new Map<string, Finding[]>();
   const keep = (finding: Finding): void => {
@@ -57,7 +78,7 @@ export function ticketsOfAudit(
     if (sheet === undefined) return [];
     const facts = new SheetFacts(sheet, reading);
     const head = scheduleHead(reading);
-    return reading.bars.flatMap((bar): Ticket[] => {
+    return reading.bars.flatMap((bar): Made[] => {
       const row = sheet.top + bar.row + 1;
       if (bar.struckThrough || bar.superseded === true) {
         const why = bar.struckThrough ? "struck through" : supersededWords(bar);
@@ -69,7 +90,7 @@ export function ticketsOfAudit(
       const heats = heatsOfRow(name, row);
       const barFacts = new BarFacts(bar, facts, standard);
       const noStock = noStockFor(barFacts);
-      return [makeTicket({ facts: barFacts, workshop, head, findings, waived, heats, noStock })];
+      return [make({ facts: barFacts, head, findings, waived, heats, noStock })];
     });
   });
   return { tickets, dropped };
@@ -82,7 +103,9 @@ function waivedByRow(report: AuditReport): ReadonlyMap<string, readonly TicketWa
       const said = { severity: finding.severity, name: finding.name, text: withheldWords(finding, notTold) };
       for (const row of rowsBehind(finding)) {
         const key = JSON.stringify([finding.sheet, row]);
-        byRow.set(key, [...(byRow.get(key) ?? []), said]);
+        const known = byRow.get(key);
+        if (known === undefined) byRow.set(key, [said]);
+        else known.push(said);
       }
     }
   }
