@@ -3,7 +3,7 @@ import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { compareRevisions, type RevisionComparison } from "../totals/compare-revisions";
 import type { ReadSheet } from "../totals/reckon-tonnage";
-import { isInTotal, weighRows } from "../totals/row-mass";
+import { factsToWeigh, massesOfBars } from "../totals/row-mass";
 
 /** The schedules of one revision, of one book or several. */
 export interface Revision {
@@ -33,9 +33,11 @@ export function compareBooks(
     ...after.schedules,
   ]) {
     keys.set(reading, key);
-    weighRows(sheet, reading, own).forEach((row, index) => {
-      if (isInTotal(row)) masses.set(reading.bars[index]!, row.mass);
-    });
+    let place = 0;
+    for (const mass of massesOfBars(factsToWeigh(sheet, reading, own))) {
+      if (mass !== null) masses.set(reading.bars[place]!, mass);
+      place += 1;
+    }
   }
   const readings = ({ schedules }: Revision) => schedules.map(({ reading }) => reading);
   const comparison = compareRevisions({

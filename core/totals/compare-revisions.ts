@@ -1,6 +1,7 @@
 import type { Severity } from "../audit/finding";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
+import { Memo } from "../units/memo";
 import { shorten } from "../units/shorten";
 
 /** A cell of the newer schedule that says something else than the older one did. */
@@ -90,7 +91,7 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
       changes.push(barChange(placed, null, question)!);
   }
   const releasedFirst = [...changes.filter((c) => c.released), ...changes.filter((c) => !c.released)];
-  return { changes: releasedFirst, pours: pourChanges(question), unchanged };
+  return { changes: releasedFirst, pours: pourChanges([before, after], question), unchanged };
 }
 
 function byKey(
@@ -99,10 +100,10 @@ function byKey(
 ): Map<string, Placed[]> {
   const found = new Map<string, Placed[]>();
   for (const reading of readings) {
-    const schedule = scheduleOf?.(reading) ?? "";
+    const schedule = JSON.stringify(scheduleOf?.(reading) ?? "");
     for (const bar of reading.bars) {
       if (bar.struckThrough || bar.superseded === true) continue;
-      const key = JSON.stringify([schedule, normal(bar.member), normal(bar.mark)]);
+      const key = `${schedule}\n${normal(bar.member)}\n${normal(bar.mark)}`;
       const placed = found.get(key);
       if (placed === undefined) found.set(key, [{ bar, sheet: reading.sheet }]);
       else placed.push({ bar, sheet: reading.sheet });
@@ -113,7 +114,13 @@ function byKey(
 
 /** "01", "1" and " 1" are one mark; so are "B1" and "b1". */
 function normal(text: string | null): string {
-  const bare = (text ?? "").trim().toLowerCase().replace(/\s+/g, " ");
+  return text === null ? "" : normals.of(text, () => normalOf(text));
+}
+
+const normals = new Memo<string, string>();
+
+function normalOf(text: string): string {
+  const bare = text.trim().toLowerCase().replace(/\s+/g, " ");
   return /^\d+$/.test(bare) ? bare.replace(/^0+(?=\d)/, "") : bare;
 }
 
@@ -174,10 +181,10 @@ const FIELDS = [
 function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   const cells: ChangedCell[] = [];
   const compare = (field: ColumnKind, old: string | number | null, now: string | number | null): void => {
-    if (normalValue(old) === normalValue(now)) return;
+    if (old === now || normalValue(old) === normalValue(now)) return;
     cells.push({ field, column: after.table.columns.get(field)?.column ?? null, before: old, after: now });
   };
-  compare("size", sizeText(before), sizeText(after));
+  if (before.size !== after.size || before.size === null) compare("size", sizeText(before), sizeText(after));
   for (const field of FIELDS) compare(field, asked(before, field), asked(after, field));
   for (let i = 0; i < Math.max(before.dims.length, after.dims.length); i += 1) {
     const letter = DIMENSION_LETTERS[i] ?? "K";
@@ -204,15 +211,22 @@ function sizeText(bar: BarRow): string | null {
   return bar.size === null ? bar.sizeTyped : `${bar.size.prefix}${bar.size.bar?.size ?? bar.size.diameter}`;
 }
 
-function pourChanges(question: ComparisonQuestion): PourChange[] {
+function pourChanges(
+  sides: readonly ReadonlyMap<string, readonly Placed[]>[],
+  question: ComparisonQuestion,
+): PourChange[] {
   const pours = new Map<string | null, { bars: [number, number]; mass: [number, number] }>();
-  [question.before, question.after].forEach((readings, side) => {
-    for (const placed of [...byKey(readings, question).values()].flat()) {
-      const pour = placed.bar.pour;
-      const sums = pours.get(pour) ?? { bars: [0, 0], mass: [0, 0] };
-      pours.set(pour, sums);
-      sums.bars[side as 0 | 1] += countOf(placed.bar) ?? 0;
-      sums.mass[side as 0 | 1] += question.massOf(placed.bar) ?? 0;
+  sides.forEach((byMark, side) => {
+    for (const alike of byMark.values()) {
+      for (const { bar } of alike) {
+        let sums = pours.get(bar.pour);
+        if (sums === undefined) {
+          sums = { bars: [0, 0], mass: [0, 0] };
+          pours.set(bar.pour, sums);
+        }
+        sums.bars[side as 0 | 1] += countOf(bar) ?? 0;
+        sums.mass[side as 0 | 1] += question.massOf(bar) ?? 0;
+      }
     }
   });
   return [...pours].map(([pour, { bars, mass }]) => ({

@@ -108,6 +108,19 @@ export function factsToWeigh(sheet: Sheet, reading: ScheduleReading, standard: S
   return sheetFacts;
 }
 
+/** kg of each bar row, one by one; null of one that is in no total. */
+export function* massesOfBars(sheet: SheetFacts): Generator<number | null> {
+  for (const facts of sheet.bars) yield massOfBar(facts);
+}
+
+/** What `weightOf` says, without holding it against the row's other figures. */
+function massOfBar(facts: BarFacts): number | null {
+  const made = facts.row.superseded === true ? null : rowMass(facts, "to weigh");
+  if (made !== null && !isRefusal(made)) return made;
+  const row = weightOf(facts);
+  return isInTotal(row) ? row.mass : null;
+}
+
 function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const { row, standard } = facts;
   if (row.superseded === true) return { ...placeOf(facts, ["mark", "size"]), why: supersededWords(row) };
