@@ -1,6 +1,8 @@
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
+import type { AuditedSheet } from "./audit-report";
 import type { AuditSettings } from "./audit-settings";
+import type { Audit } from "./audit-state";
 import type { RowsHelper } from "./rows-apart";
 import type { Rule } from "./rule";
 
@@ -22,4 +24,6 @@ export interface AuditQuestion {
   readonly rules?: readonly Rule[];
   /** who judges rows of long sheets meanwhile, where limits are as they come */
   readonly helper?: RowsHelper | null;
+  /** is given the sheets once all of each is known but its findings: what else they are asked, while the helper judges rows */
+  readonly meanwhile?: ((sheets: readonly AuditedSheet[], audit: Pick<Audit, "state">) => void) | null;
 }

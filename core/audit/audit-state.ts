@@ -45,7 +45,7 @@ export interface AuditState {
 
 /** The bars of a sheet as an audit judged them; undefined where they are not those that were read. */
 export function factsJudged(
-  { state }: Audit,
+  { state }: Pick<Audit, "state">,
   { sheet, reading }: { readonly sheet: { readonly name: string }; readonly reading: ScheduleReading },
 ): SheetFacts | undefined {
   const facts = state.sheets.find((one) => one.facts.name === sheet.name)?.facts;

@@ -63,13 +63,8 @@ export function runAudit(asked: AuditQuestion): AuditReport {
 /** The same, to be carried on by `recheck`. */
 export function openAudit(asked: AuditQuestion): Audit {
   const question = {
-    settings: DEFAULT_SETTINGS,
-    rules: RULES,
-    only: null,
-    isStandardAssumed: false,
-    isStandardNamed: false,
-    isOnce: false,
-    helper: null,
+    ...{ settings: DEFAULT_SETTINGS, rules: RULES, only: null },
+    ...{ isStandardAssumed: false, isStandardNamed: false, isOnce: false, helper: null, meanwhile: null },
     ...asked,
   };
   const { settings, only } = question;
@@ -88,8 +83,7 @@ export function openAudit(asked: AuditQuestion): Audit {
     shop,
     own,
   };
-  const rowRules = rules.filter(isRowRule);
-  const sheetRules = rules.filter(isSheetRule);
+  const [rowRules, sheetRules] = [rules.filter(isRowRule), rules.filter(isSheetRule)];
   const watched = watchedLimits(settings.limits, context, rules);
   const sheets = question.sheets
     .filter((sheet) => !isShopSheet(sheet.name) && sheet !== ownSheet)
@@ -103,8 +97,10 @@ export function openAudit(asked: AuditQuestion): Audit {
   const shopFindings = [...judgeShop(context, rules), ...judgeOwn(context, rules)];
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
+  const audited = auditedSheets(state);
+  question.meanwhile?.(audited, { state });
   for (const { finish } of sheets) finish?.();
-  return { report: reportOf(state), state };
+  return { report: reportOf(state, audited), state };
 }
 
 /**
@@ -275,7 +271,7 @@ function showsStandard(facts: SheetFacts, { standard }: RuleContext): boolean {
   return habits.showsStandard && !isMost(habits.offStepShare) && facts.codesMeant(standard) === null;
 }
 
-function reportOf(state: AuditState): AuditReport {
+function reportOf(state: AuditState, audited = auditedSheets(state)): AuditReport {
   const { context, shopFindings } = state;
   const sheets = state.sheets.filter(({ isJudged }) => isJudged);
   const withholding = new Withholding(state);
@@ -317,7 +313,6 @@ function reportOf(state: AuditState): AuditReport {
     withSettings(inOrder([...(grouped[index] ?? [])]), ofSettings, facts.name),
   );
   const ofShopSheet = withSettings(ofShop, ofSettings, shopSheet?.name ?? null);
-  const audited = sheets.map(auditedSheet);
   return {
     standard: context.standard,
     sheets: audited,
@@ -345,6 +340,10 @@ function withoutOpenFixes(findings: readonly Finding[]): readonly Finding[] {
 /** What a standard that nobody chose would say of a sheet that shows no sign of it. */
 function asNote(finding: Finding): Finding {
   return { ...finding, severity: "note", outcome: "unsure" };
+}
+
+function auditedSheets({ sheets }: AuditState): readonly AuditedSheet[] {
+  return sheets.filter(({ isJudged }) => isJudged).map(auditedSheet);
 }
 
 function auditedSheet({ facts }: SheetState): AuditedSheet {

@@ -1,5 +1,6 @@
 import type { AuditReport } from "../audit";
-import { factsJudged } from "../audit/audit-state";
+import type { AuditedSheet } from "../audit/audit-report";
+import { type Audit, factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
 import { openAudit } from "../audit/run-audit";
 import { waivedApart } from "../audit/withhold";
@@ -7,7 +8,7 @@ import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
 import type { Book } from "./book";
 import { measuredOf } from "./measured";
-import { type JobQuestion, openForJob, type ReadBook, withSchedules } from "./read-book";
+import { type JobQuestion, type OpenedBook, openForJob, type ReadBook, withSchedules } from "./read-book";
 
 /** A book with its audit, and the tonnes of what was read. */
 export interface CheckedBook extends ReadBook {
@@ -26,17 +27,15 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   if (isRefusal(opened)) return opened;
   const { all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
   const helper = asked.helper ?? null;
-  const audit = openAudit({
+  const made: ReturnType<typeof weigh>[] = [];
+  const whole = openAudit({
     ...{ sheets: all, only, standard, settings, isStandardAssumed, isStandardNamed },
     ...{ isOnce: true, helper },
-  });
-  const whole = audit.report;
-  const read = whole.sheets.map(({ sheet, reading }) => ({
-    sheet: all.find(({ name }) => name === sheet)!,
-    reading,
-  }));
-  const readBook = withSchedules(opened, read);
-  if (isRefusal(readBook)) return readBook;
+    meanwhile: (audited, audit) => void made.push(weigh(opened, audited, audit)),
+  }).report;
+  const weighed = made[0]!;
+  if (isRefusal(weighed)) return weighed;
+  const { readBook, tonnage } = weighed;
   const told = new Set(readBook.schedules.map(({ sheet }) => sheet.name));
   if (whole.shopSheet !== null) told.add(whole.shopSheet);
   if (whole.ownSheet !== null) told.add(whole.ownSheet);
@@ -61,8 +60,20 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
       findings: [...report.findings, ...off],
       waivers: [...report.waivers, ...notTold],
     },
-    tonnage: reckonTonnage(readBook.schedules, standard, (one) => factsJudged(audit, one)),
+    tonnage,
   };
+}
+
+/** The schedules of an opened book, and their tonnes. */
+function weigh(opened: OpenedBook, audited: readonly AuditedSheet[], audit: Pick<Audit, "state">) {
+  const read = audited.map(({ sheet, reading }) => ({
+    sheet: opened.all.find(({ name }) => name === sheet)!,
+    reading,
+  }));
+  const readBook = withSchedules(opened, read);
+  if (isRefusal(readBook)) return readBook;
+  const { schedules, standard } = readBook;
+  return { readBook, tonnage: reckonTonnage(schedules, standard, (one) => factsJudged(audit, one)) };
 }
 
 /** Where bars stand in columns, the row of a finding is that of its cell. */
