@@ -1,8 +1,8 @@
+import type { SheetFacts } from "../bar/sheet-facts";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import type { AuditedSheet } from "./audit-report";
 import type { AuditSettings } from "./audit-settings";
-import type { Audit } from "./audit-state";
 import type { RowsHelper } from "./rows-apart";
 import type { Rule } from "./rule";
 
@@ -25,5 +25,5 @@ export interface AuditQuestion {
   /** who judges rows of long sheets meanwhile, where limits are as they come */
   readonly helper?: RowsHelper | null;
   /** is given the sheets once all of each is known but its findings: what else they are asked, while the helper judges rows */
-  readonly meanwhile?: ((sheets: readonly AuditedSheet[], audit: Pick<Audit, "state">) => void) | null;
+  readonly meanwhile?: ((sheets: readonly AuditedSheet[], facts: readonly SheetFacts[]) => void) | null;
 }

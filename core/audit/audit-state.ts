@@ -45,10 +45,10 @@ export interface AuditState {
 
 /** The bars of a sheet as an audit judged them; undefined where they are not those that were read. */
 export function factsJudged(
-  { state }: Pick<Audit, "state">,
+  all: readonly SheetFacts[],
   { sheet, reading }: { readonly sheet: { readonly name: string }; readonly reading: ScheduleReading },
 ): SheetFacts | undefined {
-  const facts = state.sheets.find((one) => one.facts.name === sheet.name)?.facts;
+  const facts = all.find(({ name }) => name === sheet.name);
   return facts?.reading.bars === reading.bars ? facts : undefined;
 }
 

@@ -98,7 +98,10 @@ export function openAudit(asked: AuditQuestion): Audit {
   const state = { question, context, rules, rowRules, sheetRules, watched, sheets, shopFindings };
   judgeBook(state);
   const audited = auditedSheets(state);
-  question.meanwhile?.(audited, { state });
+  question.meanwhile?.(
+    audited,
+    sheets.map(({ facts }) => facts),
+  );
   for (const { finish } of sheets) finish?.();
   return { report: reportOf(state, audited), state };
 }

@@ -1,9 +1,10 @@
 import type { AuditReport } from "../audit";
 import type { AuditedSheet } from "../audit/audit-report";
-import { type Audit, factsJudged } from "../audit/audit-state";
+import { factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
 import { openAudit } from "../audit/run-audit";
 import { waivedApart } from "../audit/withhold";
+import type { SheetFacts } from "../bar/sheet-facts";
 import { type ReckonedTonnage, reckonTonnage } from "../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../units/refusal";
 import type { Book } from "./book";
@@ -31,7 +32,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const whole = openAudit({
     ...{ sheets: all, only, standard, settings, isStandardAssumed, isStandardNamed },
     ...{ isOnce: true, helper },
-    meanwhile: (audited, audit) => void made.push(weigh(opened, audited, audit)),
+    meanwhile: (audited, facts) => void made.push(weigh(opened, audited, facts)),
   }).report;
   const weighed = made[0]!;
   if (isRefusal(weighed)) return weighed;
@@ -65,7 +66,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
 }
 
 /** The schedules of an opened book, and their tonnes. */
-function weigh(opened: OpenedBook, audited: readonly AuditedSheet[], audit: Pick<Audit, "state">) {
+function weigh(opened: OpenedBook, audited: readonly AuditedSheet[], facts: readonly SheetFacts[]) {
   const read = audited.map(({ sheet, reading }) => ({
     sheet: opened.all.find(({ name }) => name === sheet)!,
     reading,
@@ -73,7 +74,7 @@ function weigh(opened: OpenedBook, audited: readonly AuditedSheet[], audit: Pick
   const readBook = withSchedules(opened, read);
   if (isRefusal(readBook)) return readBook;
   const { schedules, standard } = readBook;
-  return { readBook, tonnage: reckonTonnage(schedules, standard, (one) => factsJudged(audit, one)) };
+  return { readBook, tonnage: reckonTonnage(schedules, standard, (one) => factsJudged(facts, one)) };
 }
 
 /** Where bars stand in columns, the row of a finding is that of its cell. */

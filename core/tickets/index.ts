@@ -12,5 +12,5 @@ export type {
   TicketWarning,
 } from "./ticket";
 export { isHold } from "./ticket";
-export { type HeatsOfRow, rowsToSend, ticketsOfAudit } from "./tickets-of-audit";
+export { type HeatsOfRow, ticketsOfAudit } from "./tickets-of-audit";
 export { type ResidualPoint, type TrialResiduals, trialResiduals } from "./trial-residuals";
