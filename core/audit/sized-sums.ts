@@ -2,6 +2,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
 import { sizeCellReader } from "../schedule/cells/read-size-cell";
+import { type SizeAlone, type SumsAlone, sumsAlone } from "../schedule/rows/sums-alone";
 import type { Standard } from "../standards/port";
 
 /** One sum of a bar size: where it stands and what it says. */
@@ -14,6 +15,8 @@ export interface SizedSum {
   readonly takesIn?: (diameter: number) => boolean;
   /** the same less what the band before it takes in: "\u00d8 <= 10", "\u00d8 <= 18" often means 10 < \u00d8 <= 18 */
   readonly takesInBeyond?: (diameter: number) => boolean;
+  /** of sums of one diameter that are parted by grade */
+  readonly grade?: string;
   readonly row: number;
   readonly column: number;
   readonly typed: number;
@@ -30,11 +33,53 @@ export interface SizedLine {
 
 /** Every line or column of a sheet that gives sums by size. */
 export function sizedLines(sheet: SheetFacts, standard: Standard): readonly SizedLine[] {
+  const alone = tablesAlone(sheet, standard);
+  if (alone.length > 0) return alone.flatMap((table) => linesAlone(table, sheet, standard));
   return [
     ...acrossSummaries(sheet, standard),
     ...downSummaries(sheet, standard),
     ...underColumns(sheet, standard),
   ];
+}
+
+const known = new WeakMap<SheetFacts, readonly SumsAlone[]>();
+
+/** Tables of sums on a sheet that lists no bars, in a book in which another one does. */
+export function tablesAlone(facts: SheetFacts, standard: Standard): readonly SumsAlone[] {
+  if (facts.bars.length > 0) return [];
+  let tables = known.get(facts);
+  if (tables === undefined) {
+    tables = sumsAlone(facts.sheet, standard);
+    known.set(facts, tables);
+  }
+  return tables;
+}
+
+/** Each row or column of such a table, over the bars of the whole book or of one of its sheets. */
+function linesAlone(table: SumsAlone, { book }: SheetFacts, standard: Standard): readonly SizedLine[] {
+  const { rows, columns, sizesOfColumns, sizesOfRows } = table;
+  const sized = (named: SizeAlone | undefined, row: number, column: number, typed?: number): SizedSum[] => {
+    const bar = named === undefined || typed === undefined ? null : sizeOf(named.size, standard);
+    if (named === undefined || typed === undefined || bar === null) return [];
+    return [{ ...bar, size: named.size, grade: named.grade, row, column, typed }];
+  };
+  const ofSheets = book.sheets.map(({ bars }) => bars).filter((bars) => bars.length > 0);
+  const stretches = ofSheets.length > 1 ? [ofSheets.flat(), ...ofSheets] : ofSheets;
+  const along = rows.map(({ row, values }) =>
+    columns.flatMap(({ column }) => sized(sizesOfColumns.get(column), row, column, values.get(column))),
+  );
+  const down = columns.map(({ column }) =>
+    rows.flatMap(({ row, values }) => sized(sizesOfRows.get(row), row, column, values.get(column))),
+  );
+  return [...along, ...down]
+    .filter((sums) => sums.length > 0)
+    .map((sums) => ({ sums: sums.map((sum) => withoutGrade(sum, sums)), stretches, above: null }));
+}
+
+/** Where a diameter stands once, its sum is of all its bars, whatever their grade. */
+function withoutGrade(sum: SizedSum, all: readonly SizedSum[]): SizedSum {
+  const { grade: _, ...own } = sum;
+  return all.some((one) => one !== sum && one.diameter === sum.diameter) ? sum : own;
 }
 
 const BAND =

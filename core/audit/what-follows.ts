@@ -59,7 +59,7 @@ function wrongOf(facts: SheetFacts, standard: Standard): readonly WrongSum[] {
   return [
     ...wrongLines(facts),
     ...wrongGrandTotals(facts),
-    ...wrongTotals(facts),
+    ...wrongTotals(facts, standard),
     ...wrongSizedSums(facts, standard),
   ];
 }

@@ -1,11 +1,13 @@
 import type { BarFacts } from "../bar/bar-facts";
 import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
+import { plainGrade } from "../bars/plain-grade";
 import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
 import type { Standard } from "../standards/port";
 import { KG_PER_UNIT, MM_PER_UNIT } from "../units/unit-table";
-import { type SizedLine, type SizedSum, sizedLines } from "./sized-sums";
+import { type SizedLine, type SizedSum, sizedLines, tablesAlone } from "./sized-sums";
 import type { SummedField } from "./sum-lines";
+import { offCells } from "./sums-of-sums";
 import type { SumWay, WrongSum } from "./wrong-sum";
 
 /** share of a line's sums that must agree before the others are wrong, and how many */
@@ -27,7 +29,7 @@ export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly 
     const measure = measureOf(line, sheet);
     if (measure === null) return [];
     return line.sums.flatMap((sum) => {
-      if (isNear(sum, measure) || isOpen(measure.bars, sum.diameter)) return [];
+      if (isNear(sum, measure) || isOpen(measure.bars, sum)) return [];
       const own = nearest(measure.values(sum), sum.typed);
       // what a metre of a size weighs, only a bar of it can tell
       if (own === undefined && measure.isPerMetre === true) return [];
@@ -78,8 +80,19 @@ function wrongRowTotals({ sheet, reading }: SheetFacts): readonly WrongSum[] {
 const FEWEST_BESIDE = 3;
 
 /** Totals straight under sizes, or beside them, that are not what those add up to. */
-export function wrongTotals(facts: SheetFacts): readonly WrongSum[] {
-  return [...wrongTotalsBelow(facts), ...wrongRowTotals(facts)];
+export function wrongTotals(facts: SheetFacts, standard: Standard): readonly WrongTotal[] {
+  const alone = tablesAlone(facts, standard);
+  if (alone.length === 0) return [...wrongTotalsBelow(facts), ...wrongRowTotals(facts)];
+  const off = alone.flatMap(offCells);
+  // what the bars themselves tell is told by them
+  const bySize = off.length === 0 ? [] : wrongSizedSums(facts, standard);
+  return off
+    .filter(({ row, column }) => !bySize.some((one) => one.row === row && one.column === column))
+    .map(({ sum, ...own }) => ({ ...own, sums: [sum], ways: [] }));
+}
+
+interface WrongTotal extends WrongSum {
+  readonly isCrossing?: boolean;
 }
 
 /** Totals straight under sizes that stand one below another, and are not what those add up to. */
@@ -143,12 +156,11 @@ function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
 }
 
 /** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
-function isOpen(bars: readonly BarFacts[] | undefined, diameter: number): boolean {
-  return (
-    bars?.some(
-      (facts) => facts.diameter === diameter && !facts.row.struckThrough && lengthOf(facts) === null,
-    ) === true
-  );
+function isOpen(bars: readonly BarFacts[] | undefined, { diameter, grade }: SizedSum): boolean {
+  const same = bars?.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough) ?? [];
+  // nor where bars of one diameter are summed by grade and none of them says which it is
+  if (grade !== undefined && !same.some((facts) => isOfGrade(facts, grade))) return true;
+  return same.some((facts) => lengthOf(facts) === null);
 }
 
 function nearest(values: readonly number[], typed: number): number | undefined {
@@ -232,12 +244,25 @@ function measures(bars: readonly BarFacts[]): Measure[] {
 }
 
 /** Bars of the size; of one bar type where the sum names it and the list has several of the diameter. */
-function ofSize(bars: readonly BarFacts[], { diameter, prefix, takesIn }: SizedSum): readonly BarFacts[] {
+function ofSize(
+  bars: readonly BarFacts[],
+  { diameter, prefix, takesIn, grade }: SizedSum,
+): readonly BarFacts[] {
   if (takesIn !== undefined)
     return bars.filter((facts) => takesIn(facts.diameter ?? 0) && !facts.row.struckThrough);
-  const same = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
+  const ofDiameter = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
+  const graded = grade === undefined ? [] : ofDiameter.filter((facts) => isOfGrade(facts, grade));
+  const same = graded.length === 0 ? ofDiameter : graded;
   const ofType = same.filter(({ row }) => row.size?.prefix.toUpperCase() === prefix);
   return prefix === "" || ofType.length === 0 ? same : ofType;
+}
+
+/** The grade said over a sum is that of the bar: in its own cell, or beside its size. */
+function isOfGrade({ gradeName, row }: BarFacts, said: string): boolean {
+  const wanted = plainGrade(said);
+  if (wanted === "") return false;
+  if (gradeName !== null && wanted.includes(plainGrade(gradeName))) return true;
+  return plainGrade(row.sizeTyped ?? "").includes(wanted);
 }
 
 function sumOf(bars: readonly BarFacts[], figure: (facts: BarFacts) => number | null): number {

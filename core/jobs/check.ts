@@ -2,6 +2,7 @@ import type { AuditReport } from "../audit";
 import type { AuditedSheet } from "../audit/audit-report";
 import { factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
+import summaryDiffers from "../audit/rules/summary-differs";
 import { openAudit } from "../audit/run-audit";
 import { waivedApart } from "../audit/withhold";
 import type { SheetFacts } from "../bar/sheet-facts";
@@ -40,7 +41,7 @@ function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const told = new Set(readBook.schedules.map(({ sheet }) => sheet.name));
   if (whole.shopSheet !== null) told.add(whole.shopSheet);
   if (whole.ownSheet !== null) told.add(whole.ownSheet);
-  const isTold = ({ sheet }: Finding): boolean => told.has(sheet);
+  const isTold = ({ sheet, code }: Finding): boolean => told.has(sheet) || code === summaryDiffers.code;
   const turned = new Set(all.filter(({ isTurned }) => isTurned === true).map(({ name }) => name));
   const inOwnRow = (finding: Finding): Finding => (turned.has(finding.sheet) ? ofCell(finding) : finding);
   const report = {

@@ -9,6 +9,7 @@ import { cellAddress } from "../schedule/cell-address";
 import type { ColumnsSaid } from "../schedule/columns-said";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
 import type { ColumnCorrection } from "../schedule/read-options";
+import { sumsAlone } from "../schedule/rows/sums-alone";
 import type { Sheet } from "../schedule/sheet";
 import { sheetsOfBook } from "../schedule/sheets-of-book";
 import { uprightSheet } from "../schedule/turned-sheet";
@@ -180,7 +181,11 @@ export function withSchedules<Opened extends OpenedBook>(
     const reason = [...without.map(noHeaderReason), ...hiddenNotes(unread)].join("; ");
     return noSchedule({ reason });
   }
-  const notes = without.map((one) => `passed over: ${noHeaderReason(one)}`);
+  const notes = without.map((one) =>
+    sumsAlone(one.sheet, opened.standard).length > 0
+      ? `sheet "${one.sheet.name}" lists no bars: it is read for its sums by size alone`
+      : `passed over: ${noHeaderReason(one)}`,
+  );
   for (const { sheet, reading } of read) {
     const doubted = doubtedResults(sheet, reading);
     if (doubted !== null) notes.push(doubtedWords(sheet, doubted));

@@ -14,16 +14,19 @@ export default defineRule({
   messages: {
     differs: "the {what} of {size} is given as {typed}, but the bars of the list make {sum}",
     total: "the total is given as {typed}, but the sizes above or beside it add up to {sum}",
+    crossing: "{typed} fits neither the total of its row nor that of its column; both come out with {sum}",
   },
   checkSheet(sheet, context, report) {
-    for (const { row, column, typed, sums } of wrongTotals(sheet))
-      report({ messageId: "total", place: { row, column }, values: { typed, sum: shown(sums[0] ?? 0) } });
     for (const { row, column, what, size, typed, sums } of wrongSizedSums(sheet, context.standard))
       report({
         messageId: "differs",
         place: { row, column },
         values: { what, size, typed, sum: shown(sums[0] ?? 0) },
       });
+    for (const { row, column, typed, sums, isCrossing } of wrongTotals(sheet, context.standard)) {
+      const messageId = isCrossing === true ? "crossing" : "total";
+      report({ messageId, place: { row, column }, values: { typed, sum: shown(sums[0] ?? 0) } });
+    }
   },
 });
 

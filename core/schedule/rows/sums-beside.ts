@@ -163,7 +163,8 @@ function blockIn(
 
 const DECIMAL_COMMA = /^\s*\d+(?:\.\d{3})*,\d{1,2}\s*$/;
 
-function commaIn(rows: readonly (readonly Cell[])[], left: number, right: number): CommaUse {
+/** What a comma means in the numbers of these columns. */
+export function commaIn(rows: readonly (readonly Cell[])[], left: number, right: number): CommaUse {
   const isDecimal = rows.some((cells) =>
     cells.slice(left, right + 1).some((cell) => typeof cell === "string" && DECIMAL_COMMA.test(cell)),
   );
