@@ -21,7 +21,8 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
   return sheet.reading.totals.flatMap((line) => {
     const bySize = line.table?.bySize ?? [];
     const [one, another] = line.cells;
-    if (bySize.length === 0 || one === undefined || another !== undefined || line.kind !== "total") return [];
+    if (bySize.length === 0 || one === undefined || another !== undefined) return [];
+    if (line.kind !== "total" && line.kind !== "subtotal") return [];
     const sums = linesAbove(sheet, line)
       .filter(({ cells }) => cells.length > 1)
       .map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));

@@ -39,10 +39,11 @@ const known = new WeakMap<SheetFacts, readonly SumLine[]>();
 
 function linesOf(sheet: SheetFacts): readonly SumLine[] {
   const lines: SumLine[] = [];
+  const beside = columnsBeside(sheet);
   for (const line of sheet.reading.totals) {
     if (line.kind === "carried" || line.kind === "summary") continue;
     for (const { column, value } of line.cells) {
-      const field = fieldOf(sheet, line, column);
+      const field = fieldOf(sheet, line, column) ?? (beside.has(column) ? massBeside(line) : null);
       if (field === null) continue;
       // tonnes under the number of bars: a number with decimals counts none, nor does a line that says it is of mass
       if (field.kind === "total" && (!Number.isInteger(value) || OF_MASS.test(line.label))) continue;
@@ -156,6 +157,37 @@ function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
     }
   }
   return null;
+}
+
+const FEWEST_BESIDE = 3;
+const SHARE_BESIDE = 0.6;
+
+/** Columns of nothing of a bar, such as that of remarks, in which most lines of one number sum the masses above. */
+function columnsBeside(sheet: SheetFacts): ReadonlySet<number> {
+  const lines = new Map<number, TotalRow[]>();
+  for (const line of sheet.reading.totals) {
+    const [one, another] = line.cells;
+    if (one === undefined || another !== undefined || massBeside(line) === null) continue;
+    if (fieldOf(sheet, line, one.column) !== null) continue;
+    const same = lines.get(one.column);
+    if (same === undefined) lines.set(one.column, [line]);
+    else same.push(line);
+  }
+  const isSum = (line: TotalRow): boolean => {
+    const stretches = stretchesOf(sheet, line, massBeside(line)?.tableTop ?? 0);
+    const sums = stretches.map((bars) => sumOf(bars, "mass", 1, false, false)).filter((sum) => sum !== null);
+    return isOneOf(line.cells[0]?.value ?? Number.NaN, sums);
+  };
+  const columns = [...lines].filter(
+    ([, all]) => all.length >= FEWEST_BESIDE && all.filter(isSum).length >= SHARE_BESIDE * all.length,
+  );
+  return new Set(columns.map(([column]) => column));
+}
+
+/** kg under a table; null of a line that is under none, or sums otherwise. */
+function massBeside({ table, kind }: TotalRow) {
+  if (table === undefined || kind === "carried" || kind === "summary") return null;
+  return { kind: "mass" as const, inUnit: 1, tableTop: table.headerBottom, table };
 }
 
 /** "Total | 16 | 1234": a line for one size stands for the bars of that size. */

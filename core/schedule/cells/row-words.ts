@@ -31,11 +31,14 @@ export function plainWords(typed: string): string {
     .trim();
 }
 
-/** Without accents, and in Arabic without hamza, vowel signs and what only widens a word. */
+/** Without accents, and in Arabic without hamza, vowel signs and what only widens a word, and with one of two letters. */
 function withoutMarks(text: string): string {
   return text
     .normalize("NFD")
     .replace(/[\u0300-\u036f\u0640\u064b-\u0655\u0670]/g, "")
+    .replace(/[\u0649\u06cc]/g, "\u064a")
+    .replace(/\u0629/g, "\u0647")
+    .replace(/\u06a9/g, "\u0643")
     .normalize("NFC");
 }
 
@@ -63,9 +66,13 @@ export function beginsWithWord(use: RowWordUse, plain: string): boolean {
 
 /** True where the text ends with one of the words of that use. */
 export function endsWithWord(use: RowWordUse, plain: string): boolean {
-  for (const word of BY_USE.get(use) ?? []) if (plain.endsWith(` ${word}`)) return true;
+  for (const word of BY_USE.get(use) ?? [])
+    if (plain.endsWith(` ${word}`) || (UNPARTED.test(word) && plain.endsWith(word))) return true;
   return false;
 }
+
+/** two signs and more of writing without blanks between the words */
+const UNPARTED = /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Thai}]{2}/u;
 
 /** True where one of the words of that use stands anywhere in the text. */
 export function holdsWord(use: RowWordUse, plain: string): boolean {

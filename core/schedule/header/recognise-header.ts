@@ -124,17 +124,24 @@ function recognisePerMetre(typed: string): HeaderMeaning | null {
     .replace(/[()[\]]/g, " ")
     .replace(/\s+/g, " ")
     .trim();
+  if (isWord("per-metre", plain)) return PER_METRE;
   for (let from = plain.indexOf(" "); from > 0; from = plain.indexOf(" ", from + 1)) {
     if (!isWord("per-metre", plain.slice(from + 1))) continue;
     const words = oneSpelling(plain.slice(0, from)).replace(/\s*\/\s*m(?:etre)?$/, "");
     const kind = lookUp(words)?.kind ?? headingOfParts(words.replace(/\//g, " / "), PARTS)?.kind;
     if (kind !== undefined && !OF_MASS.has(kind)) return null;
-    return kind === undefined
-      ? null
-      : { kind: "unitMass", unit: null, weak: false, otherwise: null, serial: false };
+    return kind === undefined ? null : PER_METRE;
   }
   return null;
 }
+
+const PER_METRE: HeaderMeaning = {
+  kind: "unitMass",
+  unit: null,
+  weak: false,
+  otherwise: null,
+  serial: false,
+};
 
 /** the mass of a bar in "kg/m" is none of the row's, and a mass by the metre is "ignored" as a mass by something */
 const OF_MASS: ReadonlySet<string> = new Set(["mass", "unitMass", "pieceMass", "ignored"]);
@@ -300,12 +307,17 @@ function plainHeader(typed: string, keepsOne = false): string {
 function oneForm(text: string): string {
   return (
     text
+      // й and ї as headings are compared
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      .normalize("NFC")
       .replace(/[\u0622\u0623\u0625]/g, "\u0627")
       .replace(/\u0629/g, "\u0647")
       .replace(/[\u0649\u06cc]/g, "\u064a")
       .replace(/\u06a9/g, "\u0643")
       .replace(/[\u0640\u064b-\u0652\u200c]/g, "")
       .replace(/đ/g, "d")
+      .replace(/æ/g, "ae")
       // signs that are spread over a cell
       .replace(/(?<=\p{Script=Han}) (?=\p{Script=Han})/gu, "")
       // where a diameter sign may be meant they are all one

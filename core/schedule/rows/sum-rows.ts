@@ -19,8 +19,10 @@ export function sumsOnly({ columns }: TableReading): boolean {
 const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
 const CARRIED = /\b(?:carried|brought) forward\b/;
 const SIZE_FIRST = /^(?:\p{L}{0,2}|#)\s?\d{1,2}m?\s*(?:mm)?\s*(?:ø|bars?)?\s+(\p{L}.*)$/u;
-const MOST_WORDS_BEFORE = 3;
+const MOST_WORDS_BEFORE = 4;
 const LONGEST_LABEL = 60;
+/** what the sum is in: "Sivu 2 yhteensä kg", "Kopā (t)" */
+const UNIT_BEHIND = /\s+[([]?(?:kgs?|t|lbs?|m|кг|т|м|كجم|كغم|طن|ק\s?ג|กก|公斤|吨|噸)[)\]]?$/;
 
 /**
  * What kind of sum the first words of a row make it; null where they make it none. Without a number
@@ -30,8 +32,9 @@ export function totalKind(
   plains: readonly string[],
   hasNumbers: boolean,
 ): "total" | "subtotal" | "carried" | "wastage" | null {
-  for (const plain of plains) {
-    if (plain.length > LONGEST_LABEL) continue;
+  for (const label of plains) {
+    if (label.length > LONGEST_LABEL) continue;
+    const plain = label.replace(UNIT_BEHIND, "");
     if (!hasNumbers && !isWord("total", plain) && !isWord("subtotal", plain) && !isWord("carried", plain))
       continue;
     if (beginsWithWord("subtotal", plain)) return "subtotal";
@@ -42,7 +45,8 @@ export function totalKind(
     const behindSize = SIZE_FIRST.exec(plain)?.[1];
     if (hasNumbers && behindSize !== undefined && beginsWithWord("total", behindSize)) return "subtotal";
     const isShort = plain.split(" ").length <= MOST_WORDS_BEFORE;
-    if ((isShort || /total$/.test(plain)) && endsWithWord("total", plain)) return "subtotal";
+    const isSum = endsWithWord("total", plain) || endsWithWord("subtotal", plain);
+    if ((isShort || /total$/.test(plain)) && isSum) return "subtotal";
   }
   return null;
 }

@@ -5,6 +5,8 @@ export const ARABIC: LanguageWords = {
   language: "Arabic",
   cite: { document: "column headings of bar schedules in Arabic", provenance: "common practice" },
   columns: [
+    { kind: "spacing", words: ["المسافة", "التباعد", "تباعد"] },
+    { kind: "grade", words: ["نوع الحديد", "الرتبة", "رتبة الحديد"] },
     { kind: "member", words: ["العنصر", "الموقع", "اسم العنصر"] },
     { kind: "mark", words: ["رقم السيخ", "رقم الحديد", "علامة", "رمز", "رقم القضيب", "رقم التسليح"] },
     { kind: "size", words: ["القطر", "قطر", "قطر السيخ", "قطر الحديد", "قطر التسليح", "قطر القضيب"] },

@@ -5,11 +5,13 @@ export const BALTIC: LanguageWords = {
   language: "Baltic",
   cite: { document: "column headings of bar schedules in Baltic", provenance: "memory" },
   columns: [
+    { kind: "mass", words: ["kogumass"] },
+    { kind: "totalLength", words: ["kogupikkus"] },
     { kind: "mark", words: ["pozicija", "positsioon", "zymuo"] },
     { kind: "member", words: ["elementas", "konstrukcija"] },
     { kind: "shape", words: ["forma", "kuju", "eskizas"] },
     { kind: "pour", words: ["betonavimas", "betonavimo etapas", "betonesana", "betoneerimine"] },
-    { kind: "remark", words: ["pastabos", "piezimes", "markused"] },
+    { kind: "remark", words: ["pastabos", "piezimes", "markused", "markus"] },
     { kind: "spacing", words: ["zingsnis", "solis", "samm"] },
     { kind: "grade", words: ["klase", "klass", "plieno klase"] },
   ],
@@ -25,6 +27,8 @@ export const BALTIC: LanguageWords = {
     bar: ["strypo", "strypu", "stiena", "stienu", "varda", "varras"],
   },
   rows: [
+    { use: "carried", words: ["perkelta", "parnests", "ule kantud"] },
+    { use: "subtotal", words: ["tarpine suma", "starpsumma", "vahesumma"] },
     { use: "total", words: ["is viso", "viso", "kopa", "kokku"] },
     { use: "members-said", words: ["vnt", "gab", "tk"] },
     { use: "running-metres", words: ["tm", "t.m"] },

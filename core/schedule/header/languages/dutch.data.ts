@@ -16,7 +16,7 @@ export const DUTCH: LanguageWords = {
     { kind: "shape", words: ["vorm", "buigvorm", "vormcode", "schets"] },
     { kind: "mass", words: ["gewicht", "massa", "totaal gewicht", "gewicht totaal"] },
     { kind: "unitMass", words: ["gewicht per m", "massa per m", "gewicht per meter"] },
-    { kind: "grade", words: ["staalsoort", "kwaliteit", "betonstaal"] },
+    { kind: "grade", words: ["staalsoort", "kwaliteit", "betonstaal", "kwal", "staalkwaliteit"] },
     { kind: "spacing", words: ["h o h", "hoh", "afstand"] },
     {
       kind: "former",
@@ -33,10 +33,10 @@ export const DUTCH: LanguageWords = {
     },
     { kind: "pour", words: ["stort", "stortfase", "stortdeel", "stortnummer", "stortvak"] },
     { kind: "pour", words: ["fase"], weak: true },
-    { kind: "remark", words: ["opmerking", "opmerkingen"] },
+    { kind: "remark", words: ["opmerking", "opmerkingen", "opm"] },
   ],
   parts: {
-    count: ["aantal", "stuks", "st"],
+    count: ["aantal", "stuks", "st", "aant"],
     member: ["element", "elementen", "onderdeel", "onderdelen", "bouwdeel", "bouwdelen"],
     total: ["totaal", "totale"],
     length: ["lengte"],

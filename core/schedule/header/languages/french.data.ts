@@ -47,7 +47,10 @@ export const FRENCH: LanguageWords = {
       words: ["faconnage", "forme", "code forme", "croquis", "schema", "croquis de faconnage"],
     },
     { kind: "mass", words: ["masse", "poids", "masse totale", "poids total"] },
-    { kind: "unitMass", words: ["masse lineique", "poids/m", "poids unitaire", "poids au metre"] },
+    {
+      kind: "unitMass",
+      words: ["masse lineique", "poids/m", "poids unitaire", "poids au metre", "masse lin"],
+    },
     { kind: "totalLength", words: ["longueur totale", "longueur cumulee", "long totale", "lg totale"] },
     { kind: "spacing", words: ["espacement", "esp"] },
     { kind: "former", words: ["mandrin", "diametre de mandrin", "ø mandrin"] },

@@ -11,7 +11,7 @@ export const GERMAN: LanguageWords = {
       kind: "size",
       words: ["durchmesser", "ø", "ds", "stab ø", "stabdurchmesser", "ø ds", "durchm", "ø stab"],
     },
-    { kind: "grade", words: ["stahlsorte", "stahlgute", "sorte", "gute"] },
+    { kind: "grade", words: ["stahlsorte", "stahlgute", "sorte", "gute", "stahl", "betonstahl"] },
     {
       kind: "members",
       words: [
@@ -27,8 +27,19 @@ export const GERMAN: LanguageWords = {
     { kind: "total", words: ["gesamtanzahl", "gesamtstuckzahl"] },
     { kind: "length", words: ["einzellange", "stablange", "schnittlange", "einzel lange", "zuschnittlange"] },
     { kind: "shape", words: ["biegeform", "form", "biegeskizze", "skizze", "formschlussel", "biegetyp"] },
-    { kind: "mass", words: ["gewicht", "masse", "gesamtgewicht", "gesamtmasse"] },
-    { kind: "pieceMass", words: ["kg/stuck", "kg/stk", "kg je stuck", "masse kg/stuck", "gewicht/stuck"] },
+    { kind: "mass", words: ["gewicht", "masse", "gesamtgewicht", "gesamtmasse", "gew"] },
+    {
+      kind: "pieceMass",
+      words: [
+        "kg/stuck",
+        "kg/stk",
+        "kg je stuck",
+        "masse kg/stuck",
+        "gewicht/stuck",
+        "einzelmasse",
+        "einzelgewicht",
+      ],
+    },
     { kind: "unitMass", words: ["metergewicht", "gewicht je m", "gewicht/m", "einheitsgewicht"] },
     { kind: "totalLength", words: ["gesamtlange", "gesamt lange", "summe lange"] },
     { kind: "spacing", words: ["abstand", "stababstand"] },
@@ -48,7 +59,7 @@ export const GERMAN: LanguageWords = {
     },
     { kind: "pour", words: ["takt", "bauphase"], weak: true },
     { kind: "revision", words: ["index", "revision"] },
-    { kind: "remark", words: ["bemerkung", "bemerkungen", "hinweis", "lage", "anmerkung"] },
+    { kind: "remark", words: ["bemerkung", "bemerkungen", "hinweis", "lage", "anmerkung", "bemerk", "bem"] },
   ],
   parts: {
     count: ["anzahl", "stuck", "stk", "st", "stuckzahl", "menge", "anz"],

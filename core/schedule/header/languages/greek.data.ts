@@ -11,7 +11,7 @@ export const GREEK: LanguageWords = {
     { kind: "ignored", words: ["α/α"] },
     { kind: "pour", words: ["σκυροδετηση", "σταδιο σκυροδετησης", "φαση σκυροδετησης"] },
     { kind: "pour", words: ["σταδιο"], weak: true },
-    { kind: "remark", words: ["παρατηρησεις"] },
+    { kind: "remark", words: ["παρατηρησεις", "παρατ"] },
     { kind: "spacing", words: ["αποσταση"] },
     { kind: "former", words: ["τυμπανο", "τυμπανο d", "διαμετρος τυμπανου"] },
     { kind: "grade", words: ["ποιοτητα", "κατηγορια χαλυβα", "χαλυβας"] },

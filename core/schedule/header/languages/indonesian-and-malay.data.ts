@@ -8,6 +8,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
     provenance: "common practice",
   },
   columns: [
+    { kind: "grade", words: ["mutu", "mutu baja", "gred"] },
     { kind: "mark", words: ["tanda", "no tulangan", "kode"] },
     { kind: "member", words: ["uraian", "lokasi", "elemen"] },
     { kind: "size", words: ["diameter", "ukuran", "diameter tulangan"] },

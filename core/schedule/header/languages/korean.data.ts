@@ -23,7 +23,7 @@ export const KOREAN: LanguageWords = {
     { kind: "remark", words: ["비고"] },
   ],
   parts: {
-    count: ["개수", "수량", "갯수", "본수"],
+    count: ["개수", "수량", "갯수", "본수", "ea"],
     member: ["부재", "개소"],
     total: ["총", "합계", "전체"],
     length: ["길이"],

@@ -5,6 +5,7 @@ export const PERSIAN: LanguageWords = {
   language: "Persian",
   cite: { document: "column headings of bar schedules in Persian", provenance: "memory" },
   columns: [
+    { kind: "grade", words: ["نوع فولاد", "رده", "نوع میلگرد"] },
     { kind: "mark", words: ["شماره", "پوزیسیون", "تیپ", "علامت"] },
     { kind: "member", words: ["المان", "عضو", "موقعیت"] },
     { kind: "shape", words: ["شکل", "فرم"] },
@@ -26,6 +27,7 @@ export const PERSIAN: LanguageWords = {
     bar: ["میلگرد", "شاخه"],
   },
   rows: [
+    { use: "subtotal", words: ["جمع صفحه", "جمع جزء"] },
     { use: "total", words: ["جمع", "جمع کل", "مجموع"] },
     { use: "members-said", words: ["عدد", "تعداد"] },
     { use: "running-metres", words: ["متر طول"] },

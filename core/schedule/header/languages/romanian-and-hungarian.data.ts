@@ -8,6 +8,10 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     provenance: "common practice",
   },
   columns: [
+    {
+      kind: "grade",
+      words: ["acelminoseg", "minoseg", "anyag", "otel", "calitate", "calitate otel", "tip otel"],
+    },
     { kind: "mark", words: ["marca", "tetelszam", "jel"] },
     { kind: "size", words: ["diametru", "diametrul", "atmero"] },
     { kind: "total", words: ["nr buc"] },
@@ -18,7 +22,7 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     { kind: "shape", words: ["forma", "alak", "schita"] },
     { kind: "pour", words: ["turnare", "etapa de turnare", "betonozas", "betonozasi utem"] },
     { kind: "pour", words: ["etapa", "utem"], weak: true },
-    { kind: "remark", words: ["observatii", "megjegyzes"] },
+    { kind: "remark", words: ["observatii", "megjegyzes", "megj"] },
     { kind: "spacing", words: ["distanta", "kiosztas"] },
     { kind: "member", words: ["element", "szerkezet"] },
   ],

@@ -57,11 +57,12 @@ export const SPANISH: LanguageWords = {
         "longitud de barra",
         "longitud parcial",
         "longitud desarrollada",
+        "l unit",
       ],
     },
     // of one bar or of all
     { kind: "length", weak: true, otherwise: "totalLength", words: ["desarrollo"] },
-    { kind: "totalLength", words: ["long total", "longitud acumulada", "long acumulada"] },
+    { kind: "totalLength", words: ["long total", "longitud acumulada", "long acumulada", "l total"] },
     { kind: "mass", words: ["peso parcial", "peso de barras"] },
     { kind: "unitMass", words: ["peso por metro", "masa unitaria", "masa lineal", "peso kg/m"] },
     { kind: "spacing", words: ["separacion", "espaciamiento", "sep"] },

@@ -5,12 +5,13 @@ export const THAI: LanguageWords = {
   language: "Thai",
   cite: { document: "column headings of bar schedules in Thai", provenance: "memory" },
   columns: [
+    { kind: "grade", words: ["ชั้นคุณภาพ", "เกรด"] },
     { kind: "mark", words: ["หมายเลข", "เครื่องหมาย", "เบอร์"] },
     { kind: "member", words: ["ชิ้นส่วน", "ตำแหน่ง"] },
     { kind: "shape", words: ["รูปร่าง", "รูปแบบ", "แบบ"] },
     { kind: "pour", words: ["เทคอนกรีต", "ครั้งที่เท"] },
     { kind: "remark", words: ["หมายเหตุ"] },
-    { kind: "spacing", words: ["ระยะห่าง"] },
+    { kind: "spacing", words: ["ระยะห่าง", "ระยะ"] },
     { kind: "ignored", words: ["ลำดับ", "ลำดับที่"] },
   ],
   parts: {

@@ -26,9 +26,9 @@ export const TURKISH: LanguageWords = {
     { kind: "member", words: ["yapi elemani", "poz tanimi", "yeri"] },
   ],
   parts: {
-    count: ["adet", "adedi", "sayi", "sayisi", "miktar"],
+    count: ["adet", "adedi", "sayi", "sayisi", "miktar", "ad"],
     member: ["eleman", "elemani", "elemanda", "elemanlar"],
-    total: ["toplam", "genel"],
+    total: ["toplam", "genel", "top"],
     length: ["boy", "boyu", "uzunluk", "uzunlugu"],
     mass: ["agirlik", "agirligi"],
     size: ["cap", "capi"],
@@ -38,6 +38,7 @@ export const TURKISH: LanguageWords = {
     bar: ["demir", "donati", "cubuk", "kesim"],
   },
   rows: [
+    { use: "total", words: ["toplami", "toplamı", "yekun"] },
     { use: "members-said", words: ["adet", "takim"] },
     { use: "running-metres", words: ["mtul", "m.tul", "metretul"] },
     { use: "carried", words: ["nakli yekun", "devir", "nakil", "devreden"] },

@@ -27,6 +27,7 @@ export const VIETNAMESE: LanguageWords = {
     bar: ["thep", "cot thep"],
   },
   rows: [
+    { use: "carried", words: ["mang sang", "chuyen trang"] },
     { use: "total", words: ["tong", "tong cong", "tong khoi luong", "tong trong luong", "cong"] },
     { use: "members-said", words: ["sl", "so luong", "cai"] },
     { use: "running-metres", words: ["md", "m dai", "met dai"] },
