@@ -75,7 +75,7 @@ export async function generate(): Promise<Map<string, string>> {
     "",
     "## Words over the columns",
     "",
-    `Column headings of bar schedules in ${LANGUAGES.length - 1} files of words, one a language, common practice where not said otherwise: ${LANGUAGES.map(({ language, cite }) => `${language}${cite.provenance === "memory" ? " (from memory)" : ""}`).join(", ")}. A word that is not listed is shown as unknown; how a speaker adds one stands in DEVELOPERS.md. Case, points, accents and a unit behind the word do not matter.`,
+    `Column headings of bar schedules in ${LANGUAGES.length - 1} files of words, one a language, common practice where not said otherwise: ${LANGUAGES.map(({ language, provenance }) => `${language}${provenance === "memory" ? " (from memory)" : ""}`).join(", ")}. A word that is not listed is shown as unknown; how a speaker adds one stands in DEVELOPERS.md. Case, points, accents and a unit behind the word do not matter.`,
     "",
     "| column | words |",
     "| --- | --- |",

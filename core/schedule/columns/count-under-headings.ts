@@ -175,7 +175,8 @@ function readHeadings(
       continue;
     }
     const numbers = cells.map((cell) => numberIn(cell, comma)).filter((value) => value !== null && value > 0);
-    if (heading.members > 1 && isTimes(numbers as number[], heading.one, heading.members)) return "each";
+    const sumsOf = (numbers as number[]).filter((value) => numbers.length < 2 || !isSizeAlone(value));
+    if (heading.members > 1 && isTimes(sumsOf, heading.one, heading.members)) return "each";
     if (numbers.length === 1 && heading.one > 0) heading.subTotal ??= numbers[0] ?? null;
     if (numbers.length > 0) below.push(cells);
   }
@@ -278,6 +279,13 @@ function isBar({ columns }: HeaderBlock, cells: readonly Cell[], ofOne: number, 
   if (!sumsLengths) return length > 0 || (typeof cell === "string" && /\d/.test(cell));
   return length > 0 && (isNear(length, ofOne) || isNear(ofOne, length));
 }
+
+/** A bar size that stands beside its sums, which taken for some unit may be any number. */
+function isSizeAlone(value: number): boolean {
+  return Number.isInteger(value) && value <= LARGEST_SIZE;
+}
+
+const LARGEST_SIZE = 50;
 
 /** A sum is so many times what the rows of one member make, or another sum of its line. */
 function isTimes(numbers: readonly number[], one: number, members: number): boolean {

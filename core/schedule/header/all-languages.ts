@@ -1,13 +1,11 @@
 import type { LanguageWords } from "./language-words";
 import { ALBANIAN } from "./languages/albanian.data";
-import { AMHARIC } from "./languages/amharic.data";
 import { ANY_LANGUAGE } from "./languages/any-language.data";
 import { ARABIC } from "./languages/arabic.data";
 import { ARMENIAN } from "./languages/armenian.data";
 import { AZERBAIJANI } from "./languages/azerbaijani.data";
 import { BALTIC } from "./languages/baltic.data";
 import { BENGALI } from "./languages/bengali.data";
-import { BURMESE } from "./languages/burmese.data";
 import { CHINESE } from "./languages/chinese.data";
 import { CZECH_AND_SLOVAK } from "./languages/czech-and-slovak.data";
 import { DUTCH } from "./languages/dutch.data";
@@ -23,9 +21,7 @@ import { INDONESIAN_AND_MALAY } from "./languages/indonesian-and-malay.data";
 import { ITALIAN } from "./languages/italian.data";
 import { JAPANESE } from "./languages/japanese.data";
 import { KAZAKH } from "./languages/kazakh.data";
-import { KHMER } from "./languages/khmer.data";
 import { KOREAN } from "./languages/korean.data";
-import { LAO } from "./languages/lao.data";
 import { MONGOLIAN } from "./languages/mongolian.data";
 import { NORDIC } from "./languages/nordic.data";
 import { PERSIAN } from "./languages/persian.data";
@@ -36,10 +32,8 @@ import { RUSSIAN_AND_UKRAINIAN } from "./languages/russian-and-ukrainian.data";
 import { SOUTH_SLAVIC } from "./languages/south-slavic.data";
 import { SPANISH } from "./languages/spanish.data";
 import { SPANISH_AND_PORTUGUESE } from "./languages/spanish-and-portuguese.data";
-import { SWAHILI } from "./languages/swahili.data";
 import { THAI } from "./languages/thai.data";
 import { TURKISH } from "./languages/turkish.data";
-import { URDU } from "./languages/urdu.data";
 import { UZBEK } from "./languages/uzbek.data";
 import { VIETNAMESE } from "./languages/vietnamese.data";
 
@@ -81,11 +75,5 @@ export const LANGUAGES: readonly LanguageWords[] = [
   UZBEK,
   MONGOLIAN,
   ALBANIAN,
-  KHMER,
-  LAO,
-  BURMESE,
   BENGALI,
-  URDU,
-  AMHARIC,
-  SWAHILI,
 ];

@@ -5,8 +5,7 @@ import type { WordPart } from "./language-words";
 const MOST_WORDS_OF_PART = 4;
 const LONGEST = 60;
 /** writing in which words stand without blanks between them */
-const UNPARTED =
-  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Thai}\p{Script=Khmer}\p{Script=Lao}\p{Script=Mymr}]/u;
+const UNPARTED = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Thai}]/u;
 const ONE = new Set(["1", "one"]);
 
 /** What a heading of several known words stands for: "pzas/elem" counts one member's bars. */

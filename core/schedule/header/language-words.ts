@@ -1,4 +1,4 @@
-import type { Citation } from "../../standards/citation";
+import type { Provenance } from "../../standards/citation";
 import type { RowWords } from "../cells/row-words.data";
 import type { ColumnKind } from "../column-kind";
 
@@ -31,7 +31,8 @@ export type WordPart =
 /** The words of one language: whole headings, the words that headings are made of, and the words of rows. */
 export interface LanguageWords {
   readonly language: string;
-  readonly cite: Citation;
+  /** of its words, as they stand in bar schedules in the language */
+  readonly provenance: Provenance;
   readonly columns: readonly HeaderWords[];
   readonly parts: Partial<Record<WordPart, readonly string[]>>;
   readonly rows?: readonly RowWords[];

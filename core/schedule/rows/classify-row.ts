@@ -86,8 +86,9 @@ function isSumBySize(row: RowEvidence): boolean {
   if (row.namesUnit && !row.hasSize && !row.hasCount && row.hasNumber) return true;
   if (!row.isAmountOfSize) return false;
   if (row.boundsSizes) return true;
-  const isNoBar = !row.hasMark && !row.hasCount && !row.hasLength && !row.hasShape;
   const isSize = row.readsSize && !row.sizeIsFraction;
+  // a size under the shape, and under the size a sum
+  const isNoBar = !row.hasMark && !row.hasCount && !row.hasLength && (!row.hasShape || !isSize);
   return isNoBar || row.namesUnit || row.all.length === 1 || (!row.hasShape && !isSize);
 }
 

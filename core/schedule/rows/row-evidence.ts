@@ -18,12 +18,13 @@ const MOST_LABELS = 4;
 const LEAST_OF_BAR = 4;
 const LEAST_NUMBERS = 2;
 
-/** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "10 < Ø <= 18": a size, not a count or a length */
+/** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "Ø8 A240": a size, not a count or a length */
 const SIZE_NAMED =
-  /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")$/iu;
+  /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")(?:\s\p{L}{1,3}[ -]?\d{2,3}\p{L}{0,3})?$/iu;
 const SIZES_BOUNDED = /^(?:\p{L}+\s)?(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφd]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
 /** the same in one cell with what there is of it: "Ø8   kg 271" */
 const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
+const TITLE = /^[^\d]{4,}$/;
 const UNIT_OF_SUM = /^(?:kgs?|t|to|tons?|tonnes?|lbs?|m|mt|кг|т|กก|ton)\.?$/i;
 /** size, and length, mass and bars of it, or a unit */
 const MOST_AMOUNTS = 6;
@@ -139,9 +140,12 @@ export class RowEvidence {
   get holdsConcrete(): boolean {
     return this.filled.some((column) => holdsWord("concrete", plainWords(shownText(this.cells[column]))));
   }
-  /** A size is named first, and only numbers and units follow. */
+  /** A size is named first, behind the title of a summary perhaps, and only numbers and units follow. */
   get isAmountOfSize(): boolean {
-    const [first, ...rest] = this.all.map((column) => this.cells[column] ?? null);
+    const cells = this.all.map((column) => this.cells[column] ?? null);
+    const [title, second] = cells;
+    const isTitled = typeof second === "string" && typeof title === "string" && TITLE.test(title);
+    const [first, ...rest] = isTitled && SIZE_NAMED.test(second.trim()) ? cells.slice(1) : cells;
     if (typeof first !== "string" || first.length > LONGEST_SIZE) return false;
     const text = first.trim();
     if (rest.length === 0) return SIZE_AND_AMOUNT.test(text);

@@ -3,11 +3,11 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Albanian. */
 export const ALBANIAN: LanguageWords = {
   language: "Albanian",
-  cite: { document: "column headings of bar schedules in Albanian", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["pozicioni", "shenja"] },
     { kind: "shape", words: ["skica"] },
-    { kind: "grade", words: ["klasa", "klasa e celikut"] },
+    { kind: "grade", words: ["klasa"] },
     { kind: "remark", words: ["shenime", "verejtje"] },
     { kind: "spacing", words: ["hapi", "distanca"] },
   ],

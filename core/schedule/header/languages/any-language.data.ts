@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, any language. */
 export const ANY_LANGUAGE: LanguageWords = {
   language: "any language",
-  cite: { document: "column headings of bar schedules in any language", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "A", words: ["a", "dim a", "leg a", "side a"] },
     { kind: "B", words: ["b", "dim b", "leg b", "side b"] },
@@ -64,7 +64,6 @@ export const ANY_LANGUAGE: LanguageWords = {
       words: [
         "no of bars",
         "number of bars",
-        "nos of bars",
         "bars no",
         "no bars",
         "qty",
@@ -73,15 +72,10 @@ export const ANY_LANGUAGE: LanguageWords = {
         "count",
         "pcs",
         "pieces",
-        "no pcs",
-        "no of pcs",
         "no pieces",
         "no of pieces",
         "nos",
         "no reqd",
-        "no required",
-        "qty reqd",
-        "number off",
         "counts",
         "no off",
         "off",
@@ -97,7 +91,6 @@ export const ANY_LANGUAGE: LanguageWords = {
         "quantite",
         "qte",
         "nombre de barres",
-        "nb de barres",
         "根数",
         "数量",
         "本数",

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Arabic. */
 export const ARABIC: LanguageWords = {
   language: "Arabic",
-  cite: { document: "column headings of bar schedules in Arabic", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "spacing", words: ["المسافة", "التباعد", "تباعد"] },
     { kind: "grade", words: ["نوع الحديد", "الرتبة", "رتبة الحديد"] },

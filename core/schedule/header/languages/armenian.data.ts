@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Armenian. */
 export const ARMENIAN: LanguageWords = {
   language: "Armenian",
-  cite: { document: "column headings of bar schedules in Armenian", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["դիրք", "դիրքը", "պոզ"] },
     { kind: "shape", words: ["էսքիզ", "ձև"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Azerbaijani. */
 export const AZERBAIJANI: LanguageWords = {
   language: "Azerbaijani",
-  cite: { document: "column headings of bar schedules in Azerbaijani", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["movqe"] },
     { kind: "grade", words: ["sinif", "sinfi"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Baltic. */
 export const BALTIC: LanguageWords = {
   language: "Baltic",
-  cite: { document: "column headings of bar schedules in Baltic", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mass", words: ["kogumass"] },
     { kind: "totalLength", words: ["kogupikkus"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Bengali. */
 export const BENGALI: LanguageWords = {
   language: "Bengali",
-  cite: { document: "column headings of bar schedules in Bengali", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["চিহ্ন"] },
     { kind: "shape", words: ["আকৃতি"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Chinese. */
 export const CHINESE: LanguageWords = {
   language: "Chinese",
-  cite: { document: "column headings of bar schedules in Chinese", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["构件", "构件名称", "部位", "构件编号", "部位名称", "楼层", "构件名"] },
     { kind: "mark", words: ["编号", "钢筋编号", "筋号"] },

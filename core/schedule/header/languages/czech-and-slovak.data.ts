@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Czech and Slovak. */
 export const CZECH_AND_SLOVAK: LanguageWords = {
   language: "Czech and Slovak",
-  cite: { document: "column headings of bar schedules in Czech and Slovak", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["konstrukce", "nazev prvku"] },
     { kind: "spacing", words: ["roztec", "vzdalenost"] },

@@ -3,10 +3,10 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Dutch. */
 export const DUTCH: LanguageWords = {
   language: "Dutch",
-  cite: { document: "column headings of bar schedules in Dutch", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["onderdeel", "bouwdeel", "constructiedeel"] },
-    { kind: "mark", words: ["merk", "positie", "pos nr", "staafmerk", "merknummer"] },
+    { kind: "mark", words: ["merk", "positie", "staafmerk", "merknummer"] },
     { kind: "size", words: ["diameter", "kenmiddellijn", "middellijn", "staafdiameter"] },
     { kind: "members", words: ["aantal onderdelen", "aantal elementen", "aantal bouwdelen", "aantal keer"] },
     { kind: "each", words: ["aantal per onderdeel", "per onderdeel", "aantal per element"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Finnish. */
 export const FINNISH: LanguageWords = {
   language: "Finnish",
-  cite: { document: "column headings of bar schedules in Finnish", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["positio", "tunnus", "merkki"] },
     { kind: "member", words: ["rakenneosa", "rakenne"] },

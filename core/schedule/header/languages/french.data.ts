@@ -3,22 +3,15 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, French. */
 export const FRENCH: LanguageWords = {
   language: "French",
-  cite: { document: "column headings of bar schedules in French", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["element", "ouvrage", "partie d ouvrage", "localisation"] },
     { kind: "mark", words: ["repere", "rep", "repere barre", "n repere", "no repere"] },
-    { kind: "size", words: ["diametre", "diam", "ø", "ha", "diametre nominal", "ø nominal"] },
+    { kind: "size", words: ["diametre", "diam", "ø", "ha"] },
     { kind: "grade", words: ["nuance", "acier", "type d acier"] },
     {
       kind: "members",
-      words: [
-        "nombre d elements",
-        "nb elements",
-        "nb d elements",
-        "nombre elements",
-        "nb elem",
-        "nbre d elements",
-      ],
+      words: ["nombre d elements", "nb d elements", "nombre elements", "nb elem", "nbre d elements"],
     },
     {
       kind: "each",
@@ -51,16 +44,15 @@ export const FRENCH: LanguageWords = {
       kind: "unitMass",
       words: ["masse lineique", "poids/m", "poids unitaire", "poids au metre", "masse lin"],
     },
-    { kind: "totalLength", words: ["longueur totale", "longueur cumulee", "long totale", "lg totale"] },
+    { kind: "totalLength", words: ["longueur totale", "longueur cumulee", "lg totale"] },
     { kind: "spacing", words: ["espacement", "esp"] },
-    { kind: "former", words: ["mandrin", "diametre de mandrin", "ø mandrin"] },
+    { kind: "former", words: ["mandrin", "ø mandrin"] },
     { kind: "coating", words: ["revetement"] },
     {
       kind: "pour",
       words: [
         "coulage",
         "coulee",
-        "no de coulee",
         "no coulee",
         "phase de coulage",
         "phase de betonnage",

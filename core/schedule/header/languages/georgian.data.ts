@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Georgian. */
 export const GEORGIAN: LanguageWords = {
   language: "Georgian",
-  cite: { document: "column headings of bar schedules in Georgian", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["პოზ", "პოზიცია"] },
     { kind: "shape", words: ["ესკიზი", "ფორმა"] },

@@ -3,10 +3,10 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, German. */
 export const GERMAN: LanguageWords = {
   language: "German",
-  cite: { document: "column headings of bar schedules in German", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["bauteil", "element", "bauteilbezeichnung", "elementbezeichnung"] },
-    { kind: "mark", words: ["pos nr", "positionsnummer", "positions nr", "pos nummer"] },
+    { kind: "mark", words: ["positionsnummer", "positions nr", "pos nummer"] },
     {
       kind: "size",
       words: ["durchmesser", "ø", "ds", "stab ø", "stabdurchmesser", "ø ds", "durchm", "ø stab"],

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Greek. */
 export const GREEK: LanguageWords = {
   language: "Greek",
-  cite: { document: "column headings of bar schedules in Greek", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["θεση", "αριθμος θεσης", "α/α θεσης", "κωδικος"] },
     { kind: "member", words: ["δομικο στοιχειο", "στοιχειο", "μελος"] },

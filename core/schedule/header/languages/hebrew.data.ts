@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Hebrew. */
 export const HEBREW: LanguageWords = {
   language: "Hebrew",
-  cite: { document: "column headings of bar schedules in Hebrew", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "grade", words: ["סוג פלדה", "סוג ברזל"] },
     { kind: "mark", words: ["מס פריט", "פריט", "סימון"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Hindi, with Nepali and Marathi. */
 export const HINDI: LanguageWords = {
   language: "Hindi, Nepali and Marathi",
-  cite: { document: "column headings of bar schedules in Hindi", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "spacing", words: ["दूरी", "अंतर"] },
     { kind: "grade", words: ["ग्रेड"] },

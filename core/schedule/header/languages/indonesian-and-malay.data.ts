@@ -3,10 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Indonesian and Malay. */
 export const INDONESIAN_AND_MALAY: LanguageWords = {
   language: "Indonesian and Malay",
-  cite: {
-    document: "column headings of bar schedules in Indonesian and Malay",
-    provenance: "common practice",
-  },
+  provenance: "common practice",
   columns: [
     { kind: "grade", words: ["mutu", "mutu baja", "gred"] },
     { kind: "mark", words: ["tanda", "no tulangan", "kode"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Italian. */
 export const ITALIAN: LanguageWords = {
   language: "Italian",
-  cite: { document: "column headings of bar schedules in Italian", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "former", words: ["mandrino", "diametro mandrino", "diametro del mandrino"] },
     { kind: "member", words: ["elemento strutturale", "ubicazione", "struttura"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Japanese. */
 export const JAPANESE: LanguageWords = {
   language: "Japanese",
-  cite: { document: "column headings of bar schedules in Japanese", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["部材", "部位", "部材名"] },
     { kind: "mark", words: ["番号", "鉄筋番号", "符号", "記号", "加工番号", "鉄筋記号"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Kazakh. */
 export const KAZAKH: LanguageWords = {
   language: "Kazakh",
-  cite: { document: "column headings of bar schedules in Kazakh", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["белгі", "белгісі"] },
     { kind: "shape", words: ["нобай", "пішіні"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Korean. */
 export const KOREAN: LanguageWords = {
   language: "Korean",
-  cite: { document: "column headings of bar schedules in Korean", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["부재", "부재명", "위치", "부위", "구조물"] },
     { kind: "mark", words: ["철근번호", "부호", "기호", "마크"] },

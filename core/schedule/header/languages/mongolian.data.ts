@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Mongolian. */
 export const MONGOLIAN: LanguageWords = {
   language: "Mongolian",
-  cite: { document: "column headings of bar schedules in Mongolian", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["байрлал", "дугаар", "марк"] },
     { kind: "shape", words: ["хэлбэр"] },

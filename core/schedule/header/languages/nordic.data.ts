@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Nordic. */
 export const NORDIC: LanguageWords = {
   language: "Nordic",
-  cite: { document: "column headings of bar schedules in Nordic", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["bygningsdel", "byggdel", "konstruktionsdel", "konstruksjon"] },
     { kind: "mark", words: ["littera", "lnr", "pos nr", "stang nr", "merke", "numer"] },

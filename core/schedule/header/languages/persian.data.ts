@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Persian. */
 export const PERSIAN: LanguageWords = {
   language: "Persian",
-  cite: { document: "column headings of bar schedules in Persian", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "grade", words: ["نوع فولاد", "رده", "نوع میلگرد"] },
     { kind: "mark", words: ["شماره", "پوزیسیون", "تیپ", "علامت"] },

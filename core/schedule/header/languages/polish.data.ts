@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Polish. */
 export const POLISH: LanguageWords = {
   language: "Polish",
-  cite: { document: "column headings of bar schedules in Polish", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["nazwa elementu", "element konstrukcji", "pozycja konstrukcji"] },
     { kind: "mark", words: ["nr preta", "numer preta", "nr poz", "pozycja"] },

@@ -3,17 +3,17 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Portuguese. */
 export const PORTUGUESE: LanguageWords = {
   language: "Portuguese",
-  cite: { document: "column headings of bar schedules in Portuguese", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     {
       kind: "former",
       words: ["pino", "pino de dobra", "pino de dobramento", "diametro do pino", "diametro do mandril"],
     },
     { kind: "mark", words: ["pos n", "no da barra", "no da posicao"] },
-    { kind: "size", words: ["bitola", "bit", "bitola nominal", "diam nominal", "ø nominal"] },
+    { kind: "size", words: ["bitola", "bit", "bitola nominal", "ø nominal"] },
     {
       kind: "members",
-      words: ["no de pecas", "no pecas", "repeticoes", "no de repeticoes", "elementos iguais", "vezes"],
+      words: ["no pecas", "repeticoes", "no de repeticoes", "elementos iguais", "vezes"],
     },
     {
       kind: "each",
@@ -21,7 +21,7 @@ export const PORTUGUESE: LanguageWords = {
     },
     {
       kind: "total",
-      words: ["quantidade total", "quant total", "no total", "no barras", "no de barras", "no de ferros"],
+      words: ["quantidade total", "quant total", "no total", "no de barras", "no de ferros"],
     },
     {
       kind: "length",

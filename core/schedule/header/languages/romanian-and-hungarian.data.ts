@@ -3,10 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Romanian and Hungarian. */
 export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
   language: "Romanian and Hungarian",
-  cite: {
-    document: "column headings of bar schedules in Romanian and Hungarian",
-    provenance: "common practice",
-  },
+  provenance: "common practice",
   columns: [
     {
       kind: "grade",

@@ -3,10 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Russian and Ukrainian. */
 export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
   language: "Russian and Ukrainian",
-  cite: {
-    document: "column headings of bar schedules in Russian and Ukrainian",
-    provenance: "common practice",
-  },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["элемент", "марка элемента", "наименование элемента", "конструкция"] },
     { kind: "mark", words: ["поз", "позиция", "марка", "no поз", "пазіцыя"] },
@@ -21,7 +18,7 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
     { kind: "mass", words: ["масса", "общая масса", "вес", "масса всего"] },
     {
       kind: "pieceMass",
-      words: ["масса ед", "масса ед кг", "масса 1 шт", "масса одного", "маса од", "маса од кг"],
+      words: ["масса ед", "масса ед кг", "масса одного", "маса од", "маса од кг"],
     },
     {
       kind: "unitMass",

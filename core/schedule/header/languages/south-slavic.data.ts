@@ -3,10 +3,9 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, South Slavic. */
 export const SOUTH_SLAVIC: LanguageWords = {
   language: "South Slavic",
-  cite: { document: "column headings of bar schedules in South Slavic", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "unitMass", words: ["jedinicna masa", "jedinicna tezina", "jed masa"] },
-    { kind: "totalLength", words: ["lgn"] },
     { kind: "mark", words: ["pozicija", "poz", "oznaka", "ознака", "позиция", "позиција"] },
     { kind: "member", words: ["element", "naziv elementa"] },
     { kind: "size", words: ["fi", "profil"] },

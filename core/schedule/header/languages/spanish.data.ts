@@ -3,18 +3,17 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Spanish. */
 export const SPANISH: LanguageWords = {
   language: "Spanish",
-  cite: { document: "column headings of bar schedules in Spanish", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     {
       kind: "former",
       words: ["mandril", "mandril de doblado", "diametro de mandril", "diametro del mandril", "diam mandril"],
     },
     { kind: "mark", words: ["no de posicion", "marca de barra", "ref barra", "barra no"] },
-    { kind: "size", words: ["diametro nominal", "diam nominal", "tipo y diametro"] },
+    { kind: "size", words: ["diametro nominal"] },
     {
       kind: "members",
       words: [
-        "no piezas",
         "no de piezas",
         "numero de piezas",
         "no elementos",
@@ -31,10 +30,8 @@ export const SPANISH: LanguageWords = {
       words: [
         "no por pieza",
         "no por elemento",
-        "no/el",
         "no per el",
         "no/elem",
-        "barras por elemento",
         "barras por pieza",
         "no barras por elemento",
         "unidades por elemento",
@@ -44,7 +41,7 @@ export const SPANISH: LanguageWords = {
     },
     {
       kind: "total",
-      words: ["no total", "no barras", "no de barras", "cantidad total", "cant total", "total barras"],
+      words: ["cantidad total", "cant total", "total barras"],
     },
     {
       kind: "length",
@@ -52,7 +49,6 @@ export const SPANISH: LanguageWords = {
         "long unitaria",
         "long unit",
         "longitud de corte",
-        "long corte",
         "long de corte",
         "longitud de barra",
         "longitud parcial",
@@ -85,7 +81,7 @@ export const SPANISH: LanguageWords = {
     { kind: "remark", words: ["observacion", "comentarios", "nota"] },
     {
       kind: "size",
-      words: ["var no", "varilla no", "no de varilla", "numero de varilla", "num varilla", "varilla"],
+      words: ["var no", "varilla no", "numero de varilla", "num varilla", "varilla"],
     },
     { kind: "spacing", words: ["espaciado"] },
     { kind: "size", words: ["var #", "varilla #"] },

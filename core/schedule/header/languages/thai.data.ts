@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Thai. */
 export const THAI: LanguageWords = {
   language: "Thai",
-  cite: { document: "column headings of bar schedules in Thai", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "grade", words: ["ชั้นคุณภาพ", "เกรด"] },
     { kind: "mark", words: ["หมายเลข", "เครื่องหมาย", "เบอร์"] },

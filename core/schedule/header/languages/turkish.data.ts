@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings, Turkish. */
 export const TURKISH: LanguageWords = {
   language: "Turkish",
-  cite: { document: "column headings of bar schedules in Turkish", provenance: "common practice" },
+  provenance: "common practice",
   columns: [
     { kind: "member", words: ["eleman", "yapi elemani", "aciklama", "imalat"] },
     { kind: "mark", words: ["poz no", "poz", "poz numarasi", "demir no"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Uzbek. */
 export const UZBEK: LanguageWords = {
   language: "Uzbek",
-  cite: { document: "column headings of bar schedules in Uzbek", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["pozitsiya", "belgi"] },
     { kind: "shape", words: ["shakl", "shakli", "eskiz"] },

@@ -3,7 +3,7 @@ import type { LanguageWords } from "../language-words";
 /** Column headings and words of rows, Vietnamese. */
 export const VIETNAMESE: LanguageWords = {
   language: "Vietnamese",
-  cite: { document: "column headings of bar schedules in Vietnamese", provenance: "memory" },
+  provenance: "memory",
   columns: [
     { kind: "mark", words: ["so hieu", "ky hieu", "so hieu thanh"] },
     { kind: "member", words: ["ten cau kien", "cau kien", "bo phan"] },

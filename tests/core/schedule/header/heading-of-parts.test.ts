@@ -40,8 +40,8 @@ describe("headingOfParts", () => {
 describe("the words of each language", () => {
   it("should be one file a language, each with its source", () => {
     expect(new Set(LANGUAGES.map(({ language }) => language)).size).toBe(LANGUAGES.length);
-    for (const { language, cite } of LANGUAGES) {
-      expect(["common practice", "memory"], language).toContain(cite.provenance);
+    for (const { language, provenance } of LANGUAGES) {
+      expect(["common practice", "memory"], language).toContain(provenance);
     }
   });
 

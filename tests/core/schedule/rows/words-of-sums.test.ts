@@ -41,8 +41,8 @@ const SUMS: readonly string[] = [
     "Cəmi",
     "Барлығы",
   ],
-  ...["Jami", "Gjithsej", "Вкупно", "Samtals", "Total paġna 2", "សរុប", "ລວມ", "စုစုပေါင်း", "Нийт", "जम्मा"],
-  ...["کل میزان", "মোট", "ድምር", "Jumla", "Усяго", "एकूण"],
+  ...["Jami", "Gjithsej", "Вкупно", "Samtals", "Total paġna 2", "Нийт", "जम्मा"],
+  ...["মোট", "Усяго", "एकूण"],
 ];
 
 const CARRIED: readonly string[] = [
