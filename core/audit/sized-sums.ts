@@ -183,12 +183,17 @@ function sizeOfLine(
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
     if (bandOf(size) !== null) return { size, at: column };
-    // a number with decimals is what a metre weighs, or a sum
-    if (typeof cell === "number" && !Number.isInteger(cell)) return null;
+    // a number with decimals is what a metre weighs, or a sum, unless bars of the list are of that diameter
+    if (typeof cell === "number" && !Number.isInteger(cell) && !isDiameter(cell, sheet)) return null;
     if (namesBar(size, sheet, standard)) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;
+}
+
+/** 6.3 and 12.5 mm, as Brazil rolls them. */
+function isDiameter(value: number, { bars }: SheetFacts): boolean {
+  return bars.some(({ diameter }) => diameter === value);
 }
 
 /** A size, and of a bar of the list where the block stands beside it: "CA-50" before it is a grade. */

@@ -8,6 +8,7 @@ import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
 import { median, numberIn, parsed, type Sample } from "./column-sample";
 
+const FEET = /\d\s*(?:'|ft\b|feet)|^\d+\s*-\s*\d/i;
 const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
 
 /** The unit of a column of lengths, and how it was found. */
@@ -117,7 +118,13 @@ export function dimensionUnit(
 const MOST_SHORT = 0.42;
 const MOST_OFF_UNIT = 0.2;
 
-export function isFeetInches(sample: Sample, unit: ColumnUnit, standard: Standard): boolean {
+export function isFeetInches(
+  sample: Sample,
+  { unit, said }: { readonly unit: ColumnUnit; readonly said: ColumnUnit | null },
+  standard: Standard,
+): boolean {
+  // the head says inches, and "5 1/4" beside a bare 6 are no feet
+  if (said === "in" && !sample.texts.some((text) => FEET.test(text))) return false;
   if (unit !== "in" && unit !== "ft" && standard.unit !== "in") {
     return sample.texts.length > 0 && (share(sample, /'|"|\d\s*ft\b/i) >= 0.5 || isDashed(sample));
   }

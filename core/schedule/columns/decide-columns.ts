@@ -93,7 +93,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     const own = commaOfColumn(column, sample, comma);
     const byLength = dimensionUnit(column, block, rows, lengths, own);
     const decided = unitOf(column, sample, own, standard, { byLength, said });
-    const feetInches = isFeetInches(sample, decided.unit, standard);
+    const feetInches = isFeetInches(sample, { unit: decided.unit, said: column.unit }, standard);
     lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });
     units.set(column.kind, decided);
     note(column, decided);

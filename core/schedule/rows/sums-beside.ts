@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import type { SummaryBlock, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import type { CommaUse } from "../cells/read-number-text";
+import { ROUND_STEEL } from "../evidence/evidence.data";
 import { sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell, Sheet } from "../sheet";
@@ -198,7 +199,9 @@ function sizeAmong(cells: readonly Cell[], columns: readonly number[], standard:
 
 function isSize(cell: Cell, standard: Standard, hasWords: boolean): boolean {
   if (typeof cell === "string") return sizeNamed(cell, standard) !== null;
-  return !hasWords && typeof cell === "number" && sizeNamed(String(cell), standard) !== null;
+  if (hasWords || typeof cell !== "number") return false;
+  const isMetric = !Number.isInteger(cell) && ROUND_STEEL.value.diameters.includes(cell);
+  return isMetric || sizeNamed(String(cell), standard) !== null;
 }
 
 function columnsFilled(cells: readonly Cell[], left: number, right: number): number[] {
