@@ -291,9 +291,7 @@ function reportOf(state: AuditState, audited = auditedSheets(state)): AuditRepor
   });
   const { isStandardAssumed, isStandardNamed } = context;
   const isAsked = isStandardAssumed && !isStandardNamed && told.some(asksForStandard);
-  const bySheet = withWhatFollows(told, context.standard).map((all) =>
-    isAsked ? withoutOpenFixes(all) : all,
-  );
+  const bySheet = withWhatFollows(told, context.standard).map((all) => (isAsked ? all.map(asOpen) : all));
   const asksOnce = new Set(state.rules.filter((rule) => rule.asksOnce === true).map(({ code }) => code));
   const grouped = sheets.map(({ facts }, index) =>
     withOneCause(bySheet[index] ?? [], facts.bars.length, asksOnce, facts.sheet.isTurned).filter(
@@ -333,11 +331,21 @@ function asksForStandard({ told }: ToldSheet): boolean {
   return told.some(({ code }) => code === anotherDocumentNamed.code);
 }
 
-/** No change of the steel is offered while it is asked which document the sheet goes by. */
-function withoutOpenFixes(findings: readonly Finding[]): readonly Finding[] {
-  return findings.map((finding) =>
-    finding.fix === null || finding.fix.safety === "safe" ? finding : { ...finding, fix: null },
-  );
+const OF_DOCUMENT = /^(?:BEND|LEN|SHAPE)\d/;
+
+/**
+ * While it is asked which document the sheet goes by, what the one in force prints of legs, hooks, formers and lengths
+ * is certain of no bar, and no change of the steel is offered.
+ */
+function asOpen(finding: Finding): Finding {
+  const rests = OF_DOCUMENT.test(finding.code) && finding.cite?.provenance === "published";
+  const isFixKept = finding.fix === null || finding.fix.safety === "safe";
+  if (!rests && isFixKept) return finding;
+  return {
+    ...finding,
+    outcome: rests ? "unsure" : finding.outcome,
+    fix: isFixKept ? finding.fix : null,
+  };
 }
 
 /** What a standard that nobody chose would say of a sheet that shows no sign of it. */

@@ -152,7 +152,8 @@ function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
     best = measure;
     most = agreeing;
   }
-  return most >= FEWEST && most >= SHARE * line.sums.length ? best : null;
+  const of = line.sums.length;
+  return (most >= FEWEST && most >= SHARE * of) || (most > FEWEST && most * 2 >= of) ? best : null;
 }
 
 /** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */

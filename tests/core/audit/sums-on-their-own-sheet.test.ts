@@ -5,8 +5,14 @@ import { isRefusal } from "../../../core/units/refusal";
 
 type Rows = readonly (readonly Cell[])[];
 
+interface Said {
+  readonly told: readonly string[];
+  readonly notes: readonly string[];
+  readonly ofList: readonly string[];
+}
+
 /** What is told of the sheet of sums above a note, and the book's notes on it. */
-function said(list: Rows, sums: Rows, isFirst = false): { told: string[]; notes: string[] } {
+function said(list: Rows, sums: Rows, isFirst = false): Said {
   const sheets = [sheetFromRows("List", list), sheetFromRows("Sums", sums)];
   if (isFirst) sheets.reverse();
   const [checked] = checkBooks(
@@ -22,9 +28,13 @@ function said(list: Rows, sums: Rows, isFirst = false): { told: string[]; notes:
   );
   if (checked === undefined || isRefusal(checked)) throw new Error("the book was not read");
   const { report, notes } = checked;
-  const told = report.findings.filter(({ sheet, severity }) => sheet === "Sums" && severity !== "note");
+  const toldOf = (name: string): readonly string[] =>
+    report.findings
+      .filter(({ sheet, severity }) => sheet === name && severity !== "note")
+      .map(({ cell, message }) => `${cell}: ${message}`);
   return {
-    told: told.map(({ cell, message }) => `${cell}: ${message}`),
+    told: toldOf("Sums"),
+    ofList: toldOf("List"),
     notes: notes.filter((note) => note.includes('"Sums"')),
   };
 }
@@ -52,7 +62,7 @@ describe("sums on a sheet of their own", () => {
 
   it("should be silent where rows, columns and the bars agree, wherever the sheet stands", () => {
     for (const isFirst of [false, true])
-      expect(said(TURKISH, turkish(47.4), isFirst)).toEqual({
+      expect(said(TURKISH, turkish(47.4), isFirst)).toMatchObject({
         told: [],
         notes: ['sheet "Sums" lists no bars: it is read for its sums by size alone'],
       });
@@ -123,5 +133,53 @@ describe("sums on a sheet of their own", () => {
       ["Ø16", 840],
     ];
     expect(said(TURKISH, prices).told).toEqual([]);
+  });
+});
+
+describe("sums beside a list", () => {
+  it("should hold sizes with decimals against the bars, as Brazil rolls them", () => {
+    // metres by hand: 10 x 4 = 40, 20 x 1.5 = 30, 12 x 5 = 60, 8 x 2 = 16
+    const list = (twelve: number): Rows => [
+      ["N", "Ø (mm)", "Quant.", "Comprimento (m)", "Total (m)", null, "Ø (mm)", "Comprimento total (m)"],
+      [1, 12.5, 10, 4, 40, null, 6.3, 30],
+      [2, 6.3, 20, 1.5, 30, null, 10, 60],
+      [3, 10, 12, 5, 60, null, 12.5, twelve],
+      [4, 16, 8, 2, 16, null, 16, 16],
+    ];
+    const told = (twelve: number) => said(list(twelve), [["Notas"]]).ofList.filter((one) => /^H/.test(one));
+    expect(told(40)).toEqual([]);
+    expect(told(64)).toEqual(["H4: the length of 12.5 is given as 64, but the bars of the list make 40"]);
+  });
+
+  it("should hold sums in a column of their own against the bars where most are theirs", () => {
+    // kg by hand: 44.4 + 31.6 = 76, 158 + 47.4 = 205.4, 213.12
+    const list = (second: number): Rows => [
+      ["Eleman", "Poz", "Çap", "Adet", "Boy (m)", "Ağırlık (kg)", "Açıklama"],
+      ["K1", 1, "Ø12", 20, 2.5, 44.4],
+      ["K1", 2, "Ø8", 50, 1.6, 31.6],
+      ["K1 toplamı", null, null, null, null, null, 76],
+      ["T1", 3, "Ø16", 20, 5, 158],
+      ["T1", 4, "Ø8", 100, 1.2, 47.4],
+      ["T1 toplamı", null, null, null, null, null, second],
+      ["D1", 5, "Ø12", 60, 4, 213.12],
+      ["D1 toplamı", null, null, null, null, null, 213.12],
+    ];
+    const told = (second: number) => said(list(second), [["Notlar"]]).ofList.filter((one) => /^G/.test(one));
+    expect(told(205.4)).toEqual([]);
+    expect(told(250.4)).toEqual(["G7: the line gives 250.4 for mass, but the bars above add up to 205.4"]);
+  });
+
+  it("should take no line of a summary under mark or shape for a bar", () => {
+    // kg by hand: 20 x 1.6 x 0.888 = 28.416, 12 x 3 x 1.58 = 56.88
+    const list: Rows = [
+      ["Posizione", "Sagoma", "Ø", "Lunghezza (m)", "N. ferri", "Peso (kg)"],
+      [1, "160", "Ø12", 1.6, 20, 28.4],
+      [2, "15-270-15", "Ø16", 3, 12, 56.9],
+      ["somma", null, null, null, null, 85.3],
+      [],
+      ["riepilogo", "Ø12", 28.4, "kg"],
+      [null, "Ø16 B450C", 56.9, "kg"],
+    ];
+    expect(said(list, [["Note"]]).ofList).toEqual([]);
   });
 });
