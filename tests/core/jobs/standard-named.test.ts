@@ -62,6 +62,22 @@ describe("where nobody chose a standard", () => {
     expect(checked(named).findings.map(({ code }) => code)).toContain("STANDARD103");
   });
 
+  it("tells no leg as certainly short while it is asked which document the sheet goes by", () => {
+    // BS 8666 Table 2 wants 115 mm at the end of a link of 8 mm (published); the list is to another document
+    const rows: Cell[][] = [
+      ["Tunnus", "Ø", "kpl", "Muoto", "a", "b", "c", "Pituus (mm)"],
+      ["P1", "T12", 10, "00", 2600, null, null, 2600],
+      ["P2", "T8", 20, "51", 240, 240, 110, 1180],
+    ];
+    const outcomesOf = (title: string) => {
+      const read = (name: string) => sheetFromRows(name, [[title], [], ...rows]);
+      const { findings } = checked({ ...bookOf([title]), read });
+      return findings.filter(({ code }) => code === "BEND103").map(({ outcome }) => outcome);
+    };
+    expect(outcomesOf("Muodot ISO 3766")).toEqual(["unsure"]);
+    expect(outcomesOf("Muodot BS 8666")).toEqual(["broken"]);
+  });
+
   it("asks where two documents contradict each other, and goes by the default", () => {
     const book = bookOf(["Bars to IS 2502", "Bars to AS 3600"]);
     expect(checked(book).standard.id).toBe("BS8666:2005");
