@@ -5,8 +5,9 @@ import { LONGEST_WORDS } from "./cells/longest-text";
 import { sizeCellReader } from "./cells/read-size-cell";
 import { isWord, plainWords } from "./cells/row-words";
 import { UNIT_OF_LENGTHS } from "./columns/unit-in-title";
+import { MOST_ROWS } from "./header/find-header";
 import { knownWords } from "./header/known-words";
-import { recogniseHeader } from "./header/recognise-header";
+import { type HeaderMeaning, recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
 import { plainBar } from "./rows/stored-bar";
 import type { Cell, Sheet } from "./sheet";
@@ -18,7 +19,7 @@ const MOST_LOOKED = 400;
 const USUAL = 0.5;
 
 const SIZE =
-  /(?:\u00d8|#|(?<![\p{L}\d])\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})|(?<![\d.,])\d{1,2}\s?mm(?:\s?(?:\u00d8|dia|\u03c6)(?!\p{L})|(?=\s*[x*]))/gu;
+  /(?:\u00d8|#|(?:(?<![\p{L}\d])|(?<=(?:^|[\s(;,-])\d{1,4}))\p{Lu}{1,3})\s?\d{1,2}(?:[.,]\d)?(?![\d\p{L}])|(?<!\d)\d{2}M(?!\p{L})|(?<![\d.,])\d{1,2}\s?mm(?:\s?(?:\u00d8|dia|\u03c6)(?!\p{L})|(?=\s*[x*]))/gu;
 /** "L=210", "C=245" (comprimento): the letter alone, or with its sign where it could be a dimension */
 const LENGTH =
   /(?<![\p{L}\d])(?:[Ll]\s*[=:]?|(?:C|Lg|lg|long|compr?)\.?\s*[=:])\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|m)?(?![\p{L}\d])/u;
@@ -43,8 +44,9 @@ const HEADS: Readonly<Record<(typeof FIELDS)[number], string>> = {
   length: "Cut length",
 };
 
-/** what heads the joined texts themselves, where their own head would make them a count */
+/** what heads the joined texts themselves, where their own head would make them one of the parts */
 const OF_JOINED = "Serial";
+const OF_JOINED_KINDS: ReadonlySet<string> = new Set(["each", "total", "members", "size", "length"]);
 
 /** A sheet whose joined texts stand apart in columns of their own behind the last, and the column that they came from. */
 export interface SplitJoined {
@@ -95,26 +97,34 @@ function splitAt(
   const found = bars.filter((bar) => bar !== null);
   const first = bars.findIndex((bar) => bar !== null);
   const headRow = headerRow(looked, first);
+  const headTop = topOfHeader(looked, headRow, from);
   const headed = looked[headRow] ?? [];
   const isHeaded = knownWords(headed) > 1;
-  const named = headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell)?.kind : null));
+  const meanings = headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell) : null));
+  const named = meanings.map((meaning) => meaning?.kind);
   const own = named[from];
   const kinds = new Set(named.filter((_, column) => column !== from));
   // beside a column of members, and no other of counts, the joined count is that of one: so it is where its head says so
   const isOfOne = kinds.has("members") && !kinds.has("each") && (own === "each" || !kinds.has("total"));
+  // one that is all members' bars is a total of its own beside members and what each has
+  const isOfAll = countsAll(looked, meanings, bars);
   const isCounted = kinds.has("each") || kinds.has("total") || kinds.has("members");
-  const isCountHead = own === "each" || own === "total";
+  const isJoinedHead = own !== undefined && OF_JOINED_KINDS.has(own);
   const fields = FIELDS.filter((field) => {
     // a column of its own says it already
-    if (isHeaded && (field === "mark" || (field === "count" && isCounted && !isOfOne))) return false;
+    if (isHeaded && (field === "mark" || (field === "count" && isCounted && !isOfOne && !isOfAll)))
+      return false;
     return found.filter((bar) => bar[field] !== null).length >= USUAL * found.length;
   });
-  const unit = unitOfLengths(looked.slice(0, Math.max(first, 0)));
+  // the other heads of the list speak of their own columns
+  const heads = looked.slice(headTop, headRow + 1).map((cells) => [cells[from] ?? null]);
+  const titles = isHeaded ? [...looked.slice(0, headTop), ...heads] : looked.slice(0, Math.max(first, 0));
+  const unit = unitOfLengths(titles);
   const isOfMembers =
     isOfOne ||
     looked.some((cells) => typeof cells[from] === "string" && (readHeading(cells[from]).members ?? 1) > 1);
   const words = isOfMembers ? { ...HEADS, count: "No. in each" } : HEADS;
-  const heads = fields.map(
+  const headsOfParts = fields.map(
     (field) => words[field] + (field === "length" && unit !== null ? ` (${unit})` : ""),
   );
   // without words over the list its looks tell the rest, where another column counts the bars
@@ -122,8 +132,11 @@ function splitAt(
   const rowCells = (row: number): readonly Cell[] => {
     const cells = [...cellsOf(row)];
     while (cells.length < width) cells.push(null);
-    if (row === headRow && hasHeads)
-      return [...cells.map((cell, column) => (column === from && isCountHead ? OF_JOINED : cell)), ...heads];
+    if (row >= headTop && row <= headRow && hasHeads)
+      return [
+        ...cells.map((cell, column) => (column === from && isJoinedHead ? OF_JOINED : cell)),
+        ...headsOfParts,
+      ];
     const bar = row < bars.length ? (bars[row] ?? null) : barOf(cells[from]);
     return bar === null ? cells : [...cells, ...fields.map((field) => bar[field])];
   };
@@ -138,12 +151,44 @@ function splitAt(
       columnCount: width + fields.length,
       cell: (row, column) => rowCells(row)[column] ?? null,
       rowCells,
+      // merges downwards are filled already; a head over several columns is still asked for
+      ...(sheet.merges === undefined
+        ? {}
+        : { merges: sheet.merges.filter(({ bottom, right }) => bottom <= headRow && right < width) }),
       ...(sheet.beside === undefined ? {} : { beside: sheet.beside }),
       ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
       isHiddenRow: (row) => sheet.isHiddenRow?.(row) ?? false,
       isStruckThrough: (row, column) => sheet.isStruckThrough?.(row, Math.min(column, width - 1)) ?? false,
     },
   };
+}
+
+/** The first of the rows of words that head the list with this one: they stand right above it and name its columns. */
+function topOfHeader(rows: readonly (readonly Cell[])[], headRow: number, from: number): number {
+  let top = headRow;
+  while (top > 0 && headRow - top < MOST_ROWS - 1) {
+    const cells = rows[top - 1] ?? [];
+    if (knownWords(cells) < 2 || typeof cells[from] !== "string") break;
+    top -= 1;
+  }
+  return top;
+}
+
+/** In most rows the joined count is members times what each has. */
+function countsAll(
+  rows: readonly (readonly Cell[])[],
+  meanings: readonly (HeaderMeaning | null)[],
+  bars: readonly (JoinedBar | null)[],
+): boolean {
+  const members = meanings.findIndex((meaning) => meaning?.kind === "members");
+  const each = meanings.findIndex((meaning) => meaning?.kind === "each" || meaning?.otherwise === "each");
+  if (members < 0 || each < 0) return false;
+  const counted = bars.flatMap((bar, row) => (bar === null || bar.count === null ? [] : [{ bar, row }]));
+  const kept = counted.filter(({ bar, row }) => {
+    const [sets, pieces] = [rows[row]?.[members], rows[row]?.[each]];
+    return typeof sets === "number" && typeof pieces === "number" && bar.count === sets * pieces;
+  });
+  return kept.length > 0 && kept.length >= USUAL * counted.length;
 }
 
 /** The row of words over the first bar, else a blank one there, else the one right above. */

@@ -1,8 +1,9 @@
 import { cleanText } from "../cells/clean-text";
 import type { CommaUse } from "../cells/read-number-text";
+import { isWord, plainWords } from "../cells/row-words";
 import type { HeaderBlock } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
-import { readHeading } from "../rows/read-heading";
+import { isHeadingText, readHeading } from "../rows/read-heading";
 import type { Cell } from "../sheet";
 import { numberIn } from "./column-sample";
 
@@ -34,6 +35,7 @@ type Whose = "each" | "total" | "open" | null;
  */
 export function countUnderHeadings(
   block: HeaderBlock,
+  /** whole ones: sums may stand to the right of the columns */
   rows: readonly (readonly Cell[])[],
   comma: CommaUse,
   asked: AskedOfCount,
@@ -59,7 +61,7 @@ export function countUnderHeadings(
   if (headings.some((one) => isTimesBeside(asked.beside, one, comma))) return "each";
   if (isSumOfSubTotals(read, comma)) return "total";
   const isApart = areApart(sums);
-  const bySums = isApart ? byFigures(read, sumsBelow([...below, ...asked.beside], summed, comma)) : null;
+  const bySums = isApart ? byFigures(read, sumsBelow(read, asked, summed, comma)) : null;
   const meaning = recogniseHeader(counted.header);
   const isOpen = meaning === null || meaning.weak;
   if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
@@ -72,13 +74,13 @@ const areApart = ({ one, all }: Sums): boolean => one > 0 && all / one >= 1 + AP
 
 function isOfAll(
   read: ReadHeadings,
-  { beside }: AskedOfCount,
+  asked: AskedOfCount,
   summed: readonly number[],
   comma: CommaUse,
 ): boolean {
   if (!areApart(read.sums)) return false;
   if (isSumOfSubTotals(read, comma)) return true;
-  return byFigures(read, sumsBelow([...read.below, ...beside], summed, comma)) === "total";
+  return byFigures(read, sumsBelow(read, asked, summed, comma)) === "total";
 }
 
 /** The last sum is that of the sub-totals as they stand, and most of these are those of their rows as they stand. */
@@ -111,6 +113,8 @@ interface ReadHeadings {
   readonly headings: readonly {
     readonly members: number;
     readonly one: number;
+    /** kg of one member, where its rows are summed by lengths */
+    readonly kg: number;
     /** the number that stands alone in the first line under its rows */
     readonly subTotal: number | null;
   }[];
@@ -140,7 +144,7 @@ function readHeadings(
   };
   const sums = { one: 0, all: 0 };
   const bySize = new Map<string, Sums>();
-  const headings = [{ members: ofList ?? 1, one: 0, subTotal: null as number | null }];
+  const headings = [{ members: ofList ?? 1, one: 0, kg: 0, subTotal: null as number | null }];
   let below: (readonly Cell[])[] = [];
   const add = (cells: readonly Cell[], amount: number, members: number): void => {
     const key = String(cells[size] ?? "");
@@ -153,11 +157,14 @@ function readHeadings(
     below = [];
   };
   for (const cells of rows) {
-    const texts = cells.filter((cell) => typeof cell === "string" && cell.trim() !== "");
-    const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "").length;
-    if (filled === 1 && texts.length === 1) {
-      const { members } = readHeading(cleanText(String(texts[0])));
-      headings.push({ members: members ?? ofList ?? 1, one: 0, subTotal: null });
+    const alone = aloneIn(cells, block.right);
+    const lone = alone === null ? null : cells[alone];
+    if (alone !== null && typeof lone === "string") {
+      const text = cleanText(lone);
+      // what groups the bars of one member, or says something of them, ends nothing
+      if (!namesMember(text, alone, block)) continue;
+      const { members } = readHeading(text);
+      headings.push({ members: members ?? ofList ?? 1, one: 0, kg: 0, subTotal: null });
       continue;
     }
     const heading = headings[headings.length - 1] as (typeof headings)[number];
@@ -166,6 +173,7 @@ function readHeadings(
     const isWhole = count !== null && count > 0;
     if (isWhole && (isSummed ? isBar(block, cells, amount / count, comma) : amount > 0)) {
       heading.one += amount;
+      heading.kg += kgOf(cells, count);
       add(cells, amount, heading.members);
       continue;
     }
@@ -182,6 +190,26 @@ function readHeadings(
   }
   return { headings, sums, bySize, below };
 }
+
+/** The only column of the table in which something stands; null where none or several are filled. */
+function aloneIn(cells: readonly Cell[], right: number): number | null {
+  let alone: number | null = null;
+  for (let column = 0; column <= Math.min(right, cells.length - 1); column += 1) {
+    const cell = cells[column];
+    if (cell === null || cell === undefined || cell === "") continue;
+    if (alone !== null) return null;
+    alone = column;
+  }
+  return alone;
+}
+
+/** As the rows are read afterwards. */
+function namesMember(text: string, column: number, { columns, left }: HeaderBlock): boolean {
+  const isNamed = columns.some((one) => NAMES.has(one.kind) && one.column === column);
+  return !isWord("group", plainWords(text)) && isHeadingText(text, column <= left + 1 || isNamed);
+}
+
+const NAMES: ReadonlySet<string> = new Set(["member", "mark"]);
 
 /** What the figures below and beside the list show of its sums: those of its sizes first, then those of all. */
 function byFigures({ bySize, sums }: ReadHeadings, found: readonly number[]): "each" | "total" | null {
@@ -218,7 +246,7 @@ const CLEARLY = 4;
 /** The amount of one member stands in a line beside the list, and that of all of them in the same line. */
 function isTimesBeside(
   beside: readonly (readonly Cell[])[],
-  { members, one }: { readonly members: number; readonly one: number },
+  { members, one, kg }: ReadHeadings["headings"][number],
   comma: CommaUse,
 ): boolean {
   if (members < 2 || !(one > 0)) return false;
@@ -226,7 +254,7 @@ function isTimesBeside(
     const numbers = cells.flatMap((cell) => numberIn(cell, comma) ?? []);
     const isThere = (expected: number): boolean =>
       numbers.some((value) => Math.abs(value / expected - 1) <= NEAR);
-    return isThere(one) && isThere(one * members);
+    return [one, kg].some((amount) => amount > 0 && isThere(amount) && isThere(amount * members));
   });
 }
 
@@ -240,21 +268,30 @@ function isMarked({ columns }: HeaderBlock, cells: readonly Cell[]): boolean {
   return isFilled("mark") && isFilled("size");
 }
 
-/** What stands below the last bar: each number, those of a line under the summed columns together, and each column. */
+/**
+ * What stands below the last bar: each number, those of a line under the summed columns together, and each column. Lines
+ * that say again what one member takes are added up by nobody.
+ */
 function sumsBelow(
-  rows: readonly (readonly Cell[])[],
+  { below, headings }: ReadHeadings,
+  { beside }: AskedOfCount,
   summed: readonly number[],
   comma: CommaUse,
 ): readonly number[] {
   const columns = new Map<number, number>();
   const found: number[] = [];
-  for (const cells of rows) {
+  const ofOne = headings.filter(({ members, one }) => members > 1 && one > 0);
+  for (const cells of [...below, ...beside]) {
     let across = 0;
+    const saysOne = cells.some((cell) => {
+      const value = numberIn(cell, comma);
+      return value !== null && ofOne.some(({ one }) => Math.abs(value / one - 1) <= NEAR);
+    });
     cells.forEach((cell, column) => {
       const value = numberIn(cell, comma);
       if (value === null || value <= 0) return;
       found.push(value);
-      columns.set(column, (columns.get(column) ?? 0) + value);
+      if (!saysOne) columns.set(column, (columns.get(column) ?? 0) + value);
       if (summed.includes(column)) across += value;
     });
     found.push(across, ...columns.values());

@@ -248,6 +248,10 @@ function sizeOf(text: string, standard: Standard): SizeNamed | null {
   const reading = standard.readSize(bare);
   const own = isRefusal(reading) ? null : (reading.bar?.size ?? null);
   if (own !== null) return { size: own, isDiameter: false };
+  // a letter that no standard has before just this size
+  const lettered = /^\p{Lu}\s?(\d{1,2})$/u.exec(bare)?.[1];
+  if (lettered !== undefined && EVERYDAY_SIZES.value.includes(Number(lettered)))
+    return { size: bare, isDiameter: false };
   // two letters of a bar type that no standard held has before all its sizes: "HD19"
   const isSize = sizeElsewhere(bare) !== null || sizeElsewhere(bare.replace(/^\p{Lu}{2}\s?/u, "")) !== null;
   if (isSize) return { size: bare, isDiameter: false };

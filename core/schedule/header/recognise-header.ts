@@ -204,8 +204,22 @@ function recogniseWhole(typed: string): HeaderMeaning | null {
     const kind = MASS_UNITS.has(unit) ? "mass" : "totalLength";
     return { kind, unit, weak: true, otherwise: null, serial: false };
   }
-  if (found !== null) return meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
+  if (found !== null) {
+    const meaning = meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
+    // "Total (varas)": of what in brackets, nobody knows
+    const isOpen = found.kind === "total" && unit === null && isTotalAlone(text) && isOther(inside);
+    return isOpen ? { ...meaning, weak: true } : meaning;
+  }
   return direct === null ? null : meaningOf(direct, null);
+}
+
+function isTotalAlone(text: string): boolean {
+  return PARTS.get(oneSpelling(text)) === "total";
+}
+
+function isOther(inside: string | undefined): boolean {
+  if (inside === undefined || !/\p{L}/u.test(inside)) return false;
+  return !isWord("count-unit", inside) && headingOfParts(oneSpelling(inside), PARTS)?.kind !== "total";
 }
 
 /** Two words for one column, in two languages or as "Type / size": the one kind that they share or make up. */

@@ -38,6 +38,7 @@ const CASES: readonly RowCase[] = [
   { code: "size-and-mark", class: "bar", when: ({ hasSize, hasMark }) => hasSize && hasMark },
   { code: "no-field", class: "note", when: ({ fields, hasMark }) => fields === 0 && !hasMark },
   { code: "numbers-alone", class: "total", when: isNumbersAlone },
+  { code: "sum-of-rows", class: "total", when: (row) => row.sumsInWords || row.isSumOfRows },
   { code: "mark-alone", class: "unread", when: ({ hasMark }) => hasMark },
   { code: "size-alone", class: "unread", when: ({ hasSize }) => hasSize },
   { code: "no-name", class: "unread", when: ({ fields }) => fields > 1 },
@@ -46,6 +47,7 @@ const CASES: readonly RowCase[] = [
 
 const WITH_WORDS: ReadonlySet<RowReasonCode> = new Set([
   "sum-word",
+  "sum-of-rows",
   "wastage-word",
   "title-or-foot",
   "group-word",

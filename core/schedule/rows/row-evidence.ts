@@ -1,5 +1,5 @@
-import type { TableReading } from "../bar-row";
-import { holdsWord, isWord, plainWords } from "../cells/row-words";
+import type { ColumnKind, TableReading } from "../bar-row";
+import { holdsWord, isWord, plainWords, wordsOf } from "../cells/row-words";
 import type { TableLayout } from "../columns/decide-columns";
 import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
@@ -31,6 +31,21 @@ const MOST_AMOUNTS = 6;
 const LONGEST_SIZE = 40;
 const LONGEST_HEADING = 60;
 
+const AMOUNTS = ["mass", "totalLength"] as const satisfies readonly ColumnKind[];
+/** two words, or signs that need no blank between them: no mark of a bar */
+const LONG_LABEL =
+  /\p{L}{2}.*\s.*\S|\S.*\s.*\p{L}{2}|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Hangul}\p{Script=Thai}]{2}/u;
+
+/** A word for sums anywhere among others; where words stand without blanks, at their end. */
+function holdsSum(plain: string): boolean {
+  return (
+    holdsWord("total", plain) ||
+    [...wordsOf("total")].some((word) => UNPARTED.test(word) && plain.includes(word))
+  );
+}
+
+const UNPARTED = /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Hangul}\p{Script=Thai}]{2,}$/u;
+
 type SumKind = "total" | "subtotal" | "carried" | "wastage";
 
 /** What is seen of the part of a row under one table; each sign is looked for when it is first asked. */
@@ -54,6 +69,8 @@ export class RowEvidence {
     readonly afterGap: boolean,
     /** a line of those sums for sure */
     readonly isLineOfSums = false,
+    /** a number under a column is what the bars above add up to */
+    private readonly isSumAbove: (column: number, value: number) => boolean = () => false,
   ) {
     const { table, ignored, left, right } = layout;
     this.table = table;
@@ -172,6 +189,35 @@ export class RowEvidence {
   /** A line of sums whose first word makes it none is a bar. */
   get labelIsSum(): boolean {
     return totalKind([plainWords(this.words)], true) !== null;
+  }
+
+  /** Words, a word for sums among them, and amounts of rows: "Sivu 2 yhteensä kg". */
+  get sumsInWords(): boolean {
+    const plain = plainWords(this.words);
+    return this.amountsAlone.length > 0 && LONG_LABEL.test(plain) && holdsSum(plain);
+  }
+
+  /** Words, and beside them only what the bars above add up to. */
+  get isSumOfRows(): boolean {
+    const { amountsAlone } = this;
+    if (amountsAlone.length === 0 || !LONG_LABEL.test(plainWords(this.words))) return false;
+    return amountsAlone.every((column) => this.isSumAbove(column, this.cells[column] as number));
+  }
+
+  /** The columns of numbers of a row that holds one text, and beside it amounts of rows alone. */
+  private get amountsAlone(): readonly number[] {
+    const [label, ...others] = this.filled;
+    const isAlone =
+      typeof this.cells[label ?? -1] === "string" &&
+      others.every(
+        (column) =>
+          typeof this.cells[column] === "number" && AMOUNTS.some((kind) => this.isUnder(kind, column)),
+      );
+    return isAlone ? others : [];
+  }
+
+  private isUnder(kind: ColumnKind, column: number): boolean {
+    return this.table.columns.get(kind)?.column === column;
   }
 
   /** The first words of the row stand where its mark does. */

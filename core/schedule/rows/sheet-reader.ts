@@ -43,6 +43,7 @@ import {
 } from "./row-verdict";
 import { SheetNotes } from "./sheet-notes";
 import { isLineOfSums, SheetSums } from "./sheet-sums";
+import { isSumAbove } from "./sum-above";
 import { sumsOnly } from "./sum-rows";
 import { type SumsHead, sumsHead } from "./sums-head";
 import { barsOfTitle, takeTitle } from "./title-facts";
@@ -69,6 +70,7 @@ export class SheetReader {
   private readonly carriedTo: Carried[] = [];
   private readonly decisions: ColumnDecision[] = [];
   private isMarkAsked = false;
+  private isSumAsked = false;
   private readonly proven = new Map<number, HeaderByArithmetic>();
   private isTransposed = false;
   private hasGoneOn = false;
@@ -124,7 +126,8 @@ export class SheetReader {
   resumable(): Resumable | null {
     const { sheet, standard, carriedTo, isGradeNoted } = this;
     const [decision, another] = this.decisions;
-    if (this.isOnce || decision === undefined || another !== undefined || this.isMarkAsked) return null;
+    if (this.isOnce || decision === undefined || another !== undefined) return null;
+    if (this.isMarkAsked || this.isSumAsked) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
     if (this.sums.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
@@ -281,7 +284,12 @@ export class SheetReader {
     const { ended, above, summary } = block;
     block.blanks = 0;
     const isLine = isLineOfSums(summary, cells, columns, row);
-    const seen = [above?.member, summary !== null, ended, isLine] as const;
+    const since = this.sums.totals.at(-1)?.row ?? -1;
+    const isSum = (column: number, value: number): boolean => {
+      this.isSumAsked = true;
+      return isSumAbove(this.bars, layout, since, column, value);
+    };
+    const seen = [above?.member, summary !== null, ended, isLine, isSum] as const;
     const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
     const verdict = classifyRow(evidence);
     this.takeRow(block, evidence, row, verdict);

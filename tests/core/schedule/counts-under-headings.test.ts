@@ -131,3 +131,70 @@ it.each([
   const { bars } = readSchedule(sheetFromRows("List", rows), standard);
   expect(bars.map(({ member }) => member)).toEqual(["Beam B0", isMember ? text : "Beam B0"]);
 });
+
+describe("a line of words under such a heading that names no member", () => {
+  // kg of one, by hand: 9 x 2.29 + 4 x 3.95 = 36.41 and 12 x 3.71 = 44.52; times 6 and 2 they are 218.46 and 89.04
+  const rows: Cell[][] = [
+    ["Nr", "Opis", "Ø mm", "Długość [mm]", "Liczba", "Masa 1 szt. [kg]"],
+    [null, "Stopa F-1 (szt. 6)"],
+    [null, null, null, "Pręty i strzemiona"],
+    ["1", "pręt", 16, 1450, 9, 2.29],
+    ["2", "pręt", 20, 1600, 4, 3.95],
+    [null, "Stopa F-2 (szt. 2)"],
+    [null, null, null, "Pręty i strzemiona"],
+    ["3", "pręt", 16, 2350, 12, 3.71],
+    [],
+    [null, "Stopa F-1", 6, null, null, 36.41, 218.46],
+    [null, "Stopa F-2", 2, null, null, 44.52, 89.04],
+  ];
+
+  it("ends nothing: the sums tell of the members as they do without it", () => {
+    const each = [9, 4, 12].map((count) => ({ each: count, total: null }));
+    expect(counts(rows)).toEqual(each);
+    expect(counts(rows.filter((cells) => cells[3] !== "Pręty i strzemiona"))).toEqual(each);
+  });
+});
+
+it("is open where lines say again what one member weighs: they are no sum of all", () => {
+  const rows: Cell[][] = [
+    ["Nr", "Opis", "Ø mm", "Długość [mm]", "Liczba", "Masa 1 szt. [kg]"],
+    [null, "Stopa F-1 (szt. 6)"],
+    ["1", "pręt", 16, 1450, 9, 2.29],
+    ["2", "pręt", 20, 1600, 4, 3.95],
+    [null, "Stopa F-2 (szt. 2)"],
+    ["3", "pręt", 16, 2350, 12, 3.71],
+    [],
+    [null, "Stopa F-1", 6, null, null, 36.41],
+    [null, "Stopa F-2", 2, null, null, 44.52],
+  ];
+  expect(counts(rows)[0]).toEqual({ each: null, total: null });
+});
+
+describe("masses of each member and of all, beside a list that sums lengths", () => {
+  // by hand with 1.578 and 0.395 kg/m: 9 x 1.45 x 1.578 + 5 x 1.3 x 0.395 = 23.16 of one, 138.96 of 6
+  it("tell whose bars a bare count counts", () => {
+    const rows: Cell[][] = [
+      [
+        "Pos",
+        "Ø (mm)",
+        "Cantidad",
+        "Long. (m)",
+        "Long. total (m)",
+        null,
+        "Elemento",
+        "Cant.",
+        "Ø8",
+        "Ø12",
+        "Ø16",
+        "kg por elem.",
+        "kg total",
+      ],
+      ["Zapata Z1 (6 uds)", null, null, null, null, null, "Zapata Z1", 6, 2.57, null, 20.59, 23.16, 138.96],
+      ["1", 16, 9, 1.45, 13.05, null, "Viga V1", 1, null, 10.66, null, 10.66, 10.66],
+      ["2", 8, 5, 1.3, 6.5],
+      ["Viga V1 (1 ud)"],
+      ["3", 12, 2, 6, 12],
+    ];
+    expect(counts(rows)).toEqual([9, 5, 2].map((count) => ({ each: count, total: null })));
+  });
+});

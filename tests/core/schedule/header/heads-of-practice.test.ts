@@ -37,6 +37,51 @@ it.each([
   expect(recogniseHeader(text)).toMatchObject({ kind: "former", unit });
 });
 
+// a total of lengths says so by its unit, in the words of the country
+it.each([
+  ["Total (pies)", "ft"],
+  ["Total (pieds)", "ft"],
+  ["Total (p\u00e9s)", "ft"],
+  ["Total metros", "m"],
+])("takes %s for the total length", (text, unit) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind: "totalLength", unit });
+});
+
+it("lets a total of something that nobody knows give way to the column that counts", () => {
+  expect(recogniseHeader("Total (varas)")).toMatchObject({ kind: "total", weak: true });
+  expect(recogniseHeader("Total (nos)")).toMatchObject({ kind: "total", weak: false });
+});
+
+// metres and feet of the same bars beside each other; 1 ft = 0.3048 m (international foot)
+it("takes nothing for contradicted where total lengths stand in two units", () => {
+  const { tables, guesses } = read([
+    ["Marca", "\u00d8 mm", "Cantidad", "Largo (m)", "Total (m)", "Total (pies)", "kg/m", "Peso kg"],
+    ["A1", 12, 10, 2, 20, 65.62, 0.888, 17.76],
+    ["A2", 16, 8, 2.5, 20, 65.62, 1.578, 31.56],
+    ["A3", 12, 30, 1, 30, 98.43, 0.888, 26.64],
+    ["A4", 20, 4, 5, 20, 65.62, 2.466, 49.32],
+    ["A5", 10, 50, 1.2, 60, 196.85, 0.617, 37.02],
+  ]);
+  expect(tables[0]?.columns.get("total")?.column).toBe(2);
+  expect(guesses?.filter(({ guess }) => guess === "words-contradicted")).toEqual([]);
+});
+
+it("takes a letter before every size for a column a size, also where no standard has it before one", () => {
+  const { tables } = read([
+    [
+      "\u041f\u043e\u0437.",
+      "\u041a\u043e\u043b.",
+      "\u0414\u043b\u0438\u043d\u0430, \u043c",
+      "\u041e\u0431\u0449\u0430\u044f \u0434\u043b\u0438\u043d\u0430, \u043c",
+    ],
+    [null, null, null, "N8", "N10", "N12", "N16"],
+    ["1", 10, 2, 20],
+    ["2", 12, 3, null, 36],
+    ["3", 4, 5, null, null, 20],
+  ]);
+  expect(tables[0]?.bySize?.map(({ size }) => size)).toEqual(["N8", "N10", "N12", "N16"]);
+});
+
 describe("a row that letters or numbers the columns", () => {
   const rows = (letters: Cell[]): Cell[][] => [
     ["S.No", "Description", "Dia (mm)", "Nos", "Cut length (m)", "Total length (m)"],

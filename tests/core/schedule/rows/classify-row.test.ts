@@ -32,7 +32,28 @@ const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
   [["Site ref: Alder Row", "Dwg: S-14", null, "Rev: B", null, "Prepared by: a.n."], "note", "title-or-foot"],
   [HEADER, "heading", "header-again"],
   [[null, "09", null, null, null, null, null, null, null, null, "C"], "unread", "mark-alone"],
+  // a mark of two words that lost its bar, and no mass beside it
+  [[null, "pad 09", null, null, null, null, null, null, null, null, "C"], "unread", "mark-alone"],
   [[null, null, "see drawing", null, null, "lots"], "unread", "size-unread"],
+];
+
+/** Sums of a page under marks, sizes and masses; kg as typed in the rows, added by hand. */
+const PAGE: readonly Cell[][] = [
+  ["Mark", "Size", "Total no.", "Length (mm)", "Mass (kg)"],
+  ["01", "H12", 10, 2000, 17.8],
+  ["02", "H16", 20, 2000, 63.2],
+];
+const SUMS_OF_PAGE: readonly (readonly [label: string, mass: number, RowClass, RowReasonCode])[] = [
+  // words for sums among others, whatever the sum is
+  ["Sivu 2 yhteensä kg", 90, "total", "sum-of-rows"],
+  ["Blad 2 summa vikt", 90, "total", "sum-of-rows"],
+  ["第2页合计", 90, "total", "sum-of-rows"],
+  // words that nobody knows beside what the rows add up to: 17.8 + 63.2
+  ["Seite 2 zusammen", 81, "total", "sum-of-rows"],
+  ["Sayfa 2 toplamı", 81, "total", "sum-of-rows"],
+  ["Seite 2 zusammen", 82, "unread", "mark-alone"],
+  // one word is a mark
+  ["03", 81, "unread", "mark-alone"],
 ];
 
 describe("what a row is, and why", () => {
@@ -43,6 +64,17 @@ describe("what a row is, and why", () => {
     expect(explained).toMatchObject({ row: 3, class: rowClass, because: { code } });
     expect(rowReasonText(explained?.because ?? { code: "no-name" })).not.toContain("{");
   });
+
+  it.each(SUMS_OF_PAGE)(
+    "%s with %d kg under rows of 81 kg should be a %s: %s",
+    (label, mass, rowClass, code) => {
+      const { rowClasses, rowReasons } = readSchedule(
+        sheetFromRows("S", [...PAGE, [label, null, null, null, mass]]),
+        standardNamed("BS8666:2005"),
+      );
+      expect([rowClasses[3], rowReasons[3]?.code]).toEqual([rowClass, code]);
+    },
+  );
 
   it("should leave no row of a sheet without a reason", () => {
     const sheet = sheetFromRows("S", [["Bar schedule"], [], HEADER, BAR, [], BAR]);
