@@ -61,6 +61,7 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       // the sheet's own sum takes a blank for nought
       const bars = [...whole, ...add(false, true)];
       if (field.kind === "mass") bars.push(...sumsAsWorkedOut(stretches, field.inUnit));
+      if (!field.table.columns.has("members")) bars.push(...sumsOfMembers(stretches, field));
       const ofLines = sumOfSumsAbove(sheet, line, field.kind);
       if (ofLines !== null) bars.push(ofLines);
       const added = additionsBefore(sheet, line, column);
@@ -90,6 +91,21 @@ export function isOneOf(typed: number, sums: readonly number[]): boolean {
   return sums.some((sum) => {
     const slack = 0.5000001 * 10 ** -decimals + Math.abs(sum) * 0.0005;
     return Math.abs(typed - sum) <= slack || Math.abs(typed * 1000 - sum) <= slack * 1000;
+  });
+}
+
+/** Sums of all members where each row has what one of them takes, and a heading or a line says how many there are. */
+function sumsOfMembers(
+  stretches: readonly (readonly BarFacts[])[],
+  { kind, inUnit }: { readonly kind: SummedField; readonly inUnit: number },
+): number[] {
+  return stretches.flatMap((bars) => {
+    if (bars.every(({ row: { members, struckThrough } }) => struckThrough || (members ?? 1) < 2)) return [];
+    const sum = bars.reduce((so, { row, count }) => {
+      const one = row.struckThrough ? 0 : kind === "total" ? row.each : figureOf(row, kind, count);
+      return so + (one ?? Number.NaN) * (row.members ?? 1);
+    }, 0);
+    return Number.isFinite(sum) ? [sum / inUnit] : [];
   });
 }
 
@@ -218,23 +234,25 @@ export function additionsBefore(sheet: SheetFacts, line: TotalRow, column: numbe
 }
 
 /**
- * The bars that a line may stand for: since the last line that sums, since the last heading, since the header, and
- * over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
+ * The bars that a line may stand for: since the last line that sums, since the last heading or line of members, since the
+ * header, and over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
  */
 function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly BarFacts[])[] {
-  const { rowClasses, totals } = sheet.reading;
+  const { rowClasses, rowReasons, totals } = sheet.reading;
   const above = sheet.bars.filter(({ row }) => row.row < line.row);
   let lastTotal = tableTop;
   let lastHeading = tableTop;
+  let lastOfMembers = tableTop;
   for (let row = tableTop + 1; row < line.row; row += 1) {
     if (rowClasses[row] === "total") lastTotal = row;
     if (rowClasses[row] === "heading") lastHeading = row;
+    if (rowReasons[row]?.code === "sum-of-members") lastOfMembers = row;
   }
   const own = above.filter(({ row }) => row.table === line.table);
   const ownTotals = totals.filter(({ table, row }) => table === line.table && row < line.row);
   const ofTable = own.length === above.length || own.length === 0 ? [] : [own];
   const sinceOwn = Math.max(tableTop, ...ownTotals.map(({ row }) => row));
-  const starts = [...new Set([lastTotal, lastHeading, tableTop, -1])];
+  const starts = [...new Set([lastTotal, lastHeading, lastOfMembers, tableTop, -1])];
   return [
     ...ofTable.flatMap((bars) => [bars.filter(({ row }) => row.row > sinceOwn), bars]),
     ...starts.map((start) => barsBetween(sheet.bars, start, line.row)),

@@ -2,7 +2,7 @@ import type { Standard } from "../standards/port";
 import type { ScheduleReading, SheetGuess } from "./bar-row";
 import { marksOf } from "./header/lists-details";
 import { assertSheet, parseReadOptions, type ReadOptions } from "./read-options";
-import type { ListBefore } from "./rows/list-before";
+import { countSettled, type ListBefore } from "./rows/list-before";
 import { SheetReader } from "./rows/sheet-reader";
 import { sumsBeside, withoutBeside } from "./rows/sums-beside";
 import { ScheduleSession } from "./schedule-session";
@@ -77,7 +77,8 @@ function listBefore({ follows, left }: Sheet, standard: Standard): ListBefore | 
   const [table, last] = [tables[tables.length - 1], bars[bars.length - 1]];
   if (table === undefined || last === undefined) return null;
   const isMoved = pasted === true || follows.left !== left;
-  return { sheet: follows.name, table: isMoved ? null : table, last };
+  const count = countSettled(table, bars);
+  return { sheet: follows.name, table: isMoved ? null : table, last, count };
 }
 
 const MOST_SHEETS_BACK = 8;

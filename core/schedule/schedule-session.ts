@@ -3,6 +3,7 @@ import { SAMPLE_ROWS } from "./columns/column-sample";
 import type { SettledColumns } from "./columns/settle-columns";
 import { sampledRows } from "./evidence/index";
 import { MOST_ROWS as MOST_HEADER_ROWS } from "./header/find-header";
+import { SAMPLED_TYPES } from "./header/kind-by-content";
 import { lengthStep } from "./rows/finish-reading";
 import { rereadBars } from "./rows/reread-bars";
 import type { ColumnDecision, Resumable } from "./rows/resumable";
@@ -58,7 +59,7 @@ function asPlainBars(
 
 /** The columns as the changed sheet has them decided; null where they are not as before. */
 function settledAgain(
-  { decide, settled, headerBottom }: ColumnDecision,
+  { decide, settled, headerBottom, isSameHeader }: ColumnDecision,
   sheet: Sheet,
   firstRow: number,
   lastRow: number,
@@ -67,6 +68,7 @@ function settledAgain(
   const isLookedAt = looked.some((row) => row >= firstRow && row <= lastRow);
   if (!isLookedAt && firstRow > headerBottom + SAMPLE_ROWS) return settled;
   if (firstRow <= headerBottom + MOST_HEADER_ROWS) return null;
+  if (firstRow <= headerBottom + SAMPLED_TYPES && !isSameHeader(sheet)) return null;
   const again = decide(sheet);
   return textOf(again) === textOf(settled) ? { ...settled, proof: again.proof } : null;
 }

@@ -115,7 +115,7 @@ export function* massesOfBars(sheet: SheetFacts): Generator<number | null> {
 
 /** What `weightOf` says, without holding it against the row's other figures. */
 function massOfBar(facts: BarFacts): number | null {
-  const made = facts.row.superseded === true ? null : rowMass(facts, "to weigh");
+  const made = facts.row.superseded === true ? null : rowMassOf(facts, barLength(facts, "to weigh"));
   if (made !== null && !isRefusal(made)) return made;
   const row = weightOf(facts);
   return isInTotal(row) ? row.mass : null;

@@ -62,7 +62,8 @@ export default defineRule({
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
     if (followsTotalLength(facts, mass, factor) || isTogether(facts)) return;
-    if (followsPieceMass(facts, mass, massEach * factor)) return;
+    if (followsPieceMass(facts, mass, massEach * factor) || isOfOneMember(facts, mass, massEach * factor))
+      return;
     // of a sheet whose rows have the mass of all their bars no row has that of one
     const isOfAll = facts.sheet.habits.identities.speaking.has("mass") && facts.count !== null;
     const count = isOfAll ? (facts.count ?? 1) : Math.round(expected / massEach);
@@ -107,6 +108,14 @@ function mayBeTheOther(facts: BarFacts, ratio: number): boolean {
 function isOfOneBar({ sheet, count }: BarFacts, mass: number, each: number): boolean {
   if (!sheet.habits.identities.speaking.has("mass") || count === null || count < 2) return false;
   return Math.abs(mass / each - 1) <= ALLOWED;
+}
+
+/** Under a heading that gives the members the masses may be those of one: so they are where the rows of the sheet have none of all. */
+function isOfOneMember(facts: BarFacts, mass: number, ofBar: number): boolean {
+  const { members, each, table } = facts.row;
+  if (members === null || members < 2 || each === null || table.columns.has("members")) return false;
+  if (facts.sheet.habits.identities.speaking.has("mass")) return false;
+  return Math.abs(mass - ofBar * each) <= halfLastDigit(facts) + mass * ALLOWED;
 }
 
 /** Half of the last decimal that was typed, kg. */

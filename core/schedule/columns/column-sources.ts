@@ -7,6 +7,7 @@ export function columnSources(
   rowCount: number,
   standard: Standard,
   isConfirmed: ColumnSource["isConfirmed"],
+  countBefore: ColumnSource["countBefore"],
 ) {
   const of = (sheet: Sheet, cells: (row: number) => readonly Cell[]): ColumnSource => ({
     rowCount,
@@ -16,6 +17,7 @@ export function columnSources(
     ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
     isHiddenColumn: (column) => sheet.isHiddenColumn?.(column) ?? false,
     isConfirmed,
+    countBefore,
   });
   const ofChanged = (sheet: Sheet): ColumnSource => of(sheet, (row) => sheet.rowCells?.(row) ?? []);
   return { of, ofChanged };

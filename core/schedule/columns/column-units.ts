@@ -8,7 +8,7 @@ import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
 import { median, numberIn, parsed, type Sample } from "./column-sample";
 
-const FEET = /\d\s*(?:'|ft\b|feet)|^\d+\s*-\s*\d/i;
+const FEET = /\d\s*(?:['\u2032]|ft\b|feet)|^\d+\s*-\s*\d/i;
 const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
 
 /** The unit of a column of lengths, and how it was found. */

@@ -21,6 +21,8 @@ export interface AskedOfCount {
   readonly elsewhere?: () => readonly (readonly Cell[])[];
   /** whose bars the title says that the counts are */
   readonly said: "each" | null;
+  /** whose bars a count under these words counts on the sheet before */
+  before(header: string): "each" | "total" | null;
   /** kg of a row by its size, count and length, where no column sums anything */
   kgOf(cells: readonly Cell[], count: number): number;
 }
@@ -65,7 +67,7 @@ export function countUnderHeadings(
   const meaning = recogniseHeader(counted.header);
   const isOpen = meaning === null || meaning.weak;
   if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
-  return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? "open";
+  return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? asked.before(counted.header) ?? "open";
 }
 
 const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);

@@ -31,6 +31,7 @@ import { countUnderHeadings } from "./count-under-headings";
 import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { kgByRow } from "./kg-by-row";
 import { LENGTH_KINDS } from "./length-kinds";
+import { type ClosingLine, membersBelow } from "./members-below";
 import { membersCarryDown } from "./members-carry-down";
 import { pathUnitOf } from "./path-unit-of";
 import { unitBySize } from "./unit-by-size";
@@ -54,6 +55,8 @@ export interface TableLayout {
   readonly countIsSettled: boolean;
   /** the amounts tell that a number of members counts for the rows below it too */
   readonly membersCarryDown: boolean;
+  /** lines that give the members of the bars above them */
+  readonly closings: readonly ClosingLine[];
   /** columns whose unit is a guess that the user has to confirm */
   readonly asks: ReadonlyMap<ColumnKind, string>;
   readonly guesses: readonly SheetGuess[];
@@ -72,6 +75,8 @@ export interface ColumnSource {
   /** rows of the other short sheets of the book */
   readonly elsewhere?: () => readonly (readonly Cell[])[];
   isHiddenColumn(column: number): boolean;
+  /** whose bars a count under these words counts on the sheet before; null where that does not tell */
+  countBefore(header: string): "each" | "total" | null;
   isConfirmed(code: string, row: number, column: number): boolean;
 }
 
@@ -129,10 +134,13 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     beside: source.beside ?? [],
     ...(source.elsewhere === undefined ? {} : { elsewhere: source.elsewhere }),
     said: countSaid(source.cells, header.top),
+    before: source.countBefore,
     kgOf: kgByRow(block, lengths, comma, standard),
   });
   const bySums = countBySums(block, rows, lengths, comma);
-  const counts = bySums ?? (underHeadings === "open" ? null : underHeadings);
+  const closings = underHeadings === null ? membersBelow(source, header, block, comma) : [];
+  const ofTitles = underHeadings === "open" ? null : underHeadings;
+  const counts = closings.length > 0 ? "each" : (bySums ?? ofTitles);
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {
     const kind = (named === "total" || named === "each") && counts !== null ? counts : named;
     const decided = units.get(kind);
@@ -170,6 +178,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     massFactor: IN_COLUMN_UNIT[massUnit ?? "kg"],
     comma,
     countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
+    closings,
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
     pathUnit: pathUnitOf(block, rows, lengths),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),

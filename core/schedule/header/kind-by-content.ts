@@ -5,7 +5,8 @@ import { LONGEST_VALUE } from "../cells/longest-text";
 import type { FoundColumn } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
 
-const SAMPLED_TYPES = 12;
+/** rows under a header whose cells help to say what its words mean */
+export const SAMPLED_TYPES = 12;
 const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
 
 const LABEL = /^\p{L}{1,3}\d{1,4}\p{L}?$/u;
@@ -35,6 +36,8 @@ export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource
   if (!isCounted) return;
   const hasMark = columns.some(({ meaning }) => meaning?.kind === "mark");
   for (const one of counts) {
+    // "Total no." numbers none, whatever stands under it
+    if (one.meaning?.weak !== true) continue;
     const numbers: number[] = [];
     for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
       const cell = source.cells(row)[one.column];

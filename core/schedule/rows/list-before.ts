@@ -1,4 +1,4 @@
-import type { BarRow, TableReading } from "../bar-row";
+import type { BarRow, CellProblem, TableReading } from "../bar-row";
 import type { Header } from "../header/find-header";
 import type { HeaderColumn } from "../header/header-blocks";
 import { type Carried, nothingCarried } from "./carried";
@@ -9,7 +9,29 @@ export interface ListBefore {
   /** null where its columns do not stand in the same places */
   readonly table: TableReading | null;
   readonly last: BarRow;
+  /** whose bars its bare count counts under headings that give several members */
+  readonly count: CountBefore | null;
 }
+
+interface CountBefore {
+  /** the words over the count */
+  readonly header: string;
+  readonly kind: "each" | "total";
+}
+
+/** What its own sums or words settled of the count of a table; null where that stayed open, or no heading gives members. */
+export function countSettled(table: TableReading, bars: readonly BarRow[]): CountBefore | null {
+  if (table.columns.has("members")) return null;
+  const found = (["each", "total"] as const).filter((kind) => table.columns.has(kind));
+  const [kind] = found;
+  if (kind === undefined || found.length > 1) return null;
+  const several = bars.filter((bar) => bar.table === table && (bar.members ?? 1) > 1);
+  const isSettled = several.length > 0 && several.some((bar) => bar[kind] !== null);
+  const isAsked = several.some(({ problems }) => problems?.some(isOfCount) === true);
+  return isSettled && !isAsked ? { header: table.columns.get(kind)?.header ?? "", kind } : null;
+}
+
+const isOfCount = (problem: CellProblem): boolean => problem.guess === "count-of-member";
 
 /** Its header as it would stand right above the first row of the sheet that goes on with it. */
 export function headerBefore(table: TableReading): Header {

@@ -106,7 +106,7 @@ export class BarRowReader {
     const member = isDescription ? before.heading : named;
     const isOther = member !== null && member !== before.member;
     let carried = isOther
-      ? { ...before, member, members: membersNamed(member, columns), membersTyped: null }
+      ? { ...before, member, members: this.membersOf(member, before), membersTyped: null }
       : before;
     const grade = this.text(cells, "grade", columns.grade, above?.grade);
     const sizeCell = this.sizeCell(draft, cells, columns.gradeIsType ? (grade ?? "") : "");
@@ -181,6 +181,11 @@ export class BarRowReader {
     draft.tellOfBeside(typed, this.sheet.left, this.layout, this.signs);
     bar.problems = draft.problems;
     return { bar: this.bars.keep(bar), carried };
+  }
+
+  /** Of another member: as its name says, or as the line below its bars does. */
+  private membersOf(member: string, { members }: Carried): number | null {
+    return this.layout.closings.length > 0 ? members : membersNamed(member, this.columns);
   }
 
   private length(

@@ -8,6 +8,8 @@ export interface ColumnDecision {
   readonly settled: SettledColumns;
   readonly headerBottom: number;
   decide(changed: Sheet): SettledColumns;
+  /** the words of the header mean what they did over the cells that now stand under it */
+  isSameHeader(changed: Sheet): boolean;
 }
 
 /** What a reading leaves behind so that a few of its rows can be read again. */

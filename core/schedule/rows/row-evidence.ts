@@ -32,9 +32,15 @@ const LONGEST_SIZE = 40;
 const LONGEST_HEADING = 60;
 
 const AMOUNTS = ["mass", "totalLength"] as const satisfies readonly ColumnKind[];
-/** two words, or signs that need no blank between them: no mark of a bar */
-const LONG_LABEL =
-  /\p{L}{2}.*\s.*\S|\S.*\s.*\p{L}{2}|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Hangul}\p{Script=Thai}]{2}/u;
+const LONGEST_LABEL = 60;
+
+/** Two words, or signs that need no blank between them: no mark of a bar. */
+function isLongLabel(words: string): boolean {
+  if (words.length > LONGEST_LABEL) return false;
+  return (words.trim().split(/\s+/).length > 1 && /\p{L}{2}/u.test(words)) || UNPARTED_WORD.test(words);
+}
+
+const UNPARTED_WORD = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Hangul}\p{Script=Thai}]{2}/u;
 
 /** A word for sums anywhere among others; where words stand without blanks, at their end. */
 function holdsSum(plain: string): boolean {
@@ -193,14 +199,13 @@ export class RowEvidence {
 
   /** Words, a word for sums among them, and amounts of rows: "Sivu 2 yhteensä kg". */
   get sumsInWords(): boolean {
-    const plain = plainWords(this.words);
-    return this.amountsAlone.length > 0 && LONG_LABEL.test(plain) && holdsSum(plain);
+    return this.amountsAlone.length > 0 && isLongLabel(this.words) && holdsSum(plainWords(this.words));
   }
 
   /** Words, and beside them only what the bars above add up to. */
   get isSumOfRows(): boolean {
     const { amountsAlone } = this;
-    if (amountsAlone.length === 0 || !LONG_LABEL.test(plainWords(this.words))) return false;
+    if (amountsAlone.length === 0 || !isLongLabel(this.words)) return false;
     return amountsAlone.every((column) => this.isSumAbove(column, this.cells[column] as number));
   }
 

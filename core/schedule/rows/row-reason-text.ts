@@ -33,6 +33,7 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "size-and-mark": "size and mark stand in it",
   "no-field": "no field of a bar stands in it",
   "numbers-alone": "only numbers stand in it, without size, mark or shape",
+  "sum-of-members": "it says how many members the bars above are made for, beside so many times their amount",
   "sum-of-rows": 'beside the words "{words}" only what rows above add up to can stand',
   "mark-alone": "a mark, but neither size, count, length nor shape beside it",
   "size-alone": "a size, but neither mark, count, length nor shape beside it",

@@ -31,6 +31,7 @@ export type RowReasonCode =
   | "size-and-mark"
   | "no-field"
   | "numbers-alone"
+  | "sum-of-members"
   | "sum-of-rows"
   | "mark-alone"
   | "size-alone"

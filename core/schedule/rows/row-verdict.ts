@@ -13,6 +13,7 @@ export const HEADER_AGAIN: RowVerdict = { class: "heading", because: { code: "he
 export const COLUMN_NUMBERS: RowVerdict = { class: "heading", because: { code: "column-numbers" } };
 export const SIZES_OF_SUMS: RowVerdict = { class: "heading", because: { code: "sizes-of-sums" } };
 export const OUTSIDE: RowVerdict = { class: "note", because: { code: "outside-of-tables" } };
+export const SUM_OF_MEMBERS: RowVerdict = { class: "total", because: { code: "sum-of-members" } };
 export const PLAIN_BAR: RowVerdict = { class: "bar", because: { code: "size-count-length" } };
 
 /** Of the parts of a row the one that ranks highest names the row. */

@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
 import { columnSources } from "../columns/column-sources";
 import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
+import { membersOfNext } from "../columns/members-below";
 import { pointedHeader, withPointed } from "../columns/pointed-header";
 import { headerGuess } from "../columns/proof-text";
 import { settleColumns } from "../columns/settle-columns";
@@ -14,6 +15,7 @@ import { listsDetails, marksOf } from "../header/lists-details";
 import { listsOtherThings } from "../header/lists-other-things";
 import { numbersColumns } from "../header/numbers-columns";
 import { repeatsHeader } from "../header/repeated-header";
+import { sameHeader } from "../header/same-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
 import { sheetAccess } from "../sheet-access";
@@ -40,6 +42,7 @@ import {
   RANK,
   type RowVerdict,
   SIZES_OF_SUMS,
+  SUM_OF_MEMBERS,
 } from "./row-verdict";
 import { SheetNotes } from "./sheet-notes";
 import { isLineOfSums, SheetSums } from "./sheet-sums";
@@ -71,6 +74,8 @@ export class SheetReader {
   private readonly decisions: ColumnDecision[] = [];
   private isMarkAsked = false;
   private isSumAsked = false;
+  /** known words that made the last header */
+  private leastWords: number | undefined;
   private readonly proven = new Map<number, HeaderByArithmetic>();
   private isTransposed = false;
   private hasGoneOn = false;
@@ -127,7 +132,7 @@ export class SheetReader {
     const { sheet, standard, carriedTo, isGradeNoted } = this;
     const [decision, another] = this.decisions;
     if (this.isOnce || decision === undefined || another !== undefined) return null;
-    if (this.isMarkAsked || this.isSumAsked) return null;
+    if (this.isMarkAsked || this.isSumAsked || decision.settled.layout.closings.length > 0) return null;
     // which rows make up a table without header words, any row may alter
     if (this.proven.size > 0 || this.hasGoneOn) return null;
     if (this.sums.summaries.length > 0 || (sheet.merges ?? []).length > 0) return null;
@@ -291,7 +296,8 @@ export class SheetReader {
     };
     const seen = [above?.member, summary !== null, ended, isLine, isSum] as const;
     const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
-    const verdict = classifyRow(evidence);
+    const isClosing = layout.closings.some((line) => line.row === row);
+    const verdict = isClosing ? SUM_OF_MEMBERS : classifyRow(evidence);
     this.takeRow(block, evidence, row, verdict);
     return verdict;
   }
@@ -323,6 +329,7 @@ export class SheetReader {
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
     if (least !== undefined && !holdsOnlyWords(cells)) return false;
     const header = findHeader(source, row, this.standard, least);
+    this.leastWords = least;
     if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
       return false;
     const marks = () => marksOf(this.bars, this.marksBefore());
@@ -347,11 +354,15 @@ export class SheetReader {
   private blockOf(header: Header, found: HeaderBlock): Block {
     const { sheet, standard } = this;
     const { isConfirmed } = this.access;
-    const sources = columnSources(sheet.rowCount, standard, isConfirmed);
+    const sources = columnSources(sheet.rowCount, standard, isConfirmed, (words) => {
+      const count = this.before()?.count ?? null;
+      return count?.header === words ? count.kind : null;
+    });
     const settled = settleColumns(sources.of(sheet, this.access.cells), header, found);
     const { layout, held, proof } = settled;
     const decide = (changed: Sheet) => settleColumns(sources.ofChanged(changed), header, found);
-    this.decisions.push({ settled, headerBottom: header.bottom, decide });
+    const isSameHeader = sameHeader(header, standard, this.options, this.leastWords);
+    this.decisions.push({ settled, headerBottom: header.bottom, decide, isSameHeader });
     const summary = sumsOnly(layout.table) ? this.sums.begin(header.bottom, []) : null;
     if (summary === null) {
       this.tables.push(layout.table);
@@ -378,6 +389,8 @@ export class SheetReader {
   private takeBar(block: Block, cells: readonly Cell[], row: number): RowVerdict {
     block.blanks = 0;
     block.ended = false;
+    const { closings } = block.reader.layout;
+    if (closings.length > 0) block.carried = { ...block.carried, members: membersOfNext(closings, row) };
     if (!this.isOnce) this.carriedTo.push(block.carried);
     const { bar, carried } = block.reader.read(cells, row, block.carried, block.above);
     block.carried = carried;

@@ -227,3 +227,35 @@ describe("ScheduleSession", () => {
     expect(told(once.reading)).toEqual(told(openSchedule(sheet, standard).reading));
   });
 });
+
+describe("an edit under a head whose word the cells help to read", () => {
+  const head: Cell[] = ["No.", "Bar mark", "Size", "Nos", "Length (mm)"];
+  const rows = Array.from({ length: 14 }, (_, at): Cell[] => [at + 1, `B${at + 1}`, "H16", 5, 1000]);
+  const numbered = [head, ...rows];
+  // the same column no longer numbers the rows
+  const changed = numbered.map((row, at) => (at > 4 && at < 11 ? [40, ...row.slice(1)] : row));
+
+  it("should be read as the whole sheet would be, or be declined", () => {
+    const whole = openSchedule(sheetFromRows("S", changed), standard).reading;
+    const after = openSchedule(sheetFromRows("S", numbered), standard).reread(
+      sheetFromRows("S", changed),
+      5,
+      10,
+    );
+    expect([...(after?.reading ?? whole).tables].map(({ columns }) => [...columns.keys()])).toEqual(
+      whole.tables.map(({ columns }) => [...columns.keys()]),
+    );
+    expect((after?.reading ?? whole).bars.map(({ total }) => total)).toEqual(
+      whole.bars.map(({ total }) => total),
+    );
+  });
+
+  it("should take a total that rises by one for a total", () => {
+    const totals = [
+      ["Mark", "Size", "No. of mbrs", "No. in each", "Total no.", "Length (mm)"],
+      ...[10, 11, 12, 13, 14].map((count, at): Cell[] => [`B${at}`, "H16", 1, count, count, 1000]),
+    ];
+    const { bars } = openSchedule(sheetFromRows("S", totals), standard).reading;
+    expect(bars.map(({ total }) => total)).toEqual([10, 11, 12, 13, 14]);
+  });
+});

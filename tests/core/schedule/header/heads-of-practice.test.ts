@@ -234,3 +234,19 @@ it("takes a line that says SUB alone, under any column, for a sub-total", () => 
   expect(rowClasses[3]).toBe("total");
   expect(totals.map(({ kind }) => kind)).toEqual(["subtotal"]);
 });
+
+// pins of ACI practice are given in inches and fractions beside lengths in feet and inches
+it("takes bare numbers under a head in inches for inches, where none is in feet", () => {
+  const pins = (head: string) =>
+    readSchedule(
+      sheetFromRows("R-1", [
+        ["MARK", "QTY", "SIZE", "LENGTH", "TYPE", "A", "B", head],
+        ["F701", 50, "#7", "10'-8\"", "L", "1'-2\"", "9'-6\"", "5 1/4"],
+        ["F801", 12, "#8", "22'-4\"", "L", "1'-4\"", "21'-0\"", 6],
+        ["F901", 9, "#9", "27'-2\"", "L", "1'-7\"", "25'-7\"", "9 1/2"],
+      ]),
+      resolveStandard("ACI318:2019") as Standard,
+    ).bars.map(({ former }) => former);
+  // 25.4 mm an inch
+  expect(pins("PIN (IN)")).toEqual([133.35, 152.4, 241.3]);
+});

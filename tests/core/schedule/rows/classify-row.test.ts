@@ -24,6 +24,8 @@ const ROWS: readonly (readonly [readonly Cell[], RowClass, RowReasonCode])[] = [
   // a mass under the size, below 100 kg and with a fraction; a whole number there may be a bar begun
   [[null, "R8", 86.7], "total", "sum-by-size"],
   [[null, "R8", 12], "bar", "size-and-mark"],
+  // a word that heads the lines stands in the first of them
+  [["riepilogo", "\u00d88", 318.3, "kg"], "total", "sum-by-size"],
   [["Wastage 3 %", null, null, null, null, null, 672], "note", "wastage-word"],
   [[null, null, null, null, null, 16, 22_400], "total", "numbers-alone"],
   [["BEAM B2 (6 Nos)"], "heading", "member-heading"],
