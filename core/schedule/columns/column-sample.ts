@@ -37,19 +37,23 @@ export function sampleRows(
 export function sampleOf(rows: readonly (readonly Cell[])[], column: number): Sample {
   const numbers: number[] = [];
   const texts: string[] = [];
+  // a column writes few texts, many times
+  const known = new Map<string, string | null>();
   for (const cells of rows) {
     const cell = cells[column];
     if (typeof cell === "number" && Number.isFinite(cell)) numbers.push(cell);
-    else if (
-      typeof cell === "string" &&
-      cell.length <= LONGEST_VALUE &&
-      /\d|[\u0660-\u0669\u06f0-\u06f9\u0966-\u096f\uff10-\uff19]/.test(cell)
-    ) {
-      texts.push(cleanText(cell).replace(/^\((.+)\)$/, "$1"));
+    if (typeof cell !== "string" || cell.length > LONGEST_VALUE) continue;
+    let text = known.get(cell);
+    if (text === undefined) {
+      text = HOLDS_DIGIT.test(cell) ? cleanText(cell).replace(/^\((.+)\)$/, "$1") : null;
+      known.set(cell, text);
     }
+    if (text !== null) texts.push(text);
   }
   return { numbers, texts };
 }
+
+const HOLDS_DIGIT = /\d|[\u0660-\u0669\u06f0-\u06f9\u0966-\u096f\uff10-\uff19]/;
 
 export function sizesTyped(sample: Sample | undefined): string[] {
   return sample === undefined ? [] : [...sample.texts, ...sample.numbers.map(String)];
@@ -60,7 +64,12 @@ const OFTEN = 2;
 /** What is typed in several rows, of all tables side by side. */
 export function typedOften(samples: readonly (Sample | undefined)[]): ReadonlySet<string> {
   const counts = new Map<string, number>();
-  for (const text of samples.flatMap(sizesTyped)) counts.set(text.trim(), (counts.get(text.trim()) ?? 0) + 1);
+  for (const sample of samples) {
+    for (const typed of sizesTyped(sample)) {
+      const text = typed.trim();
+      counts.set(text, (counts.get(text) ?? 0) + 1);
+    }
+  }
   return new Set([...counts].filter(([, count]) => count >= OFTEN).map(([text]) => text));
 }
 
@@ -103,6 +112,6 @@ export function parsed(texts: readonly string[], comma: CommaUse): number[] {
 
 export function median(numbers: readonly number[]): number | null {
   if (numbers.length === 0) return null;
-  const sorted = [...numbers].sort((one, other) => one - other);
+  const sorted = Float64Array.from(numbers).sort();
   return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
 }

@@ -38,7 +38,7 @@ type Whose = "each" | "total" | "open" | null;
 export function countUnderHeadings(
   block: HeaderBlock,
   /** whole ones: sums may stand to the right of the columns */
-  rows: readonly (readonly Cell[])[],
+  rowsOf: () => readonly (readonly Cell[])[],
   comma: CommaUse,
   asked: AskedOfCount,
 ): Whose {
@@ -47,7 +47,7 @@ export function countUnderHeadings(
   if (counted === undefined || counts.length > 1 || counted.kind === "members" || counted.corrected)
     return null;
   const summed = summedColumns(block);
-  const read = readHeadings(block, counted.column, summed, rows, comma, asked);
+  const read = readHeadings(block, counted.column, summed, rowsOf(), comma, asked);
   // taken for those of each member: only sums show that they are those of all
   if (counted.kind === "each") return read !== "each" && isOfAll(read, asked, summed, comma) ? "total" : null;
   if (read === "each") return "each";

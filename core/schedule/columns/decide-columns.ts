@@ -128,8 +128,9 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const columns = new Map<ColumnKind, ColumnReading>();
   const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
   const isAlone = header.blocks.length === 1;
-  const whole = isAlone ? sampleRows(source, header, { ...block, right: Number.MAX_SAFE_INTEGER - 1 }) : rows;
-  const underHeadings = countUnderHeadings(block, [...above, ...whole], comma, {
+  const whole = (): readonly (readonly Cell[])[] =>
+    isAlone ? sampleRows(source, header, { ...block, right: Number.MAX_SAFE_INTEGER - 1 }) : rows;
+  const underHeadings = countUnderHeadings(block, () => [...above, ...whole()], comma, {
     ofList: membersInTitle(source.cells, header.top),
     beside: source.beside ?? [],
     ...(source.elsewhere === undefined ? {} : { elsewhere: source.elsewhere }),
