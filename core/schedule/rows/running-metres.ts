@@ -8,6 +8,8 @@ import type { Cell } from "../sheet";
 
 const MM_PER_METRE = 1000;
 const MM_PER_FOOT = 304.8;
+/** "M1" is a mark and "Wall M1" a wall, where "m1" elsewhere is a metre */
+const MARK_OR_METRE = /(?:^|\s)m\s?1$/i;
 const IN_FEET = /f(?:t|eet)|lf|rft/;
 
 /** Bars that a row gives in metres alone, to be cut on site: "lfm", "п.м.", "ml" in place of a length or a count. */
@@ -23,13 +25,15 @@ export interface RunningMetres {
 /** Null for a row that has a length and a count, or no word for running metres. */
 export function runningMetres(
   cells: readonly Cell[],
-  { length, total, each, totalLength, members, unitMass, pieceMass }: TableColumns,
+  { length, total, each, totalLength, members, unitMass, pieceMass, mark, member }: TableColumns,
   comma: CommaUse,
 ): RunningMetres | null {
   const lengthAt = length?.column ?? -1;
   const countAt = total >= 0 ? total : each;
   if (typeof cells[lengthAt] === "number" && typeof cells[countAt] === "number") return null;
-  const word = cells.find(isRunning);
+  const isName = (cell: Cell, column: number): boolean =>
+    (column === mark || column === member) && MARK_OR_METRE.test(String(cell));
+  const word = cells.find((cell, column) => isRunning(cell) && !isName(cell, column));
   if (typeof word !== "string") return null;
   const own = numberIn(cells[totalLength?.column ?? -1], comma);
   const counted = numberIn(cells[countAt], comma);

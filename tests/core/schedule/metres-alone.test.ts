@@ -28,6 +28,17 @@ it("weighs metres that stand in the column of total lengths beside a word for ru
   expect(notInTotal).toEqual([]);
 });
 
+// by hand: 108 x 5.0 m x 0.616 = 332.64 kg, 12 x 4.0 m x 0.888 = 42.62 kg
+it("takes M1 for a mark and for a wall, where a Dutch m1 is a metre", () => {
+  const { tonnage, byTyped } = weighed([
+    ["Member", "Mark", "Size", "Total no.", "Length"],
+    ["Wall M1", "M1", 10, "4x27", 5000],
+    ["Wall M2", "M2", 12, "2x6", 4000],
+  ]);
+  expect(tonnage.total).toBeCloseTo(0.33264 + 0.042624, 4);
+  expect(byTyped["metres alone"]).toBe(0);
+});
+
 it("takes an amount beside the word for metres where no column has them, joined or apart", () => {
   const apart = weighed([
     ["Mark", "Size", "No. of bars", "Length (m)", "Remarks"],
