@@ -42,5 +42,7 @@ function fits(row: BarRow, standard: Standard): boolean {
 function isHeld(size: SizeReading | null, row: BarRow, standard: Standard): boolean {
   if (size === null || size.bar === null) return false;
   const holds = (grade: string) => standard.grades.length === 0 || findGrade(standard.grades, grade) !== null;
-  return (size.prefix === "" || holds(size.prefix)) && (row.grade === null || holds(row.grade));
+  const isRead =
+    size.prefix === "" || holds(size.prefix) || !isRefusal(standard.readSize(row.sizeTyped ?? ""));
+  return isRead && (row.grade === null || holds(row.grade));
 }

@@ -64,10 +64,15 @@ export default defineRule({
 /** The grade said but not known; null where it is known or none is said. */
 function unknownGrade(facts: BarFacts): string | null {
   const { gradeName, row } = facts;
-  if (gradeName !== null) return facts.grade === null ? gradeName : null;
+  if (gradeName !== null) return facts.grade === null && !isOpenLetter(facts) ? gradeName : null;
   if (row.size !== null || row.sizeTyped === null) return null;
   const reading = facts.standard.readSize(row.sizeTyped);
   return isRefusalOf(reading, prefixNotHeld) ? String(reading.values.prefix) : null;
+}
+
+/** The letter of a size that the document reads though it gives its grades none: the letters are the country's. */
+function isOpenLetter({ row, bar, standard }: BarFacts): boolean {
+  return row.grade === null && bar !== null && standard.grades.every(({ prefixes }) => prefixes.length === 0);
 }
 
 /** A steel named by its yield, as every document names them: "B450C", "500NC". A letter alone is none. */

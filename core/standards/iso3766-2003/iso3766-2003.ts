@@ -19,6 +19,7 @@ export const ISO3766_2003 = defineStandard({
     "ISO 3766:2003 Construction drawings, simplified representation of reinforcement, with ISO 6935-2 masses",
   names: ["ISO3766"],
   bars: [data.BARS],
+  anyTypeLetters: true,
   grades: data.GRADES,
   shapes: shapesOf(recalled, data.SHAPE_SOURCES),
   shapesInPart: true,

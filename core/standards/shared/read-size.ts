@@ -39,7 +39,7 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
   const letters = new Set(lettersOf(tables, bars));
   const prefixes = new Set([...letters, ...gradeNames(tables)]);
   const example = bars[Math.floor(bars.length / 2)]?.size ?? "";
-  const { id, unit, sizesInMillimetres } = tables;
+  const { id, unit, sizesInMillimetres, anyTypeLetters } = tables;
 
   return (typed: string | number): SizeReading | Refusal => {
     const known = remembered.get(typed);
@@ -84,7 +84,8 @@ export function sizeReader(tables: StandardTables, bars: readonly Bar[]) {
     const named = barNamed.get(`${parts.prefix}${number}${parts.suffix}`);
     const bar = named ?? (parts.suffix === "M" || parts.prefix === "#" ? undefined : barNumbered.get(number));
     const nearest = nearestBars(bars, roughDiameter(parts));
-    if (prefix !== "" && named === undefined && !prefixes.has(prefix)) {
+    const isHeld = prefix === "" || prefixes.has(prefix) || (anyTypeLetters === true && prefix.length <= 2);
+    if (named === undefined && !isHeld) {
       const held = letters.size === 0 ? "it has none" : `it has ${[...letters].join(", ")}`;
       return prefixNotHeld({ typed, prefix, standard: id, letters: held, nearest });
     }

@@ -140,6 +140,8 @@ export interface StandardTables {
   readonly bars: readonly PrintedTable<PrintedBar>[];
   /** a number in a size is the bar's nominal mm, so that "16mm" is the bar 16 */
   readonly sizesInMillimetres: boolean;
+  /** letters before a size are those of the country's steel, which the document leaves open: one or two are read */
+  readonly anyTypeLetters?: boolean;
   /** d in "3d" is the number in the bar's name and not its nominal diameter */
   readonly multiplesOfName?: boolean;
   readonly grades: readonly Grade[];

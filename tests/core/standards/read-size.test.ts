@@ -88,6 +88,12 @@ describe("sizes as their users write them", () => {
     }
   });
 
+  // ISO 3766 codes shapes and leaves the letters of the steel to the country: Danish Y, Finnish T, Norwegian K
+  it.each(["Y12", "T16", "K20"])("ISO3766 reads %s with the letter of a country", (typed) => {
+    const reading = answered(heldStandard("ISO3766:2003").readSize(typed));
+    expect([reading.bar?.size, reading.prefix]).toEqual([typed.slice(1), typed.slice(0, 1)]);
+  });
+
   it("remembers a text, so that a long column costs little", () => {
     const standard = heldStandard("BS8666:2005");
     expect(standard.readSize("H16")).toBe(standard.readSize("H16"));
