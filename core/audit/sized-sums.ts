@@ -116,21 +116,33 @@ function acrossSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
   return (sheet.reading.summaries ?? []).flatMap(({ rows, sizes, headerRow }) => {
     if (sizes.length === 0) return [];
     return rows.map((line) => ({
-      sums: sizes.flatMap(({ size, column }) => sumAt(line, column, size, standard)),
+      sums: sizes.flatMap(({ size, column }) => sumAt(sheet, line, column, size, standard)),
       stretches: stretchesBefore(sheet, headerRow),
       above: null,
     }));
   });
 }
 
-function sumAt(line: TotalRow, column: number, size: string, standard: Standard): SizedSum[] {
+function sumAt(
+  { bars }: SheetFacts,
+  line: TotalRow,
+  column: number,
+  size: string,
+  standard: Standard,
+): SizedSum[] {
   const cell = line.cells.find((one) => one.column === column);
   if (cell === undefined) return [];
   const place = { size, row: line.row, column, typed: cell.value };
   const takesIn = bandOf(size);
   if (takesIn !== null) return [{ ...place, diameter: Number.NaN, prefix: "", takesIn }];
-  const named = sizeOf(size, standard);
+  // as the list's own rows were read, "#12" is what it is there
+  const alike = bars.find(({ row, diameter }) => diameter !== null && row.sizeTyped?.trim() === size);
+  const named = size.startsWith("#") && alike !== undefined ? ofBar(alike) : sizeOf(size, standard);
   return named === null ? [] : [{ ...named, ...place }];
+}
+
+function ofBar({ diameter, row }: BarFacts): { diameter: number; prefix: string } {
+  return { diameter: diameter ?? Number.NaN, prefix: row.size?.prefix.toUpperCase() ?? "" };
 }
 
 /** Sizes one below another, sums beside them: each column of numbers is a kind of sum. */
@@ -152,7 +164,7 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
         alike.flatMap(({ line, at }) => line.cells.map(({ column }) => column).filter((one) => one !== at)),
       );
       return [...columns].map((column) => ({
-        sums: beyondEachOther(alike.flatMap(({ line, size }) => sumAt(line, column, size, standard))),
+        sums: beyondEachOther(alike.flatMap(({ line, size }) => sumAt(sheet, line, column, size, standard))),
         stretches,
         above: null,
       }));
@@ -208,7 +220,7 @@ function underColumns(sheet: SheetFacts, standard: Standard): SizedLine[] {
   return sheet.reading.totals.flatMap((line) => {
     const bySize = line.table?.bySize ?? [];
     if (bySize.length === 0 || line.kind === "summary") return [];
-    const sums = bySize.flatMap(({ column, size }) => sumAt(line, column, size, standard));
+    const sums = bySize.flatMap(({ column, size }) => sumAt(sheet, line, column, size, standard));
     const above = linesAbove(sheet, line);
     return sums.length < 2 ? [] : [{ sums, stretches: stretchesBefore(sheet, line.row), above }];
   });

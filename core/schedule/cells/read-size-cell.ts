@@ -1,6 +1,7 @@
 import type { SizeReading, Standard } from "../../standards/port";
 import { isRefusal, refusalText } from "../../units/refusal";
 import type { GuessCode } from "../bar-row";
+import { ROUND_STEEL } from "../evidence/evidence.data";
 import { type Answer, type CellPlace, guessed, type RowContext, sameAsMark, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { LONGEST_VALUE, shortened } from "./longest-text";
@@ -61,10 +62,12 @@ export function sizeCellReader(
   standard: Standard,
   softMetric: boolean,
   habitual: ReadonlySet<string> = new Set(),
+  isNumberSign = false,
 ) {
   const readerOf = (type: string) =>
     remember<string | number, SizeCell>((cell) => {
-      const reading = readSizeCell(cell, type, standard, softMetric);
+      const bare = isNumberSign && typeof cell === "string" ? cell.replace(NUMBER_SIGN, "\u00d8") : cell;
+      const reading = readSizeCell(bare, type, standard, softMetric);
       const plain = String(cell).trim().replace(",", ".");
       const isHabit = habitual.has(plain) || habitual.has(String(cell).trim());
       if (reading.guess !== "size-from-mass" || !isHabit) return reading;
@@ -160,7 +163,9 @@ function sizeOfNumber(
     const bar = standard.bars.find(
       ({ massPerMetre }) => Math.abs(massPerMetre - number) <= massPerMetre * 0.004,
     );
-    if (bar !== undefined && Math.abs(bar.diameter - number) > 0.2) {
+    // 6.3 is rolled in South America as well
+    const isRolled = ROUND_STEEL.value.diameters.includes(number);
+    if (bar !== undefined && !isRolled && Math.abs(bar.diameter - number) > 0.2) {
       return asking(readOf(standard, bar.size), typed, {
         guess: "size-from-mass",
         reason: `${number} is the mass of a metre of ${bar.size}, typed where the size belongs`,
@@ -316,6 +321,22 @@ function byLookalike(text: string, standard: Standard, typed: string): SizeCell 
 function softMetricOf(text: string): number | null {
   const number = Number(/^#?\s*(\d+)$/.exec(text)?.[1] ?? Number.NaN);
   return SOFT_METRIC_SIZES.rows.find(({ metric }) => metric === number)?.inch ?? null;
+}
+
+const NUMBER_SIGN = /^\s*#\s*(?=\d)/;
+/** rows, and their share, with sizes that no list of eighths has */
+const LEAST_SIGNED = 2;
+const MANY = 0.2;
+const SIGNED = /^#\s*(\d+)$/;
+
+/** True where "#" stands for the diameter, as in Polish lists: all are mm of the standard, and many no number of eighths. */
+export function isSignOfDiameter(standard: Standard, typed: readonly string[]): boolean {
+  if (standard.bars.some(({ size }) => size.startsWith("#"))) return false;
+  const numbers = typed.flatMap((text) => SIGNED.exec(text.trim())?.[1] ?? []).map(Number);
+  const isBar = (number: number) => standard.bars.some(({ diameter }) => diameter === number);
+  const eighths = new Set(SOFT_METRIC_SIZES.rows.map(({ inch }) => inch));
+  const others = numbers.filter((number) => !eighths.has(number)).length;
+  return others >= LEAST_SIGNED && others >= MANY * numbers.length && numbers.every(isBar);
 }
 
 /** True where a list of sizes uses names that only the soft metric series has, such as #13 or #19. */

@@ -3,7 +3,7 @@ import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading, U
 import type { PathUnit } from "../cells/path-in-unit";
 import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
-import { isSoftMetric } from "../cells/read-size-cell";
+import { isSignOfDiameter, isSoftMetric } from "../cells/read-size-cell";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { countSaid } from "../rows/count-said";
@@ -47,6 +47,8 @@ export interface TableLayout {
   readonly massFactor: number;
   readonly comma: CommaUse;
   readonly softMetric: boolean;
+  /** "#12" is 12 mm */
+  readonly signsDiameter: boolean;
   /** what bare numbers of the paths in its shape column are in; null where its rows do not tell */
   readonly pathUnit: PathUnit | null;
   /** sizes typed in several rows, as they are typed */
@@ -183,6 +185,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
     pathUnit: pathUnitOf(block, rows, lengths),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
+    signsDiameter: isSignOfDiameter(standard, sizesTyped(samples.get("size"))),
     habitualSizes: typedOften([samples.get("size"), ...sizesBeside(source, header, block)]),
     asks,
     guesses,

@@ -78,7 +78,7 @@ export class BarRowReader {
     this.draft = new RowDraft(source);
     this.bars = new StoredBars(layout.table);
     this.columns = tableColumns(layout, standard.unit === "in");
-    this.readSize = sizeCellReader(standard, layout.softMetric, layout.habitualSizes);
+    this.readSize = sizeCellReader(standard, layout.softMetric, layout.habitualSizes, layout.signsDiameter);
     this.readShape = shapeCellReader(standard);
     this.signs = rowSigns(this.columns, this.readSize);
   }
