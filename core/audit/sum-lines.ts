@@ -209,16 +209,22 @@ function massBeside({ table, kind }: TotalRow) {
 /** "Total | 16 | 1234": a line for one size stands for the bars of that size. */
 function ofItsSize(bars: readonly BarFacts[], line: TotalRow, table: TableReading): readonly BarFacts[] {
   const column = table.columns.get("size")?.column;
-  const size = line.cells.find((cell) => cell.column === column)?.value ?? sizeInLabel(line.label);
+  const size = line.cells.find((cell) => cell.column === column)?.value ?? sizeInLabel(line.label, bars);
   if (size === null || column === undefined) return bars;
   const same = bars.filter(({ row }) => row.size?.diameter === size);
   return same.length > 0 && same.length < bars.length ? same : bars;
 }
 
-function sizeInLabel(label: string): number | null {
-  const named = /(?:^|\s)(?:[A-Z]{1,2}|\u00d8)(\d{1,2})$|(?:^|\s)(\d{1,2})\s*mm\b/iu.exec(label);
-  return named === null ? null : Number(named[1] ?? named[2]);
+function sizeInLabel(label: string, bars: readonly BarFacts[]): number | null {
+  const named = /(?:^|\s)([A-Z]{1,2}|\u00d8)(\d{1,2})$|(?:^|\s)(\d{1,2})\s*mm\b/iu.exec(label);
+  if (named === null) return null;
+  const [typed, letters = "\u00d8", ofLetters, ofUnit] = named;
+  // V5 is a beam where the bars are in one of that name
+  const isMember = letters !== "\u00d8" && bars.some(({ row }) => plain(row.member).endsWith(plain(typed)));
+  return !isMember ? Number(ofLetters ?? ofUnit) : null;
 }
+
+const plain = (typed: string | null): string => (typed ?? "").replace(/\s/g, "").toUpperCase();
 
 /** What lines such as "Add 3 % wastage" between the last sum and this line add, in the column's unit. */
 export function additionsBefore(sheet: SheetFacts, line: TotalRow, column: number): number {

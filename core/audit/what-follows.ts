@@ -171,13 +171,22 @@ function changesTo(
   way: SumWay,
 ): readonly number[] {
   const own = figureOf(facts, way) ?? 0;
-  if (!way.takes(facts)) return isSizeOpen && way.isOfSize ? [...new Set([own, ...others])] : [];
+  if (!way.takes(facts))
+    return isSizeOpen && way.isOfSize ? [...new Set([own, ...others, ...asItsSize(facts, way)])] : [];
   const isElsewhere = isTwice || (isSizeOpen && way.isOfSize);
   const changes = others.map((one) => one - own);
   return [...new Set(isElsewhere ? [-own, ...changes] : changes)].filter((change) => change !== 0);
 }
 
 const MM_PER_METRE = 1000;
+
+/** kg that the bar would weigh were it of the size that is summed. */
+function asItsSize(facts: BarFacts, way: SumWay): readonly number[] {
+  const one = way.figure === "mass" ? way.bars.find((bar) => way.takes(bar)) : undefined;
+  const perMetre = one === undefined ? null : perMetreOf(one);
+  const length = figureOf(facts, { ...way, figure: "totalLength" });
+  return perMetre === null || length === null ? [] : [(length / MM_PER_METRE) * perMetre];
+}
 
 function figureOf(facts: BarFacts, { figure }: SumWay): number | null {
   const { row, count, lengthInForce } = facts;

@@ -72,7 +72,11 @@ function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
 }
 
 function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
-  if (bar !== null || row.sizeTyped === null || sizeElsewhere(row.sizeTyped) !== null) return false;
+  if (bar !== null || row.sizeTyped === null) return false;
+  const elsewhere = sizeElsewhere(row.sizeTyped);
+  // a bare 15 in a list of millimetres is no bar of 16 mm that a country calls 15
+  if (elsewhere !== null && !(elsewhere.diameter !== diameter && /^\d+$/.test(row.sizeTyped.trim())))
+    return false;
   // what is no number at all is no size that could be judged
   if (!/^\D{0,3}\d{1,2}\D{0,3}$/.test(row.sizeTyped.trim())) return false;
   // a sum that was read as a bar has a number in its place

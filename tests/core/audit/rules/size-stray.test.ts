@@ -42,6 +42,23 @@ ruleCases(rule, {
   ],
 });
 
+// Canada's bar 15 is 16 mm thick, and no bar of a list of millimetres
+it("a bare 15 among millimetres is rolled nowhere", () => {
+  const heads = ["Mark", "Size", "Total no.", "Length mm", "Mass kg"];
+  const rows = [...LIST, bar("9", "15", 10, 31.6)].map(({ mark, size, total, length, mass }) => [
+    ...[mark, Number(size), total, length, mass],
+  ]);
+  const { findings } = runAudit({
+    sheets: [sheetFromRows("List", [heads, ...rows])],
+    standard: heldStandard("BS8666:2005"),
+    isStandardAssumed: true,
+    rules: [rule],
+  });
+  expect(findings.map(({ cell, message }) => `${cell}: ${message}`)).toEqual([
+    "B10: size 15 is rolled nowhere that is known, and no other row has it",
+  ]);
+});
+
 // the list goes by another document than the one in force, which nobody chose
 it("a size that nobody rolls is told where the standard is assumed", () => {
   const heads = ["Mark", "Size", "Total no.", "Length mm", "Mass kg"];

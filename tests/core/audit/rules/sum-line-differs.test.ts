@@ -26,6 +26,14 @@ ruleCases(rule, {
         },
       ],
     },
+    // V5 is a beam, though a bar of 5 mm stands among those that are summed
+    {
+      rows: [
+        { member: "V5", size: "16", shape: "00", A: 1000, length: 1000, mass: 3.16 },
+        { member: "V5", size: "5", shape: "00", A: 2000, length: 2000, mass: 0.31 },
+      ],
+      foot: [{ member: "Subtotal V5", mass: 3.47 }],
+    },
     // the tonnes of the list stand under the number of bars
     {
       rows: [
