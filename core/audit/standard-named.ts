@@ -1,44 +1,14 @@
+import { namedInCells } from "../bar/named-in-cells";
 import { isOwnSheet } from "../own/own-sheet";
-import type { ScheduleReading } from "../schedule/bar-row";
 import { readSchedule } from "../schedule/read-schedule";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
-import {
-  contradicts,
-  type DocumentNamed,
-  documentsNamed,
-  namesDocument,
-  resolveStandard,
-} from "../standards/index";
+import { contradicts, namesDocument, resolveStandard } from "../standards/index";
 import type { Standard } from "../standards/port";
 import { isRefusal } from "../units/refusal";
 
-/** A document that a sheet names, with the cell that does. */
-export interface NamedInCell extends DocumentNamed {
-  readonly row: number;
-  readonly column: number;
-}
-
-/** rows of words that are looked through */
-const MOST_ROWS = 200;
-
 /** Rows at the top of a sheet, and at its foot, in which a list says what it goes by. */
 const ROWS_OF_ENDS = 100;
-
-/** The documents that titles, headings and notes of a sheet name. */
-export function* namedInCells(sheet: Sheet, reading: ScheduleReading): Generator<NamedInCell> {
-  let looked = 0;
-  for (const [row, rowClass] of reading.rowClasses.entries()) {
-    if (rowClass !== "note" && rowClass !== "heading") continue;
-    looked += 1;
-    if (looked > MOST_ROWS) break;
-    for (let column = 0; column < sheet.columnCount; column += 1) {
-      const cell = sheet.cell(row, column);
-      if (typeof cell !== "string") continue;
-      for (const named of documentsNamed(cell)) yield { ...named, row, column };
-    }
-  }
-}
 
 /**
  * The id of the document that the sheets themselves name, for a check for which nobody chose one; null where none

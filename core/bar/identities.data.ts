@@ -100,6 +100,44 @@ export const LENGTH_HABIT: Cited<{
   },
 };
 
+/** Rolls in diameters of the bar, of thin bars and of those from a diameter (mm) on, by which lists deduct for bends. */
+export const USUAL_ROLLS: Cited<
+  readonly { readonly thin: number; readonly thick: number; readonly from: number }[]
+> = {
+  value: [
+    { thin: 4, thick: 7, from: 17 },
+    { thin: 5, thick: 8, from: 20 },
+    { thin: 4, thick: 6, from: 19 },
+    { thin: 6, thick: 8, from: 26 },
+    { thin: 5, thick: 5, from: 100 },
+  ],
+  cite: {
+    document:
+      "EN 1992-1-1 Table 8.1N, the Russian code of practice, the Japanese and the American code, the Australian standard",
+    provenance: "memory",
+  },
+};
+
+/** Diameters that one right angle takes off the legs to the outside, at most: round a roll of ten diameters. */
+export const MOST_OFF_BEND: Cited<number> = {
+  value: 3.4,
+  cite: { document: "2 (r + d) - pi / 2 (r + d / 2) with r of 5 d", provenance: "derived" },
+};
+
+/** When rows speak against a document that nobody chose: bars looked at, the fewest that break it, and their shares. */
+export const DOCUMENT_KEPT: Cited<{
+  readonly looked: number;
+  readonly fewest: number;
+  readonly lengths: number;
+  readonly ends: number;
+}> = {
+  value: { looked: 60, fewest: 3, lengths: 0.3, ends: 0.6 },
+  cite: {
+    document: "lists that go by a document break it in one row in ten at most",
+    provenance: "derived",
+  },
+};
+
 /** Counts out of a run and a spacing: rows that must keep one way of rounding before the others are wrong. */
 export const RUN_HABIT: Cited<{
   readonly share: number;

@@ -1,7 +1,7 @@
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { greatest } from "../units/extremes";
 import type { BarFacts } from "./bar-facts";
-import { LENGTH_HABIT } from "./identities.data";
+import { LENGTH_HABIT, MOST_OFF_BEND, USUAL_ROLLS } from "./identities.data";
 import type { SheetFacts } from "./sheet-facts";
 
 /** How a sheet makes a length out of legs: each leg once or twice, less so many diameters for the bends. */
@@ -33,6 +33,45 @@ export function offLengthHabit({ lengthStep, answers }: SheetFacts): OffHabit[] 
   return off.map(({ place, ...habit }) => ({ ...habit, facts: answers.bar(place) }));
 }
 
+/** The same of shapes that the standard in force holds, where the list keeps to another. */
+export function offHabitOfCodes({ lengthStep, answers }: SheetFacts): OffHabit[] {
+  const off = answers.whole(offHabitsOfCodes, codeAndLength, lengthStep ?? LENGTH_HABIT.value.step);
+  return off.map(({ place, ...habit }) => ({ ...habit, facts: answers.bar(place) }));
+}
+
+function offHabitsOfCodes(bars: readonly BarFacts[], step: number): readonly OffPlace[] {
+  const groups = new Map<string, number[]>();
+  bars.forEach((facts, place) => {
+    const key = codeOf(facts);
+    if (key === null) return;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [place]);
+    else group.push(place);
+  });
+  return [...groups.values()].flatMap((places) => {
+    const alike = places.map((place) => bars[place] as BarFacts);
+    return offIn(alike, step).flatMap(({ at, ...habit }) =>
+      isByRolls(alike[at] as BarFacts, alike, habit.habit, step)
+        ? []
+        : [{ ...habit, place: places[at] as number }],
+    );
+  });
+}
+
+function codeAndLength(facts: BarFacts): string {
+  const code = codeOf(facts);
+  return code === null ? "" : JSON.stringify([code, facts.row.length, facts.diameter, legsOf(facts)]);
+}
+
+/** The code of a bar that the standard measures, with the letters that it fills. */
+function codeOf(facts: BarFacts): string | null {
+  const { row, diameter, definition } = facts;
+  if (!isMeasuredByStandard(facts) || definition === null || facts.isPath) return null;
+  if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
+  if (row.dims.filter((dim) => dim !== null).length < 2) return null;
+  return `${definition.code} ${row.dims.map((dim) => (dim === null ? "-" : "x")).join("")}`;
+}
+
 interface OffPlace extends Omit<OffHabit, "facts"> {
   readonly place: number;
 }
@@ -54,9 +93,12 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
     const alike = places.map((place) => bars[place] as BarFacts);
     const habit = offIn(alike, step);
     const own = habit.length === 0 && areSums ? offSums(alike, step) : habit;
-    const found = own.filter(
-      ({ at }) => key.startsWith(SHAPE) || !isLengthOfLink(bars[places[at] as number] as BarFacts),
-    );
+    const found = own.filter(({ at, habit: kept }) => {
+      const facts = bars[places[at] as number] as BarFacts;
+      if (!key.startsWith(SHAPE) && (isLengthOfLink(facts) || isOpenAmongLinks(facts, kept, step)))
+        return false;
+      return !isByRolls(facts, alike, kept, step);
+    });
     return found.map(({ at, ...habit }) => ({ ...habit, place: places[at] as number }));
   });
   if (!areSums) return off;
@@ -127,6 +169,35 @@ function isLengthOfLink(facts: BarFacts): boolean {
   return ends >= 0 && ends <= LENGTH_HABIT.value.linkEnds * (facts.diameter ?? 0);
 }
 
+/** Where no shape is named, among closed links of two sides: an open bar of two legs, less what its bends take off. */
+function isOpenAmongLinks(facts: BarFacts, { times }: LengthHabit, step: number): boolean {
+  if (!times.some((many) => many > 1)) return false;
+  const off = byHabit(facts, SUM) - (facts.row.length ?? 0);
+  const most = MOST_OFF_BEND.value * bendsOf(facts) * (facts.diameter ?? 0);
+  return off >= -step && off <= most + step;
+}
+
+/**
+ * Thick bars are bent round larger rolls than thin ones, so that no one deduction makes all lengths of a shape: true
+ * where the rolls of a country make this one, and as many of the others as the habit does.
+ */
+function isByRolls(facts: BarFacts, alike: readonly BarFacts[], habit: LengthHabit, step: number): boolean {
+  if (habit.times.some((many) => many > 1)) return false;
+  return USUAL_ROLLS.value.some((rolls) => {
+    const keepsRolls = (one: BarFacts): boolean =>
+      keeps(one, { times: [], less: lessByRolls(one, rolls) }, step);
+    return keepsRolls(facts) && alike.filter(keepsRolls).length >= habit.kept;
+  });
+}
+
+/** Diameters that all bends take off along the centre line, each a right angle: geometry. */
+function lessByRolls(facts: BarFacts, { thin, thick, from }: (typeof USUAL_ROLLS.value)[number]): number {
+  const roll = (facts.diameter ?? 0) < from ? thin : thick;
+  return bendsOf(facts) * (2 * (roll / 2 + 1) - (Math.PI / 2) * (roll / 2 + 0.5));
+}
+
+const bendsOf = (facts: BarFacts): number => legsOf(facts).filter((leg) => leg !== null).length - 1;
+
 /** What a group's habit goes by; nothing of a bar that belongs to none. */
 function goesBy(facts: BarFacts): string {
   const group = groupOf(facts);
@@ -136,8 +207,7 @@ function goesBy(facts: BarFacts): string {
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
 function groupOf(facts: BarFacts): string | null {
   // asked while a sheet is re-checked, before its habits are known: the bar's own row tells
-  const isOfStandard = facts.definition !== null && facts.bar !== null;
-  if (isOfStandard || facts.isPath) return null;
+  if (isMeasuredByStandard(facts) || facts.isPath) return null;
   const { row, diameter } = facts;
   if (row.length === null || row.length <= 0 || diameter === null || row.varying) return null;
   if (legsOf(facts).length === 0) return null;
@@ -148,6 +218,12 @@ function groupOf(facts: BarFacts): string | null {
   return typeof named === "string" || typeof named === "number"
     ? `${SHAPE}${named} ${filled}`
     : `legs ${filled}`;
+}
+
+/** The standard tells the length of the shape: by its formula, or about a former. */
+function isMeasuredByStandard({ definition, bar, row, leastFormer }: BarFacts): boolean {
+  if (definition === null || bar === null) return false;
+  return definition.formula !== null || row.former !== null || leastFormer !== null;
 }
 
 function legsOf({ row }: BarFacts): readonly (number | null)[] {

@@ -182,7 +182,10 @@ function keepsMass(
   // of a size that the standard does not hold the table that the sheet goes by is not known
   const isKnown = facts.bar !== null || own.has(facts.diameter ?? 0);
   const off = Math.abs(mass - expected) - (isKnown ? massWithin : fromTable) * expected;
-  return off <= 0 || off <= half * lastPlace(facts, field);
+  if (off <= 0 || off <= half * lastPlace(facts, field)) return true;
+  // the sheet's own is learnt of rounded masses
+  const ofTable = ((massPerMetreOf(facts.row.size) ?? 0) * millimetres) / MM_PER_METRE;
+  return Math.abs(mass - ofTable) <= half * lastPlace(facts, field);
 }
 
 function keepsTotal(facts: BarFacts, product: number | null): boolean | null {

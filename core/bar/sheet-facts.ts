@@ -6,6 +6,7 @@ import { Memo } from "../units/memo";
 import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
+import { documentHabits } from "./document-habits";
 import { FactsInHand } from "./facts-in-hand";
 import { codeAndFree, freeLeftBlank } from "./free-left-blank";
 import { samePerMetre } from "./identity-habits";
@@ -179,6 +180,7 @@ function sheetHabits(
     offStepShare: offStepShare(answers),
     keepsAnotherStep: keepsAnotherStep(answers, lengthStep),
     lengthsAreSums: answers.whole(lengthsAreSums, sumOrOther),
+    ...documentHabits(answers, sheet, reading),
     formersOwnWay: formersOwnWay(answers),
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),

@@ -2,6 +2,7 @@ import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import type { CodesMeant } from "./codes-meant";
+import type { DocumentHabits } from "./document-habits";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { KindsOfBars } from "./kinds-of-bars";
@@ -17,7 +18,7 @@ export interface StandardMeant {
 }
 
 /** What a rule for one row must know of its sheet's habits. */
-export interface SheetHabits {
+export interface SheetHabits extends DocumentHabits {
   /** share of bars that say a grade */
   readonly gradeShare: number;
   /** share of bars that say a shape */
@@ -88,7 +89,9 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.standardMeant?.id === b.standardMeant?.id &&
     a.statedMasses === b.statedMasses &&
     sameSpeaking(a.identities, b.identities) &&
-    a.lengthsAreSums === b.lengthsAreSums
+    a.lengthsAreSums === b.lengthsAreSums &&
+    a.lengthsElsewhere === b.lengthsElsewhere &&
+    a.endsOwnWay === b.endsOwnWay
   );
 }
 

@@ -1,7 +1,7 @@
+import { type NamedInCell, namedInCells } from "../../bar/named-in-cells";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { contradicts, DEFAULT_STANDARD_ID } from "../../standards/index";
 import { defineRule } from "../rule";
-import { type NamedInCell, namedInCells } from "../standard-named";
 
 export default defineRule({
   code: "STANDARD103",

@@ -7,6 +7,7 @@ import { isRefusal } from "../../units/refusal";
 import { lengthLengthened } from "../carry-along";
 import { courseOf } from "../course-of";
 import type { Severity } from "../finding";
+import { hasEndsElsewhere } from "../kept-elsewhere";
 import { defineRule, type NoFixes, type RowReport } from "../rule";
 import { isEndLegLimit } from "../shape-limit-kinds";
 
@@ -42,15 +43,17 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "21", A: 130, B: 400, C: 300, length: 775 }] }],
   },
   messages: MESSAGES,
-  checkRow(facts, { standard }, report) {
+  checkRow(facts, context, report) {
+    const { standard } = context;
+    const isElsewhere = hasEndsElsewhere(facts.sheet.habits, context);
     for (const limit of facts.brokenLimits) {
       if (!isEndLegLimit(limit)) continue;
       const { actual, cite } = limit;
       const letter = limit.letter as DimLetter;
       const least = limit.least ?? 0;
-      tell(facts, standard, { at: letter, actual, least, cite, isHook: false }, report);
+      tell(facts, standard, { at: letter, actual, least, cite, isHook: false, isElsewhere }, report);
     }
-    for (const leg of endsByTable(facts, standard)) tell(facts, standard, leg, report);
+    for (const leg of endsByTable(facts, standard)) tell(facts, standard, { ...leg, isElsewhere }, report);
   },
 });
 
@@ -122,6 +125,8 @@ interface ShortLeg {
   readonly cite: Citation | null;
   /** the code itself says that the end is a hook */
   readonly isHook: boolean;
+  /** the document was not chosen, and the list keeps to another */
+  readonly isElsewhere?: boolean;
   /** which of the path's legs; a coded shape has a letter */
   readonly end?: "first" | "last";
 }
@@ -141,7 +146,8 @@ function tell(facts: BarFacts, standard: Standard, leg: ShortLeg, report: Report
     at === "shape" || isAnchorage ? null : lengthLengthened(facts, facts.brokenLimits.filter(isEndLegLimit));
   report({
     messageId: isAnchorage ? "hook" : at === "shape" ? "path" : after === null ? "short" : "longer",
-    severity,
+    severity: leg.isElsewhere === true ? "note" : severity,
+    ...(leg.isElsewhere === true ? { outcome: "unsure" as const } : {}),
     at,
     values: {
       ...{

@@ -1,8 +1,12 @@
 import type { DimLetter } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import { lengthLengthened } from "../carry-along";
+import { hasEndsElsewhere } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 import { isHookTailLimit } from "../shape-limit-kinds";
+
+/** of a document that nobody chose and that the list does not keep to */
+const ELSEWHERE = { severity: "note", outcome: "unsure" } as const;
 
 export default defineRule({
   code: "BEND103",
@@ -23,7 +27,9 @@ export default defineRule({
     longer:
       "link end {letter} {actual} is below the least {least} for {size}: so long it would need a bar of {after}, ask the designer",
   },
-  checkRow(facts, { standard }, report) {
+  checkRow(facts, context, report) {
+    const { standard } = context;
+    const isElsewhere = hasEndsElsewhere(facts.sheet.habits, context);
     const short = facts.brokenLimits.filter(isHookTailLimit);
     const general = standard.endLeg(facts.diameter ?? 0, "main");
     for (const limit of short) {
@@ -46,6 +52,7 @@ export default defineRule({
       const after = lengthLengthened(facts, short);
       report({
         messageId: after === null ? "short" : "longer",
+        ...(isElsewhere ? ELSEWHERE : {}),
         at: letter,
         values: {
           ...{ letter, size: facts.sizeName },

@@ -1,5 +1,6 @@
 import { leastSure } from "../../standards/citation";
 import { courseOf } from "../course-of";
+import { hasLengthsElsewhere } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -22,8 +23,9 @@ export default defineRule({
     short: "length {length} is by site deductions; the centre line needs {exact}: {missing} short",
   },
   fixes: { computed: { label: "change the length to {computed}", safety: "needs-review" } },
-  checkRow(facts, _context, report) {
+  checkRow(facts, context, report) {
     const judged = facts.lengthJudgement;
+    if (hasLengthsElsewhere(facts.sheet.habits, context)) return;
     const { exactLength } = facts;
     const { length } = facts.row;
     if (judged.kind !== "differs" || exactLength === null || length === null) return;

@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isSumOfLegs } from "../../bar/sum-of-legs";
+import { hasLengthsElsewhere } from "../kept-elsewhere";
 import { lengthRestsOn } from "../length-rests-on";
 import { DEDUCTION_ROUNDED } from "../practice.data";
 import { defineRule } from "../rule";
@@ -21,8 +22,10 @@ export default defineRule({
     long: "length {length} is {difference} over the {computed} that the dimensions need ({basis})",
   },
   fixes: { computed: { label: "change the length to {computed}", safety: "needs-review" } },
-  checkRow(facts, _context, report) {
+  checkRow(facts, context, report) {
     const judged = facts.lengthJudgement;
+    // measured by the list's own rows
+    if (hasLengthsElsewhere(facts.sheet.habits, context)) return;
     // a length by site deductions is told apart
     if (judged.kind !== "differs" || siteDeductionLength(facts) !== null) return;
     // a habit of the whole sheet is told once

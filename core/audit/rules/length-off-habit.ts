@@ -1,5 +1,6 @@
-import { type LengthHabit, offLengthHabit } from "../../bar/length-habits";
+import { type LengthHabit, offHabitOfCodes, offLengthHabit } from "../../bar/length-habits";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
+import { hasLengthsElsewhere } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 
 const bar = (A: number, B: number, length: number) => ({ size: "16", shape: "U1", A, B, C: 300, length });
@@ -23,8 +24,9 @@ export default defineRule({
     differs:
       "length {length} is not the {expected} that {legs} make, as in {kept} of {tested} bars of this shape",
   },
-  checkSheet(sheet, _context, report) {
-    for (const { facts, habit, expected, likeLeg } of offLengthHabit(sheet)) {
+  checkSheet(sheet, context, report) {
+    const ofCodes = hasLengthsElsewhere(sheet.habits, context) ? offHabitOfCodes(sheet) : [];
+    for (const { facts, habit, expected, likeLeg } of [...offLengthHabit(sheet), ...ofCodes]) {
       if (likeLeg !== undefined) {
         const length = { mm: facts.row.length ?? 0, typed: true } as const;
         const letter = DIMENSION_LETTERS[likeLeg] ?? "A";

@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isSumOfLegs } from "../../bar/sum-of-legs";
+import { hasLengthsElsewhere } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -32,9 +33,15 @@ export default defineRule({
   },
   messages: {
     sums: "{sums} of {bent} lengths of bent bars are the sums of their legs; the lengths to cut are shorter, by {most} at the most: {length} is {cut} to cut",
+    elsewhere:
+      "many lengths of bent bars are not what {standard} makes of their dimensions, and nobody chose it: the rows of the list are held against each other; choose the standard that it is written to",
   },
-  checkSheet(sheet, _context, report) {
-    if (!sheet.habits.lengthsAreSums) return;
+  checkSheet(sheet, context, report) {
+    if (!sheet.habits.lengthsAreSums) {
+      if (hasLengthsElsewhere(sheet.habits, context))
+        report({ messageId: "elsewhere", outcome: "unsure", values: { standard: context.standard.id } });
+      return;
+    }
     const sums = sheet.answers.those(sumAndCut);
     let worst: SumAndCut | null = null;
     for (const { answer } of sums) {

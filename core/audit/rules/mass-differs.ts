@@ -8,6 +8,9 @@ import { isTogether } from "../several-products";
 const ALLOWED = 0.01;
 const COUNTS = ["members", "each", "total"] as const;
 const OF_ANOTHER_TABLE = ALLOWED / 2;
+const TWO_DECIMALS = 100;
+/** what the rounding of a length or a total leaves */
+const ROUNDED_ONCE = 0.001;
 
 export default defineRule({
   code: "MASS101",
@@ -59,6 +62,7 @@ export default defineRule({
     }
     if (Math.abs(massRatio / factor - 1) <= ALLOWED) return;
     const expected = mass / massRatio;
+    if (isOfRoundedTable(facts, mass / factor, expected)) return;
     const slack = halfLastDigit(facts) + expected * OF_ANOTHER_TABLE;
     if (Math.abs(mass - expected * factor) <= slack || agreesWithComputed(facts, mass, factor)) return;
     if (followsTotalLength(facts, mass, factor) || isTogether(facts)) return;
@@ -130,6 +134,17 @@ function followsPieceMass(facts: BarFacts, mass: number, each: number): boolean 
   const { pieceMass = null } = facts.row;
   if (pieceMass === null || Math.abs(pieceMass - each) > halfLastDigit(facts, "pieceMass")) return false;
   return Math.abs(mass - pieceMass * (facts.count ?? 1)) <= halfLastDigit(facts);
+}
+
+/** By kg/m of two decimals, as many tables print them: 0.39 or 0.40 for 0.395. */
+function isOfRoundedTable(facts: BarFacts, mass: number, expected: number): boolean {
+  const perMetre = facts.bar?.massPerMetre ?? Number.NaN;
+  const metres = expected / perMetre;
+  const near = halfLastDigit(facts) + expected * ROUNDED_ONCE;
+  return [Math.floor, Math.ceil].some((round) => {
+    const printed = round(perMetre * TWO_DECIMALS) / TWO_DECIMALS;
+    return Math.abs(mass - metres * printed) <= near;
+  });
 }
 
 /** Where the mass follows from the typed total length, that is what is wrong. */

@@ -1,0 +1,71 @@
+import type { ScheduleReading } from "../schedule/bar-row";
+import type { Sheet } from "../schedule/sheet";
+import type { AnswersOfBars } from "./answers-of-bars";
+import type { BarFacts } from "./bar-facts";
+import { DOCUMENT_KEPT } from "./identities.data";
+import { namedInCells } from "./named-in-cells";
+
+/** What of a sheet speaks against the document in force, where the sheet does not name it. */
+export interface DocumentHabits {
+  /** many lengths of bent bars are others than the document makes of their dimensions */
+  readonly lengthsElsewhere: boolean;
+  /** most links end shorter than the document prints, and no letter of its bar types stands before their sizes */
+  readonly endsOwnWay: boolean;
+}
+
+/** Asked of a sheet whose rows keep to another document, or to none, and that does not name the one in force. */
+export function documentHabits(
+  answers: AnswersOfBars,
+  sheet: Sheet,
+  reading: ScheduleReading,
+): DocumentHabits {
+  const lengthsElsewhere = answers.whole(areElsewhere, lengthKept);
+  const endsOwnWay = answers.whole(areOwnWay, endKept);
+  const inForce = answers.length === 0 ? undefined : answers.bar(0).standard.id;
+  const isDoubted =
+    (lengthsElsewhere || endsOwnWay) && inForce !== undefined && !names(sheet, reading, inForce);
+  return isDoubted ? { lengthsElsewhere, endsOwnWay } : { lengthsElsewhere: false, endsOwnWay: false };
+}
+
+function names(sheet: Sheet, reading: ScheduleReading, inForce: string): boolean {
+  for (const { id } of namedInCells(sheet, reading)) if (inForce.split("+").includes(id)) return true;
+  return false;
+}
+
+type Kept = "kept" | "other" | "none";
+
+/** Bent bars by code, whose typed length the document's formula or geometry tells. */
+function lengthKept(facts: BarFacts): Kept {
+  if (facts.row.length === null || facts.isPath || (facts.bendCount ?? 0) === 0) return "none";
+  const { kind } = facts.lengthJudgement;
+  if (kind === "unjudged") return "none";
+  return kind === "differs" ? "other" : "kept";
+}
+
+function areElsewhere(bars: readonly BarFacts[]): boolean {
+  return isOther(bars, lengthKept, DOCUMENT_KEPT.value.lengths);
+}
+
+/** Links whose ends the document prints a least for. */
+function endKept(facts: BarFacts): Kept {
+  const limits = facts.definition?.limits ?? [];
+  if (facts.use !== "link" || (facts.row.size?.prefix ?? "") !== "") return "none";
+  if (!limits.some(({ text }) => /\bP\b/.test(text))) return "none";
+  return facts.brokenLimits.some(({ text }) => /\bP\b/.test(text)) ? "other" : "kept";
+}
+
+function areOwnWay(bars: readonly BarFacts[]): boolean {
+  return isOther(bars, endKept, DOCUMENT_KEPT.value.ends);
+}
+
+function isOther(bars: readonly BarFacts[], keptBy: (facts: BarFacts) => Kept, share: number): boolean {
+  const { looked, fewest } = DOCUMENT_KEPT.value;
+  let [kept, others] = [0, 0];
+  for (const facts of bars) {
+    if (kept + others >= looked) break;
+    const found = keptBy(facts);
+    if (found === "kept") kept += 1;
+    if (found === "other") others += 1;
+  }
+  return others >= fewest && others >= share * (kept + others);
+}
