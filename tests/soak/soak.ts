@@ -1,5 +1,5 @@
 /**
- * The long run, by hand and not in CI: npm run soak -- [foreign|packages|schedules|workbench] [FOLDER|COUNT] [SEED]. It needs apt's lists,
+ * The long run, by hand and not in CI: npm run soak -- [foreign|packages|schedules|sound|workbench] [FOLDER|COUNT] [SEED]. It needs apt's lists,
  * openpyxl and LibreOffice. FOLDER keeps the fetched workbooks from run to run.
  */
 import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
@@ -11,6 +11,8 @@ import { isRefusal } from "../../core/units/refusal";
 import { mutatedPackage } from "../_support/mutate-package";
 import { mutatedSchedule } from "../_support/mutate-schedule";
 import { scheduleFaults } from "../_support/schedule-faults";
+import { auditSound } from "../_support/sound-audit";
+import { HABITS } from "../_support/sound-habits";
 import { tryPackage } from "../_support/try-package";
 import { seeded } from "../corpus/seeded";
 import { soakForeignBooks } from "./foreign-books";
@@ -26,9 +28,11 @@ const faults =
     ? soakPackages()
     : what === "schedules"
       ? soakSchedules()
-      : what === "workbench"
-        ? soakSavedBooks()
-        : await soakForeignBooks(folder, Number(most));
+      : what === "sound"
+        ? soakSound(Number(process.argv[3] ?? 2_000))
+        : what === "workbench"
+          ? soakSavedBooks()
+          : await soakForeignBooks(folder, Number(most));
 for (const fault of faults) console.log(fault);
 console.log(`${faults.length} faults`);
 process.exitCode = faults.length === 0 ? 0 : 1;
@@ -52,6 +56,18 @@ function soakPackages(): string[] {
       console.log(`${at + 1} packages, ${refused} refused, ${found.length} faults`);
   }
   return found;
+}
+
+/** Sound rows, so many of each country's habit: what is heard of them above a note, and rows and tonnages read wrong. */
+function soakSound(rows: number): string[] {
+  return HABITS.flatMap((habit) => {
+    const { loud, wrong, rows: read } = auditSound(habit, rows, 1 + seed);
+    console.log(`${habit.name}: ${read} rows, ${loud.length} alarms, ${wrong.length} read wrong`);
+    const told = loud.map(
+      ({ seed: at, finding }) => `${at}: ${finding.code} ${finding.cell} ${finding.message}`,
+    );
+    return [...told, ...wrong].map((fault) => `${habit.name} ${fault}`);
+  });
 }
 
 /** Schedules with spoiled cells: whatever is thrown, lost, below nought, or takes more than 1 s of work. */
