@@ -4,14 +4,7 @@ import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { DOCUMENT_KEPT } from "./identities.data";
 import { namedInCells } from "./named-in-cells";
-
-/** What of a sheet speaks against the document in force, where the sheet does not name it. */
-export interface DocumentHabits {
-  /** many lengths of bent bars are others than the document makes of their dimensions */
-  readonly lengthsElsewhere: boolean;
-  /** most links end shorter than the document prints, and no letter of its bar types stands before their sizes */
-  readonly endsOwnWay: boolean;
-}
+import type { DocumentHabits } from "./sheet-habits";
 
 /** Asked of a sheet whose rows keep to another document, or to none, and that does not name the one in force. */
 export function documentHabits(

@@ -2,7 +2,6 @@ import type { BarRow, ScheduleReading } from "../schedule/bar-row";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import type { CodesMeant } from "./codes-meant";
-import type { DocumentHabits } from "./document-habits";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { KindsOfBars } from "./kinds-of-bars";
@@ -15,6 +14,14 @@ export interface StandardMeant {
   readonly first: BarRow;
   readonly misfits: number;
   readonly fitting: number;
+}
+
+/** What of a sheet speaks against the document in force, where the sheet does not name it. */
+export interface DocumentHabits {
+  /** many lengths of bent bars are others than the document makes of their dimensions */
+  readonly lengthsElsewhere: boolean;
+  /** most links end shorter than the document prints, and no letter of its bar types stands before their sizes */
+  readonly endsOwnWay: boolean;
 }
 
 /** What a rule for one row must know of its sheet's habits. */
