@@ -102,13 +102,32 @@ function blockStarts(columns: readonly FoundColumn[]): number[] {
     const again = [...rest].filter((one) => seen.has(one));
     const core = again.filter((one) => CORE.has(one as ColumnKind));
     if (rest.size < LEAST_WORDS || again.length < 3 || core.length < 2) continue;
-    let first = index;
+    let first = fromFirstWord(columns, starts[starts.length - 1] ?? 0, index);
+    const opener = columns[first]?.meaning?.kind ?? kind;
+    index = first;
     // a serial-number column before the block's first word belongs to it
     while (first > 0 && columns[first - 1]?.meaning?.kind === "ignored") first -= 1;
     starts.push(columns[first]?.column ?? 0);
-    seen = new Set([kind]);
+    seen = new Set([opener]);
   }
   return starts;
+}
+
+/**
+ * A word may stand twice in one schedule ("Length m", "Length mm"): the next one begins where the block's first word
+ * comes again, if all words between stand behind it once more.
+ */
+function fromFirstWord(columns: readonly FoundColumn[], left: number, repeat: number): number {
+  const kindAt = (index: number) => columns[index]?.meaning?.kind ?? "ignored";
+  const opens = columns.findIndex((one, index) => one.column >= left && kindAt(index) !== "ignored");
+  const again = columns.findIndex((_, index) => index > repeat && kindAt(index) === kindAt(opens));
+  if (again < 0) return repeat;
+  const before = new Set(columns.slice(opens, repeat).map(({ meaning }) => meaning?.kind ?? "ignored"));
+  const behind = new Set(columns.slice(again).map(({ meaning }) => meaning?.kind ?? "ignored"));
+  const between = columns.slice(repeat, again).map(({ meaning }) => meaning?.kind ?? "ignored");
+  const isWhole = between.every((kind) => kind === "ignored" || !before.has(kind) || behind.has(kind));
+  const rest = [...behind].filter((kind) => kind !== "ignored");
+  return isWhole && rest.length >= LEAST_WORDS ? again : repeat;
 }
 
 /** Where the same run of header texts stands again, word for word. */

@@ -83,6 +83,24 @@ describe("layouts of other offices", () => {
     expect(reading.bars.map(({ length }) => length)).toEqual([4419.6, 4343.4]);
   });
 
+  it("should give each of two tables side by side its own columns, where one word stands twice in the first", () => {
+    const reading = read([
+      ["Mark", "Bar", "No", "Length m", "Length mm", "Kg", null, null, "Mark", "Bar", "No", "Shape", "A", "Length"],
+      ["F1", "H16", 24, 3.2, null, 121.3, null, null, "C1", "H32", 8, "00", 4200, 4200],
+      ["F2", "H16", 24, 2.8, null, 106.2, null, null, "C2", "H32", 8, "00", 2600, 2600],
+      ["F3", "H12", 40, 1.85, null, 65.7, null, null, "C3", "H10", 60, "00", 1500, 1500],
+    ]);
+    expect(reading.tables).toHaveLength(2);
+    expect(reading.bars.map(({ mark, length, mass }) => [mark, length, mass])).toEqual([
+      ["F1", 3200, 121.3],
+      ["C1", 4200, null],
+      ["F2", 2800, 106.2],
+      ["C2", 2600, null],
+      ["F3", 1850, 65.7],
+      ["C3", 1500, null],
+    ]);
+  });
+
   it("should take a row of units under the words, and steel grades over the sizes, for parts of the header", () => {
     const units = read([
       ["Mark", "Ø", "No.", "Length", "Ø8", "Ø10", "Ø12"],
