@@ -13,7 +13,7 @@ import {
   severeWords,
 } from "../../core/jobs";
 import { addressAt } from "../../core/schedule/cell-address";
-import { type BarChange, supersededWords } from "../../core/totals";
+import { type BarChange, notComparedWords, supersededWords } from "../../core/totals";
 import { tonnesOf } from "../../core/units/print-mass";
 import { answerOf } from "./answer-of";
 import type { Command, ExitCode } from "./command";
@@ -157,6 +157,7 @@ function jsonComparison(compared: CompareJob) {
       t: { before: massBefore / 1000, after: massAfter / 1000 },
     })),
     unchanged: comparison.unchanged,
+    notCompared: comparison.notCompared,
   };
 }
 
@@ -174,7 +175,7 @@ function addressOf(change: BarChange, column: number | null, compared: CompareJo
 
 /** In short the changes of what is released already, and the tonnes. */
 function printComparison(compared: CompareJob, streams: Streams, isSummary: boolean): void {
-  const { changes: all, pours, unchanged } = compared.comparison;
+  const { changes: all, pours, unchanged, notCompared } = compared.comparison;
   const changes = isSummary ? all.filter(({ severity }) => severity === "unsafe") : all;
   for (const change of changes) {
     const row = placeOf(change, compared)?.row ?? "";
@@ -191,5 +192,6 @@ function printComparison(compared: CompareJob, streams: Streams, isSummary: bool
       `${pour ?? "no pour"}: ${barsBefore} -> ${barsAfter} bars, ${tonnesOf(massBefore)} -> ${tonnesOf(massAfter)} t`,
     );
   }
-  streams.result(`${all.length} bars differ, ${unchanged} do not`);
+  const open = notComparedWords(notCompared);
+  streams.result(`${all.length} bars differ, ${unchanged} do not${open === null ? "" : `; ${open}`}`);
 }

@@ -1,5 +1,6 @@
 import type { Severity } from "../audit/finding";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import { type Cell, isCellError } from "../schedule/sheet";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { Memo } from "../units/memo";
 import { shorten } from "../units/shorten";
@@ -50,6 +51,8 @@ export interface RevisionComparison {
   readonly changes: readonly BarChange[];
   readonly pours: readonly PourChange[];
   readonly unchanged: number;
+  /** bars that differ in no cell that could be compared, but hold formulas without a result on one side */
+  readonly notCompared: number;
 }
 
 export interface ComparisonQuestion {
@@ -78,11 +81,15 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
   const after = byKey(question.after, question);
   const changes: BarChange[] = [];
   let unchanged = 0;
+  let notCompared = 0;
   for (const [key, news] of after) {
     const olds = before.get(key) ?? [];
     news.forEach((placed, place) => {
-      const change = barChange(olds[place] ?? null, placed, question);
-      if (change === null) unchanged += 1;
+      const old = olds[place] ?? null;
+      const change = barChange(old, placed, question);
+      if (change === null && [old, placed].some((one) => one !== null && uncalculated(one.bar).length > 0))
+        notCompared += 1;
+      else if (change === null) unchanged += 1;
       else changes.push(change);
     });
   }
@@ -91,7 +98,12 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
       changes.push(barChange(placed, null, question)!);
   }
   const releasedFirst = [...changes.filter((c) => c.released), ...changes.filter((c) => !c.released)];
-  return { changes: releasedFirst, pours: pourChanges([before, after], question), unchanged };
+  return {
+    changes: releasedFirst,
+    pours: pourChanges([before, after], question),
+    unchanged,
+    notCompared,
+  };
 }
 
 function byKey(
@@ -175,13 +187,17 @@ const FIELDS = [
   "former",
   "coating",
   "pour",
+  "remark",
 ] as const satisfies readonly ColumnKind[];
 
-/** Cells that move steel; a revision letter or a remark alone is no change of a bar. */
+const COMPARED: ReadonlySet<ColumnKind> = new Set(["size", ...FIELDS, ...DIMENSION_LETTERS, "R"]);
+
+/** Cells that move steel or say what else is done to it; a revision letter alone is no change of a bar. */
 function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   const cells: ChangedCell[] = [];
+  const waiting = [...uncalculated(before), ...uncalculated(after)];
   const compare = (field: ColumnKind, old: string | number | null, now: string | number | null): void => {
-    if (old === now || normalValue(old) === normalValue(now)) return;
+    if (old === now || normalValue(old) === normalValue(now) || waiting.includes(field)) return;
     cells.push({ field, column: after.table.columns.get(field)?.column ?? null, before: old, after: now });
   };
   if (before.size !== after.size || before.size === null) compare("size", sizeText(before), sizeText(after));
@@ -194,21 +210,46 @@ function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   return cells;
 }
 
-const asked = (bar: BarRow, field: (typeof FIELDS)[number]) => bar[field] ?? unread(bar, field);
+function asked(bar: BarRow, field: (typeof FIELDS)[number]): string | number | null {
+  const isProduct = field === "total" && bar.total === null && bar.members !== null && bar.each !== null;
+  const product = isProduct && unread(bar, field) !== null ? countOf(bar) : null;
+  return bar[field] ?? product ?? unread(bar, field);
+}
 
 /** What is typed where nothing could be read: such a cell is not blank. */
 function unread(bar: BarRow, field: ColumnKind): string | null {
   const problem = bar.problems?.find((one) => one.field === field && one.outcome === "unread");
-  return problem === undefined ? null : `"${shorten(String(problem.typed), MOST_QUOTED)}" (not read)`;
+  return problem === undefined ? null : `"${shorten(wordsOf(problem.typed), MOST_QUOTED)}" (not read)`;
 }
 
+const wordsOf = (typed: Cell): string => (isCellError(typed) ? typed.error : String(typed ?? ""));
+
 const MOST_QUOTED = 40;
+
+/** Fields that hold a formula which no program has calculated: what they say is not known. */
+function uncalculated(bar: BarRow): readonly ColumnKind[] {
+  if (bar.problems === null) return [];
+  const isCounted = bar.members !== null && bar.each !== null;
+  const waiting = bar.problems.filter(({ typed }) => isCellError(typed) && typed.uncalculated === true);
+  // a total that is not worked out yet is what members and bars in each make
+  return waiting
+    .map(({ field }) => field)
+    .filter((field) => COMPARED.has(field) && !(field === "total" && isCounted));
+}
 
 const normalValue = (value: string | number | null): string | number =>
   typeof value === "string" ? normal(value) : (value ?? "");
 
 function sizeText(bar: BarRow): string | null {
   return bar.size === null ? bar.sizeTyped : `${bar.size.prefix}${bar.size.bar?.size ?? bar.size.diameter}`;
+}
+
+/** What is said of bars that could not be compared; null where all could. */
+export function notComparedWords(bars: number): string | null {
+  if (bars === 0) return null;
+  const say = bars === 1 ? "1 bar holds formulas" : `${bars} bars hold formulas`;
+  const were = bars === 1 ? "was" : "were";
+  return `${say} without a result and ${were} not compared: open the workbook in a spreadsheet program, save it, and compare again`;
 }
 
 function pourChanges(

@@ -3,6 +3,7 @@ export type {
   BarChange,
   PourChange,
 } from "./compare-revisions";
+export { notComparedWords } from "./compare-revisions";
 export type { Load, Loads, LorryLimits } from "./loads";
 export { groupName, namedGroups } from "./named-groups";
 export { pourDates } from "./pour-dates";

@@ -5,7 +5,7 @@ import type { Sheet } from "../../../core/schedule";
 import { addressAt } from "../../../core/schedule/cell-address";
 import { columnWords } from "../../../core/schedule/columns/column-words";
 import { isShopSheet } from "../../../core/shop";
-import type { BarChange, PourChange } from "../../../core/totals";
+import { type BarChange, notComparedWords, type PourChange } from "../../../core/totals";
 import { tonnesOf } from "../../../core/units/print-mass";
 import type { ChangeView, ComparisonView } from "./comparison-view";
 import { barsRead, type KeptCheck } from "./kept-check";
@@ -33,7 +33,8 @@ export function comparisonView(kept: KeptCheck, older: RevisionSide): Comparison
   }));
   if (before.every(({ reading }) => reading.bars.length === 0)) throw new Error(noBars(older.name));
   const { comparison } = compareBooks({ schedules: before }, { schedules: after }, standard);
-  const { changes, pours, unchanged } = comparison;
+  const { changes, pours, unchanged, notCompared } = comparison;
+  const open = notComparedWords(notCompared);
   return {
     newer: newer.name,
     older: older.name,
@@ -41,6 +42,7 @@ export function comparisonView(kept: KeptCheck, older: RevisionSide): Comparison
     pours: pours.map(pourView),
     unchanged,
     notes: [
+      ...(open === null ? [] : [open]),
       ...decisionWords(settings).map((words) => `${newer.name}: ${words}`),
       ...decisionWords(older.settings).map((words) => `${older.name}: ${words}`),
       ...settingsNotes(settings, newer.name),

@@ -14,7 +14,13 @@ import {
   sizeNamed,
 } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
-import { isBarSize, rowNumbersByContent, serialsByContent, typesByContent } from "./kind-by-content";
+import {
+  isBarSize,
+  lotsByContent,
+  rowNumbersByContent,
+  serialsByContent,
+  typesByContent,
+} from "./kind-by-content";
 import { WIDEST } from "./known-words";
 import { numbersColumns } from "./numbers-columns";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
@@ -65,6 +71,7 @@ export function findHeader(
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
+  lotsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }
 

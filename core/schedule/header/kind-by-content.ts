@@ -26,6 +26,30 @@ export function serialsByContent(columns: FoundColumn[], source: HeaderSource, b
   columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
 }
 
+/** "R1", "Lot 2", "3": the number of a delivery, which no date and no word for yes is */
+const LOT = /^(?:(?:r|l|rel\.?|lot|release)\s?-?)?\d{1,2}$/i;
+
+/** "Release" over R1, R2 names the lots in which the bars go out and says of none that it is released. */
+export function lotsByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "pour")) return;
+  const index = columns.findIndex(
+    ({ meaning, header, corrected }) =>
+      meaning?.kind === "released" && !corrected && /^release(?: no\.?)?$/i.test(cleanText(header)),
+  );
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  const texts: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column];
+    if (typeof cell === "string" || typeof cell === "number") texts.push(cleanText(String(cell)));
+  }
+  const lots = texts.filter((text) => LOT.test(text));
+  // a column of "1" alone, or of 1 and 0, says yes and no
+  const isFlag = lots.every((text) => /^[01]$/.test(text));
+  if (isFlag || lots.length < 2 || lots.length * 2 <= texts.filter((text) => text !== "").length) return;
+  columns[index] = { ...one, meaning: { ...one.meaning, kind: "pour" } };
+}
+
 const LEAST_NUMBERED = 4;
 const RUNNING = 0.8;
 

@@ -67,6 +67,28 @@ describe("compareRevisions", () => {
     expect(compare([now], [now]).changes).toEqual([]);
   });
 
+  it("should count apart the bars whose formulas nobody has worked out, and take members times each for a total", () => {
+    const typed = { error: "#N/A", uncalculated: true } as const;
+    const waiting = (field: "total" | "length") =>
+      ({ field, column: 5, typed, outcome: "unread", reason: "no result" }) as const;
+    const length = bar({ length: null, problems: [waiting("length")] });
+    expect(compare([bar({})], [length])).toMatchObject({ changes: [], unchanged: 0, notCompared: 1 });
+    const product = bar({ total: null, problems: [waiting("total")] });
+    expect(compare([bar({})], [product])).toMatchObject({ changes: [], unchanged: 1, notCompared: 0 });
+    const { changes } = compare([bar({})], [{ ...product, each: 6 }]);
+    expect(changes[0]?.cells.map(({ field, before, after }) => [field, before, after])).toEqual([
+      ["each", 5, 6],
+      ["total", 10, 12],
+    ]);
+  });
+
+  it("should tell a changed remark, which may say what else is done to the bar", () => {
+    const { changes } = compare([bar({})], [bar({ remark: "cut back 50 each end" })]);
+    expect(changes[0]?.cells.map(({ field, after }) => [field, after])).toEqual([
+      ["remark", "cut back 50 each end"],
+    ]);
+  });
+
   it("should be silent where only spelling, revision letter or order changed", () => {
     const before = [bar({}), bar({ mark: "02" })];
     const after = [bar({ mark: "2", revision: "B" }), bar({ mark: "1", member: " b1" })];
