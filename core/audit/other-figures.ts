@@ -13,11 +13,12 @@ export function otherFigures(
   facts: BarFacts,
   figure: SummedField,
   expected: readonly number[],
+  isMassOpen: boolean,
 ): readonly number[] {
   const counts = countsOf(facts);
   const lengths = distinct([...lengthsOf(facts, counts), ...expected]);
   const { mass } = facts.row;
-  const slips = mass === null ? [] : SLIPS.flatMap((factor) => [mass * factor, mass / factor]);
+  const slips = mass === null || !isMassOpen ? [] : SLIPS.flatMap((factor) => [mass * factor, mass / factor]);
   const made = figuresOf(facts, figure, counts, lengths);
   return figure === "mass" ? distinct([mass, ...made, ...slips]) : made;
 }

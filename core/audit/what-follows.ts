@@ -70,11 +70,14 @@ interface ToldBar {
   /** it may be another size, or no bar at all */
   readonly isSizeOpen: boolean;
   readonly isTwice: boolean;
+  /** its mass may be a slip by tens */
+  readonly isMassOpen: boolean;
   /** mm that its legs make, as those of the other rows do */
   readonly lengths: readonly number[];
 }
 
 const OF_SIZE = /^(?:SIZE|MASS|SUM109|READ101)/;
+const OF_MASS = /^(?:MASS|UNIT|SUM|READ)/;
 const TWICE = "MARK105";
 
 function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
@@ -93,6 +96,7 @@ function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
       row,
       isSizeOpen: before?.isSizeOpen === true || OF_SIZE.test(code),
       isTwice: before?.isTwice === true || code === TWICE,
+      isMassOpen: before?.isMassOpen === true || OF_MASS.test(code),
       lengths: expected.filter((off) => off.facts === bar).map((off) => off.expected),
     });
   }
@@ -162,7 +166,7 @@ function ofSeveral(
 
 /** By how much the sum would change, with the row as it may be meant. */
 function changesOf(told: ToldBar, way: SumWay): readonly number[] {
-  return changesTo(otherFigures(told.facts, way.figure, told.lengths), told, way);
+  return changesTo(otherFigures(told.facts, way.figure, told.lengths, told.isMassOpen), told, way);
 }
 
 function changesTo(
