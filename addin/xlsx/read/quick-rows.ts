@@ -127,8 +127,7 @@ export class QuickRows {
       }
       if (bytes[this.at] !== GREATER_THAN) return false;
       this.at += 1;
-      if (!(this.type === "inline" ? this.inlineText() : this.opensValue() && this.value()))
-        return false;
+      if (!(this.type === "inline" ? this.inlineText() : this.opensValue() && this.value())) return false;
     }
     return this.takes(CLOSE_ROW);
   }

@@ -85,7 +85,22 @@ describe("layouts of other offices", () => {
 
   it("should give each of two tables side by side its own columns, where one word stands twice in the first", () => {
     const reading = read([
-      ["Mark", "Bar", "No", "Length m", "Length mm", "Kg", null, null, "Mark", "Bar", "No", "Shape", "A", "Length"],
+      [
+        "Mark",
+        "Bar",
+        "No",
+        "Length m",
+        "Length mm",
+        "Kg",
+        null,
+        null,
+        "Mark",
+        "Bar",
+        "No",
+        "Shape",
+        "A",
+        "Length",
+      ],
       ["F1", "H16", 24, 3.2, null, 121.3, null, null, "C1", "H32", 8, "00", 4200, 4200],
       ["F2", "H16", 24, 2.8, null, 106.2, null, null, "C2", "H32", 8, "00", 2600, 2600],
       ["F3", "H12", 40, 1.85, null, 65.7, null, null, "C3", "H10", 60, "00", 1500, 1500],

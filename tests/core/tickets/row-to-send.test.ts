@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { runAudit } from "../../../core/audit/run-audit";
 import { Workshop } from "../../../core/shop/workshop";
 import { bundleItem } from "../../../core/tickets/bundle-item";
-import { isHold } from "../../../core/tickets/ticket";
+import { isAsked, isHold } from "../../../core/tickets/ticket";
 import { rowsToSend, ticketsOfAudit } from "../../../core/tickets/tickets-of-audit";
 import { CORPUS } from "../../corpus/corpus";
 import { standardOf } from "../../corpus/corpus-findings";
@@ -15,11 +15,12 @@ describe("rowsToSend", () => {
     for (const schedule of CORPUS) {
       const [sheet, standard] = [sheetOf(schedule), standardOf(schedule.standard)];
       const report = runAudit({ sheets: [sheet], standard });
-      const made = ticketsOfAudit(report, [sheet], new Workshop(null, standard));
-      const sent = rowsToSend(report, [sheet]);
+      const workshop = new Workshop(null, standard);
+      const made = ticketsOfAudit(report, [sheet], workshop);
+      const sent = rowsToSend(report, [sheet], workshop);
       expect(sent.dropped, schedule.name).toEqual(made.dropped);
       expect(sent.tickets.map(bundleItem), schedule.name).toEqual(made.tickets.map(bundleItem));
-      const holds = made.tickets.map(({ warnings }) => warnings.filter(isHold));
+      const holds = made.tickets.map(({ warnings }) => warnings.filter((one) => isHold(one) || isAsked(one)));
       expect(
         sent.tickets.map(({ warnings }) => warnings),
         schedule.name,
