@@ -167,7 +167,11 @@ export class RowEvidence {
   get isAmountOfSize(): boolean {
     const cells = this.all.map((column) => this.cells[column] ?? null);
     const [title, second] = cells;
-    const isTitled = typeof second === "string" && typeof title === "string" && TITLE.test(title);
+    const isTitled =
+      typeof title === "string" &&
+      typeof second === "string" &&
+      second.length <= LONGEST_SIZE &&
+      TITLE.test(title);
     const [first, ...rest] = isTitled && SIZE_NAMED.test(second.trim()) ? cells.slice(1) : cells;
     if (typeof first !== "string" || first.length > LONGEST_SIZE) return false;
     const text = first.trim();
