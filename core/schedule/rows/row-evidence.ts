@@ -97,7 +97,7 @@ export class RowEvidence {
     if (all.length < LEAST_OF_BAR || !all.every((at) => at < this.left || at > this.right)) return false;
     const numbers = all.filter((column) => typeof cells[column] === "number").length;
     if (numbers < LEAST_NUMBERS) return false;
-    if (all.some((at) => SIZE_NAMED.test(shownText(cells[at])))) return true;
+    if (all.some((at) => SIZE_NAMED.test(shownText(cells[at]).slice(0, LONGEST_SIZE + 1)))) return true;
     return all[0]! > this.right && barBeside(cells, this, this.signs) >= 0;
   }
 
