@@ -114,7 +114,7 @@ describe("a folder as a job", () => {
     expect(books).toHaveLength(2);
     expect(told.unreadable).toEqual([{ book: broken, why: expect.stringContaining("there is no file") }]);
     expect(torn.err).toContain(`not read: ${broken}`);
-    expect(told.pours.map(({ pour }: { pour: string }) => pour)).toEqual(["P1", "P 1"]);
+    expect(told.pours.map(({ pour }: { pour: string }) => pour)).toEqual(["P 1", "P1"]);
   });
 
   it("is told in short: a line a book and the total, or a line a size, and what cannot be read", async () => {
