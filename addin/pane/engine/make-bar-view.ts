@@ -15,7 +15,7 @@ import { isRefusal, type Refusal, refusalText } from "../../../core/units/refusa
 import type { BarView } from "./audit-view";
 
 /** The drawing's room, px: what the pane gives it at first, so that its texts are as large as other texts. */
-const FRAME = { width: 165, height: 72 };
+const FRAME = { width: 170, height: 96 };
 
 /** The bar of a row of the used range, from 0; null where the row is no bar. */
 export function barView(
@@ -58,7 +58,8 @@ function drawing(facts: BarFacts, title: string): { svg: string; said: readonly 
   const note = courseNote(facts.definition);
   const notes = note === null ? [] : [note];
   const drawn = barDrawing({ path, diameter, radius: former / 2, frame: FRAME, notes, hasNotesApart: true });
-  return { svg: barSvg(drawn, { ...FRAME, title: `Bar ${title}, drawn to scale` }), said: drawn.apart };
+  const scale = drawn.schematic === null ? "drawn to scale" : "not drawn to scale";
+  return { svg: barSvg(drawn, { ...FRAME, title: `Bar ${title}, ${scale}` }), said: drawn.apart };
 }
 
 function trouble(facts: BarFacts): string | null {

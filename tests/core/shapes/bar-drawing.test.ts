@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { boxesOverlap, boxInside, boxToSegment } from "../../../core/geometry/box";
-import type { Point } from "../../../core/geometry/point";
+import { boxesOverlap, boxInside, boxOfPoints, boxToSegment } from "../../../core/geometry/box";
+import { distance, type Point } from "../../../core/geometry/point";
 import { type BarDrawing, barDrawing } from "../../../core/shapes/bar-drawing";
 import type { BarPath, PlanarPath } from "../../../core/shapes/path";
 import { type ResolvedShape, resolveShape } from "../../../core/shapes/resolve-shape";
@@ -187,6 +187,26 @@ describe("barDrawing", () => {
     expect(drawing.breaks).toHaveLength(1);
     expect(drawing.schematic).toBe("long legs drawn broken");
     expect(drawing.labels.map((label) => label.text)).toContain("A 12000");
+  });
+
+  it("turns in the end legs that lie upon the sides of a closed link, and says so", () => {
+    const path = bar([160, 380, 520, 380, 520, 160], [90, 90, 90, 90, 90]);
+    const drawing = barDrawing({ path, diameter: 12, radius: 24, frame: { width: 170, height: 96 } });
+    const points = drawing.strokes.flat();
+    const box = boxOfPoints(points);
+    // both ends stand clear of every side: within the link, and apart from one another
+    const ends = [points[0]!, points.at(-1)!];
+    for (const end of ends) {
+      const inside = [end.x - box.x, box.x + box.width - end.x, end.y - box.y, box.y + box.height - end.y];
+      expect(Math.min(...inside)).toBeGreaterThan(1.5 * drawing.barWidth);
+    }
+    expect(distance(ends[0]!, ends[1]!)).toBeGreaterThan(1.5 * drawing.barWidth);
+    expect(drawing.schematic).toMatch(/not to scale: end legs/);
+    const texts = [...drawing.labels, ...drawing.notes].map(({ text }) => text).join(" ");
+    expect(texts).toContain("bends 90°");
+    expect(texts).not.toContain("120");
+    const hooked = barDrawing({ path: BARS["closed link"] as BarPath, diameter: 10, radius: 20 });
+    expect(hooked.schematic).toBeNull();
   });
 
   it("says that a helix and a bar of more than one plane are schematic", () => {

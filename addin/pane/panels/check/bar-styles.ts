@@ -45,7 +45,7 @@ export const barStyles = css`
     display: flex;
     gap: 10px;
     box-sizing: border-box;
-    height: 70px;
+    height: 84px;
     overflow-y: auto;
     padding: 0 10px 2px;
   }
