@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { FLAG_FILLS } from "../../addin/workbook/flag-fills";
 import { launchChromium } from "../_support/chromium";
 import { openWorkbench, type WorkbenchPage } from "./workbench-page";
 
@@ -107,5 +108,19 @@ describe("the way to what each user came for", () => {
     measured[`list at ${width} px, px`] = Math.round(list);
     measured[`pane at ${width} px, px`] = Math.round(whole);
     expect(list / whole).toBeGreaterThanOrEqual(AIM.share);
+  });
+
+  test("should show the row that a finding or the name box leads to, under a tall frozen head", async () => {
+    // room for one row and a half under the head
+    await fresh(320, 700);
+    const unsafe = () => bench.pixels(FLAG_FILLS.unsafe);
+    await pane().locator('.finding[data-cell="N16"] .head').first().click();
+    await expect.poll(unsafe).toBeGreaterThan(500);
+    await bench.goTo("H60");
+    await expect.poll(unsafe).toBe(0);
+    await page.setViewportSize({ width: 1366, height: 768 });
+    // row 16 is the red one, and stands above it
+    await bench.goTo("H17");
+    await expect.poll(unsafe).toBeGreaterThan(500);
   });
 });

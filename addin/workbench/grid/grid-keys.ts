@@ -1,5 +1,6 @@
 import { type IRange, RANGE_TYPE } from "@univerjs/core";
 import { IEditorBridgeService } from "@univerjs/preset-sheets-core";
+import { bringIntoView } from "./bring-into-view";
 import type { Grid } from "./create-grid";
 import { selectedCell } from "./watch-selection";
 
@@ -64,19 +65,8 @@ function goBy(grid: Grid, event: KeyboardEvent, isCtrl: boolean): boolean {
     const columns = Math.abs(column - cell.column) + 1;
     sheet.getRange(first.row, first.column, rows, columns).activate();
   } else sheet.getRange(row, column).activate();
-  reveal(sheet, row, column);
+  bringIntoView(sheet, row, column);
   return true;
-}
-
-function reveal(sheet: OpenSheet, row: number, column: number): void {
-  const seen = sheet.getVisibleRange() ?? null;
-  const isSeen =
-    seen !== null &&
-    row >= seen.startRow &&
-    row < seen.endRow &&
-    column >= seen.startColumn &&
-    column < seen.endColumn;
-  if (!isSeen) sheet.scrollToCell(Math.max(0, row - 2), Math.max(0, column - 2));
 }
 
 /** Rows in sight, less one that stays for the eye to hold on to. */

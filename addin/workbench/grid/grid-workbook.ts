@@ -36,6 +36,7 @@ import {
 } from "../../workbook/workbook-port";
 import { addedMark } from "../book/added-content";
 import { gridValue } from "../book/to-grid-data";
+import { bringIntoView } from "./bring-into-view";
 import { changedRows } from "./changed-rows";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
@@ -46,9 +47,6 @@ import { watchSelection } from "./watch-selection";
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
 type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
 
-/** Rows and columns left in sight before a cell that is gone to. */
-const ROWS_ABOVE = 4;
-const COLUMNS_BEFORE = 6;
 /** Longest wait for a recalculation, ms. */
 const PATIENCE = 60_000;
 
@@ -356,19 +354,6 @@ function cellPlace(address: string): CellPlace {
   const place = parseAddress(address);
   if (place === null) throw new WorkbookRefusal(`${address} is no cell of a sheet: write it as F12`);
   return place;
-}
-
-/** Scrolls no further than it must, so that the row's first columns stay in sight where they can. */
-function bringIntoView(sheet: OpenSheet, row: number, column: number): void {
-  // a sheet that was only now turned to has none yet
-  const seen = sheet.getVisibleRange() ?? null;
-  const seesRow = seen !== null && row >= seen.startRow && row < seen.endRow - 1;
-  const seesColumn = seen !== null && column >= seen.startColumn && column < seen.endColumn - 1;
-  if (seesRow && seesColumn) return;
-  sheet.scrollToCell(
-    seesRow ? seen.startRow : Math.max(0, row - ROWS_ABOVE),
-    seesColumn ? seen.startColumn : Math.max(0, column - COLUMNS_BEFORE),
-  );
 }
 
 function contentOf(worksheet: Worksheet, row: number, column: number): ICellData {

@@ -1,3 +1,4 @@
+import { watchGoingTo } from "./bring-into-view";
 import { copySpills } from "./copy-spills";
 import type { Grid } from "./create-grid";
 import { watchEntryColumn } from "./entry-column";
@@ -11,6 +12,7 @@ import { scrollByTouch } from "./touch-scroll";
 /** Keys, copying, entering and room as users of sheets know them. To be called once a workbook is open. */
 export function watchHands(grid: Grid, container: HTMLElement, tell: (words: string) => void): void {
   watchGridKeys(grid, container);
+  watchGoingTo(grid);
   watchEntryColumn(grid);
   copySpills(grid);
   growSheets(grid);
