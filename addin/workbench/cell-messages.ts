@@ -35,6 +35,7 @@ export function watchCellMessages(grid: Grid, line: HTMLElement, overlay: FlagOv
     show();
   });
   watchSelection(grid, show);
+  overlay.onChange(show);
 }
 
 function foundAt(overlay: FlagOverlay, { sheetId, row, column }: SelectedCell): string {

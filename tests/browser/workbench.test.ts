@@ -133,8 +133,12 @@ describe("the workbench", () => {
     const flagged = await bench.pixels(FLAG_FILLS.unsafe);
     const own = await bench.pixels(DELIVERED);
     await bench.setUp(true);
+    const said = bench.page.locator("#cell-message");
+    await expect.poll(() => said.textContent()).toContain("Found here: unsafe");
     await pane().locator(".uncolour").click();
     await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBe(0);
+    // with the colour goes what was said of it
+    await expect.poll(() => said.textContent()).toBe("");
     expect(await bench.pixels(DELIVERED)).toBeGreaterThan(own + 1_000);
     await pane().locator(".colour").click();
     await expect.poll(() => bench.pixels(FLAG_FILLS.unsafe)).toBe(flagged);

@@ -22,6 +22,8 @@ export interface FlagOverlay {
   /** A sheet's flags, moved with rows that were inserted or removed above them. */
   flags(sheetId: string): readonly RowFlag[];
   clearAll(): void;
+  /** Tells whenever flags came or went. */
+  onChange(listener: () => void): void;
   /** The grid turns every colour round in the dark: a fill that is nearly white would be the ground itself. */
   setDark(dark: boolean): void;
 }
@@ -51,6 +53,10 @@ interface StructuralChange {
 export function createFlagOverlay(grid: Grid): FlagOverlay {
   const bySheet = new Map<string, FlagsByRow>();
   const injector = grid.univer.__getInjector();
+  const listeners: (() => void)[] = [];
+  const tell = (): void => {
+    for (const listener of listeners) listener();
+  };
   let isAttached = false;
   let isDark = false;
   injector.get(ICommandService).onCommandExecuted((command) => follow(bySheet, command));
@@ -82,9 +88,14 @@ export function createFlagOverlay(grid: Grid): FlagOverlay {
     },
     set(sheetId, flags) {
       bySheet.set(sheetId, byRow(flags));
+      tell();
     },
     flags: (sheetId) => [...(bySheet.get(sheetId)?.values() ?? [])].flat(),
-    clearAll: () => bySheet.clear(),
+    clearAll() {
+      bySheet.clear();
+      tell();
+    },
+    onChange: (listener) => void listeners.push(listener),
     setDark: (dark) => {
       isDark = dark;
     },
