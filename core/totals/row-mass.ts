@@ -11,7 +11,7 @@ import { SheetFacts } from "../bar/sheet-facts";
 import { sizeName } from "../bar/size-name";
 import type { BarRow, ColumnKind, ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
-import { massPerMetreOf, sizeElsewhere } from "../schedule/cells/size-elsewhere";
+import { massOfRoundSteel, massPerMetreOf, sizeElsewhere } from "../schedule/cells/size-elsewhere";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { isRefusal, refusalText } from "../units/refusal";
@@ -34,7 +34,8 @@ export interface RowWeight {
       | "dimensions"
       | "repeat"
       | "run and spacing"
-      | "column by size";
+      | "column by size"
+      | "size as round steel";
   } | null;
   /** kg by the length that is cut and loaded, where that is another than the one weighed */
   readonly asTyped: number | null;
@@ -152,11 +153,29 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   // a bar that is not counted cannot be cut, so it is not weighed either
   const isUncounted = why.code === "bar-count-missing" && COUNTS.some((kind) => facts.has(kind));
   if (row.mass !== null && isMassOfBars(row.mass) && !FINAL.has(why.code) && !isUncounted)
-    return { mass: row.mass, from: "typed mass", ...made, otherwise: null, asTyped: null };
+    return {
+      mass: row.mass,
+      from: "typed mass",
+      ...made,
+      otherwise: ofSizeTyped(facts, row.mass),
+      asTyped: null,
+    };
   const isOpen = LENGTH_WANTING.has(why.code) && isAsked(row);
   const words = isOpen ? LENGTH_OPEN : refusalText(why, standard.unit);
   return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: words };
 }
+
+/** A size that no table has, beside a mass that is not that of a round bar of its number: the size or the mass is wrong. */
+function ofSizeTyped({ row, count, diameter }: BarFacts, typed: number): RowMass["otherwise"] {
+  const number = diameter ?? Number(ONE_NUMBER.exec(row.sizeTyped ?? "")?.[1]?.replace(",", ".") ?? 0);
+  const metres = ((row.length ?? 0) / MM_PER_METRE) * (count ?? 0);
+  const mass = metres * massOfRoundSteel(number);
+  return mass > 0 && (mass / typed > MOST_OFF || typed / mass > MOST_OFF)
+    ? { mass, by: "size as round steel" }
+    : null;
+}
+
+const ONE_NUMBER = /^\D{0,3}(\d{1,2}(?:[.,]\d)?)\D{0,3}$/;
 
 /** kg by the length that is cut; null where it makes no other mass. */
 function massAsTyped(facts: BarFacts, weighed: BarLength, mass: number): number | null {

@@ -39,7 +39,7 @@ export function sizeElsewhere(given: string): SizeReading | null {
   const number = Number(EIGHTHS.exec(typed)?.[1] ?? Number.NaN);
   if (!EIGHTHS_OF_INCH.value.numbers.includes(number)) return null;
   const diameter = number * EIGHTHS_OF_INCH.value.mmOfOne;
-  return { typed, diameter, bar: null, prefix: "", massPerMetre: ofRoundSteel(diameter) };
+  return { typed, diameter, bar: null, prefix: "", massPerMetre: massOfRoundSteel(diameter) };
 }
 
 /** kg/m of a size: the standard's own, that of another standard, or round steel's where the diameter is rolled somewhere. */
@@ -47,9 +47,10 @@ export function massPerMetreOf(size: SizeReading | null): number | null {
   if (size === null) return null;
   if (size.bar !== null) return size.bar.massPerMetre;
   if (size.massPerMetre !== undefined) return size.massPerMetre;
-  return ROUND_STEEL.value.diameters.includes(size.diameter) ? ofRoundSteel(size.diameter) : null;
+  return ROUND_STEEL.value.diameters.includes(size.diameter) ? massOfRoundSteel(size.diameter) : null;
 }
 
-function ofRoundSteel(diameter: number): number {
+/** kg/m of a plain round of this diameter, mm. */
+export function massOfRoundSteel(diameter: number): number {
   return (Math.PI / 4) * (diameter / MM_PER_METRE) ** 2 * ROUND_STEEL.value.density;
 }
