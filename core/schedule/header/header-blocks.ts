@@ -190,7 +190,8 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
 
 /** "No." first of all columns numbers the rows where another column counts the bars; behind them it is a mark. */
 function withoutSerials(found: readonly FoundColumn[]): readonly FoundColumn[] {
-  const first = found.find(({ meaning }) => meaning !== null);
+  // behind a column of names it numbers the bars
+  const first = found.find(({ header }) => header.trim() !== "");
   const hasMark = found.some(({ meaning }) => meaning?.kind === "mark");
   const counts = found.filter(({ meaning }) => meaning?.kind === "total" || meaning?.kind === "each");
   const hasCount = counts.some(({ meaning }) => meaning?.serial !== true);

@@ -109,14 +109,26 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
 }
 
 function recognise(typed: string): HeaderMeaning | null {
-  return (
+  const found =
     recognisePerMetre(typed) ??
     recogniseWhole(typed) ??
     recogniseMadeUp(typed) ??
     recogniseParts(typed) ??
-    recogniseUnit(typed)
-  );
+    recogniseUnit(typed);
+  // "Bil c/c": from centre to centre stand bars, and no word beside it counts them
+  const isApart = CENTRE_TO_CENTRE.test(typed) && (found === null || COUNTS.has(found.kind));
+  return isApart ? { ...SPACING, unit: found?.unit ?? unitInHeader(typed) } : found;
 }
+
+const CENTRE_TO_CENTRE = /(?<!\p{L})c\s?\/\s?c(?!\p{L})/iu;
+const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);
+const SPACING: HeaderMeaning = {
+  kind: "spacing",
+  unit: null,
+  weak: false,
+  otherwise: null,
+  serial: false,
+};
 
 /** "Berat/m kg/m", "Massa | kg/m": a mass in a unit by the metre is that of a metre. */
 function recognisePerMetre(typed: string): HeaderMeaning | null {

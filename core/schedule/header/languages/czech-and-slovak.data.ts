@@ -23,7 +23,7 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
     count: ["pocet", "ks", "kusu", "kusov", "mnozstvi"],
     member: ["prvek", "prvku", "prvkov", "prvok", "prvky", "dilec", "dilcu"],
     total: ["celkem", "celkova", "celkovy", "spolu", "celkovo", "celk"],
-    length: ["delka", "dlzka"],
+    length: ["delka", "delky", "dlzka", "dlzky"],
     mass: ["hmotnost", "hmotn"],
     size: ["prumer", "priemer"],
     per: ["na", "v", "pro", "pre"],

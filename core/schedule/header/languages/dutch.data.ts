@@ -39,7 +39,7 @@ export const DUTCH: LanguageWords = {
     count: ["aantal", "stuks", "st", "aant"],
     member: ["element", "elementen", "onderdeel", "onderdelen", "bouwdeel", "bouwdelen"],
     total: ["totaal", "totale"],
-    length: ["lengte"],
+    length: ["lengte", "lengten", "lengtes"],
     mass: ["gewicht", "massa"],
     size: ["kenmiddellijn"],
     per: ["per"],

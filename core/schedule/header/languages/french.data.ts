@@ -72,7 +72,7 @@ export const FRENCH: LanguageWords = {
     mass: ["poids", "masse"],
     size: ["diametre"],
     per: ["par", "au", "dans", "pour"],
-    one: ["unitaire"],
+    one: ["unitaire", "unitaires"],
     metre: ["ml"],
     bar: ["barre", "barres", "acier", "aciers", "coupe", "fer", "fers", "d", "de", "des"],
   },

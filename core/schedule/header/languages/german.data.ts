@@ -65,7 +65,7 @@ export const GERMAN: LanguageWords = {
     count: ["anzahl", "stuck", "stk", "st", "stuckzahl", "menge", "anz"],
     member: ["bauteil", "bauteile", "element", "elemente"],
     total: ["gesamt", "summe", "insgesamt", "alle"],
-    length: ["lange", "stablange", "schnittlange"],
+    length: ["lange", "langen", "stablangen", "stablange", "schnittlange"],
     mass: ["gewicht", "masse"],
     size: ["durchmesser", "dm", "ds"],
     per: ["je", "pro", "im"],

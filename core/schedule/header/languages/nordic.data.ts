@@ -5,7 +5,7 @@ export const NORDIC: LanguageWords = {
   language: "Nordic",
   provenance: "common practice",
   columns: [
-    { kind: "member", words: ["bygningsdel", "byggdel", "konstruktionsdel", "konstruksjon"] },
+    { kind: "member", words: ["bygningsdel", "byggdel", "konstruktionsdel", "konstruksjon", "staður"] },
     { kind: "mark", words: ["littera", "littra", "lnr", "pos nr", "stang nr", "merke", "numer"] },
     { kind: "size", words: ["dim", "diameter", "stangdiameter"] },
     {
@@ -53,11 +53,11 @@ export const NORDIC: LanguageWords = {
     { kind: "remark", words: ["anmarkning", "merknad", "bemaerkning", "anm", "bem", "athugasemd"] },
   ],
   parts: {
-    size: ["þvermal"],
+    size: ["þvermal", "stærð"],
     count: ["antal", "antall", "stk", "ant", "fjoldi"],
     member: ["element", "elementer", "del", "dele"],
     total: ["totalt", "samlet", "sum", "heildar", "alls", "tot"],
-    length: ["langd", "lengde", "laengde", "lengd"],
+    length: ["langd", "langder", "lengde", "lengder", "laengde", "laengder", "lengd", "lengdir"],
     mass: ["vikt", "vekt", "vaegt", "masse", "þyngd"],
     per: ["per", "pr", "i"],
     one: ["enkelt", "en"],

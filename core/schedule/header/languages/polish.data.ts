@@ -58,7 +58,7 @@ export const POLISH: LanguageWords = {
     count: ["liczba", "ilosc", "szt", "sztuk"],
     member: ["element", "elementow", "elemencie", "elementu", "elementy"],
     total: ["calkowita", "calkowity", "razem", "ogolem", "laczna", "laczny", "ogolna"],
-    length: ["dlugosc", "dl"],
+    length: ["dlugosc", "dlugosci", "dl"],
     mass: ["masa", "ciezar", "waga"],
     size: ["srednica"],
     per: ["w", "na", "z"],

@@ -52,11 +52,11 @@ export const PORTUGUESE: LanguageWords = {
     count: ["quantidade", "quant", "qtd", "qtde"],
     member: ["elemento", "elementos", "elem", "peca", "pecas"],
     total: ["total", "totais"],
-    length: ["comprimento", "compr", "comp"],
+    length: ["comprimento", "comprimentos", "compr", "comp"],
     mass: ["peso", "massa"],
     size: ["bitola", "diametro"],
     per: ["por"],
-    one: ["unitario", "unitaria", "unit"],
+    one: ["unitario", "unitaria", "unitarios", "unitarias", "unit"],
     metre: ["metro"],
     bar: [
       "iguais",

@@ -27,7 +27,7 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     count: ["numar", "buc", "bucati", "cantitate", "db", "darab", "darabszam", "mennyiseg"],
     member: ["element", "elemente", "elem", "szerkezet"],
     total: ["total", "totala", "ossz", "osszes", "osszesen"],
-    length: ["lungime", "lungimea", "hossz", "hosszusag"],
+    length: ["lungime", "lungimea", "lungimi", "hossz", "hosszusag"],
     mass: ["masa", "greutate", "tomeg", "suly"],
     size: ["diametru", "atmero"],
     per: ["pe"],

@@ -111,11 +111,11 @@ export const SPANISH: LanguageWords = {
     ],
     member: ["elemento", "elementos", "elem", "elems", "estructura"],
     total: ["total", "totales"],
-    length: ["largo", "longitud", "desarrollo"],
+    length: ["largo", "largos", "longitud", "longitudes", "desarrollo"],
     mass: ["peso", "masa"],
     size: ["diametro"],
     per: ["x", "p", "por", "en", "cada"],
-    one: ["unitario", "unitaria", "unit", "c/u", "cu", "individual", "una"],
+    one: ["unitario", "unitaria", "unitarios", "unitarias", "unit", "c/u", "cu", "individual", "una"],
     metre: ["metro", "ml"],
     bar: [
       "iguales",

@@ -29,7 +29,7 @@ export const TURKISH: LanguageWords = {
     count: ["adet", "adedi", "sayi", "sayisi", "miktar", "ad"],
     member: ["eleman", "elemani", "elemanda", "elemanlar"],
     total: ["toplam", "genel", "top"],
-    length: ["boy", "boyu", "uzunluk", "uzunlugu"],
+    length: ["boy", "boyu", "boylar", "uzunluk", "uzunlugu", "uzunluklar"],
     mass: ["agirlik", "agirligi"],
     size: ["cap", "capi"],
     per: ["basina"],

@@ -250,3 +250,55 @@ it("takes bare numbers under a head in inches for inches, where none is in feet"
   // 25.4 mm an inch
   expect(pins("PIN (IN)")).toEqual([133.35, 152.4, 241.3]);
 });
+
+it.each([
+  ["Comprimentos", "length"],
+  ["Longitudes (cm)", "length"],
+  ["Longitudes unitarias (cm)", "length"],
+  ["Lunghezze unitarie (cm)", "length"],
+  ["Längen (m)", "length"],
+  ["Длины, мм", "length"],
+  ["Lunghezze totali (m)", "totalLength"],
+  ["Comprimentos totais (m)", "totalLength"],
+])("takes lengths of which several are meant, %s, for the same as one", (text, kind) => {
+  expect(recogniseHeader(text)?.kind).toBe(kind);
+});
+
+// a cut size of stock is its length, in the timber and steel trades alike: common practice
+it.each(["Cut size", "Cutting size (m)", "Cut sizes"])("takes %s for the length", (text) => {
+  expect(recogniseHeader(text)?.kind).toBe("length");
+});
+
+it("says nothing of a cut size in metres that the masses agree with", () => {
+  const { tables, guesses } = read([
+    ["S/N", "Rod", "Cut size", "All pcs", "Kg"],
+    [1, "Y12", 1.35, 168, 201.4],
+    [2, "Y16", 1.7, 56, 150.3],
+    [3, "Y8", 0.84, 42, 13.9],
+    [4, "Y16", 3.7, 56, 327.2],
+    [5, "Y12", 5.5, 12, 58.6],
+  ]);
+  expect(tables[0]?.columns.get("length")?.column).toBe(2);
+  expect(guesses?.map(({ guess }) => guess)).not.toContain("words-contradicted");
+});
+
+// from centre to centre, whatever the word for the gap means elsewhere: "bil" counts in Malay
+it.each(["Bil c/c mm", "Nº c/c mm"])("takes %s for the spacing in mm", (text) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind: "spacing", unit: "mm" });
+});
+
+it.each([
+  ["Icelandic", ["Staður", "Nr.", "Stærð", "Fjöldi", "Lengd\nmm", "Þyngd\nkg"]],
+  ["German", ["Wo", "Nr.", "Ø", "Anzahl", "Länge\nmm", "Gewicht\nkg"]],
+  ["Turkish", ["Nerede", "No", "Çap", "Adet", "Boy\nmm", "Ağırlık\nkg"]],
+])("takes the number behind a column of places for the mark in a %s list", (_, heads) => {
+  const { bars } = read([
+    heads,
+    ["A", 1, 12, 10, 2000, 17.8],
+    [null, 2, 16, 10, 4000, 63.2],
+    ["B", 3, 10, 20, 3000, 37],
+    [null, 3, 10, 20, 3000, 37],
+    [null, 4, 8, 40, 1000, 15.8],
+  ]);
+  expect(bars.map(({ mark }) => mark)).toEqual(["1", "2", "3", "3", "4"]);
+});
