@@ -101,7 +101,10 @@ function splitAt(
   const headed = looked[headRow] ?? [];
   const isHeaded = knownWords(headed) > 1;
   const meanings = headed.map((cell) => (typeof cell === "string" ? recogniseHeader(cell) : null));
-  const named = meanings.map((meaning) => meaning?.kind);
+  // "No." over 1, 2, 3 numbers the rows and counts no bars
+  const named = meanings.map((meaning, column) =>
+    meaning?.serial === true && numbersRows(looked.slice(headRow + 1), column) ? "ignored" : meaning?.kind,
+  );
   const own = named[from];
   const kinds = new Set(named.filter((_, column) => column !== from));
   // beside a column of members, and no other of counts, the joined count is that of one: so it is where its head says so
@@ -162,6 +165,16 @@ function splitAt(
     },
   };
 }
+
+/** A run of whole numbers from one row of bars to the next. */
+function numbersRows(rows: readonly (readonly Cell[])[], column: number): boolean {
+  const numbers = rows.map((cells) => cells[column]).filter((cell) => typeof cell === "number");
+  const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] ?? 0) + 1).length;
+  return numbers.length >= LEAST_ROWS && steps >= RUNNING * (numbers.length - 1);
+}
+
+/** share of the rows whose number follows that of the row before */
+const RUNNING = 0.8;
 
 /** The first of the rows of words that head the list with this one: they stand right above it and name its columns. */
 function topOfHeader(rows: readonly (readonly Cell[])[], headRow: number, from: number): number {

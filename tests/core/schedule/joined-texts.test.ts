@@ -96,3 +96,31 @@ describe("a joined count beside members and what each has", () => {
     expect(barsOf(rows(head, (_, each) => each))[0]).toEqual([16, 4, 9, null, 1850]);
   });
 });
+
+// kg by hand, number x length x kg/m of BS 4449:2005 table 7 (0.395, 0.617, 0.888, 1.579)
+describe("a joined count beside numbers of the rows", () => {
+  it.each([
+    ["Spanish", "medidas en cm", ["N°", "DONDE VA", "FIERRO", "COMO SE DOBLA", "KG"]],
+    ["Polish", "wymiary w cm", ["Nr", "GDZIE", "PRĘT", "JAK GIĄĆ", "KG"]],
+    ["French", "mesures en cm", ["N°", "OÙ", "FERS", "COMMENT", "KG"]],
+  ])("is the row's own in a %s list, in the unit of its title", (_, title, heads) => {
+    const rows: Cell[][] = [
+      [title],
+      heads,
+      [1, "A", "10 Ø12 L=240", "20-220", 21.3],
+      [2, null, "20 Ø10 L=150", "150", 18.5],
+      [3, "B", "12 Ø16 L=310", "30-280", 58.7],
+      [4, null, "40 Ø8 L=112", "24x24", 17.7],
+      [5, "C", "8 Ø12 L=560", "560", 39.8],
+      [6, null, "6 Ø16 L=400", "40-360", 37.9],
+    ];
+    expect(barsOf(rows).map(([size, , each, total, length]) => [size, each, total, length])).toEqual([
+      [12, null, 10, 2400],
+      [10, null, 20, 1500],
+      [16, null, 12, 3100],
+      [8, null, 40, 1120],
+      [12, null, 8, 5600],
+      [16, null, 6, 4000],
+    ]);
+  });
+});
