@@ -6,10 +6,7 @@ import { recogniseHeader } from "../header/recognise-header";
 import { isHeadingText, readHeading } from "../rows/read-heading";
 import type { Cell } from "../sheet";
 import { numberIn } from "./column-sample";
-
-const WITHIN = 0.01;
-/** sums of one member and of all that differ by less tell nothing */
-const APART = 0.03;
+import { APART, byFigures, bySizes, type Figures, NEAR, offOf, type Sums, WITHIN } from "./count-by-figures";
 
 /** What is asked beside the rows of the list. */
 export interface AskedOfCount {
@@ -23,8 +20,15 @@ export interface AskedOfCount {
   readonly said: "each" | null;
   /** whose bars a count under these words counts on the sheet before */
   before(header: string): "each" | "total" | null;
+  /** lists under the same header, one beside another, that the same sums may add up */
+  readonly others: readonly ListBeside[];
   /** kg of a row by its size, count and length, where no column sums anything */
   kgOf(cells: readonly Cell[], count: number): number;
+}
+
+interface ListBeside {
+  readonly block: HeaderBlock;
+  readonly rowsOf: () => readonly (readonly Cell[])[];
 }
 
 type Whose = "each" | "total" | "open" | null;
@@ -47,7 +51,12 @@ export function countUnderHeadings(
   if (counted === undefined || counts.length > 1 || counted.kind === "members" || counted.corrected)
     return null;
   const summed = summedColumns(block);
-  const read = readHeadings(block, counted.column, summed, rowsOf(), comma, asked);
+  const read = withOthers(
+    readHeadings(block, counted.column, summed, rowsOf(), comma, asked),
+    block,
+    comma,
+    asked,
+  );
   // taken for those of each member: only sums show that they are those of all
   if (counted.kind === "each") return read !== "each" && isOfAll(read, asked, summed, comma) ? "total" : null;
   if (read === "each") return "each";
@@ -106,12 +115,7 @@ function byOtherSheets(read: ReadHeadings, isApart: boolean, asked: AskedOfCount
   return isApart ? bySizes([...read.bySize.values()], found) : null;
 }
 
-interface Sums {
-  one: number;
-  all: number;
-}
-
-interface ReadHeadings {
+interface ReadHeadings extends Figures {
   readonly headings: readonly {
     readonly members: number;
     readonly one: number;
@@ -120,9 +124,6 @@ interface ReadHeadings {
     /** the number that stands alone in the first line under its rows */
     readonly subTotal: number | null;
   }[];
-  /** amounts of the rows as they stand, and times their members */
-  readonly sums: Sums;
-  readonly bySize: ReadonlyMap<string, Sums>;
   /** rows under the last bar */
   readonly below: readonly (readonly Cell[])[];
 }
@@ -134,8 +135,9 @@ function readHeadings(
   summed: readonly number[],
   rows: readonly (readonly Cell[])[],
   comma: CommaUse,
-  { ofList, kgOf }: AskedOfCount,
+  asked: AskedOfCount,
 ): ReadHeadings | "each" {
+  const { ofList, kgOf } = asked;
   const at = (kind: string): number => block.columns.find((one) => one.kind === kind)?.column ?? -1;
   const [piece, size] = [at("pieceMass"), at("size")];
   const isSummed = summed.length > 0;
@@ -158,8 +160,9 @@ function readHeadings(
     bySize.set(key, own);
     below = [];
   };
-  for (const cells of rows) {
-    const alone = aloneIn(cells, block.right);
+  for (const whole of rows) {
+    const cells = withoutBars(whole, asked.others);
+    const alone = aloneIn(cells, asked.others.length > 0 ? block.left : 0, block.right);
     const lone = alone === null ? null : cells[alone];
     if (alone !== null && typeof lone === "string") {
       const text = cleanText(lone);
@@ -193,10 +196,53 @@ function readHeadings(
   return { headings, sums, bySize, below };
 }
 
+/** The amounts of lists that stand side by side together: one summary adds up them all. */
+function withOthers(
+  own: ReadHeadings | "each",
+  block: HeaderBlock,
+  comma: CommaUse,
+  asked: AskedOfCount,
+): ReadHeadings | "each" {
+  if (own === "each") return own;
+  const sums = { ...own.sums };
+  const bySize = new Map([...own.bySize].map(([size, of]) => [size, { ...of }]));
+  for (const { block: other, rowsOf } of asked.others) {
+    const counted = other.columns.find(({ kind }) => COUNTS.has(kind));
+    const summed = summedColumns(other);
+    if (counted === undefined || summed.length === 0) return own;
+    const others = [{ block, rowsOf }];
+    const read = readHeadings(other, counted.column, summed, rowsOf(), comma, { ...asked, others });
+    if (read === "each") return own;
+    addTo(sums, read.sums);
+    for (const [size, of] of read.bySize) {
+      const known = bySize.get(size);
+      if (known === undefined) bySize.set(size, { ...of });
+      else addTo(known, of);
+    }
+  }
+  return { ...own, sums, bySize };
+}
+
+/** The row without the bars of the lists beside. */
+function withoutBars(cells: readonly Cell[], others: readonly ListBeside[]): readonly Cell[] {
+  const beside = others.filter(({ block }) => OF_BAR.every((kind) => isFilledAt(block, cells, kind)));
+  if (beside.length === 0) return cells;
+  const isBeside = (column: number): boolean =>
+    beside.some(({ block: { left, right } }) => column >= left && column <= right);
+  return cells.map((cell, column) => (isBeside(column) ? null : cell));
+}
+
+const OF_BAR = ["size", "length"] as const;
+
+function addTo(sum: Sums, more: Readonly<Sums>): void {
+  sum.one += more.one;
+  sum.all += more.all;
+}
+
 /** The only column of the table in which something stands; null where none or several are filled. */
-function aloneIn(cells: readonly Cell[], right: number): number | null {
+function aloneIn(cells: readonly Cell[], left: number, right: number): number | null {
   let alone: number | null = null;
-  for (let column = 0; column <= Math.min(right, cells.length - 1); column += 1) {
+  for (let column = left; column <= Math.min(right, cells.length - 1); column += 1) {
     const cell = cells[column];
     if (cell === null || cell === undefined || cell === "") continue;
     if (alone !== null) return null;
@@ -213,38 +259,6 @@ function namesMember(text: string, column: number, { columns, left }: HeaderBloc
 
 const NAMES: ReadonlySet<string> = new Set(["member", "mark"]);
 
-/** What the figures below and beside the list show of its sums: those of its sizes first, then those of all. */
-function byFigures({ bySize, sums }: ReadHeadings, found: readonly number[]): "each" | "total" | null {
-  const ofSizes = bySizes([...bySize.values()], found);
-  if (ofSizes !== null) return ofSizes;
-  const off = (expected: number): number => Math.min(1, ...found.map((value) => offOf(value, expected)));
-  const [ofAll, ofOne] = [off(sums.all), off(sums.one)];
-  if (Math.min(ofAll, ofOne) > WITHIN) return null;
-  // figures that are near by chance lie no nearer than others
-  if (Math.max(ofAll, ofOne) <= WITHIN && Math.max(ofAll, ofOne) <= SURER * Math.min(ofAll, ofOne))
-    return null;
-  return ofAll < ofOne ? "each" : "total";
-}
-
-/** how much nearer one of two sums has to be where both are near */
-const SURER = 4;
-
-/** What sums by size show, each by itself: a row that is entered twice spoils one of them and not the others. */
-function bySizes(sizes: readonly Readonly<Sums>[], found: readonly number[]): "each" | "total" | null {
-  const isThere = (expected: number): boolean =>
-    found.some((value) => Math.abs(value / expected - 1) <= NEAR);
-  const apart = sizes.filter(({ one, all }) => one > 0 && all / one >= 1 + APART);
-  const [all, one] = [apart.filter((sum) => isThere(sum.all)), apart.filter((sum) => isThere(sum.one))];
-  // a sum may be that of another size by chance
-  const isClear = (many: number, few: number): boolean =>
-    many >= LEAST_SIZES && (few === 0 || many >= CLEARLY * few);
-  if (isClear(all.length, one.length)) return "each";
-  return isClear(one.length, all.length) ? "total" : null;
-}
-
-const LEAST_SIZES = 2;
-const CLEARLY = 4;
-
 /** The amount of one member stands in a line beside the list, and that of all of them in the same line. */
 function isTimesBeside(
   beside: readonly (readonly Cell[])[],
@@ -260,14 +274,13 @@ function isTimesBeside(
   });
 }
 
-const NEAR = 0.004;
+function isMarked(block: HeaderBlock, cells: readonly Cell[]): boolean {
+  return isFilledAt(block, cells, "mark") && isFilledAt(block, cells, "size");
+}
 
-function isMarked({ columns }: HeaderBlock, cells: readonly Cell[]): boolean {
-  const isFilled = (kind: string): boolean => {
-    const cell = cells[columns.find((one) => one.kind === kind)?.column ?? -1];
-    return cell !== null && cell !== undefined && cell !== "";
-  };
-  return isFilled("mark") && isFilled("size");
+function isFilledAt({ columns }: HeaderBlock, cells: readonly Cell[], kind: string): boolean {
+  const cell = cells[columns.find((one) => one.kind === kind)?.column ?? -1];
+  return cell !== null && cell !== undefined && cell !== "";
 }
 
 /**
@@ -328,8 +341,16 @@ const LARGEST_SIZE = 50;
 
 /** A sum is so many times what the rows of one member make, or another sum of its line. */
 function isTimes(numbers: readonly number[], one: number, members: number): boolean {
-  return numbers.some((value) => [one, ...numbers].some((part) => part > 0 && isNear(value, part * members)));
+  // ten times a sum may be the same sum in another unit
+  const isAmount = UNITS_APART.has(members) ? isSame : isNear;
+  return numbers.some((value) =>
+    [one, ...numbers].some((part) => part > 0 && isAmount(value, part * members)),
+  );
 }
+
+const UNITS_APART: ReadonlySet<number> = new Set([10, 100, 1000]);
+
+const isSame = (value: number, expected: number): boolean => Math.abs(value / expected - 1) <= WITHIN;
 
 /** A sum below is so many times another: that of one member, and that of all. */
 function isTimesBelow(rows: readonly (readonly Cell[])[], members: number, comma: CommaUse): boolean {
@@ -344,8 +365,4 @@ const EXACTLY = 0.001;
 /** As it stands, or in another unit: kg and t, cm and m. */
 function isNear(value: number, expected: number): boolean {
   return offOf(value, expected) <= WITHIN;
-}
-
-function offOf(value: number, expected: number): number {
-  return Math.min(...[1, 10, 100, 1000].map((factor) => Math.abs((value * factor) / expected - 1)));
 }

@@ -132,7 +132,9 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const isAlone = header.blocks.length === 1;
   const whole = (): readonly (readonly Cell[])[] =>
     isAlone ? sampleRows(source, header, { ...block, right: Number.MAX_SAFE_INTEGER - 1 }) : rows;
+  const others = header.blocks.filter(({ left }) => left !== block.left);
   const underHeadings = countUnderHeadings(block, () => [...above, ...whole()], comma, {
+    others: others.map((other) => ({ block: other, rowsOf: () => sampleRows(source, header, other) })),
     ofList: membersInTitle(source.cells, header.top),
     beside: source.beside ?? [],
     ...(source.elsewhere === undefined ? {} : { elsewhere: source.elsewhere }),
