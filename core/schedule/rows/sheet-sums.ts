@@ -19,9 +19,12 @@ export function isLineOfSums(
   if (under.size < LEAST_SIZES || label === undefined) return false;
   const numbers = typeof cells[label] === "string" ? others : filled;
   const right = Math.max(...under) + 1;
-  return numbers.every(
-    (column) => typeof cells[column] === "number" && (under.has(column) || column === right),
-  );
+  return numbers.every((column) => isAmountOrNone(cells[column]) && (under.has(column) || column === right));
+}
+
+/** A number, or the dash in place of one. */
+function isAmountOrNone(cell: Cell | undefined): boolean {
+  return typeof cell === "number" || (typeof cell === "string" && /^\s*[-\u2013\u2014]\s*$/.test(cell));
 }
 
 const LEAST_SIZES = 3;

@@ -131,8 +131,10 @@ export function sizesInRow(
   const sizes: { size: string; column: number }[] = [];
   let words = 0;
   let before = 0;
+  let gradeBefore = "";
+  let isOfGrades = false;
   for (const column of filled) {
-    const cell = cells[column];
+    const [grade, cell] = withoutGrade(cells[column]);
     const bar = typeof cell === "string" || typeof cell === "number" ? barNamed(cell, standard) : null;
     if (bar === null) {
       words += 1;
@@ -142,11 +144,27 @@ export function sizesInRow(
     // the same diameter of another bar type may follow: R10, Y10
     const label = String(cell).trim();
     const isAgain = bar.diameter === before && sizes[sizes.length - 1]?.size !== label;
-    if (bar.diameter <= before && !isAgain) return null;
+    if (bar.diameter <= before && !isAgain) {
+      if (grade === gradeBefore) return null;
+      isOfGrades = true;
+    }
+    gradeBefore = grade;
     before = bar.diameter;
     sizes.push({ size: label, column });
   }
-  return sizes.length < LEAST_SIZES ? null : sizes;
+  if (sizes.length < LEAST_SIZES) return null;
+  // where sizes begin anew with each grade, a column is of no size alone
+  return isOfGrades ? sizes.map(({ column }) => ({ size: String(cells[column]).trim(), column })) : sizes;
+}
+
+/** a grade before the sign of the diameter: "A500C \u00d812" */
+const GRADED = /^([^\u00d8]{0,12}) ?(\u00d8 ?\d.*)$/;
+
+/** The grade that stands before the sign of a diameter, and the rest. */
+function withoutGrade(cell: Cell | undefined): readonly [grade: string, rest: Cell | undefined] {
+  if (typeof cell !== "string" || cell.length > LONGEST_LABEL) return ["", cell];
+  const [, grade = "", size] = GRADED.exec(cleanText(cell)) ?? [];
+  return size === undefined || grade.trim() === "" ? ["", cell] : [grade.trim(), size];
 }
 
 /** The bar whose size a cell names alone; null for anything else. */
