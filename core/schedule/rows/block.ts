@@ -4,6 +4,8 @@ import type { OpenSummary } from "./open-summary";
 import type { BarRowReader } from "./read-bar-row";
 import { readHeading } from "./read-heading";
 import type { DraftRow } from "./row-draft";
+import type { RowEvidence } from "./row-evidence";
+import type { RowReasonCode } from "./row-reason";
 import { BLANK, type RowVerdict } from "./row-verdict";
 
 /** A table that rows are being read under. */
@@ -47,6 +49,13 @@ export function nameSize(blocks: readonly Block[], text: string): RowVerdict | n
   return isTaken
     ? { class: "heading", because: { code: "size-heading", values: { words: shortened(text) } } }
     : null;
+}
+
+/** What a heading of members says of the bars below it. */
+export function carryHeading(block: Block, code: RowReasonCode, { heading }: RowEvidence): void {
+  if (code !== "member-heading" || heading === null) return;
+  const named = heading.member === null ? {} : { member: heading.member, heading: heading.member };
+  block.carried = { ...block.carried, ...named, members: heading.members, membersTyped: null };
 }
 
 /** The member and its number that a text right above a header gives; nothing where it gives no number. */

@@ -64,10 +64,14 @@ export function carriedBefore({ last, table }: ListBefore, grade: string | null)
   };
 }
 
-/** Rows of bars that hold a size, a count and a length or dimensions, of all bar rows. */
-export function wholeBars(bars: readonly BarRow[]): number {
-  return bars.filter(
+/** share of the bars that must be whole before a list is taken to go on from the sheet before */
+const MOSTLY = 0.75;
+
+/** Most rows of bars hold a size, a count and a length or dimensions. */
+export function areMostlyWhole(bars: readonly BarRow[]): boolean {
+  const whole = bars.filter(
     ({ size, total, each, length, dims }) =>
       size !== null && (total ?? each) !== null && (length !== null || dims.length > 0),
-  ).length;
+  );
+  return bars.length > 0 && whole.length >= MOSTLY * bars.length;
 }

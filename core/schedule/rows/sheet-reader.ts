@@ -1,29 +1,29 @@
 import type { Standard } from "../../standards/port";
 import type { HeldTotals, RowClass, ScheduleReading, SheetGuess, TableReading } from "../bar-row";
 import { columnSources } from "../columns/column-sources";
-import { type HeaderByArithmetic, headersByArithmetic } from "../columns/headers-by-arithmetic";
+import type { HeaderByArithmetic } from "../columns/headers-by-arithmetic";
 import { membersOfNext } from "../columns/members-below";
-import { pointedHeader, withPointed } from "../columns/pointed-header";
 import { headerGuess } from "../columns/proof-text";
+import { provenHeaders } from "../columns/proven-headers";
 import { settleColumns } from "../columns/settle-columns";
 import type { TableProof } from "../columns/table-proof";
-import { findHeader, type Header } from "../header/find-header";
+import { barsHeader } from "../header/bars-header";
+import type { Header } from "../header/find-header";
 import type { HeaderBlock } from "../header/header-blocks";
 import type { HeaderSource } from "../header/header-source";
 import { headerSought, holdsOnlyWords, knownWords } from "../header/known-words";
-import { listsDetails, marksOf } from "../header/lists-details";
-import { listsOtherThings } from "../header/lists-other-things";
+import { marksOf } from "../header/lists-details";
 import { numbersColumns } from "../header/numbers-columns";
 import { repeatsHeader } from "../header/repeated-header";
 import { sameHeader } from "../header/same-header";
 import type { ReadOptions } from "../read-options";
 import type { Cell, Sheet } from "../sheet";
 import { sheetAccess } from "../sheet-access";
-import { type Block, columnsOf, membersOf, nameSize, passBlank } from "./block";
+import { type Block, carryHeading, columnsOf, membersOf, nameSize, passBlank } from "./block";
 import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
-import { carriedBefore, headerBefore, type ListBefore, wholeBars } from "./list-before";
+import { areMostlyWhole, carriedBefore, headerBefore, type ListBefore } from "./list-before";
 import { membersInTitle } from "./members-in-title";
 import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
@@ -31,7 +31,7 @@ import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns } from "./row-cells";
 import { type DraftRow, lastOfMark } from "./row-draft";
 import { RowEvidence } from "./row-evidence";
-import type { RowReason, RowReasonCode } from "./row-reason";
+import type { RowReason } from "./row-reason";
 import {
   BLANK,
   COLUMN_NUMBERS,
@@ -50,10 +50,6 @@ import { isSumAbove } from "./sum-above";
 import { sumsOnly } from "./sum-rows";
 import { type SumsHead, sumsHead } from "./sums-head";
 import { barsOfTitle, takeTitle } from "./title-facts";
-
-const MOST_ROWS_WITHOUT_HEADER = 2000;
-/** share of the bars that must be whole before a list is taken to go on from the sheet before */
-const MOSTLY = 0.75;
 
 /** Reads one sheet from its first row to its last, once. */
 export class SheetReader {
@@ -163,8 +159,7 @@ export class SheetReader {
     this.begin(headerBefore(list.table));
     for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
     this.readRowsOn();
-    const rows = this.bars.length;
-    const isWhole = rows > 0 && wholeBars(this.bars) >= MOSTLY * rows && this.held === null;
+    const isWhole = areMostlyWhole(this.bars) && this.held === null;
     if (!isWhole) {
       this.forget();
       this.classes.splice(0, classes.length, ...classes);
@@ -190,22 +185,12 @@ export class SheetReader {
 
   /** No known word heads a column: the rows' own products may tell what they are. */
   private readByArithmetic(): void {
-    const rows = Math.min(this.sheet.rowCount, MOST_ROWS_WITHOUT_HEADER);
-    const cells = Array.from({ length: rows }, (_, row) => this.access.cells(row));
-    const { columnCount } = this.sheet;
-    const pointed =
-      this.access.corrections === 0 ? null : pointedHeader(cells, columnCount, this.access.correction);
-    if (pointed !== null) {
-      this.proven.set(pointed.begins, { ...pointed, firstBar: pointed.begins, kept: 0, tested: 0 });
-      this.readRows(undefined);
-      return;
-    }
-    const { headers, isTransposed } = headersByArithmetic(cells, this.standard);
+    const { headers, isTransposed, isPointed } = provenHeaders(this.sheet, this.access, this.standard);
     this.isTransposed = isTransposed;
     if (headers.length === 0) return;
-    for (const found of headers)
-      this.proven.set(found.begins, { ...found, header: withPointed(found.header, this.access.correction) });
+    for (const found of headers) this.proven.set(found.begins, found);
     this.readRows(undefined);
+    if (isPointed) return;
     for (const found of headers) this.guesses.push(headerGuess(found, this.sheet.left));
   }
 
@@ -312,7 +297,7 @@ export class SheetReader {
       this.takeBar(bars, cells, row);
     } else if (code === "summary-line") this.sums.line(block, cells, row, filled);
     else if (verdict.class === "bar") this.takeBar(block, cells, row);
-    else if (verdict.class === "heading") this.carryHeading(block, code, evidence);
+    else if (verdict.class === "heading") carryHeading(block, code, evidence);
     else if (code === "sum-by-size") this.sums.abstractLine(block, cells, row, all);
     else if (verdict.class === "total") {
       const kind = code === "sum-word" && evidence.sumKind !== "wastage" ? evidence.sumKind : "total";
@@ -328,15 +313,12 @@ export class SheetReader {
     const source: HeaderSource = { rowCount: this.sheet.rowCount, ...this.access };
     if (least === undefined && this.access.corrections === 0 && knownWords(cells) < 2) return false;
     if (least !== undefined && !holdsOnlyWords(cells)) return false;
-    const header = findHeader(source, row, this.standard, least);
     this.leastWords = least;
-    if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block)))
-      return false;
-    const marks = () => marksOf(this.bars, this.marksBefore());
-    if (header.blocks.every((block) => listsDetails(source, header, block, marks))) {
-      this.blocks = [];
-      return false;
-    }
+    const header = barsHeader(source, row, this.standard, least, () =>
+      marksOf(this.bars, this.marksBefore()),
+    );
+    if (header === "details") this.blocks = [];
+    if (header === null || header === "details") return false;
     this.begin(header);
     return true;
   }
@@ -397,12 +379,6 @@ export class SheetReader {
     block.above = bar;
     this.bars.push(bar);
     return PLAIN_BAR;
-  }
-
-  private carryHeading(block: Block, code: RowReasonCode, { heading }: RowEvidence): void {
-    if (code !== "member-heading" || heading === null) return;
-    const named = heading.member === null ? {} : { member: heading.member, heading: heading.member };
-    block.carried = { ...block.carried, ...named, members: heading.members, membersTyped: null };
   }
 
   private takeNote(cells: readonly Cell[], row: number, filled: readonly number[], isOfBar: boolean): void {
