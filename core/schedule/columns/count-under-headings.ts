@@ -76,7 +76,10 @@ export function countUnderHeadings(
   const meaning = recogniseHeader(counted.header);
   const isOpen = meaning === null || meaning.weak;
   if (bySums !== null || !isOpen) return bySums === "total" && !isOpen ? null : bySums;
-  return byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? asked.before(counted.header) ?? "open";
+  // a list beside the first keeps the count as it stands until sums speak against it
+  const isBeside = asked.others.some(({ block: { left } }) => left < block.left);
+  const told = byOtherSheets(read, isApart, asked, comma) ?? asked.said ?? asked.before(counted.header);
+  return told ?? (isBeside ? null : "open");
 }
 
 const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);
