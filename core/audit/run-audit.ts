@@ -12,6 +12,7 @@ import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
+import { asOpen } from "./as-open";
 import type { AuditQuestion } from "./audit-question";
 import { type AuditedSheet, type AuditReport, countRows, sumRowCounts } from "./audit-report";
 import { DEFAULT_SETTINGS } from "./audit-settings";
@@ -329,23 +330,6 @@ function reportOf(state: AuditState, audited = auditedSheets(state)): AuditRepor
 
 function asksForStandard({ told }: ToldSheet): boolean {
   return told.some(({ code }) => code === anotherDocumentNamed.code);
-}
-
-const OF_DOCUMENT = /^(?:BEND|LEN|SHAPE)\d/;
-
-/**
- * While it is asked which document the sheet goes by, what the one in force prints of legs, hooks, formers and lengths
- * is certain of no bar, and no change of the steel is offered.
- */
-function asOpen(finding: Finding): Finding {
-  const rests = OF_DOCUMENT.test(finding.code) && finding.cite?.provenance === "published";
-  const isFixKept = finding.fix === null || finding.fix.safety === "safe";
-  if (!rests && isFixKept) return finding;
-  return {
-    ...finding,
-    outcome: rests ? "unsure" : finding.outcome,
-    fix: isFixKept ? finding.fix : null,
-  };
 }
 
 /** What a standard that nobody chose would say of a sheet that shows no sign of it. */
