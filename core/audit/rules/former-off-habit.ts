@@ -13,7 +13,7 @@ export default defineRule({
   severity: "unsafe",
   docs: {
     summary:
-      "A bar has a smaller former than all other bars of its size and grade on the sheet, and the standard in force has none to judge it by.",
+      "A bar has a smaller former than all other bars of its size and grade on the sheet, or than thinner bars, and the standard in force has none to judge it by.",
     why: "Where no least former is held the sheet's own formers are the measure: a slip of one line bends a bar round too small a former, where it can crack.",
     failing: [{ rows: [...BARS, bar("HD25", 100, 2200)] }],
     passing: [{ rows: [{ size: "H16", shape: "21", A: 350, B: 1500, C: 350, length: 2150, former: 64 }] }],
@@ -21,6 +21,8 @@ export default defineRule({
   messages: {
     smaller:
       "former {former} is smaller than the {usual} of the other {others} bars of {size}: if it is no slip, ask the designer for the least former of this steel",
+    thinner:
+      "former {former} is smaller than the {usual} of {others} thinner bars, such as {size}: if it is no slip, ask the designer for the least former of this steel",
   },
   checkSheet(sheet, _context, report) {
     // bars of another standard than the one in force are judged by none
@@ -52,10 +54,47 @@ export default defineRule({
         },
       });
     }
+    for (const group of groups.values()) {
+      const [odd, another] = group;
+      if (odd === undefined || another !== undefined) continue;
+      const thinner = thinnerOnLarger(odd, formers);
+      const alike = thinner.find(({ answer }) => answer.shape === odd.answer.shape);
+      if (alike === undefined || thinner.length < FEWEST_OTHERS) continue;
+      report({
+        messageId: "thinner",
+        outcome: "unsure",
+        row: odd.facts,
+        at: "former",
+        values: {
+          former: { mm: odd.answer.former },
+          usual: { mm: alike.answer.former },
+          others: thinner.length,
+          size: alike.facts.sizeName,
+        },
+      });
+    }
   },
 });
 
 const FEWEST_OTHERS = 2;
+
+interface BarOnFormer {
+  readonly facts: BarFacts;
+  readonly answer: { readonly bar: string; readonly shape: string; readonly former: number };
+}
+
+/** Thinner bars of the same steel that are bent round larger formers: no document asks less of the thicker one. */
+function thinnerOnLarger(
+  { facts, answer }: BarOnFormer,
+  all: readonly BarOnFormer[],
+): readonly BarOnFormer[] {
+  return all.filter(
+    (one) =>
+      one.facts.gradeName === facts.gradeName &&
+      (one.facts.diameter ?? Infinity) < (facts.diameter ?? 0) &&
+      one.answer.former > answer.former,
+  );
+}
 
 /** A typed former that no limit of the standard in force judges. */
 function formerToCompare(

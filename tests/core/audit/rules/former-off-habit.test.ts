@@ -15,10 +15,23 @@ ruleCases(rule, {
     {
       rows: [bar("HD25", "U", 150), bar("HD25", "U", 150), bar("HD25", "U", 100), bar("HD25", "U", 100)],
     },
+    // a thicker link may have a smaller former than thinner bars of other shapes
+    { rows: [bar("HD16", "Link", 64), bar("HD12", "U", 72), bar("HD10", "L", 72)] },
     // judged by the standard in force
     { rows: [bar("H16", "21", 64), bar("H16", "21", 64), bar("H16", "21", 50)] },
   ],
   speaks: [
+    {
+      rows: [bar("HD16", "L", 80), bar("HD16", "U", 80), bar("HD25", "L", 60), bar("R10", "U", 40)],
+      says: [
+        {
+          cell: "N4",
+          outcome: "unsure",
+          message:
+            "former 60 mm is smaller than the 80 mm of 2 thinner bars, such as HD16: if it is no slip, ask the designer for the least former of this steel",
+        },
+      ],
+    },
     {
       rows: [bar("HD25", "U", 150), bar("HD25", "U", 100), bar("HD25", "L", 150)],
       says: [
