@@ -26,6 +26,13 @@ const OVER = new RegExp(
 const ALONE = new RegExp(String.raw`[,;]\s*()()(${NUMBER})\s*(m)(?![\p{L}\d])`, "iu");
 /** the run before the spacing: "660 c/20", "L=6,60 c/20" */
 const BEFORE = new RegExp(String.raw`(?:^|[\s=:])()()(${NUMBER})\s*(${UNIT})?\s*$`, "iu");
+/** the run before the size: "4.50 m, Ø10/15" */
+const BEFORE_SIZE = new RegExp(
+  String.raw`(?<![\d.,])()()(${NUMBER})\s*(m|cm)\s*[,;]\s*[ØøΦφ⌀∅]\s*\d{1,2}\s*$`,
+  "iu",
+);
+/** a run in feet needs no word of its own: "@ 12\" O.C. IN 40'-0\"" */
+const IN_FEET = new RegExp(String.raw`(?<!\p{L})in\s+${FEET}()()`, "iu");
 const INCHES_OF_FOOT = 12;
 
 /** the run before its word: "9.0 m run" */
@@ -52,7 +59,13 @@ export function runInWords(text: string): RunInWords | null {
   if (spaced === null) return null;
   const rest = text.slice(spaced.index + spaced[0].length);
   if (SPACED.test(rest)) return null;
-  const over = OVER.exec(rest) ?? ALONE.exec(rest) ?? BEFORE.exec(text.slice(0, spaced.index));
+  const before = text.slice(0, spaced.index);
+  const over =
+    OVER.exec(rest) ??
+    IN_FEET.exec(rest) ??
+    ALONE.exec(rest) ??
+    BEFORE.exec(before) ??
+    BEFORE_SIZE.exec(before);
   if (over === null) return null;
   const [spacing, run] = [measureOf(spaced[1], spaced[2]), runOf(over)];
   if (!(spacing.value > 0) || !(run.value > 0)) return null;

@@ -116,6 +116,7 @@ describe("counts over a run that words give", () => {
       "\u00d810/20, 2.60 m",
       "\u00d810/25 uzun, 4.25 m",
     ],
+    ["the run before the size", "3.60 m, \u00d810/20", "2.60 m, \u00d810/20", "4.25 m, \u00d810/25"],
     ["the sum itself", "3.60/0.20+1", "2.60/0.20+1", "4.25/0.25+1"],
     ["a clear span", "Etriye Ø8/20, Lnet=360 cm", "Ø8/20, Lnet=260 cm", "Ø8/25, dağıtım boyu 425 cm"],
     ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
@@ -135,6 +136,12 @@ describe("counts over a run that words give", () => {
     ];
     expect(told([...rows, ["3", "#4", 41, 7467, `@ 12" O.C. OVER 40'-0"`]])).toEqual([]);
     expect(told([...rows, ["3", "#4", 14, 7467, `@ 12" O.C. OVER 40'-0"`]])).toHaveLength(1);
+    const inFeet = [
+      ["1", "#5", 24, 12000, `@ 12" O.C. IN 23'-0"`],
+      ["2", "#5", 47, 12000, `@ 6" O.C. IN 23'-0"`],
+    ];
+    expect(told([...inFeet, ["3", "#5", 41, 7163, `@ 12" O.C. IN 40'-0"`]])).toEqual([]);
+    expect(told([...inFeet, ["3", "#5", 14, 7163, `@ 12" O.C. IN 40'-0"`]])).toHaveLength(1);
   });
 
   it("should tell two figures exchanged where one other row alone shows the way", () => {
