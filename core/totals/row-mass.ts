@@ -1,8 +1,10 @@
+import { isLapped } from "../audit/lap-said";
 import { AnswersOfBars } from "../bar/answers-of-bars";
 import { barCount } from "../bar/bar-count";
 import { BarFacts } from "../bar/bar-facts";
 import { type BarLength, barLength } from "../bar/bar-length";
 import { isMassOfBars, perMetreToWeigh, rowMassOf } from "../bar/bar-mass";
+import { lengthsMeant } from "../bar/lengths-meant";
 import { metresAlone } from "../bar/metres-alone";
 import { perMetreOf } from "../bar/row-identities";
 import { rowsTwice } from "../bar/rows-twice";
@@ -34,6 +36,7 @@ export interface RowWeight {
       | "dimensions"
       | "repeat"
       | "run and spacing"
+      | "length that a bar may have"
       | "column by size"
       | "size as round steel";
   } | null;
@@ -235,6 +238,9 @@ function weighedOtherwise(facts: BarFacts, mass: number, isAsTyped: boolean): Ro
     return { mass: ofEach, by: "members times each" };
   if (isFar(ofEach)) return { mass: ofEach, by: "members times each" };
   if (!isAsTyped) return null;
+  const [meant] = isLapped(facts) || facts.sheet.habits.lapsIncluded ? [] : lengthsMeant(facts);
+  if (meant !== undefined)
+    return { mass: mass * (meant / (facts.row.length ?? meant)), by: "length that a bar may have" };
   const judged = facts.lengthJudgement;
   const cut = judged.kind === "differs" || judged.kind === "slip" ? judged.cut.length : null;
   const length = facts.row.length ?? 0;

@@ -24,7 +24,7 @@ export function tonnageNotes({
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (groupedBy === "pour") notes.push(...poursAlikeWords(tonnage.pours.map(({ pour }) => pour)));
   if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
-  notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted), ...hiddenWords(hidden));
+  notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted, tonnage.total), ...hiddenWords(hidden));
   if (held === null && beyond !== null) notes.push(beyondWords(beyond, tonnage.total));
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
@@ -40,8 +40,8 @@ export function tonnageNotes({
   return notes;
 }
 
-/** The rows whose own figures make another mass of them, the heaviest difference first. */
-export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
+/** The rows whose own figures make another mass of them, the heaviest difference first; `total` in tonnes. */
+export function doubtedWords(doubted: ReckonedTonnage["doubted"], total: number | null = null): string[] {
   if (doubted.length === 0) return [];
   const off = ({ row }: (typeof doubted)[number]): number => Math.abs(row.mass - (row.otherwise?.mass ?? 0));
   const told = [...doubted].sort((one, other) => off(other) - off(one)).slice(0, MOST_CELLS);
@@ -49,10 +49,18 @@ export function doubtedWords(doubted: ReckonedTonnage["doubted"]): string[] {
   const words = told.map(({ sheet, row: { cell, mass, otherwise } }) => {
     const at = isSeveral ? `${sheet}!${cell}` : cell;
     if (otherwise?.by === "repeat") return `${at} ${shownKg(mass)} kg, though the row repeats another`;
+    if (otherwise?.by === "length that a bar may have")
+      return `${at} ${shownKg(mass)} kg${shareWords(mass, total)}, by a length that no bar is rolled in`;
     return `${at} ${shownKg(mass)} kg, by its ${otherwise?.by} ${shownKg(otherwise?.mass ?? 0)} kg`;
   });
   const more = doubted.length > told.length ? ` and ${doubted.length - told.length} more` : "";
   return [`weighed by number and length, against another figure of the row: ${words.join("; ")}${more}`];
+}
+
+/** What part of the total rests on a row. */
+function shareWords(mass: number, total: number | null): string {
+  if (total === null || total <= 0) return "";
+  return ` (${Math.round((mass / (total * KG_PER_TONNE)) * 100)} % of the total)`;
 }
 
 /** A sum of the schedule's own that says there is more than was read. */

@@ -1,4 +1,6 @@
+import { LONGEST_ROLLED } from "../../bar/identities.data";
 import { isFromCoil } from "../../bar/is-from-coil";
+import { lengthsMeant } from "../../bar/lengths-meant";
 import { saying } from "../../bar/said-words";
 import { isLapped } from "../lap-said";
 import { defineRule } from "../rule";
@@ -6,7 +8,7 @@ import { defineRule } from "../rule";
 const CLOSE = 1e-6;
 
 /** mm that mills roll to order */
-const ROLLED_TO_ORDER = 18_000;
+const ROLLED_TO_ORDER = LONGEST_ROLLED.value;
 
 const saysCoupled = saying(/coupl|muffe|\bweld/);
 
@@ -26,6 +28,9 @@ export default defineRule({
   },
   messages: {
     stated: 'length {length} is over the {most} that {cell} says ("{typed}"), and no lap is named',
+    unit: "length {length} is longer than any bar that is rolled: {meant} may be meant, in another unit or with its point misplaced; correct the cell, or ask the designer",
+    unitOrLess:
+      "length {length} is longer than any bar that is rolled: {meant} or {less} may be meant, in another unit or with its point misplaced; correct the cell, or ask the designer",
     order:
       "length {length} is over the usual stock length {stock}: to be ordered, or lapped where the designer says",
     longer:
@@ -40,6 +45,17 @@ export default defineRule({
     if (length <= limit + CLOSE || facts.lengthJudgement.kind === "slip") return;
     const isOfCoil = isFromCoil(facts);
     if (isLapped(facts) || facts.inWords(saysCoupled)) return;
+    const [meant, less] = lapsIncluded ? [] : lengthsMeant(facts);
+    if (meant !== undefined) {
+      const values = { length: { mm: length }, meant: { mm: meant }, less: { mm: less ?? 0 } };
+      report({
+        messageId: less === undefined ? "unit" : "unitOrLess",
+        outcome: "unsure",
+        at: "length",
+        values,
+      });
+      return;
+    }
     if (stated !== null && length > stated.most + CLOSE && !(isOfCoil && length > ROLLED_TO_ORDER)) {
       report({
         messageId: "stated",

@@ -1,5 +1,6 @@
 import { MM_PER_UNIT } from "../../units/unit-table";
 import type { GuessCode } from "../bar-row";
+import { BEYOND_ANY_BAR } from "./beyond-any-bar.data";
 import { dateTyped } from "./date-typed";
 import { type LengthColumn, MOST_MM } from "./read-length-text";
 
@@ -36,8 +37,6 @@ const LEAST_MIXED_MM = 300;
 /** No bar of a list in centimetres is as short; 3.2 and 11.75 are the metres of common bars. */
 const LEAST_CM = 10;
 const LEAST_CM_WITH_DECIMALS = 18;
-/** mm: longer than any bar that is rolled; what is longer is a run of bars, or another unit */
-const LONGEST_ROLLED_MM = 30_000;
 
 /** A number that is no plain length of its column: a date, a negative, an error of unit, a bare 8 among feet. */
 export function readOddNumber(number: number, place: OddNumberPlace): OddNumber {
@@ -58,7 +57,7 @@ export function readOddNumber(number: number, place: OddNumberPlace): OddNumber 
     return { is: "unit-error", value: number };
   if (place.isLength && column.factor === 10 && number < leastOfCentimetres(number))
     return { is: "unit-error", value: number * 1000 };
-  if (place.isLength && number * column.factor > LONGEST_ROLLED_MM && number * column.factor <= MOST_MM)
+  if (place.isLength && number * column.factor > BEYOND_ANY_BAR.value && number * column.factor <= MOST_MM)
     return { is: "unit-error", value: number * column.factor, onlyByMass: true };
   return value(number * column.factor);
 }
