@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { steelOf } from "../../bar/bar-on-machines";
 import { type BarsAtOnce, barsAtOnce } from "../../bending/bars-at-once";
+import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import type { Steel } from "../../shop/bar-to-bend";
 import type { Cutter } from "../../shop/shop";
 import { isRefusal } from "../../units/refusal";
@@ -43,6 +44,8 @@ export default defineRule({
   checkRow(facts, context, report) {
     const { shop } = context;
     if (shop === null || facts.diameter === null) return;
+    // what a size that is rolled nowhere would ask of a machine is no question: which size is meant comes first
+    if (isNoSize(facts)) return;
     const steel = steelOf(facts, shop);
     for (const { fault, machine, outcome } of faultsOfKind("plate", facts, context)) {
       report({
@@ -65,6 +68,11 @@ export default defineRule({
     });
   },
 });
+
+/** No bar of the standard, nor of round steel as it is rolled. */
+function isNoSize({ bar, row }: BarFacts): boolean {
+  return bar === null && massPerMetreOf(row.size) === null;
+}
 
 /** The first cutter that is rated below the bar, where none is known to cut it. */
 function beyondCutters(cutters: readonly Cutter[], diameter: number, steel: Steel) {

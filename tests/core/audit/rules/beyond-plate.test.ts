@@ -8,6 +8,11 @@ const RACK = { formers: "64, 140, 175, 224", orbitRadius: 250 };
 // scaled by (rated / bar)^3 x (rated grade / grade): 32 mm at 500 MPa takes no 32 mm at 600 (0.83 of a bar)
 ruleCases(rule, {
   silent: [
+    // no such bar: which size is meant is asked first
+    {
+      rows: [{ size: "B61", shape: "00", A: 3000, length: 3000 }],
+      shop: exampleShop({ plates: [["Shear 1", "cut", "H25", 500, 1]] }),
+    },
     { rows: [{ size: "H25", ...BENT }] },
     {
       rows: [{ size: "H25", ...BENT }],
