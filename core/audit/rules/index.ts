@@ -105,6 +105,7 @@ import sizeColumnDiffers from "./size-column-differs";
 import sizeDigitsSwapped from "./size-digits-swapped";
 import sizeStray from "./size-stray";
 import sketchWithoutLength from "./sketch-without-length";
+import slopeContradicted from "./slope-contradicted";
 import slopeImpossible from "./slope-impossible";
 import spaceBarOnFlatCode from "./space-bar-on-flat-code";
 import spiralPitchUnusual from "./spiral-pitch-unusual";
@@ -233,6 +234,7 @@ export const RULES: readonly Rule[] = [
   crankLapShort,
   spiralPitchUnusual,
   madeBySketch,
+  slopeContradicted,
   shopCellUnread,
   shopFactsNotHeld,
   trialDoubtful,
