@@ -89,8 +89,8 @@ const OF_MASS =
 export function isOneOf(typed: number, sums: readonly number[]): boolean {
   const decimals = /\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0;
   return sums.some((sum) => {
-    const slack = 0.5000001 * 10 ** -decimals + Math.abs(sum) * 0.0005;
-    return Math.abs(typed - sum) <= slack || Math.abs(typed * 1000 - sum) <= slack * 1000;
+    const [half, ofSum] = [0.5000001 * 10 ** -decimals, Math.abs(sum) * 0.0005];
+    return Math.abs(typed - sum) <= half + ofSum || Math.abs(typed * 1000 - sum) <= half * 1000 + ofSum;
   });
 }
 
@@ -128,7 +128,8 @@ function sumsAsWorkedOut(stretches: readonly (readonly BarFacts[])[], inUnit: nu
   return sums;
 }
 
-function massMade(facts: BarFacts): number | null {
+/** kg by number, length and size; null where one of them is not known. */
+export function massMade(facts: BarFacts): number | null {
   const [perMetre, length] = [perMetreOf(facts), facts.row.length];
   if (perMetre === null || length === null || facts.count === null) return null;
   return ((facts.count * length) / MM_PER_METRE) * perMetre;
@@ -243,7 +244,11 @@ export function additionsBefore(sheet: SheetFacts, line: TotalRow, column: numbe
  * The bars that a line may stand for: since the last line that sums, since the last heading or line of members, since the
  * header, and over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
  */
-function stretchesOf(sheet: SheetFacts, line: TotalRow, tableTop: number): readonly (readonly BarFacts[])[] {
+export function stretchesOf(
+  sheet: SheetFacts,
+  line: TotalRow,
+  tableTop: number,
+): readonly (readonly BarFacts[])[] {
   const { rowClasses, rowReasons, totals } = sheet.reading;
   const above = sheet.bars.filter(({ row }) => row.row < line.row);
   let lastTotal = tableTop;
@@ -323,7 +328,7 @@ export function fieldWords(field: ColumnKind): string {
 }
 
 /** The bars of the sheets before this one and those above the line, which the last line of a list in several sheets sums. */
-function allBefore(sheet: SheetFacts, line: TotalRow): readonly BarFacts[] {
+export function allBefore(sheet: SheetFacts, line: TotalRow): readonly BarFacts[] {
   const at = sheet.book.sheets.indexOf(sheet);
   const before = sheet.book.sheets.slice(0, Math.max(0, at)).flatMap(({ bars }) => bars);
   return before.length === 0 ? [] : [...before, ...sheet.bars.filter(({ row }) => row.row < line.row)];

@@ -117,6 +117,7 @@ import sumLineDiffers from "./sum-line-differs";
 import summaryDiffers from "./summary-differs";
 import supersededRevision from "./superseded-revision";
 import swingBeyondGuard from "./swing-beyond-guard";
+import tonnesLineDiffers from "./tonnes-line-differs";
 import tooHighForMember from "./too-high-for-member";
 import totalDiffers from "./total-differs";
 import totalLengthDiffers from "./total-length-differs";
@@ -267,6 +268,7 @@ export const RULES: readonly Rule[] = [
   amountBlank,
   summaryDiffers,
   countOffRun,
+  tonnesLineDiffers,
   longerThanStock,
   widerThanTransport,
   radiusSuppliedStraight,
