@@ -2,6 +2,7 @@ import type { BarFacts } from "../../bar/bar-facts";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import type { TotalRow } from "../../schedule/bar-row";
 import { defineRule } from "../rule";
+import { sizedLines } from "../sized-sums";
 import { allBefore, massMade, stretchesOf, sumLines } from "../sum-lines";
 
 const bar = (size: string, length: number, total: number) => ({
@@ -22,7 +23,9 @@ export default defineRule({
   messages: {
     differs: "the line gives {typed} t, but the bars above make {made} t: see which of the two is right",
   },
-  checkSheet(sheet, _context, report) {
+  checkSheet(sheet, { standard }, report) {
+    // tonnes below sums by size follow from them, and which of them is wrong is told there
+    if (sizedLines(sheet, standard).length > 0) return;
     const known = new Set(sumLines(sheet).map(({ line }) => line.row));
     for (const line of sheet.reading.totals) {
       const [cell, another] = line.cells;
