@@ -25,9 +25,19 @@ interface Named extends NamedInText {
   readonly column: number;
 }
 
-const TOKEN = /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?![\p{L}\d.,])/gu;
+const TOKEN =
+  /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?![\p{L}\d.,])|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}\d.,-])/gu;
 /** letters that look alike in two alphabets */
-const LATIN: Readonly<Record<string, string>> = { А: "A", В: "B", С: "C", Е: "E", К: "K", Т: "T", Р: "P" };
+const LATIN: Readonly<Record<string, string>> = {
+  А: "A",
+  В: "B",
+  С: "C",
+  Е: "E",
+  І: "I",
+  К: "K",
+  Т: "T",
+  Р: "P",
+};
 const KNOWN = new Set(KNOWN_GRADES.value);
 
 /** Rows whose grade is none, such as "SD450" where all others are SD400 and SD500. */
@@ -80,9 +90,9 @@ function strays(bars: readonly BarFacts[]): readonly Stray[] {
 
 const isKnown = (named: NamedInText): boolean => named.isKnown;
 
-/** "B500NC" and "B550NC" are written alike. */
+/** "B500NC" and "B550NC" are written alike, and "AII" and "AV". */
 function formOf(name: string): string {
-  return name.replace(/\d/g, "#");
+  return name.replace(/^A[IVX]+$/, "A#").replace(/\d/g, "#");
 }
 
 function gradeText(facts: BarFacts): string {

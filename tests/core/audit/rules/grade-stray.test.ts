@@ -52,6 +52,13 @@ it("is found in a column that nobody knows, and beside the size in letters of an
   // PC52 and PC60 are grades of STAS 438 (from memory)
   expect(told(column("PC52"))).toEqual([]);
   expect(told(column("PC25"))).toEqual(["C7"]);
+  const roman = (grade: string): Cell[][] =>
+    column(grade).map((row) =>
+      row.map((cell) => (cell === "PC52" ? "AIII" : cell === "PC60" ? "AII" : cell)),
+    );
+  // AI to AIV are the grades of the Iranian standard (from memory)
+  expect(told(roman("AIV"))).toEqual([]);
+  expect(told(roman("AV"))).toEqual(["C7"]);
   const joined = (grade: string): Cell[][] => [
     ["Поз.", "Найменування", "Кільк.", "Маса од., кг"],
     ...[2000, 2500, 3000, 3500, 4000].map((length, at): Cell[] => [
