@@ -47,12 +47,12 @@ const PAGE: readonly Cell[][] = [
 ];
 const SUMS_OF_PAGE: readonly (readonly [label: string, mass: number, RowClass, RowReasonCode])[] = [
   // words for sums among others, whatever the sum is
-  ["Sivu 2 yhteensä kg", 90, "total", "sum-of-rows"],
+  ["Sivu 2 yhteensä kg", 90, "total", "sum-word"],
   ["Blad 2 summa vikt", 90, "total", "sum-of-rows"],
-  ["第2页合计", 90, "total", "sum-of-rows"],
+  ["第2页合计", 90, "total", "sum-word"],
   // words that nobody knows beside what the rows add up to: 17.8 + 63.2
   ["Seite 2 zusammen", 81, "total", "sum-of-rows"],
-  ["Sayfa 2 toplamı", 81, "total", "sum-of-rows"],
+  ["Sayfa 2 toplamı", 81, "total", "sum-word"],
   ["Seite 2 zusammen", 82, "unread", "mark-alone"],
   // one word is a mark
   ["03", 81, "unread", "mark-alone"],
