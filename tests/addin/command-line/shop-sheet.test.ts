@@ -43,7 +43,14 @@ describe("a Shop sheet beside a schedule", () => {
     // code 11: 1000 + 400 - 32 / 2 - 16 = 1368, up to 1375; 4 x (1.375 + 3) m x 1.579 kg/m (BS 8666:2005)
     expect(JSON.parse(tonnage.out)).toMatchObject({ rows: 2 });
     expect((JSON.parse(tonnage.out) as { total: number }).total).toBeCloseTo(0.0276325, 9);
-    expect(tonnage.err.trim()).toBe("the schedule names no pours: grouped by member");
+    const said = tonnage.err.trim().split("\n");
+    expect(said).toContain("the schedule names no pours: grouped by member");
+    // what is to be asked about stands beside the tonnes of its bars
+    expect(said).toContainEqual(
+      expect.stringMatching(
+        /^to be asked about before they are made: row 2, 01 H16: perhaps unbendable: on Bender A/,
+      ),
+    );
     const plan = await barwright(["cutplan", withShop, "--json"]);
     const { groups } = JSON.parse(plan.out) as { groups: { size: string; pieces: number }[] };
     expect(groups.map(({ size, pieces }) => [size, pieces])).toEqual([["H16", 8]]);
