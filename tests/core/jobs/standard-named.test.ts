@@ -48,7 +48,7 @@ describe("where nobody chose a standard", () => {
   });
 
   it("asks where the bars have sizes that the document named does not hold", () => {
-    const book = bookOf(["Shapes to ISO 3766"]);
+    const book = bookOf(["Stahl nach DIN 488"]);
     const bars = BARS.map(([mark, size, ...rest]) => [
       mark,
       size === "14" ? "T12" : `T${size}`,
@@ -56,10 +56,16 @@ describe("where nobody chose a standard", () => {
     ]) as Cell[][];
     const named: Book = {
       ...book,
-      read: (name) => sheetFromRows(name, [["Shapes to ISO 3766"], [], HEADS, ...bars]),
+      read: (name) => sheetFromRows(name, [["Stahl nach DIN 488"], [], HEADS, ...bars]),
     };
     expect(checked(named).standard.id).toBe("BS8666:2005");
     expect(checked(named).findings.map(({ code }) => code)).toContain("STANDARD103");
+  });
+
+  it("goes by ISO 3766 whatever letter a country writes before a size", () => {
+    const bars: Cell[][] = [["1", "T16", 10, 2000, 64]];
+    const read = (name: string) => sheetFromRows(name, [["Shapes to ISO 3766"], [], HEADS, ...bars]);
+    expect(checked({ ...bookOf(["Shapes to ISO 3766"]), read }).standard.id).toBe("ISO3766:2003");
   });
 
   it("tells no leg as certainly short while it is asked which document the sheet goes by", () => {
@@ -74,7 +80,7 @@ describe("where nobody chose a standard", () => {
       const { findings } = checked({ ...bookOf([title]), read });
       return findings.filter(({ code }) => code === "BEND103").map(({ outcome }) => outcome);
     };
-    expect(outcomesOf("Muodot ISO 3766")).toEqual(["unsure"]);
+    expect(outcomesOf("Teräs DIN 488")).toEqual(["unsure"]);
     expect(outcomesOf("Muodot BS 8666")).toEqual(["broken"]);
   });
 
