@@ -13,12 +13,15 @@ import { questions } from "./questions";
 import { safeFixes } from "./safe-fixes";
 import { setUp } from "./set-up";
 
+/** px of a list that has room enough beside the open set-up */
+const ROOM_OF_LIST = 200;
+
 /** The check: which sheet, what was found in it, and the bar of the selected row. */
 export function checkPlace(model: PaneModel, memory: CheckMemory): TemplateResult {
   const { view, isStale, needsCheck } = model.state;
-  // whoever turns to the list has chosen: it takes its room back
-  const close = (): void => {
-    if (!memory.isSetUpOpen) return;
+  // whoever turns to a list that is pressed has chosen: it takes its room back
+  const close = ({ currentTarget }: Event): void => {
+    if (!memory.isSetUpOpen || (currentTarget as HTMLElement).clientHeight >= ROOM_OF_LIST) return;
     memory.isSetUpOpen = false;
     memory.redraw();
   };
