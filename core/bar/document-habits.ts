@@ -16,13 +16,30 @@ export function documentHabits(
   const endsOwnWay = answers.whole(areOwnWay, endKept);
   const inForce = answers.length === 0 ? undefined : answers.bar(0).standard.id;
   const isDoubted =
-    (lengthsElsewhere || endsOwnWay) && inForce !== undefined && !names(sheet, reading, inForce);
+    (lengthsElsewhere || endsOwnWay) &&
+    inForce !== undefined &&
+    !names(sheet, reading, inForce) &&
+    !hasItsLetters(answers);
   return isDoubted ? { lengthsElsewhere, endsOwnWay } : { lengthsElsewhere: false, endsOwnWay: false };
 }
 
 function names(sheet: Sheet, reading: ScheduleReading, inForce: string): boolean {
   for (const { id } of namedInCells(sheet, reading)) if (inForce.split("+").includes(id)) return true;
   return false;
+}
+
+/** "H16": most bars have letters that the document in force writes for its steels today. */
+function hasItsLetters(answers: AnswersOfBars): boolean {
+  const looked = Math.min(answers.length, DOCUMENT_KEPT.value.looked);
+  let own = 0;
+  for (let at = 0; at < looked; at += 1) {
+    const { row, standard } = answers.bar(at);
+    const prefix = row.size?.prefix ?? "";
+    if (prefix === "") continue;
+    const grade = standard.grades.find(({ prefixes }) => prefixes.includes(prefix));
+    if (grade !== undefined && grade.superseded === undefined) own += 1;
+  }
+  return own * 2 > looked;
 }
 
 type Kept = "kept" | "other" | "none";

@@ -84,6 +84,22 @@ describe("where nobody chose a standard", () => {
     expect(outcomesOf("Muodot BS 8666")).toEqual(["broken"]);
   });
 
+  it("holds lengths against the document whose letters the sizes have, however many are wrong", () => {
+    // BS 8666:2020 Table 5, code 21: 400 + 700 + 200 - r 32 - 2 d 32 = 1236, in steps of 25 mm 1250
+    const lengthsTold = (size: string) => {
+      const rows: Cell[][] = [
+        ["Bar mark", "Size", "Total no.", "Length mm", "Shape code", "A", "B", "C"],
+        ...["1", "2", "3"].map((mark) => [mark, size, 4, 1500, "21", 400, 700, 200]),
+      ];
+      const read = (name: string) => sheetFromRows(name, [["Bars"], [], ...rows]);
+      const { findings } = checked({ ...bookOf(["Bars"]), read });
+      return findings.filter(({ code }) => code === "LEN102").length;
+    };
+    expect(lengthsTold("H16")).toBe(3);
+    // no letter says whose list it is: its rows are held against each other
+    expect(lengthsTold("16")).toBe(0);
+  });
+
   it("asks where two documents contradict each other, and goes by the default", () => {
     const book = bookOf(["Bars to IS 2502", "Bars to AS 3600"]);
     expect(checked(book).standard.id).toBe("BS8666:2005");
