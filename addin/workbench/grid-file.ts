@@ -17,18 +17,15 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { AddedSheet } from "../workbook/added-sheet";
 import { functionEnvironment } from "../workbook/function-environment";
-import { SETTING_NAMES } from "../workbook/setting-names";
 import type { SheetChanges } from "../workbook/sheet-changes";
 import { type RowFlag, WorkbookRefusal } from "../workbook/workbook-port";
 import { patchWorkbook } from "../xlsx/patch/patch-workbook";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import type { SheetReading } from "../xlsx/read/read-sheet";
 import { readSheetFilter } from "../xlsx/read/sheet-filter";
-import { workbookSetting } from "../xlsx/read/workbook-setting";
 import { LineMap } from "../xlsx/structure/line-map";
 import { restructured, type SheetPlan } from "../xlsx/structure/restructure";
 import { type FormulaCell, staleFormulas } from "../xlsx/structure/stale-formulas";
-import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { addedContent } from "./book/added-content";
 import { addedSheet } from "./book/added-sheet";
 import { changedCells, doubtedFormulas } from "./book/book-changes";
@@ -39,6 +36,7 @@ import { gridFormula } from "./book/grid-formula";
 import { LineMoves } from "./book/line-moves";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
+import { standardOf } from "./book/standard-of";
 import { gridData, toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
@@ -393,15 +391,4 @@ function isEdit(command: Readonly<ICommandInfo>, options?: IExecutionOptions): b
 
 interface InsertedSheet {
   readonly sheet?: { readonly id: string; readonly custom?: { readonly barwright?: string } };
-}
-
-/** What the workbook's name says; a name that is no text is handed on, so that formulas refuse it in words. */
-function standardOf(workbook: Workbook): string {
-  try {
-    return workbookSetting(workbook, SETTING_NAMES.standard) ?? "";
-  } catch (problem) {
-    if (!(problem instanceof UnreadableWorkbook)) throw problem;
-    const named = SETTING_NAMES.standard.toLowerCase();
-    return workbook.names.find(({ name }) => name.toLowerCase() === named)?.refersTo ?? "";
-  }
 }

@@ -3,7 +3,7 @@ import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading, U
 import type { PathUnit } from "../cells/path-in-unit";
 import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
-import { isSignOfDiameter, isSoftMetric } from "../cells/read-size-cell";
+import { isSignOfDiameter, isSoftMetric } from "../cells/signs-of-sizes";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { countSaid } from "../rows/count-said";

@@ -6,7 +6,6 @@ import { cleanText } from "../cells/clean-text";
 import { formerInDiameters } from "../cells/former-in-diameters";
 import { isFilled } from "../cells/is-filled";
 import type { LengthField } from "../cells/length-field";
-import { shortened } from "../cells/longest-text";
 import { pathInUnit } from "../cells/path-in-unit";
 import { type CountReading, readCountText } from "../cells/read-count-text";
 import { inMillimetres, isPlainLength, readLengthCell } from "../cells/read-length-cell";
@@ -18,11 +17,12 @@ import { readNumberMark, readText, readTextCell, type TextReading } from "../cel
 import { remember } from "../cells/remember";
 import { remarkVoid, saysVoid } from "../cells/says-void";
 import { settleUnitErrors } from "../cells/settle-unit-errors";
+import { otherReason, typedText } from "../cells/typed-cell";
 import type { TableLayout } from "../columns/decide-columns";
 import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
 import { type DimColumn, type TableColumns, tableColumns } from "../columns/table-columns";
 import { filledBySize } from "../columns/unit-by-size";
-import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
+import type { Cell, Sheet } from "../sheet";
 import type { Carried } from "./carried";
 import { lapBeside } from "./lap-beside";
 import { lengthByMass } from "./length-by-mass";
@@ -385,15 +385,6 @@ export class BarRowReader {
 }
 
 const NO_SHAPE = { shape: null, legs: null };
-
-function typedText(cell: Cell | undefined): string | null {
-  if (cell === null || cell === undefined) return null;
-  return isCellError(cell) ? cell.error : String(cell);
-}
-
-function otherReason(cell: Cell, isWhat: string): string {
-  return isCellError(cell) ? cellErrorReason(cell) : `"${shortened(String(cell))}" is ${isWhat}`;
-}
 
 function isAbove0(cell: Cell | undefined): boolean {
   if (typeof cell === "number") return cell > 0;
