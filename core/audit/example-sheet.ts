@@ -35,6 +35,7 @@ export const HEADERS: Readonly<Record<ColumnKind, string>> = {
   former: "Former mm",
   coating: "Coating",
   pour: "Pour",
+  drawing: "Drawing no.",
   revision: "Rev letter",
   released: "Released",
   remark: "Remarks",

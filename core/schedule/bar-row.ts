@@ -175,6 +175,8 @@ export interface BarRow {
   readonly hidden: boolean;
   readonly struckThrough: boolean;
   readonly problems: readonly CellProblem[] | null;
+  /** the drawing that the row names, where a column of the list does */
+  readonly drawing?: string | null;
   /** kg/m as typed */
   readonly unitMass?: number | null;
   /** kg of one bar, as typed */

@@ -20,6 +20,7 @@ export type ColumnKind =
   | "former"
   | "coating"
   | "pour"
+  | "drawing"
   | "revision"
   | "released"
   | "remark";

@@ -21,6 +21,7 @@ const KINDS = [
   "former",
   "coating",
   "pour",
+  "drawing",
   "revision",
   "released",
   "remark",

@@ -90,7 +90,8 @@ export function makeTicket(question: TicketQuestion): Ticket {
     shapeWords: facts.definition?.words ?? null,
     standard: facts.standard.id,
     unit: facts.standard.unit,
-    head,
+    // a drawing that the row names stands before that of the title block
+    head: { ...head, drawing: row.drawing ?? head.drawing },
     remark,
     revision: row.revision ?? head.revision,
     cut,

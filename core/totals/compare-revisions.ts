@@ -190,7 +190,7 @@ const FIELDS = [
   "remark",
 ] as const satisfies readonly ColumnKind[];
 
-const COMPARED: ReadonlySet<ColumnKind> = new Set(["size", ...FIELDS, ...DIMENSION_LETTERS, "R"]);
+const COMPARED: ReadonlySet<ColumnKind> = new Set(["size", "drawing", ...FIELDS, ...DIMENSION_LETTERS, "R"]);
 
 /** Cells that move steel or say what else is done to it; a revision letter alone is no change of a bar. */
 function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
@@ -202,6 +202,9 @@ function changedCells(before: BarRow, after: BarRow): ChangedCell[] {
   };
   if (before.size !== after.size || before.size === null) compare("size", sizeText(before), sizeText(after));
   for (const field of FIELDS) compare(field, asked(before, field), asked(after, field));
+  const [drawnOn, drawing] = [before.drawing ?? null, after.drawing ?? null];
+  // a column that one of the two lists does not have changes no bar
+  if (drawnOn !== null && drawing !== null) compare("drawing", drawnOn, drawing);
   for (let i = 0; i < Math.max(before.dims.length, after.dims.length); i += 1) {
     const letter = DIMENSION_LETTERS[i] ?? "K";
     compare(letter, before.dims[i] ?? unread(before, letter), after.dims[i] ?? unread(after, letter));

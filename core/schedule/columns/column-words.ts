@@ -19,6 +19,7 @@ const WORDS: Readonly<Partial<Record<ColumnKind, string>>> = {
   former: "former",
   coating: "coating",
   pour: "pour",
+  drawing: "drawing",
   revision: "revision",
   released: "released",
   remark: "remark",

@@ -50,6 +50,7 @@ export function tableColumns(layout: TableLayout, inInches: boolean) {
     pieceMass: at("pieceMass"),
     coating: at("coating"),
     pour: at("pour"),
+    drawing: at("drawing"),
     revision: at("revision"),
     released: at("released"),
     remark: at("remark"),

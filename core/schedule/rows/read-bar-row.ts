@@ -157,6 +157,9 @@ export class BarRowReader {
       former,
       coating: this.text(cells, "coating", columns.coating, above?.coating),
       pour: this.text(cells, "pour", columns.pour, above?.pour),
+      ...(columns.drawing < 0
+        ? {}
+        : { drawing: this.text(cells, "drawing", columns.drawing, above?.drawing) }),
       revision: this.text(cells, "revision", columns.revision, above?.revision),
       released: this.text(cells, "released", columns.released, above?.released),
       remark,

@@ -10,6 +10,7 @@ interface Rare {
   coating: string | null;
   released: string | null;
   problems: readonly CellProblem[] | null;
+  drawing: string | null;
   unitMass: number | null;
   pieceMass: number | null;
   sizedAt: number | null;
@@ -30,6 +31,7 @@ const NOTHING_RARE: Readonly<Rare> = {
   coating: null,
   released: null,
   problems: null,
+  drawing: null,
   unitMass: null,
   pieceMass: null,
   sizedAt: null,
@@ -204,6 +206,9 @@ export class StoredBar implements DraftRow {
   get problems(): readonly CellProblem[] | null {
     return this.#rare.problems;
   }
+  get drawing(): string | null {
+    return this.#rare.drawing;
+  }
   get unitMass(): number | null {
     return this.#rare.unitMass;
   }
@@ -291,11 +296,11 @@ function dimsOf(block: Block, place: number): readonly (number | null)[] {
 // field by field: names looked up in a list cost as much as all else here
 export function isRare(bar: Omit<BarRow, "table">): boolean {
   const { freeDims, coating, released, problems, hidden, struckThrough, superseded, fill } = bar;
-  const { unitMass, pieceMass, sizedAt, spacing, varying, setMark, legs, lap, supersededBy } = bar;
+  const { drawing, unitMass, pieceMass, sizedAt, spacing, varying, setMark, legs, lap, supersededBy } = bar;
   if (freeDims !== "" || hidden || struckThrough || superseded === true) return true;
   return (
-    (coating ?? released ?? problems ?? fill ?? unitMass ?? pieceMass ?? sizedAt ?? null) !== null ||
-    (spacing ?? varying ?? setMark ?? legs ?? lap ?? supersededBy ?? null) !== null
+    (coating ?? released ?? problems ?? fill ?? drawing ?? unitMass ?? pieceMass ?? sizedAt ?? null) !==
+      null || (spacing ?? varying ?? setMark ?? legs ?? lap ?? supersededBy ?? null) !== null
   );
 }
 
@@ -305,6 +310,7 @@ export function rareOf(bar: Omit<BarRow, "table">): Rare {
     coating: bar.coating,
     released: bar.released,
     problems: bar.problems,
+    drawing: bar.drawing ?? null,
     unitMass: bar.unitMass ?? null,
     pieceMass: bar.pieceMass ?? null,
     sizedAt: bar.sizedAt ?? null,

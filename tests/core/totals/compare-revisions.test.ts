@@ -49,6 +49,12 @@ const compare = (before: BarRow[], after: BarRow[], released: string[] = []) =>
   });
 
 describe("compareRevisions", () => {
+  it("should tell a bar that is drawn on another drawing, and none where a list names no drawings", () => {
+    const [changed] = compare([bar({ drawing: "S-201" })], [bar({ drawing: "S-204" })]).changes;
+    expect(changed?.cells).toMatchObject([{ field: "drawing", before: "S-201", after: "S-204" }]);
+    expect(compare([bar({})], [bar({ drawing: "S-204" })]).changes).toEqual([]);
+  });
+
   it("should quote a cell that became unreadable, which is not blank", () => {
     const problem = {
       field: "former",

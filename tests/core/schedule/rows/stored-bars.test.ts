@@ -30,6 +30,7 @@ const bar = fc.record<Required<BarRow>>({
   pour: text,
   revision: text,
   released: text,
+  drawing: text,
   remark: text,
   hidden: fc.boolean(),
   struckThrough: fc.boolean(),
