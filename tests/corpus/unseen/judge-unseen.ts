@@ -20,6 +20,8 @@ interface UnseenBook {
     readonly row: number;
     readonly cell: string;
     readonly what: string;
+    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S and J */
+    readonly delta?: number;
   }[];
   readonly sheets: readonly {
     readonly name: string;
@@ -33,7 +35,7 @@ interface UnseenBook {
 /** What came out of one batch. */
 export interface BatchFigures {
   readonly books: number;
-  /** tonnage within one per cent of the truth, or of what is written */
+  /** tonnage within one per cent of the truth, or of what is written, mistake by mistake where each one's share is known */
   readonly right: number;
   /** no tonnage, totals held back, two tonnes stated, or rows named that are in no total */
   readonly told: number;
@@ -92,8 +94,15 @@ function judge(unseen: UnseenBook) {
   return { outcome, found, contradictions } as const;
 }
 
-function isNearTo({ tonnes, tonnesAsWritten }: UnseenBook, total: number): boolean {
-  return [tonnes, tonnesAsWritten].some((wanted) => Math.abs(total - wanted) <= WITHIN * wanted);
+function isNearTo(book: UnseenBook, total: number): boolean {
+  return tonnagesOf(book).some((wanted) => Math.abs(total - wanted) <= WITHIN * wanted);
+}
+
+/** The truth with none, some or all of the mistakes taken literally: a slip of unit is read as meant, a count as typed. */
+function tonnagesOf({ tonnes, tonnesAsWritten, mistakes }: UnseenBook): number[] {
+  const wanted = [tonnes];
+  for (const { delta = 0 } of mistakes) if (delta !== 0) wanted.push(...wanted.map((one) => one + delta));
+  return [...wanted, tonnesAsWritten];
 }
 
 function bookOf({ name, sheets }: UnseenBook): Book {
