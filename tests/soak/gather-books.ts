@@ -14,6 +14,7 @@ const SOURCES = [
   "r-cran-readxl",
   "ruby-roo",
   "pandas",
+  "libreoffice",
 ];
 
 /** Paths of foreign workbooks under a folder, each content once, fetched by apt where it holds none yet. */
