@@ -3,13 +3,14 @@ import { type Finding, SEVERITIES } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
 import { notToldSummary, notToldWords } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
+import { FINDINGS_MARK } from "../../core/own/own-papers";
 import { addressAt } from "../../core/schedule/cell-address";
 import type { Sheet } from "../../core/schedule/sheet";
 import { citationText } from "../../core/standards/citation";
 import { type ReadSheet, type ReckonedTonnage, reckonTonnage } from "../../core/totals";
 import type { AddedCell, AddedSheet } from "./added-sheet";
 import { isLetterPaper } from "./is-letter-paper";
-import { FINDINGS_MARK, FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
+import { FINDINGS_SHEET, sealLine } from "./own-findings-sheet";
 import { type TonnageBlock, tonnageBlock } from "./tonnage-block";
 
 /** A text or a number, as every cell of the findings sheet is. */

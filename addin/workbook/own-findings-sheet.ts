@@ -1,3 +1,4 @@
+import { isFindingsSheet } from "../../core/own/own-papers";
 import { type Cell, isCellError, type Sheet } from "../../core/schedule/sheet";
 import { CHART_WORDS } from "./stacked-bars";
 
@@ -8,9 +9,6 @@ export const FINDINGS_SHEET = "Findings";
 export function hasFindingsName(sheet: string): boolean {
   return /^findings( \(\d+\))?$/i.test(sheet);
 }
-
-/** First words of every findings sheet that we write: by them we know our own again. */
-export const FINDINGS_MARK = "Findings under ";
 
 /** Words before the seal, in a cell of the first column. */
 const SEAL = "Barwright wrote this sheet, seal ";
@@ -26,8 +24,7 @@ export function sealLine(rows: readonly (readonly { readonly value: Cell }[])[])
  * has written on it since, null where it is none.
  */
 export function findingsSheetState(sheet: Sheet): "untouched" | "edited" | null {
-  const first = sheet.rowCount > 0 && sheet.top === 0 && sheet.left === 0 ? sheet.cell(0, 0) : null;
-  if (typeof first !== "string" || !first.startsWith(FINDINGS_MARK)) return null;
+  if (!isFindingsSheet(sheet)) return null;
   const said: Cell[] = [];
   const rows = Array.from({ length: sheet.rowCount }, (_, row) =>
     Array.from({ length: sheet.columnCount }, (_, column) => {

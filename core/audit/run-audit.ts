@@ -4,6 +4,7 @@ import { samePerMetre } from "../bar/identity-habits";
 import { breakingRows } from "../bar/row-identities";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
 import { isMost, sameHabits } from "../bar/sheet-habits";
+import { isFindingsSheet } from "../own/own-papers";
 import { isOwnSheet } from "../own/own-sheet";
 import { readOwn } from "../own/read-own";
 import { standardOfBook } from "../own/standard-of-book";
@@ -88,6 +89,7 @@ export function openAudit(asked: AuditQuestion): Audit {
   const watched = watchedLimits(settings.limits, context, rules);
   const sheets = question.sheets
     .filter((sheet) => !isShopSheet(sheet.name) && sheet !== ownSheet)
+    .filter((sheet) => sheet.name === only || !isFindingsSheet(sheet))
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;
       const session = openAsCorrected(sheet, standard, settings, question.isOnce);

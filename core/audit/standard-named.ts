@@ -1,4 +1,5 @@
 import { namedInCells } from "../bar/named-in-cells";
+import { isFindingsSheet } from "../own/own-papers";
 import { isOwnSheet } from "../own/own-sheet";
 import { readSchedule } from "../schedule/read-schedule";
 import type { Sheet } from "../schedule/sheet";
@@ -18,15 +19,18 @@ const ROWS_OF_ENDS = 100;
  * @param standard the default, which the sheets are read by
  */
 export function standardNamed(sheets: readonly Sheet[], standard: Standard): string | null {
-  const ids = new Set<string>();
+  const byLists = new Set<string>();
+  const byOthers = new Set<string>();
   const sizes: string[] = [];
   for (const sheet of sheets) {
-    if (isShopSheet(sheet.name) || isOwnSheet(sheet) || !mayName(sheet)) continue;
+    if (isShopSheet(sheet.name) || isOwnSheet(sheet) || isFindingsSheet(sheet) || !mayName(sheet)) continue;
     const reading = readSchedule(sheet, standard);
+    const ids = reading.bars.length > 0 ? byLists : byOthers;
     for (const { id, isNamed } of namedInCells(sheet, reading)) if (isNamed) ids.add(id);
     for (const { sizeTyped } of reading.bars) if (sizeTyped !== null) sizes.push(sizeTyped);
   }
-  const all = [...ids];
+  // a letter beside the schedule may speak of another job
+  const all = [...(byLists.size > 0 ? byLists : byOthers)];
   if (all.some((id) => !contradicts(id, standard.id))) return null;
   const named = all.find((id) => all.every((other) => !contradicts(other, id))) ?? null;
   return named !== null && holdsSizes(named, sizes, standard) ? named : null;

@@ -4,6 +4,7 @@ import { markSuperseded } from "../audit/mark-superseded";
 import type { RowsHelper } from "../audit/rows-apart";
 import { inForceBy, standardNamed } from "../audit/standard-named";
 import { hasOwnName, ownNotes, ownSheetOf, standardOfBook } from "../own";
+import { isFindingsSheet } from "../own/own-papers";
 import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { ColumnsSaid } from "../schedule/columns-said";
@@ -104,16 +105,26 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
       const sheet = book.read(name);
       return names.includes(name) && !isPointedAt(settings, name) ? uprightSheet(sheet, named) : sheet;
     });
-  const all = sheetsOfBook(read, ({ name }) => names.includes(name));
+  const isPaper = (sheet: Sheet): boolean => asked.sheet === null && isFindingsSheet(sheet);
+  const all = sheetsOfBook(
+    read.filter((sheet) => !isPaper(sheet)),
+    ({ name }) => names.includes(name),
+  );
   const ownSheet = ownSheetOf(all);
   const isStandardAssumed = asked.standard === null && book.setting(STANDARD_NAME) === null;
   const ofSheets = isStandardAssumed ? standardNamed(all, named) : null;
   const standard = standardOfBook(inForceBy(ofSheets, named), all);
   const workshop = new Workshop(all.find(({ name }) => name === shopName) ?? null, standard);
   const sheets = all.filter((sheet) => names.includes(sheet.name) && sheet !== ownSheet);
-  if (sheets.length === 0) return onlyOwn({ sheet: ownSheet?.name ?? "" });
+  if (sheets.length === 0)
+    return ownSheet === null
+      ? noSchedule({ reason: "no sheet but those that an earlier check wrote" })
+      : onlyOwn({ sheet: ownSheet.name });
   const notes = [
     ...(asked.sheet === null ? hiddenNotes(book) : []),
+    ...read
+      .filter(isPaper)
+      .map(({ name }) => `sheet "${name}" was written by an earlier check: it is not read`),
     ...settingsNotes(settings, sheets),
     ...sheets.filter(({ isTurned }) => isTurned === true).map(turnedNote),
     ...(ownSheet === null ? [] : ownNotes(ownSheet)),

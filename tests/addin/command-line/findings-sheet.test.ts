@@ -2,9 +2,13 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import JSZip from "jszip";
 import { describe, expect, it } from "vitest";
+import { annotatedCopy } from "../../../addin/command-line/annotated-copy";
 import { patchWorkbook } from "../../../addin/xlsx/patch/patch-workbook";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
+import type { AuditReport } from "../../../core/audit/audit-report";
+import { checkBooks } from "../../../core/jobs";
+import { isRefusal } from "../../../core/units/refusal";
 import { buildPackage } from "../../_support/build-package";
 import { bar, bookOf, checked, findingsCells, HEADER, TWO_POURS } from "../../_support/checked-book";
 import { comparePackages, partText } from "../../_support/compare-packages";
@@ -301,3 +305,34 @@ it("opens beside parts that hang together in a circle", async () => {
   const { removed } = await comparePackages(first, checked(first).bytes);
   expect(removed).toEqual([]);
 });
+
+describe("a copy that is checked again", () => {
+  it("goes by the document of its original, with the same findings and tonnes", () => {
+    // DIN 488-2, Table 2, from memory: 14 mm is rolled; BS 8666:2005, Table 2 does not hold it
+    const rows = [
+      ["Stahl nach DIN 488"],
+      ["Bar mark", "Size", "Total no.", "Length mm", "Pour"],
+      ["1", 14, 10, 2000, "P1"],
+      ["2", 16, 10, 20_000, "P1"],
+      ["3", 25, 10, 4000, "P2"],
+    ];
+    const first = judged(bookOf(rows));
+    const workbook = openWorkbook(bookOf(rows));
+    const sheets = workbook.sheets.map(({ name }) => workbook.read(name));
+    const copy = annotatedCopy(workbook, first, sheets);
+    const again = judged(new Uint8Array(Buffer.concat([...copy.pieces])));
+    expect([first.standard.id, again.standard.id]).toEqual(["DIN-EC2:2013", "DIN-EC2:2013"]);
+    const told = ({ findings }: AuditReport) => findings.map(({ code, cell }) => `${code} ${cell}`);
+    expect(told(again)).toEqual(told(first));
+  });
+});
+
+/** As somebody's check of it who chose no standard. */
+function judged(bytes: Uint8Array): AuditReport {
+  const workbook = openWorkbook(bytes);
+  const { sheets } = workbook;
+  const book = { name: "b.xlsx", sheets, read: (name: string) => workbook.read(name), setting: () => null };
+  const [one] = checkBooks([book], { sheet: null, standard: null });
+  if (one === undefined || isRefusal(one)) throw new Error("not checked");
+  return one.report;
+}

@@ -47,6 +47,20 @@ describe("where nobody chose a standard", () => {
     );
   });
 
+  it("neither a findings sheet of an earlier check nor a letter beside the schedule has a say", () => {
+    const beside = (title: string): Book => {
+      const book = bookOf(["Stahl nach DIN 488"]);
+      const other = sheetFromRows("Other", [[title], ["the sheet names BS8666:2005, and the check goes by it"]]);
+      return {
+        ...book,
+        sheets: [...book.sheets, { name: "Other", visibility: "visible" }],
+        read: (name) => (name === "Other" ? other : book.read(name)),
+      };
+    };
+    for (const title of ["Findings under DIN-EC2:2013", "Our other job goes by BS 8666:2005"])
+      expect(checked(beside(title)).standard.id).toBe("DIN-EC2:2013");
+  });
+
   it("asks where the bars have sizes that the document named does not hold", () => {
     const book = bookOf(["Stahl nach DIN 488"]);
     const bars = BARS.map(([mark, size, ...rest]) => [
