@@ -8,7 +8,7 @@ export interface SaidInWords {
 }
 
 const REFERENCE = String.raw`((?=[^\s]*\d|[A-Z]{1,4}\s\d)[A-Z0-9][\w./-]*(?:\s(?!of\b|to\b|rev\b)[A-Z0-9./-]{1,3}(?=\s|$)){0,2})`;
-const REVISION = String.raw`(?:rev(?:ision)?|issue)\b\.?\s*(?:no\b\.?|letter)?\s*([A-Z]\d?|\d{1,2})`;
+const REVISION = String.raw`(?:rev(?:ision)?|issue)\b[.:]?\s*(?:no\b\.?|letter)?\s*([A-Z]\d?|\d{1,2})`;
 const KINDS = {
   schedule: String.raw`(?:bar\s+)?(?:bending\s+)?schedule|bbs`,
   drawing: "drawing|dwg",
@@ -19,10 +19,15 @@ const SAID = Object.entries(KINDS).map(
     [
       kind as keyof typeof KINDS,
       new RegExp(
-        String.raw`^(?:${words})\b\.?\s*(?:(?:no|nr|number|ref|reference)\b\.?\s*)?${REFERENCE}${WITH_REVISION}`,
+        String.raw`^(?:${words})\b[.:]?\s*(?:(?:no|nr|number|ref|reference)\b[.:]?\s*)?${REFERENCE}${WITH_REVISION}`,
         "i",
       ),
     ] as const,
+);
+/** "BS-101 revision A": a reference that has a revision is the schedule's, where nothing else is named so. */
+const REVISED = new RegExp(
+  String.raw`^(?!(?:page|sheet|part|lot|pour|zone|area|job)\b)${REFERENCE}\s*[(,-]?\s*${REVISION}\)?$`,
+  "i",
 );
 const REVISION_ALONE = new RegExp(`^${REVISION}$`, "i");
 
@@ -34,7 +39,10 @@ export function saidInWords(text: string): SaidInWords {
     ...{ schedule: null, drawing: null, revision: null },
   };
   if (text.length > LONGEST_TITLE) return { ...found, rest: text };
-  const rest = text.split(/\s*[,;|\n]\s*|\s{2,}|\s[-–]\s/).filter((part) => {
+  const parts = text.split(/\s*[,;|\n]\s*|\s{2,}|\s[-–]\s/);
+  // a label of a cell of its own
+  if (parts.length === 1 && /^[^:]+:/.test(text)) return { ...found, rest: text };
+  const rest = parts.filter((part) => {
     const revision = REVISION_ALONE.exec(part)?.[1] ?? null;
     if (revision !== null) {
       found.revision ??= revision;
@@ -47,14 +55,22 @@ export function saidInWords(text: string): SaidInWords {
       found.revision ??= named[2] ?? null;
       return false;
     }
-    return true;
+    const revised = REVISED.exec(part);
+    if (revised === null) return true;
+    found.schedule ??= revised[1] ?? null;
+    found.revision ??= revised[2] ?? null;
+    return false;
   });
-  return { ...found, rest: rest.length === 0 ? "" : restOf(text, rest) };
+  return { ...found, rest: restOf(text, parts, rest) };
 }
 
-/** The text as it was typed where nothing was taken from it. */
-function restOf(text: string, rest: readonly string[]): string {
-  const first = rest[0] ?? "";
-  const last = rest.at(-1) ?? "";
-  return text.slice(text.indexOf(first), text.lastIndexOf(last) + last.length);
+/** The text as it was typed, up to what was taken from it: what follows a schedule or a revision is no part of a name before it. */
+function restOf(text: string, parts: readonly string[], rest: readonly string[]): string {
+  const first = rest[0];
+  if (first === undefined) return "";
+  const from = parts.indexOf(first);
+  const taken = parts.findIndex((part, at) => at > from && !rest.includes(part));
+  const last = parts[taken < 0 ? parts.length - 1 : taken - 1] ?? first;
+  const start = text.indexOf(first);
+  return text.slice(start, text.indexOf(last, start) + last.length);
 }

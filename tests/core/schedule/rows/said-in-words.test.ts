@@ -25,7 +25,24 @@ describe("what a title says of itself in words", () => {
   });
 
   it.each([
+    ["Job: Ewden bridge, schedule EW-01, revision A, BS 8666:2020"],
+    ["Job: Ewden bridge, schedule EW-01, rev A, 12 March 2031"],
+    ["Job: Ewden bridge, EW-01 revision A, BS 8666:2020"],
+    ["Job: Ewden bridge - Schedule: EW-01 - Revision: A - BS 8666:2020"],
+    ["Job: Ewden bridge, EW-01 rev. A"],
+  ])("should end a job's name at what the title names next: %s", (text) => {
+    const said = { schedule: "EW-01", drawing: null, revision: "A" };
+    expect(saidInWords(text)).toEqual({ ...said, rest: "Job: Ewden bridge" });
+  });
+
+  it("should keep what follows where nothing stands before", () => {
+    expect(saidInWords("Revision B, Job: Ewden bridge").rest).toBe("Job: Ewden bridge");
+  });
+
+  it.each([
     "Bar schedule",
+    "Page 2 rev A of the specification",
+    "Sheet 1 rev A",
     "Schedule of bars for the pier",
     "Schedule 2 of 5",
     "Drawing shows 12 bars",
