@@ -46,8 +46,27 @@ function markedTwice(sheet: SheetFacts): readonly Pair[] {
     for (const again of others) if (isTwice(first, again)) twice.push({ first, again });
   }
   // where many marks come again they are meant to: a mark of each member, a mark of each pour
-  return repeated > Math.max(1, mostRepeated * marked) ? [] : twice;
+  return repeated > Math.max(1, mostRepeated * marked) ? blocksTwice(twice, sheet) : twice;
 }
+
+/**
+ * Of rows that come again those of a block that was pasted: at least two in a row, in the order of the first ones,
+ * and right below a bar or a sum. Under a heading of its own the same bars are meant.
+ */
+function blocksTwice(pairs: readonly Pair[], { reading: { rowClasses } }: SheetFacts): readonly Pair[] {
+  const byRow = new Map(pairs.filter(isOfOneMember).map((pair) => [pair.again.row.row, pair]));
+  const firstOf = (row: number): number | undefined => byRow.get(row)?.first.row.row;
+  return [...byRow].flatMap(([row, pair]) => {
+    const first = pair.first.row.row;
+    let top = row;
+    while (firstOf(top - 1) === first - (row - top) - 1) top -= 1;
+    const isOfBlock = top < row || firstOf(row + 1) === first + 1;
+    const above = rowClasses[top - 1];
+    return isOfBlock && (above === "bar" || above === "total") ? [pair] : [];
+  });
+}
+
+const isOfOneMember = ({ first, again }: Pair): boolean => first.row.member === again.row.member;
 
 /** What stands in a row under the columns of its table; empty where no words tell it from others. */
 function rowText({ row, sheet, count }: BarFacts): string {

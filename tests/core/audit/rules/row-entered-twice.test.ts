@@ -20,7 +20,8 @@ ruleCases(rule, {
     // in a list of five one mark of two bars of other lengths, or with another remark, is no copy
     { rows: [...LIST.slice(0, 4), { ...bar("4", 1150, 13), remark: "top" }] },
     // marks that come again throughout are meant to
-    { rows: [...LIST, ...LIST.slice(0, 6)] },
+    { rows: [...LIST, ...LIST.slice(0, 6).reverse()] },
+    { rows: [...LIST, LIST[0]!, bar("13", 900, 3), LIST[3]!, bar("14", 800, 3), LIST[6]!] },
   ],
   speaks: [
     {
@@ -59,6 +60,31 @@ ruleCases(rule, {
 });
 
 describe("a row entered twice", () => {
+  it("should be told of each row of a block that was pasted below the bars, however long, but not under a heading", () => {
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const heads = ["Bar mark", "Size", "Total no.", "Length mm"];
+    const rows: Cell[][] = Array.from({ length: 30 }, (_, at) => [
+      `${at + 1}`,
+      "H16",
+      10 + at,
+      2000 + 50 * at,
+    ]);
+    const told = (list: Cell[][]): (string | null)[] =>
+      runAudit({
+        sheets: [sheetFromRows("List", [heads, ...list])],
+        standard,
+        rules: [rule],
+      }).findings.flatMap(({ code, cell, rows: all = [] }) =>
+        code === "MARK105" ? [cell ?? `${all.length} rows`] : [],
+      );
+    for (const size of [3, 4, 8]) {
+      const block = rows.slice(5, 5 + size);
+      expect(told([...rows, ...block])).toHaveLength(size);
+      expect(told([...rows, ["Level 2"], ...block])).toEqual([]);
+    }
+    expect(told([...rows, ...rows.slice(5, 8)])).toEqual(["A32", "A33", "A34"]);
+  });
+
   it("should be told when every rule goes through the marks that come again", () => {
     const standard = resolveStandard("BS8666:2005") as Standard;
     const sheets = exampleSheets({ rows: [...LIST, bar("4", 1150, 13)] });
