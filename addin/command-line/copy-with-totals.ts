@@ -1,3 +1,4 @@
+import { notToldLines } from "../../core/audit/not-told-words";
 import {
   type CheckedBook,
   costsOf,
@@ -41,7 +42,10 @@ export function copyWithTotals(
 ): Uint8Array {
   const { reckoned } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
   if (reckoned.held !== null) throw new InputRefused(`no Totals sheet is written: ${reckoned.held}`);
-  const severe = severeWords(severeBars(report.byRow, filteredBy([{ sheet, reading }])), false);
+  const severe = [
+    ...severeWords(severeBars(report.byRow, filteredBy([{ sheet, reading }])), false),
+    ...notToldLines(report.waivers),
+  ];
   const costs = costsOf({ schedules: [{ sheet, reading }], standard, workshop }, reckoned);
   const { rows, widths = [] } = totalsContent(sheet, reading, reckoned, { standard, costs, severe });
   const added = { name: TOTALS, widths, frozenRows: 0, rows: rows.map((row) => row.map(stored)) };

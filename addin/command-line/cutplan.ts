@@ -1,3 +1,4 @@
+import { notToldLines } from "../../core/audit/not-told-words";
 import { type RefusedRow, refusedText } from "../../core/cutting";
 import {
   askedBars,
@@ -70,7 +71,8 @@ export const cutplan: Command = {
     const notToMake = piecesNotToMake(rows, holdsOf(report?.byRow ?? []));
     const toAsk = piecesToAsk(rows, asksOf(report?.byRow ?? []), notToMake);
     const notes = [...planned, ...wholeSheetWords(report?.findings ?? [])];
-    for (const note of notes) streams.note(note);
+    const notTold = notToldLines(report?.waivers ?? []);
+    for (const note of [...notes, ...notTold]) streams.note(note);
     if (target !== null) {
       if (isWorkbookName(target)) {
         const { leastRemnant } = supply;
@@ -96,13 +98,15 @@ export const cutplan: Command = {
         writePage(
           path,
           target,
-          cutListPage(groups, { ...headOfSchedules(heads, standard.id), leftOut }, facts),
+          cutListPage(groups, { ...headOfSchedules(heads, standard.id), leftOut, notTold }, facts),
         );
       }
       streams.note(`written: ${target}`);
     }
     if (given.flag("json"))
-      streams.result(JSON.stringify(jsonPlan({ groups, refused, notToMake, toAsk }, standard.unit)));
+      streams.result(
+        JSON.stringify({ ...jsonPlan({ groups, refused, notToMake, toAsk }, standard.unit), notTold }),
+      );
     else {
       const how = { namesSheets: sheets.length > 1, isSummary: given.flag("summary") };
       printCutList({ groups, refused, notToMake, toAsk }, how, standard.unit, streams);

@@ -1,5 +1,17 @@
+import { notToldLines } from "../../core/audit/not-told-words";
 import { refusedText } from "../../core/cutting";
-import { checkBooks, cutListOf, heatUses, isAsked, shopNotes, ticketsOf } from "../../core/jobs";
+import {
+  askedBars,
+  checkBooks,
+  cutListOf,
+  filteredBy,
+  heatUses,
+  isAsked,
+  severeBars,
+  severeWords,
+  shopNotes,
+  ticketsOf,
+} from "../../core/jobs";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -33,6 +45,11 @@ export const heats: Command = {
     refuseWithoutHeats(workshop);
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
     const filter = filterFor(given, checked);
+    const severe = severeWords(
+      severeBars(report.byRow, filteredBy(askedBars(checked.schedules, filter))),
+      checked.schedules.length > 1,
+    );
+    for (const note of [...severe, ...notToldLines(report.waivers)]) streams.note(note);
     const { groups, refused } = cutListOf(checked);
     const uses = heatUses(groups, tickets).map((use) => {
       const rows = use.rows.filter(({ pour }) => isAsked(filter, { pour, size: use.size }));

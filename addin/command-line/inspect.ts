@@ -1,4 +1,14 @@
-import { checkBooks, isAsked, shopNotes, ticketsOf } from "../../core/jobs";
+import { notToldLines } from "../../core/audit/not-told-words";
+import {
+  askedBars,
+  checkBooks,
+  filteredBy,
+  isAsked,
+  severeBars,
+  severeWords,
+  shopNotes,
+  ticketsOf,
+} from "../../core/jobs";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
@@ -42,6 +52,11 @@ export const inspect: Command = {
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
     const filter = filterFor(given, checked);
     const drawn = tickets.filter((ticket) => isAsked(filter, ticket));
+    const severe = severeWords(
+      severeBars(report.byRow, filteredBy(askedBars(checked.schedules, filter))),
+      checked.schedules.length > 1,
+    );
+    for (const note of [...severe, ...notToldLines(report.waivers)]) streams.note(note);
     const inspected = inspectBook({ book, tickets, drawn, standard, every, target });
     if (target !== null && inspected.copy !== null) {
       writeCopy(target, inspected.copy);

@@ -1,3 +1,4 @@
+import { notToldLines } from "../../core/audit/not-told-words";
 import {
   askedBars,
   checkBooks,
@@ -74,7 +75,13 @@ export const tonnage: Command = {
     const costs = costsOf({ ...read, schedules: asked }, reckoned);
     const severe = severeBars(read.report.byRow, filteredBy(asked));
     const ofBars = severeWords(severe, read.schedules.length > 1);
-    const said = [...read.notes, ...notes, ...(costs?.notes ?? []), ...ofBars];
+    const said = [
+      ...read.notes,
+      ...notes,
+      ...(costs?.notes ?? []),
+      ...ofBars,
+      ...notToldLines(read.report.waivers),
+    ];
     for (const note of said) streams.note(note);
     if (given.flag("json")) {
       const priced = costs === null ? {} : { costs: costReport(costs.priced) };

@@ -42,6 +42,11 @@ export function hiddenWords({
   return `${counted(bars, "bar not told", "bars not told")}${severe}`;
 }
 
+/** A line for each decision that keeps something back, to stand wherever its bars are cut, weighed or measured. */
+export function notToldLines(all: readonly NotTold[]): string[] {
+  return all.filter(({ findings }) => findings.length > 0).map((each) => `not told: ${notToldWords(each)}`);
+}
+
 /** All decisions in one clause; null where there is none. */
 export function notToldSummary(all: readonly NotTold[]): string | null {
   if (all.length === 0) return null;

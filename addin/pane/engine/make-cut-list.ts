@@ -1,3 +1,4 @@
+import { notToldLines } from "../../../core/audit/not-told-words";
 import { cutOf, refusedText, remnantBooking, type SizePlan } from "../../../core/cutting";
 import {
   asksOf,
@@ -38,7 +39,8 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
   const refused = all.map((row) => ({ ...row, sheet: null }));
   const asks = { schedules, standard, workshop };
   const { rows } = piecesOf(asks);
-  const { byRow } = kept.audit.report;
+  const { byRow, waivers } = kept.audit.report;
+  const notTold = notToldLines(waivers);
   const notToMake = piecesNotToMake(rows, holdsOf(byRow));
   const toAsk = piecesToAsk(rows, asksOf(byRow), notToMake);
   const words = refused.map((row) => refusedText(row, standard.unit));
@@ -49,7 +51,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
     title: "Cut list",
     html: cutListPage(
       groups,
-      { ...head, leftOut: [...(head.leftOut ?? []), ...notes] },
+      { ...head, leftOut: [...(head.leftOut ?? []), ...notes], notTold },
       { refused, notToMake, toAsk, toBuy, endCrop, kerf, unit: standard.unit },
     ),
     refused: words,
@@ -65,6 +67,7 @@ export function makeCutList(asked: CutListQuestion): Omit<PrintedPage, "fileName
       ...notes,
       ...notToMake.map((row) => `not to be made until cleared: ${notToMakeText(row, false)}`),
       ...toAsk.map((row) => `to be asked about before they are made: ${notToMakeText(row, false)}`),
+      ...notTold,
     ],
     remnants: remnantView(asked, groups, supply.leastRemnant, isAmongHeld(notToMake)),
   };

@@ -1,3 +1,4 @@
+import { notToldLines } from "../../../core/audit/not-told-words";
 import { type Costs, costsOf, filteredBy, severeBars, severeWords, tonnageOf } from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
@@ -28,7 +29,11 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const { standard } = kept.audit.report;
   const reading = barsRead(kept);
   const { reckoned, notes } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
-  const severe = severeWords(severeBars(kept.audit.report.byRow, filteredBy([{ sheet, reading }])), false);
+  const { byRow, waivers } = kept.audit.report;
+  const severe = [
+    ...severeWords(severeBars(byRow, filteredBy([{ sheet, reading }])), false),
+    ...notToldLines(waivers),
+  ];
   const said = [...settingsNotes(settings, sheet.name), ...notes, ...severe];
   if (reckoned.held !== null) {
     return {

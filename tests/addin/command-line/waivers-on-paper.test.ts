@@ -80,3 +80,19 @@ it("should say in a comparison what either book does not tell", async () => {
   expect(json.waivers.before).toEqual([]);
   expect(json.waivers.after).toHaveLength(2);
 });
+
+it.each([
+  ["cutplan", []],
+  ["tonnage", []],
+  ["inspect", ["--every", "1"]],
+])("should say beside the result of %s what is not told, and of whom", async (command, more) => {
+  const book = writeBook(`${command}.xlsx`);
+  const run = await barwright([command, book, ...more]);
+  for (const words of [WAIVED, OFF]) expect(run.err).toContain(`not told: ${words} (1 bar not told`);
+  if (command !== "cutplan") return;
+  const page = await barwright([command, book, "--out", at("cut.html")]);
+  expect(page.err).toContain("written:");
+  expect(readFileSync(at("cut.html"), "utf8")).toContain(WAIVED);
+  const json = JSON.parse((await barwright([command, book, "--json"])).out);
+  expect(json.notTold).toHaveLength(2);
+});
