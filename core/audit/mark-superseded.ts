@@ -48,6 +48,8 @@ function factsOf(
   standard: Standard,
 ): SheetFacts {
   const facts = new SheetFacts(sheet, reading);
-  facts.answers = new AnswersOfBars(reading.bars.map((row) => new BarFacts(row, facts, standard)));
+  facts.answers = new AnswersOfBars(
+    reading.bars.map((row, place) => new BarFacts(row, facts, standard, place)),
+  );
   return facts;
 }

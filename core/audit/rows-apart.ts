@@ -1,6 +1,7 @@
 import { BarFacts } from "../bar/bar-facts";
 import { FactsInHand } from "../bar/facts-in-hand";
 import { KindsOfBars } from "../bar/kinds-of-bars";
+import { type KnownMemory, KnownOfBars } from "../bar/known-of-bars";
 import { WordsOfBars } from "../bar/said-words";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { SheetHabits, SheetOfRow } from "../bar/sheet-habits";
@@ -23,6 +24,7 @@ export interface RowsApart {
   readonly isStandardAssumed: boolean;
   readonly isStandardNamed: boolean;
   readonly bars: PackedBars;
+  readonly known: KnownMemory;
   readonly reading: Pick<ScheduleReading, "tables" | "pasted">;
   readonly habits: Omit<SheetHabits, "identities">;
   readonly identities: Omit<SheetHabits["identities"], "brokenRows">;
@@ -53,7 +55,7 @@ export function rowsApart(
   if (bars === null) return null;
   const { speaking, perMetre } = identities;
   return {
-    ...{ standard: standard.id, isStandardAssumed, isStandardNamed, bars },
+    ...{ standard: standard.id, isStandardAssumed, isStandardNamed, bars, known: facts.known.memory },
     reading: { tables, ...(pasted !== undefined && { pasted }) },
     habits: { ...habits, standardMeant },
     identities: { speaking, perMetre },
@@ -62,7 +64,7 @@ export function rowsApart(
 
 /** Judges rows by what was handed over, one place after another; null where the standard is not held. */
 export function judgeOfApart(
-  { standard: id, isStandardAssumed, isStandardNamed, bars, reading, habits, identities }: RowsApart,
+  { standard: id, isStandardAssumed, isStandardNamed, bars, known, reading, habits, identities }: RowsApart,
   sheet: Sheet,
 ): ((place: number) => readonly Finding[] | undefined) | null {
   const standard = resolveStandard(id);
@@ -70,6 +72,7 @@ export function judgeOfApart(
   const barAt = unpackBars(bars);
   const ofRow: SheetOfRow = {
     ...{ sheet, reading, words: new WordsOfBars(), kinds: new KindsOfBars(), inHand: new FactsInHand() },
+    known: new KnownOfBars(known),
     habits: { ...habits, identities: { ...identities, brokenRows: new WeakMap() } },
     codesMeant: () => null,
   };
@@ -82,5 +85,5 @@ export function judgeOfApart(
     shop: null,
     own: null,
   });
-  return (place) => judge(new BarFacts(barAt(place), ofRow, standard));
+  return (place) => judge(new BarFacts(barAt(place), ofRow, standard, place));
 }

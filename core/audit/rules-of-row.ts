@@ -1,6 +1,5 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { BarKind } from "../bar/bar-kind";
-import { isRefusal } from "../units/refusal";
 import type { RowNeed, RowRule } from "./rule";
 import type { RuleContext } from "./rule-context";
 
@@ -34,7 +33,7 @@ function needsMet(facts: BarFacts, hasShop: boolean): number {
   if (row.lap) met |= BIT.lap;
   // a remark may say it
   if (row.spacing || row.remark !== null) met |= BIT.spacing;
-  if (isRefusal(facts.resolved)) met |= BIT["refused shape"];
+  if (facts.isShapeRefused) met |= BIT["refused shape"];
   if (facts.brokenLimits.length > 0) met |= BIT["broken limit"];
   if (facts.definition?.closed === true) met |= BIT["closed link"];
   if (facts.isPlain) met |= BIT["plain bar"];

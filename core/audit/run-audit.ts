@@ -211,7 +211,8 @@ function factsOf(
     const row = reading.bars[index] as BarRow;
     const place = kept?.place(index) ?? -1;
     const known = place < 0 ? undefined : old?.bars[place];
-    bars[index] = known === undefined ? new BarFacts(row, facts, standard) : known.movedTo(row, facts);
+    bars[index] =
+      known === undefined ? new BarFacts(row, facts, standard, index) : known.movedTo(row, facts, index);
   }
   facts.answers = new AnswersOfBars(bars, kept?.inPlace);
   return facts;

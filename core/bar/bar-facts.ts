@@ -1,4 +1,3 @@
-import type { BarRow } from "../schedule/bar-row";
 import { type CutLength, cutLength } from "../shapes/cut-length";
 import { type DevelopedLength, developedLength } from "../shapes/developed-length";
 import { exactLengthOf, shortestBetweenBends } from "../shapes/exact-length";
@@ -13,9 +12,9 @@ import type { ShapeDefinition, Use } from "../standards/port";
 import { isRefusal, Refusal } from "../units/refusal";
 import { isShapeCode, STRAIGHT } from "./codes-meant";
 import { isLinkPath } from "./is-link-path";
-import { judgeLength, type LengthJudgement } from "./length-judgement";
-import { RowFacts } from "./row-facts";
-import type { SheetOfRow } from "./sheet-habits";
+import { bendsOf, Known, pathKindOf, signsOfPath } from "./known-of-bars";
+import { FITS, judgeLength, type LengthJudgement, UNJUDGED } from "./length-judgement";
+import { APART, RowFacts } from "./row-facts";
 
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_LIMITS: readonly LimitJudgement[] = [];
@@ -27,14 +26,6 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
  * null is "not held by the row" or "cannot be worked out", and then the rule that says so is another.
  */
 export class BarFacts extends RowFacts {
-  /** mm, NaN where it cannot be had: asked again long after the bar was in hand */
-  #cutLength: number | undefined;
-
-  override movedTo(row: BarRow, sheet: SheetOfRow): this {
-    this.#cutLength = undefined;
-    return super.movedTo(row, sheet);
-  }
-
   /** The code's definition; null for a path and for a code not held. */
   get definition(): ShapeDefinition | null {
     const named = this.#nameShape();
@@ -115,6 +106,12 @@ export class BarFacts extends RowFacts {
     return resolved === null || resolved instanceof Refusal ? null : resolved;
   }
 
+  /** True where shape and size are read and no shape can be made of them. */
+  get isShapeRefused(): boolean {
+    const signs = this.#known();
+    return signs === 0 ? this.resolved instanceof Refusal : (signs & Known.Refused) !== 0;
+  }
+
   /** The shape about the former in force: as typed, else the least for this coating and grade. */
   get shapeInForce(): ResolvedShape | null {
     const { shape, row } = this;
@@ -130,16 +127,15 @@ export class BarFacts extends RowFacts {
 
   /** Kind of the path, known of a code before the path is laid. */
   get pathKind(): BarPath["kind"] | null {
-    const { shape } = this;
-    return shape === null ? null : (shape.compiled?.template?.kind ?? shape.path?.kind ?? null);
+    const signs = this.#known();
+    return signs === 0 ? pathKindOfShape(this.shape) : pathKindOf(signs);
   }
 
   /** Bends of the path; null for a curve and for what has no path. */
   get bendCount(): number | null {
-    const { shape } = this;
-    const template = shape?.compiled?.template;
-    if (template?.kind === "planar") return template.turns.length;
-    return shape?.path?.kind === "planar" ? shape.path.turns.length : null;
+    const signs = this.#known();
+    const bends = signs === 0 ? undefined : bendsOf(signs);
+    return bends === undefined ? bendsOfShape(this.shape) : bends;
   }
 
   /** The path where it is legs and turns. */
@@ -177,8 +173,9 @@ export class BarFacts extends RowFacts {
 
   /** mm as computed; null where it cannot be had. */
   get computedLength(): number | null {
-    this.#cutLength ??= this.cut?.length ?? Number.NaN;
-    return Number.isNaN(this.#cutLength) ? null : this.#cutLength;
+    if (this.#known() === 0) return this.cut?.length ?? null;
+    const length = this.sheet.known.lengthOf(this.place);
+    return Number.isNaN(length) ? null : length;
   }
 
   /** The cut length as computed; null where it cannot be had. */
@@ -189,6 +186,11 @@ export class BarFacts extends RowFacts {
 
   /** Limits of the shape that the dims do not meet. */
   get brokenLimits(): readonly LimitJudgement[] {
+    const signs = this.#known();
+    return signs === 0 || (signs & Known.Broken) !== 0 ? this.#limitsNotMet() : NO_LIMITS;
+  }
+
+  #limitsNotMet(): readonly LimitJudgement[] {
     const { inHand } = this;
     inHand.broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
     return inHand.broken;
@@ -201,6 +203,12 @@ export class BarFacts extends RowFacts {
 
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
   get lengthJudgement(): LengthJudgement {
+    const signs = this.#known();
+    if ((signs & Known.Fits) !== 0) return FITS;
+    return signs !== 0 && (signs & Known.Judged) === 0 ? UNJUDGED : this.#lengthJudged();
+  }
+
+  #lengthJudged(): LengthJudgement {
     const { inHand } = this;
     inHand.judgement ??= judgeLength(this);
     return inHand.judgement;
@@ -221,6 +229,29 @@ export class BarFacts extends RowFacts {
     const ofRow = count === null || count <= 0 ? null : mass / (massEach * count);
     const ofBar = mass / massEach;
     return ofRow === null || Math.abs(Math.log(ofBar)) < Math.abs(Math.log(ofRow)) ? ofBar : ofRow;
+  }
+
+  /** The bits of what is kept of this bar; 0 where nothing is, and it is worked out while the bar is in hand. */
+  #known(): number {
+    const { place } = this;
+    if (place === APART) return 0;
+    const signs = this.sheet.known.signsOf(place);
+    return signs === 0 ? this.#settle() : signs;
+  }
+
+  #settle(): number {
+    // what codes of another list mean hangs on all bars, and is asked by each
+    if (this.sheet.codesMeant(this.standard) !== null) return 0;
+    const { shape } = this;
+    const { kind } = this.#lengthJudged();
+    let signs: number = Known.Settled | signsOfPath(pathKindOfShape(shape), bendsOfShape(shape));
+    if (shape !== null) signs |= Known.Shaped;
+    else if (this.resolved !== null) signs |= Known.Refused;
+    if (this.#limitsNotMet().length > 0) signs |= Known.Broken;
+    if (this.exactLength !== null) signs |= Known.Exact;
+    if (kind !== "unjudged") signs |= kind === "fits" ? Known.Judged | Known.Fits : Known.Judged;
+    this.sheet.known.settle(this.place, signs, this.cut?.length ?? Number.NaN);
+    return signs;
   }
 
   #askFormer(): Cited<number> | null {
@@ -272,6 +303,16 @@ export class BarFacts extends RowFacts {
     } else if (kind.isOfAnother) this.sheet.codesMeant(this.standard);
     return kind.named;
   }
+}
+
+function pathKindOfShape(shape: ResolvedShape | null): BarPath["kind"] | null {
+  return shape === null ? null : (shape.compiled?.template?.kind ?? shape.path?.kind ?? null);
+}
+
+function bendsOfShape(shape: ResolvedShape | null): number | null {
+  const template = shape?.compiled?.template;
+  if (template?.kind === "planar") return template.turns.length;
+  return shape?.path?.kind === "planar" ? shape.path.turns.length : null;
 }
 
 /** The dims that the code takes, in their columns and without others, and its radius directly after the last letter. */

@@ -48,8 +48,8 @@ const COARSEST_STEP = 25;
 const MOST_ROUNDING = 100;
 const RADIUS = placeOf("r") ?? -1;
 
-const UNJUDGED: LengthJudgement = { kind: "unjudged" };
-const FITS: LengthJudgement = { kind: "fits" };
+export const UNJUDGED: LengthJudgement = { kind: "unjudged" };
+export const FITS: LengthJudgement = { kind: "fits" };
 
 /**
  * Compares the typed length with every length that the row may rightly have: by the printed formula,

@@ -6,7 +6,7 @@ const OF_COUNT_OR_LENGTH: ReadonlySet<string> = new Set(["total", "each", "membe
 export function metresAlone(facts: BarFacts): number | null {
   const { length, totalLength = null, problems } = facts.row;
   if (totalLength === null || !(totalLength > 0) || length !== null || facts.count !== null) return null;
-  if (facts.cut !== null) return null;
+  if (facts.computedLength !== null) return null;
   const isUnread = problems?.some(({ field }) => OF_COUNT_OR_LENGTH.has(field)) === true;
   return isUnread ? null : totalLength;
 }

@@ -12,6 +12,9 @@ import type { SaidWords } from "./said-words";
 import type { SheetOfRow } from "./sheet-habits";
 import { sizeName } from "./size-name";
 
+/** The place of a bar of which nothing is kept once it is out of hand. */
+export const APART = -1;
+
 /** What a bar's row says, as it is compared and named: its cells, mark, words, size, grade, coating and count. */
 export class RowFacts {
   #markKey: string | null | undefined;
@@ -21,6 +24,8 @@ export class RowFacts {
     public row: BarRow,
     public sheet: SheetOfRow,
     readonly standard: Standard,
+    /** its place among the bars of its sheet */
+    public place = APART,
   ) {}
 
   /** What is quickly worked out again is kept for the one row of the sheet that is in hand. */
@@ -31,9 +36,10 @@ export class RowFacts {
   }
 
   /** The same facts under a new reading of the sheet, where the row itself reads as before. */
-  movedTo(row: BarRow, sheet: SheetOfRow): this {
+  movedTo(row: BarRow, sheet: SheetOfRow, place: number): this {
     this.row = row;
     this.sheet = sheet;
+    this.place = place;
     this.#kind = undefined;
     return this;
   }
@@ -73,15 +79,16 @@ export class RowFacts {
 
   /** Member and remark in lower case, for what the sheet says only in words. */
   get words(): string {
-    return this.#wordsSaid.text;
+    return this.#wordsSaid().text;
   }
 
   /** What `read` makes of `words`: it is asked once for all bars of the same words. */
   inWords<Answer>(read: (words: string) => Answer): Answer {
-    return this.#wordsSaid.ask(read);
+    return this.#wordsSaid().ask(read);
   }
 
-  get #wordsSaid(): SaidWords {
+  // no getter: a private one is looked up anew each time
+  #wordsSaid(): SaidWords {
     const { inHand } = this;
     inHand.said ??= this.sheet.words.of(this.row.member, this.row.remark);
     return inHand.said;

@@ -11,6 +11,7 @@ import { FactsInHand } from "./facts-in-hand";
 import { codeAndFree, freeLeftBlank } from "./free-left-blank";
 import { samePerMetre } from "./identity-habits";
 import { KindsOfBars } from "./kinds-of-bars";
+import { KnownOfBars } from "./known-of-bars";
 import { Looked } from "./looked";
 import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
@@ -36,6 +37,7 @@ export class SheetFacts implements SheetOfRow {
   readonly words = new WordsOfBars();
   readonly kinds = new KindsOfBars();
   readonly inHand = new FactsInHand();
+  readonly known: KnownOfBars;
   #book: BookFacts = { sheets: [this] };
   #habits: SheetHabits | undefined;
   #codesMeant: CodesMeant | null | undefined;
@@ -51,6 +53,7 @@ export class SheetFacts implements SheetOfRow {
     codes?: CodesMeant | null,
   ) {
     this.#reading = reading;
+    this.known = KnownOfBars.of(reading.bars.length);
     this.#codesMeant = codes;
     this.#before = habitsBefore;
   }

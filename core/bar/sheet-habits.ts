@@ -5,6 +5,7 @@ import type { CodesMeant } from "./codes-meant";
 import type { FactsInHand } from "./facts-in-hand";
 import { type IdentityHabits, sameSpeaking } from "./identity-habits";
 import type { KindsOfBars } from "./kinds-of-bars";
+import type { KnownOfBars } from "./known-of-bars";
 import type { WordsOfBars } from "./said-words";
 import type { StatedLength } from "./stated-length";
 
@@ -74,6 +75,8 @@ export interface SheetOfRow {
   readonly words: WordsOfBars;
   readonly kinds: KindsOfBars;
   readonly inHand: FactsInHand;
+  /** by the places of the bars */
+  readonly known: KnownOfBars;
 }
 
 /** True where no rule for a row would judge otherwise, but for what the row's own masses break. */

@@ -107,7 +107,7 @@ export function* weighBars(sheet: SheetFacts): Generator<RowWeight | NotInTotal>
 /** The facts of a sheet's bars, to be weighed. */
 export function factsToWeigh(sheet: Sheet, reading: ScheduleReading, standard: Standard): SheetFacts {
   const sheetFacts = new SheetFacts(sheet, reading);
-  const bars = reading.bars.map((row) => new BarFacts(row, sheetFacts, standard));
+  const bars = reading.bars.map((row, place) => new BarFacts(row, sheetFacts, standard, place));
   sheetFacts.answers = new AnswersOfBars(bars);
   return sheetFacts;
 }

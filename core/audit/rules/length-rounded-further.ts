@@ -63,15 +63,15 @@ export default defineRule({
 });
 
 /** A typed length of a bent bar that follows from its dimensions. */
-function fits({ row, cut, isStraight, lengthJudgement }: BarFacts): boolean {
-  return row.length !== null && cut !== null && !isStraight && lengthJudgement.kind === "fits";
+function fits({ isStraight, lengthJudgement }: BarFacts): boolean {
+  return lengthJudgement.kind === "fits" && !isStraight;
 }
 
 /** mm that the dimensions make, where the length is more than a step from it. */
 function roundedFurther(facts: BarFacts, step: number): number | null {
+  const { computedLength: computed } = facts;
+  if (computed === null || Math.abs((facts.row.length ?? 0) - computed) <= step + CLOSE) return null;
   const { former } = facts.row;
   // a former of another size bends to another length, and the list may go by the standard's own
-  if (!fits(facts) || (former !== null && former !== facts.leastFormer?.value)) return null;
-  const computed = facts.cut?.length ?? 0;
-  return Math.abs((facts.row.length ?? 0) - computed) > step + CLOSE ? computed : null;
+  return fits(facts) && (former === null || former === facts.leastFormer?.value) ? computed : null;
 }

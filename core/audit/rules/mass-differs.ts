@@ -155,8 +155,8 @@ function followsTotalLength({ row, bar }: BarFacts, mass: number, factor: number
 
 /** Where the typed length is wrong the mass may still follow from the right one. */
 function agreesWithComputed(facts: BarFacts, mass: number, factor: number): boolean {
-  const { cut, bar, count } = facts;
-  if (cut === null || bar === null || facts.row.length === null) return false;
-  const each = (cut.length / 1000) * bar.massPerMetre * factor;
+  const { computedLength, bar, count } = facts;
+  if (computedLength === null || bar === null || facts.row.length === null) return false;
+  const each = (computedLength / 1000) * bar.massPerMetre * factor;
   return [each, each * (count ?? 1)].some((right) => right > 0 && Math.abs(mass / right - 1) <= ALLOWED);
 }
