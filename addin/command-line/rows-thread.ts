@@ -22,8 +22,8 @@ const YOUNG = 12;
 
 /** Places of what both threads look at. */
 enum Shared {
-  /** the first row that nobody has begun with */
-  Next = 0,
+  /** how many runs of rows were begun with */
+  Begun = 0,
   /** runs of rows that the second thread has done */
   Runs = 1,
   End = 2,
@@ -77,7 +77,7 @@ function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
   return {
     finish: (judge, take) => {
       const own = new Set<number>();
-      for (let from = nextRun(shared); from < length; from = nextRun(shared)) {
+      for (let from = nextRun(shared, length); from >= 0; from = nextRun(shared, length)) {
         own.add(from);
         for (let place = from; place < Math.min(from + RUN, length); place += 1) judge(place);
       }
@@ -93,7 +93,13 @@ function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
   };
 }
 
-const nextRun = (shared: Int32Array): number => Atomics.add(shared, Shared.Next, RUN);
+/**
+ * The first row of the next run, below 0 after the last. The last rows come first: the other thread asks of the sheet
+ * from the first row on, and what is once worked out of a row is there for both.
+ */
+function nextRun(shared: Int32Array, length: number): number {
+  return (Math.ceil(length / RUN) - 1 - Atomics.add(shared, Shared.Begun, 1)) * RUN;
+}
 
 /** What the second thread found, once it is through; null where it failed or does nothing any more. */
 function waitedFor(shared: Int32Array, port: MessagePort): Told | null {
@@ -133,7 +139,7 @@ function judged(rows: RowsApart, sheet: Sheet, shared: Int32Array): Told | null 
   const { length } = rows.bars.places;
   const places: number[] = [];
   const found: (readonly Finding[])[] = [];
-  for (let from = nextRun(shared); from < length; from = nextRun(shared)) {
+  for (let from = nextRun(shared, length); from >= 0; from = nextRun(shared, length)) {
     for (let place = from; place < Math.min(from + RUN, length); place += 1) {
       const ofRow = judge(place);
       if (ofRow === undefined) continue;
