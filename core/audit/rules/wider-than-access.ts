@@ -20,8 +20,10 @@ export default defineRule({
   messages: { wide: "the bent bar is {width} across its shorter side, over the opening of {limit}" },
   checkRow(facts, context, report) {
     const { accessWidth } = context.limits;
+    // most workbooks name none, and no shape is resolved for it
+    if (accessWidth === null) return;
     const { shape } = facts;
-    if (accessWidth === null || shape === null) return;
+    if (shape === null) return;
     const width = widthIfOver(shape, accessWidth.value);
     if (width === null) return;
     const values = { width: { mm: width }, limit: { mm: accessWidth.value } };

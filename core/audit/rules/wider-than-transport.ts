@@ -15,6 +15,8 @@ export default defineRule({
   messages: {
     wide: "the bent bar is {width} across its shorter side, over the {limit} that transport takes",
   },
+  // a straight bar is no wider than it is thick
+  ofKind: ({ definition }) => definition?.path !== "A",
   checkRow(facts, context, report) {
     const { transportWidth } = context.limits;
     const { shape } = facts;

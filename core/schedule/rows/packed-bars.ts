@@ -31,12 +31,19 @@ const IN_BLOCK = 32_768;
 export function packBars(bars: readonly BarRow[]): PackedBars | null {
   const numbers = new Map<Block, number>();
   const places = new Uint32Array(bars.length);
+  let last: Block | undefined;
+  let first = 0;
   for (let at = 0; at < bars.length; at += 1) {
     const bar = bars[at];
     if (!(bar instanceof StoredBar)) return null;
-    const number = numbers.get(bar.block) ?? numbers.size;
-    numbers.set(bar.block, number);
-    places[at] = number * IN_BLOCK + bar.place;
+    const { block } = bar;
+    // the bars of a block mostly follow one another
+    if (block !== last) {
+      const number = numbers.get(block) ?? numbers.size;
+      numbers.set(block, number);
+      [last, first] = [block, number * IN_BLOCK];
+    }
+    places[at] = first + bar.place;
   }
   return { blocks: [...numbers.keys()].map(packBlock), places };
 }
