@@ -158,6 +158,11 @@ export class BarFacts extends RowFacts {
     return Number.isNaN(inHand.exact) ? null : inHand.exact;
   }
 
+  get hasExactLength(): boolean {
+    const signs = this.#known();
+    return signs === 0 ? this.exactLength !== null : (signs & Known.Exact) !== 0;
+  }
+
   /** The shortest straight with a bend at both ends; null where there is none or bends overlap. */
   get shortestBetweenBends(): number | null {
     const shortest = this.shape === null ? Infinity : shortestBetweenBends(this.shape);
@@ -204,8 +209,10 @@ export class BarFacts extends RowFacts {
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
   get lengthJudgement(): LengthJudgement {
     const signs = this.#known();
+    if (signs === 0) return this.#lengthJudged();
+    if ((signs & Known.Judged) === 0) return UNJUDGED;
     if ((signs & Known.Fits) !== 0) return FITS;
-    return signs !== 0 && (signs & Known.Judged) === 0 ? UNJUDGED : this.#lengthJudged();
+    return this.sheet.known.judgementOf(this.place, () => this.#lengthJudged());
   }
 
   #lengthJudged(): LengthJudgement {
@@ -245,8 +252,7 @@ export class BarFacts extends RowFacts {
     const { shape } = this;
     const { kind } = this.#lengthJudged();
     let signs: number = Known.Settled | signsOfPath(pathKindOfShape(shape), bendsOfShape(shape));
-    if (shape !== null) signs |= Known.Shaped;
-    else if (this.resolved !== null) signs |= Known.Refused;
+    if (this.resolved instanceof Refusal) signs |= Known.Refused;
     if (this.#limitsNotMet().length > 0) signs |= Known.Broken;
     if (this.exactLength !== null) signs |= Known.Exact;
     if (kind !== "unjudged") signs |= kind === "fits" ? Known.Judged | Known.Fits : Known.Judged;

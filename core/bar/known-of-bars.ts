@@ -1,28 +1,27 @@
 import type { BarPath } from "../shapes/path";
 import { memoryOfThreads } from "../units/memory-of-threads";
+import type { LengthJudgement } from "./length-judgement";
 
 /** What is known of a bar, each in a bit of its own. */
 export enum Known {
   /** all of the others are told */
   Settled = 1,
-  /** its shape is resolved */
-  Shaped = 2,
   /** its shape is refused */
-  Refused = 4,
+  Refused = 2,
   /** some limit of its shape is not met */
-  Broken = 8,
+  Broken = 4,
   /** it has an exact length */
-  Exact = 16,
+  Exact = 8,
   /** the typed length is held against the dimensions */
-  Judged = 32,
+  Judged = 16,
   /** the typed length fits the dimensions */
-  Fits = 64,
+  Fits = 32,
 }
 
 /** where the number of bends begins */
-const BENDS_AT = 128;
+const BENDS_AT = 64;
 /** where the kind of the path begins */
-const PATH_AT = 2048;
+const PATH_AT = 1024;
 /** numbers of bends that stand for more than are kept, and for none that can be told */
 const MANY = 14;
 const NONE = 15;
@@ -45,6 +44,8 @@ export function bendsOf(signs: number): number | null | undefined {
   return bends < MANY ? bends : bends === NONE ? null : undefined;
 }
 
+const MOST_JUDGEMENTS = 20_000;
+
 /** The memory of `KnownOfBars`, as another thread is given it. */
 export interface KnownMemory {
   readonly signs: Uint16Array;
@@ -56,6 +57,9 @@ export interface KnownMemory {
  * that judge one sheet look into the same memory, so that each shape is resolved by one of them.
  */
 export class KnownOfBars {
+  /** of the few bars whose lengths do not fit, by place: what would explain it takes many trials */
+  readonly #judgements = new Map<number, LengthJudgement>();
+
   constructor(readonly memory: KnownMemory) {}
 
   static of(bars: number): KnownOfBars {
@@ -68,6 +72,16 @@ export class KnownOfBars {
   /** The bits of a bar; 0 where nothing was settled yet. */
   signsOf(place: number): number {
     return this.memory.signs[place] ?? 0;
+  }
+
+  /** Of a bar whose length does not fit. */
+  judgementOf(place: number, judge: () => LengthJudgement): LengthJudgement {
+    let judgement = this.#judgements.get(place);
+    if (judgement === undefined) {
+      judgement = judge();
+      if (this.#judgements.size < MOST_JUDGEMENTS) this.#judgements.set(place, judgement);
+    }
+    return judgement;
   }
 
   /** mm, of a bar that is settled; NaN where it has no cut length. */

@@ -36,7 +36,7 @@ export default defineRule({
       return;
     }
     // nothing overlaps where the bar has a length
-    const developed = facts.exactLength === null ? facts.developed : null;
+    const developed = facts.hasExactLength ? null : facts.developed;
     // most bars have both lengths, and then no dimension contradicts another
     if (developed === null && facts.computedLength !== null) return;
     // with a former that is given nothing but geometry is asked

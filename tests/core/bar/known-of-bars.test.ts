@@ -32,8 +32,17 @@ describe("KnownOfBars", () => {
       brokenLimits,
       isShapeRefused,
       lengthJudgement,
+      hasExactLength,
     }: BarFacts) => ({
-      ...{ pathKind, bendCount, computedLength, brokenLimits, isShapeRefused, lengthJudgement },
+      ...{
+        pathKind,
+        bendCount,
+        computedLength,
+        brokenLimits,
+        isShapeRefused,
+        hasExactLength,
+        lengthJudgement,
+      },
     });
     for (const schedule of CORPUS) {
       const standard = heldStandard(schedule.standard);
