@@ -396,6 +396,7 @@ function commonMassFactor(answers: AnswersOfBars): number | null {
 }
 
 const isNearOne = (ratio: number): boolean => Math.abs(ratio - 1) <= NEAR_ONE;
-const hasMassRatio = ({ massRatio }: BarFacts): boolean => massRatio !== null;
+const hasMassRatio = ({ row, massEach }: BarFacts): boolean =>
+  row.mass !== null && row.mass > 0 && massEach !== null && massEach > 0;
 const oddMassRatio = ({ massRatio }: BarFacts): number | null =>
   massRatio === null || isNearOne(massRatio) ? null : massRatio;

@@ -43,10 +43,10 @@ export default defineRule({
   checkRow(facts, context, report) {
     if (facts.sheet.habits.standardMeant !== null) return;
     const { mass } = facts.row;
+    if (mass === null) return;
     if (isOfAnotherTable(facts, perMetreToWeigh(facts))) return;
     const { massRatio, massEach, bar, lengthInForce } = facts;
-    if (mass === null || massRatio === null || massEach === null || bar === null || lengthInForce === null)
-      return;
+    if (massRatio === null || massEach === null || bar === null || lengthInForce === null) return;
     // without a number of bars nothing can be said of the mass of all
     if (facts.count === null && COUNTS.some((field) => facts.has(field))) return;
     const factor = facts.sheet.habits.massFactor ?? 1;
@@ -90,9 +90,11 @@ export default defineRule({
 });
 
 /** A bar type that the standard does not hold may be of another mass: the sheet's own, where its rows agree on it. */
-function isOfAnotherTable({ bar, massRatio }: BarFacts, perMetre: number | null): boolean {
-  if (bar === null || perMetre === null || massRatio === null || perMetre === bar.massPerMetre) return false;
-  return Math.abs((massRatio * bar.massPerMetre) / perMetre - 1) <= ALLOWED;
+function isOfAnotherTable(facts: BarFacts, perMetre: number | null): boolean {
+  const { bar } = facts;
+  if (bar === null || perMetre === null || perMetre === bar.massPerMetre) return false;
+  const { massRatio } = facts;
+  return massRatio !== null && Math.abs((massRatio * bar.massPerMetre) / perMetre - 1) <= ALLOWED;
 }
 
 /**
