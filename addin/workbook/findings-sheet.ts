@@ -45,7 +45,8 @@ export function findingsSheet(
   known?: KnownTonnage,
 ): AddedSheet<PlainValue> {
   const ordered = [...report.findings].sort((a, b) => rank(a) - rank(b));
-  const list = ordered.map(findingRow);
+  const cells = new FindingCells();
+  const list = ordered.map((finding) => cells.row(finding));
   const blockTop = TITLE_ROWS + list.length + 1;
   const block = tonnageBlock(reckoned(report, sheets, known), blockTop, BLOCK_LEFT);
   const left = [...notToldRows(report), ...rowsRead(report)];
@@ -102,24 +103,44 @@ function titleRow(report: AuditReport, block: TonnageBlock, blockTop: number): F
   ];
 }
 
-function findingRow(finding: Finding): FindingsCell[] {
-  const { sheet, cell } = finding;
-  const words = (value: string | null): FindingsCell => ({
-    value: value === null || value.length <= LONGEST_WORDS ? value : `${value.slice(0, LONGEST_WORDS)} ...`,
-    wrap: true,
-    ruled: true,
-  });
-  return [
-    { value: severityWords(finding), flag: finding.severity, ruled: true },
-    words(sheet),
-    cell === null
-      ? { value: "whole sheet", ruled: true }
-      : { value: cell, link: { sheet, cell }, ruled: true },
-    words(finding.message + doubtWords(finding)),
-    words(finding.fix?.label ?? null),
-    words(finding.cite === null ? null : citationText(finding.cite)),
-    words(`${finding.code} ${finding.name}`),
-  ];
+/** Cells of findings; those that many of a long sheet share are made once. */
+class FindingCells {
+  readonly #shared = new Map<unknown, FindingsCell>();
+
+  row(finding: Finding): FindingsCell[] {
+    const { sheet, cell, cite } = finding;
+    const severity = severityWords(finding);
+    return [
+      this.#once(`severity ${severity} ${finding.severity}`, () => ({
+        value: severity,
+        flag: finding.severity,
+        ruled: true,
+      })),
+      this.#once(`sheet ${sheet}`, () => wrapped(sheet)),
+      cell === null
+        ? this.#once("whole", () => ({ value: "whole sheet", ruled: true }))
+        : { value: cell, link: { sheet, cell }, ruled: true },
+      wrapped(finding.message + doubtWords(finding)),
+      wrapped(finding.fix?.label ?? null),
+      this.#once(cite, () => wrapped(cite === null ? null : citationText(cite))),
+      this.#once(`rule ${finding.code} ${finding.name}`, () => wrapped(`${finding.code} ${finding.name}`)),
+    ];
+  }
+
+  #once(key: unknown, make: () => FindingsCell): FindingsCell {
+    let made = this.#shared.get(key);
+    if (made === undefined) {
+      made = make();
+      this.#shared.set(key, made);
+    }
+    return made;
+  }
+}
+
+function wrapped(value: string | null): FindingsCell {
+  const words =
+    value === null || value.length <= LONGEST_WORDS ? value : `${value.slice(0, LONGEST_WORDS)} ...`;
+  return { value: words, wrap: true, ruled: true };
 }
 
 /** What somebody said is not to be told, under the list that it is missing from. */

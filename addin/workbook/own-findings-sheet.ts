@@ -16,7 +16,7 @@ const SEAL_REST = ". As long as no cell of it is changed, the next check writes 
 
 /** The line for one cell of a findings sheet: any change of another cell makes it another. */
 export function sealLine(rows: readonly (readonly { readonly value: Cell }[])[]): string {
-  return SEAL + seal(rows.map((row) => row.map(({ value }) => value))) + SEAL_REST;
+  return SEAL + seal(rows, ({ value }) => value) + SEAL_REST;
 }
 
 /**
@@ -34,20 +34,25 @@ export function findingsSheetState(sheet: Sheet): "untouched" | "edited" | null 
       return null;
     }),
   );
-  return said.length === 1 && said[0] === SEAL + seal(rows) + SEAL_REST ? "untouched" : "edited";
+  return said.length === 1 && said[0] === SEAL + seal(rows, (cell) => cell) + SEAL_REST
+    ? "untouched"
+    : "edited";
 }
 
 /** FNV-1a over every filled cell with its place, but for what stands for a chart. */
-function seal(rows: readonly (readonly Cell[])[]): string {
+function seal<T>(rows: readonly (readonly T[])[], cellOf: (cell: T) => Cell): string {
   let hash = 0x811c9dc5;
   const add = (text: string): void => {
     for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
   };
   rows.forEach((cells, row) => {
-    cells.forEach((cell, column) => {
+    cells.forEach((held, column) => {
+      const cell = cellOf(held);
       if (cell === null || cell === "" || cell === CHART_WORDS) return;
-      const text = isCellError(cell) ? cell.error : String(cell).replaceAll("\r\n", "\n");
-      add(`${row} ${column} ${typeof cell} ${text}\n`);
+      add(`${row} ${column} ${typeof cell} `);
+      // parts of a long text are not put together
+      add(isCellError(cell) ? cell.error : String(cell).replaceAll("\r\n", "\n"));
+      add("\n");
     });
   });
   return (hash >>> 0).toString(16).padStart(8, "0");

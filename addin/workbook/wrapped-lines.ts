@@ -4,6 +4,7 @@
  */
 export function wrappedLines(text: string, width: number): number {
   const room = Math.max(1, Math.floor(width));
+  if (text.length <= room && !text.includes("\n")) return 1;
   let lines = 0;
   for (const line of text.split("\n")) {
     lines += 1;

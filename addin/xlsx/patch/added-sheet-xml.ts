@@ -5,6 +5,7 @@ import { ROW_PX, type StackedBars } from "../../workbook/stacked-bars";
 import { wrappedLines } from "../../workbook/wrapped-lines";
 import { cellXml } from "../xml/cell-xml";
 import { encodeXml } from "../xml/encode-xml";
+import { type PartText, wholeText } from "../xml/encoded-pieces";
 import type { StylePatch } from "./style-patch";
 
 /** Points of a row of the usual height. */
@@ -14,49 +15,69 @@ const HIGHEST_ROW = 409;
 
 /**
  * Text of the sheet's part; its texts stand in its own cells. `name` is the one it got, `arrayMark` the
- * metadata of a dynamic array, `drawing` the attribute that names the part with its chart.
+ * metadata of a dynamic array, `drawing` the attribute that names the part with its chart. The styles of its
+ * cells are made at once, its text when it is asked for.
  */
-export function addedSheetXml(
+export function addedSheetText(
   sheet: AddedSheet,
   name: string,
   styles: StylePatch,
   arrayMark: () => number,
   drawing: string | null,
-): string {
-  const links: string[] = [];
-  const rows = sheet.rows.map((cells, row) =>
-    cells
-      .map((cell, column) => {
-        const address = addressAt(row, column);
-        if (cell.link !== undefined) links.push(linkXml(address, cell.link, name));
-        return addedCell(address, cell, styles, arrayMark);
-      })
-      .join(""),
-  );
-  const behindChart = chartRows(sheet.chart);
-  while (rows.length < behindChart.end) rows.push("");
-  const lines = rows.map((cells, row) => {
-    const isFixed = row >= behindChart.first && row < behindChart.end;
-    const height = isFixed ? ` ht="${ROW_HEIGHT}" customHeight="1"` : heightOf(sheet, row);
-    return `<row r="${row + 1}"${height}>${cells}</row>`;
-  });
+): PartText {
+  let hasFormula = false;
+  for (const cells of sheet.rows)
+    for (const cell of cells) {
+      styleOf(cell, styles);
+      hasFormula ||= cell.formula !== undefined;
+    }
+  const text = { pieces: () => sheetPieces(sheet, name, styles, arrayMark, drawing) };
+  // a formula may have the workbook get metadata, before that is packed
+  return hasFormula ? wholeText(text) : text;
+}
+
+function* sheetPieces(
+  sheet: AddedSheet,
+  name: string,
+  styles: StylePatch,
+  arrayMark: () => number,
+  drawing: string | null,
+): Generator<string> {
   const widths = sheet.widths.map(
     (width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`,
   );
   const frozen = sheet.frozenRows;
   const pane = `<pane ySplit="${frozen}" topLeftCell="A${frozen + 1}" activePane="bottomLeft" state="frozen"/>`;
   const view = `<sheetView workbookViewId="0">${frozen > 0 ? pane : ""}</sheetView>`;
-  return (
-    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+  yield '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
     (sheet.print === undefined ? "" : '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>') +
     `<sheetViews>${view}</sheetViews>` +
-    `${widths.length === 0 ? "" : `<cols>${widths.join("")}</cols>`}<sheetData>${lines.join("")}</sheetData>` +
-    (links.length === 0 ? "" : `<hyperlinks>${links.join("")}</hyperlinks>`) +
+    `${widths.length === 0 ? "" : `<cols>${widths.join("")}</cols>`}<sheetData>`;
+  const behindChart = chartRows(sheet.chart);
+  let hasLinks = false;
+  for (let row = 0; row < Math.max(sheet.rows.length, behindChart.end); row += 1) {
+    const isFixed = row >= behindChart.first && row < behindChart.end;
+    const height = isFixed ? ` ht="${ROW_HEIGHT}" customHeight="1"` : heightOf(sheet, row);
+    let line = `<row r="${row + 1}"${height}>`;
+    for (const [column, cell] of (sheet.rows[row] ?? []).entries()) {
+      hasLinks ||= cell.link !== undefined;
+      line += addedCell(addressAt(row, column), cell, styles, arrayMark);
+    }
+    yield `${line}</row>`;
+  }
+  yield `</sheetData>${hasLinks ? "<hyperlinks>" : ""}`;
+  if (hasLinks) yield* linkPieces(sheet, name);
+  yield (hasLinks ? "</hyperlinks>" : "") +
     (sheet.print === undefined ? "" : printXml(sheet.print)) +
     (drawing === null ? "" : `<drawing ${drawing}/>`) +
-    "</worksheet>"
-  );
+    "</worksheet>";
+}
+
+function* linkPieces({ rows }: AddedSheet, name: string): Generator<string> {
+  for (const [row, cells] of rows.entries())
+    for (const [column, { link }] of cells.entries())
+      if (link !== undefined) yield linkXml(addressAt(row, column), link, name);
 }
 
 /** Rows that a chart lies over have a height of their own, so that it ends where its print area does. */
@@ -67,17 +88,20 @@ function chartRows(chart: StackedBars | undefined): { first: number; end: number
 
 /** Not every program makes a row as high as its wrapped words when it opens a file, so the file says it. */
 function heightOf({ rows, widths }: AddedSheet, row: number): string {
-  const lines = (rows[row] ?? []).map(({ value, wrap }, column) =>
-    wrap === true && typeof value === "string" ? wrappedLines(value, widths[column] ?? 1) : 1,
-  );
-  const most = Math.max(1, ...lines);
+  let most = 1;
+  for (const [column, { value, wrap }] of (rows[row] ?? []).entries())
+    if (wrap === true && typeof value === "string")
+      most = Math.max(most, wrappedLines(value, widths[column] ?? 1));
   return most === 1 ? "" : ` ht="${Math.min(most * ROW_HEIGHT, HIGHEST_ROW)}"`;
 }
 
 function addedCell(address: string, cell: AddedCell, styles: StylePatch, arrayMark: () => number): string {
-  const style = styles.added({ ...cell, link: cell.link !== undefined });
   if (cell.value === null && cell.formula === undefined && cell.ruled !== true) return "";
-  return cellXml({ address, attributes: ` r="${address}" s="${style}"`, arrayMark }, cell);
+  return cellXml({ address, attributes: ` r="${address}" s="${styleOf(cell, styles)}"`, arrayMark }, cell);
+}
+
+function styleOf(cell: AddedCell, styles: StylePatch): number {
+  return styles.added(cell, cell.link !== undefined);
 }
 
 const A4 = 9;

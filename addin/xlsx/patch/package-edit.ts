@@ -1,5 +1,6 @@
 import { type PackageParts, relationshipsPart } from "../read/package-parts";
 import { encodeXml } from "../xml/encode-xml";
+import { type PartText, wholeText } from "../xml/encoded-pieces";
 import { attribute, insertInto, prefixInScope, rootNamespace, rootTag, xmlTags } from "../xml/xml-text";
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -19,7 +20,7 @@ export const SPREADSHEET_KIND = "application/vnd.openxmlformats-officedocument.s
 
 /** Parts of a package that are being changed, added or left out; all others stay as they lie. */
 export class PackageEdit {
-  private readonly texts = new Map<string, string>();
+  private readonly texts = new Map<string, PartText>();
   private readonly removed = new Set<string>();
   private readonly types: { part: string; type: string; extension: string | null }[] = [];
   /** the file is written in the strict dialect of the format */
@@ -33,14 +34,15 @@ export class PackageEdit {
   }
 
   text(part: string): string {
-    return this.texts.get(part) ?? this.parts.text(part);
+    const changed = this.texts.get(part);
+    return changed === undefined ? this.parts.text(part) : wholeText(changed);
   }
 
   has(part: string): boolean {
     return this.texts.has(part) || (!this.removed.has(part) && this.parts.has(part));
   }
 
-  set(part: string, text: string): void {
+  set(part: string, text: PartText): void {
     this.texts.set(part, text);
   }
 
@@ -48,7 +50,7 @@ export class PackageEdit {
    * Adds a part under the first free number, "xl/comments#.xml", and registers its content type. One of
    * which a workbook has but one, "xl/styles.xml", keeps that name where it is free.
    */
-  add(pattern: string, text: string, type: string, extension: string | null = null): string {
+  add(pattern: string, text: PartText, type: string, extension: string | null = null): string {
     let part = pattern.replace("#", "1");
     for (let number = 2; this.has(part); number += 1)
       part = pattern.includes("#")
@@ -115,9 +117,8 @@ export class PackageEdit {
     return prefix === null ? `xmlns:r="${space}" r:id="${id}"` : `${prefix}:id="${id}"`;
   }
 
-  /** Changed and added texts, content types among them. */
   /** All texts that changed, for good: nothing is edited any more, and what was packed can be taken out. */
-  changedTexts(): Map<string, string> {
+  changedTexts(): Map<string, PartText> {
     const types = this.contentTypes();
     if (types !== null) this.texts.set(...types);
     return this.texts;
@@ -158,9 +159,16 @@ export class PackageEdit {
     return [part, insertInto(xml, "Types", lines)];
   }
 
-  /** A new part's text in the dialect of the file. */
-  inDialect(xml: string): string {
+  /** A new part's text in the dialect of the file; no piece of a long one ends within a name. */
+  inDialect(xml: PartText): PartText {
     if (!this.isStrict) return xml;
-    return STRICT_SPACES.reduce((text, [usual, strict]) => text.replaceAll(usual, strict), xml);
+    const strictly = (piece: string): string =>
+      STRICT_SPACES.reduce((text, [usual, strict]) => text.replaceAll(usual, strict), piece);
+    if (typeof xml === "string") return strictly(xml);
+    return {
+      *pieces() {
+        for (const piece of xml.pieces()) yield strictly(piece);
+      },
+    };
   }
 }

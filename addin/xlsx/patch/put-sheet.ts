@@ -8,7 +8,7 @@ import { relationshipsPart } from "../read/package-parts";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { encodeXml } from "../xml/encode-xml";
 import { attribute, findElement, insertInto, rootTag } from "../xml/xml-text";
-import { addedSheetXml } from "./added-sheet-xml";
+import { addedSheetText } from "./added-sheet-xml";
 import { type PackageEdit, SPREADSHEET_KIND } from "./package-edit";
 import { partsOnlyOf } from "./parts-only-of";
 import type { StylePatch } from "./style-patch";
@@ -46,8 +46,7 @@ export function putSheet(
   const part = old?.part ?? edit.add("xl/worksheets/sheet#.xml", "", `${SPREADSHEET_KIND}.worksheet+xml`);
   const { chart } = sheet;
   const drawing = chart === undefined ? null : addDrawing(edit, part, sheet, chart, name);
-  const xml = addedSheetXml(sheet, name, styles, arrayMark, drawing);
-  edit.set(part, edit.inDialect(xml));
+  edit.set(part, edit.inDialect(addedSheetText(sheet, name, styles, arrayMark, drawing)));
   if (old === undefined) register(edit, workbookPart, part, name);
   const index = old === undefined ? held.length : held.indexOf(name);
   if (index >= 0) {

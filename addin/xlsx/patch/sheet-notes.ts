@@ -2,6 +2,7 @@ import { addressAt } from "../../../core/schedule/cell-address";
 import { parseAddress } from "../../workbook/cell-address";
 import type { CellNote } from "../../workbook/sheet-changes";
 import { encodeCellText } from "../xml/encode-xml";
+import { PLACE, withPieces } from "../xml/encoded-pieces";
 import {
   attribute,
   findElement,
@@ -115,28 +116,30 @@ export class SheetNotes {
       author = authorsOf(xml).length;
       xml = insertInto(xml, "authors", `<${prefix}author>${NOTE_AUTHOR}</${prefix}author>`);
     }
-    const words = notes.map(
-      (note) =>
-        `<${prefix}comment ref="${addressAt(note.row, note.column)}" authorId="${author}"><${prefix}text>` +
-        `<${prefix}t xml:space="preserve">${encodeCellText(note.text)}</${prefix}t></${prefix}text></${prefix}comment>`,
-    );
-    xml = insertInto(xml, "commentList", words.join(""));
-    if (this.comments !== null) this.edit.set(this.comments, xml);
-    else this.edit.relate(this.sheetPart, "comments", this.edit.add("xl/comments#.xml", xml, COMMENTS));
+    const words = withPieces(insertInto(xml, "commentList", PLACE), function* () {
+      for (const note of notes)
+        yield `<${prefix}comment ref="${addressAt(note.row, note.column)}" authorId="${author}"><${prefix}text>` +
+          `<${prefix}t xml:space="preserve">${encodeCellText(note.text)}</${prefix}t></${prefix}text></${prefix}comment>`;
+    });
+    if (this.comments !== null) this.edit.set(this.comments, words);
+    else this.edit.relate(this.sheetPart, "comments", this.edit.add("xl/comments#.xml", words, COMMENTS));
   }
 
   private addShapes(notes: readonly CellNote[]): string | null {
     const part = this.drawing;
-    let xml = part === null ? EMPTY_DRAWING : this.edit.text(part);
+    const xml = part === null ? EMPTY_DRAWING : this.edit.text(part);
     const ids = new ShapeIds(xml, this.clustersElsewhere());
-    const shapes = notes.map((note) => noteShape(note, ids.next()));
+    const numbers = notes.map(() => ids.next());
     const hasType = /id=["']_x0000_t202["']/.test(xml);
-    xml = ids.withClusters(insertInto(xml, "xml", (hasType ? "" : SHAPE_TYPE) + shapes.join("")));
+    const about = ids.withClusters(insertInto(xml, "xml", (hasType ? "" : SHAPE_TYPE) + PLACE));
+    const shapes = withPieces(about, function* () {
+      for (const [at, note] of notes.entries()) yield noteShape(note, numbers[at] as number);
+    });
     if (part !== null) {
-      this.edit.set(part, xml);
+      this.edit.set(part, shapes);
       return null;
     }
-    const added = this.edit.add("xl/drawings/vmlDrawing#.vml", xml, DRAWING, "vml");
+    const added = this.edit.add("xl/drawings/vmlDrawing#.vml", shapes, DRAWING, "vml");
     return this.edit.relate(this.sheetPart, "vmlDrawing", added);
   }
 
@@ -169,7 +172,7 @@ class ShapeIds {
     this.at = Math.max(highest, last);
   }
 
-  next(): string {
+  next(): number {
     this.at += 1;
     const cluster = Math.floor(this.at / SHAPES_PER_CLUSTER);
     if (!this.own.includes(cluster)) {
@@ -177,7 +180,7 @@ class ShapeIds {
       this.own.push(free);
       this.at = free * SHAPES_PER_CLUSTER + 1;
     }
-    return `_x0000_s${this.at}`;
+    return this.at;
   }
 
   withClusters(xml: string): string {
@@ -221,13 +224,13 @@ const SHAPE_TYPE =
   '<v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>';
 
 /** A hidden note's box beside its cell, as tall as its words need. */
-function noteShape(note: CellNote, id: string): string {
+function noteShape(note: CellNote, id: number): string {
   const lines = note.text.split("\n").reduce((sum, line) => sum + Math.ceil((line.length + 1) / 42), 0);
   const left = note.column + 1;
   const top = Math.max(0, note.row - 1);
   const bottom = top + Math.max(4, lines + 1);
   return (
-    `<v:shape ${NAMESPACES} id="${id}" type="#_x0000_t202" ` +
+    `<v:shape ${NAMESPACES} id="_x0000_s${id}" type="#_x0000_t202" ` +
     'style="position:absolute;margin-left:60pt;margin-top:2pt;width:220pt;height:60pt;z-index:1;visibility:hidden" ' +
     'fillcolor="#ffffe1" o:insetmode="auto"><v:fill color2="#ffffe1"/><v:shadow on="t" color="black" obscured="t"/>' +
     '<v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"><div style="text-align:left"></div></v:textbox>' +

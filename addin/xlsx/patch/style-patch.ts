@@ -40,7 +40,7 @@ export class StylePatch {
   private readonly flaggedOf = new Map<FlagSeverity, Map<number, number>>();
   private readonly clearedOf = new Map<number, number>();
   private readonly changedOf = new Map<string, number>();
-  private readonly addedOf = new Map<string, number>();
+  private readonly addedOf = new Map<string | number, number>();
   private readonly prefix: string;
   private changed = false;
 
@@ -143,12 +143,20 @@ export class StylePatch {
   }
 
   /** A format for cells of a sheet of ours, in the workbook's usual face. */
-  added(look: AddedLook): number {
-    const { bold, link, wrap, right, ruled, shade, format, flag } = look;
-    const key = [bold, link, wrap, right, ruled, shade, format, flag].join(" ");
+  added(look: Omit<AddedLook, "link">, link = false): number {
+    const { bold, wrap, right, ruled, shade, format, flag } = look;
+    // a number: it is asked for each cell of a long sheet
+    const bits =
+      (bold === true ? 1 : 0) |
+      (link ? 2 : 0) |
+      (wrap === true ? 4 : 0) |
+      (right === true ? 8 : 0) |
+      (ruled === true ? 16 : 0) |
+      (shade === true ? 32 : 0);
+    const key = format === undefined && flag === undefined ? bits : `${bits} ${flag ?? ""} ${format ?? ""}`;
     let style = this.addedOf.get(key);
     if (style === undefined) {
-      style = this.addedAnew(look);
+      style = this.addedAnew({ ...look, link });
       this.addedOf.set(key, style);
     }
     return style;

@@ -4,6 +4,7 @@ import type { Workbook } from "../read/open-workbook";
 import { relationshipsPart } from "../read/package-parts";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { encodeXml } from "../xml/encode-xml";
+import { wholeText } from "../xml/encoded-pieces";
 import { writeNodes, type XmlNode, xmlNodes } from "../xml/xml-nodes";
 import { attribute, decodeXml, withAttribute } from "../xml/xml-text";
 import { ZipWriter } from "../zip/write-zip";
@@ -80,7 +81,7 @@ function written({ parts }: Workbook, edit: PackageEdit): Uint8Array {
   for (const [name, entry] of parts.archive.entries) {
     if (!texts.has(name) && !removed.has(name)) zip.copy(entry);
   }
-  for (const [name, text] of texts) zip.add(name, new TextEncoder().encode(text));
+  for (const [name, text] of texts) zip.add(name, new TextEncoder().encode(wholeText(text)));
   return zip.finish(parts.archive.entries.keys());
 }
 
