@@ -6,8 +6,11 @@ import { findingsSheet, type KnownTonnage, rank } from "../workbook/findings-she
 import { findingsSheetState, hasFindingsName } from "../workbook/own-findings-sheet";
 import { rowNote } from "../workbook/row-note";
 import type { CellNote, FlagBand, SheetChanges } from "../workbook/sheet-changes";
+import { beginSheet } from "../xlsx/patch/begun-sheet";
 import { patchInPieces } from "../xlsx/patch/patch-workbook";
+import type { RowsApart, RowsTask } from "../xlsx/patch/rows-apart";
 import type { Workbook } from "../xlsx/read/open-workbook";
+import type { SheetReading } from "../xlsx/read/read-sheet";
 import { xmlTags } from "../xlsx/xml/xml-text";
 import type { ZipHost } from "../xlsx/zip/write-zip";
 
@@ -34,6 +37,7 @@ export function annotatedCopy(
     known,
     names,
     onCellsRead,
+    beginRows,
   }: {
     host?: ZipHost;
     known?: KnownTonnage;
@@ -41,6 +45,8 @@ export function annotatedCopy(
     names?: ReadonlyMap<string, string>;
     /** told before the copy is made, when no cell of the sheets is asked for any more */
     onCellsRead?: () => void;
+    /** starts another thread that rewrites a sheet while this one makes the rest */
+    beginRows?: (task: RowsTask) => RowsApart | null;
   } = {},
 ): AnnotatedCopy {
   const earlier = earlierFindings(workbook, sheets);
@@ -56,6 +62,7 @@ export function annotatedCopy(
     const clear = workbook.hasFlags(listing);
     if (marks.flags.length > 0 || clear) changes.set(audited.sheet, { ...marks, clear });
   }
+  const begun = beginRows === undefined ? null : beginOnly(workbook, changes, sheets, beginRows);
   const replaces = [...earlier].find(([, isOurs]) => isOurs)?.[0];
   const added = { ...findingsSheet(report, sheets, known), ...(replaces !== undefined && { replaces }) };
   onCellsRead?.();
@@ -64,9 +71,23 @@ export function annotatedCopy(
       workbook,
       { sheets: changes, added: [added], ...(names !== undefined && { names }) },
       host,
+      begun,
     ),
     kept: [...earlier].filter(([, isOurs]) => !isOurs).map(([name]) => name),
   };
+}
+
+/** The one sheet that is marked, as another thread begins with it; null where there are more, or none begins. */
+function beginOnly(
+  workbook: Workbook,
+  changes: ReadonlyMap<string, SheetChanges>,
+  sheets: readonly Sheet[],
+  beginRows: (task: RowsTask) => RowsApart | null,
+) {
+  const [name] = changes.keys();
+  // a sheet of a job is spread over what was read
+  const { styleAt } = (sheets.find((one) => one.name === name) ?? {}) as Partial<SheetReading>;
+  return styleAt === undefined ? null : beginSheet(workbook, changes, styleAt, beginRows);
 }
 
 /** Findings sheets by name; true where nothing but us has written on it, so that it can be written anew. */

@@ -68,6 +68,7 @@ export const check: Command = {
     if (out !== null && book.workbook !== null) {
       const { pieces, kept } = markedCopy(book.workbook, checked, out, {
         keepsSettings: (question.columns ?? []).length > 0,
+        there: book.there,
         // an explanation quotes cells, and is printed after the copy
         onCellsRead: () => void (given.flag("explain") || book.letGo()),
       });

@@ -6,6 +6,7 @@ import { check } from "./check";
 import type { Command, ExitCode } from "./command";
 import { compare } from "./compare";
 import { completion } from "./completion";
+import { isCopyThread, serveCopy } from "./copy-thread";
 import { cutplan } from "./cutplan";
 import { demo } from "./demo";
 import { heats } from "./heats";
@@ -42,6 +43,7 @@ const COMMANDS: readonly Command[] = [
 const streams = new ProcessStreams();
 if (isMainThread) process.exitCode = ended(await run(process.argv.slice(2)));
 else if (isRowsThread()) serveRows();
+else if (isCopyThread()) serveCopy();
 else serveBooks();
 
 /** A reader that has left has what it wanted; any other result that could not be written is an error. */

@@ -5,8 +5,10 @@ import { SETTING_NAMES } from "../workbook/setting-names";
 import { settingPieces } from "../workbook/setting-pieces";
 import type { Workbook } from "../xlsx/read/open-workbook";
 import { type AnnotatedCopy, annotatedCopy } from "./annotated-copy";
+import { copyThread } from "./copy-thread";
 import { nativeDeflater } from "./native-deflater";
 import { pieceSpool } from "./piece-spool";
+import type { FileThere } from "./unpacking-thread";
 
 /**
  * The copy of a checked workbook with its findings marked, to be written to `out`, and what is to be said of it;
@@ -19,11 +21,18 @@ export function markedCopy(
   {
     keepsSettings = false,
     onCellsRead,
-  }: { readonly keepsSettings?: boolean; readonly onCellsRead?: () => void } = {},
+    there = null,
+  }: {
+    readonly keepsSettings?: boolean;
+    readonly onCellsRead?: () => void;
+    /** the workbook's file, where another thread may read it again */
+    readonly there?: FileThere | null;
+  } = {},
 ): AnnotatedCopy {
   const { pieces, kept } = annotatedCopy(workbook, checked.report, checked.all, {
     host: { newDeflater: nativeDeflater, newStore: () => pieceSpool(out) },
     known: checked,
+    ...(there !== null && { beginRows: copyThread(there, out) }),
     ...(onCellsRead !== undefined && { onCellsRead }),
     ...(keepsSettings && { names: settingNames(checked.settings) }),
   });

@@ -1,15 +1,16 @@
-import { closeSync, fstatSync, openSync, readFileSync, readSync, statSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { basename, extname } from "node:path";
 import type { Book } from "../../core/jobs";
 import { openWorkbook, type Workbook } from "../xlsx/read/open-workbook";
 import { readCsv, refuseTooLong } from "../xlsx/read/read-csv";
 import type { SheetReading } from "../xlsx/read/read-sheet";
 import { workbookSetting } from "../xlsx/read/workbook-setting";
-import { UnreadableWorkbook } from "../xlsx/unreadable-workbook";
 import { BytesAgain } from "./bytes-again";
 import { InputRefused } from "./input-refused";
 import { nativeZip, nativeZipOf } from "./native-zip";
+import { readingOf, readPart } from "./read-part";
 import { tidySooner } from "./tidy-sooner";
+import type { FileThere } from "./unpacking-thread";
 
 /** Bytes of a packed sheet from which memory is worth reading its file twice. */
 const LARGE = 16 * 1024 * 1024;
@@ -18,6 +19,8 @@ const LARGE = 16 * 1024 * 1024;
 export interface BookFile extends Book {
   /** null for a .csv */
   readonly workbook: Workbook | null;
+  /** null where it cannot be read again */
+  readonly there: FileThere | null;
   /** Gives back the memory of the cells that were read: nothing but a copy is made of the book any more. */
   letGo(): void;
 }
@@ -44,17 +47,27 @@ export function openBookOf(path: string, bytes: Uint8Array, isThere = false): Bo
   if (isText && !isZip) {
     const sheet = readCsv(bytes, name.replace(/\.[^.]*$/, ""));
     const sheets = [{ name: sheet.name, visibility: "visible" as const }];
-    return { name, workbook: null, sheets, read: () => sheet, setting: () => null, letGo: () => undefined };
+    return {
+      name,
+      workbook: null,
+      there: null,
+      sheets,
+      read: () => sheet,
+      setting: () => null,
+      letGo: () => undefined,
+    };
   }
   tidySooner(bytes.length);
   const file = new BytesAgain(bytes, { read: (start, end) => readPart(path, start, end) }, path);
-  const native = isThere ? nativeZipOf({ path, length: bytes.length }) : nativeZip;
+  const there = isThere ? { path, length: bytes.length } : null;
+  const native = there === null ? nativeZip : nativeZipOf(there);
   const workbook = openWorkbook(file, undefined, native);
   const given: SheetReading[] = [];
   const { entries } = workbook.parts.archive;
   return {
     name,
     workbook,
+    there,
     sheets: workbook.sheets,
     read: (sheet) => {
       const reading = workbook.read(sheet);
@@ -72,40 +85,10 @@ export function openBookOf(path: string, bytes: Uint8Array, isThere = false): Bo
 }
 
 function readBytes(path: string, isText: boolean): Uint8Array {
-  return read(path, () => {
+  return readingOf(path, () => {
     const stat = statSync(path);
     if (stat.isDirectory()) throw new InputRefused(`${path} is a folder: name a .xlsx or .csv file`);
     if (isText) refuseTooLong(stat.size, basename(path));
     return readFileSync(path);
   });
-}
-
-/** Bytes of a file from `start` on, fewer where it ends before `end`, and how many it holds in all. */
-function readPart(path: string, start: number, end: number) {
-  return read(path, () => {
-    const file = openSync(path, "r");
-    try {
-      const bytes = new Uint8Array(end - start);
-      for (let at = 0; at < bytes.length; ) {
-        const count = readSync(file, bytes, at, bytes.length - at, start + at);
-        if (count === 0) break;
-        at += count;
-      }
-      return { length: fstatSync(file).size, bytes };
-    } finally {
-      closeSync(file);
-    }
-  });
-}
-
-function read<T>(path: string, reading: () => T): T {
-  try {
-    return reading();
-  } catch (error) {
-    if (error instanceof InputRefused || error instanceof UnreadableWorkbook) throw error;
-    const code = (error as NodeJS.ErrnoException).code;
-    throw new InputRefused(
-      code === "ENOENT" ? `there is no file ${path}` : `${path} cannot be read (${code})`,
-    );
-  }
 }

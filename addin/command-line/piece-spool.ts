@@ -48,8 +48,8 @@ export function pieceSpool(out: string, inMemory = IN_MEMORY): PieceStore {
   };
 }
 
-/** Null where none can be had: the pieces stay in memory then, and writing the copy says what is wrong. */
-function openNameless(folder: string): number | null {
+/** A file beside the copy that has no name. Null where none can be had: the pieces stay in memory then, and writing the copy says what is wrong. */
+export function openNameless(folder: string): number | null {
   const path = partName(folder);
   try {
     const file = openSync(path, "wx+", 0o600);
@@ -70,7 +70,8 @@ function write(file: number, piece: Uint8Array, out: string): void {
   }
 }
 
-function* readBack(file: number, size: number): Generator<Uint8Array> {
+/** The first `size` bytes of a file, piece by piece; each stands until the next. */
+export function* readBack(file: number, size: number): Generator<Uint8Array> {
   const room = new Uint8Array(Math.min(STEP, size));
   for (let at = 0; at < size; ) {
     const read = readSync(file, room, 0, Math.min(room.length, size - at), at);

@@ -10,8 +10,8 @@ import type { StylePatch } from "./style-patch";
 
 interface RowPlan {
   flag: FlagBand | null;
-  readonly writes: Map<number, CellWrite>;
-  readonly looks: Map<number, LookChange>;
+  writes: ReadonlyMap<number, CellWrite>;
+  looks: ReadonlyMap<number, LookChange>;
   line: LineChange | null;
 }
 
@@ -39,8 +39,14 @@ export class RowPatch {
     private readonly arrayMark: () => number,
   ) {
     for (const flag of changes.flags ?? []) this.plan(flag.row).flag ??= flag;
-    for (const write of changes.writes ?? []) this.plan(write.row).writes.set(write.column, write);
-    for (const { row, column, change } of changes.looks ?? []) this.plan(row).looks.set(column, change);
+    for (const write of changes.writes ?? []) {
+      const plan = this.plan(write.row);
+      plan.writes = withOne(plan.writes, write.column, write);
+    }
+    for (const { row, column, change } of changes.looks ?? []) {
+      const plan = this.plan(row);
+      plan.looks = withOne(plan.looks, column, change);
+    }
     for (const [row, line] of changes.rows ?? []) this.plan(row).line = line;
     this.order = [...this.plans.keys()].sort((a, b) => a - b);
     this.stale = new Set((changes.stale ?? []).map(({ row, column }) => `${row} ${column}`));
@@ -212,11 +218,19 @@ export class RowPatch {
   private plan(row: number): RowPlan {
     let plan = this.plans.get(row);
     if (plan === undefined) {
-      plan = { flag: null, writes: new Map(), looks: new Map(), line: null };
+      plan = { flag: null, writes: NOTHING, looks: NOTHING, line: null };
       this.plans.set(row, plan);
     }
     return plan;
   }
+}
+
+/** What most rows share that are only coloured. */
+const NOTHING: ReadonlyMap<number, never> = new Map<number, never>();
+
+function withOne<T>(held: ReadonlyMap<number, T>, column: number, one: T): ReadonlyMap<number, T> {
+  const more = (held as unknown) === NOTHING ? new Map<number, T>() : (held as Map<number, T>);
+  return more.set(column, one);
 }
 
 /** The wanted cells of one row, met in column order: those the file has and those it lacks. */

@@ -2,17 +2,16 @@ import type { AddedSheet } from "../../workbook/added-sheet";
 import type { SheetChanges } from "../../workbook/sheet-changes";
 import { withDefinedNames } from "../read/defined-names";
 import type { Workbook } from "../read/open-workbook";
-import type { SheetLayout } from "../read/read-sheet";
-import { sheetPieces } from "../read/sheet-pieces";
 import { UnreadableWorkbook } from "../unreadable-workbook";
 import { DYNAMIC_ARRAY_METADATA } from "../write/new-workbook";
 import { encodedPieces } from "../xml/encoded-pieces";
 import { joined } from "../xml/plain-bytes";
 import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 import { type ZipHost, ZipWriter } from "../zip/write-zip";
+import type { BegunSheet } from "./begun-sheet";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
-import { patchedRows } from "./patched-rows";
+import { columnStyles, patchedSheet } from "./patched-sheet";
 import { putSheet } from "./put-sheet";
 import { changedFrame } from "./sheet-frame";
 import { SheetNotes } from "./sheet-notes";
@@ -47,17 +46,18 @@ export function patchInPieces(
   workbook: Workbook,
   changes: WorkbookChanges,
   host?: ZipHost,
+  /** a sheet of them that another thread rewrites already */
+  begun: BegunSheet | null = null,
 ): Iterable<Uint8Array> {
-  const { parts, workbookPart } = workbook;
+  const { parts, workbookPart, stylesPart } = workbook;
   const edit = new PackageEdit(parts, workbookPart);
-  const styles = new StylePatch(
-    workbook.stylesPart === null ? PLAIN_STYLES : parts.text(workbook.stylesPart),
-  );
+  const styles = begun?.styles ?? new StylePatch(stylesPart === null ? PLAIN_STYLES : parts.text(stylesPart));
   const zip = new ZipWriter({ checkSum: parts.archive.native?.crc32, ...host });
   const arrayMark = dynamicArrayMark(edit, workbookPart);
   let wroteValues = false;
   let removedFormula = false;
   const rewritten = new Set<string>();
+  let takeBegun: (() => void) | null = null;
   for (const [name, change] of changes.sheets ?? []) {
     const listing = workbook.sheet(name);
     if (listing === undefined) throw new UnreadableWorkbook(`the workbook has no sheet "${name}"`);
@@ -72,7 +72,15 @@ export function patchInPieces(
         ? layout.tail
         : withDrawing(layout.tail, root.prefix, edit.relationshipAttribute([root.attributes], drawing));
     rewritten.add(listing.part);
-    zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, { head: layout.head, tail }));
+    const rewrite = (): void =>
+      zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, { head: layout.head, tail }));
+    if (begun?.sheet !== name) rewrite();
+    else
+      takeBegun = () => {
+        const packed = begun.finish(tail);
+        if (packed === null) rewrite();
+        else zip.addPacked(listing.part, packed);
+      };
     wroteValues ||= patch.wroteValues;
     removedFormula ||= patch.removedFormula;
   }
@@ -86,7 +94,7 @@ export function patchInPieces(
   if (wroteValues && changes.keepsResults !== true)
     edit.set(workbookPart, withFullCalculation(edit.text(workbookPart)));
   if (removedFormula) dropCalculationChain(edit, workbookPart);
-  if (styles.isChanged) putStyles(edit, workbook, styles);
+  if (styles.isChanged && begun === null) putStyles(edit, workbook, styles);
   const texts = edit.changedTexts();
   const removed = edit.removedParts();
   for (const [name, entry] of parts.archive.entries) {
@@ -97,46 +105,16 @@ export function patchInPieces(
     // notes and findings of a long sheet are large: each goes once it is packed
     texts.delete(name);
   }
+  if (begun !== null && stylesPart !== null) {
+    takeBegun?.();
+    if (styles.isChanged) zip.add(stylesPart, encodedPieces(styles.text()));
+  }
   return zip.finishInPieces(parts.archive.entries.keys());
 }
 
 function holdsFormula({ parts, sheet }: Workbook, name: string): boolean {
   const listing = sheet(name);
   return listing !== undefined && /<(?:[\w.-]+:)?f[\s>]/.test(parts.text(listing.part));
-}
-
-/** Style of a column that has no cell in a row. */
-function columnStyles(head: string): (column: number) => number {
-  const spans = [...xmlTags(head)]
-    .filter((tag) => tag.name === "col" && tag.kind !== "close")
-    .map((tag) => ({
-      first: Number(attribute(tag.attributes, "min") ?? 1) - 1,
-      last: Number(attribute(tag.attributes, "max") ?? 1) - 1,
-      style: Number(attribute(tag.attributes, "style") ?? 0),
-    }));
-  return (column) => spans.find((span) => column >= span.first && column <= span.last)?.style ?? 0;
-}
-
-function* patchedSheet(
-  pieces: Iterable<Uint8Array>,
-  patch: RowPatch,
-  { head, tail }: SheetLayout,
-): Generator<Uint8Array> {
-  const encoder = new TextEncoder();
-  for (const piece of sheetPieces(pieces)) {
-    if (piece.kind === "rows") yield* patchedRows(piece.bytes, piece.prefix, patch);
-    else if (piece.kind === "head") yield encoder.encode(openedHead(head));
-    else yield encoder.encode(patch.remaining(piece.prefix) + closedTail(tail, piece.prefix));
-  }
-}
-
-/** `<sheetData/>` of an empty sheet is opened, so that rows can follow. */
-function openedHead(head: string): string {
-  return head.endsWith("/>") ? `${head.slice(0, -2).trimEnd()}>` : head;
-}
-
-function closedTail(tail: string, prefix: string): string {
-  return tail.startsWith(`</${prefix}sheetData`) ? tail : `</${prefix}sheetData>${tail}`;
 }
 
 /** Elements that stand behind `legacyDrawing` in a worksheet (ECMA-376-1:2016, 18.3.1.99, from memory). */

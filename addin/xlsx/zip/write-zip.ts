@@ -26,16 +26,20 @@ export interface ZipHost {
 /** New bytes of a part: whole, or piece by piece so that a large sheet never stands in memory at once. */
 export type PartContent = Uint8Array | Iterable<Uint8Array>;
 
-interface Written {
-  readonly name: Uint8Array;
-  readonly method: number;
+/** A part that was packed. */
+export interface Packed {
   readonly crc: number;
-  readonly time: number;
-  readonly date: number;
-  readonly flags: number;
   readonly size: number;
   readonly compressed: Iterable<Uint8Array>;
   readonly compressedSize: number;
+}
+
+interface Written extends Packed {
+  readonly name: Uint8Array;
+  readonly method: number;
+  readonly time: number;
+  readonly date: number;
+  readonly flags: number;
 }
 
 const UTF8_NAME = 0x0800;
@@ -67,7 +71,11 @@ export class ZipWriter {
   }
 
   add(name: string, content: PartContent): void {
-    const packed = packPieces(content instanceof Uint8Array ? [content] : content, this.host);
+    this.addPacked(name, packPieces(content instanceof Uint8Array ? [content] : content, this.host));
+  }
+
+  /** Takes over what was packed elsewhere. */
+  addPacked(name: string, packed: Packed): void {
     this.written.set(name, {
       name: new TextEncoder().encode(name),
       method: 8,
@@ -146,7 +154,8 @@ function writeFields(view: DataView, at: number, part: Written): number {
   return at + 24;
 }
 
-function packPieces(content: Iterable<Uint8Array>, host: ZipHost) {
+/** Packs a part's bytes; they are gone through once. */
+export function packPieces(content: Iterable<Uint8Array>, host: ZipHost): Packed {
   const { newDeflater = plainDeflater, checkSum = crc32, newStore = inMemory } = host;
   const deflater = newDeflater();
   const store = newStore();
