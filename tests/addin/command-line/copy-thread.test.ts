@@ -17,7 +17,7 @@ import { heldStandard } from "../../_support/held-standard";
 
 const HEADS = ["Member", "Mark", "Size", "Shape", "A", "B", "Total no.", "Length mm", "Former"];
 // every seventh former is below what BS 8666 Table 2 asks of 16 mm; some rows end before it, others are styled
-const ROWS = Array.from({ length: 2000 }, (_, at) => [
+const ROWS = Array.from({ length: 200 }, (_, at) => [
   ...[`B${at >> 5}`, `${at + 1}`, "H16", "11", 600 + (at % 40) * 5],
   ...[500, 10, 1050 + (at % 40) * 5],
   ...(at % 7 === 0 ? [50] : at % 3 === 0 ? [] : [64]),

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { encodedPieces } from "../../../../addin/xlsx/xml/encoded-pieces";
+import { encodedPieces, PLACE, wholeText, withPieces } from "../../../../addin/xlsx/xml/encoded-pieces";
 
 test.each([
   ["nothing", "", 3],
@@ -12,4 +12,19 @@ test.each([
   const pieces = [...encodedPieces(text, step)];
   expect(Buffer.concat(pieces)).toEqual(Buffer.from(new TextEncoder().encode(text)));
   expect(pieces.every((piece) => piece.length > 0 && piece.length <= (step + 1) * 4)).toBe(true);
+});
+
+describe("withPieces", () => {
+  const long = withPieces(`<a>${PLACE}</a>`, () => ["é", "", "x".repeat(10), "𝄞"]);
+  const whole = `<a>é${"x".repeat(10)}𝄞</a>`;
+
+  it.each([1, 4, 1000])("should be packed as the whole text is, %s characters at a time", (step) => {
+    expect(wholeText(long)).toBe(whole);
+    const bytes = Buffer.concat([...encodedPieces(long, step)]);
+    expect(bytes.equals(Buffer.from(whole))).toBe(true);
+  });
+
+  it("should put its pieces behind what a damaged file has in their place", () => {
+    expect(wholeText(withPieces(`<a>${PLACE}<b/>${PLACE}</a>`, () => ["x"]))).toBe(`<a>${PLACE}<b/>x</a>`);
+  });
 });
