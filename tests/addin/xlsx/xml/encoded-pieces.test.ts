@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { encodedPieces, PLACE, wholeText, withPieces } from "../../../../addin/xlsx/xml/encoded-pieces";
 
 test.each([
