@@ -33,16 +33,16 @@ function isBlankRow(row: readonly unknown[]): boolean {
 }
 
 function filledRows(rows: readonly (readonly unknown[])[], end: number): Block {
-  const block: (readonly Cell[])[] = [];
-  for (let row = 0; row < end; row += 1) block.push(rowOf(rows[row]!));
+  const blank: readonly Cell[] = rows[0]?.map(() => null) ?? [];
+  const block = new Array<readonly Cell[]>(end).fill(blank);
+  const filled = end === rows.length ? lastFilled(rows, 0) : end;
+  for (let row = 0; row < filled; row += 1) block[row] = rowOf(rows[row]!, blank);
   return block;
 }
 
-const BLANK_ROW: readonly Cell[] = [null];
-
-/** Blank rows of one column share one row, plain ones are kept. */
-function rowOf(row: readonly unknown[]): readonly Cell[] {
-  if (row.length === 1 && (row[0] === "" || row[0] === null)) return BLANK_ROW;
+/** Blank rows share one row, plain ones are kept. */
+function rowOf(row: readonly unknown[], blank: readonly Cell[]): readonly Cell[] {
+  if (row.length === blank.length && isBlankRow(row)) return blank;
   return row.every(isPlain) ? row : row.map(cellOf);
 }
 

@@ -7,9 +7,17 @@ export function contentKey(name: string, place: string, blocks: readonly (Block 
   digest.add(`${name}\u0001${place}`);
   for (const block of blocks) {
     digest.add(block === undefined ? "\u0002-" : `\u0002${block.length}x${block[0]?.length ?? 0}`);
-    for (const row of block ?? []) for (const cell of row) digest.add(cellText(cell));
+    const end = endOfRows(block);
+    for (let row = 0; row < end; row += 1) for (const cell of block?.[row] ?? []) digest.add(cellText(cell));
   }
   return `${name} ${digest.text()}`;
+}
+
+/** Rows that need a look: the blank rows below a column share one row, which says all of them. */
+function endOfRows(block: Block | undefined): number {
+  let end = block?.length ?? 0;
+  while (end > 1 && block![end - 2] === block![end - 1]) end -= 1;
+  return end;
 }
 
 /** A number and a text of the same digits differ. */

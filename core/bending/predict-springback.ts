@@ -26,11 +26,7 @@ export function predictSpringback(
   bentTo: number,
   prior: CalibrationPrior = CALIBRATION_PRIOR.value,
 ): SpringbackPrediction {
-  // a group without trials stands at the shop's mean: its own two coefficients have no place in the fit
-  const count = fit.groups.length;
-  const full = designRow(bentTo, group.mechanics, group.index ?? 0, count, prior);
-  const row =
-    group.index === null ? { places: full.places.slice(0, 3), values: full.values.slice(0, 3) } : full;
+  const { full, row } = rowsOf(fit, group, bentTo, prior);
   const springback = dot(row, fit.coefficients);
   let variance = quadratic(row, fit.covariance);
   if (group.index === null) {
@@ -54,11 +50,21 @@ export function bendFor(
   let bentTo = wanted;
   // springback changes by a tenth of a degree a degree at most, so each round wins a digit
   for (let round = 0; round < 12; round += 1) {
-    bentTo = wanted + predictSpringback(fit, group, bentTo, prior).springback;
+    bentTo = wanted + dot(rowsOf(fit, group, bentTo, prior).row, fit.coefficients);
   }
   return bentTo;
 }
 
+/** A group without trials stands at the shop's mean: its own two coefficients have no place in the fit. */
+function rowsOf(fit: TrialFit, group: AskedGroup, bentTo: number, prior: CalibrationPrior) {
+  const full = designRow(bentTo, group.mechanics, group.index ?? 0, fit.groups.length, prior);
+  const row =
+    group.index === null ? { places: full.places.slice(0, 3), values: full.values.slice(0, 3) } : full;
+  return { full, row };
+}
+
 export function nearestDistance(tried: readonly number[], angle: number): number {
-  return Math.min(...tried.map((one) => Math.abs(one - angle)));
+  let least = Infinity;
+  for (const one of tried) least = Math.min(least, Math.abs(one - angle));
+  return least;
 }

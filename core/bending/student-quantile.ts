@@ -6,6 +6,16 @@
  * studentQuantile(0.95, 6); // 1.943
  */
 export function studentQuantile(share: number, freedom: number): number {
+  // every bar that is asked of one fit has the same
+  if (share !== last.share || freedom !== last.freedom) {
+    last = { share, freedom, value: bisected(share, freedom) };
+  }
+  return last.value;
+}
+
+let last = { share: Number.NaN, freedom: Number.NaN, value: Number.NaN };
+
+function bisected(share: number, freedom: number): number {
   let low = 0;
   let high = 1;
   while (studentShare(high, freedom) < share) high *= 2;

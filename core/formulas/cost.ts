@@ -86,13 +86,12 @@ export const COST: WorksheetFunction = {
     const { bars, errors } = readBars(columns, standard);
     if (bars.length === 0 && errors.size === 0) return [[null]];
     const priced = priceBars(bars, read);
-    const named = new Set([...priced.pours.map(({ pour }) => pour), ...errors.keys()]);
+    const lines = new Map(priced.pours.map((line) => [line.pour, line]));
+    const named = new Set([...lines.keys(), ...errors.keys()]);
     const firstError = [...errors.values()][0] ?? null;
     return [
       HEADER,
-      ...[...named].map((pour) =>
-        rowOf(pour, priced.pours.find((line) => line.pour === pour) ?? null, errors.get(pour) ?? null),
-      ),
+      ...[...named].map((pour) => rowOf(pour, lines.get(pour) ?? null, errors.get(pour) ?? null)),
       rowOf("total", priced.total, firstError),
     ];
   },
@@ -107,7 +106,8 @@ function readBars(
 ): { bars: PricedBars[]; errors: Map<string, CellError> } {
   const bars: PricedBars[] = [];
   const errors = new Map<string, CellError>();
-  for (let row = headerRows(masses); row <= lastRow([sizes, masses]); row += 1) {
+  const last = lastRow([sizes, masses]);
+  for (let row = headerRows(masses); row <= last; row += 1) {
     const [sizeCell, massCell, pourCell] = [sizes, masses, pours].map((block) => cellInRow(block, row)) as [
       Cell,
       Cell,

@@ -1,23 +1,36 @@
 import { readDefaultStandardBy } from "../../addin/functions/default-standard";
-import { developed } from "../../addin/functions/functions";
+import * as functions from "../../addin/functions/functions";
+import { readOwnBy } from "../../addin/functions/own-known";
+import { ownOfSheets } from "../../core/own/index";
+import { sheetFromRows } from "../../core/schedule/sheet";
 import type { FakeExcel } from "../_support/office-host/fake-excel";
+import { type Argument, FILLED, TIMED_CALLS } from "./excel-functions.data";
 
-const FILLED = 10_000;
 const { fakeExcel } = window as unknown as { readonly fakeExcel: FakeExcel };
 const at = { begun: 0, done: 0 };
 
 readDefaultStandardBy(async () => null);
-CustomFunctions.associate("DEVELOPED", async (...given: Parameters<typeof developed>) => {
-  at.begun = performance.now();
-  const answer = await developed(...given);
-  at.done = performance.now();
-  return answer;
-});
+// an invented project's laps
+const LAPS = [["size", "lap"], ...[8, 10, 12, 16, 20, 25].map((size) => [size, 50 * size])];
+const own = ownOfSheets([sheetFromRows("Standard", LAPS)]) ?? undefined;
+readOwnBy(async () => own);
 
-/** One call of two columns of which 10,000 rows are filled: ms by whose they are. */
-async function callInStages(rows: number, firstLeg: number): Promise<Record<string, number>> {
-  const column = (value: string) => Array.from({ length: rows }, (_, row) => [row < FILLED ? value : ""]);
-  const [shapes, sizes] = [column(`${firstLeg} +90 1200`), column("H16")];
+for (const [name, code] of Object.entries(functions)) {
+  const call = code as (...given: unknown[]) => Promise<unknown[][]>;
+  CustomFunctions.associate(name.toUpperCase(), async (...given: unknown[]) => {
+    at.begun = performance.now();
+    try {
+      return await call(...given);
+    } finally {
+      at.done = performance.now();
+    }
+  });
+}
+
+/** One call of a function: its columns are so many rows, of which 10,000 are filled. ms by whose they are. */
+async function callInStages(place: number, rows: number, call: number): Promise<Record<string, number>> {
+  const { id, given, answers } = TIMED_CALLS[place]!;
+  const handed = given.map((argument) => handedOver(argument, rows, call));
   const { bridge } = fakeExcel;
   const receive = bridge.onMessageFromHost?.bind(bridge);
   let arrived = 0;
@@ -26,25 +39,27 @@ async function callInStages(rows: number, firstLeg: number): Promise<Record<stri
     receive?.(text);
   };
   const began = performance.now();
-  const one = (value: unknown) => [[value]];
-  const answer = await fakeExcel.functions.call(
-    "DEVELOPED",
-    shapes,
-    sizes,
-    null,
-    one("BS8666:2005"),
-    one(64),
-    null,
-  );
+  const answer = await fakeExcel.functions.call(id, ...handed);
   const ended = performance.now();
   Object.assign(bridge, { onMessageFromHost: receive });
-  if (!answer.ok || (answer.value as unknown[]).length !== FILLED) throw new Error(String(answer.value));
+  const block = answer.value as unknown[][];
+  if (!answer.ok || (answers !== undefined && block.length !== answers))
+    throw new Error(`${id}: ${answer.ok ? `${block.length} rows` : String(answer.value)}`);
   return {
     "the host's writing of the message, ms": arrived - began,
     "Office.js's reading of it, ms": at.begun - arrived,
     "the add-in's own, ms": at.done - at.begun,
     "Office.js's wait and answer, ms": ended - at.done,
   };
+}
+
+function handedOver(argument: Argument, rows: number, call: number): unknown[][] | null {
+  if (argument === null) return null;
+  if (typeof argument !== "object") return [[argument]];
+  if ("table" in argument) return argument.table.map((row) => [...row]);
+  const rowOf = "column" in argument ? (row: number) => [argument.column(row, call)] : argument.columns;
+  const blank = () => rowOf(0, call).map(() => "");
+  return Array.from({ length: rows }, (_, row) => (row < FILLED ? [...rowOf(row, call)] : blank()));
 }
 
 Object.assign(window, { callInStages });

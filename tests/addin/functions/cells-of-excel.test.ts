@@ -20,3 +20,35 @@ test("should leave ranges of unequal height unequal, so that they are refused", 
   const [shapes, sizes] = blocksOf([column(3, "11"), column(3, "H16", 20)]);
   expect([shapes?.length, sizes?.length]).toEqual([WHOLE_COLUMN, 20]);
 });
+
+test("should hand on a whole column beside a short table, its blank rows blank", () => {
+  const table = [
+    ["size", "supply per tonne"],
+    ["", 100],
+  ];
+  const [sizes, masses, rates] = blocksOf([column(3, "H16"), column(2, 1.5), table]);
+  expect([sizes?.length, masses?.length]).toEqual([WHOLE_COLUMN, WHOLE_COLUMN]);
+  expect([sizes?.[2], sizes?.[3], sizes?.at(-1), masses?.[2]]).toEqual([["H16"], [null], [null], [null]]);
+  expect(rates).toEqual([
+    ["size", "supply per tonne"],
+    [null, 100],
+  ]);
+});
+
+test("should keep the width of blank rows", () => {
+  expect(
+    blocksOf([
+      [
+        ["", 5],
+        ["", ""],
+      ],
+      null,
+    ]),
+  ).toEqual([
+    [
+      [null, 5],
+      [null, null],
+    ],
+    undefined,
+  ]);
+});

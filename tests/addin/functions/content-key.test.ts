@@ -47,3 +47,15 @@ test("should part numbers from texts, blanks from nothing, rows from columns, an
   ];
   expect(new Set(keys).size).toBe(keys.length);
 });
+
+test("should tell columns apart by their height and cells, where their blank rows are one row", () => {
+  const blank = [null];
+  const keys = [
+    key([[["a"], blank, blank, blank]]),
+    key([[["a"], blank, blank]]),
+    key([[["a"], ["b"], blank, blank]]),
+    key([[blank, blank, blank, ["a"]]]),
+    key([[blank, blank, blank, blank]]),
+  ];
+  expect(new Set(keys).size).toBe(keys.length);
+});
