@@ -2,7 +2,7 @@ import type { AnswersOfBars } from "../bar/answers-of-bars";
 import type { BarFacts } from "../bar/bar-facts";
 import { type CodesMeant, codesMeant } from "../bar/codes-meant";
 import type { BarRow, ScheduleReading } from "../schedule/bar-row";
-import { plainBar } from "../schedule/rows/stored-bar";
+import { isSameBar } from "../schedule/rows/same-bar";
 import type { ScheduleSession } from "../schedule/schedule-session";
 import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
@@ -59,9 +59,21 @@ export function keptRows(
     while (at < bars.length && (bars[at] as BarFacts).row.row < bar.row) at += 1;
     const facts = bars[at];
     const isOutside = bar.row < firstRow || bar.row > lastRow;
-    return facts !== undefined && isOutside && sameReading(facts.row, bar) ? at : -1;
+    return facts !== undefined && isOutside && isSameBar(facts.row, bar) ? at : -1;
   });
-  return { before, codesMeant: codes, place: (index) => places[index] as number, inPlace: null };
+  const changed = places.flatMap((place, index) => (place < 0 ? [index] : []));
+  const isInPlace =
+    bars.length === places.length &&
+    reading.bars.every(({ row }, index) => row === bars[index]?.row.row) &&
+    textOf(reading.tables) === textOf(old.reading.tables);
+  const inPlace = isInPlace ? { answers: old.answers, changed } : null;
+  return { before, codesMeant: codes, place: (index) => places[index] as number, inPlace };
+}
+
+function textOf(tables: ScheduleReading["tables"]): string {
+  return JSON.stringify(tables, (_, value: unknown) =>
+    value instanceof Map || value instanceof Set ? [...value] : value,
+  );
 }
 
 /** The same code with the same dimensions. */
@@ -88,17 +100,4 @@ function sameColumns(
     if (other === undefined || other.column !== column.column || other.unit !== column.unit) return false;
   }
   return true;
-}
-
-/** All that was read of a row, but the table that it stands in, is as before. */
-function sameReading(a: BarRow, b: BarRow): boolean {
-  if (a === b) return true;
-  const [one, other] = [plainBar(a), plainBar(b)];
-  return (Object.keys(one) as (keyof BarRow)[]).every(
-    (key) => key === "table" || isAlike(one[key], other[key]),
-  );
-}
-
-function isAlike(a: unknown, b: unknown): boolean {
-  return a === b || (typeof a === "object" && a !== null && JSON.stringify(a) === JSON.stringify(b));
 }

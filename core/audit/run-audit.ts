@@ -136,7 +136,8 @@ export function recheck({ state }: Audit, changed: Sheet, firstRow: number, last
     question: { ...state.question, sheets: replaced(state.question.sheets, changed) },
     sheets,
   };
-  judgeBook(next, { before, after });
+  const isOfBars = session.readAgain !== null;
+  judgeBook(next, { before, after, isOfBars });
   return { report: reportOf(next), state: next };
 }
 
@@ -257,14 +258,21 @@ function judgeOwn({ own, standard }: RuleContext, rules: readonly Rule[]): reado
   return inOrder(found);
 }
 
+interface EditedSheet {
+  readonly before: SheetState;
+  readonly after: SheetState;
+  /** false where titles, sums or notes may say something else too, which is not written down as looked at */
+  readonly isOfBars: boolean;
+}
+
 /** Sheet-scoped rules, once every sheet's index can be asked; after an edit those for which something changed. */
-function judgeBook(state: AuditState, edit: { before: SheetState; after: SheetState } | null = null): void {
+function judgeBook(state: AuditState, edit: EditedSheet | null = null): void {
   const book: BookFacts = { sheets: state.sheets.map(({ facts }) => facts) };
   for (const { facts } of state.sheets) facts.book = book;
   for (const sheet of state.sheets.filter(({ isJudged }) => isJudged)) {
     const before = edit === null ? [] : (sheet === edit.after ? edit.before : sheet).sheetFindings;
     const stands = ({ looked }: FoundOnSheet): boolean =>
-      sheet === edit?.after ? sheet.facts.standsAsIn(looked) : !looked.isBeside;
+      sheet === edit?.after ? edit.isOfBars && sheet.facts.standsAsIn(looked) : !looked.isBeside;
     sheet.sheetFindings = state.sheetRules.map((rule, at) => {
       const old = before[at];
       return old !== undefined && stands(old) ? old : judgeSheet(rule, sheet.facts, state.context);

@@ -27,11 +27,19 @@ export function sampleRows(
   for (let row = header.bottom + 1; row < last; row += 1) {
     const cells = source.cells(row);
     // the header that stands again over the next member
-    const again = block.columns.filter((one) => cells[one.column] === one.header && one.header !== "").length;
-    if (again > 1) continue;
+    if (isHeaderAgain(cells, block)) continue;
     rows.push(cells.slice(0, block.right + 1));
   }
   return rows;
+}
+
+function isHeaderAgain(cells: readonly Cell[], { columns }: HeaderBlock): boolean {
+  let again = 0;
+  for (const { column, header } of columns) {
+    if (cells[column] === header && header !== "") again += 1;
+    if (again > 1) return true;
+  }
+  return false;
 }
 
 export function sampleOf(rows: readonly (readonly Cell[])[], column: number): Sample {

@@ -28,14 +28,12 @@ export function unitOf(
   standard: Standard,
   { byLength, said }: { readonly byLength: ColumnUnit | null; readonly said: ColumnUnit | null },
 ): Decided {
-  const middle = median([
-    ...sample.numbers.filter((number) => number > 0 && number < 30_000),
-    ...parsed(sample.texts, comma),
-  ]);
   if (column.unit !== null && (column.by === "arithmetic" || column.corrected)) {
     const code = column.corrected ? "user" : "arithmetic";
     return { unit: column.unit, guess: null, isGuess: false, asks: false, by: { code } };
   }
+  // of what its header names the unit, lengths alone are held against their numbers
+  const middle = column.unit !== null && column.kind !== "length" ? null : middleOf(sample, comma);
   if (column.unit !== null) return againstHeader(column, column.unit, middle);
   const isBarLength = column.kind === "length" || column.kind === "totalLength";
   if (standard.unit === "in" && (said === null || !isBarLength)) {
@@ -55,6 +53,11 @@ export function unitOf(
     return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
+}
+
+function middleOf(sample: Sample, comma: CommaUse): number | null {
+  const numbers = sample.numbers.filter((number) => number > 0 && number < 30_000);
+  return median(numbers.concat(parsed(sample.texts, comma)));
 }
 
 /** The header's word stands unless its numbers make that impossible; then the user is asked. */
@@ -87,15 +90,29 @@ function guessed(unit: ColumnUnit, guess: string, by: UnitReason): Decided {
   return { unit, guess, isGuess: true, asks: false, by };
 }
 
-/** The unit in which the dimensions of the sampled rows come nearest to their typed lengths. */
-export function dimensionUnit(
-  column: HeaderColumn,
+/**
+ * The unit in which the dimensions of the sampled rows come nearest to their typed lengths: one for all columns
+ * of dimensions that write decimals alike, once `lengths` holds the length.
+ */
+export function dimensionUnits(
+  block: HeaderBlock,
+  rows: readonly (readonly Cell[])[],
+  lengths: ReadonlyMap<ColumnKind, LengthColumn>,
+): (column: HeaderColumn, comma: CommaUse) => ColumnUnit | null {
+  const known = new Map<CommaUse, ColumnUnit | null>();
+  return (column, comma) => {
+    if (!isDimension(column.kind)) return null;
+    if (!known.has(comma)) known.set(comma, dimensionUnit(block, rows, lengths, comma));
+    return known.get(comma) ?? null;
+  };
+}
+
+function dimensionUnit(
   block: HeaderBlock,
   rows: readonly (readonly Cell[])[],
   lengths: ReadonlyMap<ColumnKind, LengthColumn>,
   comma: CommaUse,
 ): ColumnUnit | null {
-  if (!isDimension(column.kind)) return null;
   const length = block.columns.find(({ kind }) => kind === "length");
   const factor = lengths.get("length")?.factor;
   if (length === undefined || factor === undefined) return null;

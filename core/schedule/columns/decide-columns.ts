@@ -20,7 +20,7 @@ import {
 } from "./column-sample";
 import {
   type Decided,
-  dimensionUnit,
+  dimensionUnits,
   isFeetInches,
   massesAreTonnes,
   massUnitOf,
@@ -93,12 +93,13 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const asks = new Map<ColumnKind, string>();
   const guesses: SheetGuess[] = [];
   const said = unitInTitle(source.cells, header.top);
+  const byDimensions = dimensionUnits(block, rows, lengths);
   // the length first: dimensions are measured against it
   for (const column of [...block.columns].sort((one, other) => order(one) - order(other))) {
     if (!LENGTH_KINDS.has(column.kind)) continue;
     const sample = samples.get(column.kind) as Sample;
     const own = commaOfColumn(column, sample, comma);
-    const byLength = dimensionUnit(column, block, rows, lengths, own);
+    const byLength = byDimensions(column, own);
     const decided = unitOf(column, sample, own, standard, { byLength, said });
     const feetInches = isFeetInches(sample, { unit: decided.unit, said: column.unit }, standard);
     lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });

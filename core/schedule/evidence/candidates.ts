@@ -95,11 +95,15 @@ function holdsMost(column: ValueColumn, masses: ReadonlyMap<number, number>): bo
 }
 
 function massFactor(column: ValueColumn, { masses }: MassTable): Factor {
-  const logs = column.values.map((value) => {
-    const mass = masses.get(value);
-    return mass === undefined ? Number.NaN : Math.log(mass);
-  });
-  return { logs, ids: column.ids };
+  const { values, ids } = column;
+  const logs = new Float64Array(values.length).fill(Number.NaN);
+  // few sizes stand in many rows
+  const known: number[] = [];
+  for (let row = 0; row < values.length; row += 1) {
+    const id = ids[row] as number;
+    if (id >= 0) logs[row] = known[id] ??= Math.log(masses.get(values[row] as number) ?? Number.NaN);
+  }
+  return { logs, ids };
 }
 
 function share(column: ValueColumn, holds: (value: number) => boolean): number {

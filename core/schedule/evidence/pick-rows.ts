@@ -139,28 +139,38 @@ function profileOf(
   width: number,
 ): ColumnProfile[] {
   const step = Math.ceil(rows.length / LOOK.value.window);
-  const looked = rows.filter((_, index) => index % step === 0);
-  return Array.from({ length: width }, (_, column) => columnProfile(values, looked, column));
+  const looked = step === 1 ? rows : rows.filter((_, index) => index % step === 0);
+  // row by row, as the values stand
+  const counts = new Int32Array(width * PROFILE_KINDS.length);
+  for (const row of looked) {
+    const line = values[row] as readonly CellValue[];
+    for (let column = 0; column < line.length; column += 1) {
+      const place = PLACE_OF_KIND[(line[column] as CellValue).kind];
+      if (place >= 0) counts[column * PROFILE_KINDS.length + place]! += 1;
+    }
+  }
+  const profile: ColumnProfile[] = [];
+  for (let column = 0; column < width; column += 1)
+    profile.push(columnProfile(counts, column, looked.length));
+  return profile;
 }
 
-function columnProfile(
-  values: readonly (readonly CellValue[])[],
-  rows: readonly number[],
-  column: number,
-): ColumnProfile {
-  const counts = { number: 0, size: 0, feetInches: 0, text: 0 };
-  let filled = 0;
-  for (const row of rows) {
-    const kind = values[row]?.[column]?.kind ?? "blank";
-    if (kind === "blank") continue;
-    filled += 1;
-    if (kind === "size" || kind === "feetInches") counts[kind] += 1;
-    else counts[kind === "text" || kind === "ditto" ? "text" : "number"] += 1;
+/** Of as many the first is what a column holds. */
+const PROFILE_KINDS = ["number", "size", "feetInches", "text"] as const;
+const PLACE_OF_KIND: Readonly<Record<CellValue["kind"], number>> = {
+  ...{ blank: -1, number: 0, counted: 0, range: 0, size: 1, feetInches: 2, text: 3, ditto: 3 },
+};
+
+function columnProfile(counts: Int32Array, column: number, rowCount: number): ColumnProfile {
+  const first = column * PROFILE_KINDS.length;
+  let [filled, most] = [0, 0];
+  for (let place = 0; place < PROFILE_KINDS.length; place += 1) {
+    const count = counts[first + place] as number;
+    filled += count;
+    if (count > (counts[first + most] as number)) most = place;
   }
-  const share = rows.length === 0 ? 0 : filled / rows.length;
-  if (share < LOOK.value.profileFilled) return { filled: share, kind: "blank" };
-  const order = ["number", "size", "feetInches", "text"] as const;
-  const kind = order.reduce((best, one) => (counts[one] > counts[best] ? one : best));
+  const share = rowCount === 0 ? 0 : filled / rowCount;
+  const kind = share < LOOK.value.profileFilled ? "blank" : (PROFILE_KINDS[most] as ColumnProfile["kind"]);
   return { filled: share, kind };
 }
 

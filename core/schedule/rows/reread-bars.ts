@@ -5,6 +5,7 @@ import { laterRevisions, setsOf } from "./finish-reading";
 import { BarRowReader } from "./read-bar-row";
 import type { Resumable } from "./resumable";
 import type { DraftRow } from "./row-draft";
+import { isSameBar } from "./same-bar";
 import { plainBar } from "./stored-bar";
 import { barsOfTitle } from "./title-facts";
 
@@ -56,7 +57,7 @@ export function rereadBars(
     if (!isOfMember && !now.signs.isPlainBar(cells, above?.member)) return null;
     const was = then.read(kept.sheet.rowCells?.(old.row) ?? NO_CELLS, old.row, wasCarried, oldAbove);
     const is = now.read(cells, old.row, carried, above);
-    isDifferent = !readsAlike(is.bar, was.bar);
+    isDifferent = !isSameBar(is.bar, was.bar);
     // what was typed may be judged where it reads alike
     if (isDifferent || index <= last) {
       if (!finish(is.bar, was.bar, old)) return null;
@@ -103,17 +104,6 @@ function finisher({ guesses = [], titleFacts, tables }: ScheduleReading, { isGra
     bar.grade = old.grade;
     return true;
   };
-}
-
-function readsAlike(bar: BarRow, old: BarRow): boolean {
-  return (
-    bar.remark === old.remark &&
-    JSON.stringify(comparable(plainBar(bar))) === JSON.stringify(comparable(plainBar(old)))
-  );
-}
-
-function comparable({ table: _table, ...said }: BarRow) {
-  return said;
 }
 
 /** Sets of marks and revisions, which bars make of one another; null where a bar no longer gives way. */
