@@ -23,7 +23,8 @@ const MOST_ROWS = 200;
 export function statedLength(sheet: Sheet, { rowClasses }: ScheduleReading): StatedLength | null {
   const found: (StatedLength & { readonly isMost: boolean })[] = [];
   let looked = 0;
-  for (const [row, rowClass] of rowClasses.entries()) {
+  for (let row = 0; row < rowClasses.length; row += 1) {
+    const rowClass = rowClasses[row];
     if (rowClass !== "note" && rowClass !== "heading") continue;
     looked += 1;
     if (looked > MOST_ROWS) break;

@@ -41,8 +41,6 @@ export class ValueColumn {
   readonly bySize: readonly ValueColumn[];
   readonly isFeetBesideInches: boolean;
   readonly values: Float64Array;
-  /** natural logarithms; NaN where the value is not above nought */
-  readonly logs: Float64Array;
   readonly ids: Int32Array;
   readonly labels: Int32Array;
   readonly isFilled: Uint8Array;
@@ -51,6 +49,7 @@ export class ValueColumn {
   readonly rowCount: number;
   private known: Statistics | null = null;
   private knownHalf: number | null = null;
+  private knownLogs: Float64Array | null = null;
 
   constructor(
     parts: Parts,
@@ -70,11 +69,12 @@ export class ValueColumn {
     this.isRange = isRange;
     this.which = which;
     this.rowCount = values.length;
-    this.logs = new Float64Array(values.length);
-    for (let row = 0; row < values.length; row += 1) {
-      const value = values[row] as number;
-      this.logs[row] = value > 0 ? Math.log(value) : Number.NaN;
-    }
+  }
+
+  /** natural logarithms; NaN where the value is not above nought */
+  get logs(): Float64Array {
+    this.knownLogs ??= this.values.map((value) => (value > 0 ? Math.log(value) : Number.NaN));
+    return this.knownLogs;
   }
 
   get filledShare(): number {
@@ -220,20 +220,53 @@ export function valueColumns(
   to: number,
 ): ValueColumn[] {
   const columns: ValueColumn[] = [];
+  const room = new Room(rows.length, to - from + 1);
   for (let column = from; column <= to; column += 1) {
-    const one = columnOf(rows, column);
+    const one = columnOf(rows, column, room);
     if (one !== null) columns.push(one);
   }
   return columns;
 }
 
-function columnOf(rows: readonly (readonly (CellValue | undefined)[])[], column: number): ValueColumn | null {
+/** The arrays of all columns in one piece of memory: of a short list their making cost more than their use. */
+class Room {
+  readonly #buffer: ArrayBuffer;
+  #at = 0;
+
+  constructor(
+    private readonly rowCount: number,
+    columnCount: number,
+  ) {
+    this.#buffer = new ArrayBuffer(this.#ofColumn * Math.max(0, columnCount));
+  }
+
+  /** Bytes of one column, so that the next begins where a number may. */
+  get #ofColumn(): number {
+    const { BYTES_PER_ELEMENT: whole } = Float64Array;
+    const bytes = this.rowCount * (whole + 2 * Int32Array.BYTES_PER_ELEMENT + 2);
+    return Math.ceil(bytes / whole) * whole;
+  }
+
+  column(): Pick<Parts, "values" | "ids" | "labels" | "isFilled" | "isRange"> {
+    const { rowCount } = this;
+    const values = new Float64Array(this.#buffer, this.#at, rowCount).fill(Number.NaN);
+    const ids = new Int32Array(this.#buffer, this.#at + values.byteLength, rowCount).fill(-1);
+    const labels = new Int32Array(this.#buffer, ids.byteOffset + ids.byteLength, rowCount).fill(-1);
+    const isFilled = new Uint8Array(this.#buffer, labels.byteOffset + labels.byteLength, rowCount);
+    const isRange = new Uint8Array(this.#buffer, isFilled.byteOffset + rowCount, rowCount);
+    this.#at += this.#ofColumn;
+    return { values, ids, labels, isFilled, isRange };
+  }
+}
+
+function columnOf(
+  rows: readonly (readonly (CellValue | undefined)[])[],
+  column: number,
+  room: Room,
+): ValueColumn | null {
   const count = rows.length;
-  const values = new Float64Array(count).fill(Number.NaN);
-  const ids = new Int32Array(count).fill(-1);
-  const labels = new Int32Array(count).fill(-1);
-  const isFilled = new Uint8Array(count);
-  const isRange = new Uint8Array(count);
+  if (rows.every((row) => (row[column]?.kind ?? "blank") === "blank")) return null;
+  const { values, ids, labels, isFilled, isRange } = room.column();
   const known = new Map<string | number, number>();
   const tally = emptyTally();
   for (let row = 0; row < count; row += 1) {
@@ -253,14 +286,34 @@ function columnOf(rows: readonly (readonly (CellValue | undefined)[])[], column:
     countKind(cell, tally);
     if (cell.kind === "range") isRange[row] = 1;
   }
-  if (tally.filled === 0) return null;
-  const own = { column, places: [column], bySize: [], isFeetBesideInches: false, which: null };
-  return new ValueColumn({ ...own, values, ids, labels, isFilled, isRange }, tally);
+  return new ValueColumn(
+    {
+      column,
+      places: [column],
+      bySize: [],
+      isFeetBesideInches: false,
+      which: null,
+      values,
+      ids,
+      labels,
+      isFilled,
+      isRange,
+    },
+    tally,
+  );
 }
 
 function emptyTally(): Tally {
-  const none = { filled: 0, numbers: 0, texts: 0, sizes: 0 };
-  return { ...none, feetInches: 0, counted: 0, inchTags: 0, canadaTags: 0 };
+  return {
+    filled: 0,
+    numbers: 0,
+    texts: 0,
+    sizes: 0,
+    feetInches: 0,
+    counted: 0,
+    inchTags: 0,
+    canadaTags: 0,
+  };
 }
 
 function countKind(cell: CellValue, tally: Tally): void {
