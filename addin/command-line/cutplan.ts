@@ -3,7 +3,7 @@ import { type RefusedRow, refusedText } from "../../core/cutting";
 import {
   askedBars,
   asksOf,
-  checkBooks,
+  checkOpened,
   cutListOf,
   holdsOf,
   openForJob,
@@ -65,8 +65,8 @@ export const cutplan: Command = {
     for (const note of [...read.notes, ...shopNotes(workshop)]) streams.note(note);
     const { groups, refused, supply, toBuy, notes: planned } = cutListOf({ ...read, stock });
     if (groups.length === 0) refuseUnread(refused);
-    const [checked] = read.schedules.length === 0 ? [] : checkBooks([book], question);
-    const report = checked === undefined || isRefusal(checked) ? null : checked.report;
+    const checked = read.schedules.length === 0 ? null : checkOpened(opened, question);
+    const report = checked === null || isRefusal(checked) ? null : checked.report;
     const { rows } = report === null ? { rows: [] } : piecesOf(read);
     const notToMake = piecesNotToMake(rows, holdsOf(report?.byRow ?? []));
     const toAsk = piecesToAsk(rows, asksOf(report?.byRow ?? []), notToMake);

@@ -61,7 +61,7 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
     const toCut = barLength(facts, "to cut");
     const length = isRefusal(toCut) ? null : toCut.length;
     const row = { size: facts.sizeName, grade: bar.grade, mark: bar.mark, sheet: sheet.name };
-    const fault = rowFault(facts, standard);
+    const fault = rowFault(facts, standard, toCut);
     if (fault !== null || length === null || count === null) {
       const { field, reason } = fault ?? { field: "length", reason: noLength({}) };
       refused.push({ ...row, cell: at(field), length, count, longestStock: null, reason });
@@ -69,7 +69,9 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
     else {
       const refused = shapeRefused(facts);
       const unmade = refused?.isCertain === true ? { unmade: refused.why } : {};
-      rows.push({ ...row, cell: at("length"), row: sheet.top + bar.row + 1, length, count, ...unmade });
+      const { size, grade, mark } = row;
+      const [cell, line] = [at("length"), sheet.top + bar.row + 1];
+      rows.push({ size, grade, mark, sheet: sheet.name, cell, row: line, length, count, ...unmade });
       if (bar.hidden) hidden.push(at("length"));
       if (bar.total !== null && isOtherThanMembers(bar)) byTotal.push(at("total"));
       if (bar.length === null && isCellError(facts.typed("length"))) computed.push(at("length"));
@@ -92,7 +94,11 @@ const MOST_GUESSES = 5;
 const MOST_CELLS = 8;
 
 /** The first thing that keeps the row out of a plan, with the cell that says so. */
-function rowFault(facts: BarFacts, standard: Standard): { field: ColumnKind; reason: Refusal } | null {
+function rowFault(
+  facts: BarFacts,
+  standard: Standard,
+  toCut: ReturnType<typeof barLength>,
+): { field: ColumnKind; reason: Refusal } | null {
   const { row } = facts;
   if (row.size?.bar == null) {
     const read = standard.readSize(facts.sizeName);
@@ -108,8 +114,7 @@ function rowFault(facts: BarFacts, standard: Standard): { field: ColumnKind; rea
   );
   if (unread !== undefined) return { field: unread.field, reason: cellUnread({ reason: unread.reason }) };
   if (row.varying != null) return { field: row.varying.field, reason: lengthVaries({}) };
-  const length = barLength(facts, "to cut");
-  if (isRefusal(length)) return { field: "length", reason: length };
+  if (isRefusal(toCut)) return { field: "length", reason: toCut };
   if (facts.count === null) return { field: "total", reason: noCount({}) };
   return null;
 }

@@ -26,8 +26,12 @@ export function checkBooks(books: readonly Book[], asked: JobQuestion): (Checked
 
 function checkBook(book: Book, asked: JobQuestion): CheckedBook | Refusal {
   const opened = openForJob(book, asked);
-  if (isRefusal(opened)) return opened;
-  const { all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
+  return isRefusal(opened) ? opened : checkOpened(opened, asked);
+}
+
+/** The audit of a book that was opened by the same question. */
+export function checkOpened(opened: OpenedBook, asked: JobQuestion): CheckedBook | Refusal {
+  const { book, all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
   const helper = asked.helper ?? null;
   const made: ReturnType<typeof weigh>[] = [];
   const whole = openAudit({

@@ -30,17 +30,19 @@ export interface HeatRow {
 
 /** The cut list of schedules whose stock is written down with its heats; no plan where none is. */
 export function plansWithHeats(asked: CutListQuestion): readonly SizePlan[] {
-  return plansOfPieces(piecesOf(asked), asked.workshop, asked.standard);
+  return saysNoHeat(asked.workshop) ? [] : plansOfPieces(piecesOf(asked), asked.workshop, asked.standard);
 }
+
+const saysNoHeat = ({ shop }: Workshop): boolean => shop.stock.every(({ heat }) => heat === null);
 
 /** The same of rows, whichever books they come from. */
 export function plansOfPieces(
   pieces: PiecesOfBook,
-  { shop }: Workshop,
+  workshop: Workshop,
   standard: Standard,
 ): readonly SizePlan[] {
-  if (shop.stock.every(({ heat }) => heat === null)) return [];
-  return planPieces(pieces, cuttingSupply(shop, standard, null), standard).groups;
+  if (saysNoHeat(workshop)) return [];
+  return planPieces(pieces, cuttingSupply(workshop.shop, standard, null), standard).groups;
 }
 
 /** Heats of each row's pieces by the cut list; a size whose stock says no heat gives none. */

@@ -1,6 +1,6 @@
 export { asksOf, holdsOf } from "../audit/holds";
 export type { Book, Visibility } from "./book";
-export { type CheckedBook, checkBooks, isBroken } from "./check";
+export { type CheckedBook, checkBooks, checkOpened, isBroken } from "./check";
 export { type CheckReport, checkReport, type ToldFinding } from "./check-report";
 export { type CompareJob, compareBooks, type Revision } from "./compare";
 export { type Costs, costNotes, costReport, costsOf } from "./costs";

@@ -45,11 +45,10 @@ export function rowToSend(question: RowQuestion): RowToSend {
   const warnings = warningsOf(question);
   const refused = refusedWarning(facts);
   if (refused !== null) warnings.push(refused);
-  return {
-    ...namesOfRow(question),
+  return Object.assign(namesOfRow(question), {
     cut: isRefusal(cut) ? null : { length: cut.length },
     warnings: byRank(warnings).filter((warning) => isHold(warning) || isAsked(warning)),
-  };
+  });
 }
 
 /** What names the bars of a row, how many there are and what they weigh. */
@@ -60,14 +59,22 @@ export function namesOfRow({
   heats = [],
 }: RowQuestion): Omit<RowToSend, "cut" | "warnings"> {
   const { row, sheet } = facts;
+  // objects spread into one another take ten times as long
   return {
-    ...{ sheet: sheet.sheet.name, row: sheet.sheet.top + row.row + 1 },
-    ...{ mark: row.mark, member: row.member, pour: row.pour },
+    sheet: sheet.sheet.name,
+    row: sheet.sheet.top + row.row + 1,
+    mark: row.mark,
+    member: row.member,
+    pour: row.pour,
     // none is known as well
     count: facts.count === 0 ? 0 : known(barCount(facts)),
-    ...{ size: facts.sizeName, shape: row.shape, head, remark: row.remark },
+    size: facts.sizeName,
+    shape: row.shape,
+    head,
+    remark: row.remark,
     massEach: known(barMass(facts, "to cut")),
-    ...{ heats, waived },
+    heats,
+    waived,
   };
 }
 

@@ -59,11 +59,10 @@ function eachRow<Made>(
   make: (row: RowQuestion) => Made,
 ): AuditTickets<Made> {
   const { standard } = report;
-  const byRow = new Map<string, Finding[]>();
+  const byRow: ByRow<Finding> = new Map();
   const keep = (finding: Finding): void => {
-    const key = JSON.stringify([finding.sheet, finding.row]);
-    const known = byRow.get(key);
-    if (known === undefined) byRow.set(key, [finding]);
+    const known = byRow.get(finding.sheet)?.get(finding.row);
+    if (known === undefined) rowsOf(byRow, finding.sheet).set(finding.row, [finding]);
     else known.push(finding);
   };
   for (const finding of report.byRow) {
@@ -85,8 +84,8 @@ function eachRow<Made>(
         dropped.push({ sheet: name, row, mark: bar.mark, why });
         return [];
       }
-      const findings = byRow.get(JSON.stringify([name, row])) ?? [];
-      const waived = waivedOf.get(JSON.stringify([name, row])) ?? [];
+      const findings = byRow.get(name)?.get(row) ?? [];
+      const waived = waivedOf.get(name)?.get(row) ?? [];
       const heats = heatsOfRow(name, row);
       const barFacts = new BarFacts(bar, facts, standard);
       const noStock = noStockFor(barFacts);
@@ -96,15 +95,24 @@ function eachRow<Made>(
   return { tickets, dropped };
 }
 
-function waivedByRow(report: AuditReport): ReadonlyMap<string, readonly TicketWaived[]> {
-  const byRow = new Map<string, TicketWaived[]>();
+/** By sheet and its own row number. */
+type ByRow<Said> = Map<string, Map<number | null, Said[]>>;
+
+function rowsOf<Said>(byRow: ByRow<Said>, sheet: string): Map<number | null, Said[]> {
+  const rows = byRow.get(sheet) ?? new Map<number | null, Said[]>();
+  byRow.set(sheet, rows);
+  return rows;
+}
+
+function waivedByRow(report: AuditReport): ByRow<TicketWaived> {
+  const byRow: ByRow<TicketWaived> = new Map();
   for (const notTold of report.waivers) {
     for (const finding of notTold.findings) {
       const said = { severity: finding.severity, name: finding.name, text: withheldWords(finding, notTold) };
       for (const row of rowsBehind(finding)) {
-        const key = JSON.stringify([finding.sheet, row]);
-        const known = byRow.get(key);
-        if (known === undefined) byRow.set(key, [said]);
+        const rows = rowsOf(byRow, finding.sheet);
+        const known = rows.get(row);
+        if (known === undefined) rows.set(row, [said]);
         else known.push(said);
       }
     }

@@ -49,19 +49,19 @@ export interface Bundles {
  * bundle and says so.
  */
 export function makeBundles(items: readonly BundleItem[], liftingLimit: number): Bundles {
-  const places = new Map<string, BundleItem[]>();
+  const pours = new Map<string | null, Map<string | null, BundleItem[]>>();
   for (const item of items) {
     if (!(item.count > 0)) continue;
-    const key = JSON.stringify([item.pour, item.member]);
-    const known = places.get(key);
-    if (known === undefined) places.set(key, [item]);
+    const members = pours.get(item.pour) ?? new Map<string | null, BundleItem[]>();
+    pours.set(item.pour, members);
+    const known = members.get(item.member);
+    if (known === undefined) members.set(item.member, [item]);
     else known.push(item);
   }
-  const pours = [...new Set([...places.values()].map((list) => list[0]!.pour))];
-  const inOrder = pours.flatMap((pour) =>
-    [...places.values()].filter((list) => list[0]!.pour === pour).flat(),
-  );
-  const bundles = inOrder.flatMap((item) => bundlesOf(item, liftingLimit));
+  const bundles: Bundle[] = [];
+  for (const members of pours.values())
+    for (const ofMember of members.values())
+      for (const item of ofMember) for (const bundle of bundlesOf(item, liftingLimit)) bundles.push(bundle);
   return { bundles, loading: bundles.slice().reverse() };
 }
 
