@@ -44,7 +44,9 @@ async function callInStages(place: number, rows: number, call: number): Promise<
   Object.assign(bridge, { onMessageFromHost: receive });
   const block = answer.value as unknown[][];
   if (!answer.ok || (answers !== undefined && block.length !== answers))
-    throw new Error(`${id}: ${answer.ok ? `${block.length} rows` : String(answer.value)}`);
+    throw new Error(
+      `${id}: ${answer.ok ? `${block.length} rows` : `${answer.errorCode} ${String(answer.value)}`}`,
+    );
   return {
     "the host's writing of the message, ms": arrived - began,
     "Office.js's reading of it, ms": at.begun - arrived,
