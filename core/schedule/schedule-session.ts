@@ -67,10 +67,16 @@ function settledAgain(
   const looked = sampledRows(headerBottom + 1, sheet.rowCount);
   const isLookedAt = looked.some((row) => row >= firstRow && row <= lastRow);
   if (!isLookedAt && firstRow > headerBottom + SAMPLE_ROWS) return settled;
-  if (firstRow <= headerBottom + MOST_HEADER_ROWS) return null;
+  // the row right under the heads may number the columns, head sums or be a part of the heads
+  if (firstRow <= headerBottom + 1) return null;
+  if (firstRow <= headerBottom + MOST_HEADER_ROWS && !holdsNumber(sheet, headerBottom + 1)) return null;
   if (firstRow <= headerBottom + SAMPLED_TYPES && !isSameHeader(sheet)) return null;
   const again = decide(sheet);
   return textOf(again) === textOf(settled) ? { ...settled, proof: again.proof } : null;
+}
+
+function holdsNumber(sheet: Sheet, row: number): boolean {
+  return sheet.rowCells?.(row).some((cell) => typeof cell === "number") === true;
 }
 
 function textOf({ layout, held }: SettledColumns): string {

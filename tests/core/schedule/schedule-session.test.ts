@@ -82,7 +82,7 @@ const change = fc.record({
   form: fc.constantFrom(...FORMS),
   edits: fc.array(
     fc.record({
-      row: fc.integer({ min: 0, max: ROWS }),
+      row: fc.oneof(fc.integer({ min: 0, max: ROWS }), fc.integer({ min: 0, max: 7 })),
       column: fc.integer({ min: 0, max: 18 }),
       to: cell,
       span: fc.integer({ min: 1, max: 3 }),
