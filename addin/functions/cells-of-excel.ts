@@ -1,8 +1,12 @@
 import type { Block } from "../../core/formulas";
 import { type Cell, type CellError, isCellError } from "../../core/schedule/sheet";
 
-/** What Excel hands over for an argument: rows of cells, or nothing where it was left out. */
-export type Given = readonly (readonly unknown[])[] | null | undefined;
+/**
+ * What Excel hands over for an argument: rows of cells, or nothing where it was left out. Office.js puts what it
+ * says of the call behind the last argument that was given, which is then no rows.
+ */
+export type Given = Rows | object | null | undefined;
+type Rows = readonly (readonly unknown[])[];
 
 /**
  * The arguments as core takes them; undefined where one was left out. A whole column has a million rows,
@@ -10,13 +14,15 @@ export type Given = readonly (readonly unknown[])[] | null | undefined;
  * Ranges of unequal height keep their rows, which core refuses or takes as tables.
  */
 export function blocksOf(given: readonly Given[]): (Block | undefined)[] {
-  const ranges = given.filter((rows) => rows != null && rows.length > 1) as NonNullable<Given>[];
+  const ranges = given.filter((rows): rows is Rows => isRows(rows) && rows.length > 1);
   const height = ranges[0]?.length ?? 0;
   const isOneHeight = ranges.every((rows) => rows.length === height);
   // one row serves all rows, which a range of several must never come to do
   const end = isOneHeight ? ranges.reduce((least, rows) => lastFilled(rows, least), 2) : Infinity;
-  return given.map((rows) => (rows == null ? undefined : filledRows(rows, Math.min(end, rows.length))));
+  return given.map((rows) => (isRows(rows) ? filledRows(rows, Math.min(end, rows.length)) : undefined));
 }
+
+const isRows = (given: Given): given is Rows => Array.isArray(given);
 
 /** Rows up to the last that is not blank, no fewer than `least`. */
 function lastFilled(rows: readonly (readonly unknown[])[], least: number): number {

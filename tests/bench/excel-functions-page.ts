@@ -7,7 +7,7 @@ import type { FakeExcel } from "../_support/office-host/fake-excel";
 import { type Argument, FILLED, TIMED_CALLS } from "./excel-functions.data";
 
 const { fakeExcel } = window as unknown as { readonly fakeExcel: FakeExcel };
-const at = { begun: 0, done: 0 };
+const at = { begun: 0, done: 0, failed: "" };
 
 readDefaultStandardBy(async () => null);
 // an invented project's laps
@@ -21,6 +21,10 @@ for (const [name, code] of Object.entries(functions)) {
     at.begun = performance.now();
     try {
       return await call(...given);
+    } catch (problem) {
+      // Office.js drops the words of what is no error of its own
+      at.failed = String(problem);
+      throw problem;
     } finally {
       at.done = performance.now();
     }
@@ -45,7 +49,7 @@ async function callInStages(place: number, rows: number, call: number): Promise<
   const block = answer.value as unknown[][];
   if (!answer.ok || (answers !== undefined && block.length !== answers))
     throw new Error(
-      `${id}: ${answer.ok ? `${block.length} rows` : `${answer.errorCode} ${String(answer.value)}`}`,
+      `${id}: ${answer.ok ? `${block.length} rows` : `${answer.errorCode} ${String(answer.value)} ${at.failed}`}`,
     );
   return {
     "the host's writing of the message, ms": arrived - began,

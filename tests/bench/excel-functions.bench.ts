@@ -54,6 +54,7 @@ const bench: Bench = {
         for (const [call, which] of ["first call", "next call"].entries()) {
           const { [OWN]: ms = Number.NaN } = await stages(place, WHOLE_COLUMN, 50 + call);
           figures[`${what}, whole columns, ${which}: ${OWN}`] = Math.round(ms);
+          console.error(what, which, Math.round(ms));
         }
       }
       return { figures };

@@ -52,3 +52,9 @@ test("should keep the width of blank rows", () => {
     undefined,
   ]);
 });
+
+// Office.js of 2026 in Chromium: a call whose last arguments are left out has its invocation in their place
+test("should take what is no rows as left out", () => {
+  const invocation = { _functionName: "DEVELOPED", _address: "Sheet1!A1" };
+  expect(blocksOf([column(2, "11", 20), null, invocation])).toEqual([[["11"], ["11"]], undefined, undefined]);
+});
