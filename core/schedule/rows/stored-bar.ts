@@ -207,7 +207,7 @@ export class StoredBar implements DraftRow {
     return this.#rare().problems;
   }
   get drawing(): string | null {
-    return this.#rare.drawing;
+    return this.#rare().drawing;
   }
   get unitMass(): number | null {
     return this.#rare().unitMass;

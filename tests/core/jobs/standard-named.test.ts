@@ -50,7 +50,10 @@ describe("where nobody chose a standard", () => {
   it("neither a findings sheet of an earlier check nor a letter beside the schedule has a say", () => {
     const beside = (title: string): Book => {
       const book = bookOf(["Stahl nach DIN 488"]);
-      const other = sheetFromRows("Other", [[title], ["the sheet names BS8666:2005, and the check goes by it"]]);
+      const other = sheetFromRows("Other", [
+        [title],
+        ["the sheet names BS8666:2005, and the check goes by it"],
+      ]);
       return {
         ...book,
         sheets: [...book.sheets, { name: "Other", visibility: "visible" }],
