@@ -148,6 +148,8 @@ export const RUN_HABIT: Cited<{
   /** bars over one run from which a count may be that of several members, and of how many */
   readonly leastOfSeveral: number;
   readonly mostTimes: number;
+  /** columns without a known heading that are held against each other */
+  readonly mostColumns: number;
   /** where words say both, fewer rows tell; and how many rows are looked at to see whether any do */
   readonly inWords: {
     readonly share: number;
@@ -164,6 +166,7 @@ export const RUN_HABIT: Cited<{
     exact: 1e-6,
     leastOfSeveral: 8,
     mostTimes: 24,
+    mostColumns: 6,
     inWords: { share: 0.6, rows: 2, least: 2, looked: 200 },
   },
   cite: {

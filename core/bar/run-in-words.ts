@@ -1,5 +1,5 @@
 import { MM_PER_UNIT } from "../units/unit-table";
-import { RUN_WORDS } from "./run-words.data";
+import { RUN_WORDS, SPACING_WORDS } from "./run-words.data";
 
 /** A spacing and the run that it goes over, as a text gives them. */
 export interface RunInWords {
@@ -7,19 +7,26 @@ export interface RunInWords {
   readonly run: number;
   /** run over spacing where both name their units; null where the numbers alone stand */
   readonly gaps: number | null;
+  /** a word of the text calls the run one */
+  readonly isNamed: boolean;
 }
 
 const LONGEST = 120;
 const NUMBER = String.raw`(?:\d{1,3}(?:[ \u00a0\u202f]\d{3})+(?!\d)|\d{1,6}(?:[.,]\d{1,3})?)`;
 const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b)`;
 const FEET = String.raw`(\d{1,3})\s*['′](?:\s*-?\s*(\d{1,2})\s*["″])?`;
+/** scripts without spaces between words begin one anywhere */
+const BEGIN = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Arabic}\p{Script=Hebrew}])`;
+/** "T10-200": bars of 10 at 200, as British lists write them */
+const OF_SIZE = String.raw`(?<=(?:[ØøΦφ⌀∅]|(?<!\p{L})(?:H|T|Y|R|N|D|B|C|HA|HD|DB)\s?)\d{1,2}\s?)[-–](?=\s?\d{2,3}(?![\d.,]))`;
+const EVERY = [...SPACING_WORDS.value].sort((a, b) => b.length - a.length).join("|");
 const SPACED = new RegExp(
-  String.raw`(?:@|(?<![\p{L}\d])c\s*/\s*c|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|(?<!\p{L})(?:at|cada|every|alle|tous les|ogni|co|каждые|шаг|كل)\s)\s*(${NUMBER})\s*(${UNIT})?`,
+  String.raw`(?:@|(?<![\p{L}\d])[cks]\s*/\s*[cks](?!\p{L})|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|${OF_SIZE}|(?<!\p{L})[es]\s?=|${BEGIN}(?:${EVERY})(?:\s|[.=:]+\s*))\s*(${NUMBER})\s*(${UNIT})?`,
   "iu",
 );
 const WORDS = [...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|");
 const OVER = new RegExp(
-  String.raw`(?<!\p{L})(?:${WORDS})\s*[:=]?\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
+  String.raw`${BEGIN}(?:(?:${WORDS})\.?\s*[:=]?|[lb]\s?=)\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
   "iu",
 );
 /** the run alone, with its unit: "Ø8/15 short way, 4.50 m" */
@@ -46,30 +53,26 @@ const SUM = /(?<![\d.,/])(\d{1,6}(?:[.,]\d{1,3})?)\s*\/\s*(\d{0,4}(?:[.,]\d{1,3}
 /**
  * The spacing and the run of a text; null of one that does not name both.
  *
- * @example runInWords("at 250 c/c over 4.25 m") // { spacing: 250, run: 4.25, gaps: null }
+ * @example runInWords("at 250 c/c over 4.25 m") // { spacing: 250, run: 4.25, gaps: null, isNamed: true }
  */
 export function runInWords(text: string): RunInWords | null {
   if (text.length > LONGEST || !/\d\D+\d/.test(text)) return null;
   const [, whole, part] = SUM.exec(text) ?? [];
   if (whole !== undefined && numberOf(part) > 0) {
     const [run, spacing] = [numberOf(whole), numberOf(part)];
-    return { spacing, run, gaps: run / spacing };
+    return { spacing, run, gaps: run / spacing, isNamed: true };
   }
   const spaced = SPACED.exec(text);
   if (spaced === null) return null;
   const rest = text.slice(spaced.index + spaced[0].length);
   if (SPACED.test(rest)) return null;
   const before = text.slice(0, spaced.index);
-  const over =
-    OVER.exec(rest) ??
-    IN_FEET.exec(rest) ??
-    ALONE.exec(rest) ??
-    BEFORE.exec(before) ??
-    BEFORE_SIZE.exec(before);
+  const named = OVER.exec(rest) ?? IN_FEET.exec(rest) ?? OVER.exec(before);
+  const over = named ?? ALONE.exec(rest) ?? BEFORE.exec(before) ?? BEFORE_SIZE.exec(before);
   if (over === null) return null;
   const [spacing, run] = [measureOf(spaced[1], spaced[2]), runOf(over)];
   if (!(spacing.value > 0) || !(run.value > 0)) return null;
-  return { spacing: spacing.value, run: run.value, gaps: gapsOf(run, spacing) };
+  return { spacing: spacing.value, run: run.value, gaps: gapsOf(run, spacing), isNamed: named !== null };
 }
 
 /** A number with its unit, null where none is written. */

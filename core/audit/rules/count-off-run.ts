@@ -14,11 +14,13 @@ export default defineRule({
   messages: {
     differs:
       "{count} bars at {spacing} over {run} should be {expected}, as {kept} of {tested} rows count: ask the designer",
+    alone: "{count} bars at {spacing} over {run}: {expected} would follow; ask the designer",
   },
   checkSheet(sheet, _context, report) {
     for (const { facts, at, count, run, spacing, expected, kept, tested } of offRuns(sheet)) {
       const values = { count, spacing, run, expected, kept, tested };
-      report({ messageId: "differs", outcome: "unsure", row: facts, at, values });
+      const messageId = kept === 0 ? "alone" : "differs";
+      report({ messageId, outcome: "unsure", row: facts, at, values });
     }
   },
 });

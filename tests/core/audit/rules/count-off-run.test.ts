@@ -236,3 +236,103 @@ describe("counts over a spacing and a run that stand in two cells", () => {
     expect(told(heads, (pair) => rowOf(pair, pair[2]))).toEqual([]);
   });
 });
+
+describe("counts of lists in which few rows say a run", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const heads = ["Bar mark", "Type and size", "Total no.", "Length of each bar mm", "Remarks"];
+  const told = (...rows: readonly (readonly [number, string])[]): string[] => {
+    const bars = rows.map(([count, remark], at) => [String(at + 1), "H10", count, 2000 + 100 * at, remark]);
+    const others = [6, 9, 4].map((count, at) => [String(at + 11), "H16", count, 4000, ""]);
+    const sheet = sheetFromRows("List", [heads, ...bars, ...others]);
+    return runAudit({ sheets: [sheet], standard, rules: [rule] }).findings.map(({ message }) => message);
+  };
+
+  // by hand: 5850/150 + 1 = 40, 5800/200 + 1 = 30, 4.80/0.20 + 1 = 25, 3.60/0.15 + 1 = 25, 4500/150 + 1 = 31
+  it.each([
+    ["China, a figure of tens", "布筋范围5850 @150", 40, 30],
+    ["Britain, the spacing behind the size", "T10-200 B2, run 5800", 30, 20],
+    ["Spain, figures exchanged", "c/20 en 4,80 m", 25, 52],
+    ["France, half as many", "HA10 e=15 sur 4,35 m", 30, 15],
+    ["Italy, figures exchanged", "Ø10 a 15 cm su 3,60 m", 25, 52],
+    ["Norway, a figure of tens", "Ø10 k/k 150 på 4500", 31, 21],
+    ["Poland, figures exchanged", "co 15 cm na 3,6 m", 25, 52],
+    ["Japan, a figure of tens", "D10@150 区間 4.5m", 31, 41],
+  ])("should tell a slip of the one row that says a run: %s", (_, remark, right, wrong) => {
+    expect(told([right, remark])).toEqual([]);
+    const [found, another] = told([wrong, remark]);
+    expect(found).toMatch(new RegExp(`^${wrong} bars at .*: ${right} would follow; ask the designer$`));
+    expect(another).toBeUndefined();
+  });
+
+  it("should take end bars, faces, layers and other numbers for what they are", () => {
+    for (const count of [39, 41, 80, 120, 37, 46]) expect(told([count, "@150 over 5850"])).toEqual([]);
+    // legs of a sketch are no run
+    expect(told([30, "400 / 3600"])).toEqual([]);
+  });
+
+  it("should not take two legs for a run where another text of the row says it", () => {
+    const row = (mark: string, count: number, legs: string, where: string): Cell[] => [
+      ...[mark, "H12", count, 3080, legs, where],
+    ];
+    const list = (count: number) => [
+      ["Mark", "Size", "Number of bars", "Length mm", "Legs out to out", "Where"],
+      ...[row("1", 61, "9000", "@ 150 over 9000"), row("2", 61, "9000", "other way @ 150 over 9000")],
+      row("3", count, "400 / 2700", "@ 150 over 4200 verticals"),
+    ];
+    const cells = (count: number) =>
+      runAudit({ sheets: [sheetFromRows("S", list(count))], standard, rules: [rule] }).findings.map(
+        ({ cell }) => cell,
+      );
+    // 4200/150 + 1
+    expect(cells(29)).toEqual([]);
+    expect(cells(19)).toEqual(["C4"]);
+  });
+});
+
+describe("counts over runs that no heading names", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const told = (rows: Cell[][]) =>
+    runAudit({ sheets: [sheetFromRows("S", rows)], standard, rules: [rule] }).findings.map(
+      ({ cell }) => cell,
+    );
+
+  it("should hold two columns of numbers against each other", () => {
+    // cm: 120/15 + 1 = 9, 60/20 + 1 = 4, 540/20 + 1 = 28, 270/15 + 1 = 19, 400/20 + 1 = 21, 600/20 + 1 = 31
+    const list = (count: number): Cell[][] => [
+      ["Mark", "Size", "Q1", "Q2", "Number of bars", "Length mm"],
+      ...[
+        ["1", "H12", 120, 15, 9, 1650],
+        ["2", "H16", null, null, 4, 1450],
+        ["3", "H8", 60, 20, 4, 960],
+        ["4", "H8", 540, 20, 28, 1160],
+        ["5", "H8", 270, 15, 19, 960],
+        ["6", "H8", 400, 20, 21, 1160],
+        ["7", "H8", 600, 20, count, 1500],
+      ],
+    ];
+    expect(told(list(31))).toEqual([]);
+    expect(told(list(13))).toEqual(["E8"]);
+  });
+
+  it("should spread the bars of one way over the straight of the other", () => {
+    // gaps rounded up, and one: 2300/150 17, 1700/150 13, 2000/125 17, 2900/150 21, 6000/200 31, 8000/200 41
+    const list = (count: number): Cell[][] => [
+      ["Member", "Mark", "Size", "Spacing mm", "Number of bars", "Shape", "A", "B", "C", "Length mm"],
+      ...[
+        ["F1", "1", "H16", 150, 17, "21", 320, 2300, 320, 2850],
+        ["F1", "2", "H16", 150, 17, "21", 320, 2300, 320, 2850],
+        ["F2", "3", "H12", 150, 13, "21", 250, 1700, 250, 2125],
+        ["F2", "4", "H12", 150, 13, "21", 250, 1700, 250, 2125],
+        ["F3", "5", "H16", 125, 17, "21", 350, 2900, 350, 3500],
+        ["F3", "6", "H16", 150, count, "21", 350, 2000, 350, 2600],
+        ["S1", "9", "H10", 200, 31, "00", 8000, null, null, 8000],
+        ["S1", "10", "H10", 200, 41, "00", 6000, null, null, 6000],
+        // links of one place go across nothing
+        ["C1", "7", "H8", 150, 12, "11", 370, 400, null, 750],
+        ["C1", "8", "H8", 150, 12, "11", 210, 200, null, 380],
+      ],
+    ];
+    expect(told(list(21))).toEqual([]);
+    expect(told(list(12))).toEqual(["E7"]);
+  });
+});
