@@ -195,12 +195,18 @@ function sizeOfLine(
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
     if (bandOf(size) !== null) return { size, at: column };
+    // "50 | 12.5": the grade of Brazilian lists before the size
+    if (isGradeOf(size, sheet) && !namesBar(size, sheet, standard)) continue;
     // a number with decimals is what a metre weighs, or a sum, unless bars of the list are of that diameter
     if (typeof cell === "number" && !Number.isInteger(cell) && !isDiameter(cell, sheet)) return null;
     if (namesBar(size, sheet, standard)) return { size, at: column };
     if (typeof cell === "number") return null;
   }
   return null;
+}
+
+function isGradeOf(typed: string, { bars }: SheetFacts): boolean {
+  return bars.some(({ row }) => row.grade === typed);
 }
 
 /** 6.3 and 12.5 mm, as Brazil rolls them. */

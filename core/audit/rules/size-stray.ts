@@ -4,6 +4,8 @@ import { massPerMetreOf, sizeElsewhere } from "../../schedule/cells/size-elsewhe
 import { ROUND_STEEL } from "../../schedule/evidence/evidence.data";
 import type { Standard } from "../../standards/port";
 import { STRAY_SIZE } from "../practice.data";
+import { isOutOf, isOutOfAll, rangeNamed } from "../rolled-range";
+import { ROLLED_RANGES } from "../rolled-ranges.data";
 import { defineRule } from "../rule";
 import { isFabricName, swappedSize } from "../size-slips";
 import { sizedLines } from "../sized-sums";
@@ -30,6 +32,9 @@ export default defineRule({
   },
   messages: {
     nowhere: "size {size} is rolled nowhere that is known, and no other row has it",
+    outOfDocument: "size {size} is none that {document} holds, which the list names, and no other row has it",
+    outOfAll:
+      "size {size} is rolled in no country that is known to roll the other sizes of the list, and no other row has it",
     ofMass: "size {size} stands in no other row, and the mass of this one is that of {other}",
     notSummed: "size {size} is in no sum of the summary by size, which has every other size of the list",
   },
@@ -37,6 +42,7 @@ export default defineRule({
     const strays = strayBars(sheet);
     if (strays.length === 0) return;
     const summed = summedSizes(sheet, context.standard);
+    const range = rangeNamed(sheet);
     for (const facts of strays) {
       const typed = facts.row.sizeTyped ?? "";
       if (isFabricName(typed) || swappedSize(typed, context.standard) !== null) continue;
@@ -47,13 +53,26 @@ export default defineRule({
         report({ messageId: "nowhere", outcome: "unsure", row: facts, at: "size", values: { size } });
         continue;
       }
-      const other = facts.bar === null ? sizeOfMass(facts, sheet) : null;
+      const isOut = range !== null && isOutOf(range, facts, sheet);
+      const other = facts.bar === null || isOut ? sizeOfMass(facts, sheet) : null;
       if (other !== null) {
         report({ messageId: "ofMass", outcome: "unsure", row: facts, at: "size", values: { size, other } });
         continue;
       }
-      if (summed !== null && facts.diameter !== null && !summed.has(facts.diameter))
+      if (isOut) {
+        const values = { size, document: range.document };
+        const { cite } = ROLLED_RANGES;
+        report({ messageId: "outOfDocument", outcome: "unsure", row: facts, at: "size", values, cite });
+        continue;
+      }
+      if (summed !== null && facts.diameter !== null && !summed.has(facts.diameter)) {
         report({ messageId: "notSummed", outcome: "unsure", row: facts, at: "size", values: { size } });
+        continue;
+      }
+      if (range === null && isOutOfAll(facts, sheet)) {
+        const { cite } = ROLLED_RANGES;
+        report({ messageId: "outOfAll", outcome: "unsure", row: facts, at: "size", values: { size }, cite });
+      }
     }
   },
 });
@@ -74,8 +93,8 @@ function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
 function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
   if (bar !== null || row.sizeTyped === null) return false;
   const elsewhere = sizeElsewhere(row.sizeTyped);
-  // a bare 15 in a list of millimetres is no bar of 16 mm that a country calls 15
-  if (elsewhere !== null && !(elsewhere.diameter !== diameter && /^\d+$/.test(row.sizeTyped.trim())))
+  // a bare 15 in a list of millimetres, or one behind the sign of a diameter, is no bar of 16 mm that a country calls 15
+  if (elsewhere !== null && !(elsewhere.diameter !== diameter && MILLIMETRES.test(row.sizeTyped.trim())))
     return false;
   // what is no number at all is no size that could be judged
   if (!/^\D{0,3}\d{1,2}\D{0,3}$/.test(row.sizeTyped.trim())) return false;
@@ -84,6 +103,7 @@ function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
   return diameter === null || !ROUND_STEEL.value.diameters.includes(diameter);
 }
 
+const MILLIMETRES = /^(?:[ØøΦφ⌀∅]\s?)?\d+$/;
 const MM_PER_METRE = 1000;
 
 /** The size of the sheet, or of round steel, whose mass a metre the row has, where it is clearly not its own. */
@@ -103,6 +123,8 @@ function sizeOfMass(facts: BarFacts, { bars }: SheetFacts): string | null {
 }
 
 function perMetreTyped({ row, count }: BarFacts): number | null {
+  if (row.unitMass) return row.unitMass;
+  if (row.pieceMass && row.length) return row.pieceMass / (row.length / MM_PER_METRE);
   const length = row.totalLength ?? (count === null || row.length === null ? null : count * row.length);
   if (row.mass === null || row.mass <= 0 || length === null || length <= 0) return null;
   return row.mass / (length / MM_PER_METRE);

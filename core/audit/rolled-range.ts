@@ -1,0 +1,81 @@
+import type { BarFacts } from "../bar/bar-facts";
+import type { SheetFacts } from "../bar/sheet-facts";
+import { ROLLED_RANGES, type RolledRange } from "./rolled-ranges.data";
+
+/** rows of words, and of bars, that are looked through for the document */
+const MOST_ROWS = 200;
+const MOST_BARS = 5;
+
+const { ranges, from, leastSizes, leastUnnamed } = ROLLED_RANGES.value;
+const PATTERNS = ranges.map((range) => ({
+  range,
+  patterns: range.names.map(
+    ([letters, number]) => new RegExp(`(?<!\\p{L})(?:${letters})[\\s.:-]{0,3}${number}(?!\\d)`, "iu"),
+  ),
+}));
+const ANY_NAME = new RegExp(
+  PATTERNS.flatMap(({ patterns }) => patterns.map(({ source }) => source)).join("|"),
+  "iu",
+);
+
+/** The one document of steel that the words of a sheet name; null of none and of several. */
+export function rangeNamed({ sheet, reading, bars }: SheetFacts): RolledRange | null {
+  const rows = reading.rowClasses.flatMap((rowClass, row) =>
+    rowClass === "note" || rowClass === "heading" ? [row] : [],
+  );
+  const found = new Set<RolledRange>();
+  for (const row of [...rows.slice(0, MOST_ROWS), ...bars.slice(0, MOST_BARS).map(({ row }) => row.row)]) {
+    for (let column = 0; column < sheet.columnCount; column += 1) {
+      const cell = sheet.cell(row, column);
+      if (typeof cell !== "string" || !ANY_NAME.test(cell)) continue;
+      for (const { range, patterns } of PATTERNS)
+        if (patterns.some((one) => one.test(cell))) found.add(range);
+    }
+  }
+  return found.size === 1 ? ([...found][0] ?? null) : null;
+}
+
+/** True of a bar whose size the document does not hold, while it holds all others of the list. */
+export function isOutOf(range: RolledRange, facts: BarFacts, sheet: SheetFacts): boolean {
+  const asked = askedOf(facts, sheet, leastSizes, 1);
+  return asked !== null && !holdsAll(range, [asked.own]) && holdsAll(range, asked.others);
+}
+
+/** True of a bar whose size no country rolls together with those that several bars have, though one rolls these. */
+export function isOutOfAll(facts: BarFacts, sheet: SheetFacts): boolean {
+  const asked = askedOf(facts, sheet, leastUnnamed, 2);
+  if (asked === null || !ranges.some((range) => holdsAll(range, asked.others))) return false;
+  return !ranges.some((range) => holdsAll(range, [...asked.others, asked.own]));
+}
+
+interface Asked {
+  readonly own: number;
+  /** numbers of the other sizes that so many rows have and that are written with the same letters */
+  readonly others: readonly number[];
+}
+
+/** null where the others are too few to tell. */
+function askedOf(facts: BarFacts, { bars }: SheetFacts, least: number, leastRows: number): Asked | null {
+  const own = nominalOf(facts);
+  if (own === null || own.number < from) return null;
+  const rows = new Map<number, number>();
+  for (const one of bars) {
+    const other = nominalOf(one);
+    if (other === null || other.letters !== own.letters || other.number === own.number) continue;
+    rows.set(other.number, (rows.get(other.number) ?? 0) + 1);
+  }
+  const others = [...rows].flatMap(([number, count]) => (count < leastRows ? [] : number));
+  return others.length < least ? null : { own: own.number, others };
+}
+
+/** The number of millimetres by which a size is called, and the letters before it; null of numbers and inches. */
+function nominalOf({ row }: BarFacts): { readonly letters: string; readonly number: number } | null {
+  const typed = row.sizeTyped?.trim() ?? "";
+  const [, letters, number] = /^([^\d#]{0,4}?)\s?(\d{1,2}(?:[.,]\d)?)(?:\s?mm)?$/iu.exec(typed) ?? [];
+  if (letters === undefined || number === undefined) return null;
+  return { letters: letters.toUpperCase(), number: Number(number.replace(",", ".")) };
+}
+
+function holdsAll({ diameters }: RolledRange, wanted: readonly number[]): boolean {
+  return wanted.every((diameter) => diameters.includes(diameter));
+}
