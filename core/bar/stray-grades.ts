@@ -15,7 +15,7 @@ export interface StrayGrade {
   readonly like: readonly string[];
 }
 
-interface NamedInText {
+export interface NamedInText {
   readonly typed: string;
   readonly name: string;
   readonly isKnown: boolean;
@@ -26,7 +26,7 @@ interface Named extends NamedInText {
 }
 
 const TOKEN =
-  /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?![\p{L}\d.,])|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}\d.,-])/gu;
+  /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?!\p{L}|[.,]?\d)|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}-]|[.,]?\d)/gu;
 /** letters that look alike in two alphabets */
 const LATIN: Readonly<Record<string, string>> = {
   А: "A",
@@ -82,7 +82,7 @@ function strays(bars: readonly BarFacts[]): readonly Stray[] {
   });
   return [...others.values()].flatMap(([one, another]) => {
     if (one === null || one === undefined || another !== undefined) return [];
-    const alike = [...known].filter(([name]) => formOf(name) === formOf(one.named.name));
+    const alike = [...known].filter(([name]) => isWrittenAlike(name, one.named.name));
     const usual = alike.sort(([, a], [, b]) => b - a).map(([name]) => name);
     return alike.reduce((sum, [, count]) => sum + count, 0) < rows ? [] : [{ ...one, like: usual }];
   });
@@ -93,6 +93,13 @@ const isKnown = (named: NamedInText): boolean => named.isKnown;
 /** "B500NC" and "B550NC" are written alike, and "AII" and "AV". */
 function formOf(name: string): string {
   return name.replace(/^A[IVX]+$/, "A#").replace(/\d/g, "#");
+}
+
+/** Of one form, or letters exchanged: "HBR400" for HRB400. */
+function isWrittenAlike(known: string, name: string): boolean {
+  if (formOf(known) === formOf(name)) return true;
+  const sorted = (text: string) => [...text].sort().join("");
+  return known.replace(/\D/g, "") === name.replace(/\D/g, "") && sorted(known) === sorted(name);
 }
 
 function gradeText(facts: BarFacts): string {
@@ -138,7 +145,8 @@ function columnsOf(table: TableReading): readonly number[] {
   return known;
 }
 
-function namedInText(text: string): readonly NamedInText[] {
+/** The grades that a text names, known or written as one. */
+export function namedInText(text: string): readonly NamedInText[] {
   if (text.length > STRAY_GRADE.value.longest) return NONE_NAMED;
   return namedBy.of(text, () => {
     const typed = text.match(TOKEN);
@@ -154,7 +162,8 @@ function namedIn(texts: readonly TextOfRow[]): readonly Named[] {
   return texts.flatMap(({ column, named }) => named.map((one) => ({ ...one, column })));
 }
 
-function plainName(typed: string): string {
+/** A grade as KNOWN_GRADES has it: in Latin capitals, without spaces and hyphens. */
+export function plainName(typed: string): string {
   return typed
     .toUpperCase()
     .replace(/[ -]/g, "")

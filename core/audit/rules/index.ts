@@ -43,6 +43,7 @@ import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import formulasUncalculated from "./formulas-uncalculated";
 import freeDimensionOther from "./free-dimension-other";
 import gradeNotMadeSoThick from "./grade-not-made-so-thick";
+import gradeOfOtherSizes from "./grade-of-other-sizes";
 import gradeStray from "./grade-stray";
 import guessedCell from "./guessed-cell";
 import heavierThanLift from "./heavier-than-lift";
@@ -159,6 +160,7 @@ export const RULES: readonly Rule[] = [
   gradeNotMadeSoThick,
   weldOfUnweldableSteel,
   gradeStray,
+  gradeOfOtherSizes,
   lengthOffStep,
   lengthDiffers,
   varyingSetOneLength,

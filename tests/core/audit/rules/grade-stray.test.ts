@@ -72,3 +72,22 @@ it("is found in a column that nobody knows, and beside the size in letters of an
   expect(told(joined("А240С"))).toEqual([]);
   expect(told(joined("А450С"))).toEqual(["B7"]);
 });
+
+// ДСТУ 3760 holds А240С, А400С, А500С and others, CNS 560 SD280W and SD420W (from memory)
+it.each([
+  ["a comma behind the grade", (grade: string) => `Ø16 ${grade}, L=2600`, "А500С", "А450С"],
+  ["another country's", (grade: string) => grade, "SD420W", "SD480W"],
+  ["letters exchanged", (grade: string) => grade, "HRB400", "HBR400"],
+])("a stray grade is found: %s", (_, cell, right, wrong) => {
+  const told = (grade: string) => {
+    const rows: Cell[][] = [["Mark", "Description", "Size", "Number of bars", "Length mm"]];
+    for (const one of [right, right, right, right, right, right, grade])
+      rows.push([String(rows.length), cell(one), 16, 4, 2600]);
+    return runAudit({ sheets: [sheetFromRows("S", rows)], standard, rules: [rule] }).findings.map(
+      ({ message }) => message,
+    );
+  };
+  expect(told(right)).toEqual([]);
+  expect(told(wrong)).toHaveLength(1);
+  expect(told(wrong)[0]).toContain(`grade "${wrong}" stands in no other row`);
+});

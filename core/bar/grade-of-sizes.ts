@@ -1,0 +1,201 @@
+import type { BarFacts } from "./bar-facts";
+import { GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
+import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
+import { saying } from "./said-words";
+import type { SheetFacts } from "./sheet-facts";
+import { namedInText, plainName } from "./stray-grades";
+
+/** A bar whose grade is that of other sizes. */
+export interface GradeOfOthers {
+  readonly facts: BarFacts;
+  readonly column: number;
+  readonly typed: string;
+  /** what tells: a note, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to */
+  readonly by: "note" | "letters" | "thickness" | "made";
+  /** the grade that the size has instead; the sizes of the grade's others */
+  readonly instead: string;
+  readonly others: string;
+}
+
+type Off = Omit<GradeOfOthers, "facts"> & { readonly place: number };
+
+interface Graded {
+  readonly place: number;
+  readonly column: number;
+  readonly typed: string;
+  readonly grade: string;
+  readonly letters: string;
+  readonly size: number;
+}
+
+/** Loops and dowels are of plain bars whatever the others are. */
+const saysOtherwise = saying(
+  /dowel|lifting|\bloops?\b|петл|gouj|levage|pasador|izaje|dübel|montaż|kuljetus|吊/,
+);
+const MOST_ROWS = 200;
+const { leastKept, leastOfGrade, most } = GRADE_OF_SIZES.value;
+
+/** Bars whose grade the notes, the letters of the sizes or the other bars give to other sizes. */
+export function gradesOfOthers(sheet: SheetFacts): readonly GradeOfOthers[] {
+  const { graded, made, alike } = sheet.answers.whole(judged, gradeAndSize);
+  if (graded.length === 0) return [];
+  const seen = new Set<number>();
+  return [...made, ...byNotes(graded, sheet), ...alike].flatMap(({ place, ...off }) => {
+    const facts = sheet.answers.bar(place);
+    if (seen.has(place) || facts.inWords(saysOtherwise)) return [];
+    seen.add(place);
+    return [{ facts, ...off }];
+  });
+}
+
+interface Judged {
+  /** none where all bars have one grade */
+  readonly graded: readonly Graded[];
+  readonly made: readonly Off[];
+  readonly alike: readonly Off[];
+}
+
+const NONE: Judged = { graded: [], made: [], alike: [] };
+
+function judged(bars: readonly BarFacts[]): Judged {
+  const graded = bars.flatMap((facts, place) => gradedOf(facts, place) ?? []);
+  if (graded.every(({ grade }) => grade === graded[0]?.grade)) return NONE;
+  return { graded, made: byMade(graded), alike: [...byLetters(graded), ...byThickness(graded)] };
+}
+
+function gradeAndSize(facts: BarFacts): string {
+  const graded = gradedOf(facts, 0);
+  return graded === null ? "" : `${graded.column}:${graded.typed}:${facts.row.sizeTyped}`;
+}
+
+const SIZE = /^(?:\d+\s?-\s?)?([^\d]{0,4}?)\s?(\d{1,2}(?:[.,]\d)?)(?:\s?mm)?$/iu;
+
+function gradedOf({ row, sheet }: BarFacts, place: number): Graded | null {
+  const column = row.table.columns.get("grade")?.column ?? row.table.columns.get("size")?.column;
+  const [, letters, size] = SIZE.exec(row.sizeTyped?.trim() ?? "") ?? [];
+  if (column === undefined || letters === undefined || row.struckThrough || row.superseded === true)
+    return null;
+  const cell = sheet.sheet.cell(row.row, column);
+  if (typeof cell !== "string") return null;
+  const named = namedInText(cell).filter(({ isKnown }) => isKnown);
+  const typed = named[0]?.typed ?? (row.table.columns.has("grade") ? cell.trim() : "");
+  if (typed === "" || named.length > 1) return null;
+  const number = Number((size ?? "").replace(",", "."));
+  return { place, column, typed, grade: plainName(typed), letters: letters.toUpperCase(), size: number };
+}
+
+function told({ place, column, typed }: Graded, by: Off["by"], instead: string, others: string): Off {
+  return { place, column, typed, by, instead, others };
+}
+
+/** Steels that are made thin alone. */
+function byMade(graded: readonly Graded[]): readonly Off[] {
+  const off = graded.filter(
+    ({ grade, size }) => size > (MADE_UP_TO.value[grade] ?? Number.POSITIVE_INFINITY),
+  );
+  if (off.length === 0 || off.length > Math.max(1, most * graded.length)) return [];
+  return off.map((one) => told(one, "made", "", `${MADE_UP_TO.value[one.grade]} mm`));
+}
+
+/** Sizes that a title or note gives to another grade. */
+function byNotes(graded: readonly Graded[], sheet: SheetFacts): readonly Off[] {
+  const notes = notesOf(sheet);
+  if (notes.length < 2) return [];
+  const givenTo = (size: number) => notes.filter(({ holds }) => holds(size));
+  const asked = graded.filter(
+    ({ grade, size }) => notes.some((note) => note.grade === grade) && givenTo(size).length > 0,
+  );
+  const off = asked.filter(({ grade, size }) => !givenTo(size).some((note) => note.grade === grade));
+  if (asked.length - off.length < leastKept || off.length > Math.max(1, most * asked.length)) return [];
+  return off.map((one) => told(one, "note", givenTo(one.size)[0]?.typed ?? "", ""));
+}
+
+function notesOf({ sheet, reading }: SheetFacts): readonly GradeOfNote[] {
+  const found: GradeOfNote[] = [];
+  let looked = 0;
+  for (const [row, rowClass] of reading.rowClasses.entries()) {
+    if (rowClass !== "note" && rowClass !== "heading") continue;
+    looked += 1;
+    if (looked > MOST_ROWS) break;
+    for (let column = 0; column < sheet.columnCount; column += 1) {
+      const cell = sheet.cell(row, column);
+      if (typeof cell === "string") found.push(...gradesInNote(cell));
+    }
+  }
+  return found;
+}
+
+/** All other bars of these letters have one grade, and all others of the grade other letters. */
+function byLetters(graded: readonly Graded[]): readonly Off[] {
+  const gradesOf = counted(
+    graded,
+    ({ letters }) => letters,
+    ({ grade }) => grade,
+  );
+  const lettersOf = counted(
+    graded,
+    ({ grade }) => grade,
+    ({ letters }) => letters,
+  );
+  return graded.flatMap((one) => {
+    if (one.letters === "") return [];
+    const usual = [...(gradesOf.get(one.letters) ?? [])].filter(([grade]) => grade !== one.grade);
+    const own = gradesOf.get(one.letters)?.get(one.grade) ?? 0;
+    const others = [...(lettersOf.get(one.grade) ?? [])].filter(([letters]) => letters !== one.letters);
+    const [[instead, kept] = ["", 0], second] = usual;
+    const [[letters, rows] = ["", 0], third] = others;
+    if (own > 1 || second !== undefined || third !== undefined) return [];
+    if (kept < leastKept || rows < leastOfGrade || (gradesOf.get(letters)?.size ?? 0) > 1) return [];
+    return [told(one, "letters", typedOf(graded, instead), letters)];
+  });
+}
+
+/** All other bars of the grade are thinner than all of the other grade, which another bar of the size has. */
+function byThickness(graded: readonly Graded[]): readonly Off[] {
+  const sizesOf = new Map<string, number[]>();
+  for (const { grade, size } of graded) {
+    const sizes = sizesOf.get(grade);
+    if (sizes === undefined) sizesOf.set(grade, [size]);
+    else sizes.push(size);
+  }
+  if (sizesOf.size !== 2) return [];
+  const [[one, ones] = ["", []], [other, others] = ["", []]] = [...sizesOf];
+  return [...thickAmong(graded, one, ones, other, others), ...thickAmong(graded, other, others, one, ones)];
+}
+
+function thickAmong(
+  graded: readonly Graded[],
+  thin: string,
+  thinSizes: readonly number[],
+  thick: string,
+  thickSizes: readonly number[],
+): readonly Off[] {
+  const sorted = [...thinSizes].sort((a, b) => a - b);
+  const [largest = 0, next = 0] = [sorted.at(-1), sorted.at(-2)];
+  const least = thickSizes.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  if (sorted.length <= leastOfGrade || thickSizes.length < leastKept) return [];
+  const off = graded.find(({ grade, size }) => grade === thin && size === largest);
+  const isAlike = ({ grade, letters, size }: Graded) =>
+    grade === thick && size === largest && letters === off?.letters;
+  return off === undefined || next >= least || !graded.some(isAlike)
+    ? []
+    : [told(off, "thickness", typedOf(graded, thick), `${next} mm`)];
+}
+
+function typedOf(graded: readonly Graded[], grade: string): string {
+  return graded.find((one) => one.grade === grade)?.typed ?? grade;
+}
+
+function counted(
+  graded: readonly Graded[],
+  key: (one: Graded) => string,
+  value: (one: Graded) => string,
+): ReadonlyMap<string, ReadonlyMap<string, number>> {
+  const found = new Map<string, Map<string, number>>();
+  for (const one of graded) {
+    const values = found.get(key(one)) ?? new Map<string, number>();
+    values.set(value(one), (values.get(value(one)) ?? 0) + 1);
+    found.set(key(one), values);
+  }
+  return found;
+}
