@@ -6,7 +6,7 @@ export const PERSIAN: LanguageWords = {
   provenance: "memory",
   columns: [
     { kind: "grade", words: ["نوع فولاد", "رده", "نوع میلگرد"] },
-    { kind: "mark", words: ["شماره", "پوزیسیون", "تیپ", "علامت"] },
+    { kind: "mark", words: ["شماره", "پوزیسیون", "پوزیشن", "پوزیشن میلگرد", "تیپ", "شماره تیپ", "علامت"] },
     { kind: "member", words: ["المان", "عضو", "موقعیت"] },
     { kind: "shape", words: ["شکل", "فرم"] },
     { kind: "pour", words: ["بتن ریزی", "مرحله بتن ریزی"] },

@@ -80,9 +80,13 @@ it.each([
   ["letters exchanged", (grade: string) => grade, "HRB400", "HBR400"],
 ])("a stray grade is found: %s", (_, cell, right, wrong) => {
   const told = (grade: string) => {
-    const rows: Cell[][] = [["Mark", "Description", "Size", "Number of bars", "Length mm"]];
+    const isOneCell = cell("") !== "";
+    const heads = isOneCell
+      ? ["Поз.", "Найменування", "Кільк.", "Маса од., кг"]
+      : ["Mark", "Grade", "Number of bars"];
+    const rows: Cell[][] = [[...heads, ...(isOneCell ? [] : ["Size", "Length mm"])]];
     for (const one of [right, right, right, right, right, right, grade])
-      rows.push([String(rows.length), cell(one), 16, 4, 2600]);
+      rows.push([String(rows.length), cell(one), 4, ...(isOneCell ? [4.1] : [16, 2600])]);
     return runAudit({ sheets: [sheetFromRows("S", rows)], standard, rules: [rule] }).findings.map(
       ({ message }) => message,
     );
