@@ -21,7 +21,8 @@ export const STATED_LENGTH: Cited<{
       ...["bar", "rebar", "rod", "varilla", "fierro", "tramo", "stab", "eisen", "pret", "demir", "donati"],
       ...["stang", "steng", "teras", "tanko", "ραβδ", "прут", "стержн", "арматур", "钢筋", "鋼筋", "鉄筋"],
       ...["thep", "besi", "prut", "sipk", "staven", "staaf", "szal", "betonacel", "vergalh", "철근", "เหล็ก"],
-      ...["حديد", "قضبان", "اسياخ", "ברזל", "מוט"],
+      ...["حديد", "قضبان", "سياخ", "سيخ", "شاخه", "میلگرد", "آرماتور", "ברזל", "מוט"],
+      ...["tyc", "palic", "stryp", "stien", "varda", "varras", "stæng", "stong", "βεργ", "стрижн", "прът"],
     ],
     stock: [
       ...["stock", "commerc", "comerc", "handels", "handlow", "lager", "liefer", "mill length", "boyu"],

@@ -14,7 +14,7 @@ export interface StatedLength {
 }
 
 const LENGTH =
-  /(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\d.,/@])(\d{1,5}(?:[.,]\d{1,2})?)\s?(mm|mts?|m|\u043c|\u7c73|ft|feet|'|\u2019)(?![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\d\u00b2\u00b3/])/giu;
+  /(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\d.,/@])(\d{1,5}(?:[.,]\d{1,2})?)\s?(mm|mts?|m|\u043c|\u7c73|متر|أمتار|م|เมตร|ม\.|מטר|מ'|μ\.|metr\p{L}{0,3}|ft|feet|'|\u2019)(?![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Arabic}\d\u00b2\u00b3/])/giu;
 const PARTS = /[;\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
 /** rows of titles and notes that are looked through */
 const MOST_ROWS = 200;
@@ -30,7 +30,7 @@ export function statedLength(sheet: Sheet, { rowClasses }: ScheduleReading): Sta
     if (looked > MOST_ROWS) break;
     for (let column = 0; column < sheet.columnCount; column += 1) {
       const cell = sheet.cell(row, column);
-      if (typeof cell !== "string" || !/\d/.test(cell)) continue;
+      if (typeof cell !== "string" || !/\p{Nd}/u.test(cell)) continue;
       for (const one of lengthsIn(cell)) found.push({ ...one, cell: cellAddress(sheet, row, column) });
     }
   }
@@ -104,9 +104,14 @@ function holds(plain: string, words: readonly string[]): boolean {
 }
 
 function plainOf(text: string): string {
-  return text
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f]/g, "")
-    .replaceAll("\u0142", "l")
-    .toLowerCase();
+  return (
+    text
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      .replaceAll("\u0142", "l")
+      // digits of Arabic and Persian, and their decimal sign
+      .replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (digit) => String(digit.charCodeAt(0) & 15))
+      .replaceAll("\u066b", ".")
+      .toLowerCase()
+  );
 }

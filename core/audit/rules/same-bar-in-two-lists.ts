@@ -1,4 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import { TWICE } from "../../bar/identities.data";
 import { MarkIndex } from "../../bar/mark-index";
 import { firstDifference } from "../../bar/same-bar";
 import type { SheetFacts } from "../../bar/sheet-facts";
@@ -29,7 +30,11 @@ export default defineRule({
       },
     ],
   },
-  messages: { twice: "mark {mark} of {member} stands in {where} too: is it counted twice?" },
+  messages: {
+    twice: "mark {mark} of {member} stands in {where} too: is it counted twice?",
+    runsOn:
+      "mark {mark} stands in {where} too, the same bar and as many, while the other marks run on: is it entered twice?",
+  },
   checkSheet(sheet, _context, report) {
     const { sheets } = sheet.book;
     if (sheets.length === 1 && sheet.reading.tables.length < 2) return;
@@ -40,6 +45,11 @@ export default defineRule({
     const others = isOld(sheet) ? [] : sheets.slice(0, sheets.indexOf(sheet)).filter((one) => !isOld(one));
     for (const other of others) {
       for (const facts of other.bars) keepFirst(seen, facts);
+    }
+    for (const { first, again } of repeatedOn(others, sheet)) {
+      const where = `sheet ${first.sheet.sheet.name}, row ${first.sheet.sheet.top + first.row.row + 1}`;
+      const values = { mark: again.row.mark ?? "", where };
+      report({ messageId: "runsOn", outcome: "unsure", row: again, at: "mark", values });
     }
     for (const facts of sheet.bars) {
       const first = keepFirst(seen, facts);
@@ -58,4 +68,36 @@ export default defineRule({
 function keepFirst(seen: MarkIndex<BarFacts>, facts: BarFacts): BarFacts | null {
   const { markKey, row } = facts;
   return markKey === null || row.member === null ? null : seen.keep(row.member, markKey, facts);
+}
+
+/** Bars without a member that repeat those of sheets before, where marks run on from sheet to sheet. */
+function repeatedOn(
+  others: readonly SheetFacts[],
+  sheet: SheetFacts,
+): readonly { readonly first: BarFacts; readonly again: BarFacts }[] {
+  const { leastOfAlike, mostRepeated } = TWICE.value;
+  const own = sheet.bars.filter(hasMarkAlone);
+  const before = new Map<string | null, BarFacts>();
+  for (const other of others)
+    for (const facts of other.bars) if (hasMarkAlone(facts)) before.set(facts.markKey, facts);
+  if (own.length < leastOfAlike || before.size < leastOfAlike) return [];
+  const pairs = own.flatMap((again) => {
+    const first = before.get(again.markKey);
+    return first === undefined ? [] : [{ first, again }];
+  });
+  if (pairs.length > Math.max(1, mostRepeated * own.length)) return [];
+  return pairs.filter(
+    ({ first, again }) =>
+      first.count !== null &&
+      first.count === again.count &&
+      first.row.revision === again.row.revision &&
+      !first.row.struckThrough &&
+      !again.row.struckThrough &&
+      firstDifference(first.row, again.row) === null,
+  );
+}
+
+/** The member is none that a cell says: the sheet's name stands for it. */
+function hasMarkAlone({ markKey, row, sheet }: BarFacts): boolean {
+  return markKey !== null && (row.member === null || row.member === sheet.sheet.name);
 }

@@ -27,6 +27,14 @@ describe("how long bars may be by a title or a note", () => {
       "\u039c\u03ae\u03ba\u03b7 \u03c1\u03ac\u03b2\u03b4\u03c9\u03bd \u03b5\u03bc\u03c0\u03bf\u03c1\u03af\u03bf\u03c5 12 \u03ae 14 m.",
       14_000,
     ],
+    ["طول شاخه ۱۲ متر", 12_000],
+    ["طول الأسياخ 12 م", 12_000],
+    ["tyče 12 m", 12_000],
+    ["Strypų ilgis 11,7 m", 11_700],
+    ["Стрижні довжиною 11,7 м", 11_700],
+    ["Palice dolžine 14 m", 14_000],
+    ["เหล็กยาวมาตรฐาน 10 เมตร", 10_000],
+    ["Varda pikkus 12 m", 12_000],
   ])("%s", (note, mm) => expect(stated(note)).toBe(mm));
 
   it.each([
