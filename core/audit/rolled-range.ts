@@ -6,7 +6,7 @@ import { ROLLED_RANGES, type RolledRange } from "./rolled-ranges.data";
 const MOST_ROWS = 200;
 const MOST_BARS = 5;
 
-const { ranges, from, leastSizes, leastUnnamed } = ROLLED_RANGES.value;
+const { ranges, from, to, leastSizes, leastUnnamed } = ROLLED_RANGES.value;
 const PATTERNS = ranges.map((range) => ({
   range,
   patterns: range.names.map(
@@ -57,7 +57,9 @@ interface Asked {
 /** null where the others are too few to tell. */
 function askedOf(facts: BarFacts, { bars }: SheetFacts, least: number, leastRows: number): Asked | null {
   const own = nominalOf(facts);
-  if (own === null || own.number < from) return null;
+  if (own === null || own.number < from || own.number > to || !Number.isInteger(own.number)) return null;
+  // a sum that was read as a bar has a number in place of its size
+  if (facts.row.length === null || facts.count === null) return null;
   const rows = new Map<number, number>();
   for (const one of bars) {
     const other = nominalOf(one);

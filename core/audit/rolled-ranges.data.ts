@@ -14,12 +14,15 @@ export const ROLLED_RANGES: Cited<{
   readonly ranges: readonly RolledRange[];
   /** mm: thinner ones are wire too, which every country draws */
   readonly from: number;
+  /** mm: no bar is thicker */
+  readonly to: number;
   /** different sizes of a list beside the one that is asked about, where a document is named and where none is */
   readonly leastSizes: number;
   readonly leastUnnamed: number;
 }> = {
   value: {
     from: 8,
+    to: 60,
     leastSizes: 3,
     leastUnnamed: 4,
     ranges: [

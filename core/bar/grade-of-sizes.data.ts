@@ -6,12 +6,14 @@ export const GRADE_OF_SIZES: Cited<{
   readonly leastKept: number;
   /** rows of the grade itself beside the one */
   readonly leastOfGrade: number;
+  /** times the thickest other bar of the grade: a link of the next size up is sound */
+  readonly thicker: number;
   /** share of the rows that may break a note, before it is taken for something else */
   readonly most: number;
   /** characters of a note that is looked at */
   readonly longest: number;
 }> = {
-  value: { leastKept: 4, leastOfGrade: 2, most: 0.1, longest: 200 },
+  value: { leastKept: 4, leastOfGrade: 2, thicker: 1.9, most: 0.1, longest: 200 },
   cite: { document: "lists with a grade for each size", provenance: "derived" },
 };
 

@@ -33,7 +33,7 @@ const saysOtherwise = saying(
   /dowel|lifting|\bloops?\b|петл|gouj|levage|pasador|izaje|dübel|montaż|kuljetus|吊/,
 );
 const MOST_ROWS = 200;
-const { leastKept, leastOfGrade, most } = GRADE_OF_SIZES.value;
+const { leastKept, leastOfGrade, thicker, most } = GRADE_OF_SIZES.value;
 
 /** Bars whose grade the notes, the letters of the sizes or the other bars give to other sizes. */
 export function gradesOfOthers(sheet: SheetFacts): readonly GradeOfOthers[] {
@@ -177,7 +177,7 @@ function thickAmong(
   const off = graded.find(({ grade, size }) => grade === thin && size === largest);
   const isAlike = ({ grade, letters, size }: Graded) =>
     grade === thick && size === largest && letters === off?.letters;
-  return off === undefined || next >= least || !graded.some(isAlike)
+  return off === undefined || next >= least || largest < thicker * next || !graded.some(isAlike)
     ? []
     : [told(off, "thickness", typedOf(graded, thick), `${next} mm`)];
 }

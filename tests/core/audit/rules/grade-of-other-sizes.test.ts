@@ -18,6 +18,8 @@ ruleCases(rule, {
   silent: [
     { rows: LIST },
     { rows: [...LIST, bar("16", "B500B")] },
+    // links of the next sizes up
+    { rows: [...LIST, bar("12", "S235")] },
     // no other bar of the size says what it has
     { rows: [...LIST, bar("14", "S235")] },
     // the grades are no matter of sizes
