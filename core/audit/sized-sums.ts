@@ -2,6 +2,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
 import { sizeCellReader } from "../schedule/cells/read-size-cell";
+import { sizeBand } from "../schedule/cells/size-band";
 import { type SizeAlone, type SumsAlone, sumsAlone } from "../schedule/rows/sums-alone";
 import type { Standard } from "../standards/port";
 
@@ -82,20 +83,6 @@ function withoutGrade(sum: SizedSum, all: readonly SizedSum[]): SizedSum {
   return all.some((one) => one !== sum && one.diameter === sum.diameter) ? sum : own;
 }
 
-const BAND =
-  /^(?:\p{L}+\s)?(?:(\d{1,2})\s?([<\u2264])=?\s?)?[\u00f8\u00d8\u2300\u03a6\u03c6d]\s?([<>\u2264\u2265])(=?)\s?(\d{1,2})(?:\s?mm)?$/u;
-
-/** The diameters of a band of sizes: "10 < \u00d8 <= 18", "\u00d8 > 18"; null for anything else. */
-function bandOf(text: string): ((diameter: number) => boolean) | null {
-  const [, least, overOrFrom, sign, isEqual, most] = BAND.exec(text) ?? [];
-  if (sign === undefined) return null;
-  const [low, high] = [Number(least ?? 0), Number(most)];
-  const isIn = sign === "\u2264" || sign === "\u2265" || isEqual === "=";
-  const from = (diameter: number) => (overOrFrom === "<" ? diameter > low : diameter >= low);
-  if (sign === ">" || sign === "\u2265") return (diameter) => diameter > high || (isIn && diameter === high);
-  return (diameter) => from(diameter) && (diameter < high || (isIn && diameter === high));
-}
-
 const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
 
 /** A size as the list's own cells are read. */
@@ -133,7 +120,7 @@ function sumAt(
   const cell = line.cells.find((one) => one.column === column);
   if (cell === undefined) return [];
   const place = { size, row: line.row, column, typed: cell.value };
-  const takesIn = bandOf(size);
+  const takesIn = sizeBand(size);
   if (takesIn !== null) return [{ ...place, diameter: Number.NaN, prefix: "", takesIn }];
   // as the list's own rows were read, "#12" is what it is there
   const alike = bars.find(({ row, diameter }) => diameter !== null && row.sizeTyped?.trim() === size);
@@ -156,8 +143,8 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
     const stretches = left === undefined ? stretchesBefore(sheet, headerRow) : [sheet.bars];
     // bands of sizes below the sizes are sums of their own, often in another unit
     const kinds = [
-      named.filter(({ size }) => bandOf(size) === null),
-      named.filter(({ size }) => bandOf(size) !== null),
+      named.filter(({ size }) => sizeBand(size) === null),
+      named.filter(({ size }) => sizeBand(size) !== null),
     ];
     return kinds.flatMap((alike) => {
       const columns = new Set(
@@ -194,7 +181,7 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
-    if (bandOf(size) !== null) return { size, at: column };
+    if (sizeBand(size) !== null) return { size, at: column };
     // "50 | 12.5": the grade of Brazilian lists before the size
     if (isGradeOf(size, sheet) && !namesBar(size, sheet, standard)) continue;
     // a number with decimals is what a metre weighs, or a sum, unless bars of the list are of that diameter

@@ -6,6 +6,7 @@ import type { SheetFacts } from "../bar/sheet-facts";
 import { cellAddress } from "../schedule/cell-address";
 import type { Standard } from "../standards/port";
 import type { Finding } from "./finding";
+import { looseSums } from "./loose-sums";
 import { figuresOfDigits, otherFigures } from "./other-figures";
 import sumLineDiffers from "./rules/sum-line-differs";
 import summaryDiffers from "./rules/summary-differs";
@@ -58,6 +59,7 @@ const isOfSum = ({ code, severity }: Finding): boolean => OF_SUMS.has(code) && s
 function wrongOf(facts: SheetFacts, standard: Standard): readonly WrongSum[] {
   return [
     ...wrongLines(facts),
+    ...looseSums(facts),
     ...wrongGrandTotals(facts),
     ...wrongTotals(facts, standard),
     ...wrongSizedSums(facts, standard),

@@ -1,3 +1,4 @@
+import { looseSums } from "../loose-sums";
 import { defineRule } from "../rule";
 import { fieldWords } from "../sum-lines";
 import { wrongGrandTotals, wrongLines } from "../wrong-lines";
@@ -30,6 +31,8 @@ export default defineRule({
   },
   messages: {
     differs: "the line gives {typed} for {what}, but the bars above add up to {sum}",
+    ofGroup:
+      "{typed} is given for {what} of a group, but its bars add up to {sum}, as those of {right} of {of} groups do to theirs",
     ofSizes: "the line gives {typed}, but the sums by size above it add up to {sum}",
   },
   checkSheet(sheet, _context, report) {
@@ -40,9 +43,24 @@ export default defineRule({
         values: { typed, what: fieldWords(field), sum: sums[0] ?? 0 },
       });
     }
+    for (const { row, column, field, typed, sums, right, of } of looseSums(sheet)) {
+      report({
+        messageId: "ofGroup",
+        outcome: right < SURELY ? "unsure" : "broken",
+        place: { row, column },
+        values: { typed, what: fieldWords(field), sum: shown(sums[0] ?? 0), right, of },
+      });
+    }
     for (const { row, column, typed, sums } of wrongGrandTotals(sheet)) {
-      const sum = Math.round((sums[0] ?? 0) * 1000) / 1000;
+      const sum = shown(sums[0] ?? 0);
       report({ messageId: "ofSizes", place: { row, column }, values: { typed, sum } });
     }
   },
 });
+
+/** sums of groups that come out before another one is surely wrong */
+const SURELY = 3;
+
+function shown(sum: number): number {
+  return Math.round(sum * 1000) / 1000;
+}

@@ -1,5 +1,6 @@
 import type { ColumnKind, TableReading } from "../bar-row";
 import { holdsWord, isWord, plainWords, wordsOf } from "../cells/row-words";
+import { sizeBand } from "../cells/size-band";
 import type { TableLayout } from "../columns/decide-columns";
 import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
@@ -21,7 +22,6 @@ const LEAST_NUMBERS = 2;
 /** "T12", "ds 16", "Ø8", "12 mm", "12mm ø", "#5", "15M", "B500 Ø8", "Ø8 A240": a size, not a count or a length */
 const SIZE_NAMED =
   /^(?:\p{L}+\s?\d*\p{L}*\s+)?(?:(?:\p{L}{1,3}|[øØ⌀Φφ#])\s?\d{1,2}(?:[.,]\d)?(?:\s?mm)?|\d{1,2}(?:[.,]\d)?(?:(?:\s?mm)?\s?(?:[øØ⌀Φφ]|dia\.?)|\s?mm|m)|\d[\d/]*\s?")(?:\s\p{L}{1,3}[ -]?\d{2,3}\p{L}{0,3})?$/iu;
-const SIZES_BOUNDED = /^(?:\p{L}+\s)?(?:\d{1,2}\s?[<≤]\s?)?[øØ⌀Φφd]\s?[<>≤≥]\s?=?\s?\d{1,2}(?:\s?mm)?$/u;
 /** the same in one cell with what there is of it: "Ø8   kg 271" */
 const SIZE_AND_AMOUNT = /^[øØ⌀Φφ]\s?\d{1,2}\s*[:=]?\s*(?:kg|t|m)?\.?\s*\d[\d.,\s]*(?:kg|t|m)?$/iu;
 const TITLE = /^[^\d]{4,}$/;
@@ -176,7 +176,7 @@ export class RowEvidence {
     if (typeof first !== "string" || first.length > LONGEST_SIZE) return false;
     const text = first.trim();
     if (rest.length === 0) return SIZE_AND_AMOUNT.test(text);
-    if (rest.length > MOST_AMOUNTS || !(SIZE_NAMED.test(text) || SIZES_BOUNDED.test(text))) return false;
+    if (rest.length > MOST_AMOUNTS || !(SIZE_NAMED.test(text) || sizeBand(text) !== null)) return false;
     return (
       rest.some((cell) => typeof cell === "number") &&
       rest.every((cell) => typeof cell === "number" || isUnit(cell))
@@ -185,7 +185,7 @@ export class RowEvidence {
   /** "10 < Ø <= 18" is a class of sizes, which no bar is of. */
   get boundsSizes(): boolean {
     const first = this.cells[this.all[0] ?? -1];
-    return typeof first === "string" && first.length <= LONGEST_SIZE && SIZES_BOUNDED.test(first.trim());
+    return typeof first === "string" && first.length <= LONGEST_SIZE && sizeBand(first.trim()) !== null;
   }
   get namesUnit(): boolean {
     return this.all.some((column) => isUnit(this.cells[column] ?? null));
