@@ -5,6 +5,9 @@ import type { SummedField } from "./sum-lines";
 const MM_PER_METRE = 1000;
 /** a length in a wrong unit, or a figure with its point misplaced */
 const SLIPS = [10, 100, 1000] as const;
+/** mm: a length that is short or long enough to be a slip, and what it may be meant as */
+const [SHORT, LONG] = [2000, 9000];
+const [LEAST, MOST] = [100, 18_000];
 /** of a whole number */
 const NEAR_WHOLE = 0.01;
 
@@ -18,7 +21,9 @@ export function otherFigures(
   const counts = countsOf(facts);
   const lengths = distinct([...lengthsOf(facts, counts), ...expected]);
   const { mass } = facts.row;
-  const slips = mass === null || !isMassOpen ? [] : SLIPS.flatMap((factor) => [mass * factor, mass / factor]);
+  // what number, length and size make is known to be meant before a point is moved
+  const isOpen = isMassOpen && perMetreOf(facts) === null;
+  const slips = mass === null || !isOpen ? [] : SLIPS.flatMap((factor) => [mass * factor, mass / factor]);
   const made = figuresOf(facts, figure, counts, lengths);
   return figure === "mass" ? distinct([mass, ...made, ...slips]) : made;
 }
@@ -66,7 +71,10 @@ function lengthsOf(facts: BarFacts, counts: readonly number[]): readonly number[
   const ofMass = mass === null || perMetre === null ? null : (mass / perMetre) * MM_PER_METRE;
   const shared = counts.flatMap((count) => [totalLength, ofMass].map((all) => (all ?? 0) / count));
   const typed = row.length ?? 0;
-  const slips = SLIPS.flatMap((factor) => [typed * factor, typed / factor]);
+  const slips = SLIPS.flatMap((factor) => [
+    ...(typed < SHORT ? [typed * factor] : []),
+    ...(typed > LONG ? [typed / factor] : []),
+  ]).filter((slip) => slip >= LEAST && slip <= MOST);
   return distinct([lengthInForce, cut?.length, ...shared, ...slips]);
 }
 

@@ -208,6 +208,8 @@ function massPerMetre({ bars }: SheetFacts, diameter: number): number {
   return (facts === undefined ? null : perMetreOf(facts)) ?? Number.NaN;
 }
 
+const PER_LENGTH = { within: OTHER_TABLE, per: 1, isPerMetre: true } as const;
+
 function measures(bars: readonly BarFacts[]): Measure[] {
   const of = (figure: (facts: BarFacts) => number | null, per: number) => (asked: SizedSum) => {
     const { takesInBeyond: takesIn } = asked;
@@ -239,7 +241,12 @@ function measures(bars: readonly BarFacts[]): Measure[] {
     summed("mass", "mass", massOf, 1, OTHER_TABLE),
     summed("mass", "mass", massOf, t, OTHER_TABLE),
     summed("mass", "mass", massOf, lb, OTHER_TABLE),
-    { what: "mass per metre", within: OTHER_TABLE, per: 1, isPerMetre: true, values: perMetre },
+    { ...PER_LENGTH, what: "mass per metre", values: perMetre },
+    {
+      ...PER_LENGTH,
+      what: "mass per foot",
+      values: (sum) => perMetre(sum).map((one) => (one * ft) / MM_PER_METRE / lb),
+    },
   ];
   return found.map((measure) => ({ ...measure, bars }));
 }

@@ -67,6 +67,14 @@ describe("sums that follow from a row told of already", () => {
     ]);
   });
 
+  it("should stay as loud where the row that is told of is left out, and no length is so short as to leave nothing", () => {
+    const longer: Rows = [["1", "H12", 2, 10, 20, 2000, "00", 2025, 36], ...SOUND.slice(1)];
+    // 413.28 kg in all less the 36 of the row whose length is told of
+    expect(sums(longer, [["Total", null, null, null, null, null, null, null, 377.28]])).toEqual([
+      "off-standard I6: the line gives 377.28 for mass, but the bars above add up to 413.28",
+    ]);
+  });
+
   it("should be told once where a wrong sum is carried on", () => {
     const total = (label: string, kg: number): Cell[] => [
       label,

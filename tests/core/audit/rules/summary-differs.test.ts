@@ -62,16 +62,16 @@ describe("a summary by size", () => {
       ["3", "#4", 30, 20, 0.668, 400.8],
       ["4", "#5", 8, 30, 1.043, 250.3],
     ];
-    const told = (fours: number): (string | null)[] =>
+    const told = (fours: number, perFoot = 0.668): (string | null)[] =>
       runAudit({
         sheets: [
           sheetFromRows("List", [
             ...[heads, ...bars, []],
-            ...[["Summary"], ["Size", "Total ft", "Weight lb"]],
+            ...[["Summary"], ["Size", "Total ft", "Weight lb", "lb/ft"]],
             ...[
-              ["#3", 200, 75.2],
-              ["#4", 780, fours],
-              ["#5", 240, 250.3],
+              ["#3", 200, 75.2, 0.376],
+              ["#4", 780, fours, perFoot],
+              ["#5", 240, 250.3, 1.043],
             ],
           ]),
         ],
@@ -79,6 +79,7 @@ describe("a summary by size", () => {
       }).findings.map(({ cell }) => cell);
     expect(told(521)).toEqual([]);
     expect(told(421)).toEqual(["C10"]);
+    expect(told(521, 0.686)).toEqual(["D10"]);
   });
 
   it("should name a total beside the sizes that is not theirs", () => {
