@@ -3,6 +3,7 @@ import type { TotalRow } from "../schedule/bar-row";
 import { KG_PER_UNIT } from "../units/unit-table";
 import { linesAbove } from "./sized-sums";
 import { additionsBefore } from "./sum-lines";
+import type { Place } from "./wrong-sum";
 
 /** A line of one number below lines of sums by size. */
 export interface GrandTotal {
@@ -11,6 +12,8 @@ export interface GrandTotal {
   readonly typed: number;
   /** what each line above adds up to, in its own unit, nearest first */
   readonly sums: readonly number[];
+  /** the cells of the line that it sums */
+  readonly parts: readonly Place[];
 }
 
 /** further from the nearest line than this it sums something else */
@@ -23,9 +26,9 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
     const [one, another] = line.cells;
     if (bySize.length === 0 || one === undefined || another !== undefined) return [];
     if (line.kind !== "total" && line.kind !== "subtotal") return [];
-    const sums = linesAbove(sheet, line)
-      .filter(({ cells }) => cells.length > 1)
-      .map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));
+    const above = linesAbove(sheet, line).filter(({ cells }) => cells.length > 1);
+    const sums = above.map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));
+    const parts = above.slice(0, 1).flatMap(({ row, cells }) => cells.map(({ column }) => ({ row, column })));
     const nearest = sums[0];
     if (nearest === undefined) return [];
     const isOfLine = [1, KG_PER_UNIT.t].some(
@@ -34,6 +37,6 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
     if (!isOfLine) return [];
     const added = additionsBefore(sheet, line, one.column);
     const all = added === 0 ? sums : [...sums, ...sums.map((sum) => sum + added)];
-    return [{ line, column: one.column, typed: one.value, sums: all }];
+    return [{ line, column: one.column, typed: one.value, sums: all, parts }];
   });
 }

@@ -140,7 +140,7 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
       const size = sizeOfLine(sheet, line, standard, left ?? 0);
       return size === null ? [] : [{ line, ...size }];
     });
-    const stretches = left === undefined ? stretchesBefore(sheet, headerRow) : [sheet.bars];
+    const stretches = left === undefined ? stretchesBefore(sheet, headerRow) : besideStretches(sheet);
     // bands of sizes below the sizes are sums of their own, often in another unit
     const kinds = [
       named.filter(({ size }) => sizeBand(size) === null),
@@ -224,6 +224,15 @@ export function linesAbove({ reading, bars }: SheetFacts, { row, table }: TotalR
   let last = -1;
   for (const { row: bar } of bars) if (bar.row < row) last = bar.row;
   return reading.totals.filter((one) => one.table === table && one.row > last && one.row < row).reverse();
+}
+
+/** All bars of the sheet that a block stands beside, and those of the book where the list goes on over sheets. */
+function besideStretches(sheet: SheetFacts): readonly (readonly BarFacts[])[] {
+  const { sheets } = sheet.book;
+  const upToHere = sheets.slice(0, sheets.indexOf(sheet) + 1).filter(({ bars }) => bars.length > 0);
+  const all = sheets.filter(({ bars }) => bars.length > 0);
+  const several = [upToHere, all].filter(({ length }) => length > 1);
+  return [sheet.bars, ...several.map((some) => some.flatMap(({ bars }) => bars))];
 }
 
 /** Since the last line that sums, and all bars above. */

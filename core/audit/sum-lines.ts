@@ -64,7 +64,7 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       if (!field.table.columns.has("members")) bars.push(...sumsOfMembers(stretches, field));
       const ofLines = sumOfSumsAbove(sheet, line, field.kind);
       if (ofLines !== null) bars.push(ofLines);
-      const added = additionsBefore(sheet, line, column);
+      const added = additionsBefore(sheet, line, column) || unreadBefore(sheet, line, column, field.tableTop);
       const sums = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
       const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
       lines.push({
@@ -158,7 +158,8 @@ function withNext(
   return { sum: lines > 1 && isOneOf(value, [sum]) ? value : sum + value, lines: lines + 1 };
 }
 
-function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
+/** What of the bars stands in the column above a line, and how much of it is one in its unit; null where no such column does. */
+export function fieldOf(sheet: SheetFacts, line: TotalRow, column: number) {
   const tables = line.table === undefined ? sheet.reading.tables : [line.table];
   for (const table of tables) {
     if (table.headerBottom >= line.row) continue;
@@ -240,6 +241,17 @@ export function additionsBefore(sheet: SheetFacts, line: TotalRow, column: numbe
   return added;
 }
 
+/** What stands in the column in rows that could not be read since the last sum: those rows are told by themselves. */
+function unreadBefore(sheet: SheetFacts, line: TotalRow, column: number, top: number): number {
+  const { rowClasses } = sheet.reading;
+  let sum = 0;
+  for (let row = line.row - 1; row > top && rowClasses[row] !== "total"; row -= 1) {
+    const cell = rowClasses[row] === "unread" ? sheet.sheet.cell(row, column) : null;
+    if (typeof cell === "number") sum += cell;
+  }
+  return sum;
+}
+
 /**
  * The bars that a line may stand for: since the last line that sums, since the last heading or line of members, since the
  * header, and over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
@@ -297,7 +309,8 @@ function barsBetween(bars: readonly BarFacts[], start: number, end: number): rea
   return bars.slice(firstAfter(start), firstAfter(end - 1));
 }
 
-function sumOf(
+/** In the unit; null where a bar lacks the figure, or none has it. */
+export function sumOf(
   bars: readonly BarFacts[],
   field: SummedField,
   inUnit: number,

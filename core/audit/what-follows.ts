@@ -1,7 +1,7 @@
 import type { BarFacts } from "../bar/bar-facts";
 import { offLegs } from "../bar/legs-in-words";
 import { offLengthHabit } from "../bar/length-habits";
-import { perMetreOf } from "../bar/row-identities";
+import { brokenBy, perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { cellAddress } from "../schedule/cell-address";
 import type { Standard } from "../standards/port";
@@ -41,11 +41,16 @@ export function withWhatFollows(
     if (!told.some(isOfSum)) return told;
     const wrong = new Map<string, WrongSum>();
     for (const one of wrongOf(facts, standard)) wrong.set(cellAddress(facts.sheet, one.row, one.column), one);
+    const toldCells = new Set(told.filter(isOfSum).map(({ cell }) => cell));
     return told.map((finding) => {
       const sum = isOfSum(finding) ? wrong.get(finding.cell ?? "") : undefined;
       if (sum === undefined) return finding;
       const rows = rowsThatExplain(sum, toldBars);
       if (rows !== null) return followsFrom(finding, rows, facts);
+      const part = (sum.parts ?? [])
+        .map((one) => cellAddress(facts.sheet, one.row, one.column))
+        .find((cell) => toldCells.has(cell));
+      if (part !== undefined) return asNote(finding, `; it sums ${part}, which is told of`);
       const before = differences.find((one) => isSame(one, sum));
       if (before !== undefined) return asNote(finding, `; it is off by as much as ${placeOf(before, facts)}`);
       differences.push({ sum, name: facts.name, cell: finding.cell ?? "" });
@@ -78,9 +83,25 @@ interface ToldBar {
   readonly lengths: readonly number[];
 }
 
-const OF_SIZE = /^(?:SIZE|MASS|SUM109|READ101)/;
+const OF_SIZE = /^(?:SIZE|MASS|READ10[12])/;
+const OF_IDENTITY = "SUM109";
+/** of what a bar is made to, and not of how much there is of it */
+const OF_NO_AMOUNT = /^(?:SHAPE|BEND|GRADE|STEEL|LIFT|MARK(?!105))/;
+const OF_READING = /^READ10[12]/;
+const AMOUNTS = ["size", "members", "each", "total", "length", "totalLength", "mass", "pieceMass"] as const;
+
+/** What stands in the cell moves the sums. */
+function isOfAmount({ code, cell }: Finding, bar: BarFacts, { sheet }: SheetFacts): boolean {
+  if (!OF_READING.test(code) || cell === null) return !OF_NO_AMOUNT.test(code);
+  const { table, row } = bar.row;
+  return AMOUNTS.some((kind) => {
+    const column = table.columns.get(kind)?.column;
+    return column !== undefined && cellAddress(sheet, row, column) === cell;
+  });
+}
 const OF_MASS = /^(?:MASS|UNIT|SUM|READ)/;
-const TWICE = "MARK105";
+/** it may not belong there at all: entered twice, or noted as superseded */
+const TO_BE_LEFT_OUT = /^(?:MARK105|REV)/;
 
 function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
   const bars = new Map<BarFacts, ToldBar>();
@@ -88,16 +109,18 @@ function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
     ...offLengthHabit(facts),
     ...offLegs(facts).map(({ sum, ...off }) => ({ ...off, expected: sum })),
   ];
-  for (const { severity, code, row } of told) {
+  for (const finding of told) {
+    const { severity, code, row } = finding;
     if (severity === "note" || row === null || OF_SUMS.has(code)) continue;
     const bar = facts.barAt(row - facts.sheet.top - 1);
-    if (bar === undefined) continue;
+    if (bar === undefined || !isOfAmount(finding, bar, facts)) continue;
+    const isOfSize = code === OF_IDENTITY ? brokenBy(bar)?.suspects.includes("size") : OF_SIZE.test(code);
     const before = bars.get(bar);
     bars.set(bar, {
       facts: bar,
       row,
-      isSizeOpen: before?.isSizeOpen === true || OF_SIZE.test(code),
-      isTwice: before?.isTwice === true || code === TWICE,
+      isSizeOpen: before?.isSizeOpen === true || isOfSize === true,
+      isTwice: before?.isTwice === true || TO_BE_LEFT_OUT.test(code),
       isMassOpen: before?.isMassOpen === true || OF_MASS.test(code),
       lengths: expected.filter((off) => off.facts === bar).map((off) => off.expected),
     });

@@ -1,4 +1,5 @@
 import type { SheetFacts } from "../bar/sheet-facts";
+import { wrongCarried } from "./carried-lines";
 import { grandTotals } from "./grand-totals";
 import { isOneOf, type SumLine, sumLines } from "./sum-lines";
 import type { SumWay, WrongSum } from "./wrong-sum";
@@ -7,17 +8,18 @@ import type { SumWay, WrongSum } from "./wrong-sum";
 export function wrongLines(sheet: SheetFacts): readonly (WrongSum & Pick<SumLine, "field">)[] {
   const lines = sumLines(sheet);
   const ofParts = linesOfParts(lines);
-  return lines.flatMap((one) => {
+  const wrong = lines.flatMap((one) => {
     const { line, column, field, typed, sums, sumsWithStruck } = one;
     if (isOneOf(typed, sums) || isOneOf(typed, sumsWithStruck) || ofParts.has(one)) return [];
     return [{ row: line.row, column, field, typed, sums, ways: waysOf(one) }];
   });
+  return [...wrong, ...wrongCarried(sheet)];
 }
 
 /** Lines of one number that are not what the sums by size above them add up to. */
 export function wrongGrandTotals(sheet: SheetFacts): readonly WrongSum[] {
-  return grandTotals(sheet).flatMap(({ line, column, typed, sums }) =>
-    isOneOf(typed, sums) ? [] : [{ row: line.row, column, typed, sums, ways: [] }],
+  return grandTotals(sheet).flatMap(({ line, column, typed, sums, parts }) =>
+    isOneOf(typed, sums) ? [] : [{ row: line.row, column, typed, sums, parts, ways: [] }],
   );
 }
 

@@ -3,11 +3,13 @@ import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { plainGrade } from "../bars/plain-grade";
 import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
+import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { Standard } from "../standards/port";
 import { KG_PER_UNIT, MM_PER_UNIT } from "../units/unit-table";
 import { type SizedLine, type SizedSum, sizedLines, tablesAlone } from "./sized-sums";
 import type { SummedField } from "./sum-lines";
 import { offCells } from "./sums-of-sums";
+import { rounding, wrongTotalsBelow } from "./totals-below";
 import type { SumWay, WrongSum } from "./wrong-sum";
 
 /** share of a line's sums that must agree before the others are wrong, and how many */
@@ -72,7 +74,10 @@ function wrongRowTotals({ sheet, reading }: SheetFacts): readonly WrongSum[] {
       if (total === undefined || parts.length < FEWEST_BESIDE) return [];
       const sum = parts.reduce((all, { value }) => all + value, 0);
       const isSum = Math.abs(sum - total.value) <= parts.length * rounding(total.value) + ROUNDED * sum;
-      return isSum ? [] : [{ row, column: total.column, typed: total.value, sums: [sum], ways: [] }];
+      const places = parts.map(({ column }) => ({ row, column }));
+      return isSum
+        ? []
+        : [{ row, column: total.column, typed: total.value, sums: [sum], ways: [], parts: places }];
     });
   });
 }
@@ -93,36 +98,6 @@ export function wrongTotals(facts: SheetFacts, standard: Standard): readonly Wro
 
 interface WrongTotal extends WrongSum {
   readonly isCrossing?: boolean;
-}
-
-/** Totals straight under sizes that stand one below another, and are not what those add up to. */
-function wrongTotalsBelow({ reading }: SheetFacts): readonly WrongSum[] {
-  return (reading.summaries ?? []).flatMap(({ rows, sizes }) => {
-    const last = rows.at(-1);
-    const total = reading.totals.find(({ row, kind }) => kind === "total" && row === (last?.row ?? 0) + 1);
-    // a total with something added says so
-    if (sizes.length > 0 || rows.length < FEWEST || total === undefined || /[\d%+]/.test(total.label))
-      return [];
-    return total.cells.flatMap(({ column, value }) => {
-      const parts = rows.flatMap(({ cells }) => cells.filter((one) => one.column === column));
-      const sum = parts.reduce((all, part) => all + part.value, 0);
-      if (parts.length < rows.length) return [];
-      // kg above, tonnes below; cm above, m below
-      const isSum = OTHER_UNITS.some((per) => {
-        const own = value * per;
-        return Math.abs(sum - own) <= parts.length * rounding(value) * per + ROUNDED * sum;
-      });
-      if (isSum) return [];
-      return [{ row: total.row, column, typed: value, sums: [sum], ways: [] }];
-    });
-  });
-}
-
-const OTHER_UNITS = [1, 100, 1000] as const;
-
-/** half the last digit that is written */
-function rounding(typed: number): number {
-  return 0.5000001 * 10 ** -(/\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0);
 }
 
 interface Measure {
@@ -183,14 +158,28 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
     stretches.map((bars) => sumInColumn(bars, column, sheet)).filter((one) => one > 0);
   const ofLines = ({ column, diameter }: SizedSum): readonly number[] => {
     const typed = above.flatMap(({ cells }) => cells.filter((one) => one.column === column));
-    const factors = [...typed.map(({ value }) => value), massPerMetre(sheet, diameter)];
-    return typed.flatMap(({ value }) => factors.map((one) => value * one));
+    const perMetre = massPerMetre(sheet, diameter);
+    return typed.flatMap(({ value }, at) => {
+      const ofLater = typed.slice(at + 1).map((other) => value * other.value);
+      const isPerMetre = Math.abs(value / perMetre - 1) < IS_PER_METRE;
+      return isPerMetre ? ofLater : [...ofLater, value * perMetre];
+    });
+  };
+  // where the line above is wrong, one below may follow from the bars all the same
+  const ofBars = (asked: SizedSum): readonly number[] =>
+    stretches.map((bars) => sumOf(ofSize(bars, asked), massOf)).filter((sum) => sum > 0);
+  const masses = (asked: SizedSum): readonly number[] => {
+    const found = ofLines(asked);
+    return found.length === 0 ? found : [...found, ...ofBars(asked)];
   };
   return [
     { what: "sum", within: ROUNDED, per: 1, isTyped: true, values: inColumn },
-    { what: "mass", within: OTHER_TABLE, per: 1, figure: "mass", isTyped: true, values: ofLines },
+    { what: "mass", within: OTHER_TABLE, per: 1, figure: "mass", isTyped: true, values: masses },
   ];
 }
+
+/** a line of masses per metre, by whatever table */
+const IS_PER_METRE = 0.05;
 
 function sumInColumn(bars: readonly BarFacts[], column: number, { sheet }: SheetFacts): number {
   let sum = 0;
@@ -218,9 +207,14 @@ function measures(bars: readonly BarFacts[]): Measure[] {
   };
   const perMetre = ({ diameter }: SizedSum): readonly number[] => {
     const masses = bars.filter((facts) => facts.diameter === diameter);
-    return masses.slice(0, 1).flatMap((facts) => perMetreOf(facts) ?? []);
+    return masses
+      .slice(0, 1)
+      .flatMap((facts) => [perMetreOf(facts), massPerMetreOf(facts.row.size)].filter((one) => one !== null));
   };
-  const typedMass = ({ row }: BarFacts): number | null => row.mass;
+  const typedMass = ({ row, count }: BarFacts): number | null => {
+    const { mass, pieceMass = null } = row;
+    return mass ?? (pieceMass === null || count === null ? null : pieceMass * count);
+  };
   const { t, lb } = KG_PER_UNIT;
   const { ft } = MM_PER_UNIT;
   const summed = (

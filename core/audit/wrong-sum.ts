@@ -24,4 +24,12 @@ export interface WrongSum {
   readonly sums: readonly number[];
   /** none where it sums other lines */
   readonly ways: readonly SumWay[];
+  /** the cells that it sums, of one that sums other sums */
+  readonly parts?: readonly Place[];
+}
+
+/** A cell within the used range, from 0. */
+export interface Place {
+  readonly row: number;
+  readonly column: number;
 }

@@ -4,6 +4,7 @@ import { perMetreOf } from "../../bar/row-identities";
 import { saying } from "../../bar/said-words";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
+import { headingsWithoutMembers } from "../headings-without-members";
 import { defineRule, type MessageValue } from "../rule";
 
 const COUNTS = ["total", "each", "members"] as const;
@@ -41,7 +42,9 @@ export default defineRule({
     blank: "{what} is blank: the row stands in no total",
     follows: "{what} is blank: the row stands in no total; {value} would follow from {from}",
     beside: "{what} is blank; {value} would follow from {from}",
+    joined: "{what} is not read in this cell: the row stands in no total; {value} would follow from {from}",
     zero: "{what} is 0: the row adds nothing to any total",
+    unsaid: "the number of members is blank in this heading, while {others} others have it",
     weighed: "{what} is blank: only the typed mass of the row is in the totals",
   },
   fixes: { value: { label: "write {value}", safety: "needs-review" } },
@@ -55,6 +58,9 @@ export default defineRule({
         report({ messageId: "beside", severity: "doubtful", row: facts, at: field, values, fix });
       }
     }
+    const { blanks: headings, others } = headingsWithoutMembers(sheet);
+    for (const place of headings)
+      report({ messageId: "unsaid", severity: "doubtful", place, values: { others } });
     for (const { facts, answer: field } of sheet.answers.those(zeroAmount)) {
       const values = { what: field === "length" ? "the length" : "the number of bars" };
       report({ messageId: "zero", severity: "doubtful", row: facts, at: field, values });
@@ -76,6 +82,11 @@ export default defineRule({
         return;
       }
       const value: MessageValue = field === "length" ? { mm: found.value } : found.value;
+      const isJoined = facts.typed(field) !== null;
+      if (isJoined) {
+        report({ messageId: "joined", row: facts, at: field, values: { what, value, from: found.from } });
+        return;
+      }
       report({
         messageId: "follows",
         row: facts,
@@ -117,6 +128,15 @@ function totalBeside(facts: BarFacts): number | null {
   return value > 0 ? value : null;
 }
 
+/** The members that total and number in each give, where their cell is blank; of one member many lists leave it so. */
+function membersBeside(facts: BarFacts): number | null {
+  const { members, each, total } = facts.row;
+  if (members !== null || each === null || total === null || each < 1 || facts.row.struckThrough) return null;
+  if (!facts.has("members") || !isBlank(facts, "members")) return null;
+  const value = total / each;
+  return Number.isInteger(value) && value > 1 ? value : null;
+}
+
 const isOfOne = ({ row }: BarFacts): boolean => row.members === 1;
 const isBar = (): boolean => true;
 const EACH = { field: "each", what: "the number in each", from: "the total and the members" } as const;
@@ -125,10 +145,16 @@ const TOTAL = {
   what: "the total number",
   from: "members times bars in each",
 } as const;
+const MEMBERS = {
+  field: "members",
+  what: "the number of members",
+  from: "the total and the number in each",
+} as const;
 const BESIDE = [
   { ...EACH, of: eachBeside, among: isBar },
   { ...EACH, of: eachOfOne, among: isOfOne },
   { ...TOTAL, of: totalBeside, among: isBar },
+  { ...MEMBERS, of: membersBeside, among: isBar },
 ] as const;
 
 function lacksAmount(facts: BarFacts): true | null {
@@ -178,8 +204,13 @@ function blankOf(facts: BarFacts, usual: ReadonlySet<ColumnKind>): ColumnKind | 
   return isOpen && isBlank(facts, "length") ? "length" : null;
 }
 
-/** Nothing stands in the cell: what cannot be read is told apart. */
+/** Nothing stands in the cell: what cannot be read is told apart. Of a cell with several things another one of them may stand there. */
 function isBlank(facts: BarFacts, field: ColumnKind): boolean {
+  const { table, size, length } = facts.row;
+  const column = table.columns.get(field)?.column;
+  const isOther = (kind: "size" | "length", value: unknown): boolean =>
+    kind !== field && value !== null && table.columns.get(kind)?.column === column;
+  if (column !== undefined && (isOther("size", size) || isOther("length", length))) return true;
   const typed = facts.typed(field);
   return typed === null || (typeof typed === "string" && typed.trim() === "");
 }

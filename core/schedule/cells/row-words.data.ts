@@ -46,8 +46,6 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "total",
         "totals",
         "grand total",
-        "\u03c3",
-        "\u2211",
         "sum",
         "summe",
         "gesamt",

@@ -54,12 +54,15 @@ export function wordsOf(use: RowWordUse): ReadonlySet<string> {
 
 const NO_WORDS: ReadonlySet<string> = new Set();
 
+/** in such writing a word may go on without a blank; Greek parts its words */
+const GOES_ON = /[^\u0020-\u007e\p{Script=Greek}]$/u;
+
 /** True where the text begins with one of the words of that use, at a word's end. */
 export function beginsWithWord(use: RowWordUse, plain: string): boolean {
   for (const word of BY_USE.get(use) ?? []) {
     if (!plain.startsWith(word)) continue;
     const next = plain.charAt(word.length);
-    if (next === "" || !/[\p{L}]/u.test(next) || /[^\u0020-\u007e]$/.test(word)) return true;
+    if (next === "" || !/[\p{L}]/u.test(next) || GOES_ON.test(word)) return true;
   }
   return false;
 }

@@ -4,7 +4,7 @@ import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { sizeCellReader } from "../cells/read-size-cell";
 import { type FoundTable, findTables, type RoleEvidence, type TableEvidence } from "../evidence/index";
 import type { Header } from "../header/find-header";
-import type { HeaderColumn } from "../header/header-blocks";
+import { type HeaderColumn, sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
 import { type Heading, readHeading } from "../rows/read-heading";
 import type { Cell } from "../sheet";
@@ -46,7 +46,7 @@ export function headersByArithmetic(
   if (isTransposed) return { headers: [], isTransposed };
   const headers = tables.flatMap((table) => {
     const proof = surestProof(table.evidence) ?? proofByLooks(table, cells, standard);
-    return proof === null ? [] : [headerOf(table, cells, proof)];
+    return proof === null ? [] : [headerOf(table, cells, proof, standard)];
   });
   return { headers, isTransposed };
 }
@@ -104,6 +104,7 @@ function headerOf(
   { firstRow, lastRow, left, right, shared, evidence }: FoundTable,
   cells: readonly (readonly Cell[])[],
   { kept, tested }: Proof,
+  standard: Standard,
 ): HeaderByArithmetic {
   const isOfMember = isCountedByMember(cells.slice(Math.max(0, firstRow - 1), lastRow), evidence);
   const over = cells[firstRow - 1] ?? [];
@@ -129,12 +130,31 @@ function headerOf(
     const unit = found === undefined || found.role === "leg" ? null : lengthOrMass(found.unit);
     columns.push({ kind, column, header: textOver(column), unit, corrected: false, by: "arithmetic" });
   }
-  const block = { left, right, columns, ignored: [], bySize: [], unknown, countIsSettled: true };
+  const bySize = sizesOver(cells.slice(Math.max(0, firstRow - MOST_OVER), firstRow), evidence, standard);
+  const block = { left, right, columns, ignored: [], bySize, unknown, countIsSettled: true };
   // a heading right above belongs to the bars
   const first = !hasWords && isHeadingRow(over) ? firstRow - 1 : firstRow;
   const bottom = first - 1;
   const header = { top: hasWords ? bottom : first, bottom, blocks: [block] };
   return { header, begins: header.top, firstBar: first, kept, tested };
+}
+
+/** rows over the first bar in which the sizes of its columns stand */
+const MOST_OVER = 3;
+
+/** The sizes that stand over the columns by size; none where one of them has none. */
+function sizesOver(
+  over: readonly (readonly Cell[])[],
+  { roles }: TableEvidence,
+  standard: Standard,
+): readonly { readonly size: string; readonly column: number }[] {
+  const columns = [...roles].flatMap(([column, { role }]) => (role === "bySize" ? [column] : []));
+  const sized = columns.flatMap((column) => {
+    const sizes = over.flatMap((cells) => sizeNamed(String(cells[column] ?? ""), standard) ?? []);
+    const size = sizes.at(-1);
+    return size === undefined ? [] : [{ column, size }];
+  });
+  return sized.length < columns.length ? [] : sized.sort((one, other) => one.column - other.column);
 }
 
 /** Headings give members, and no product says that the count is of them all. */

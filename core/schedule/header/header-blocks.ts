@@ -158,7 +158,8 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
     const kind = isTaken && meaning !== null && meaning.otherwise !== null ? meaning.otherwise : first;
     if (kind === "ignored") ignored.push(column);
     else if (kind === undefined || taken.has(kind))
-      spare.push({ column, header, isKnown: kind !== undefined });
+      // "Elemento" and "Elem.": of two columns of members one may count them, and arithmetic tells
+      spare.push({ column, header, isKnown: kind !== undefined && kind !== "member" });
     else {
       taken.add(kind);
       const beside = inches === undefined ? {} : { inches };

@@ -34,6 +34,7 @@ const CASES: readonly RowCase[] = [
   { code: "accessory", class: "note", when: isAccessory },
   { code: "row-cancelled", class: "note", when: isCancelled },
   { code: "size-unread", class: "unread", when: (row) => isSizeUnread(row) && !row.hasMark },
+  { code: "sum-of-rows", class: "total", when: ({ isSumOfLines }) => isSumOfLines },
   { code: "fields-of-a-bar", class: "bar", when: hasFieldsOfBar },
   { code: "size-and-mark", class: "bar", when: ({ hasSize, hasMark }) => hasSize && hasMark },
   { code: "no-field", class: "note", when: ({ fields, hasMark }) => fields === 0 && !hasMark },

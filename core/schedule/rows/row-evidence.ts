@@ -77,6 +77,8 @@ export class RowEvidence {
     readonly isLineOfSums = false,
     /** a number under a column is what the bars above add up to */
     private readonly isSumAbove: (column: number, value: number) => boolean = () => false,
+    /** a number is what the lines of sums right above add up to in its column */
+    private readonly isSumOfLine: (column: number, value: number) => boolean = () => false,
   ) {
     const { table, ignored, left, right } = layout;
     this.table = table;
@@ -211,6 +213,15 @@ export class RowEvidence {
     const { amountsAlone } = this;
     if (amountsAlone.length === 0 || !isLongLabel(this.words)) return false;
     return amountsAlone.every((column) => this.isSumAbove(column, this.cells[column] as number));
+  }
+
+  /** One word, and below lines of sums what they add up to. */
+  get isSumOfLines(): boolean {
+    const [label, number, another] = this.all;
+    const value = this.cells[number ?? -1];
+    if (typeof this.cells[label ?? -1] !== "string" || typeof value !== "number" || another !== undefined)
+      return false;
+    return this.isSumOfLine(number as number, value);
   }
 
   /** The columns of numbers of a row that holds one text, and beside it amounts of rows alone. */

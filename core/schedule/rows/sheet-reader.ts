@@ -279,7 +279,9 @@ export class SheetReader {
       this.isSumAsked = true;
       return isSumAbove(this.bars, layout, since, column, value);
     };
-    const seen = [above?.member, summary !== null, ended, isLine, isSum] as const;
+    const isSumOfLine = (column: number, value: number): boolean =>
+      this.sums.isSumOfLines(row, column, value);
+    const seen = [above?.member, summary !== null, ended, isLine, isSum, isSumOfLine] as const;
     const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
     const isClosing = layout.closings.some((line) => line.row === row);
     const verdict = isClosing ? SUM_OF_MEMBERS : classifyRow(evidence);

@@ -28,6 +28,8 @@ function isAmountOrNone(cell: Cell | undefined): boolean {
 }
 
 const LEAST_SIZES = 3;
+/** share of a sum of rounded figures */
+const ROUNDED = 0.0005;
 
 /** The sums of a sheet, row by row, and the blocks of sums among them. */
 export class SheetSums {
@@ -66,6 +68,15 @@ export class SheetSums {
     const { comma, table } = block.reader.layout;
     const texts = filled.filter((column) => typeof cells[column] === "string");
     this.totals.push({ ...totalRow(cells, row, filled, labelOf(cells, texts), kind, comma), table });
+  }
+
+  /** The number in the row right below a block of sums is what its lines add up to in the column. */
+  isSumOfLines(row: number, column: number, value: number): boolean {
+    const lines = this.summaries.at(-1)?.rows ?? [];
+    if (lines.length < LEAST_SIZES || lines.at(-1)?.row !== row - 1) return false;
+    const parts = lines.flatMap(({ cells }) => cells.filter((one) => one.column === column));
+    const sum = parts.reduce((so, part) => so + part.value, 0);
+    return parts.length === lines.length && Math.abs(sum - value) <= ROUNDED * sum;
   }
 
   forget(): void {

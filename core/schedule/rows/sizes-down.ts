@@ -3,7 +3,7 @@ import { cleanText } from "../cells/clean-text";
 import { isFilled } from "../cells/is-filled";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
-import { barNamed } from "./sum-rows";
+import { barNamed, headsSums } from "./sum-rows";
 
 const LEAST_SIZES = 3;
 /** a title alone heads lines that tell themselves */
@@ -30,12 +30,14 @@ export function sizesDown(
   const heads = filled.map((column) => cellsOf(row)[column]);
   if (!heads.every(isText) || headsBars(heads)) return null;
   if (row > 0 && filledOf(cellsOf(row - 1)).length > 1 && !isSumOfTexts(cellsOf(row - 1))) return null;
+  // under words of sums alone a line may fill as many columns as a bar
+  const most = headsSums(cellsOf(row), filled) ? filled.length : columns - FEWER;
   let before = 0;
   let last = row;
   for (;;) {
     const cells = cellsOf(last + 1);
     const [first, ...others] = filledOf(cells);
-    if (first === undefined || others.length === 0 || others.length + 1 + FEWER > columns) break;
+    if (first === undefined || others.length === 0 || others.length + 1 > most) break;
     const size = cells[first];
     const bar =
       typeof size === "string" || typeof size === "number"

@@ -16,9 +16,13 @@ export function sumsOnly({ columns }: TableReading): boolean {
   return sums && !(columns.has("length") && columns.has("total"));
 }
 
+/** the sign of a sum, alone or before what it is of; "Σενάζ" is a member */
+const SIGN_OF_SUM = /^[σ∑](?!\p{L})/u;
 const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
 const CARRIED = /\b(?:carried|brought) forward\b/;
 const SIZE_FIRST = /^(?:\p{L}{0,2}|#)\s?\d{1,2}m?\s*(?:mm)?\s*(?:ø|bars?)?\s+(\p{L}.*)$/u;
+/** "B/F sht 1", "Übertrag von Blatt 2" */
+const PAGE_OF_SUM = /\s+(?:\p{L}+\s+){0,3}(?:no\s*)?\d{1,3}$/u;
 const MOST_WORDS_BEFORE = 4;
 const LONGEST_LABEL = 60;
 /** what the sum is in: "Sivu 2 yhteensä kg", "Kopā (t)" */
@@ -35,12 +39,13 @@ export function totalKind(
   for (const label of plains) {
     if (label.length > LONGEST_LABEL) continue;
     const plain = label.replace(UNIT_BEHIND, "");
+    if (isWord("carried", plain.replace(PAGE_OF_SUM, ""))) return "carried";
     if (!hasNumbers && !isWord("total", plain) && !isWord("subtotal", plain) && !isWord("carried", plain))
       continue;
     if (beginsWithWord("subtotal", plain)) return "subtotal";
     if (isWord("carried", plain) || CARRIED.test(plain)) return "carried";
     if (beginsWithWord("wastage", plain) && WASTAGE.test(plain)) return "wastage";
-    if (beginsWithWord("total", plain)) return "total";
+    if (beginsWithWord("total", plain) || SIGN_OF_SUM.test(plain)) return "total";
     // "#3 total ft", "R10 total"
     const behindSize = SIZE_FIRST.exec(plain)?.[1];
     if (hasNumbers && behindSize !== undefined && beginsWithWord("total", behindSize)) return "subtotal";

@@ -2,6 +2,7 @@ import type { Standard } from "../../standards/port";
 import type { SummaryBlock, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import type { CommaUse } from "../cells/read-number-text";
+import { beginsWithWord, holdsWord, plainWords } from "../cells/row-words";
 import { ROUND_STEEL } from "../evidence/evidence.data";
 import { sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
@@ -124,6 +125,7 @@ function blockIn(
 ): SummaryBlock | null {
   if (right - left + 1 > WIDEST || right === left) return null;
   const lines: TotalRow[] = [];
+  const totals: TotalRow[] = [];
   const sizes = new Set<string>();
   const grades = new Set<string>();
   const ofGrades = new Set<string>();
@@ -140,7 +142,9 @@ function blockIn(
     if (sizesAcross(cells, mine, standard)) across ??= row;
     const label = cells[mine[0] as number] ?? null;
     if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
-    const size = sizeAmong(cells, mine, standard);
+    const isTotal = typeof label === "string" && mine.length > 1 && saysTotal(label);
+    if (isTotal && lines.length > 0) totals.push(totalRow(cells, row, mine, label, "summary", comma));
+    const size = isTotal ? null : sizeAmong(cells, mine, standard);
     if (size === null || mine.length < 2) continue;
     const line = totalRow(cells, row, mine, String(label), "summary", comma);
     if (!line.cells.some(({ column }) => column !== size)) continue;
@@ -158,7 +162,7 @@ function blockIn(
   const isOfSizes = lines.length >= LEAST_SIZES || (head !== null && lines.length > 0);
   // of each size once, where a list of bars has sizes again
   return isOfSizes && sizes.size === lines.length
-    ? { headerRow: head ?? 0, rows: lines, sizes: [], left }
+    ? { headerRow: head ?? 0, rows: [...lines, ...totals], sizes: [], left }
     : null;
 }
 
@@ -170,6 +174,11 @@ export function commaIn(rows: readonly (readonly Cell[])[], left: number, right:
     cells.slice(left, right + 1).some((cell) => typeof cell === "string" && DECIMAL_COMMA.test(cell)),
   );
   return isDecimal ? "decimal" : "thousands";
+}
+
+function saysTotal(label: string): boolean {
+  const plain = plainWords(label);
+  return beginsWithWord("total", plain) || holdsWord("total", plain);
 }
 
 function isLabel(cell: Cell): boolean {

@@ -35,6 +35,6 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
     { use: "members-said", words: ["ks", "kusu", "kusy", "kus", "pocet"] },
     { use: "running-metres", words: ["bm", "b.m", "bezny metr", "bezne metry", "bezny meter"] },
     { use: "carried", words: ["prenos", "k prenosu", "prevod", "z prenosu"] },
-    { use: "subtotal", words: ["mezisoucet", "medzisucet"] },
+    { use: "subtotal", words: ["mezisoucet", "medzisucet", "soucet", "sucet"] },
   ],
 };

@@ -1,4 +1,8 @@
+import { describe, expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/amount-blank";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
+import { heldStandard } from "../../../_support/held-standard";
 import { ruleCases } from "../rule-cases";
 
 const bar = (
@@ -114,5 +118,83 @@ ruleCases(rule, {
       rows: [bar(2000, 10), bar(3000, 12), bar(4000, 14, { size: null })],
       says: [{ cell: "C4", message: "the size is blank: the row stands in no total" }],
     },
+    {
+      // 24 in all, 8 in each
+      rows: [
+        ...Array.from({ length: 5 }, (_, at) => bar(2000 + 100 * at, 10)),
+        bar(4000, 8, { members: null, total: 24 }),
+      ],
+      says: [
+        {
+          cell: "D7",
+          severity: "doubtful",
+          message: "the number of members is blank; 3 would follow from the total and the number in each",
+          after: { D7: 3 },
+        },
+      ],
+    },
   ],
+});
+
+type Rows = readonly (readonly Cell[])[];
+
+function blanks(rows: Rows): readonly string[] {
+  const { findings } = runAudit({
+    sheets: [sheetFromRows("List", rows)],
+    standard: heldStandard("EC2:2004"),
+    rules: [rule],
+  });
+  return findings.map(({ cell, message }) => `${cell}: ${message}`);
+}
+
+describe("a number that one cell holds beside size and length", () => {
+  // 9 x 10 x 1.40 = 126 m; 4 x 12 x 1.70 = 81.6; 22.5 / 1.25 = 18
+  const list = (cell: string): Rows => [
+    ["Ouvrage", "Barres", "Nb ouvr.", "Fa\u00e7on (c\u00f4tes m)", "Total ml", "kg", "Obs."],
+    ["Semelle S1", "10 HA12 L=1,40", 9, "0,15+1,10+0,15", 126, 111.9],
+    [null, "12 HA12 L=1,70", 4, "0,15+1,40+0,15", 81.6, 72.5],
+    ["Poteau P1", "6 HA14 L=3,90", 9, "0,30+3,60", 210.6, 254.8],
+    [null, "24 HA6 L=0,96", 9, "cadre 15x25", 207.36, 46],
+    ["Longrine L1", "3 HA12 L=4,70", 6, "0,20+4,30+0,20", 84.6, 75.1],
+    [null, "28 HA6 L=1,06", 6, "cadre 15x30", 178.08, 39.5],
+    ["Escalier", cell, 1, "droite", 22.5, 13.9],
+  ];
+
+  it("should be told where it is missing before the size, and what follows from the metres", () => {
+    expect(blanks(list("18 HA10 L=1,25"))).toEqual([]);
+    expect(blanks(list("HA10 L=1,25"))).toEqual([
+      "B8: the number of bars is not read in this cell: the row stands in no total; 18 would follow from the total length",
+    ]);
+  });
+});
+
+describe("members that headings say", () => {
+  const list = (sets: number | null): Rows => [
+    [
+      "LOCATION",
+      "SETS",
+      "DESCRIPTION (per set)",
+      "TOTAL PCS",
+      "TOTAL LENGTH (m)",
+      "UNIT WT. (kg/m)",
+      "TOTAL WT. (kg)",
+    ],
+    ["FOOTING F-1", 8],
+    [null, null, "11 - 16mm\u00d8 x 1.85m", 88, 162.8, 1.578, 256.9],
+    ["FOOTING F-2", sets],
+    [null, null, "14 - 20mm\u00d8 x 2.45m", 56, 137.2, 2.466, 338.34],
+    ["COLUMN C-1", 12],
+    [null, null, "8 - 20mm\u00d8 x 5.35m", 96, 513.6, 2.466, 1266.54],
+    [null, null, "32 - 10mm\u00d8 x 1.56m", 384, 599.04, 0.616, 369.01],
+    ["FTB-1", 6],
+    [null, null, "4 - 16mm\u00d8 x 6.60m", 24, 158.4, 1.578, 249.96],
+    [null, null, "30 - 10mm\u00d8 x 1.32m", 180, 237.6, 0.616, 146.36],
+  ];
+
+  it("should be told where one heading lacks them", () => {
+    expect(blanks(list(4))).toEqual([]);
+    expect(blanks(list(null))).toEqual([
+      "B4: the number of members is blank in this heading, while 3 others have it",
+    ]);
+  });
 });
