@@ -32,6 +32,8 @@ export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly 
     if (measure === null) return [];
     return line.sums.flatMap((sum) => {
       if (isNear(sum, measure) || isOpen(measure.bars, sum)) return [];
+      const { also, within } = measure;
+      if (also !== undefined && isNear(sum, { within, values: also })) return [];
       const own = nearest(measure.values(sum), sum.typed);
       // what a metre of a size weighs, only a bar of it can tell
       if (own === undefined && measure.isPerMetre === true) return [];
@@ -114,6 +116,8 @@ interface Measure {
   readonly bars?: readonly BarFacts[];
   /** what a sum may be */
   values(sum: SizedSum): readonly number[];
+  /** what it may be as well, though no line shows its measure by it */
+  also?(sum: SizedSum): readonly number[];
 }
 
 /** What a line gives: the measure that most of its sums agree with. */
@@ -143,7 +147,7 @@ function nearest(values: readonly number[], typed: number): number | undefined {
   return [...values].sort((one, other) => Math.abs(one - typed) - Math.abs(other - typed))[0];
 }
 
-function isNear(sum: SizedSum, { values, within }: Measure): boolean {
+function isNear(sum: SizedSum, { values, within }: Pick<Measure, "values" | "within">): boolean {
   const { typed } = sum;
   const half = rounding(typed);
   const sums = values(sum);
@@ -168,13 +172,17 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
   // where the line above is wrong, one below may follow from the bars all the same
   const ofBars = (asked: SizedSum): readonly number[] =>
     stretches.map((bars) => sumOf(ofSize(bars, asked), massOf)).filter((sum) => sum > 0);
-  const masses = (asked: SizedSum): readonly number[] => {
-    const found = ofLines(asked);
-    return found.length === 0 ? found : [...found, ...ofBars(asked)];
-  };
   return [
     { what: "sum", within: ROUNDED, per: 1, isTyped: true, values: inColumn },
-    { what: "mass", within: OTHER_TABLE, per: 1, figure: "mass", isTyped: true, values: masses },
+    {
+      what: "mass",
+      within: OTHER_TABLE,
+      per: 1,
+      figure: "mass",
+      isTyped: true,
+      values: ofLines,
+      also: ofBars,
+    },
   ];
 }
 
