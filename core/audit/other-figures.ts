@@ -25,7 +25,9 @@ export function otherFigures(
   const isOpen = isMassOpen && perMetreOf(facts) === null;
   const slips = mass === null || !isOpen ? [] : SLIPS.flatMap((factor) => [mass * factor, mass / factor]);
   const made = figuresOf(facts, figure, counts, lengths);
-  return figure === "mass" ? distinct([mass, ...made, ...slips]) : made;
+  const { pieceMass = null } = facts.row;
+  const ofPieces = pieceMass === null ? [] : counts.map((count) => count * pieceMass);
+  return figure === "mass" ? distinct([mass, ...ofPieces, ...made, ...slips]) : made;
 }
 
 /** What they would be with one digit of the number or of the length other, or two of them exchanged. */

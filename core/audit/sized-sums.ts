@@ -124,8 +124,21 @@ function sumAt(
   if (takesIn !== null) return [{ ...place, diameter: Number.NaN, prefix: "", takesIn }];
   // as the list's own rows were read, "#12" is what it is there
   const alike = bars.find(({ row, diameter }) => diameter !== null && row.sizeTyped?.trim() === size);
-  const named = size.startsWith("#") && alike !== undefined ? ofBar(alike) : sizeOf(size, standard);
+  const named = size.startsWith("#") && alike !== undefined ? ofBar(alike) : sizeInList(size, bars, standard);
   return named === null ? [] : [{ ...named, ...place }];
+}
+
+/** A size as a list means it: "D22" is 22 mm where its bars are, and 22.2 mm where a standard's bar of that name is. */
+function sizeInList(
+  size: string,
+  bars: readonly BarFacts[],
+  standard: Standard,
+): { diameter: number; prefix: string } | null {
+  const named = sizeOf(size, standard);
+  if (named === null || bars.some(({ diameter }) => diameter === named.diameter)) return named;
+  const written = Number(/^\D{0,3}(\d{1,2}(?:\.\d)?)(?:\s?mm)?$/.exec(size)?.[1]);
+  const isOfList = bars.some(({ diameter }) => diameter === written);
+  return isOfList ? { ...named, diameter: written } : named;
 }
 
 function ofBar({ diameter, row }: BarFacts): { diameter: number; prefix: string } {
@@ -151,12 +164,28 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
         alike.flatMap(({ line, at }) => line.cells.map(({ column }) => column).filter((one) => one !== at)),
       );
       return [...columns].map((column) => ({
-        sums: beyondEachOther(alike.flatMap(({ line, size }) => sumAt(sheet, line, column, size, standard))),
+        sums: beyondEachOther(
+          ofGrades(alike.map(({ line, size }) => [line, sumAt(sheet, line, column, size, standard)])),
+        ),
         stretches,
         above: null,
       }));
     });
   });
+}
+
+/** Where a diameter comes again, each of its sums is of the grade that its line begins with. */
+function ofGrades(lines: readonly (readonly [TotalRow, readonly SizedSum[]])[]): readonly SizedSum[] {
+  const times = new Map<number, number>();
+  for (const [, sums] of lines)
+    for (const { diameter } of sums) times.set(diameter, (times.get(diameter) ?? 0) + 1);
+  return lines.flatMap(([{ label }, sums]) =>
+    sums.map((sum) =>
+      (times.get(sum.diameter) ?? 0) > 1 && sum.prefix === "" && label.trim() !== sum.size
+        ? { ...sum, grade: label }
+        : sum,
+    ),
+  );
 }
 
 /** Bands one below another, each also without what the one before it takes in. */
@@ -203,7 +232,7 @@ function isDiameter(value: number, { bars }: SheetFacts): boolean {
 
 /** A size, and of a bar of the list where the block stands beside it: "CA-50" before it is a grade. */
 function namesBar(size: string, { bars }: SheetFacts, standard: Standard): boolean {
-  const named = sizeOf(size, standard);
+  const named = sizeInList(size, bars, standard);
   if (named === null) return bars.some(({ sizeName }) => sizeName === size);
   return bars.length === 0 || bars.some(({ diameter }) => diameter === named.diameter);
 }

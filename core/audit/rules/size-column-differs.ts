@@ -1,5 +1,6 @@
 import type { Cell } from "../../schedule/sheet";
 import type { SizeReading } from "../../standards/port";
+import { offSizes } from "../goes-with-size";
 import { defineRule } from "../rule";
 import { swappedSize } from "../size-slips";
 import { sizeOf } from "../sized-sums";
@@ -17,10 +18,13 @@ export default defineRule({
     passing: [{ rows: [{ size: "H16", shape: "00", A: 1000, length: 1000 }] }],
   },
   messages: {
+    beside: "{typed} stands beside {size}, as beside {other}; the other rows of {size} have {usual}",
     differs:
       "{typed} stands under {column}, but the bar of this row is {size}: it is added to the wrong size",
   },
   checkSheet(sheet, context, report) {
+    for (const { facts, place, typed, usual, other } of offSizes(sheet))
+      report({ messageId: "beside", place, values: { typed, size: facts.sizeName, other, usual } });
     if (sheet.reading.tables.every(({ bySize }) => bySize === undefined || bySize.length === 0)) return;
     for (const { row, bar } of sheet.bars) {
       const { bySize } = row.table;

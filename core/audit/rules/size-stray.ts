@@ -134,7 +134,11 @@ function perMetreTyped({ row, count }: BarFacts): number | null {
 function summedSizes(sheet: SheetFacts, standard: Standard): ReadonlySet<number> | null {
   const strays = new Set(strayBars(sheet));
   const common = new Set(sheet.bars.flatMap((facts) => (strays.has(facts) ? [] : (facts.diameter ?? []))));
-  for (const { sums, above } of sizedLines(sheet, standard)) {
+  // the sums may stand on a sheet of their own
+  const alone = sheet.book.sheets.filter((one) => one !== sheet && one.bars.length === 0);
+  const lists = sheet.book.sheets.length - alone.length;
+  const lines = [sheet, ...(lists === 1 ? alone : [])].flatMap((one) => sizedLines(one, standard));
+  for (const { sums, above } of lines) {
     const sizes = new Set(sums.map(({ diameter }) => diameter));
     if (above !== null || sizes.size < STRAY_SIZE.value.leastSizes || sizes.has(Number.NaN)) continue;
     const isWhole = [...common].every((diameter) => sizes.has(diameter));

@@ -155,10 +155,10 @@ function blockIn(
   }
   // a label in each line, where columns by size of the list itself hold numbers alone
   if (across !== null && labelled > 0) return { headerRow: across, rows: [], sizes: [], left };
-  // a size of each of a few grades; which grade's bars a line sums is not read
+  // a size of each of a few grades
   const isOfGrades = grades.size > 1 && grades.size * 2 <= lines.length && ofGrades.size === lines.length;
   if (isOfGrades && sizes.size < lines.length && head !== null && lines.length >= LEAST_SIZES)
-    return { headerRow: head, rows: [], sizes: [], left };
+    return { headerRow: head, rows: [...lines, ...totals], sizes: [], left };
   const isOfSizes = lines.length >= LEAST_SIZES || (head !== null && lines.length > 0);
   // of each size once, where a list of bars has sizes again
   return isOfSizes && sizes.size === lines.length

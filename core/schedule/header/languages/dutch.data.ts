@@ -15,6 +15,7 @@ export const DUTCH: LanguageWords = {
     { kind: "totalLength", words: ["totale lengte", "lengte totaal", "totaal lengte"] },
     { kind: "shape", words: ["vorm", "buigvorm", "vormcode", "schets"] },
     { kind: "mass", words: ["gewicht", "massa", "totaal gewicht", "gewicht totaal"] },
+    { kind: "pieceMass", words: ["kg per stuk", "gewicht per stuk", "massa per stuk", "kg per staaf"] },
     { kind: "unitMass", words: ["gewicht per m", "massa per m", "gewicht per meter"] },
     { kind: "grade", words: ["staalsoort", "kwaliteit", "betonstaal", "kwal", "staalkwaliteit"] },
     { kind: "spacing", words: ["h o h", "hoh", "afstand"] },

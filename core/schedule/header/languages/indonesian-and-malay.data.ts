@@ -8,7 +8,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
     { kind: "grade", words: ["mutu", "mutu baja", "gred"] },
     { kind: "mark", words: ["tanda", "no tulangan", "kode"] },
     { kind: "member", words: ["uraian", "lokasi", "elemen"] },
-    { kind: "size", words: ["diameter", "ukuran", "diameter tulangan"] },
+    { kind: "size", words: ["diameter", "ukuran", "diameter tulangan", "tulangan"] },
     { kind: "total", words: ["jumlah batang"] },
     { kind: "length", words: ["panjang", "panjang potong"] },
     { kind: "totalLength", words: ["panjang total", "total panjang"] },
