@@ -37,11 +37,17 @@ const SAME_AS = /^(?:same as|as)\s+(?:mark\s+)?([\p{L}\d][\p{L}\d\-/.]*)$/iu;
 
 /**
  * Reads a cleaned text of a count column: `8 Nos`, `4 x 12`, `2+3`, `2x3T20`. Products and sums are
- * worked out, never written together. `pointsGroup`: commas part the decimals of the list, so points part thousands. A rate such as 9/m2 is no count.
+ * worked out, never written together. `pointsGroup`: commas part the decimals of the list, so points part thousands. `words` say what is
+ * counted besides those that are known. A rate such as 9/m2 is no count.
  *
  * @example readCountText("4 x 12", "thousands") // value 48, members 4, each 12
  */
-export function readCountText(text: string, comma: CommaUse, pointsGroup = false): CountReading {
+export function readCountText(
+  text: string,
+  comma: CommaUse,
+  pointsGroup = false,
+  words: readonly string[] = [],
+): CountReading {
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return { is: "blank" };
   if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
@@ -61,7 +67,7 @@ export function readCountText(text: string, comma: CommaUse, pointsGroup = false
     calledOff(text) ??
     product(text) ??
     sum(text) ??
-    withUnit(text) ??
+    withUnit(text, words) ??
     sameAs(text) ??
     lookalike(text) ??
     noCount(text)
@@ -102,13 +108,13 @@ function behind(text: string | undefined): string | null | undefined {
   return SIZE_BEHIND.test(text) ? text : undefined;
 }
 
-function withUnit(text: string): CountReading | null {
+function withUnit(text: string, words: readonly string[]): CountReading | null {
   const parts = WITH_UNIT.exec(text);
   if (parts === null) return null;
   const number = readNumberText((parts[1] ?? "").trim(), "thousands");
   if (number === null) return null;
   const word = plainWords(parts[2] ?? "");
-  if (isWord("count-unit", word)) return whole(number, text);
+  if (isWord("count-unit", word) || words.includes(word)) return whole(number, text);
   if (!isWord("count-set", word)) return null;
   const pairs = /^(?:p|jeux?$)/.test(word) ? number * 2 : number;
   return counted(pairs, {

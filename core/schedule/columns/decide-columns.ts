@@ -28,6 +28,7 @@ import {
 } from "./column-units";
 import { countBySums } from "./count-by-sums";
 import { countUnderHeadings } from "./count-under-headings";
+import { countWord } from "./count-word";
 import { IN_COLUMN_UNIT } from "./in-column-unit";
 import { kgByRow } from "./kg-by-row";
 import { LENGTH_KINDS } from "./length-kinds";
@@ -46,6 +47,8 @@ export interface TableLayout {
   /** kg in one of the mass column's unit */
   readonly massFactor: number;
   readonly comma: CommaUse;
+  /** what is counted, as every number of a count column has it behind it */
+  readonly countWords: readonly string[];
   readonly softMetric: boolean;
   /** "#12" is 12 mm */
   readonly signsDiameter: boolean;
@@ -134,6 +137,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const whole = (): readonly (readonly Cell[])[] =>
     isAlone ? sampleRows(source, header, { ...block, right: Number.MAX_SAFE_INTEGER - 1 }) : rows;
   const others = header.blocks.filter(({ left }) => left !== block.left);
+  const kgOf = kgByRow(block, lengths, comma, standard);
   const underHeadings = countUnderHeadings(block, () => [...above, ...whole()], comma, {
     others: others.map((other) => ({ block: other, rowsOf: () => sampleRows(source, header, other) })),
     ofList: membersInTitle(source.cells, header.top),
@@ -141,9 +145,9 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     ...(source.elsewhere === undefined ? {} : { elsewhere: source.elsewhere }),
     said: countSaid(source.cells, header.top),
     before: source.countBefore,
-    kgOf: kgByRow(block, lengths, comma, standard),
+    kgOf,
   });
-  const bySums = countBySums(block, rows, lengths, comma);
+  const bySums = countBySums(block, rows, lengths, comma, kgOf);
   const closings = underHeadings === null ? membersBelow(source, header, block, comma) : [];
   const ofTitles = underHeadings === "open" ? null : underHeadings;
   const counts = closings.length > 0 ? "each" : (bySums ?? ofTitles);
@@ -183,6 +187,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     lengths,
     massFactor: IN_COLUMN_UNIT[massUnit ?? "kg"],
     comma,
+    countWords: COUNTS.flatMap((kind) => countWord(samples.get(kind)) ?? []),
     countIsSettled: (block.countIsSettled === true && underHeadings !== "open") || counts !== null,
     closings,
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
@@ -196,6 +201,8 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     headerTexts: headerTexts(source, header, block),
   };
 }
+
+const COUNTS = ["members", "each", "total"] as const;
 
 /** The size columns of the other tables under the same head. */
 function sizesBeside(source: ColumnSource, header: Header, block: HeaderBlock): readonly Sample[] {

@@ -54,7 +54,10 @@ export class BarRowReader {
     failed,
   }));
   private readonly readCount = remember<string, CountReading>(
-    (typed) => readCountText(cleanText(typed), "thousands", this.layout.comma === "decimal"),
+    (typed) => {
+      const { comma, countWords } = this.layout;
+      return readCountText(cleanText(typed), "thousands", comma === "decimal", countWords);
+    },
     (reason) => ({ is: "unread", reason }),
   );
   private readonly readRemark = remember<string, Remark>(

@@ -14,6 +14,17 @@ describe("what a remark takes out", () => {
     ],
     ...["not required", "omit - see rev B", "cancelled 12/3/24", "withdrawn, see RFI 12", "bar deleted"],
     ...["mark 05 superseded", "entfällt ab Index B", "entfällt, s. Index a", "annulé", "作废"],
+    // by country, from memory
+    ...[
+      "отпада, рев. 1",
+      "atcelts",
+      "törölve",
+      "poistettu, rev B",
+      "zrušena",
+      "hủy",
+      "删除",
+      "slettet 12.03.2024",
+    ],
   ])("should be the bar where it says %j", (remark) => {
     expect(remarkVoid(remark)).toBe("bar");
   });
