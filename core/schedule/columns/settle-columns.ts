@@ -224,7 +224,8 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
   // a word that may mean several things is not contradicted by the rows that tell which
   const word = headerAt(table, column);
   const isWeak = recogniseHeader(word)?.weak === true || ONE_LETTER.test(word);
-  const isContradicted = how === "contradicts" && !(isWeak && about === "role") && !fitsEitherWay(decision);
+  const isOpen = (isWeak && about === "role") || fitsEitherWay(decision) || isShared(decision);
+  const isContradicted = how === "contradicts" && !isOpen;
   return {
     guess: isContradicted ? "words-contradicted" : filled,
     reason: decisionText(decision, table),
@@ -233,6 +234,12 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
     column,
     ...otherwise,
   };
+}
+
+/** "Mass (kg)" over a column for each steel or size: it is a mass either way. */
+function isShared({ byWords, byArithmetic }: ColumnDecision): boolean {
+  if (byWords === null || byArithmetic.role !== "bySize") return false;
+  return AMOUNTS.has(byWords.role) && byWords.unit !== null && byWords.unit === byArithmetic.unit;
 }
 
 /** As many rows agree as the words have it: another column decided, and no row speaks against the words. */

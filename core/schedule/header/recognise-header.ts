@@ -176,7 +176,8 @@ function recogniseUnit(typed: string): HeaderMeaning | null {
 /** A heading that is made up of known words, in whichever order. */
 function recogniseMadeUp(typed: string): HeaderMeaning | null {
   const whole = plainHeader(typed, true);
-  const { text, unit } = splitUnit(whole);
+  const inner = innerUnit(whole);
+  const { text, unit } = inner ?? splitUnit(whole);
   for (const words of [text, whole]) {
     const plain = words
       .replace(/[()[\]-]/g, " ")
@@ -193,6 +194,16 @@ function recogniseMadeUp(typed: string): HeaderMeaning | null {
     return { ...found, unit: own, serial: false };
   }
   return null;
+}
+
+const INNER_UNIT =
+  /^(.*\p{L}.*?)(?:,\s*\(?|\s*\(|\s+)(mm|cm|m|kgs?|t|lbs?|мм|см|м|кг|т)\)?\s+((?:1\s+)?\p{L}{2}.*)$/u;
+
+/** "Mass, kg" over "of one": the unit stands among the words that two rows of a header make up. */
+function innerUnit(plain: string): { readonly text: string; readonly unit: ColumnUnit } | null {
+  const [, before = "", written = "", after = ""] = INNER_UNIT.exec(plain) ?? [];
+  const unit = UNITS.get(written);
+  return unit === undefined ? null : { text: `${before} ${after}`, unit };
 }
 
 function recogniseWhole(typed: string): HeaderMeaning | null {
@@ -314,7 +325,7 @@ function plainHeader(typed: string, keepsOne = false): string {
       // measures, which without its sharp s would be a mass
       .replace(/\bmaße\b/g, "abmessungen")
       .replace(/ß/g, "ss")
-      .replace(/n[°º]\.?/g, "no ")
+      .replace(/n\.?\s?[°º]\.?/g, "no ")
       .replace(/\breq'?d\b/g, "reqd")
       .replace(keepsOne ? WASTE_ADDED : DIGITS_OF_WORDS, " ")
       .replace(/nr\.? of /g, "no of ")

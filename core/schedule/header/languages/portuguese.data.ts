@@ -13,7 +13,15 @@ export const PORTUGUESE: LanguageWords = {
     { kind: "size", words: ["bitola", "bit", "bitola nominal", "ø nominal"] },
     {
       kind: "members",
-      words: ["no pecas", "repeticoes", "no de repeticoes", "elementos iguais", "vezes"],
+      words: [
+        "no pecas",
+        "repeticoes",
+        "no de repeticoes",
+        "elementos iguais",
+        "pecas iguais",
+        "n pecas iguais",
+        "vezes",
+      ],
     },
     {
       kind: "each",

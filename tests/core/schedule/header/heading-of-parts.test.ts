@@ -20,6 +20,12 @@ const HEADINGS: readonly (readonly [heading: string, kind: string, unit: string 
   ["تعداد در عضو", "each", null],
   ["وزن واحد (kg/m)", "unitMass", null],
   ["Celková hmotnost (kg)", "mass", "kg"],
+  // two rows of a header: the unit stands among the words
+  ["Masė, kg 1 vnt.", "pieceMass", "kg"],
+  ["Masė, kg viso", "mass", "kg"],
+  ["Вес, кг всего", "mass", "kg"],
+  ["N.º por peça", "each", null],
+  ["Peças iguais", "members", null],
 ];
 
 describe("headingOfParts", () => {
