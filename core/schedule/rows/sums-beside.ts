@@ -131,6 +131,7 @@ function blockIn(
   const ofGrades = new Set<string>();
   const comma = commaIn(rows, left, right);
   let head: number | null = null;
+  let headed: number | null = null;
   let across: number | null = null;
   let labelled = 0;
   for (let row = 0; row < rows.length; row += 1) {
@@ -138,13 +139,16 @@ function blockIn(
     const mine = columnsFilled(cells, left, right);
     if (mine.length === 0) continue;
     if (headsBars(cells, mine)) return null;
-    if (headsSums(cells, mine)) head ??= row;
+    if (head === null && headsSums(cells, mine)) {
+      head = row;
+      headed = mine.find((column) => kindAt(cells, column) === "size") ?? null;
+    }
     if (sizesAcross(cells, mine, standard)) across ??= row;
     const label = cells[mine[0] as number] ?? null;
     if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
     const isTotal = typeof label === "string" && mine.length > 1 && saysTotal(label);
     if (isTotal && lines.length > 0) totals.push(totalRow(cells, row, mine, label, "summary", comma));
-    const size = isTotal ? null : sizeAmong(cells, mine, standard);
+    const size = isTotal ? null : sizeAmong(cells, headed === null ? mine : [headed], standard);
     if (size === null || mine.length < 2) continue;
     const line = totalRow(cells, row, mine, String(label), "summary", comma);
     if (!line.cells.some(({ column }) => column !== size)) continue;
@@ -186,12 +190,14 @@ function isLabel(cell: Cell): boolean {
 }
 
 function headsBars(cells: readonly Cell[], columns: readonly number[]): boolean {
-  const kinds = columns.map((column) => {
-    const cell = cells[column];
-    return typeof cell === "string" ? (recogniseHeader(cell)?.kind ?? "") : "";
-  });
+  const kinds = columns.map((column) => kindAt(cells, column));
   const ofBars = kinds.filter((kind) => OF_BARS.has(kind));
   return ofBars.length > 1 && kinds.includes("size");
+}
+
+function kindAt(cells: readonly Cell[], column: number): string {
+  const cell = cells[column];
+  return typeof cell === "string" ? (recogniseHeader(cell)?.kind ?? "") : "";
 }
 
 /** Sizes one beside another head sums of members. */

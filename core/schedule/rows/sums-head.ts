@@ -28,8 +28,11 @@ export function sumsHead(
   if (block === undefined) return null;
   const named = filled.length < 3 ? null : sizesInRow(cellsOf(row), filled, standard);
   if (named !== null) return { sizes: named, until: null };
-  const until = sizesDown(cellsOf, row, filled, block.reader.layout.table.columns.size, standard);
+  const words = headsSums(cellsOf(row), filled);
+  // where its words say sums the lines may hold as many cells as a bar
+  const columns = words ? Number.POSITIVE_INFINITY : block.reader.layout.table.columns.size;
+  const until = sizesDown(cellsOf, row, filled, columns, standard);
   // under lines of sums words alone begin no others
-  const isHead = until !== null || (block.summary === null && headsSums(cellsOf(row), filled));
+  const isHead = until !== null || (block.summary === null && words);
   return isHead ? { sizes: [], until } : null;
 }

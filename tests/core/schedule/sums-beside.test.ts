@@ -88,3 +88,29 @@ describe("a recap of sizes, pieces and masses below a list", () => {
     ]);
   });
 });
+
+// CA-50 and CA-60 stand before the sizes as 50 and 60, and 50 is a size too (common practice in Brazil)
+it("takes the sizes from the column that the head names so", () => {
+  const rows = beside(["Steel", "Size mm", "Mass kg"], [50, 12, 71.04], [50, 16, 63.2], [60, 20, 98.8]);
+  const { bars, summaries } = read(rows);
+  expect(bars).toHaveLength(4);
+  expect(summaries?.map((block) => block.rows.length)).toEqual([3]);
+});
+
+it("takes lines under words of sums for sums, though they hold as many cells as a bar of the list", () => {
+  const rows: Cell[][] = [
+    ["Mark", "Shape and legs", "Size", "Length m", "Number", "Lengths m"],
+    ["1", "30 | 580", 14, 6.4, 24, 153.6],
+    ["2", "600", 14, 6, 24, 144],
+    ["3", "35 | 640", 16, 7.1, 10, 71],
+    ["4", "650", 20, 6.5, 8, 52],
+    [],
+    ["Size", "Lengths m", "kg/m", "Mass kg"],
+    [14, 297.6, 1.21, 360.1],
+    [16, 71, 1.58, 112.18],
+    [20, 52, 2.47, 128.44],
+  ];
+  const { bars, summaries } = read(rows);
+  expect(bars.map(({ mark }) => mark)).toEqual(["1", "2", "3", "4"]);
+  expect(summaries?.map((block) => block.rows.length)).toEqual([3]);
+});
