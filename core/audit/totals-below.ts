@@ -78,10 +78,19 @@ function wrongIn(
     const together = totals.flatMap(({ cells }) => cells.filter((one) => one.column === column));
     const shared = together.reduce((all, one) => all + one.value, 0);
     if (isSum(value) || (together.length > 1 && isSum(shared))) return [];
+    if (parts.some((line) => isAcross(line, value))) return [];
     const places = parts.map(({ row }) => ({ row, column }));
     return [{ row: total.row, column, typed: value, sums: [sum], ways: [], parts: places }];
   });
 }
+
+/** The total is that of one line, whose sums stand side by side: the lines are one steel in several units. */
+function isAcross({ cells }: TotalRow, total: number): boolean {
+  const sum = cells.reduce((all, { value }) => all + value, 0);
+  return cells.length >= FEWEST_BESIDE && Math.abs(sum - total) <= cells.length * rounding(total);
+}
+
+const FEWEST_BESIDE = 3;
 
 /** half the last digit that is written */
 export function rounding(typed: number): number {

@@ -118,3 +118,40 @@ describe("a summary by size", () => {
     ).toEqual([]);
   });
 });
+
+/** m by hand: 10 x 2 + 10 x 3, 20 x 2, 10 x 4; kg with 0.888, 1.58 and 2.47 kg/m (EN 10080) */
+const SIZED: readonly (readonly Cell[])[] = [
+  ["Mark", "Size", "Number", "Length m", "Total length m", null, null],
+  [null, null, null, null, "Ø12", "Ø16", "Ø20"],
+  ["1", 12, 10, 2, 20, null, null],
+  ["2", 12, 10, 3, 30, null, null],
+  ["3", 16, 20, 2, null, 40, null],
+  ["4", 20, 10, 4, null, null, 40],
+  [null, null, null, "Total m", 50, 40, 40],
+  [null, null, null, "kg/m", 0.888, 1.58, 2.47],
+];
+
+function saidUnder(...below: readonly (readonly Cell[])[]): string[] {
+  const rows = [...SIZED, ...below].map((row) => [...row]) as Cell[][];
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const report = runAudit({ sheets: [sheetFromRows("Schedule", rows)], standard, rules: [rule] });
+  return report.findings.map(({ cell, message }) => `${cell}: ${message}`);
+}
+
+describe("masses under columns by size", () => {
+  it("should be metres times kg/m, and no product of a line with itself", () => {
+    expect(saidUnder([null, null, null, "Sum of masses", 44.4, 63.2, 9.88])).toEqual([
+      "G9: the mass of 20 is given as 9.88, but the bars of the list make 98.64",
+    ]);
+  });
+
+  it("should add up along their line, and not with the same steel in another unit above them", () => {
+    expect(
+      saidUnder(
+        [null, null, null, "lb", 97.9, 139.3, 217.8],
+        [null, null, null, "kg", 44.4, 63.2, 98.8],
+        [null, null, null, "Total kg", 206.4],
+      ),
+    ).toEqual([]);
+  });
+});
