@@ -1,7 +1,11 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { LONGEST_ROLLED } from "../../bar/identities.data";
 import { isFromCoil } from "../../bar/is-from-coil";
 import { lengthsMeant } from "../../bar/lengths-meant";
 import { saying } from "../../bar/said-words";
+import type { Cited } from "../../standards/citation";
+import { resolveStandard } from "../../standards/index";
+import { isRefusal } from "../../units/refusal";
 import { isLapped } from "../lap-said";
 import { defineRule } from "../rule";
 
@@ -39,7 +43,7 @@ export default defineRule({
   checkRow(facts, context, report) {
     const { lengthInForce: length, diameter } = facts;
     if (length === null || diameter === null) return;
-    const stockLength = context.limits.stockLengthOf(diameter);
+    const stockLength = stockOf(facts, context.limits.stockLengthOf(diameter));
     const { statedLength: stated, lapsIncluded } = facts.sheet.habits;
     const limit = Math.min(stated?.most ?? Infinity, stockLength?.value ?? Infinity);
     if (length <= limit + CLOSE || facts.lengthJudgement.kind === "slip") return;
@@ -83,3 +87,11 @@ export default defineRule({
     });
   },
 });
+
+/** Bars that are all of another document are rolled in that one's lengths; the yard's own stand before. */
+function stockOf({ sheet }: BarFacts, inForce: Cited<number> | null): Cited<number> | null {
+  const { standardMeant } = sheet.habits;
+  if (standardMeant === null || inForce?.cite.provenance === "own") return inForce;
+  const meant = resolveStandard(standardMeant.id);
+  return isRefusal(meant) ? inForce : meant.supply.stockLength;
+}

@@ -4,6 +4,8 @@ import { ruleCases } from "../rule-cases";
 // BS 8666:2005 Table 3, note 4 names 6 and 12 m as examples; mills roll to 18 m to order (common practice)
 ruleCases(rule, {
   silent: [
+    // bars that are all of another document: 60 ft are to be had of them, 60 x 304.8 = 18288 mm
+    { rows: [18135, 6000, 7000].map((length) => ({ size: "#5", length })) },
     // what is to be had is as long
     {
       rows: [{ size: "H20", shape: "00", A: 17000, length: 17000 }],
