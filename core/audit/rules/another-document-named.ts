@@ -1,6 +1,8 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { type NamedInCell, namedInCells } from "../../bar/named-in-cells";
 import type { SheetFacts } from "../../bar/sheet-facts";
-import { contradicts, DEFAULT_STANDARD_ID } from "../../standards/index";
+import { contradicts, DEFAULT_STANDARD_ID, resolveStandard } from "../../standards/index";
+import { isRefusal } from "../../units/refusal";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -26,6 +28,8 @@ export default defineRule({
   messages: {
     named:
       'the sheet names {meant} ("{typed}"), and the check goes by {standard}: choose {meant} and check again, or waive this if {standard} is right; until then no change of the steel is offered',
+    otherBars:
+      'the sheet names {meant} ("{typed}"), which does not hold the sizes of its bars, so that the check goes by {standard}: choose the document that the bars are of; until then no change of the steel is offered',
     words:
       'the sheet calls itself "{typed}", as lists by {meant} do, and nobody chose {standard}, which the check goes by: choose {meant} and check again, or choose {standard} if it is right; until then no change of the steel is offered',
     followed:
@@ -50,11 +54,14 @@ export default defineRule({
     if (said === null) return;
     const { id, typed, isNamed, row, column } = said;
     if (!isNamed && !isStandardAssumed) return;
+    const isOfOtherBars = isNamed && isStandardAssumed && hasOtherBars(sheet, id);
+    const named = isOfOtherBars ? "otherBars" : isStandardAssumed ? "named" : "chosen";
     report({
-      messageId: isNamed ? (isStandardAssumed ? "named" : "chosen") : "words",
+      messageId: isNamed ? named : "words",
       outcome: "unsure",
-      // asked once, of the first sheet that names it; what a list calls itself is a hint and names nothing
-      ...(isStandardAssumed && isNamed && !isNamedBefore(sheet, standard.id, id)
+      // asked once, of the first sheet that names it; what a list calls itself is a hint and names nothing, and a
+      // document named for its hooks or laps alone cannot be followed
+      ...(isStandardAssumed && isNamed && !isOfOtherBars && !isNamedBefore(sheet, standard.id, id)
         ? {}
         : { severity: "note" as const }),
       place: { row, column },
@@ -69,6 +76,19 @@ function firstNaming(sheet: SheetFacts, inForce: string): NamedInCell | null {
     for (const named of namedInCells(one.sheet, one.reading))
       if (named.isNamed && named.id === inForce) return one === sheet ? named : null;
   return null;
+}
+
+/** Most sizes are read by the document in force and not by the one named. */
+function hasOtherBars({ answers }: SheetFacts, named: string): boolean {
+  return answers.those(isAbroad, named).length * 2 > answers.length;
+}
+
+function isAbroad({ row, standard }: BarFacts, id: string): true | null {
+  const named = resolveStandard(id);
+  if (row.sizeTyped === null || isRefusal(named)) return null;
+  return isRefusal(named.readSize(row.sizeTyped)) && !isRefusal(standard.readSize(row.sizeTyped))
+    ? true
+    : null;
 }
 
 function isNamedBefore(sheet: SheetFacts, inForce: string, id: string): boolean {

@@ -76,7 +76,10 @@ describe("where nobody chose a standard", () => {
       read: (name) => sheetFromRows(name, [["Stahl nach DIN 488"], [], HEADS, ...bars]),
     };
     expect(checked(named).standard.id).toBe("BS8666:2005");
-    expect(checked(named).findings.map(({ code }) => code)).toContain("STANDARD103");
+    // it cannot be followed, so it is no choice between two
+    const said = checked(named).findings.filter(({ code }) => code === "STANDARD103");
+    expect(said.map(({ severity }) => severity)).toEqual(["note"]);
+    expect(said[0]?.message).toContain("choose the document that the bars are of");
   });
 
   it("goes by ISO 3766 whatever letter a country writes before a size", () => {
