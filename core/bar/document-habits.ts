@@ -4,6 +4,7 @@ import type { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { DOCUMENT_KEPT } from "./identities.data";
 import { namedInCells } from "./named-in-cells";
+import { ownDeviations } from "./own-deviations";
 import type { DocumentHabits } from "./sheet-habits";
 
 /** Asked of a sheet whose rows keep to another document, or to none, and that does not name the one in force. */
@@ -14,13 +15,16 @@ export function documentHabits(
 ): DocumentHabits {
   const lengthsElsewhere = answers.whole(areElsewhere, lengthKept);
   const endsOwnWay = answers.whole(areOwnWay, endKept);
+  const lengthsOwnWay = ownDeviations(answers, reading.lengthStep ?? null);
   const inForce = answers.length === 0 ? undefined : answers.bar(0).standard.id;
   const isDoubted =
-    (lengthsElsewhere || endsOwnWay) &&
+    (lengthsElsewhere || endsOwnWay || lengthsOwnWay !== "") &&
     inForce !== undefined &&
     !names(sheet, reading, inForce) &&
     !hasItsLetters(answers);
-  return isDoubted ? { lengthsElsewhere, endsOwnWay } : { lengthsElsewhere: false, endsOwnWay: false };
+  return isDoubted
+    ? { lengthsElsewhere, endsOwnWay, lengthsOwnWay }
+    : { lengthsElsewhere: false, endsOwnWay: false, lengthsOwnWay: "" };
 }
 
 function names(sheet: Sheet, reading: ScheduleReading, inForce: string): boolean {

@@ -124,6 +124,23 @@ export const MOST_OFF_BEND: Cited<number> = {
   cite: { document: "2 (r + d) - pi / 2 (r + d / 2) with r of 5 d", provenance: "derived" },
 };
 
+/** Bars of one code that are off a document that nobody chose by one deviation, which is then the list's own. */
+export const OWN_DEVIATION: Cited<{
+  /** bars of a code that are looked at */
+  readonly looked: number;
+  /** different lengths that must keep it, and their share */
+  readonly fewest: number;
+  readonly share: number;
+  /** diameters, either way */
+  readonly most: number;
+}> = {
+  value: { looked: 60, fewest: 2, share: 0.5, most: 8 },
+  cite: {
+    document: "offices deduct for bends by tables of their own, the same for all bars of a shape",
+    provenance: "common practice",
+  },
+};
+
 /** When rows speak against a document that nobody chose: bars looked at, the fewest that break it, and their shares. */
 export const DOCUMENT_KEPT: Cited<{
   readonly looked: number;

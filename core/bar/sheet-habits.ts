@@ -23,6 +23,8 @@ export interface DocumentHabits {
   readonly lengthsElsewhere: boolean;
   /** most links end shorter than the document prints, and no letter of its bar types stands before their sizes */
   readonly endsOwnWay: boolean;
+  /** by which the lengths of a code are over those of the document, as `ownDeviations` writes it; else nothing */
+  readonly lengthsOwnWay: string;
 }
 
 /** What a rule for one row must know of its sheet's habits. */
@@ -101,7 +103,8 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums &&
     a.lengthsElsewhere === b.lengthsElsewhere &&
-    a.endsOwnWay === b.endsOwnWay
+    a.endsOwnWay === b.endsOwnWay &&
+    a.lengthsOwnWay === b.lengthsOwnWay
   );
 }
 

@@ -1,6 +1,6 @@
 import { leastSure } from "../../standards/citation";
 import { courseOf } from "../course-of";
-import { hasLengthsElsewhere } from "../kept-elsewhere";
+import { hasLengthsElsewhere, isLengthOwnWay } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -31,8 +31,10 @@ export default defineRule({
     if (judged.kind !== "differs" || exactLength === null || length === null) return;
     if (siteDeductionLength(facts) === null) return;
     const { cut } = judged;
+    const isOwnWay = isLengthOwnWay(facts, context);
     report({
       messageId: "short",
+      ...(isOwnWay ? { severity: "note" as const, outcome: "unsure" as const } : {}),
       at: "length",
       values: {
         length: { mm: length, typed: true },
@@ -42,7 +44,7 @@ export default defineRule({
       },
       cite: leastSure(cut.cite, ...courseOf(facts)),
       // a printed length below the centre line mends nothing
-      ...(cut.length < exactLength - CLOSE
+      ...(isOwnWay || cut.length < exactLength - CLOSE
         ? {}
         : { fix: { id: "computed", edits: [{ at: "length", to: cut.length }] } }),
     });

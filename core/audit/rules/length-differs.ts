@@ -1,8 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isSumOfLegs } from "../../bar/sum-of-legs";
-import { hasLengthsElsewhere } from "../kept-elsewhere";
+import { hasLengthsElsewhere, isLengthOwnWay, isWithinTables } from "../kept-elsewhere";
 import { lengthRestsOn } from "../length-rests-on";
-import { DEDUCTION_ROUNDED } from "../practice.data";
 import { defineRule } from "../rule";
 import { siteDeductionLength } from "../site-deduction-length";
 
@@ -33,10 +32,13 @@ export default defineRule({
     const length = facts.row.length ?? 0;
     const { cut } = judged;
     const isByOffice = isByOfficesTable(facts, length - cut.length);
+    const isOwnWay = isLengthOwnWay(facts, context);
+    const isNote = isByOffice || isOwnWay;
     report({
       messageId: length < cut.length ? "short" : "long",
       at: "length",
-      ...(isByOffice ? { severity: "note" as const } : {}),
+      ...(isNote ? { severity: "note" as const } : {}),
+      ...(isOwnWay ? { outcome: "unsure" as const } : {}),
       values: {
         length: { mm: length, typed: true },
         difference: { mm: Math.abs(length - cut.length) },
@@ -44,13 +46,12 @@ export default defineRule({
         basis: cut.basis,
       },
       cite: lengthRestsOn(facts, cut),
-      ...(isByOffice ? {} : { fix: { id: "computed" as const, edits: [{ at: "length", to: cut.length }] } }),
+      ...(isNote ? {} : { fix: { id: "computed" as const, edits: [{ at: "length", to: cut.length }] } }),
     });
   },
 });
 
-/** Of a code whose document prints no formula: within what each bend's deduction is rounded by, office by office. */
-function isByOfficesTable({ definition, diameter, bendCount }: BarFacts, difference: number): boolean {
-  if (definition === null || definition.formula !== null || diameter === null) return false;
-  return Math.abs(difference) <= DEDUCTION_ROUNDED.value * diameter * (bendCount ?? 0);
+/** Of a code whose document prints no formula. */
+function isByOfficesTable(facts: BarFacts, difference: number): boolean {
+  return facts.definition?.formula === null && isWithinTables(facts, difference);
 }

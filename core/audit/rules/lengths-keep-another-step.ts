@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { isMost } from "../../bar/sheet-habits";
 import { offStep } from "../../bar/step";
+import { isOpen } from "../kept-elsewhere";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -22,7 +23,8 @@ export default defineRule({
     kept: "{off} of {lengths} lengths are no multiples of the {step} of {standard}; they keep {kept}: was the list written to another standard? Choose it and check again, or round the lengths",
     none: "{off} of {lengths} lengths are no multiples of the {step} of {standard}: was the list written to another standard? Choose it and check again, or round the lengths",
   },
-  checkSheet(sheet, { standard }, report) {
+  checkSheet(sheet, context, report) {
+    const { standard } = context;
     const { offStepShare, standardMeant, keepsAnotherStep } = sheet.habits;
     if (!(isMost(offStepShare) || keepsAnotherStep) || standardMeant !== null) return;
     const { step, cite } = standard.lengthRounding;
@@ -33,6 +35,8 @@ export default defineRule({
     report({
       messageId: kept === null ? "none" : "kept",
       outcome: "unsure",
+      // the list's own step, against a document that nobody chose
+      ...(kept !== null && isOpen(context) ? { severity: "note" as const } : {}),
       row: first,
       at: "length",
       values: {
