@@ -150,13 +150,17 @@ export function isFeetInches(
 
 /** "24-06" and "3-11" down a column: feet and inches as lists of the United States write them (common practice). */
 function isDashed(sample: Sample): boolean {
-  return sample.texts.some((text) => DASHED_ZERO.test(text)) && share(sample, DASHED) >= MOST_DASHED;
+  if (!sample.texts.some((text) => DASHED_ZERO.test(text))) return false;
+  const ofTexts = share({ texts: sample.texts, numbers: [] }, DASHED);
+  // sums below the list are bare numbers of the same column
+  return ofTexts >= MOST_DASHED && share(sample, DASHED) >= LEAST_DASHED;
 }
 
 const DASHED = /^\d{1,3}\s*-\s*(?:0\d|1[01])(?:\s+\d+\/\d+)?$/;
 /** what no legs that are added, and no run of marks, would be written with */
 const DASHED_ZERO = /-\s*0\d/;
 const MOST_DASHED = 0.6;
+const LEAST_DASHED = 0.4;
 
 function share(sample: Sample, mark: RegExp): number {
   const marked = sample.texts.filter((text) => mark.test(text)).length;

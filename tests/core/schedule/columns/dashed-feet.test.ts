@@ -28,3 +28,16 @@ it("should take no legs with a dash between them for feet and inches", () => {
   ];
   expect(lengths("EC2:2004", ...rows)).toEqual([null, null, null]);
 });
+
+// 16, 10 and 6 in of 25.4 mm
+it("should read them in a column that holds sums of the list below", () => {
+  const rows: Cell[][] = [
+    ["A1", "#5", 44, "6-06", "L", "1-04", "5-02"],
+    ["A2", "#5", 36, "4-08", "L", "0-10", "3-10"],
+    ["A3", "#4", 12, "4-00", "L", "0-06", "3-06"],
+    ["", null, null, "#4", null, 32, null],
+    ["", null, null, "#5", null, 470, null],
+  ];
+  const { bars } = readSchedule(sheetFromRows("List", [HEADER, ...rows]), heldStandard("BS8666:2005"));
+  expect(bars.map(({ dims }) => dims[0])).toEqual([406.4, 254, 152.4]);
+});
