@@ -117,7 +117,8 @@ function isAccessory(row: RowEvidence): boolean {
 }
 
 function isCancelled(row: RowEvidence): boolean {
-  return !row.hasSize && !row.hasCount && !row.hasLength && !row.hasShape && row.saysCancelled;
+  if (row.hasSize || row.hasCount || row.hasLength) return false;
+  return row.hasShape ? row.isVoid : row.saysCancelled;
 }
 
 function hasFieldsOfBar(row: RowEvidence): boolean {

@@ -1,6 +1,7 @@
 import type { ColumnKind, TableReading } from "../bar-row";
 import { holdsWord, isWord, plainWords, wordsOf } from "../cells/row-words";
 import { sizeBand } from "../cells/size-band";
+import { saysVoid } from "../cells/says-void";
 import type { TableLayout } from "../columns/decide-columns";
 import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
@@ -161,6 +162,10 @@ export class RowEvidence {
       const cell = this.cells[column];
       return typeof cell === "string" && holdsWord("superseded", plainWords(cell));
     });
+  }
+  /** A cell that says nothing else. */
+  get isVoid(): boolean {
+    return this.filled.some((column) => saysVoid(this.cells[column]));
   }
   get holdsConcrete(): boolean {
     return this.filled.some((column) => holdsWord("concrete", plainWords(shownText(this.cells[column]))));

@@ -49,7 +49,16 @@ export class SheetNotes {
   /** True of a row that begins as one above every table does. */
   isTitleAgain(cells: readonly Cell[], [first = -1]: readonly number[]): boolean {
     const text = this.titles.size === 0 ? null : cells[first];
-    return typeof text === "string" && this.titles.has(text.trim());
+    return typeof text === "string" && (this.titles.has(text.trim()) || this.namesListAgain(text, cells));
+  }
+
+  /** "STAHLLISTE Wand W4 | Blatt 2 von 2": the first word of a title again, with words alone beside it. */
+  private namesListAgain(text: string, cells: readonly Cell[]): boolean {
+    const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "");
+    if (filled.length < 2 || filled.length > MOST_OF_TITLE) return false;
+    if (!filled.every((cell) => typeof cell === "string" && /\p{L}{3}/u.test(cell))) return false;
+    const word = firstWord(text);
+    return word.length >= LEAST_LETTERS && [...this.titles].some((title) => firstWord(title) === word);
   }
 
   /** The rows are read from the first again. */
@@ -66,3 +75,8 @@ export class SheetNotes {
     this.facts.clear();
   }
 }
+
+const MOST_OF_TITLE = 3;
+const LEAST_LETTERS = 5;
+
+const firstWord = (text: string): string => /^\p{L}+/u.exec(text.trim().toLowerCase())?.[0] ?? "";

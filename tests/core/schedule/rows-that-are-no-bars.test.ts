@@ -192,3 +192,29 @@ describe("sums of bands of sizes", () => {
     expect(loud([...list, ...sums(214.76)])).toEqual(["SUM111 B11"]);
   });
 });
+
+describe("rows of words", () => {
+  it("should be a note where a mark is said to be not used, though it stands under the shape", () => {
+    const heads = ["Mark", "Size", "Total no.", "Shape", "Length mm"];
+    const rows: Cell[][] = [
+      heads,
+      ["01", "H12", 10, "00", 2000],
+      ["02", null, null, "NOT USED", null],
+      ["03", "H16", 20, "00", 2000],
+      ["04", "H16", 10, "00", 4000],
+    ];
+    expect(check(rows).rows).toMatchObject({ bars: 3, unread: 0 });
+  });
+
+  it("should be a title where its first word is that of a title above, with words alone beside it", () => {
+    const rows = [
+      ["STAHLLISTE (Stabstahl)", null, null, "Blatt 1 von 2"],
+      HEADS,
+      ...BARS.slice(0, 3),
+      ["STAHLLISTE Wand W4", null, null, "Blatt 2 von 2"],
+      HEADS,
+      ...BARS.slice(3),
+    ];
+    expect(check(rows).rows).toMatchObject({ bars: 5, unread: 0 });
+  });
+});
