@@ -4,7 +4,7 @@ const BEND_AND_LEG = 2;
 const without = new WeakMap<ShapeDefinition, Map<string, ShapeDefinition>>();
 
 /**
- * A shape whose ends may lack, as the dims have it: without the end leg that is blank and its bend. A bar of which
+ * A shape whose ends may lack, as the dims have it: without the end legs that are blank and their bends. A bar of which
  * both ends are blank would be straight: then the shape asks for them.
  *
  * @example
@@ -13,19 +13,21 @@ const without = new WeakMap<ShapeDefinition, Map<string, ShapeDefinition>>();
 export function givenEnds(shape: ShapeDefinition, isBlank: (letter: DimLetter) => boolean): ShapeDefinition {
   if (shape.endsMayLack !== true || shape.path === null) return shape;
   const parts = shape.path.split(" ");
-  const [first, last] = [letterOf(parts[0]), letterOf(parts.at(-1))];
-  const lacksFirst = isOptional(shape, first) && isBlank(first);
-  const lacksLast = isOptional(shape, last) && isBlank(last);
-  if (!lacksFirst && !lacksLast) return shape;
-  const key = `${lacksFirst} ${lacksLast}`;
+  const lacks = (part: string | undefined): boolean => {
+    const letter = letterOf(part);
+    return isOptional(shape, letter) && isBlank(letter);
+  };
+  let [from, to] = [0, parts.length];
+  while (to - from > 1 && lacks(parts[to - 1])) to -= BEND_AND_LEG;
+  while (to - from > 1 && lacks(parts[from])) from += BEND_AND_LEG;
+  if (from === 0 && to === parts.length) return shape;
+  const key = `${from} ${to}`;
   const known = without.get(shape)?.get(key);
   if (known !== undefined) return known;
-  const left = (path: string): string[] =>
-    path.split(" ").slice(lacksFirst ? BEND_AND_LEG : 0, lacksLast ? -BEND_AND_LEG : undefined);
   const made =
-    left(shape.path).length > 1
-      ? trimmed(shape, (path) => left(path).join(" "))
-      : asking(shape, [first, last]);
+    to - from > 1
+      ? trimmed(shape, (path) => path.split(" ").slice(from, to).join(" "))
+      : asking(shape, [letterOf(parts[0]), letterOf(parts.at(-1))]);
   without.set(shape, (without.get(shape) ?? new Map<string, ShapeDefinition>()).set(key, made));
   return made;
 }

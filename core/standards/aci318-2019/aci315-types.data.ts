@@ -54,15 +54,15 @@ export const BAR_TYPES: readonly ShapeRow[] = [
   {
     code: "17",
     words: "an L of two legs, or a U of three",
-    dims: ["A", "B", "C"],
-    optionalDims: ["A", "C"],
+    dims: ["A", "B", "C", "D"],
+    optionalDims: ["A", "C", "D"],
     endsMayLack: true,
     free: null,
     formula: null,
-    path: "A +90 B +90 C",
+    path: "A +90 B +90 C +90 D",
     limits: [],
     courseConflict:
-      "recalled as an L of B and C, and used as a U of A, B and C: the legs that are filled in decide",
+      "recalled as an L of B and C, and used as a U of A, B and C or of B, C and D: the legs that are filled in decide",
   },
   {
     code: "S1",

@@ -45,6 +45,8 @@ describe("bar types of ACI 315", () => {
     ["17", 0.75, { B: 30, C: 24 }, 54 - rightAngle(2.25, 0.75)],
     ["17", 0.75, { A: 30, B: 24 }, 54 - rightAngle(2.25, 0.75)],
     ["17", 0.75, { A: 12, B: 30, C: 24 }, 66 - 2 * rightAngle(2.25, 0.75)],
+    // as lists of US yards fill it in (common practice)
+    ["17", 0.75, { B: 12, C: 30, D: 24 }, 66 - 2 * rightAngle(2.25, 0.75)],
     ["T1", 0.5, { A: 4.5, B: 19, C: 12, D: 19, E: 12, G: 4.5 }, 71 - 3 * rightAngle(1, 0.5)],
     ["T2", 0.5, { A: 4.5, B: 19, C: 12, D: 19, E: 12, G: 4.5 }, 71 - 5 * rightAngle(1, 0.5)],
     ["T5", 0.5, { A: 5, B: 22, G: 5 }, 32],
