@@ -71,7 +71,15 @@ export default defineRule({
         report({ messageId, row: facts, at, values: { revision, mark, later, where } });
       } else if (row.superseded === true && row.supersededBy == null) {
         const at = saidBy(row.remark ?? "") === "bar" ? "remark" : "size";
-        report({ messageId: "left", row: facts, at, values: { mark } });
+        // nothing is left to cut it by
+        const isEmptied = row.size === null || facts.count === null || row.length === null;
+        report({
+          messageId: "left",
+          ...(isEmptied ? { severity: "note" as const } : {}),
+          row: facts,
+          at,
+          values: { mark },
+        });
       } else if (row.remark !== null && saidBy(row.remark) === "perhaps" && !saysWait(row.remark)) {
         const values = { mark, remark: shortened(row.remark) };
         report({

@@ -124,6 +124,14 @@ ruleCases(rule, {
       ],
     },
     {
+      // no length to cut it by
+      rows: [
+        { mark: "04", size: "H16", remark: "superseded" },
+        { mark: "05", size: "H16", shape: "00", A: 1000, length: 1000 },
+      ],
+      says: [{ cell: "N2", severity: "note", message: "mark 04 is noted as superseded and is in no total" }],
+    },
+    {
       rows: [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, remark: "superseded" }],
       says: [{ cell: "N2", message: "mark 04 is noted as superseded and is in no total" }],
     },
