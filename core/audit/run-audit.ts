@@ -283,7 +283,8 @@ function judgeBook(state: AuditState, edit: EditedSheet | null = null): void {
 /** Codes that several standards share show none where they or most lengths are of another. */
 function showsStandard(facts: SheetFacts, { standard }: RuleContext): boolean {
   const { habits } = facts;
-  return habits.showsStandard && !isMost(habits.offStepShare) && facts.codesMeant(standard) === null;
+  const isOfAnother = isMost(habits.offStepShare) || habits.standardMeant !== null;
+  return habits.showsStandard && !isOfAnother && facts.codesMeant(standard) === null;
 }
 
 function reportOf(state: AuditState, audited = auditedSheets(state)): AuditReport {
