@@ -4,6 +4,7 @@ import { isWord } from "../cells/row-words";
 import { HEADER_UNITS } from "./header-units.data";
 import { HEADER_WORD_ROWS } from "./header-word-rows";
 import { headingOfParts, partsByWord } from "./heading-of-parts";
+import { innerUnit } from "./inner-unit";
 import type { HeaderWords, WordPart } from "./language-words";
 
 /** What one header text stands for. */
@@ -194,16 +195,6 @@ function recogniseMadeUp(typed: string): HeaderMeaning | null {
     return { ...found, unit: own, serial: false };
   }
   return null;
-}
-
-const INNER_UNIT =
-  /^(.*\p{L}.*?)(?:,\s*\(?|\s*\(|\s+)(mm|cm|m|kgs?|t|lbs?|мм|см|м|кг|т)\)?\s+((?:1\s+)?\p{L}{2}.*)$/u;
-
-/** "Mass, kg" over "of one": the unit stands among the words that two rows of a header make up. */
-function innerUnit(plain: string): { readonly text: string; readonly unit: ColumnUnit } | null {
-  const [, before = "", written = "", after = ""] = INNER_UNIT.exec(plain) ?? [];
-  const unit = UNITS.get(written);
-  return unit === undefined ? null : { text: `${before} ${after}`, unit };
 }
 
 function recogniseWhole(typed: string): HeaderMeaning | null {
