@@ -1,9 +1,9 @@
 import type { BarFacts } from "../bar/bar-facts";
+import { noteTexts } from "../bar/note-texts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { ROLLED_RANGES, type RolledRange } from "./rolled-ranges.data";
 
-/** rows of words, and of bars, that are looked through for the document */
-const MOST_ROWS = 200;
+/** bars whose rows are looked through for the document */
 const MOST_BARS = 5;
 
 const { ranges, from, to, leastSizes, leastUnnamed } = ROLLED_RANGES.value;
@@ -20,19 +20,17 @@ const ANY_NAME = new RegExp(
 
 /** The one document of steel that the words of a sheet name; null of none and of several. */
 export function rangeNamed({ sheet, reading, bars }: SheetFacts): RolledRange | null {
-  const rows = reading.rowClasses.flatMap((rowClass, row) =>
-    rowClass === "note" || rowClass === "heading" ? [row] : [],
-  );
-  const found = new Set<RolledRange>();
-  for (const row of [...rows.slice(0, MOST_ROWS), ...bars.slice(0, MOST_BARS).map(({ row }) => row.row)]) {
+  const texts = [...noteTexts(sheet, reading)].map(({ text }) => text);
+  for (const { row } of bars.slice(0, MOST_BARS))
     for (let column = 0; column < sheet.columnCount; column += 1) {
-      const cell = sheet.cell(row, column);
-      if (typeof cell !== "string" || !ANY_NAME.test(cell)) continue;
-      for (const { range, patterns } of PATTERNS)
-        if (patterns.some((one) => one.test(cell))) found.add(range);
+      const cell = sheet.cell(row.row, column);
+      if (typeof cell === "string") texts.push(cell);
     }
-  }
-  return found.size === 1 ? ([...found][0] ?? null) : null;
+  const named = texts.filter((text) => ANY_NAME.test(text));
+  const found = PATTERNS.filter(({ patterns }) =>
+    patterns.some((one) => named.some((text) => one.test(text))),
+  );
+  return found.length === 1 ? (found[0]?.range ?? null) : null;
 }
 
 /** True of a bar whose size the document does not hold, while it holds all others of the list. */

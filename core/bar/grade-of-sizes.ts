@@ -1,6 +1,7 @@
 import type { BarFacts } from "./bar-facts";
 import { GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
 import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
+import { noteTexts } from "./note-texts";
 import { saying } from "./said-words";
 import type { SheetFacts } from "./sheet-facts";
 import { namedInText, plainName } from "./stray-grades";
@@ -32,7 +33,6 @@ interface Graded {
 const saysOtherwise = saying(
   /dowel|lifting|\bloops?\b|петл|gouj|levage|pasador|izaje|dübel|montaż|kuljetus|吊/,
 );
-const MOST_ROWS = 200;
 const { leastKept, leastOfGrade, thicker, most } = GRADE_OF_SIZES.value;
 
 /** Bars whose grade the notes, the letters of the sizes or the other bars give to other sizes. */
@@ -111,18 +111,7 @@ function byNotes(graded: readonly Graded[], sheet: SheetFacts): readonly Off[] {
 }
 
 function notesOf({ sheet, reading }: SheetFacts): readonly GradeOfNote[] {
-  const found: GradeOfNote[] = [];
-  let looked = 0;
-  for (const [row, rowClass] of reading.rowClasses.entries()) {
-    if (rowClass !== "note" && rowClass !== "heading") continue;
-    looked += 1;
-    if (looked > MOST_ROWS) break;
-    for (let column = 0; column < sheet.columnCount; column += 1) {
-      const cell = sheet.cell(row, column);
-      if (typeof cell === "string") found.push(...gradesInNote(cell));
-    }
-  }
-  return found;
+  return [...noteTexts(sheet, reading)].flatMap(({ text }) => gradesInNote(text));
 }
 
 /** All other bars of these letters have one grade, and all others of the grade other letters. */
