@@ -2,6 +2,9 @@ import { gradesOfOthers } from "../../bar/grade-of-sizes";
 import { MADE_UP_TO } from "../../bar/grade-of-sizes.data";
 import { defineRule } from "../rule";
 
+/** The message for each thing that tells. */
+const MESSAGE = { note: "note", letters: "letters", thickness: "thickness", made: "made" } as const;
+
 const bar = (size: string, grade: string) => ({ size, shape: "00", A: 2000, length: 2000, grade });
 const LIST = [
   ...["12", "12", "16", "16", "20", "20"].map((size) => bar(size, "B500B")),
@@ -31,7 +34,7 @@ export default defineRule({
       const place = { row: facts.row.row, column };
       const values = { typed, instead, others, size: facts.row.sizeTyped ?? "" };
       const cite = by === "made" ? MADE_UP_TO.cite : null;
-      report({ messageId: by, outcome: "unsure", place, values, cite });
+      report({ messageId: MESSAGE[by], outcome: "unsure", place, values, cite });
     }
   },
 });
