@@ -94,11 +94,12 @@ function looseNumbers({ sheet, reading, bars }: SheetFacts): ReadonlyMap<number,
 }
 
 const LOOSE: ReadonlySet<RowClass> = new Set(["note", "heading", "unread"]);
+const LONGEST = 24;
 const WRITTEN = /^\d[\d.,\s]*$/;
 
 function numberOf(cell: Cell): number | null {
   if (typeof cell === "number") return Number.isFinite(cell) ? cell : null;
-  if (typeof cell !== "string" || !WRITTEN.test(cell.trim())) return null;
+  if (typeof cell !== "string" || cell.length > LONGEST || !WRITTEN.test(cell.trim())) return null;
   const value = readNumberText(cleanText(cell), commaIn([[cell]], 0, 0));
   return typeof value === "number" ? value : null;
 }

@@ -83,6 +83,7 @@ function withoutGrade(sum: SizedSum, all: readonly SizedSum[]): SizedSum {
   return all.some((one) => one !== sum && one.diameter === sum.diameter) ? sum : own;
 }
 
+const LONGEST_SIZE = 60;
 const readers = new WeakMap<Standard, ReturnType<typeof sizeCellReader>>();
 
 /** A size as the list's own cells are read. */
@@ -210,6 +211,7 @@ function sizeOfLine(
     if (cell === null || cell === "") continue;
     if (typeof cell !== "string" && typeof cell !== "number") return null;
     const size = String(cell).trim();
+    if (size.length > LONGEST_SIZE) return null;
     if (sizeBand(size) !== null) return { size, at: column };
     // "50 | 12.5": the grade of Brazilian lists before the size
     if (isGradeOf(size, sheet) && !namesBar(size, sheet, standard)) continue;

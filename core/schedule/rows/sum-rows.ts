@@ -16,8 +16,8 @@ export function sumsOnly({ columns }: TableReading): boolean {
   return sums && !(columns.has("length") && columns.has("total"));
 }
 
-/** the sign of a sum, alone or before what it is of; "Σενάζ" is a member */
-const SIGN_OF_SUM = /^[σ∑](?!\p{L})/u;
+/** the sign of a sum, alone or before its unit; "Σ1" and "Σενάζ" are members */
+const SIGN_OF_SUM = /^[\u03c3\u2211](?=$|\s?[=:(]|\s(?:kg|t|m)\b)/u;
 const WASTAGE = /waste|%|margin|verschnitt|chutes|loss|损耗|wire|contingency/;
 const CARRIED = /\b(?:carried|brought) forward\b/;
 const SIZE_FIRST = /^(?:\p{L}{0,2}|#)\s?\d{1,2}m?\s*(?:mm)?\s*(?:ø|bars?)?\s+(\p{L}.*)$/u;
