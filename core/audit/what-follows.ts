@@ -86,7 +86,7 @@ interface ToldBar {
 const OF_SIZE = /^(?:SIZE|MASS|READ10[12])/;
 const OF_IDENTITY = "SUM109";
 /** of what a bar is made to, and not of how much there is of it */
-const OF_NO_AMOUNT = /^(?:SHAPE|BEND|GRADE|STEEL|LIFT|MARK(?!105))/;
+const OF_NO_AMOUNT = /^(?:SHAPE|BEND|GRADE|STEEL|LIFT|LEN106|MARK(?!105))/;
 const OF_READING = /^READ10[12]/;
 const AMOUNTS = ["size", "members", "each", "total", "length", "totalLength", "mass", "pieceMass"] as const;
 

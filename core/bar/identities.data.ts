@@ -100,6 +100,27 @@ export const LENGTH_HABIT: Cited<{
   },
 };
 
+/** From how many bars a sheet's own way of making lengths out of legs is learnt, whatever the shapes. */
+export const LEG_CONVENTION: Cited<{
+  /** different bars that keep it, and their share */
+  readonly rows: number;
+  readonly share: number;
+  /** share of bars that may have a leg longer than they are */
+  readonly few: number;
+  /** diameters below which nothing is a leg: the bend alone takes more */
+  readonly leastLeg: number;
+  /** diameters that the ends of a link add at most */
+  readonly mostEnds: number;
+  /** share of a length that it is off by, from which no rounding and no hook makes it */
+  readonly far: number;
+}> = {
+  value: { rows: 3, share: 0.6, few: 0.2, leastLeg: 3, mostEnds: 40, far: 0.05 },
+  cite: {
+    document: "length is the sum of the legs less a deduction for each bend, by the office's own way",
+    provenance: "common practice",
+  },
+};
+
 /** Rolls in diameters of the bar, of thin bars and of those from a diameter (mm) on, by which lists deduct for bends. */
 export const USUAL_ROLLS: Cited<
   readonly { readonly thin: number; readonly thick: number; readonly from: number }[]

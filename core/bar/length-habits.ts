@@ -125,7 +125,7 @@ function withoutLeg(bars: readonly BarFacts[], places: readonly number[], step: 
 }
 
 /** One of the columns for legs is blank. */
-function hasRoom(facts: BarFacts, legs: readonly (number | null)[]): boolean {
+export function hasRoom(facts: BarFacts, legs: readonly (number | null)[]): boolean {
   const columns = DIMENSION_LETTERS.filter((letter) => facts.has(letter)).length;
   return legs.includes(null) || columns > legs.length;
 }
@@ -156,9 +156,9 @@ function withStrays(groups: ReadonlyMap<string, readonly number[]>): Map<string,
 }
 
 /** The key without the letters that are filled. */
-const shapeOf = (key: string): string => key.slice(0, key.lastIndexOf(" ") + 1);
+export const shapeOf = (key: string): string => key.slice(0, key.lastIndexOf(" ") + 1);
 
-const SHAPE = "shape ";
+export const SHAPE = "shape ";
 
 /** Where no shape is named, a length of twice its two sides or of its one leg, and of ends, is another bar and no slip. */
 function isLengthOfLink(facts: BarFacts): boolean {
@@ -185,27 +185,30 @@ function isByRolls(facts: BarFacts, alike: readonly BarFacts[], habit: LengthHab
   if (habit.times.some((many) => many > 1)) return false;
   return USUAL_ROLLS.value.some((rolls) => {
     const keepsRolls = (one: BarFacts): boolean =>
-      keeps(one, { times: [], less: lessByRolls(one, rolls) }, step);
+      keeps(one, { times: [], less: bendsOf(one) * lessByRolls(one, rolls) }, step);
     return keepsRolls(facts) && alike.filter(keepsRolls).length >= habit.kept;
   });
 }
 
-/** Diameters that all bends take off along the centre line, each a right angle: geometry. */
-function lessByRolls(facts: BarFacts, { thin, thick, from }: (typeof USUAL_ROLLS.value)[number]): number {
-  const roll = (facts.diameter ?? 0) < from ? thin : thick;
-  return bendsOf(facts) * (2 * (roll / 2 + 1) - (Math.PI / 2) * (roll / 2 + 0.5));
+/** Diameters that a bend takes off along the centre line, a right angle: geometry. */
+export function lessByRolls(
+  { diameter }: BarFacts,
+  { thin, thick, from }: (typeof USUAL_ROLLS.value)[number],
+): number {
+  const roll = (diameter ?? 0) < from ? thin : thick;
+  return 2 * (roll / 2 + 1) - (Math.PI / 2) * (roll / 2 + 0.5);
 }
 
 const bendsOf = (facts: BarFacts): number => legsOf(facts).filter((leg) => leg !== null).length - 1;
 
 /** What a group's habit goes by; nothing of a bar that belongs to none. */
-function goesBy(facts: BarFacts): string {
+export function goesBy(facts: BarFacts): string {
   const group = groupOf(facts);
   return group === null ? "" : JSON.stringify([group, facts.row.length, facts.diameter, legsOf(facts)]);
 }
 
 /** Bars whose lengths may be made alike: of one shape, with the same legs filled where no shape is named. */
-function groupOf(facts: BarFacts): string | null {
+export function groupOf(facts: BarFacts): string | null {
   // asked while a sheet is re-checked, before its habits are known: the bar's own row tells
   if (isMeasuredByStandard(facts) || facts.isPath) return null;
   const { row, diameter } = facts;
@@ -226,7 +229,7 @@ function isMeasuredByStandard({ definition, bar, row, leastFormer }: BarFacts): 
   return definition.formula !== null || row.former !== null || leastFormer !== null;
 }
 
-function legsOf({ row }: BarFacts): readonly (number | null)[] {
+export function legsOf({ row }: BarFacts): readonly (number | null)[] {
   return row.dims.some((dim) => dim !== null) ? row.dims : (row.legs ?? []);
 }
 

@@ -31,7 +31,8 @@ export default defineRule({
     const { definition, row } = facts;
     if (definition === null) return;
     // a straight bar is often scheduled by its length alone
-    if (facts.isStraight && row.length !== null) return;
+    if (facts.isStraight && (row.length !== null || row.problems?.some(({ field }) => field === "length")))
+      return;
     // a table without columns for dimensions lacks them in every row: the sheet's note says so
     if (!DIMENSION_LETTERS.some((letter) => facts.has(letter))) return;
     // of two ends that may lack one has to be there

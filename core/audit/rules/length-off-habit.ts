@@ -1,3 +1,4 @@
+import { offLegConvention } from "../../bar/leg-convention";
 import { type LengthHabit, offHabitOfCodes, offLengthHabit } from "../../bar/length-habits";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { hasLengthsElsewhere } from "../kept-elsewhere";
@@ -19,6 +20,13 @@ export default defineRule({
     passing: [{ standard: "EC2:2004", rows: BARS }],
   },
   messages: {
+    blank:
+      "leg {letter} is blank: the length {length} leaves {leg} for it, as {kept} of {tested} bars make lengths of their legs",
+    fits: "leg {letter} of {typed} does not fit the length {length}: {leg} would, as {kept} of {tested} bars make lengths of their legs",
+    sum: "length {length} is not the {leg} that its legs make as {kept} of {tested} bars make lengths of theirs",
+    shape:
+      "shape {typedShape} has the legs that the bars of {shape} have, and lacks one that all others of {typedShape} have: is it {shape}?",
+    longer: "length {length} is shorter than leg {letter} of {leg} alone",
     missing:
       "length {length} is longer than its legs, {expected}, by just {letter}: is a leg missing? {kept} of {tested} bars are as long as their legs",
     differs:
@@ -26,7 +34,21 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     const ofCodes = hasLengthsElsewhere(sheet.habits, context) ? offHabitOfCodes(sheet) : [];
-    for (const { facts, habit, expected, likeLeg } of [...offLengthHabit(sheet), ...ofCodes]) {
+    const byHabit = [...offLengthHabit(sheet), ...ofCodes];
+    const told = new Set(byHabit.filter(({ likeLeg }) => likeLeg === undefined).map(({ facts }) => facts));
+    for (const { facts, kind, leg, to, shape = "", kept, tested } of offLegConvention(sheet)) {
+      if (told.has(facts) && (kind === "longer" || kind === "sum")) continue;
+      told.add(facts);
+      const letter = DIMENSION_LETTERS[leg] ?? "A";
+      const length = { mm: facts.row.length ?? 0, typed: true } as const;
+      const typedShape = String(facts.typed("shape") ?? "");
+      const legs = { letter, typed: { mm: facts.dim(letter) ?? 0 }, leg: { mm: to } };
+      const values = { ...legs, length, kept, tested, shape, typedShape };
+      const at = kind === "shape" ? kind : kind === "longer" || kind === "sum" ? "length" : letter;
+      report({ messageId: kind, outcome: "unsure", row: facts, at, values });
+    }
+    for (const { facts, habit, expected, likeLeg } of byHabit) {
+      if (likeLeg !== undefined && told.has(facts)) continue;
       if (likeLeg !== undefined) {
         const length = { mm: facts.row.length ?? 0, typed: true } as const;
         const letter = DIMENSION_LETTERS[likeLeg] ?? "A";

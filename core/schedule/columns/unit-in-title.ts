@@ -7,11 +7,17 @@ import type { Cell } from "../sheet";
 export const UNIT_OF_LENGTHS =
   /(?:lengths?|dimensions|lunghezze|misure|medidas|mesures|ma(?:ß|ss)e(?= )|wymiary|rozm[eě]ry|размеры|ölçüler|longitudes|longueurs|comprimentos|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
 
+/** The same in scripts that join a word before the unit: from memory. */
+const UNIT_JOINED =
+  /(?:\u05de\u05d9\u05d3\u05d5\u05ea|\u05d0\u05d5\u05e8\u05db\u05d9\u05dd|[\u0623\u0627]\u0628\u0639\u0627\u062f|[\u0623\u0627]\u0637\u0648\u0627\u0644|\u0645\u0642\u0627\u0633\u0627\u062a)[^\d\n]{0,14}?(\u05e1["\u05f4]\u05de|\u05de["\u05f4]\u05de|\u0633\u0645|\u0645\u0645|\u0645\u062a\u0631)(?!\p{L})/u;
+
 /** rows of the tallest title block */
 const TITLE_ROWS = 8;
 const UNITS: Readonly<Record<string, ColumnUnit>> = {
   ...{ mm: "mm", cm: "cm", m: "m" },
   ...{ "\u043c\u043c": "mm", "\u0441\u043c": "cm", "\u043c": "m" },
+  ...{ '\u05de"\u05de': "mm", '\u05e1"\u05de': "cm", "\u05de\u05f4\u05de": "mm", "\u05e1\u05f4\u05de": "cm" },
+  ...{ "\u0645\u0645": "mm", "\u0633\u0645": "cm", "\u0645\u062a\u0631": "m" },
 };
 
 /** The unit that the rows over the head of a list give for its lengths; null where they give none, or several. */
@@ -20,7 +26,9 @@ export function unitInTitle(cellsOf: (row: number) => readonly Cell[], top: numb
   for (let row = top - 1; row >= Math.max(0, top - TITLE_ROWS); row -= 1)
     for (const cell of cellsOf(row)) {
       if (typeof cell !== "string" || cell.length > LONGEST_WORDS) continue;
-      const unit = UNITS[UNIT_OF_LENGTHS.exec(cleanText(cell))?.[1]?.toLowerCase() ?? ""];
+      const words = cleanText(cell);
+      const typed = (UNIT_OF_LENGTHS.exec(words) ?? UNIT_JOINED.exec(words))?.[1];
+      const unit = UNITS[typed?.toLowerCase() ?? ""];
       if (unit !== undefined) said.add(unit);
     }
   return said.size === 1 ? ([...said][0] ?? null) : null;

@@ -148,13 +148,7 @@ function recognisePerMetre(typed: string): HeaderMeaning | null {
   return null;
 }
 
-const PER_METRE: HeaderMeaning = {
-  kind: "unitMass",
-  unit: null,
-  weak: false,
-  otherwise: null,
-  serial: false,
-};
+const PER_METRE: HeaderMeaning = { ...SPACING, kind: "unitMass" };
 
 /** the mass of a bar in "kg/m" is none of the row's, and a mass by the metre is "ignored" as a mass by something */
 const OF_MASS: ReadonlySet<string> = new Set(["mass", "unitMass", "pieceMass", "ignored"]);
@@ -287,6 +281,16 @@ function meaningOf({ kind, weak, otherwise, serial }: HeaderWords, unit: ColumnU
 }
 
 function lookUp(text: string): HeaderWords | null {
+  const known = lookUpWhole(text);
+  if (known !== null || !OF_DIAMETER.test(text)) return known;
+  const former = lookUpWhole(text.replace(OF_DIAMETER, ""));
+  return former?.kind === "former" ? former : null;
+}
+
+/** "Dor Ø", "Ø mandrin": the sign is that of the former's diameter */
+const OF_DIAMETER = /^ø | ø$/;
+
+function lookUpWhole(text: string): HeaderWords | null {
   const exact = EXACT.get(text);
   if (exact !== undefined) return exact;
   const loose = withoutFillers(text);

@@ -5,6 +5,7 @@ export const ARABIC: LanguageWords = {
   language: "Arabic",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["قطر الثني", "قطر الانحناء"] },
     { kind: "spacing", words: ["المسافة", "التباعد", "تباعد"] },
     { kind: "grade", words: ["نوع الحديد", "الرتبة", "رتبة الحديد"] },
     { kind: "member", words: ["العنصر", "الموقع", "اسم العنصر"] },
@@ -17,7 +18,7 @@ export const ARABIC: LanguageWords = {
     },
     { kind: "total", words: ["العدد الكلي", "العدد الاجمالي", "اجمالي العدد"] },
     { kind: "length", words: ["طول السيخ", "طول القطع", "طول الحديد", "طول القضيب"] },
-    { kind: "shape", words: ["الشكل", "شكل", "رمز الشكل"] },
+    { kind: "shape", words: ["الشكل", "شكل", "شكل السيخ", "شكل الحديد", "رمز الشكل"] },
     { kind: "mass", words: ["الوزن", "وزن", "الوزن الكلي", "الوزن الاجمالي", "اجمالي الوزن"] },
     { kind: "totalLength", words: ["الطول الكلي"] },
     { kind: "pour", words: ["الصبة", "صبة", "رقم الصبة", "مرحلة الصب"] },

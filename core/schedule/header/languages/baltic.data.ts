@@ -5,6 +5,7 @@ export const BALTIC: LanguageWords = {
   language: "Baltic",
   provenance: "memory",
   columns: [
+    { kind: "former", words: ["painutustorn", "lenkimo skersmuo", "lieksanas diametrs", "liecena diametrs"] },
     { kind: "mass", words: ["kogumass"] },
     { kind: "totalLength", words: ["kogupikkus"] },
     { kind: "mark", words: ["pozicija", "positsioon", "zymuo"] },

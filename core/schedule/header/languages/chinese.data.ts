@@ -36,7 +36,7 @@ export const CHINESE: LanguageWords = {
     { kind: "unitMass", words: ["每米重量", "单位重量", "每米重", "单重", "线重", "理论重量", "米重"] },
     { kind: "totalLength", words: ["总长", "总长度", "合计长度"] },
     { kind: "spacing", words: ["间距"] },
-    { kind: "former", words: ["弯曲直径", "弯芯直径"] },
+    { kind: "former", words: ["弯心直径", "弯弧内直径", "彎曲直徑", "弯曲直径", "弯芯直径"] },
     { kind: "revision", words: ["版本"] },
     { kind: "pour", words: ["浇筑段", "施工段", "流水段", "浇筑", "澆置", "澆置區"] },
     { kind: "remark", words: ["备注", "说明"] },

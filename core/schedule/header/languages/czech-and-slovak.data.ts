@@ -5,6 +5,7 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
   language: "Czech and Slovak",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["trn", "prumer trnu", "priemer trna", "ohybaci trn"] },
     { kind: "member", words: ["konstrukce", "nazev prvku"] },
     { kind: "spacing", words: ["roztec", "vzdalenost"] },
     { kind: "grade", words: ["ocel", "trida oceli"] },

@@ -236,6 +236,12 @@ export const ENGLISH: LanguageWords = {
     {
       kind: "former",
       words: [
+        "bend dia",
+        "bend diam",
+        "bending diameter",
+        "pin diameter",
+        "former dia",
+        "mandrel dia",
         "former",
         "former diameter",
         "mandrel",

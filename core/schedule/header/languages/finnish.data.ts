@@ -5,6 +5,7 @@ export const FINNISH: LanguageWords = {
   language: "Finnish",
   provenance: "memory",
   columns: [
+    { kind: "former", words: ["tela", "taivutustela", "telan halkaisija", "taivutushalkaisija"] },
     { kind: "mark", words: ["positio", "tunnus", "merkki"] },
     { kind: "member", words: ["rakenneosa", "rakenne"] },
     { kind: "shape", words: ["muoto", "tyyppi", "taivutustyyppi"] },

@@ -7,7 +7,7 @@ export const GREEK: LanguageWords = {
   columns: [
     { kind: "mark", words: ["θεση", "αριθμος θεσης", "α/α θεσης", "κωδικος"] },
     { kind: "member", words: ["δομικο στοιχειο", "στοιχειο", "μελος"] },
-    { kind: "shape", words: ["σχημα", "μορφη", "σκαριφημα"] },
+    { kind: "shape", words: ["σχημα", "κωδικος σχηματος", "μορφη", "σκαριφημα"] },
     { kind: "ignored", words: ["α/α"] },
     { kind: "pour", words: ["σκυροδετηση", "σταδιο σκυροδετησης", "φαση σκυροδετησης"] },
     { kind: "pour", words: ["σταδιο"], weak: true },

@@ -5,6 +5,7 @@ export const HEBREW: LanguageWords = {
   language: "Hebrew",
   provenance: "memory",
   columns: [
+    { kind: "former", words: ["קוטר כיפוף", "קוטר פין"] },
     { kind: "grade", words: ["סוג פלדה", "סוג ברזל"] },
     { kind: "mark", words: ["מס פריט", "פריט", "סימון"] },
     { kind: "member", words: ["אלמנט", "רכיב"] },

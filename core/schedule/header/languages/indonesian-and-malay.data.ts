@@ -5,6 +5,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
   language: "Indonesian and Malay",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["diameter bengkokan", "diameter bengkok", "diameter pin"] },
     { kind: "grade", words: ["mutu", "mutu baja", "gred"] },
     { kind: "mark", words: ["tanda", "no tulangan", "kode"] },
     { kind: "member", words: ["uraian", "lokasi", "elemen"] },

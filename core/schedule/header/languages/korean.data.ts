@@ -5,6 +5,7 @@ export const KOREAN: LanguageWords = {
   language: "Korean",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["굽힘 내면 직경", "굽힘직경", "구부림 직경"] },
     { kind: "member", words: ["부재", "부재명", "위치", "부위", "구조물"] },
     { kind: "mark", words: ["철근번호", "부호", "기호", "마크"] },
     { kind: "size", words: ["규격", "직경", "호칭", "호칭지름", "철근규격", "지름"] },

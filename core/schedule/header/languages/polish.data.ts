@@ -5,6 +5,7 @@ export const POLISH: LanguageWords = {
   language: "Polish",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["trzpien", "srednica trzpienia", "sr trzpienia", "srednica giecia"] },
     { kind: "member", words: ["nazwa elementu", "element konstrukcji", "pozycja konstrukcji"] },
     { kind: "mark", words: ["nr preta", "numer preta", "nr poz", "pozycja"] },
     { kind: "size", words: ["srednica", "srednica preta", "sr preta"] },

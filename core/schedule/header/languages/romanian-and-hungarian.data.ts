@@ -6,6 +6,18 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
   provenance: "common practice",
   columns: [
     {
+      kind: "former",
+      words: [
+        "dorn",
+        "diametru dorn",
+        "mandrina",
+        "diametrul dornului",
+        "tuske",
+        "hajlitotuske",
+        "tuskeatmero",
+      ],
+    },
+    {
       kind: "grade",
       words: ["acelminoseg", "minoseg", "anyag", "otel", "calitate", "calitate otel", "tip otel"],
     },

@@ -5,6 +5,10 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
   language: "Russian and Ukrainian",
   provenance: "common practice",
   columns: [
+    {
+      kind: "former",
+      words: ["оправка", "диаметр оправки", "диаметр загиба", "діаметр оправки", "діаметр загину"],
+    },
     { kind: "member", words: ["элемент", "марка элемента", "наименование элемента", "конструкция"] },
     { kind: "mark", words: ["поз", "позиция", "марка", "no поз", "пазіцыя"] },
     { kind: "size", words: ["диаметр", "диам", "диаметр и класс", "класс и диаметр", "сечение"] },

@@ -5,6 +5,7 @@ export const SOUTH_SLAVIC: LanguageWords = {
   language: "South Slavic",
   provenance: "memory",
   columns: [
+    { kind: "former", words: ["trn", "promjer trna", "precnik trna", "premer trna", "пречник трна"] },
     { kind: "unitMass", words: ["jedinicna masa", "jedinicna tezina", "jed masa"] },
     { kind: "mark", words: ["pozicija", "poz", "oznaka", "ознака", "позиция", "позиција"] },
     { kind: "member", words: ["element", "naziv elementa"] },

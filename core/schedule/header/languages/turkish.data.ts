@@ -5,6 +5,7 @@ export const TURKISH: LanguageWords = {
   language: "Turkish",
   provenance: "common practice",
   columns: [
+    { kind: "former", words: ["bukum capi", "mandrel capi", "merdane capi"] },
     { kind: "member", words: ["eleman", "yapi elemani", "aciklama", "imalat"] },
     { kind: "mark", words: ["poz no", "poz", "poz numarasi", "demir no"] },
     { kind: "size", words: ["cap", "demir capi", "donati capi", "capi"] },

@@ -5,6 +5,7 @@ export const VIETNAMESE: LanguageWords = {
   language: "Vietnamese",
   provenance: "memory",
   columns: [
+    { kind: "former", words: ["duong kinh uon"] },
     { kind: "mark", words: ["so hieu", "ky hieu", "so hieu thanh"] },
     { kind: "member", words: ["ten cau kien", "cau kien", "bo phan"] },
     { kind: "shape", words: ["hinh dang", "hinh dang kich thuoc", "quy cach", "kich thuoc"] },

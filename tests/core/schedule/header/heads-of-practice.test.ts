@@ -33,8 +33,29 @@ it.each([
   ["Mandril (mm)", "mm"],
   ["Diametro mandrino (mm)", "mm"],
   ["Pino de dobramento (mm)", "mm"],
+  ["Dor \u00d8", null],
+  ["B\u00f8yedor \u00d8 mm", "mm"],
+  ["Doorn \u00d8", null],
+  ["\u00d8 mandrino mm", "mm"],
+  ["\u015arednica trzpienia [mm]", "mm"],
+  ["Pr\u016fm\u011br trnu (mm)", "mm"],
+  ["Bend dia", null],
 ])("takes %j for the former", (text, unit) => {
   expect(recogniseHeader(text)).toMatchObject({ kind: "former", unit });
+});
+
+// legs are lettered in the list's own script: from memory
+it.each([
+  ["\u03b1", "A"],
+  ["\u03b2 (cm)", "B"],
+  ["\u05d0", "A"],
+  ["\u05d1", "B"],
+  ["\u05d2", "C"],
+  ["\u0623", "A"],
+  ["\u0628", "B"],
+  ["\u062c", "C"],
+])("takes %j for a leg", (text, kind) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind });
 });
 
 // a total of lengths says so by its unit, in the words of the country

@@ -1,0 +1,254 @@
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
+import type { BarFacts } from "./bar-facts";
+import { LEG_CONVENTION, LENGTH_HABIT, USUAL_ROLLS } from "./identities.data";
+import { legsInLinks } from "./legs-in-links";
+import { goesBy, groupOf, hasRoom, legsOf, lessByRolls, SHAPE, shapeOf } from "./length-habits";
+import type { SheetFacts } from "./sheet-facts";
+
+/** A bar whose length and legs do not follow what the sheet makes of them, and the one leg that would. */
+export interface OffLeg {
+  /**
+   * blank: the leg is lacking; fits: another figure of it would make the length; longer: than the whole bar; sum: all
+   * legs together make another length; shape: the legs are those of another shape
+   */
+  readonly kind: "blank" | "fits" | "longer" | "sum" | "shape";
+  /** place of the leg: A is 0 */
+  readonly leg: number;
+  /** mm that the leg would have; of a leg that is too long what it has, of a sum what it makes */
+  readonly to: number;
+  /** the shape that has such legs */
+  readonly shape?: string;
+  readonly kept: number;
+  readonly tested: number;
+}
+
+/** Diameters that a bend of a bar takes off its legs. */
+type LessOf = (facts: BarFacts) => number;
+
+/**
+ * Bars that one leg would bring into line with the way in which the sheet makes lengths of the legs of open bars,
+ * whatever their shapes, or of closed links of one shape. Few bars of a shape are enough where many keep the way.
+ */
+export function offLegConvention({
+  lengthStep,
+  answers,
+}: SheetFacts): (OffLeg & { readonly facts: BarFacts })[] {
+  const off = answers.whole(offPlaces, goesBy, lengthStep ?? LENGTH_HABIT.value.step);
+  return off.map(({ place, ...leg }) => ({ ...leg, facts: answers.bar(place) }));
+}
+
+interface Place extends OffLeg {
+  readonly place: number;
+}
+
+/** A bar with its legs by place, and the shape that it is named by. */
+export interface Legged {
+  readonly place: number;
+  readonly facts: BarFacts;
+  readonly name: string;
+  readonly legs: readonly (number | null)[];
+  readonly length: number;
+  readonly diameter: number;
+  /** mm that a length may be off */
+  readonly allowed: number;
+}
+
+function offPlaces(bars: readonly BarFacts[], step: number): readonly Place[] {
+  const { slack, slackPerDiameter } = LENGTH_HABIT.value;
+  const all = bars.flatMap((facts, place): Legged[] => {
+    const key = groupOf(facts);
+    if (key === null || hasUnreadLeg(facts)) return [];
+    const diameter = facts.diameter ?? 0;
+    const name = key.startsWith(SHAPE) ? shapeOf(key) : "";
+    const allowed = step + slack + slackPerDiameter * diameter;
+    return [{ place, facts, name, legs: legsOf(facts), length: facts.row.length ?? 0, diameter, allowed }];
+  });
+  if (all.length < LEG_CONVENTION.value.rows) return [];
+  const open = openBars(all);
+  const told = new Set(open.map(({ place }) => place));
+  const links = legsInLinks(all).filter(({ place }) => !told.has(place));
+  const found = [...open, ...links];
+  const others = new Set(found.map(({ place }) => place));
+  return [...found, ...longerThanBar(all).filter(({ place }) => !others.has(place))];
+}
+
+function hasUnreadLeg({ row }: BarFacts): boolean {
+  return row.problems?.some(({ field }) => (DIMENSION_LETTERS as readonly string[]).includes(field)) === true;
+}
+
+/** A leg, out to out, that is longer than the bar: of few, for else the columns mean something else. */
+function longerThanBar(all: readonly Legged[]): readonly Place[] {
+  const off = all.flatMap(({ place, legs, length, diameter }) => {
+    const leg = legs.findIndex((one) => (one ?? 0) > length + diameter + CLOSE);
+    return leg < 0 ? [] : [{ place, leg, to: legs[leg] ?? 0 }];
+  });
+  const kept = all.length - off.length;
+  if (off.length > all.length * LEG_CONVENTION.value.few) return [];
+  return off.map((one) => ({ ...one, kind: "longer" as const, kept, tested: all.length }));
+}
+
+const CLOSE = 1;
+
+function openBars(all: readonly Legged[]): readonly Place[] {
+  const { rows, share } = LEG_CONVENTION.value;
+  let best = { less: WAYS[0] as LessOf, keeping: new Set<Legged>(), different: 0, off: 0 };
+  for (const less of WAYS) {
+    const keeping = all.filter((one) => countOf(one.legs) > 1 && isKept(one, one.legs, less));
+    const different = new Set(keeping.map(({ legs, length }) => `${legs.join(" ")} ${length}`)).size;
+    const off = keeping.reduce((so, one) => so + Math.abs(over(one, one.legs, less)), 0);
+    // the plain sum where it does as well
+    const isBetter = different > best.different || (different === best.different && off < best.off - CLOSE);
+    if (isBetter) best = { less, keeping: new Set(keeping), different, off };
+  }
+  if (best.different < 2) return [];
+  const { less, keeping } = best;
+  // two bars prove the way only of what fits it to the millimetre
+  const isProven = best.different >= rows;
+  const names = new Map<string, Legged[]>();
+  for (const one of keeping) {
+    const alike = names.get(one.name);
+    if (alike === undefined) names.set(one.name, [one]);
+    else alike.push(one);
+  }
+  const isLink = linksAmong(all.filter((one) => !keeping.has(one)));
+  const tested = all.filter((one) => countOf(one.legs) > 1 && names.has(one.name) && !isLink(one)).length;
+  if (keeping.size < share * tested) return [];
+  const kept = keeping.size;
+  return all.flatMap((one) => {
+    if (one.legs.length === 0 || isLink(one)) return [];
+    const alike = names.get(one.name) ?? [];
+    if (keeping.has(one)) {
+      const shape = isProven ? shapeMeant(one, alike, names) : null;
+      return shape === null ? [] : [{ kind: "shape", leg: 0, to: 0, shape, place: one.place, kept, tested }];
+    }
+    const leg = isProven
+      ? (lackingLeg(one, alike, less) ?? otherLeg(one, alike, less) ?? otherSum(one, alike, less))
+      : otherLeg({ ...one, allowed: CLOSE }, alike, less);
+    return leg === null ? [] : [{ ...leg, place: one.place, kept, tested }];
+  });
+}
+
+/** Whether a bar may be a closed link: no shape tells it from open bars, or one that several such lengths share. */
+function linksAmong(off: readonly Legged[]): (one: Legged) => boolean {
+  const links = off.filter(isLengthOfLink);
+  const ofName = new Map<string, number>();
+  for (const { name } of links) ofName.set(name, (ofName.get(name) ?? 0) + 1);
+  const all = new Set(links.filter(({ name }) => name === "" || (ofName.get(name) ?? 0) > 1));
+  return (one) => all.has(one);
+}
+
+/** Twice two sides, the first two or the two longest where hooks stand before them, and ends. */
+function isLengthOfLink({ legs, length, diameter }: Legged): boolean {
+  const filled = legs.flatMap((leg) => leg ?? []);
+  if (filled.length < 2) return false;
+  return [filled, [...filled].sort((a, b) => b - a)].some(([one = 0, other = 0]) => {
+    const ends = length - 2 * (one + other);
+    return ends >= -CLOSE && ends <= LENGTH_HABIT.value.linkEnds * diameter;
+  });
+}
+
+const WAYS: readonly LessOf[] = [
+  ...[0, 0.5, 1, 1.5, 2, 2.5, 3].map((less) => () => less),
+  ...USUAL_ROLLS.value.map((rolls) => (facts: BarFacts) => lessByRolls(facts, rolls)),
+];
+
+export const countOf = (legs: readonly (number | null)[]): number =>
+  legs.filter((leg) => leg !== null).length;
+
+const sumOf = (legs: readonly (number | null)[]): number =>
+  legs.reduce<number>((so, leg) => so + (leg ?? 0), 0);
+
+/** mm that the length is over what the legs make of it. */
+function over({ facts, length, diameter }: Legged, legs: readonly (number | null)[], less: LessOf): number {
+  return length - sumOf(legs) + less(facts) * diameter * Math.max(0, countOf(legs) - 1);
+}
+
+function isKept(one: Legged, legs: readonly (number | null)[], less: LessOf): boolean {
+  return Math.abs(over(one, legs, less)) <= one.allowed;
+}
+
+type Leg = Pick<OffLeg, "kind" | "leg" | "to">;
+
+/** The leg that other bars of the shape have and this one does not, where its length leaves room for one. */
+function lackingLeg(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+  if (one.name === "") return lackingLikeOther(one, less);
+  for (const { legs } of alike) {
+    const lacking = [...legs.keys()].filter((at) => legs[at] !== null && (one.legs[at] ?? null) === null);
+    const [leg] = lacking;
+    if (leg === undefined || lacking.length !== 1 || countOf(legs) !== countOf(one.legs) + 1) continue;
+    const to = over(one, [...one.legs.filter((at) => at !== null), 0], less);
+    if (to >= LEG_CONVENTION.value.leastLeg * one.diameter && to < one.length)
+      return { kind: "blank", leg, to };
+  }
+  return null;
+}
+
+/** Of no named shape: one more leg like another that the row has. */
+function lackingLikeOther(one: Legged, less: LessOf): Leg | null {
+  const { facts, legs, allowed } = one;
+  if (!hasRoom(facts, legs)) return null;
+  const to = over(one, [...legs.filter((leg) => leg !== null), 0], less);
+  const isLike = legs.some((leg) => leg !== null && Math.abs(leg - to) <= allowed);
+  const at = legs.indexOf(null);
+  return isLike ? { kind: "blank", leg: at < 0 ? legs.length : at, to } : null;
+}
+
+/** The one leg of which another figure makes the length: of its own digits, or as the leg at the other end. */
+function otherLeg(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+  const { legs } = one;
+  const filled = [...legs.keys()].filter((at) => legs[at] !== null);
+  if (filled.length < 2) return null;
+  const isShapeKnown = alike.some((other) => filled.every((at) => (other.legs[at] ?? null) !== null));
+  const [first = 0, last = 0] = [filled[0], filled.at(-1)];
+  const fitting = filled.flatMap((leg): Leg[] => {
+    const typed = legs[leg] ?? 0;
+    const to = over(one, legs, less) + typed;
+    if (to < LEG_CONVENTION.value.leastLeg * one.diameter) return [];
+    const isEnd = filled.length === 3 && (leg === first || leg === last);
+    const isLikeOther = isEnd && Math.abs((legs[leg === first ? last : first] ?? 0) - to) <= one.allowed;
+    const isSlip = isShapeKnown && slips(typed).some((slip) => Math.abs(slip - to) <= one.allowed);
+    return isLikeOther || isSlip ? [{ kind: "fits", leg, to }] : [];
+  });
+  return fitting.length === 1 ? (fitting[0] ?? null) : null;
+}
+
+/** A length that all legs together do not make, by far, as those of other bars of the shape do. */
+function otherSum(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+  const off = over(one, one.legs, less);
+  const asFilled = alike.filter(({ legs }) => maskOf(legs) === maskOf(one.legs));
+  const enough = less(one.facts) === 0 ? 1 : 2;
+  if (one.name === "" || countOf(one.legs) < 2 || asFilled.length < enough) return null;
+  if (Math.abs(off) < LEG_CONVENTION.value.far * one.length) return null;
+  return { kind: "sum", leg: 0, to: one.length - off };
+}
+
+const maskOf = (legs: readonly (number | null)[]): string =>
+  legs.map((leg) => (leg === null ? "-" : "x")).join("");
+
+/** The shape whose bars all have just the legs that this one has, where all others of its own have another one too. */
+function shapeMeant(
+  one: Legged,
+  alike: readonly Legged[],
+  names: ReadonlyMap<string, readonly Legged[]>,
+): string | null {
+  const own = maskOf(one.legs);
+  const others = alike.filter((other) => other !== one);
+  if (one.name === "" || others.length < FEW) return null;
+  if (!others.every(({ legs }) => countOf(legs) === countOf(one.legs) + 1 && maskOf(legs) !== own))
+    return null;
+  const meant = [...names].filter(
+    ([name, bars]) => name !== "" && bars.length >= FEW && bars.every(({ legs }) => maskOf(legs) === own),
+  );
+  return meant.length === 1 ? (meant[0]?.[0].slice(SHAPE.length).trim() ?? null) : null;
+}
+
+const FEW = 2;
+
+/** What is meant by a number of which a nought was lost or two digits were exchanged, or that has another unit. */
+function slips(value: number): readonly number[] {
+  const digits = String(Math.round(value));
+  const turned = [...digits.slice(1)].map((digit, at) =>
+    Number(digits.slice(0, at) + digit + digits[at] + digits.slice(at + 2)),
+  );
+  return [10, 100, 1000, 0.1, 0.01, 0.001].map((factor) => value * factor).concat(turned);
+}
