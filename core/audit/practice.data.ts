@@ -168,3 +168,8 @@ export const STRAY_SIZE: Cited<{
     provenance: "derived",
   },
 };
+
+export const INCHES_PER_FOOT: Cited<number> = {
+  value: 12,
+  cite: { document: "a foot is twelve inches", provenance: "common practice" },
+};

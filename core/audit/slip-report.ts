@@ -1,6 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { SlipFactor } from "../bar/length-judgement";
-import type { ColumnKind } from "../schedule/column-kind";
+import type { CellProblem } from "../schedule/bar-row";
 import { lengthRestsOn } from "./length-rests-on";
 import type { RowReport } from "./rule";
 
@@ -44,19 +44,20 @@ function agreesWithMass({ massRatio }: BarFacts, at: string): boolean {
 }
 
 /** The figure as it stands in a column that is not in mm, with the unit that it would have there. */
-function asTyped(facts: BarFacts, field: ColumnKind): string | null {
+function asTyped(facts: BarFacts, { field, typed }: CellProblem): string | null {
   const unit = facts.row.table.columns.get(field)?.unit ?? null;
-  return unit === null || unit === "mm" ? null : `${facts.typed(field)} (${unit} by its column)`;
+  return unit === null || unit === "mm" ? null : `${typed} (${unit} by its column)`;
 }
 
 /** A cell that was read in another unit than its column's, because only so the row fits. */
 function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipReport | null {
   if (facts.row.problems === null) return null;
-  for (const { field, guess, proposal, asks } of facts.row.problems) {
+  for (const problem of facts.row.problems) {
+    const { field, guess, proposal, asks } = problem;
     if (guess !== "unit-of-cell" || typeof proposal !== "number") continue;
     // the row's own dimensions tell more
     if (asks === true && facts.lengthJudgement.kind === "slip") continue;
-    const typed = facts.inMillimetres(field, numberTyped(facts, field, proposal));
+    const typed = facts.inMillimetres(field, numberTyped(problem, proposal));
     const factor = factors.find((one) => isTimes(proposal, typed, one) || isTimes(typed, proposal, one));
     if (factor === undefined) continue;
     return {
@@ -64,7 +65,7 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
       at: field,
       values: {
         field,
-        from: asTyped(facts, field) ?? { mm: typed, typed: true },
+        from: asTyped(facts, problem) ?? { mm: typed, typed: true },
         to: { mm: proposal },
         factor,
       },
@@ -77,8 +78,9 @@ function slipOfReading(facts: BarFacts, factors: readonly SlipFactor[]): SlipRep
 }
 
 /** What was typed as a number, whatever its decimal mark: the one of which the proposal is a power of ten. */
-function numberTyped(facts: BarFacts, field: ColumnKind, proposal: number): number {
-  const text = String(facts.typed(field)).trim();
+function numberTyped({ typed }: CellProblem, proposal: number): number {
+  // of a cell that holds more than the length its own part
+  const text = String(typed).trim();
   const ways = [
     text,
     text.replace(",", "."),

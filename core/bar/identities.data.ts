@@ -121,6 +121,27 @@ export const LEG_CONVENTION: Cited<{
   },
 };
 
+/** When a hook or an end is unlike the others of its list. */
+export const SHORT_ENDS: Cited<{
+  /** other bars of the shape at least */
+  readonly others: number;
+  /** how far apart the others may be */
+  readonly alike: number;
+  /** share of the least other that the odd one has at most */
+  readonly less: number;
+  /** diameters above which it is a leg and no hook */
+  readonly most: number;
+  /** diameters of straight without which no hook holds */
+  readonly straight: number;
+}> = {
+  value: { others: 2, alike: 1.3, less: 0.6, most: 20, straight: 5 },
+  cite: {
+    document:
+      "EN 1992-1-1, 8.5, Figure 8.5 a): the straight of a hook; a list makes its hooks alike, by diameters",
+    provenance: "memory",
+  },
+};
+
 /** Rolls in diameters of the bar, of thin bars and of those from a diameter (mm) on, by which lists deduct for bends. */
 export const USUAL_ROLLS: Cited<
   readonly { readonly thin: number; readonly thick: number; readonly from: number }[]

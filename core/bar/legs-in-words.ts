@@ -57,11 +57,33 @@ export function offLegs(sheet: SheetFacts): OffLegs[] {
   });
 }
 
+/** The end legs, mm, of rows whose words give legs that make the length; of all tables with such a column. */
+export function endsInWords(
+  sheet: SheetFacts,
+): readonly { readonly facts: BarFacts; readonly legs: string; readonly ends: readonly number[] }[] {
+  return sheet.reading.tables.flatMap((table) => {
+    if (!table.columns.has("length")) return [];
+    for (const column of textColumns(table)) {
+      const bars = sheet.bars.filter(({ row }) => row.table === table);
+      const { looked, rows } = LEGS_IN_WORDS.value;
+      if (summed(sheet, bars.slice(0, looked), column).length < rows) continue;
+      const all = summed(sheet, bars, column);
+      const way = wayAmong(all);
+      if (way === null) continue;
+      return all
+        .filter((one) => way.isKept(one, way.mm, way.less))
+        .map(({ facts, legs, ends }) => ({ facts, legs, ends: ends.map((end) => end * way.mm) }));
+    }
+    return [];
+  });
+}
+
 interface Summed {
   readonly facts: BarFacts;
   readonly legs: string;
   readonly sum: number;
   readonly bends: number;
+  readonly ends: readonly number[];
   readonly least: number;
   /** what rounding may have left out of the legs, in their unit */
   readonly rounded: number;
@@ -79,6 +101,7 @@ function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): r
       {
         ...{ facts, legs: found.typed, sum, bends: found.legs.length - 1, length },
         ...{ least: Math.min(...found.legs), rounded: roundedOff(found) },
+        ends: [found.legs[0] ?? 0, found.legs.at(-1) ?? 0],
       },
     ];
   });
@@ -94,7 +117,7 @@ function alone(sheet: SheetFacts, bars: readonly BarFacts[], column: number): re
     if (typeof text !== "string" || !LONE.test(text) || length === null || length <= 0) return [];
     const leg = Number(text.replace(",", "."));
     const rounded = roundedOff({ legs: [leg], typed: text });
-    return [{ facts, legs: text.trim(), sum: leg, bends: 0, least: leg, rounded, length }];
+    return [{ facts, legs: text.trim(), sum: leg, bends: 0, ends: [], least: leg, rounded, length }];
   });
 }
 
@@ -115,7 +138,8 @@ const SHORTEST_LEG = 20;
 /** mm: a shorter number on its own is a shape or a size */
 const SHORTEST_STRAIGHT = 200;
 
-function offAmong(all: readonly Summed[], lone: readonly Summed[], column: number): OffLegs[] | null {
+/** How most rows of a column make their lengths of the legs that they write; null where they make none. */
+function wayAmong(all: readonly Summed[]) {
   const { rows, share, within } = LEGS_IN_WORDS.value;
   let best = { mm: 1, less: 0, kept: 0, off: Infinity };
   const made = ({ sum, bends, facts }: Summed, mm: number, less: number): number =>
@@ -135,6 +159,13 @@ function offAmong(all: readonly Summed[], lone: readonly Summed[], column: numbe
   }
   const { mm, less, kept } = best;
   if (kept < rows || kept < (less === 0 ? share : DEDUCTED_SHARE) * all.length) return null;
+  return { mm, less, kept, made, isKept };
+}
+
+function offAmong(all: readonly Summed[], lone: readonly Summed[], column: number): OffLegs[] | null {
+  const way = wayAmong(all);
+  if (way === null) return null;
+  const { mm, less, kept, made, isKept } = way;
   const isOff = (one: Summed): boolean => {
     if (isKept(one, mm, less) || one.least * mm < SHORTEST_LEG) return false;
     const off = Math.abs(one.length - made(one, mm, less));

@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { barLength } from "../../bar/bar-length";
+import { legsTooShort } from "../../bar/legs-too-short";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { bendHasNoInside, bendsOverlap, legInsideBend } from "../../shapes/developed-length";
 import { leastSure } from "../../standards/citation";
@@ -29,7 +30,7 @@ export default defineRule({
   },
   checkRow(facts, _context, report) {
     if (facts.definition === null && !facts.isPath) {
-      for (const leg of legsTooShort(facts)) {
+      for (const leg of shortLegs(facts)) {
         const values = { ...leg, size: facts.sizeName };
         report({ messageId: "unheld", outcome: "unsure", at: leg.leg, values, cite: null });
       }
@@ -64,33 +65,14 @@ function columnOf({ values }: RefusalWith<"leg">): ColumnKind {
 
 const CONTRADICTIONS: ReadonlySet<string> = new Set(["dimensions-contradict", bendHasNoInside.code]);
 
-/** Most legs, and of each the diameters that bends may take of it, of a length that is the sum of its legs. */
-const MOST_LEGS = 3;
-const LESS_A_BEND = 6;
-const CLOSE = 1;
-const SAYS_U = /^\s*u\b/i;
-
-/**
- * Of a shape that is not held: legs that make the length in one go, of which the first, the last or, in a U, the
- * middle one has no room for its right angles about the least former that any use has.
- */
-function legsTooShort(facts: BarFacts) {
-  const { row, diameter } = facts;
-  const { length } = row;
-  const dims = row.dims.flatMap((leg, at) => (leg === null || leg === 0 ? [] : [{ leg, at }]));
+/** Of a shape that is not held, about the least former that any use has. */
+function shortLegs(facts: BarFacts) {
   const formers = [facts.row.former, facts.leastFormer?.value, facts.leastFormerOfLink?.value];
   const former = Math.min(...formers.map((one) => one ?? Number.POSITIVE_INFINITY));
-  if (diameter === null || length === null || dims.length < 2 || dims.length > MOST_LEGS) return [];
-  if (!Number.isFinite(former)) return [];
-  const less = dims.reduce((sum, { leg }) => sum + leg, 0) - length;
-  if (less < -CLOSE || less > LESS_A_BEND * diameter * (dims.length - 1)) return [];
-  const bend = former / 2 + diameter;
-  const isU = dims.length === MOST_LEGS && SAYS_U.test(String(facts.typed("shape") ?? ""));
-  return dims.flatMap(({ leg, at }, place) => {
-    const isEnd = place === 0 || place === dims.length - 1;
-    const needed = isEnd ? bend : isU ? 2 * bend : 0;
-    const letter = DIMENSION_LETTERS[at];
-    if (letter === undefined || leg >= needed - CLOSE) return [];
-    return [{ leg: letter, length: { mm: leg }, needed: { mm: needed }, former: { mm: former } }];
-  });
+  return legsTooShort(facts, former).map(({ leg, length, needed }) => ({
+    leg,
+    length: { mm: length },
+    needed: { mm: needed },
+    former: { mm: former },
+  }));
 }

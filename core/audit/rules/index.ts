@@ -32,6 +32,7 @@ import dimensionNotPositive from "./dimension-not-positive";
 import dimensionOffStep from "./dimension-off-step";
 import ductilityClassLow from "./ductility-class-low";
 import editionNotRead from "./edition-not-read";
+import endCannotBeBent from "./end-cannot-be-bent";
 import endLegShort from "./end-leg-short";
 import fabricAsBar from "./fabric-as-bar";
 import factsNotHeld from "./facts-not-held";
@@ -50,6 +51,7 @@ import heavierThanLift from "./heavier-than-lift";
 import helixEndTurnsMissing from "./helix-end-turns-missing";
 import hookCloses from "./hook-closes";
 import hookTailShort from "./hook-tail-short";
+import inchesBeyondFoot from "./inches-beyond-foot";
 import lapBelowAny from "./lap-below-any";
 import lapBelowGiven from "./lap-below-given";
 import lapInsideLength from "./lap-inside-length";
@@ -151,6 +153,7 @@ export const RULES: readonly Rule[] = [
   linkBentTighterThanBar,
   formerOffHabit,
   formerBlank,
+  endCannotBeBent,
   dimensionOffStep,
   dimensionNotPositive,
   unknownGrade,
@@ -173,6 +176,7 @@ export const RULES: readonly Rule[] = [
   lapBelowAny,
   lapOfThickBar,
   lengthOffWrittenLegs,
+  inchesBeyondFoot,
   lengthRoundedFurther,
   heavierThanLift,
   bundleOverHoist,
