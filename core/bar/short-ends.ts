@@ -24,10 +24,12 @@ export function hookOf(facts: BarFacts): EndOfRow | null {
     typeof cell === "number" ? cell : Number(LAST_NUMBER.exec(String(cell ?? ""))?.[1]?.replace(",", "."));
   const { columns } = facts.row.table;
   const unit = columns.get("A")?.unit ?? columns.get("B")?.unit ?? null;
-  if (!(value > 0) || unit === null) return null;
+  // up to four hooks may be counted there
+  if (!(value > 0) || (Number.isInteger(value) && value <= MOST_COUNTED) || unit === null) return null;
   return { name: column.header, at: "length", mm: value * IN_COLUMN_UNIT[unit] };
 }
 
+const MOST_COUNTED = 4;
 const LAST_NUMBER = /(\d+(?:[.,]\d+)?)\s*(?:mm|cm|m)?\s*$/;
 
 function hookColumn({

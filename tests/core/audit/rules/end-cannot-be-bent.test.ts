@@ -119,3 +119,15 @@ it.each(["Hook", "Haak", "crochet", "kait", "\u0386\u03b3\u03ba."])("reads the h
     },
   ]);
 });
+
+it("takes two under hooks for their number, and no length", () => {
+  const rows = [
+    ["Mark", "Size", "Shape", "A mm", "B mm", "Hooks", "Length mm", "Total"],
+    ["1", "10", "stirrup", 140, 440, 2, 1380, 72],
+    ["2", "10", "stirrup", 140, 540, 2, 1580, 224],
+  ];
+  const standard = resolveStandard(EC2);
+  if (isRefusal(standard)) throw standard;
+  const { findings } = runAudit({ sheets: [sheetFromRows("Links", rows)], standard });
+  expect(findings.filter(({ code }) => code === rule.code)).toEqual([]);
+});
