@@ -3,7 +3,7 @@ import { INCHES_PER_FOOT } from "../practice.data";
 import { defineRule } from "../rule";
 
 export default defineRule({
-  code: "LEN113",
+  code: "LEN114",
   name: "inches-beyond-foot",
   severity: "doubtful",
   docs: {

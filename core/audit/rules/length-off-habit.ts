@@ -45,7 +45,7 @@ export default defineRule({
       const legs = { letter, typed: { mm: facts.dim(letter) ?? 0 }, leg: { mm: to } };
       const values = { ...legs, length, kept, tested, shape, typedShape };
       const at = kind === "shape" ? kind : kind === "longer" || kind === "sum" ? "length" : letter;
-      report({ messageId: kind, outcome: "unsure", row: facts, at, values });
+      report({ messageId: MESSAGE[kind], outcome: "unsure", row: facts, at, values });
     }
     for (const { facts, habit, expected, likeLeg } of byHabit) {
       if (likeLeg !== undefined && told.has(facts)) continue;
@@ -73,6 +73,8 @@ export default defineRule({
     }
   },
 });
+
+const MESSAGE = { blank: "blank", fits: "fits", longer: "longer", sum: "sum", shape: "shape" } as const;
 
 function inWords({ times, less }: LengthHabit): string {
   const legs = times

@@ -15,7 +15,7 @@ it.each([
   // no feet beside them
   [0, 16, null],
   [null, 16, null],
-])("judges %j ft and %j in", (feet, inches, message) => {
+])("speaks of %j ft and %j in, or is silent", (feet, inches, message) => {
   const rows = [
     ["Mark", "Size", "Total", "Cutting length", null],
     [null, null, null, "ft", "in"],

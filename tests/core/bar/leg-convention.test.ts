@@ -1,5 +1,5 @@
-import rule from "../../../../core/audit/rules/length-off-habit";
-import { ruleCases } from "../rule-cases";
+import rule from "../../../core/audit/rules/length-off-habit";
+import { ruleCases } from "../audit/rule-cases";
 
 // lists of several countries whose lengths are the sums of their legs out to out (common practice)
 const row = (shape: string, size: string, legs: readonly (number | null)[], length: number) => {
