@@ -2,7 +2,6 @@ import type { BarFacts } from "../bar/bar-facts";
 import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { plainGrade } from "../bars/plain-grade";
-import type { TotalRow } from "../schedule/bar-row";
 import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
 import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { Standard } from "../standards/port";

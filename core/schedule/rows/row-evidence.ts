@@ -1,7 +1,7 @@
 import type { ColumnKind, TableReading } from "../bar-row";
 import { holdsWord, isWord, plainWords, wordsOf } from "../cells/row-words";
-import { sizeBand } from "../cells/size-band";
 import { saysVoid } from "../cells/says-void";
+import { sizeBand } from "../cells/size-band";
 import type { TableLayout } from "../columns/decide-columns";
 import { unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
