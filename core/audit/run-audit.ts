@@ -3,7 +3,7 @@ import { BarFacts } from "../bar/bar-facts";
 import { samePerMetre } from "../bar/identity-habits";
 import { breakingRows } from "../bar/row-identities";
 import { type BookFacts, SheetFacts } from "../bar/sheet-facts";
-import { isMost, sameHabits } from "../bar/sheet-habits";
+import { sameHabits } from "../bar/sheet-habits";
 import { isFindingsSheet } from "../own/own-papers";
 import { isOwnSheet } from "../own/own-sheet";
 import { readOwn } from "../own/read-own";
@@ -46,6 +46,7 @@ import type { RuleContext } from "./rule-context";
 import anotherDocumentNamed from "./rules/another-document-named";
 import { RULES } from "./rules/index";
 import type { SettingsFacts } from "./settings-facts";
+import { showsStandard } from "./shows-standard";
 import { type ToldSheet, withWhatFollows } from "./what-follows";
 import { Withholding } from "./withhold";
 
@@ -278,13 +279,6 @@ function judgeBook(state: AuditState, edit: EditedSheet | null = null): void {
       return old !== undefined && stands(old) ? old : judgeSheet(rule, sheet.facts, state.context);
     });
   }
-}
-
-/** Codes that several standards share show none where they or most lengths are of another. */
-function showsStandard(facts: SheetFacts, { standard }: RuleContext): boolean {
-  const { habits } = facts;
-  const isOfAnother = isMost(habits.offStepShare) || habits.standardMeant !== null;
-  return habits.showsStandard && !isOfAnother && facts.codesMeant(standard) === null;
 }
 
 function reportOf(state: AuditState, audited = auditedSheets(state)): AuditReport {

@@ -1,26 +1,10 @@
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { BarFacts } from "./bar-facts";
 import { LEG_CONVENTION, LENGTH_HABIT, USUAL_ROLLS } from "./identities.data";
+import type { Legged, OffLeg } from "./legged";
 import { legsInLinks } from "./legs-in-links";
 import { goesBy, groupOf, hasRoom, legsOf, lessByRolls, SHAPE, shapeOf } from "./length-habits";
 import type { SheetFacts } from "./sheet-facts";
-
-/** A bar whose length and legs do not follow what the sheet makes of them, and the one leg that would. */
-export interface OffLeg {
-  /**
-   * blank: the leg is lacking; fits: another figure of it would make the length; longer: than the whole bar; sum: all
-   * legs together make another length; shape: the legs are those of another shape
-   */
-  readonly kind: "blank" | "fits" | "longer" | "sum" | "shape";
-  /** place of the leg: A is 0 */
-  readonly leg: number;
-  /** mm that the leg would have; of a leg that is too long what it has, of a sum what it makes */
-  readonly to: number;
-  /** the shape that has such legs */
-  readonly shape?: string;
-  readonly kept: number;
-  readonly tested: number;
-}
 
 /** Diameters that a bend of a bar takes off its legs. */
 type LessOf = (facts: BarFacts) => number;
@@ -39,18 +23,6 @@ export function offLegConvention({
 
 interface Place extends OffLeg {
   readonly place: number;
-}
-
-/** A bar with its legs by place, and the shape that it is named by. */
-export interface Legged {
-  readonly place: number;
-  readonly facts: BarFacts;
-  readonly name: string;
-  readonly legs: readonly (number | null)[];
-  readonly length: number;
-  readonly diameter: number;
-  /** mm that a length may be off */
-  readonly allowed: number;
 }
 
 function offPlaces(bars: readonly BarFacts[], step: number): readonly Place[] {
@@ -104,19 +76,14 @@ function openBars(all: readonly Legged[]): readonly Place[] {
   const { less, keeping } = best;
   // two bars prove the way only of what fits it to the millimetre
   const isProven = best.different >= rows;
-  const names = new Map<string, Legged[]>();
-  for (const one of keeping) {
-    const alike = names.get(one.name);
-    if (alike === undefined) names.set(one.name, [one]);
-    else alike.push(one);
-  }
+  const names = byFilledLegs(keeping);
   const isLink = linksAmong(all.filter((one) => !keeping.has(one)));
   const tested = all.filter((one) => countOf(one.legs) > 1 && names.has(one.name) && !isLink(one)).length;
   if (keeping.size < share * tested) return [];
   const kept = keeping.size;
   return all.flatMap((one) => {
     if (one.legs.length === 0 || isLink(one)) return [];
-    const alike = names.get(one.name) ?? [];
+    const alike = names.get(one.name) ?? NONE;
     if (keeping.has(one)) {
       const shape = isProven ? shapeMeant(one, alike, names) : null;
       return shape === null ? [] : [{ kind: "shape", leg: 0, to: 0, shape, place: one.place, kept, tested }];
@@ -126,6 +93,30 @@ function openBars(all: readonly Legged[]): readonly Place[] {
       : otherLeg({ ...one, allowed: CLOSE }, alike, less);
     return leg === null ? [] : [{ ...leg, place: one.place, kept, tested }];
   });
+}
+
+/** Bars of one name that have the same legs filled, of a full sheet as well: one of them, and how many they are. */
+interface Alike {
+  readonly example: Legged;
+  count: number;
+}
+
+/** By the legs that are filled. */
+type Named = ReadonlyMap<string, Alike>;
+
+const NONE: Named = new Map();
+
+function byFilledLegs(bars: Iterable<Legged>): ReadonlyMap<string, Named> {
+  const names = new Map<string, Map<string, Alike>>();
+  for (const one of bars) {
+    const named = names.get(one.name) ?? new Map<string, Alike>();
+    names.set(one.name, named);
+    const mask = maskOf(one.legs);
+    const alike = named.get(mask);
+    if (alike === undefined) named.set(mask, { example: one, count: 1 });
+    else alike.count += 1;
+  }
+  return names;
 }
 
 /** Whether a bar may be a closed link: no shape tells it from open bars, or one that several such lengths share. */
@@ -170,9 +161,11 @@ function isKept(one: Legged, legs: readonly (number | null)[], less: LessOf): bo
 type Leg = Pick<OffLeg, "kind" | "leg" | "to">;
 
 /** The leg that other bars of the shape have and this one does not, where its length leaves room for one. */
-function lackingLeg(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+function lackingLeg(one: Legged, alike: Named, less: LessOf): Leg | null {
   if (one.name === "") return lackingLikeOther(one, less);
-  for (const { legs } of alike) {
+  for (const {
+    example: { legs },
+  } of alike.values()) {
     const lacking = [...legs.keys()].filter((at) => legs[at] !== null && (one.legs[at] ?? null) === null);
     const [leg] = lacking;
     if (leg === undefined || lacking.length !== 1 || countOf(legs) !== countOf(one.legs) + 1) continue;
@@ -194,11 +187,13 @@ function lackingLikeOther(one: Legged, less: LessOf): Leg | null {
 }
 
 /** The one leg of which another figure makes the length: of its own digits, or as the leg at the other end. */
-function otherLeg(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+function otherLeg(one: Legged, alike: Named, less: LessOf): Leg | null {
   const { legs } = one;
   const filled = [...legs.keys()].filter((at) => legs[at] !== null);
   if (filled.length < 2) return null;
-  const isShapeKnown = alike.some((other) => filled.every((at) => (other.legs[at] ?? null) !== null));
+  const isShapeKnown = [...alike.values()].some(({ example }) =>
+    filled.every((at) => (example.legs[at] ?? null) !== null),
+  );
   const [first = 0, last = 0] = [filled[0], filled.at(-1)];
   const fitting = filled.flatMap((leg): Leg[] => {
     const typed = legs[leg] ?? 0;
@@ -213,11 +208,11 @@ function otherLeg(one: Legged, alike: readonly Legged[], less: LessOf): Leg | nu
 }
 
 /** A length that all legs together do not make, by far, as those of other bars of the shape do. */
-function otherSum(one: Legged, alike: readonly Legged[], less: LessOf): Leg | null {
+function otherSum(one: Legged, alike: Named, less: LessOf): Leg | null {
   const off = over(one, one.legs, less);
-  const asFilled = alike.filter(({ legs }) => maskOf(legs) === maskOf(one.legs));
+  const asFilled = alike.get(maskOf(one.legs))?.count ?? 0;
   const enough = less(one.facts) === 0 ? 1 : 2;
-  if (one.name === "" || countOf(one.legs) < 2 || asFilled.length < enough) return null;
+  if (one.name === "" || countOf(one.legs) < 2 || asFilled < enough) return null;
   if (Math.abs(off) < LEG_CONVENTION.value.far * one.length) return null;
   return { kind: "sum", leg: 0, to: one.length - off };
 }
@@ -226,18 +221,16 @@ const maskOf = (legs: readonly (number | null)[]): string =>
   legs.map((leg) => (leg === null ? "-" : "x")).join("");
 
 /** The shape whose bars all have just the legs that this one has, where all others of its own have another one too. */
-function shapeMeant(
-  one: Legged,
-  alike: readonly Legged[],
-  names: ReadonlyMap<string, readonly Legged[]>,
-): string | null {
+function shapeMeant(one: Legged, alike: Named, names: ReadonlyMap<string, Named>): string | null {
   const own = maskOf(one.legs);
-  const others = alike.filter((other) => other !== one);
-  if (one.name === "" || others.length < FEW) return null;
-  if (!others.every(({ legs }) => countOf(legs) === countOf(one.legs) + 1 && maskOf(legs) !== own))
-    return null;
+  const [others, ...more] = [...alike.values()].filter(({ example }) => maskOf(example.legs) !== own);
+  const isAlone = alike.get(own)?.count === 1 && others !== undefined;
+  if (one.name === "" || !isAlone) return null;
+  const all = [others, ...more];
+  if (all.reduce((so, { count }) => so + count, 0) < FEW) return null;
+  if (!all.every(({ example }) => countOf(example.legs) === countOf(one.legs) + 1)) return null;
   const meant = [...names].filter(
-    ([name, bars]) => name !== "" && bars.length >= FEW && bars.every(({ legs }) => maskOf(legs) === own),
+    ([name, named]) => name !== "" && named.size === 1 && (named.get(own)?.count ?? 0) >= FEW,
   );
   return meant.length === 1 ? (meant[0]?.[0].slice(SHAPE.length).trim() ?? null) : null;
 }

@@ -1,5 +1,5 @@
 import { LEG_CONVENTION } from "./identities.data";
-import type { Legged, OffLeg } from "./leg-convention";
+import type { Legged, OffLeg } from "./legged";
 
 interface Place extends OffLeg {
   readonly place: number;
@@ -43,13 +43,16 @@ function left(one: Legged, { times, ends, isByDiameter }: LinkWay): number {
   return one.length - 2 * ((a ?? 0) + (b ?? 0)) - times * othersOf(one) - atEnds;
 }
 
+/** links whose ends are tried as those of all: the way of a long list is that of its first */
+const MOST_TRIED = 40;
+
 /** The plainest way that two different links keep, and most of their shape. */
 function wayOf(whole: readonly Legged[]): LinkWay | null {
   const { share } = LEG_CONVENTION.value;
   const ways: LinkWay[] = [];
   for (const times of whole.some((one) => othersOf(one) > 0) ? [2, 1] : [0]) {
     if (times > 0) ways.push({ times, ends: 0, isByDiameter: false });
-    for (const one of whole) {
+    for (const one of whole.slice(0, MOST_TRIED)) {
       const ends = left(one, { times, ends: 0, isByDiameter: false });
       if (Math.abs(ends) > LEG_CONVENTION.value.mostEnds * one.diameter) continue;
       ways.push({ times, ends, isByDiameter: false });
