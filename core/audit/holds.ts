@@ -33,9 +33,23 @@ export function isAsking(finding: Judged): boolean {
 
 type OfRows = Judged & Pick<Finding, "sheet" | "row" | "rows" | "message" | "behind" | "also">;
 
-/** Why each row is not to be made, what is unsafe first. */
+/** Why each row is not to be made, what is unsafe first, and what else is to be asked about it. */
 export function holdsOf(findings: readonly OfRows[]): HoldsOfRow {
-  return whysOf(findings.filter(isHolding));
+  const holds = whysOf(findings.filter(isHolding));
+  const asks = asksOf(findings);
+  return (sheet, row) => {
+    const held = holds(sheet, row);
+    return held.length === 0 ? held : [...held, ...asks(sheet, row)];
+  };
+}
+
+const MOST_WHYS = 3;
+
+/** All reasons of a row in a clause: who follows the remedy of the first alone makes the others. Undefined for none. */
+export function whysInWords(whys: readonly string[]): string | undefined {
+  if (whys.length === 0) return undefined;
+  const more = whys.length > MOST_WHYS ? `; and ${whys.length - MOST_WHYS} more` : "";
+  return whys.slice(0, MOST_WHYS).join("; also ") + more;
 }
 
 /** What is to be asked about each row before it is made, each with its weight. */

@@ -1,4 +1,4 @@
-import type { HoldsOfRow } from "../audit/holds";
+import { type HoldsOfRow, whysInWords } from "../audit/holds";
 import type { CutRow } from "../cutting/cut-row";
 import { rowOfPiece } from "../cutting/row-of-piece";
 import { counted } from "../units/counted";
@@ -12,7 +12,7 @@ export interface NotToMake {
   readonly sheet: string;
   /** address of its length */
   readonly cell: string;
-  /** the worst finding of the row */
+  /** the findings of the row, the worst first */
   readonly why: string;
 }
 
@@ -20,7 +20,7 @@ export interface NotToMake {
 export function piecesNotToMake(rows: readonly CutRow[], holdsOfRow: HoldsOfRow): NotToMake[] {
   return rows.flatMap((piece) => {
     const { size, mark, schedule = null, count, sheet, cell, unmade } = piece;
-    const [why = unmade] = holdsOfRow(sheet, rowOfPiece(piece));
+    const why = whysInWords(holdsOfRow(sheet, rowOfPiece(piece))) ?? unmade;
     return why === undefined ? [] : [{ size, mark, schedule, count, sheet, cell, why }];
   });
 }

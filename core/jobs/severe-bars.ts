@@ -1,6 +1,6 @@
 import { type Finding, rowsBehind } from "../audit/finding";
 import { severityWords } from "../audit/finding-words";
-import { asksOf, holdsOf, isSevere } from "../audit/holds";
+import { asksOf, holdsOf, isSevere, whysInWords } from "../audit/holds";
 import { counted } from "../units/counted";
 
 type Judged = Pick<
@@ -38,8 +38,8 @@ export function severeBars(findings: readonly Judged[], bars: readonly Omit<Seve
   const notToMake: SevereBar[] = [];
   const toAsk: SevereBar[] = [];
   for (const { sheet, row, mark, size } of bars) {
-    const [held] = holds(sheet, row);
-    const [asked] = asks(sheet, row);
+    const held = whysInWords(holds(sheet, row));
+    const asked = whysInWords(asks(sheet, row));
     if (held !== undefined) notToMake.push({ sheet, row, mark, size, why: held });
     else if (asked !== undefined) toAsk.push({ sheet, row, mark, size, why: asked });
   }
