@@ -4,6 +4,7 @@ import type { SheetFacts } from "../../bar/sheet-facts";
 import type { ColumnKind } from "../../schedule/bar-row";
 import { leastFormer } from "../../shapes/least-former";
 import { lacksFormer } from "../../standards/lacks-former";
+import { counted } from "../../units/counted";
 import { isRefusal } from "../../units/refusal";
 import { holdsShapeCodes } from "../holds-shape-codes";
 import { defineRule } from "../rule";
@@ -38,6 +39,8 @@ export default defineRule({
   messages: {
     formers:
       "{standard} holds no least former for {rows} of the bars, such as {size}, so their bends and lengths were not checked: write the former that will be used",
+    shapeless:
+      "{rows} with several dimensions and a blank shape: no bend, end or length of such a bar was checked (rows {at}): write the shape as a path",
     missing: "the sheet does not hold {facts}, so they were not checked",
     columns:
       "{columns} {hold} words in most rows under a heading that is not known, so nothing was read of them: choose what it is in the reading of the sheet, or write another heading",
@@ -48,6 +51,15 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     if (sheet.answers.length === 0) return;
+    const shapeless = sheet.has("shape") ? sheet.answers.those(isBentWithoutShape) : [];
+    if (!holdsShapeCodes(context.standard) && shapeless.length > 0) {
+      const at = runsInWords(shapeless.map(({ facts }) => sheet.sheet.top + facts.row.row + 1));
+      report({
+        messageId: "shapeless",
+        outcome: "unsure",
+        values: { rows: counted(shapeless.length, "row"), at },
+      });
+    }
     const isOwnWay = sheet.habits.shapesOwnWay && (sheet.codesMeant(context.standard)?.id ?? null) === null;
     if (!holdsShapeCodes(context.standard) || isOwnWay) {
       const unknown = sheet.answers.those(namesUnknownShape);
@@ -104,6 +116,11 @@ function lacksLeastFormer(facts: BarFacts): true | null {
 /** False of a bar whose least former the standard holds. */
 function mayLackFormer({ standard, diameter, use, grade }: OfKind): boolean {
   return diameter !== null && isRefusal(leastFormer(standard, diameter, use, grade?.name));
+}
+
+function isBentWithoutShape({ row, isPath, definition }: BarFacts): true | null {
+  const isShapeless = row.shape === null && definition === null && !isPath;
+  return isShapeless && row.dims.filter((dim) => dim !== null).length > 1 ? true : null;
 }
 
 function namesUnknownShape(facts: BarFacts): true | null {

@@ -29,6 +29,22 @@ ruleCases(rule, {
       ],
     },
     {
+      // legs without a shape: nothing tells a web of 20 mm between two legs from a bar that can be bent
+      standard: "DIN-EC2:2013",
+      rows: [
+        { size: 8, shape: "700 +90 300", length: 980, mass: 0.39, former: 32, revision: "A" },
+        { size: 8, A: 300, B: 20, C: 30, length: 350, mass: 0.14, former: 32, revision: "A" },
+      ],
+      says: [
+        {
+          cell: null,
+          outcome: "unsure",
+          message:
+            "1 row with several dimensions and a blank shape: no bend, end or length of such a bar was checked (rows 3): write the shape as a path",
+        },
+      ],
+    },
+    {
       standard: "CSA-A23.1:2019",
       rows: [
         { size: "15M", shape: "17", A: 1000, B: 750, length: 1700, mass: 2.67, former: 100, revision: "A" },
