@@ -14,6 +14,13 @@ const link = (size: string, A: number, B: number, C: number) => ({
 });
 const LINKS = [link("8", 300, 400, 120), link("12", 300, 500, 180), link("10", 250, 450, 150)];
 
+const inWords = (size: string, remark: string, length: number) => ({ size, shape: "-", length, remark });
+const WORDS = [
+  inWords("12", "150-1300-150", 1600),
+  inWords("16", "250-4800-250", 5300),
+  inWords("16", "300-3300", 3600),
+];
+
 export default defineRule({
   code: "BEND111",
   name: "end-cannot-be-bent",
@@ -22,8 +29,14 @@ export default defineRule({
     summary:
       "An end leg that words, another document's sizes or a column of hooks give has no room for its bend, or a hook is far shorter than the hooks of the other bars.",
     why: "What ends inside its bend is no leg at all, and a nought lost in a hook is seen nowhere else where the length follows it. Where the bar is not bent about the least former, or the column means something else, it may be right.",
-    failing: [{ standard: "EC2:2004", rows: [...LINKS, link("10", 200, 350, 50)] }],
-    passing: [{ standard: "EC2:2004", rows: LINKS }],
+    failing: [
+      { standard: "EC2:2004", rows: [...LINKS, link("10", 200, 350, 50)] },
+      { standard: "EC2:2004", rows: [...WORDS, inWords("16", "40-5600-250", 5890)] },
+    ],
+    passing: [
+      { standard: "EC2:2004", rows: LINKS },
+      { standard: "EC2:2004", rows: WORDS },
+    ],
   },
   messages: {
     inside:
