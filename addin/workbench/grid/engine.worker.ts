@@ -4,6 +4,7 @@ import { UniverSheetsCoreWorkerPreset } from "@univerjs/preset-sheets-core/worke
 import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import { barFunctions, barFunctionTexts, surroundings } from "./bar-functions";
 import { type FormulaResult, type FromEngine, isToEngine } from "./engine-link";
+import { followNames } from "./follow-names";
 
 /** Calculates the grid's formulas off the page's thread. */
 const univer = new Univer({
@@ -16,6 +17,7 @@ for (const entry of [...preset.plugins, UniverSheetsFilterPlugin]) {
   if (Array.isArray(entry)) univer.registerPlugin(...entry);
   else univer.registerPlugin(entry);
 }
+followNames(univer);
 
 let link: MessagePort | undefined;
 
