@@ -41,6 +41,7 @@ import { gridData, toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
+import { keepFilters } from "./grid/keep-filters";
 import { doAgain, EditLog, isChange, type LoggedEdit } from "./unsaved/edit-log";
 
 /** A file beside the grid's data that it makes. */
@@ -168,6 +169,7 @@ export class GridFile {
     openInGrid(this.grid, data);
     this.#setEdited(false);
     this.overlay.attach();
+    keepFilters(this.grid);
     if (readings.some(({ hasFormulas }) => hasFormulas)) await this.#calculated(data);
     if (turn !== this.#count) return false;
     const open = this.#book();

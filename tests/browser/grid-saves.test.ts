@@ -1,3 +1,4 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
 import { patchWorkbook } from "../../addin/xlsx/patch/patch-workbook";
@@ -277,6 +278,39 @@ describe("a saved workbook", () => {
     await run("Bars", "sheet.command.clear-filter-criteria", {});
     const cleared = openWorkbook(Uint8Array.from(await page.evaluate(() => remote.save()))).read("Bars");
     expect([1, 2, 3].map((row) => cleared.isHiddenRow?.(row - cleared.top))).toEqual([false, false, false]);
+  });
+
+  test("should leave the total out of a filter, whatever comes and goes", async () => {
+    await run("Bars", "sheet.command.set-filter-range", cells(0, 0, 3, 3));
+    const bytes = Uint8Array.from(await page.evaluate(() => remote.save()));
+    // as other programs write it: the range stands once more in a hidden name
+    const name = `<definedName name="_xlnm._FilterDatabase" localSheetId="0" hidden="1">Bars!$A$1:$D$4</definedName>`;
+    const parts = unzipSync(bytes);
+    const workbookXml = strFromU8(parts["xl/workbook.xml"]!);
+    parts["xl/workbook.xml"] = strToU8(
+      workbookXml.replace("</sheets>", `</sheets><definedNames>${name}</definedNames>`),
+    );
+    const named = [...zipSync(parts)];
+    await page.evaluate((b) => remote.open(b, "named.xlsx"), named);
+    const ranges = async () => {
+      await page.evaluate(() => remote.calculated());
+      const book = openWorkbook(Uint8Array.from(await page.evaluate(() => remote.save())));
+      const held = book.names.find((one) => one.name === "_xlnm._FilterDatabase");
+      const filter = /<autoFilter ref="([^"]*)"/.exec(book.read("Bars").layout.tail)?.[1] ?? null;
+      return [filter, held?.refersTo.replace(/^'?Bars'?!|\$/g, "") ?? null];
+    };
+    await run("Bars", "sheet.command.insert-row", { ...rows(2, 2), direction: 0 });
+    await type("Bars", "B3", 1000);
+    expect(await ranges()).toEqual(["A1:D5", "A1:D5"]);
+    await run("Bars", "sheet.command.remove-row", rows(1, 2));
+    expect(await ranges()).toEqual(["A1:D3", "A1:D3"]);
+    for (let step = 0; step < 3; step += 1) await run("Bars", "univer.command.undo", {});
+    expect(await ranges()).toEqual(["A1:D4", "A1:D4"]);
+    await run("Bars", "sheet.command.insert-col", { ...columns(1, 1), direction: 3 });
+    await run("Bars", "univer.command.undo", {});
+    expect(await ranges()).toEqual(["A1:D4", "A1:D4"]);
+    await run("Bars", "sheet.command.remove-sheet-filter", {});
+    expect(await ranges()).toEqual([null, null]);
   });
 
   test("should have rows in the order that they were sorted to, with their looks", async () => {

@@ -9,6 +9,7 @@ import { joined } from "../xml/plain-bytes";
 import { attribute, findElement, lastClosingTag, rootTag, withAttribute, xmlTags } from "../xml/xml-text";
 import { type ZipHost, ZipWriter } from "../zip/write-zip";
 import type { BegunSheet } from "./begun-sheet";
+import { withFilterName } from "./filter-name";
 import { SPREADSHEET_KIND as KIND, PackageEdit } from "./package-edit";
 import { RowPatch } from "./patch-rows";
 import { columnStyles, patchedSheet } from "./patched-sheet";
@@ -71,6 +72,8 @@ export function patchInPieces(
       drawing === null || root === null
         ? layout.tail
         : withDrawing(layout.tail, root.prefix, edit.relationshipAttribute([root.attributes], drawing));
+    if (change.filter !== undefined)
+      edit.set(workbookPart, withFilterName(edit.text(workbookPart), name, change.filter));
     rewritten.add(listing.part);
     const rewrite = (): void =>
       zip.add(listing.part, patchedSheet(parts.pieces(listing.part), patch, { head: layout.head, tail }));

@@ -36,7 +36,16 @@ export function withDefinedNames(
       const of = attribute(element.tag.attributes, "localSheetId");
       const isOther = (of === null ? null : Number(of)) !== sheetIndex;
       const name = (attribute(element.tag.attributes, "name") ?? "").toLowerCase();
-      if (isOther || !wanted.has(name)) kept.push(inner.slice(element.start, element.end));
+      const text = isOther ? undefined : wanted.get(name)?.refersTo;
+      if (text === undefined) kept.push(inner.slice(element.start, element.end));
+      if (typeof text !== "string" || element.tag.kind !== "open") continue;
+      // a name that was hidden stays hidden
+      const [before, behind] = [
+        inner.slice(element.start, element.innerStart),
+        inner.slice(element.innerEnd, element.end),
+      ];
+      kept.push(before + encodeXml(text) + behind);
+      wanted.delete(name);
     }
   }
   for (const { name, refersTo } of wanted.values()) {
