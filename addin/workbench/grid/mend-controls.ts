@@ -1,3 +1,5 @@
+import { releaseTabs } from "./release-tabs";
+
 /** What the grid's buttons do, which bear a drawing and no words, by the command that they give. */
 const NAMES: Readonly<Record<string, string>> = {
   "univer.command.undo": "Undo",
@@ -49,6 +51,7 @@ export function mendControls(): void {
     });
   };
   new MutationObserver(mendSoon).observe(document.body, { childList: true, subtree: true });
+  releaseTabs();
   mend();
 }
 
