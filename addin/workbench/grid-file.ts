@@ -148,8 +148,10 @@ export class GridFile {
   /**
    * Shows a workbook; one that is opened meanwhile stays. Throws with words for the user where the bytes are none.
    * True where a formula came to another result than the file holds.
+   *
+   * @param whenShown called once the last workbook is out of sight, before the new one is calculated
    */
-  async open(bytes: Uint8Array, name: string): Promise<boolean> {
+  async open(bytes: Uint8Array, name: string, whenShown = (): void => {}): Promise<boolean> {
     const workbook = openWorkbook(bytes);
     void this.grid.setEnvironment(functionEnvironment(workbook, standardOf(workbook)));
     this.#count += 1;
@@ -167,6 +169,7 @@ export class GridFile {
     this.#file = null;
     this.#name = name;
     openInGrid(this.grid, data);
+    whenShown();
     this.#setEdited(false);
     this.overlay.attach();
     keepFilters(this.grid);

@@ -116,6 +116,11 @@ function showName(): void {
 async function open(given: Uint8Array | Promise<ArrayBuffer>, name: string): Promise<boolean> {
   turns += 1;
   const turn = turns;
+  // nothing that is known of the last workbook lies over the new one
+  let replaced = Promise.resolve();
+  const whenShown = (): void => {
+    replaced = model.workbookReplaced();
+  };
   try {
     const bytes = new Uint8Array(await given);
     if (turn !== turns) return false;
@@ -124,12 +129,12 @@ async function open(given: Uint8Array | Promise<ArrayBuffer>, name: string): Pro
         /* webpackChunkName: "later-text" */ "../xlsx/write/workbook-of-csv"
       );
       if (turn !== turns) return false;
-      await shown.open(workbookOfCsv(bytes, name), name.replace(/\.[^.]*$/, ".xlsx"));
+      await shown.open(workbookOfCsv(bytes, name), name.replace(/\.[^.]*$/, ".xlsx"), whenShown);
     } else {
-      await shown.open(bytes, name);
+      await shown.open(bytes, name, whenShown);
     }
     if (turn !== turns) return false;
-    await model.workbookReplaced();
+    await replaced;
     await model.check();
     dispatchEvent(new Event("barwright-opened"));
     return turn === turns;

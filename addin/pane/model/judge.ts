@@ -141,7 +141,11 @@ export class Judge {
     this.#failed.delete(sheet);
   }
 
+  /** Nothing that is known or under way holds any longer. */
   clear(): void {
+    this.patience.giveUp(new GivenUp());
+    this.#turn = Promise.resolve();
+    clearTimeout(this.#quiet);
     for (const sheet of [...this.#views.keys()]) this.gone(sheet);
     this.#edits.clear();
     this.#copies.forget();

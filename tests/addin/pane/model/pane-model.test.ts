@@ -539,6 +539,20 @@ describe("PaneModel", () => {
     expect(now).toMatchObject({ inForce: 5 });
   });
 
+  test("should keep nothing of a workbook that another took the place of, nor what was under way", async () => {
+    await model.check();
+    const underWay = model.check();
+    const replaced = model.workbookReplaced();
+    // what lies in the engine yet is of the workbook that is gone
+    expect(model.state.view).toBeNull();
+    book.flags = [];
+    await Promise.all([underWay, replaced]);
+    // longer than the quiet after an edit
+    await new Promise((later) => setTimeout(later, 300));
+    expect(model.state).toMatchObject({ view: null, work: null, notice: null });
+    expect(book.flags).toEqual([]);
+  });
+
   test("should read a column as the user corrected it, and as found when that is taken back", async () => {
     await model.check();
     const column = () => model.state.view!.columns.find(({ letter }) => letter === "F")!;
