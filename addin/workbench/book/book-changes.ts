@@ -6,6 +6,7 @@ import { hasBarFunction } from "../../workbook/bar-formula-names";
 import { parseRange } from "../../workbook/cell-address";
 import type { CellRange, SheetChanges } from "../../workbook/sheet-changes";
 import type { SheetReading } from "../../xlsx/read/read-sheet";
+import { fileFormulas } from "./file-formula";
 
 type Write = NonNullable<SheetChanges["writes"]>[number];
 type CellData = Readonly<Record<number, Readonly<Record<number, ICellData>>>>;
@@ -49,6 +50,7 @@ export function changedCells(before: SheetBefore, now: GridSheetNow): CellChange
   const doubted: { row: number; column: number }[] = [];
   const filled = new Set<string>();
   const formulaBefore = formulaTexts(before);
+  const formulaOfFile = fileFormulas(before.reading);
   for (const [row, cells] of now.cells) {
     for (const [column, cell] of cells) {
       const was = before.cellData[row]?.[column];
@@ -66,7 +68,8 @@ export function changedCells(before: SheetBefore, now: GridSheetNow): CellChange
         continue;
       }
       const fills = now.spillAt(row, column);
-      writes.push({ row, column, value, formula, ...(fills && { fills }) });
+      const kept = (isEdited ? null : formulaOfFile(row, column)) ?? formula;
+      writes.push({ row, column, value, formula: kept, ...(fills && { fills }) });
       const left = filledBefore(before.reading, row, column);
       const filledNow = block(row, column, fills);
       for (const place of placesOf(left === null ? filledNow : around(left, filledNow))) {

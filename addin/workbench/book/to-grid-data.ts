@@ -7,10 +7,12 @@ import { parseRange } from "../../workbook/cell-address";
 import type { CellFormat } from "../../xlsx/read/cell-styles";
 import type { Workbook } from "../../xlsx/read/open-workbook";
 import type { SheetReading } from "../../xlsx/read/read-sheet";
+import { readTables, type WorkbookTable } from "../../xlsx/read/read-tables";
 import type { SheetFormula } from "../../xlsx/read/sheet-formula";
 import { gridFilter } from "./grid-filter";
 import { gridFormula } from "./grid-formula";
 import { gridStyle } from "./grid-looks";
+import { withoutTables } from "./without-tables";
 
 /** Room about what a sheet holds; the grid grows when that is used. */
 const SPARE_ROWS = 100;
@@ -45,9 +47,10 @@ export function gridData(
   name: string,
 ): IWorkbookData {
   const sheets: Record<string, Partial<IWorksheetData>> = {};
+  const tables = readTables(workbook);
   const sheetOrder = workbook.sheets.map(({ visible }, index) => {
     const sheetId = `sheet-${index + 1}`;
-    sheets[sheetId] = gridSheet(readings[index] as SheetReading, sheetId, visible, workbook.formats);
+    sheets[sheetId] = gridSheet(readings[index] as SheetReading, sheetId, visible, workbook.formats, tables);
     return sheetId;
   });
   const filters = Object.fromEntries(
@@ -62,7 +65,7 @@ export function gridData(
   const names = workbook.names.map(({ name: text, refersTo, sheetIndex }, index) => ({
     id: `name-${index}`,
     name: text,
-    formulaOrRefString: `=${gridFormula(refersTo)}`,
+    formulaOrRefString: `=${withoutTables(gridFormula(refersTo), tables, null)}`,
     localSheetId: sheetIndex === null ? ALL_SHEETS : (sheetOrder[sheetIndex] ?? ALL_SHEETS),
   }));
   return {
@@ -87,11 +90,12 @@ function gridSheet(
   id: string,
   visible: boolean,
   formats: readonly CellFormat[],
+  tables: readonly WorkbookTable[],
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, { h?: number; hd?: BooleanNumber }> = {};
   const columns = columnData(reading);
-  const content = reading.hasFormulas ? formulaContent(reading, id) : gridValue;
+  const content = reading.hasFormulas ? formulaContent(reading, id, tables) : gridValue;
   const styles = formats.map((_, index) => styleId(index));
   for (const row of reading.rowNumbers) {
     const line: Record<number, ICellData> = {};
@@ -221,8 +225,10 @@ function looksElse(text: string): boolean {
 }
 
 /** What a cell of a sheet with formulas holds. */
-function formulaContent(reading: SheetReading, sheetId: string) {
-  const share = formulaSharer(sheetId);
+function formulaContent(reading: SheetReading, sheetId: string, tables: readonly WorkbookTable[]) {
+  const share = formulaSharer(sheetId, (text, row, column) =>
+    withoutTables(`=${gridFormula(text)}`, tables, { sheet: reading.name, row, column }),
+  );
   const spilled = spilledPlaces(reading);
   return (value: Cell, row: number, column: number): Pick<ICellData, "v" | "t" | "f" | "si"> =>
     spilled.has(`${row} ${column}`)
@@ -231,15 +237,15 @@ function formulaContent(reading: SheetReading, sheetId: string) {
 }
 
 /** The grid parses a shared formula once; without sharing, 40,000 formulas freeze it for seconds. */
-function formulaSharer(sheetId: string) {
+function formulaSharer(sheetId: string, shown: (text: string, row: number, column: number) => string) {
   const seen = new Map<string, string>();
   return (formula: SheetFormula | undefined, row: number, column: number): Pick<ICellData, "f" | "si"> => {
     if (formula === undefined || formula.kind === "dataTable") return {};
     if (formula.kind === "shared") {
       const si = `${sheetId}-file-${formula.group}`;
-      return formula.text === "" ? { si } : { f: `=${gridFormula(formula.text)}`, si };
+      return formula.text === "" ? { si } : { f: shown(formula.text, row, column), si };
     }
-    const f = `=${gridFormula(formula.text)}`;
+    const f = shown(formula.text, row, column);
     const relative = relativeForm(f, row, column);
     if (relative === null) return { f };
     const known = seen.get(relative);
