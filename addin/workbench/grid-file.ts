@@ -37,11 +37,14 @@ import { LineMoves } from "./book/line-moves";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { standardOf } from "./book/standard-of";
+import { storedResults } from "./book/stored-results";
 import { gridData, toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
 import type { FlagOverlay } from "./grid/flag-overlay";
 import { keepFilters } from "./grid/keep-filters";
+import { firstCalculation } from "./grid/next-calculation";
+import { StoredResults } from "./grid/show-stored";
 import { doAgain, EditLog, isChange, type LoggedEdit } from "./unsaved/edit-log";
 
 /** A file beside the grid's data that it makes. */
@@ -70,6 +73,7 @@ export class GridFile {
   #count = 0;
   #name = "";
   readonly #moves = new LineMoves();
+  readonly #stored: StoredResults;
   /** ids of sheets that the pane added */
   readonly #added = new Set<string>();
   #isUndo = false;
@@ -82,6 +86,7 @@ export class GridFile {
     private readonly overlay: FlagOverlay,
   ) {
     const commands = grid.univer.__getInjector().get(ICommandService);
+    this.#stored = new StoredResults(grid);
     const isBack = (id: string): boolean => id === UndoCommand.id || id === RedoCommand.id;
     commands.beforeCommandExecuted(({ id }) => {
       if (isBack(id)) this.#isUndo = true;
@@ -167,22 +172,25 @@ export class GridFile {
     this.overlay.clearAll();
     for (const [id, list] of flags) this.overlay.set(id, list);
     this.#file = null;
+    this.#stored.forget();
     this.#name = name;
     openInGrid(this.grid, data);
     whenShown();
     this.#setEdited(false);
     this.overlay.attach();
     keepFilters(this.grid);
-    if (readings.some(({ hasFormulas }) => hasFormulas)) await this.#calculated(data);
+    if (readings.some(({ hasFormulas }) => hasFormulas)) await firstCalculation(this.grid, data);
     if (turn !== this.#count) return false;
     const open = this.#book();
-    const doubted = new Map(
-      sheetIds.flatMap((id, index) => {
-        const now = sheetNow(this.grid, open, id);
-        const reading = readings[index];
-        return now === null || reading === undefined ? [] : [[id, doubtedFormulas(reading, now)] as const];
-      }),
-    );
+    const shownSheets = workbook.sheets.flatMap(({ name: sheet }, index) => {
+      const id = sheetIds[index] ?? "";
+      const now = sheetNow(this.grid, open, id);
+      const reading = readings[index];
+      if (now === null || reading === undefined) return [];
+      return [{ id, name: sheet, reading, now, doubted: doubtedFormulas(reading, now) }];
+    });
+    const doubted = new Map(shownSheets.map((sheet) => [sheet.id, sheet.doubted]));
+    this.#stored.keep(data.id, storedResults(workbook, shownSheets));
     const opened = (): IWorkbookData => gridData(workbook, readings, data.id, name);
     this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: workbookNames(open) };
     this.#moves.clear();
@@ -348,16 +356,6 @@ export class GridFile {
       columns: LineMap.unchanged,
     }));
     return restructured(workbook, plan);
-  }
-
-  /** Resolves when the grid has calculated the workbook it was given, or has nothing to calculate. */
-  #calculated(data: IWorkbookData): Promise<unknown> {
-    const hasFormula = Object.values(data.sheets).some(({ cellData = {} }) =>
-      Object.values(cellData as Record<number, Record<number, ICellData>>).some((line) =>
-        Object.values(line).some(({ f }) => Boolean(f)),
-      ),
-    );
-    return hasFormula ? this.grid.api.getFormula().onCalculationResultApplied() : Promise.resolve();
   }
 
   #changedNames(file: OpenFile, workbook: Workbook, open: OpenBook): Map<string, string | null> {

@@ -1,11 +1,11 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
-import { patchWorkbook } from "../../addin/xlsx/patch/patch-workbook";
 import { openWorkbook } from "../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
 import { launchChromium } from "../_support/chromium";
 import { copyFaults } from "../_support/copy-faults";
+import { cells, columns, rows } from "./grid-selections";
 import type { RemotePort } from "./port-page";
 
 declare const remote: RemotePort;
@@ -55,16 +55,6 @@ async function saved(opened = BOOK, faults: readonly string[] = []) {
   expect(await copyFaults(opened, bytes, new Set(["Bars", "Sums", "Rest"]))).toEqual(faults);
   return openWorkbook(bytes);
 }
-
-const rows = (startRow: number, endRow: number) => ({
-  range: { startRow, endRow, startColumn: 0, endColumn: 19, rangeType: 1 },
-});
-const columns = (startColumn: number, endColumn: number) => ({
-  range: { startRow: 0, endRow: 64, startColumn, endColumn, rangeType: 2 },
-});
-const cells = (startRow: number, startColumn: number, endRow = startRow, endColumn = startColumn) => ({
-  range: { startRow, endRow, startColumn, endColumn },
-});
 
 describe("a saved workbook", () => {
   test("should be the same file where nothing was done", async () => {
@@ -178,50 +168,6 @@ describe("a saved workbook", () => {
     expect(book.read("Bars").valueAt(1, 3)).toBe(20000);
     expect(book.read("Bars").valueAt(4, 3)).toBe(38000);
     expect(book.read("Sums").valueAt(0, 0)).toBe(38);
-  });
-
-  test("should hold what the user's own names stand for, wherever that moved to", async () => {
-    await type("Rest", "A2", "=Sum_mm/1000*(1+Waste)");
-    await type("Rest", "A3", "=SUM(Numbers)");
-    const given = await page.evaluate(() => remote.calculated().then(() => remote.save()));
-    const names = new Map([
-      ["Sum_mm", "Bars!$D$5"],
-      ["Numbers", "Bars!$C$2:$C$4"],
-      ["Waste", "0.025"],
-    ]);
-    const open = (over: ReadonlyMap<string, string>) => {
-      const bytes = [...patchWorkbook(openWorkbook(Uint8Array.from(given)), { names: over })];
-      return page.evaluate((b) => remote.open(b, "named.xlsx"), bytes);
-    };
-    const rest = async () => {
-      await page.evaluate(() => remote.calculated());
-      const bytes = Uint8Array.from(await page.evaluate(() => remote.save()));
-      const sheet = openWorkbook(bytes).read("Rest");
-      return [sheet.valueAt(1, 0), sheet.valueAt(2, 0)];
-    };
-    const settled = (values: number[]) => expect.poll(rest).toEqual(values);
-    // 24 m and a fortieth of it; 3 + 4 + 5 bars
-    await open(names);
-    await settled([24.6, 12]);
-    await run("Bars", "sheet.command.insert-row", { ...rows(2, 2), direction: 0 });
-    // another is the total if the name did not follow
-    await type("Bars", "C3", 100);
-    await settled([24.6, 112]);
-    await run("Bars", "sheet.command.remove-row", rows(1, 1));
-    // 8000 + 10000 mm
-    await settled([18.45, 109]);
-    await run("Bars", "sheet.command.insert-col", { ...columns(1, 1), direction: 3 });
-    await run("Bars", "sheet.command.set-worksheet-name", { name: "Bars of May" });
-    await settled([18.45, 109]);
-    for (let step = 0; step < 3; step += 1) await run("Rest", "univer.command.undo", {});
-    await settled([24.6, 112]);
-    for (let step = 0; step < 2; step += 1) await run("Rest", "univer.command.redo", {});
-    await type("Bars", "D3", 8);
-    // 8 bars in place of the 4 of the second row: 16000 + 10000 mm
-    await settled([26.65, 113]);
-    // another workbook's names are its own
-    await open(new Map([...names, ["Sum_mm", "Bars!$D$4"]]));
-    await settled([10.25, 12]);
   });
 
   test("should hold no result of a formula that the grid cannot answer for", async () => {

@@ -41,14 +41,12 @@ import { changedRows } from "./changed-rows";
 import type { Grid } from "./create-grid";
 import type { FlagOverlay } from "./flag-overlay";
 import { gridCells, SPARE_ROWS } from "./grid-cells";
+import { nextCalculation } from "./next-calculation";
 import { readSheet, type SpilledCells } from "./read-sheet";
 import { watchSelection } from "./watch-selection";
 
 type OpenWorkbook = NonNullable<ReturnType<Grid["api"]["getActiveWorkbook"]>>;
 type OpenSheet = NonNullable<ReturnType<OpenWorkbook["getSheetByName"]>>;
-
-/** Longest wait for a recalculation, ms. */
-const PATIENCE = 60_000;
 
 /** The task pane's port over the workbook that is open in the grid. */
 export class GridWorkbook implements WorkbookPort {
@@ -172,7 +170,7 @@ export class GridWorkbook implements WorkbookPort {
       if (sheet.getMaxColumns() < columnCount) sheet.setColumnCount(columnCount);
       sheet.getSheet().getConfig().custom = { ...addedMark(content) };
     }
-    const calculated = hasFormula ? this.nextCalculation() : Promise.resolve();
+    const calculated = hasFormula ? nextCalculation(this.grid) : Promise.resolve();
     if (cells.length > 0) sheet.getRange(0, 0, cells.length, cells[0]?.length ?? 1).setValues(cells);
     if (content.frozenRows !== undefined) sheet.setFrozenRows(content.frozenRows);
     if (this.workbook().getActiveSheet().getSheetId() !== sheet.getSheetId()) sheet.activate();
@@ -263,26 +261,13 @@ export class GridWorkbook implements WorkbookPort {
       ...(machines === undefined ? {} : { machines }),
       ...(own === undefined ? {} : { own }),
     });
-    const applied = this.nextCalculation();
+    const applied = nextCalculation(this.grid);
     await this.grid.univer
       .__getInjector()
       .get(ICommandService)
       .executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true });
     await applied;
     return count;
-  }
-
-  /** Resolves when the worker's next results stand in the cells. */
-  private nextCalculation(): Promise<void> {
-    return new Promise((resolve) => {
-      const done = (): void => {
-        clearTimeout(timer);
-        heard.dispose();
-        resolve();
-      };
-      const heard = this.grid.api.getFormula().calculationResultApplied(done);
-      const timer = setTimeout(done, PATIENCE);
-    });
   }
 
   /** What is written together is undone together: half of a fix would be a row that does not agree. */
