@@ -278,53 +278,6 @@ describe("the workbench", () => {
     }
   });
 
-  test("should take back a sheet that was added and renamed by its tab", async () => {
-    const { page } = bench;
-    const tabs = () => page.locator('#grid [data-u-comp="slide-tab-item"]').allTextContents();
-    const before = await tabs();
-    await page.getByLabel("Add a sheet", { exact: true }).click();
-    const tab = page.locator('#grid [data-u-comp="slide-tab-item"]', { hasText: /^Sheet\d$/ });
-    await tab.dblclick();
-    await page.keyboard.press("Control+a");
-    await page.keyboard.type("Foreman");
-    await page.keyboard.press("Enter");
-    // longer than a press that would hold the tab
-    await page.waitForTimeout(1_000);
-    expect([...(await tabs())].sort()).toEqual([...before, "Foreman"].sort());
-    await bench.goTo("A1");
-    await page.keyboard.press("Control+z");
-    await expect.poll(async () => (await tabs()).some((name) => /^Sheet\d$/.test(name))).toBe(true);
-    await page.keyboard.press("Control+z");
-    await expect.poll(tabs).toEqual(before);
-    await bench.goTo("A1");
-    await page.keyboard.press("Control+y");
-    await expect.poll(async () => (await tabs()).length).toBe(before.length + 1);
-    await bench.openDemo();
-  });
-
-  test("should show nothing of the last workbook over one that is opened", async () => {
-    const { page } = bench;
-    await bench.openDemo();
-    expect(await pane().locator(".finding, .alike").count()).toBeGreaterThan(0);
-    const seen = page.evaluate(
-      () =>
-        new Promise((resolve) => {
-          let isChecked = false;
-          addEventListener("barwright-opened", () => (isChecked = true), { once: true });
-          new MutationObserver((_, watch) => {
-            if (document.getElementById("file-name")?.textContent !== "other.xlsx") return;
-            watch.disconnect();
-            requestAnimationFrame(() => {
-              const held = document.querySelector("barwright-pane")?.shadowRoot;
-              resolve({ isChecked, listed: held?.querySelectorAll(".finding, .alike").length });
-            });
-          }).observe(document.body, { childList: true, subtree: true, characterData: true });
-        }),
-    );
-    await bench.open(Buffer.from(demoWorkbook()), "other.xlsx");
-    expect(await seen).toEqual({ isChecked: false, listed: 0 });
-  });
-
   test("should ask nothing of any other machine, and break no policy", () => {
     expect(bench.strangers).toEqual([]);
     expect(bench.troubles).toEqual([]);
@@ -382,3 +335,57 @@ async function fillsOfCells(file: Buffer): Promise<Record<string, string>> {
   }
   return cells;
 }
+
+describe("a workbench of its own", () => {
+  let fresh: WorkbenchPage;
+
+  beforeAll(async () => {
+    fresh = await openWorkbench(browser, inject("pages"));
+  });
+
+  test("should take back a sheet that was added and renamed by its tab", async () => {
+    const { page } = fresh;
+    const tabs = () => page.locator('#grid [data-u-comp="slide-tab-item"]').allTextContents();
+    const before = await tabs();
+    await page.getByLabel("Add a sheet", { exact: true }).click();
+    const tab = page.locator('#grid [data-u-comp="slide-tab-item"]', { hasText: /^Sheet\d$/ });
+    await tab.dblclick();
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("Foreman");
+    await page.keyboard.press("Enter");
+    // longer than a press that would hold the tab
+    await page.waitForTimeout(1_000);
+    expect([...(await tabs())].sort()).toEqual([...before, "Foreman"].sort());
+    await fresh.goTo("A1");
+    await page.keyboard.press("Control+z");
+    await expect.poll(async () => (await tabs()).some((name) => /^Sheet\d$/.test(name))).toBe(true);
+    await page.keyboard.press("Control+z");
+    await expect.poll(tabs).toEqual(before);
+    await fresh.goTo("A1");
+    await page.keyboard.press("Control+y");
+    await expect.poll(async () => (await tabs()).length).toBe(before.length + 1);
+    await fresh.openDemo();
+  });
+
+  test("should show nothing of the last workbook over one that is opened", async () => {
+    const { page } = fresh;
+    expect(await fresh.page.locator("barwright-pane").locator(".finding, .alike").count()).toBeGreaterThan(0);
+    const seen = page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          let isChecked = false;
+          addEventListener("barwright-opened", () => (isChecked = true), { once: true });
+          new MutationObserver((_, watch) => {
+            if (document.getElementById("file-name")?.textContent !== "other.xlsx") return;
+            watch.disconnect();
+            requestAnimationFrame(() => {
+              const held = document.querySelector("barwright-pane")?.shadowRoot;
+              resolve({ isChecked, listed: held?.querySelectorAll(".finding, .alike").length });
+            });
+          }).observe(document.body, { childList: true, subtree: true, characterData: true });
+        }),
+    );
+    await fresh.open(Buffer.from(demoWorkbook()), "other.xlsx");
+    expect(await seen).toEqual({ isChecked: false, listed: 0 });
+  });
+});
