@@ -1,20 +1,13 @@
 import {
   type ICellData,
-  type ICommandInfo,
   ICommandService,
-  type IExecutionOptions,
   type IStyleData,
   type IWorkbookData,
   type Nullable,
   RedoCommand,
   UndoCommand,
 } from "@univerjs/core";
-import {
-  InsertSheetMutation,
-  SetWorksheetColumnCountMutation,
-  SetWorksheetRowAutoHeightMutation,
-  SetWorksheetRowCountMutation,
-} from "@univerjs/preset-sheets-core";
+import { InsertSheetMutation } from "@univerjs/preset-sheets-core";
 import type { AddedSheet } from "../workbook/added-sheet";
 import { functionEnvironment } from "../workbook/function-environment";
 import type { SheetChanges } from "../workbook/sheet-changes";
@@ -34,10 +27,10 @@ import { flagChange } from "./book/flag-change";
 import { gridFilter } from "./book/grid-filter";
 import { gridFormula } from "./book/grid-formula";
 import { LineMoves } from "./book/line-moves";
+import { notShown } from "./book/not-shown";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { standardOf } from "./book/standard-of";
-import { storedResults } from "./book/stored-results";
 import { gridData, toGridData } from "./book/to-grid-data";
 import { workbookNames } from "./book/workbook-names";
 import { type Grid, openInGrid } from "./grid/create-grid";
@@ -45,7 +38,7 @@ import type { FlagOverlay } from "./grid/flag-overlay";
 import { keepFilters } from "./grid/keep-filters";
 import { firstCalculation } from "./grid/next-calculation";
 import { StoredResults } from "./grid/show-stored";
-import { doAgain, EditLog, isChange, type LoggedEdit } from "./unsaved/edit-log";
+import { doAgain, EditLog, isEdit, type LoggedEdit } from "./unsaved/edit-log";
 
 /** A file beside the grid's data that it makes. */
 interface ReadBook {
@@ -135,6 +128,11 @@ export class GridFile {
     for (const listener of this.#listeners) listener();
   }
 
+  /** What the file holds and the grid does not draw, in words; blank where it draws all. */
+  get notShown(): string {
+    return notShown(this.#file?.readings ?? []);
+  }
+
   /** True where the file counts dates from 1904: the numbers in its cells stay as they are. */
   get datesFrom1904(): boolean {
     return this.#file?.workbook.from1904 === true;
@@ -190,14 +188,19 @@ export class GridFile {
       return [{ id, name: sheet, reading, now, doubted: doubtedFormulas(reading, now) }];
     });
     const doubted = new Map(shownSheets.map((sheet) => [sheet.id, sheet.doubted]));
-    this.#stored.keep(data.id, storedResults(workbook, shownSheets));
+    const comesOutOtherwise = shownSheets.some((sheet) => sheet.doubted.size > 0);
+    if (comesOutOtherwise) {
+      const { storedResults } = await import(/* webpackChunkName: "later-stored" */ "./book/stored-results");
+      if (turn !== this.#count) return false;
+      this.#stored.keep(data.id, storedResults(workbook, shownSheets));
+    }
     const opened = (): IWorkbookData => gridData(workbook, readings, data.id, name);
     this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: workbookNames(open) };
     this.#moves.clear();
     this.#added.clear();
     this.#log = new EditLog(bytes);
     this.#setEdited(false);
-    return [...doubted.values()].some(({ size }) => size > 0);
+    return comesOutOtherwise;
   }
 
   /** Bytes of the file as the grid shows it: what was not changed keeps its bytes. */
@@ -378,18 +381,6 @@ export class GridFile {
   #noteSheet(params: InsertedSheet | undefined): void {
     if (params?.sheet?.custom?.barwright !== undefined) this.#added.add(params.sheet.id);
   }
-}
-
-/** Mutations that the grid makes by itself, or that no file holds. */
-const NO_EDITS: ReadonlySet<string> = new Set([
-  SetWorksheetRowAutoHeightMutation.id,
-  SetWorksheetRowCountMutation.id,
-  SetWorksheetColumnCountMutation.id,
-]);
-
-/** A change that a file holds. */
-function isEdit(command: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
-  return isChange(command, options) && !NO_EDITS.has(command.id);
 }
 
 interface InsertedSheet {

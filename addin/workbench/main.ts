@@ -106,6 +106,7 @@ keepOffline();
 function showName(): void {
   part("file-name").textContent = shown.name;
   part("file-state").hidden = !shown.isEdited;
+  part("not-shown").textContent = shown.notShown;
   document.title = `${shown.isEdited ? "* " : ""}${shown.name} - Barwright workbench`;
 }
 

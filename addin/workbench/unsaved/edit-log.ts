@@ -1,5 +1,9 @@
 import { CommandType, type ICommandInfo, type ICommandService, type IExecutionOptions } from "@univerjs/core";
-import { SetWorksheetRowAutoHeightMutation } from "@univerjs/preset-sheets-core";
+import {
+  SetWorksheetColumnCountMutation,
+  SetWorksheetRowAutoHeightMutation,
+  SetWorksheetRowCountMutation,
+} from "@univerjs/preset-sheets-core";
 
 /** A change of the grid's workbook, as the grid's own log of commands has it. */
 export interface LoggedEdit {
@@ -8,9 +12,21 @@ export interface LoggedEdit {
 }
 
 /** True for a change of the workbook, not of what is selected, drawn or calculated. */
-export function isChange({ id, type }: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
+function isChange({ id, type }: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
   if (type !== CommandType.MUTATION || options?.onlyLocal || options?.["fromFormula"]) return false;
   return id.startsWith("sheet.mutation.") || id.endsWith("defined-name");
+}
+
+/** Mutations that the grid makes by itself, or that no file holds. */
+const NO_EDITS: ReadonlySet<string> = new Set([
+  SetWorksheetRowAutoHeightMutation.id,
+  SetWorksheetRowCountMutation.id,
+  SetWorksheetColumnCountMutation.id,
+]);
+
+/** A change that a file holds. */
+export function isEdit(command: Readonly<ICommandInfo>, options?: IExecutionOptions): boolean {
+  return isChange(command, options) && !NO_EDITS.has(command.id);
 }
 
 /** All changes since a workbook was opened, in their order: done again on the same file they make the same workbook. */
