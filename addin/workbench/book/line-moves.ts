@@ -92,6 +92,9 @@ const KINDS: ReadonlyMap<string, { lines: "rows" | "columns"; act: "insert" | "r
   [MoveColsMutation.id, { lines: "columns", act: "move" }],
 ]);
 
+/** True for a change of the grid's by which rows or columns come, go or stand elsewhere. */
+export const movesLines = (id: string): boolean => KINDS.has(id);
+
 function span(range: IRange, lines: "rows" | "columns"): { at: number; count: number } {
   const [first, last] =
     lines === "rows" ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];

@@ -1,27 +1,13 @@
 import { type ICellData, ICommandService } from "@univerjs/core";
 import {
-  InsertColMutation,
-  InsertRowMutation,
-  MoveColsMutation,
-  MoveRowsMutation,
-  RemoveColMutation,
-  RemoveRowMutation,
   SetRangeValuesMutation,
   SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/preset-sheets-core";
+import { movesLines } from "../book/line-moves";
 import type { StoredResult } from "../book/stored-results";
 import { gridValue } from "../book/to-grid-data";
 import type { Grid } from "./create-grid";
 import { nextCalculation } from "./next-calculation";
-
-const MOVES: ReadonlySet<string> = new Set([
-  InsertRowMutation.id,
-  RemoveRowMutation.id,
-  MoveRowsMutation.id,
-  InsertColMutation.id,
-  RemoveColMutation.id,
-  MoveColsMutation.id,
-]);
 
 /**
  * Shows the results that a file holds where the grid cannot come to them, to whatever leans on them as well. Once
@@ -35,7 +21,7 @@ export class StoredResults {
     const commands = grid.univer.__getInjector().get(ICommandService);
     commands.onCommandExecuted(({ id, params }) => {
       // where they stand now is not followed
-      if (MOVES.has(id)) this.#bySheet.delete((params as { readonly subUnitId: string }).subUnitId);
+      if (movesLines(id)) this.#bySheet.delete((params as { readonly subUnitId: string }).subUnitId);
     });
     commands.beforeCommandExecuted(({ id, params }) => {
       if (id !== SetTriggerFormulaCalculationStartMutation.id || this.#bySheet.size === 0) return;
