@@ -88,6 +88,8 @@ export function headerBlocks(
 function blockStarts(columns: readonly FoundColumn[]): number[] {
   const repeats = repeatedStarts(columns);
   if (repeats.length > 1) return repeats;
+  const again = firstWordAgain(columns);
+  if (again !== null) return [columns[0]?.column ?? 0, again];
   const starts = [columns[0]?.column ?? 0];
   let seen = new Set<string>();
   for (let index = 0; index < columns.length; index += 1) {
@@ -141,6 +143,22 @@ function repeatedStarts(columns: readonly FoundColumn[]): number[] {
     return columns.filter((_, index) => index % length === 0).map(({ column }) => column);
   }
   return [];
+}
+
+/**
+ * Where the first word of all stands again behind an empty column, and behind it words of the first schedule, letter by
+ * letter: two schedules whose other columns differ, whatever their words mean.
+ */
+function firstWordAgain(columns: readonly FoundColumn[]): number | null {
+  const texts = columns.map(({ header }) => header.trim().toLowerCase());
+  const at = texts.indexOf(texts[0] ?? "", 1);
+  const second = columns[at];
+  if (second === undefined || texts[0] === "" || texts.indexOf(texts[0] ?? "", at + 1) >= 0) return null;
+  if (second.column - (columns[at - 1]?.column ?? 0) < 2) return null;
+  const before = new Set(texts.slice(0, at));
+  const shared = columns.slice(at).filter(({ header }) => before.has(header.trim().toLowerCase()));
+  const core = shared.filter(({ meaning }) => CORE.has(meaning?.kind as ColumnKind));
+  return shared.length >= LEAST_WORDS && core.length > 1 ? second.column : null;
 }
 
 function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], standard: Standard): HeaderBlock {

@@ -45,3 +45,39 @@ describe.each(LANGUAGES)("two %s lists side by side over one summary by size", (
     expect(bars.map(({ each }) => each)).toEqual([8, 30, 4, 12, 60, 20, 6, 90]);
   });
 });
+
+// "Xyz" stands for a word of no language held; kg by hand, number x length x 0.994 (#4) or 0.560 (#3)
+describe.each(["Clave", "Xyz"])("two lists beside each other that both begin with %s", (first) => {
+  const rows: Cell[][] = [
+    [first, "Var.", "Pzas", "a cm", "b cm", "Long. m", "kg/m", "kg"],
+    ["Z-1", "#4", 60, null, null, 1.7, 0.994, 101.4],
+    ["Z-2", "#4", 50, null, null, 1.4, 0.994, 69.6],
+    ["E-1", "#3", 96, 35, 35, 1.6, 0.56, 86],
+    ["E-2", "#3", 40, 20, 35, 1.3, 0.56, 29.1],
+  ];
+  const beside: Cell[][] = [
+    [first, "Var.", "Tramo m", "Sep. cm", "Pzas", "Long. m", "kg/m", "kg"],
+    ["L-1", "#3", 9.6, 20, 49, 5.3, 0.56, 145.4],
+    ["L-2", "#3", 5.2, 20, 27, 9.8, 0.56, 148.2],
+    ["M-1", "#4", 9.6, 15, 65, 2.1, 0.994, 135.7],
+    ["M-2", "#4", 3, 20, 16, 6.2, 0.994, 98.6],
+  ];
+  it("are two, though few of their columns are the same", () => {
+    const { bars, tables } = read(rows.map((row, at) => [...row, null, null, ...(beside[at] ?? [])]));
+    expect(tables.map(({ left }) => left)).toEqual([0, 10]);
+    expect(bars.map(({ total, length }) => [total, length])).toEqual([
+      [60, 1700],
+      [49, 5300],
+      [50, 1400],
+      [27, 9800],
+      [96, 1600],
+      [65, 2100],
+      [40, 1300],
+      [16, 6200],
+    ]);
+  });
+
+  it("are one where no empty column parts them", () => {
+    expect(read(rows.map((row) => [...row, row[0] ?? null])).tables).toHaveLength(1);
+  });
+});

@@ -9,8 +9,8 @@ export const SPANISH: LanguageWords = {
       kind: "former",
       words: ["mandril", "mandril de doblado", "diametro de mandril", "diametro del mandril", "diam mandril"],
     },
-    { kind: "mark", words: ["no de posicion", "marca de barra", "ref barra", "barra no"] },
-    { kind: "size", words: ["diametro nominal"] },
+    { kind: "mark", words: ["no de posicion", "marca de barra", "ref barra", "barra no", "clave"] },
+    { kind: "size", words: ["diametro nominal", "var"] },
     {
       kind: "members",
       words: [
