@@ -9,6 +9,7 @@ import { MOST_ROWS } from "./header/find-header";
 import { knownWords } from "./header/known-words";
 import { type HeaderMeaning, recogniseHeader } from "./header/recognise-header";
 import { readHeading } from "./rows/read-heading";
+import { isRunning } from "./rows/running-metres";
 import { plainBar } from "./rows/stored-bar";
 import type { Cell, Sheet } from "./sheet";
 
@@ -74,9 +75,11 @@ export function splitJoined(
       LEAST_ROWS
     )
       continue;
-    const barOf = (cell: Cell | undefined): JoinedBar | null =>
-      typeof cell === "string" ? joinedBar(cell, isSize) : null;
-    const bars = texts.map(barOf);
+    const barOf = (cells: readonly Cell[]): JoinedBar | null => {
+      const cell = cells[column];
+      return typeof cell === "string" ? joinedBar(cell, isSize, () => cells.some(isRunning)) : null;
+    };
+    const bars = rows.map(barOf);
     const found = bars.filter((bar) => bar !== null);
     const withLength = found.filter(({ length }) => length !== null);
     if (withLength.length < LEAST_ROWS || withLength.length < SHARE * found.length) continue;
@@ -91,7 +94,7 @@ function splitAt(
   looked: readonly (readonly Cell[])[],
   from: number,
   bars: readonly (JoinedBar | null)[],
-  barOf: (cell: Cell | undefined) => JoinedBar | null,
+  barOf: (cells: readonly Cell[]) => JoinedBar | null,
 ): SplitJoined {
   const width = sheet.columnCount;
   const found = bars.filter((bar) => bar !== null);
@@ -140,7 +143,7 @@ function splitAt(
         ...cells.map((cell, column) => (column === from && isJoinedHead ? OF_JOINED : cell)),
         ...headsOfParts,
       ];
-    const bar = row < bars.length ? (bars[row] ?? null) : barOf(cells[from]);
+    const bar = row < bars.length ? (bars[row] ?? null) : barOf(cells);
     return bar === null ? cells : [...cells, ...fields.map((field) => bar[field])];
   };
   return {
@@ -226,7 +229,12 @@ function unitOfLengths(titles: readonly (readonly Cell[])[]): string | null {
   return null;
 }
 
-function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar | null {
+/** A size alone is a bar where another cell says that it goes by the metre. */
+function joinedBar(
+  typed: string,
+  isSize: (text: string) => boolean,
+  isByMetre: () => boolean,
+): JoinedBar | null {
   if (typed.length > LONGEST_WORDS) return null;
   const text = cleanText(typed);
   // a mark may look like a size: "N4 - 3 Ø16"
@@ -245,7 +253,7 @@ function joinedBar(typed: string, isSize: (text: string) => boolean): JoinedBar 
     const isMark = said !== null && near !== null && near.index >= said.index + said[0].length;
     const counted = isMark ? near[1] : ((said ?? COUNT.exec(behind))?.[1] ?? near?.[1]);
     const count = counted === undefined ? null : Number(counted);
-    if (length === null && count === null) continue;
+    if (length === null && count === null && !isByMetre()) continue;
     const mark = MARK.exec(text)?.[1] ?? MARK_BEHIND.exec(behind)?.[1] ?? null;
     return { mark, size, count, length };
   }

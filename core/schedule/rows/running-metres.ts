@@ -53,7 +53,8 @@ export function runningMetres(
   };
 }
 
-function isRunning(cell: Cell): boolean {
+/** A cell that says running metres, or ends so. */
+export function isRunning(cell: Cell): boolean {
   if (typeof cell !== "string" || cell.length > LONGEST_VALUE) return false;
   const plain = plainWords(cleanText(cell).replace(/^[Ll]\s*[=:]\s*/, ""));
   return isWord("running-metres", plain) || endsWithWord("running-metres", plain);

@@ -85,3 +85,20 @@ it("leaves a bar with a count and a length what it is, whatever its remark says"
   expect(tonnage.total).toBeCloseTo(0.22976, 5);
   expect(byTyped["metres alone"]).toBe(0);
 });
+
+// by hand: 40 x 5.0 m = 200 m of 10 and 240 m of 10 by the metre; 30 x 4.0 m + 20 x 3.0 m = 180 m of 12
+it.each(["п.м", "м.п."])("weighs a joined size that a cell beside it counts in %s", (word) => {
+  const { tonnage, byTyped, notInTotal } = weighed([
+    ["Поз.", "Наименование", "Ед. изм.", "Кол.", "Масса ед., кг", "Масса общ., кг"],
+    ["1", "Ø10 А500С, l=5000 мм", "шт.", 40, 3.08, 123.2],
+    ["2", "Ø12 А500С, l=4000 мм", "шт.", 30, 3.55, 106.56],
+    ["3", "Ø12 А500С, l=3000 мм", "шт.", 20, 2.66, 53.28],
+    ["4", "Ø10 А500С ГОСТ 34028-2016", word, 240, 0.616, 147.84],
+    ["5", "Ø12 А500С, l=1000 мм", "шт.", 0, 0.89, 0],
+    ["6", "Ø12 А500С, l=2000 мм", "шт.", 0, 1.78, 0],
+  ]);
+  expect(tonnage.total).toBeCloseTo(BY_HAND, 5);
+  expect(byTyped["metres alone"]).toBe(1);
+  // nothing but the two of count 0
+  expect(notInTotal.map(({ cell }) => cell)).toEqual(["D6", "D7"]);
+});
