@@ -203,15 +203,18 @@ class Reading {
     const { size } = this;
     if (size === null) return null;
     const columns = [...bars, ...size.places];
-    let best: Agreement | null = null;
+    const plain: Agreement[] = [];
+    const ofMembers: Agreement[] = [];
     for (const waste of WASTE_LOGS) {
       for (const factor of size.factors) {
         const one = this.product("mass", answer, [...factors, factor], constant + waste, columns, isOpen);
-        if (best === null || one.share > best.share) best = one;
-        if (best.share >= WEIGH.value.confirms) return best;
+        if (!one.byHeading && one.share >= WEIGH.value.confirms) return one;
+        (one.byHeading ? ofMembers : plain).push(one);
       }
     }
-    return best;
+    // sizes of another table are whole times as heavy now and then: 10 x a bar of 6 mm is a #6
+    const [best, carried] = [better(plain), better(ofMembers)];
+    return carried === null || (best !== null && best.kept >= carried.kept) ? best : carried;
   }
 
   private product(

@@ -163,3 +163,43 @@ describe("columns settled by words and arithmetic", () => {
     expect(reading.held).toBeNull();
   });
 });
+
+// masses by hand, number x length x lb/ft of ASTM A615 table 1 (#4 0.668, #5 1.043, #6 1.502, #8 2.670)
+describe("a list of inch sizes under a standard of millimetres", () => {
+  const bars: Cell[][] = [
+    ["6A1", 6, 34, "18-06", 945],
+    ["5A2", 5, 42, "12-06", 548],
+    ["8A3", 8, 16, "17-03", 737],
+    ["4A4", 4, 38, "6-09", 171],
+    ["6A5", 6, 12, "33-06", 604],
+    ["6B1", 6, 30, "18-06", 834],
+    ["8B2", 8, 20, "17-03", 921],
+    ["5B3", 5, 44, "11-06", 528],
+    // two slips: a #5 under 6, and a length of 12-06
+    ["5B4", 6, 168, "34-06", 6045],
+    ["6B5", 6, 84, "21-06", 1577],
+  ];
+  const heldIn = (rows: readonly Cell[][]) =>
+    readSchedule(
+      sheetFromRows("Bars", [["MARK", "SIZE", "NO. REQD", "LENGTH FT-IN", "WEIGHT LB"], ...rows]),
+      standard,
+    ).held?.why;
+
+  it("should not take ten times the mass of 6 mm for ten members", () => {
+    expect(heldIn(bars)).toBeUndefined();
+  });
+
+  it("should still ask for members that the amounts hold and nothing says", () => {
+    const times = (at: number): number => (at < 5 ? 2 : 3);
+    const rows = bars
+      .slice(0, 8)
+      .map(([mark, size, count, length, mass], at): Cell[] => [
+        mark as Cell,
+        size as Cell,
+        count as Cell,
+        length as Cell,
+        Number(mass) * times(at),
+      ]);
+    expect(heldIn(rows)).toBe("members-unsaid");
+  });
+});
