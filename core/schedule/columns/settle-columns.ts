@@ -139,7 +139,8 @@ function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
     const own = block.columns.find((one) => one.column === column);
     // a leg keeps its letter: only its unit is weighed
     const kind = byArithmetic.role === "leg" && own !== undefined ? own.kind : byArithmetic.role;
-    const header = own?.header ?? unknown.find((one) => one.column === column)?.header ?? "";
+    const header =
+      own?.header ?? [...unknown, ...(block.again ?? [])].find((one) => one.column === column)?.header ?? "";
     columns = columns.filter((one) => one.column !== column);
     if (kind === "bySize") continue;
     if (!WEIGHED_KINDS.has(kind) && byArithmetic.role !== "leg") {
@@ -210,21 +211,30 @@ function guessesOf(
 ): readonly SheetGuess[] {
   const guesses = decisions
     .filter(({ verdict, how }) => verdict === "arithmetic" && how !== "refines")
-    .map((decision) => guessOf(decision, header, table));
+    .map((decision) => guessOf(decision, decisions, header, table));
   const place = { row: rowOf(header), column: null };
   if (held !== null) return [...guesses, { guess: "totals-held", reason: held.reason, asks: true, ...place }];
   if (isConfirmed || rows.length < LEAST_BARS) return guesses;
   return [...guesses, { guess: "nothing-confirms", reason: nothingConfirms(table), asks: false, ...place }];
 }
 
-function guessOf(decision: ColumnDecision, header: Header, table: TableReading): SheetGuess {
+function guessOf(
+  decision: ColumnDecision,
+  all: readonly ColumnDecision[],
+  header: Header,
+  table: TableReading,
+): SheetGuess {
   const { about, how, column, byWords } = decision;
   const filled = about === "unit" ? "unit-by-arithmetic" : "column-by-arithmetic";
   const otherwise = byWords === null ? {} : { otherwise: otherWay(byWords) };
   // a word that may mean several things is not contradicted by the rows that tell which
   const word = headerAt(table, column);
   const isWeak = recogniseHeader(word)?.weak === true || ONE_LETTER.test(word);
-  const isOpen = (isWeak && about === "role") || fitsEitherWay(decision) || isShared(decision);
+  const isOpen =
+    (isWeak && about === "role") ||
+    fitsEitherWay(decision) ||
+    isShared(decision) ||
+    isNamedTwice(decision, all, table);
   const isContradicted = how === "contradicts" && !isOpen;
   return {
     guess: isContradicted ? "words-contradicted" : filled,
@@ -234,6 +244,19 @@ function guessOf(decision: ColumnDecision, header: Header, table: TableReading):
     column,
     ...otherwise,
   };
+}
+
+/** "Cutting size" and "Length": the words give one thing to two columns, and the rows tell which of them holds it. */
+function isNamedTwice(
+  { column, byWords, byArithmetic }: ColumnDecision,
+  all: readonly ColumnDecision[],
+  table: TableReading,
+): boolean {
+  if (byWords === null || byArithmetic.role !== "other") return false;
+  return all.some((one) => {
+    if (one.column === column || one.byArithmetic.role !== byWords.role) return false;
+    return recogniseHeader(headerAt(table, one.column))?.kind === byWords.role;
+  });
 }
 
 /** "Mass (kg)" over a column for each steel or size: it is a mass either way. */

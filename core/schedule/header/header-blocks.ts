@@ -28,6 +28,8 @@ export interface HeaderBlock {
   readonly ignored: readonly number[];
   readonly bySize: readonly { readonly size: string; readonly column: number }[];
   readonly unknown: readonly { readonly column: number; readonly header: string }[];
+  /** columns whose words say what another's say already */
+  readonly again?: readonly { readonly column: number; readonly header: string }[];
   /** the sheet's own products tell whether a bare "No. of bars" counts one member's bars or all */
   readonly countIsSettled?: boolean;
 }
@@ -204,6 +206,7 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
     unknown: spare
       .filter(({ column, isKnown }) => !isKnown && !sized.some((one) => one.column === column))
       .map(({ column, header }) => ({ column, header })),
+    again: spare.filter(({ isKnown }) => isKnown).map(({ column, header }) => ({ column, header })),
   };
 }
 

@@ -203,3 +203,35 @@ describe("a list of inch sizes under a standard of millimetres", () => {
     expect(heldIn(rows)).toBe("members-unsaid");
   });
 });
+
+// by hand: total length = number x length; kg = total length x kg/ft (16: 0.482, 20: 0.753, 12: 0.271)
+it("should not call it a contradiction where words give the length to two columns", () => {
+  const reading = readSchedule(
+    sheetFromRows("BBS", [
+      [
+        "Sl.",
+        "Dia (mm)",
+        "Cutting size (ft-in)",
+        "Length (ft-in)",
+        "Total rod",
+        "Total length (rft)",
+        "Weight (kg)",
+      ],
+      [1, 16, `0'-9" + 7'-0" + 0'-9"`, `8'-6"`, 60, 510, 245.82],
+      [2, 16, `0'-9" + 6'-0" + 0'-9"`, `7'-6"`, 68, 510, 245.82],
+      [3, 20, `1'-0" + 8'-6" + 1'-0"`, `10'-6"`, 108, 1134, 853.9],
+      [4, 20, `1'-0" + 7'-6" + 1'-0"`, `9'-6"`, 120, 1140, 858.42],
+      [5, 12, `0'-9" + 14'-6" + 0'-9"`, `16'-0"`, 15, 240, 65.04],
+      [6, 20, `5'-0"`, `5'-0"`, 28, 140, 105.42],
+    ]),
+    standard,
+  );
+  expect(reading.guesses).toMatchObject([
+    { guess: "column-by-arithmetic", asks: false, column: 3 },
+    { guess: "column-by-arithmetic", asks: false, column: 2 },
+  ]);
+  expect(reading.guesses?.[0]?.reason).toContain('column "Length (ft-in)"');
+  expect(reading.bars.map(({ length }) => Math.round((length ?? 0) / 3.048))).toEqual([
+    850, 750, 1050, 950, 1600, 500,
+  ]);
+});
