@@ -41,8 +41,8 @@ const IN_A_NOTE: Readonly<Record<string, string>> = {
   "depot-footings: plain straight R20": "the shape S is of no list that is held: one note of the sheet",
   "vault-bar-list: type 2 without ends": "the letters of the type are recalled",
   "raft-to-slab: B blank": "the list of the document is recalled, and it prints no length",
-  "footing-to-lintel: count by spacing short": "words of a description are not searched for a spacing",
-  "footing-to-lintel: stirrup larger than beam": "nor for the sides of a stirrup",
+  "footing-to-lintel: stirrup larger than beam":
+    "words of a description are not searched for the sides of a stirrup",
   "tank-roof-cage: radius 67 below coil limit of straight supply": "how it is supplied, and no fault",
   "vault-bar-list: coupler #9 no prep near bend": "on a straight bar: its end is to be asked for",
   "base-to-slab: code 11 of the other list": "the list is held in part, so the code may be one of it",

@@ -152,8 +152,10 @@ export function isFeetInches(
 function isDashed(sample: Sample): boolean {
   if (!sample.texts.some((text) => DASHED_ZERO.test(text))) return false;
   const ofTexts = share({ texts: sample.texts, numbers: [] }, DASHED);
+  const dashed = sample.texts.filter((text) => DASHED.test(text)).length;
   // sums below the list are bare numbers of the same column
-  return ofTexts >= MOST_DASHED && share(sample, DASHED) >= LEAST_DASHED;
+  const least = dashed >= FEW_DASHED ? LEAST_DASHED : MOST_DASHED;
+  return ofTexts >= MOST_DASHED && share(sample, DASHED) >= least;
 }
 
 const DASHED = /^\d{1,3}\s*-\s*(?:0\d|1[01])(?:\s+\d+\/\d+)?$/;
@@ -161,6 +163,7 @@ const DASHED = /^\d{1,3}\s*-\s*(?:0\d|1[01])(?:\s+\d+\/\d+)?$/;
 const DASHED_ZERO = /-\s*0\d/;
 const MOST_DASHED = 0.6;
 const LEAST_DASHED = 0.4;
+const FEW_DASHED = 3;
 
 function share(sample: Sample, mark: RegExp): number {
   const marked = sample.texts.filter((text) => mark.test(text)).length;

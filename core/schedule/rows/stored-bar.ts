@@ -357,6 +357,7 @@ export function plainBar(bar: BarRow): BarRow {
     coating: bar.coating,
     released: bar.released,
     problems: bar.problems,
+    drawing: bar.drawing ?? null,
     unitMass: bar.unitMass ?? null,
     pieceMass: bar.pieceMass ?? null,
     sizedAt: bar.sizedAt ?? null,

@@ -36,7 +36,8 @@ describe("sums by size beside a list", () => {
       ["3", 20],
       ["4", 10],
     ]);
-    expect(summaries?.map(({ rows }) => rows.length)).toEqual([3]);
+    // three sizes and their total
+    expect(summaries?.map(({ rows }) => rows.length)).toEqual([4]);
     expect(said(sums, "SUM111", "READ103", "SUM110")).toEqual([]);
   });
 
