@@ -47,7 +47,8 @@ describe("a document named where nobody chose one", () => {
     check(title, isAssumed).filter(({ fix }) => fix?.safety === "needs-review").length;
 
   it("is asked about once, and nothing of the steel is to be changed before", () => {
-    const titles = { "Schedule to BS 8666:2020": "doubtful", "BBS to IS 2502": "doubtful" };
+    // IS 2502 has no size H16, so that the bars are of another document
+    const titles = { "Schedule to BS 8666:2020": "doubtful", "BBS to IS 2502": "note" };
     // what a list calls itself names no document
     for (const [title, severity] of Object.entries({ ...titles, "Stahlliste Wand": "note" })) {
       const asked = check(title, true).filter(({ code }) => code === rule.code);
