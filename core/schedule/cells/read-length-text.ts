@@ -70,10 +70,13 @@ export function readLengthText(text: string, column: LengthColumn): LengthReadin
   if (isWord("ditto", plain)) return { is: "ditto" };
   if (text.length > LONGEST_VALUE) return noLength(text);
   const { bare, free, radius } = unwrapped(text);
-  if (!free && !radius) return readBare(text, column);
+  if (!free && !radius) return readBare(bare, column);
   const inside = readBare(bare, column);
   return inside.is === "value" ? { ...inside, free: inside.free || free, radius } : inside;
 }
+
+/** "L=270", "l = 4.35": as many lists write a length in the cell (common practice) */
+const LENGTH_LETTER = /^l\s?=\s?(\S.*)$/i;
 
 /** The text without its brackets and without the R before a radius, as often as they stand around it. */
 function unwrapped(text: string): { bare: string; free: boolean; radius: boolean } {
@@ -83,10 +86,11 @@ function unwrapped(text: string): { bare: string; free: boolean; radius: boolean
   for (;;) {
     const inBrackets = /^[([].*[)\]]$/.test(bare) ? bare.slice(1, -1).trim() : "";
     const behindR = RADIUS.exec(bare)?.[1] ?? "";
+    const behindL = LENGTH_LETTER.exec(bare)?.[1] ?? "";
     if (inBrackets !== "") free = true;
     else if (behindR !== "") radius = true;
-    else return { bare, free, radius };
-    bare = inBrackets === "" ? behindR : inBrackets;
+    else if (behindL === "") return { bare, free, radius };
+    bare = [inBrackets, behindR, behindL].find((inside) => inside !== "") ?? bare;
   }
 }
 

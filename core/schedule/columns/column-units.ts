@@ -49,10 +49,24 @@ export function unitOf(
     if (isBarLength && middle < 20) return byMagnitude("m", middle);
     if (isDimension(column.kind) && middle < 5) return byMagnitude("m", middle);
   }
-  if (said !== null && isBarLength)
+  // where no length proves them, dimensions are in what the title says, if bars can have them
+  const isOfTitle = isDimension(column.kind) && byLength === null && said === "cm" && (middle ?? 0) < 1000;
+  const inCells = unitInCells(sample);
+  if (said !== null && inCells !== null)
+    return { unit: inCells, guess: null, isGuess: false, asks: false, by: { code: "written" } };
+  if (said !== null && (isBarLength || isOfTitle))
     return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
+}
+
+const WITH_UNIT = /^[\d.,\s]+(mm|cm|m)\.?$/i;
+
+/** The unit that all cells write behind their numbers, which stands before that of a title. */
+function unitInCells({ texts, numbers }: Sample): ColumnUnit | null {
+  const units = new Set(texts.map((text) => WITH_UNIT.exec(text.trim())?.[1]?.toLowerCase() ?? ""));
+  const [unit = ""] = units;
+  return numbers.length === 0 && units.size === 1 && unit !== "" ? (unit as ColumnUnit) : null;
 }
 
 function middleOf(sample: Sample, comma: CommaUse): number | null {
