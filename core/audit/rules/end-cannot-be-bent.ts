@@ -40,7 +40,7 @@ export default defineRule({
   },
   messages: {
     inside:
-      "leg {leg} of {length} is too short for the right angle beside it, which takes {needed} of {size} with a former of {former}: if it is bent so",
+      "leg {leg} of {length} is too short for the right angle beside it, which takes {needed} of {size} with a former of {former}: if it is bent so, ask the designer",
     hook: "hook {length} of {size} is below {times} d: is it a slip?",
     unlike:
       "hook {leg} of {length} is {own} d, and those of the other {others} bars of this shape are {usual} d: is it a slip?",

@@ -10,7 +10,9 @@ export default defineRule({
     summary: "Beside the feet of a length stand twelve inches or more.",
     why: "A digit too many or one typed twice makes 16 inches of 6, and the bar ten inches too long. It takes a list with a column for feet and one for inches: no small table can show it.",
     failing: [],
-    passing: [{ standard: "ACI318:2019", rows: [{ size: "#5", shape: "12in +90 40in", length: `4'-2 1/2"` }] }],
+    passing: [
+      { standard: "ACI318:2019", rows: [{ size: "#5", shape: "12in +90 40in", length: `4'-2 1/2"` }] },
+    ],
   },
   messages: {
     beyond: "{inches} in beside {feet} ft are more than a foot: is a digit too many?",

@@ -71,7 +71,7 @@ ruleCases(rule, {
       rows: [...WORDS, worded("16", "40-5600-250", 5890)],
       says: says(
         "G5",
-        "leg 40-5600-250 of 40 mm is too short for the right angle beside it, which takes 48 mm of 16 with a former of 64 mm: if it is bent so",
+        "leg 40-5600-250 of 40 mm is too short for the right angle beside it, which takes 48 mm of 16 with a former of 64 mm: if it is bent so, ask the designer",
       ),
     },
     {
@@ -85,7 +85,7 @@ ruleCases(rule, {
       ],
       says: says(
         "G5",
-        "leg 3,20+0,06 of 60 mm is too short for the right angle beside it, which takes 90 mm of 20 with a former of 140 mm: if it is bent so",
+        "leg 3,20+0,06 of 60 mm is too short for the right angle beside it, which takes 90 mm of 20 with a former of 140 mm: if it is bent so, ask the designer",
       ),
     },
     {
@@ -93,7 +93,7 @@ ruleCases(rule, {
       rows: [...AUSTRALIAN, { size: "N20", shape: "Cog", A: 60, B: 1800, length: 1860 }],
       says: says(
         "I8",
-        "leg A of 60 mm is too short for the right angle beside it, which takes 70 mm of N20 with a former of 100 mm: if it is bent so",
+        "leg A of 60 mm is too short for the right angle beside it, which takes 70 mm of N20 with a former of 100 mm: if it is bent so, ask the designer",
       ),
     },
   ],
