@@ -2,6 +2,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import { perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import { plainGrade } from "../bars/plain-grade";
+import { MOST_MM } from "../schedule/cells/read-length-text";
 import { beginsWithWord, plainWords } from "../schedule/cells/row-words";
 import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { Standard } from "../standards/port";
@@ -165,6 +166,7 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
     const perMetre = massPerMetre(sheet, diameter);
     return typed.flatMap(({ value }, at) => {
       const ofLater = typed.slice(at + 1).map((other) => value * other.value);
+      if (perMetre === null) return ofLater;
       const isPerMetre = Math.abs(value / perMetre - 1) < IS_PER_METRE;
       return isPerMetre ? ofLater : [...ofLater, value * perMetre];
     });
@@ -195,14 +197,14 @@ function sumInColumn(bars: readonly BarFacts[], column: number, { sheet }: Sheet
     const cell = sheet.cell(row.row, column);
     const value =
       typeof cell === "string" ? Number.parseFloat(cell.replace(/\s/g, "").replace(",", ".")) : cell;
-    if (typeof value === "number" && Number.isFinite(value) && !row.struckThrough) sum += value;
+    if (typeof value === "number" && Math.abs(value) <= MOST_MM && !row.struckThrough) sum += value;
   }
   return sum;
 }
 
-function massPerMetre({ bars }: SheetFacts, diameter: number): number {
+function massPerMetre({ bars }: SheetFacts, diameter: number): number | null {
   const facts = bars.find((one) => one.diameter === diameter);
-  return (facts === undefined ? null : perMetreOf(facts)) ?? Number.NaN;
+  return facts === undefined ? null : perMetreOf(facts);
 }
 
 const PER_LENGTH = { within: OTHER_TABLE, per: 1, isPerMetre: true } as const;

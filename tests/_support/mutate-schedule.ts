@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import { type Cell, type Sheet, sheetFromRows } from "../../core/schedule/sheet";
 import type { Seeded } from "../corpus/seeded";
 import { FOREIGN_HEADER, FOREIGN_ROWS } from "./foreign-schedule";
@@ -121,6 +123,32 @@ export function mutatedSchedule(random: Seeded): Sheet {
   if (random.chance(0.05)) rows.splice(random.between(0, rows.length), 0, head);
   const name = random.pick(["S", "S", "__proto__", "=x", "a'b"]);
   return sheetFromRows(name, [["Title"], [], head, ...rows]);
+}
+
+interface Listed {
+  readonly sheets: readonly { readonly name: string; readonly rows: readonly (readonly Cell[])[] }[];
+}
+let lists: readonly Listed["sheets"][number][] | null = null;
+
+/** A list as some office of the world lays it out, with a few of its cells spoiled. */
+export function mutatedList(random: Seeded): Sheet {
+  lists ??= listsOfTheWorld();
+  const { name, rows } = random.pick(lists);
+  const spoilt = rows.map((row) => [...row]);
+  for (let times = random.between(1, spoilt.length); times > 0; times -= 1) {
+    const row = random.pick(spoilt);
+    if (row.length === 0) continue;
+    row[random.between(0, row.length - 1)] = random.chance(0.7) ? random.pick(NASTY) : oddNumber(random);
+  }
+  return sheetFromRows(name, spoilt);
+}
+
+function listsOfTheWorld(): readonly Listed["sheets"][number][] {
+  const folder = fileURLToPath(new URL("../corpus/unseen/", import.meta.url));
+  const files = readdirSync(folder).filter((file) => file.endsWith(".json"));
+  return files.flatMap((file) =>
+    (JSON.parse(readFileSync(folder + file, "utf8")) as Listed[]).flatMap(({ sheets }) => sheets),
+  );
 }
 
 function oddNumber(random: Seeded): number {

@@ -9,7 +9,7 @@ import { fileURLToPath } from "node:url";
 import { resolveStandard, STANDARD_IDS, type Standard } from "../../core/standards";
 import { isRefusal } from "../../core/units/refusal";
 import { mutatedPackage } from "../_support/mutate-package";
-import { mutatedSchedule } from "../_support/mutate-schedule";
+import { mutatedList, mutatedSchedule } from "../_support/mutate-schedule";
 import { scheduleFaults } from "../_support/schedule-faults";
 import { auditSound } from "../_support/sound-audit";
 import { HABITS } from "../_support/sound-habits";
@@ -52,7 +52,7 @@ function soakPackages(): string[] {
       found.push(`package ${at}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
     }
     if (process.cpuUsage(begun).user > 2_000_000) found.push(`package ${at}: over 2 s`);
-    if (at % 5_000 === 0 || at === count - 1)
+    if (at % 2_000 === 0 || at === count - 1)
       console.log(`${at + 1} packages, ${refused} refused, ${found.length} faults`);
   }
   return found;
@@ -80,13 +80,16 @@ function soakSchedules(): string[] {
   for (let at = 0; at < count; at += 1) {
     const begun = process.cpuUsage();
     try {
-      const faults = scheduleFaults(mutatedSchedule(random), random.pick(standards));
+      const faults = scheduleFaults(
+        (at % 2 === 0 ? mutatedSchedule : mutatedList)(random),
+        random.pick(standards),
+      );
       found.push(...faults.map((fault) => `schedule ${at}: ${fault}`));
     } catch (error) {
       found.push(`schedule ${at}: ${(error as Error).stack?.split("\n").slice(0, 3).join(" ")}`);
     }
     if (process.cpuUsage(begun).user > 1_000_000) found.push(`schedule ${at}: over 1 s`);
-    if (at % 5_000 === 0 || at === count - 1) console.log(`${at + 1} schedules, ${found.length} faults`);
+    if (at % 2_000 === 0 || at === count - 1) console.log(`${at + 1} schedules, ${found.length} faults`);
   }
   return found;
 }

@@ -48,11 +48,11 @@ export default defineRule({
         messageId: "ofGroup",
         outcome: right < SURELY ? "unsure" : "broken",
         place: { row, column },
-        values: { typed, what: fieldWords(field), sum: shown(sums[0] ?? 0), right, of },
+        values: { typed, what: fieldWords(field), sum: sums[0] ?? 0, right, of },
       });
     }
     for (const { row, column, typed, sums } of wrongGrandTotals(sheet)) {
-      const sum = shown(sums[0] ?? 0);
+      const sum = sums[0] ?? 0;
       report({ messageId: "ofSizes", place: { row, column }, values: { typed, sum } });
     }
   },
@@ -60,7 +60,3 @@ export default defineRule({
 
 /** sums of groups that come out before another one is surely wrong */
 const SURELY = 3;
-
-function shown(sum: number): number {
-  return Math.round(sum * 1000) / 1000;
-}

@@ -21,15 +21,11 @@ export default defineRule({
       report({
         messageId: "differs",
         place: { row, column },
-        values: { what, size, typed, sum: shown(sums[0] ?? 0) },
+        values: { what, size, typed, sum: sums[0] ?? 0 },
       });
     for (const { row, column, typed, sums, isCrossing } of wrongTotals(sheet, context.standard)) {
       const messageId = isCrossing === true ? "crossing" : "total";
-      report({ messageId, place: { row, column }, values: { typed, sum: shown(sums[0] ?? 0) } });
+      report({ messageId, place: { row, column }, values: { typed, sum: sums[0] ?? 0 } });
     }
   },
 });
-
-function shown(sum: number): number {
-  return Math.round(sum * 1000) / 1000;
-}

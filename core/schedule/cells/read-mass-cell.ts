@@ -7,7 +7,7 @@ import { type CommaUse, readNumberText } from "./read-number-text";
 import { isWord, plainWords } from "./row-words";
 
 /** Above it no number is the mass of bars, in any unit. */
-const MOST_MASS = 1e9;
+export const MOST_MASS = 1e9;
 
 /** The number of a cell of masses, in its column's unit; null for a blank one. */
 export function readMassCell(

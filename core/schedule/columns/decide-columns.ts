@@ -96,6 +96,8 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const asks = new Map<ColumnKind, string>();
   const guesses: SheetGuess[] = [];
   const said = unitInTitle(source.cells, header.top);
+  // a list that goes on without a head is told of in its first row
+  const headRow = Math.max(header.bottom, 0);
   const byDimensions = dimensionUnits(block, rows, lengths);
   // the length first: dimensions are measured against it
   for (const column of [...block.columns].sort((one, other) => order(one) - order(other))) {
@@ -111,25 +113,19 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   }
   function note(column: HeaderColumn, decided: Decided): void {
     if (!decided.isGuess) return;
-    const isOpen = decided.asks && !source.isConfirmed("unit-of-column", header.bottom, column.column);
+    const isOpen = decided.asks && !source.isConfirmed("unit-of-column", headRow, column.column);
     if (isOpen) asks.set(column.kind, decided.guess ?? "");
     const { guess, asks: question } = decided;
-    const reason = `column "${column.header}": ${guess ?? ""}`;
-    guesses.push({
-      guess: "unit-of-column",
-      reason,
-      asks: question,
-      row: header.bottom,
-      column: column.column,
-    });
+    const reason = `${called(column)}: ${guess ?? ""}`;
+    guesses.push({ guess: "unit-of-column", reason, asks: question, row: headRow, column: column.column });
   }
   const mass = block.columns.find(({ kind }) => kind === "mass");
   const isTonnes =
     mass !== undefined && mass.unit === null && massesAreTonnes(mass, block, rows, lengths, standard);
   const massUnit = isTonnes ? "t" : mass === undefined ? null : massUnitOf(mass, standard);
   if (mass !== undefined && isTonnes) {
-    const reason = `column "${mass.header}": taken in t, so the masses make up count, length and size`;
-    guesses.push({ guess: "unit-of-column", reason, asks: false, row: header.bottom, column: mass.column });
+    const reason = `${called(mass)}: taken in t, so the masses make up count, length and size`;
+    guesses.push({ guess: "unit-of-column", reason, asks: false, row: headRow, column: mass.column });
   }
   const columns = new Map<ColumnKind, ColumnReading>();
   const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
@@ -239,3 +235,6 @@ function headerTexts(
   }
   return rows;
 }
+
+const called = ({ header }: HeaderColumn): string =>
+  header === "" ? "a column without a head" : `column "${header}"`;

@@ -1,5 +1,4 @@
 import type { SizeReading, Standard } from "../../standards/port";
-import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import type { BarRow, ColumnKind, RemarkReading } from "../bar-row";
 import { type CellPlace, guessed, unread } from "../cells/cell-answer";
 import { cleanText } from "../cells/clean-text";
@@ -21,8 +20,8 @@ import { otherReason, typedText } from "../cells/typed-cell";
 import type { TableLayout } from "../columns/decide-columns";
 import { IN_COLUMN_UNIT } from "../columns/in-column-unit";
 import { type DimColumn, type TableColumns, tableColumns } from "../columns/table-columns";
-import { filledBySize } from "../columns/unit-by-size";
 import type { Cell, Sheet } from "../sheet";
+import { amountOfSize } from "./amount-of-size";
 import type { Carried } from "./carried";
 import { lapBeside } from "./lap-beside";
 import { lengthByMass } from "./length-by-mass";
@@ -132,7 +131,8 @@ export class BarRowReader {
       formerInDiameters(cells[columns.former?.column ?? -1], size?.diameter ?? null) ??
       this.length(draft, columns.former, cells, above?.former);
     const spacing = this.length(draft, columns.spacing, cells, null);
-    const sized = this.ofItsSize(cells);
+    const ofSize = amountOfSize(layout.table, cells, layout.comma);
+    const sized = ofSize !== null && "problem" in ofSize ? draft.take(ofSize) : ofSize;
     const alone = running === null || running.totalLength === null ? null : running.totalLength;
     const metres = alone === null ? null : alone * (running?.isOfOne === true ? (draft.members ?? 1) : 1);
     const totalLength = this.length(draft, columns.totalLength, cells, null) ?? sized?.totalLength ?? metres;
@@ -275,22 +275,6 @@ export class BarRowReader {
   /** The size of the heading above, of a table without a column for it. */
   private sizeAbove(heading: string | null): SizeReading | null {
     return heading === null ? null : this.readSize(heading, "").size;
-  }
-
-  /** What stands under the column of the bar's size, where the rows show in which unit. */
-  private ofItsSize(
-    cells: readonly Cell[],
-  ): { readonly column: number; readonly totalLength: number | null; readonly mass: number | null } | null {
-    const { bySize = [], bySizeUnit: unit } = this.layout.table;
-    if (unit === undefined) return null;
-    const filled = filledBySize(bySize, cells, this.layout.comma);
-    if (filled === null) return null;
-    const { column, value } = filled;
-    const isMass = unit === "kg" || unit === "t";
-    if (isMass && this.columns.mass >= 0) return null;
-    if (isMass) return { column, totalLength: null, mass: unit === "t" ? value * KG_PER_UNIT.t : value };
-    const mm = MM_PER_UNIT[unit as keyof typeof MM_PER_UNIT];
-    return { column, totalLength: inMillimetres(value, mm), mass: null };
   }
 
   private shape(

@@ -141,6 +141,19 @@ describe("layouts of other offices", () => {
     ]);
   });
 
+  it("should refuse an amount under a size that no bars make, and name its cell", () => {
+    const reading = read([
+      ["Mark", "Size", "Total no", "Length (m)", "Lengths by size (m)", null, null],
+      [null, null, null, null, "Ø8", "Ø10", "Ø12"],
+      ["1", 12, 10, 2.5, null, null, 25],
+      ["2", 10, 20, 1.5, null, 30, null],
+      ["3", 8, 30, 1.2, 36, null, null],
+      ["4", 8, 10, 1.2, 1e308, null, null],
+    ]);
+    expect(reading.bars.map(({ totalLength }) => totalLength)).toEqual([25_000, 30_000, 36_000, null]);
+    expect(reading.bars[3]?.problems).toMatchObject([{ field: "totalLength", column: 4, outcome: "unread" }]);
+  });
+
   it("should read a size beside its grade, and pass over abstracts and feet of the sheet", () => {
     const reading = read([
       ["Mark", "Diameter, class", "No.", "Length (mm)", "Mass (kg)"],
