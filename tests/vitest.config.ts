@@ -13,7 +13,9 @@ export default defineConfig({
           name: "unit",
           include: ["tests/{core,addin,architecture,manifest,corpus,docs}/**/*.test.ts"],
           environment: "node",
-          testTimeout: 60_000,
+          setupFiles: ["tests/_support/one-seed.ts"],
+          // a hang, and not a slow machine, ends a test
+          testTimeout: 300_000,
         },
       },
       {
