@@ -1,6 +1,6 @@
 import { SEVERITIES } from "../../core/audit/finding";
 import { doubtWords, severityWords } from "../../core/audit/finding-words";
-import { notToldSummary } from "../../core/audit/not-told-words";
+import { notToldLine, notToldSummary } from "../../core/audit/not-told-words";
 import { severityCounts, severityCountWords } from "../../core/audit/severity-counts";
 import type { CheckedBook, CheckReport, ToldFinding, TonnageReport } from "../../core/jobs";
 import { counted } from "../../core/units/counted";
@@ -16,18 +16,24 @@ const GROUPS = SEVERITIES.flatMap((severity) => [
 /** Findings grouped by severity, the worst first, and a line that sums up. */
 export function printFindings(checked: CheckedBook, bars: number, streams: Streams): void {
   printGroups(checked.report.findings, streams);
-  printSummary(checked, bars, streams);
+  // who waived what, and why, stands above
+  printSummary(checked, bars, streams, notToldSummary(checked.report.waivers));
 }
 
 /** The line that sums up `bars` of a book. */
-export function printSummary({ report, tonnage }: CheckedBook, bars: number, streams: Streams): void {
+export function printSummary(
+  { report, tonnage }: CheckedBook,
+  bars: number,
+  streams: Streams,
+  notTold = notToldLine(report.waivers),
+): void {
   const { held, notInTotal, tonnage: sums } = tonnage;
   const total = held === null ? sums.total : null;
   streams.result(
     summaryWords(
       { ...report, rows: { ...report.rows, bars }, standard: report.standard.id },
       { total, notInTotal },
-      notToldSummary(report.waivers),
+      notTold,
     ),
   );
 }

@@ -1,3 +1,4 @@
+import type { SheetFacts } from "../bar/sheet-facts";
 import type { Waiver } from "./audit-settings";
 import type { DecidedBy } from "./decided-words";
 import { type Finding, rowsBehind } from "./finding";
@@ -22,19 +23,56 @@ export interface NotTold extends DecidedBy {
   readonly findings: readonly Finding[];
   /** rows of bars that those are about */
   readonly bars: number;
-  /** those of the bars of which something unsafe is not told */
+  /** those of the rows of which something unsafe is not told */
   readonly unsafe: number;
+  /** the same row by row, each with its bars */
+  readonly hidden: readonly HiddenRow[];
 }
 
-/** How many bars findings are about, and how many of them are unsafe. */
-export function barsOf(findings: readonly Finding[]): { readonly bars: number; readonly unsafe: number } {
-  return {
-    bars: rowsOf(findings),
-    unsafe: rowsOf(findings.filter(({ severity }) => severity === "unsafe")),
+/** A row of bars of which something is not told. */
+export interface HiddenRow {
+  readonly sheet: string;
+  /** the sheet's own row number, from 1 */
+  readonly row: number;
+  /** bars that the row asks for; null where that is not known */
+  readonly bars: number | null;
+  readonly isUnsafe: boolean;
+}
+
+/** Bars that a row of a sheet asks for, by the sheet's own row number; null where that is not known. */
+export type BarsOfRow = (sheet: string, row: number) => number | null;
+
+/** By the facts of the sheets that were read. */
+export function barsByFacts(sheets: readonly { readonly facts: SheetFacts }[]): BarsOfRow {
+  return (name, row) => {
+    const facts = sheets.find(({ facts: one }) => one.name === name)?.facts;
+    return facts?.barAt(row - 1 - facts.sheet.top)?.count ?? null;
   };
 }
 
-function rowsOf(findings: readonly Finding[]): number {
-  return new Set(findings.flatMap((finding) => rowsBehind(finding).map((row) => `${row} ${finding.sheet}`)))
-    .size;
+/** How many rows of bars findings are about, how many of them are unsafe, and which they are. */
+export function barsOf(
+  findings: readonly Finding[],
+  barsOfRow: BarsOfRow,
+): Pick<NotTold, "bars" | "unsafe" | "hidden"> {
+  const byRow = new Map<string, HiddenRow>();
+  for (const finding of findings) {
+    const { sheet, severity } = finding;
+    for (const row of rowsBehind(finding)) {
+      const key = `${row} ${sheet}`;
+      const known = byRow.get(key);
+      const isUnsafe = severity === "unsafe" || known?.isUnsafe === true;
+      byRow.set(key, { sheet, row, bars: known?.bars ?? barsOfRow(sheet, row), isUnsafe });
+    }
+  }
+  const hidden = [...byRow.values()];
+  return { bars: hidden.length, unsafe: hidden.filter(({ isUnsafe }) => isUnsafe).length, hidden };
+}
+
+/** Bars of all these rows; null where those of one are not known. */
+export function barsInRows(hidden: readonly HiddenRow[]): number | null {
+  return hidden.reduce<number | null>(
+    (sum, { bars }) => (sum === null || bars === null ? null : sum + bars),
+    0,
+  );
 }

@@ -4,7 +4,7 @@ import type { Audit, AuditState } from "./audit-state";
 import type { Finding } from "./finding";
 import { findingsUnder, notAmong, rulesAsking } from "./limit-watch";
 import { type Limits, limitsInForce } from "./limits";
-import { barsOf } from "./not-told";
+import { barsByFacts, barsOf, type NotTold } from "./not-told";
 import { ruleWords } from "./rule-words";
 import { findingKey } from "./waivers";
 import { mayBeTurnedOff } from "./withhold";
@@ -16,26 +16,22 @@ export type DecisionAhead =
   /** null takes the limit back to what the Shop sheet or the standard says */
   | { readonly kind: "limit"; readonly limit: keyof Limits; readonly value: number | null };
 
-export interface WouldHide {
+export interface WouldHide extends Pick<NotTold, "bars" | "unsafe" | "hidden"> {
   /** why the decision cannot be taken; null where it can */
   readonly refusal: string | null;
   /** findings that are told now and would not be */
   readonly findings: number;
-  /** rows of bars that those are about */
-  readonly bars: number;
-  /** those of the bars of which something unsafe would not be told */
-  readonly unsafe: number;
 }
 
 /**
  * What a decision would keep from being told, asked before it is taken.
  *
- * @example whatItWouldHide(audit, { kind: "rule off", code: "LEN102" }) // { refusal: null, findings: 12, bars: 12, unsafe: 0 }
+ * @example whatItWouldHide(audit, { kind: "rule off", code: "LEN102" }) // { refusal: null, findings: 12, bars: 12, unsafe: 0, hidden: [...] }
  */
 export function whatItWouldHide({ report, state }: Audit, decision: DecisionAhead): WouldHide {
   const hidden = hiddenBy(state, report, decision);
-  if (typeof hidden === "string") return { refusal: hidden, findings: 0, bars: 0, unsafe: 0 };
-  return { refusal: null, findings: hidden.length, ...barsOf(hidden) };
+  if (typeof hidden === "string") return { refusal: hidden, findings: 0, bars: 0, unsafe: 0, hidden: [] };
+  return { refusal: null, findings: hidden.length, ...barsOf(hidden, barsByFacts(state.sheets)) };
 }
 
 function hiddenBy(

@@ -3,7 +3,7 @@ import type { AuditSettings, RuleOff, Waiver } from "./audit-settings";
 import type { AuditState } from "./audit-state";
 import type { Finding } from "./finding";
 import { LIMIT_WORDS } from "./limit-words";
-import { barsOf, type NotTold } from "./not-told";
+import { type BarsOfRow, barsByFacts, barsOf, type NotTold } from "./not-told";
 import type { Rule } from "./rule";
 import { ruleWords } from "./rule-words";
 import { RULES } from "./rules/index";
@@ -27,7 +27,10 @@ export class Withholding {
   readonly #ofRule = new Map<string, Finding[]>();
   readonly #ofWaiver = new Map<Waiver, Finding[]>();
 
+  readonly #barsOfRow: BarsOfRow;
+
   constructor(private readonly state: AuditState) {
+    this.#barsOfRow = barsByFacts(state.sheets);
     const { settings } = state.question;
     this.waivers = new Waivers(settings);
     this.notObeyed = settings.rulesOff
@@ -58,7 +61,7 @@ export class Withholding {
   }
 
   #waived(): NotTold[] {
-    return notToldBy(this.#ofWaiver);
+    return notToldBy(this.#ofWaiver, this.#barsOfRow);
   }
 
   #rulesOff(): NotTold[] {
@@ -71,7 +74,7 @@ export class Withholding {
         row: null,
         ...said(off),
         findings,
-        ...barsOf(findings),
+        ...barsOf(findings, this.#barsOfRow),
       };
     });
   }
@@ -93,7 +96,7 @@ export class Withholding {
           row: null,
           ...said(watched.changed),
           findings,
-          ...barsOf(findings),
+          ...barsOf(findings, this.#barsOfRow),
         },
       ];
     });
@@ -104,6 +107,7 @@ export class Withholding {
 export function waivedApart(
   findings: readonly Finding[],
   settings: AuditSettings,
+  barsOfRow: BarsOfRow,
 ): { readonly told: readonly Finding[]; readonly notTold: readonly NotTold[] } {
   const waivers = new Waivers(settings);
   const ofWaiver = new Map<Waiver, Finding[]>();
@@ -112,10 +116,10 @@ export function waivedApart(
     if (waiver !== null) add(ofWaiver, waiver, finding);
     return waiver === null;
   });
-  return { told, notTold: notToldBy(ofWaiver) };
+  return { told, notTold: notToldBy(ofWaiver, barsOfRow) };
 }
 
-function notToldBy(ofWaiver: ReadonlyMap<Waiver, readonly Finding[]>): NotTold[] {
+function notToldBy(ofWaiver: ReadonlyMap<Waiver, readonly Finding[]>, barsOfRow: BarsOfRow): NotTold[] {
   return [...ofWaiver].map(([waiver, findings]) => ({
     because: { kind: "waiver", waiver },
     rule: waiver.code,
@@ -123,7 +127,7 @@ function notToldBy(ofWaiver: ReadonlyMap<Waiver, readonly Finding[]>): NotTold[]
     row: findings[0]?.row ?? null,
     ...said(waiver),
     findings,
-    ...barsOf(findings),
+    ...barsOf(findings, barsOfRow),
   }));
 }
 

@@ -1,5 +1,6 @@
 import type { RowCounts } from "../audit";
 import type { Finding, Fix } from "../audit/finding";
+import { barsInRows } from "../audit/not-told";
 import { type SeverityCounts, severityCounts } from "../audit/severity-counts";
 import { explainReading, explainRows, type ReadingExplained, type RowExplained } from "../schedule";
 import type { NotInTotal } from "../totals/row-mass";
@@ -32,7 +33,10 @@ export interface CheckReport {
     readonly reason: string;
     readonly by: string;
     readonly date: string;
+    /** rows of bars */
     readonly bars: number;
+    /** bars that those rows ask for; null where a count is not known */
+    readonly pieces: number | null;
   }[];
   readonly counts: SeverityCounts;
   readonly notInTotal: readonly NotInTotal[];
@@ -42,7 +46,7 @@ export interface CheckReport {
 export function checkReport({ report, tonnage, schedules }: CheckedBook, explain: boolean): CheckReport {
   const sheets = report.sheets.map(({ sheet, header, rows }) => ({ sheet, header, rows }));
   const { standard, rows, findings } = report;
-  const waivers = report.waivers.map(({ rule, sheet, row, reason, by, date, bars }) => ({
+  const waivers = report.waivers.map(({ rule, sheet, row, reason, by, date, bars, hidden }) => ({
     rule,
     sheet,
     row,
@@ -50,6 +54,7 @@ export function checkReport({ report, tonnage, schedules }: CheckedBook, explain
     by,
     date,
     bars,
+    pieces: barsInRows(hidden),
   }));
   const reading = schedules.map(({ sheet, reading: own }) => ({
     ...explainReading(sheet, own),

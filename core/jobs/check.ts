@@ -2,6 +2,7 @@ import type { AuditReport } from "../audit";
 import type { AuditedSheet } from "../audit/audit-report";
 import { factsJudged } from "../audit/audit-state";
 import type { Finding } from "../audit/finding";
+import { barsByFacts } from "../audit/not-told";
 import summaryDiffers from "../audit/rules/summary-differs";
 import { openAudit } from "../audit/run-audit";
 import { waivedApart } from "../audit/withhold";
@@ -34,11 +35,12 @@ export function checkOpened(opened: OpenedBook, asked: JobQuestion): CheckedBook
   const { book, all, only, standard, settings, isStandardAssumed, isStandardNamed } = opened;
   const helper = asked.helper ?? null;
   const made: ReturnType<typeof weigh>[] = [];
-  const whole = openAudit({
+  const audit = openAudit({
     ...{ sheets: all, only, standard, settings, isStandardAssumed, isStandardNamed },
     ...{ isOnce: true, helper },
     meanwhile: (audited, facts) => void made.push(weigh(opened, audited, facts)),
-  }).report;
+  });
+  const whole = audit.report;
   const weighed = made[0]!;
   if (isRefusal(weighed)) return weighed;
   const { readBook, tonnage } = weighed;
@@ -57,7 +59,11 @@ export function checkOpened(opened: OpenedBook, asked: JobQuestion): CheckedBook
   const shop =
     whole.shopSheet === null ? [] : [`sheet "${whole.shopSheet}": read for machines, stock and limits`];
   const measured = measuredOf(book, { ...readBook, report }, asked.sheet === null);
-  const { told: off, notTold } = waivedApart(measured?.findings ?? [], settings);
+  const { told: off, notTold } = waivedApart(
+    measured?.findings ?? [],
+    settings,
+    barsByFacts(audit.state.sheets),
+  );
   return {
     ...readBook,
     notes: [...readBook.notes, ...shop, ...(measured === null ? [] : [measured.note])],

@@ -106,8 +106,8 @@ export interface AuditView {
   readonly decisions: DecisionsView;
   /** each decision because of which something is not told, in one line */
   readonly notTold: readonly string[];
-  /** all of them in one clause; null where there is none */
-  readonly notToldSummary: string | null;
+  /** all of them in one line, with who decided, when and why; null where there is none */
+  readonly notToldLine: string | null;
   /** what the sheet calls itself */
   readonly head: ScheduleHead;
   /** where no header was found: what to do about it */

@@ -1,7 +1,7 @@
 import type { AuditReport } from "../../../core/audit/audit-report";
 import type { Finding, Severity } from "../../../core/audit/finding";
 import { findingRank } from "../../../core/audit/finding-rank";
-import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
+import { notToldLine, notToldWords } from "../../../core/audit/not-told-words";
 import { RULES } from "../../../core/audit/rules/index";
 import { BarFacts } from "../../../core/bar/bar-facts";
 import { rowKey } from "../../../core/bar/row-facts";
@@ -52,7 +52,7 @@ export function auditView({ audit, sheet, settings, shop, otherSheets }: KeptChe
     })),
     decisions: decisionsView(report, settings, sheet.name, shop),
     notTold: report.waivers.map(notToldWords),
-    notToldSummary: notToldSummary(report.waivers),
+    notToldLine: notToldLine(report.waivers),
     head: reading === undefined ? NO_HEAD : scheduleHead(reading),
     noHeader: noHeaderText(reading, sheet),
     flags: reading === undefined ? [] : flagsOf(ofSheet, worst, reading, sheet),

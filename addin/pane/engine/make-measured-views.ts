@@ -1,5 +1,6 @@
 import type { Finding } from "../../../core/audit/finding";
-import { notToldSummary, notToldWords } from "../../../core/audit/not-told-words";
+import { barsByFacts } from "../../../core/audit/not-told";
+import { notToldLine, notToldWords } from "../../../core/audit/not-told-words";
 import { findingKey } from "../../../core/audit/waivers";
 import { waivedApart } from "../../../core/audit/withhold";
 import { measuredFindings } from "../../../core/jobs";
@@ -12,12 +13,16 @@ import type { KeptCheck } from "./kept-check";
 /** A check with what was measured of its sheet's bars and is to be looked at, as the pane shows findings. */
 export function withMeasured(view: AuditView, kept: KeptCheck): AuditView {
   const { report } = kept.audit;
-  const { told, notTold } = waivedApart(measuredOfSheet(kept), kept.settings);
+  const { told, notTold } = waivedApart(
+    measuredOfSheet(kept),
+    kept.settings,
+    barsByFacts(kept.audit.state.sheets),
+  );
   return {
     ...view,
     findings: [...view.findings, ...told.map(findingView)],
     notTold: [...view.notTold, ...notTold.map(notToldWords)],
-    notToldSummary: notToldSummary([...report.waivers, ...notTold]),
+    notToldLine: notToldLine([...report.waivers, ...notTold]),
   };
 }
 

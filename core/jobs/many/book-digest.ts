@@ -1,6 +1,6 @@
 import type { Finding } from "../../audit/finding";
 import { isHolding, isSevere } from "../../audit/holds";
-import { notToldSummary } from "../../audit/not-told-words";
+import { notToldLine } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
 import { reckonTonnage } from "../../totals/reckon-tonnage";
@@ -60,7 +60,7 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
       ...doubtedWords(checked.tonnage.doubted),
       ...hiddenWords(checked.tonnage.hidden),
     ],
-    notTold: notToldSummary(checked.report.waivers),
+    notTold: notToldLine(checked.report.waivers),
     isBroken: isBroken(checked),
     holding: holdingOf(checked.report.byRow),
     schedules: read.map(({ schedule, bars }) =>

@@ -108,7 +108,7 @@ describe("barwright check with the workbook's own settings", () => {
     expect(out).toContain(
       "LIMITS CHANGED (2)\n  lifted by hand up to: 30 kg\n      by A. Detailer, 2031-03-02: two people (nothing is hidden by it now)\n",
     );
-    expect(out).toMatch(/; not told of 1 bar by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/);
+    expect(out).toMatch(/; not told of 1 row of 2 bars by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/);
     const json = await barwright(["check", path, "--json"]);
     const told = JSON.parse(json.out);
     expect(Object.keys(told)).toEqual([
@@ -122,14 +122,14 @@ describe("barwright check with the workbook's own settings", () => {
       "notInTotal",
     ]);
     expect(told.waivers).toEqual([
-      { rule: "LEN102", sheet: "S", row: 2, reason: "agreed with the site", ...named, bars: 1 },
-      { rule: "READ104", sheet: null, row: null, reason: "known", ...named, bars: 0 },
-      { rule: "LEN103", sheet: null, row: null, reason: "", by: "", date: "", bars: 0 },
-      { rule: "LIFT101", sheet: null, row: null, reason: "two people", ...named, bars: 0 },
-      { rule: "SUPPLY101", sheet: null, row: null, reason: "", by: "", date: "", bars: 0 },
+      { rule: "LEN102", sheet: "S", row: 2, reason: "agreed with the site", ...named, bars: 1, pieces: 2 },
+      { rule: "READ104", sheet: null, row: null, reason: "known", ...named, bars: 0, pieces: 0 },
+      { rule: "LEN103", sheet: null, row: null, reason: "", by: "", date: "", bars: 0, pieces: 0 },
+      { rule: "LIFT101", sheet: null, row: null, reason: "two people", ...named, bars: 0, pieces: 0 },
+      { rule: "SUPPLY101", sheet: null, row: null, reason: "", by: "", date: "", bars: 0, pieces: 0 },
     ]);
     expect(told.counts.unsafe).toEqual({ broken: 0, unsure: 0 });
-    expect(json.err).toContain("not told of 1 bar by 1 waiver, 2 rules off, 2 changed limits");
+    expect(json.err).toContain("not told of 1 row of 2 bars by 1 waiver, 2 rules off, 2 changed limits");
   });
 
   it("goes on telling what is unsafe where its rule is turned off, and says so", async () => {

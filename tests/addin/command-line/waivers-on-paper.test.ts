@@ -42,10 +42,10 @@ it("should say on the findings sheet what is not told, with the findings themsel
       if (typeof cell === "string") texts.push(cell);
     }
   expect(texts).toContain("Not told, because somebody said so");
-  expect(texts).toContain(`${WAIVED} (1 bar not told, unsafe)`);
-  expect(texts).toContain(`${OFF} (1 bar not told)`);
+  expect(texts).toContain(`${WAIVED} (1 row of 2 bars not told, unsafe)`);
+  expect(texts).toContain(`${OFF} (1 row of 2 bars not told)`);
   expect(texts.filter((text) => text.startsWith("former 50 mm is below"))).toHaveLength(1);
-  expect(texts.some((text) => text.endsWith("not told of 2 bars (1 unsafe) by 1 waiver, 1 rule off"))).toBe(
+  expect(texts.some((text) => text.endsWith("not told of 2 rows of 4 bars (unsafe: 1 row of 2 bars) by 1 waiver, 1 rule off"))).toBe(
     true,
   );
 });
@@ -54,9 +54,9 @@ it("should say on tickets and labels who cleared a bar, and on the page what is 
   const book = writeBook("b.xlsx");
   const args = ["--out", at("t.html"), "--labels", at("l.html"), "--bundle-limit", "500"];
   const run = await barwright(["tickets", book, ...args]);
-  expect(run.err).toContain("not told of 2 bars (1 unsafe) by 1 waiver, 1 rule off");
+  expect(run.err).toContain("not told of 2 rows of 4 bars (unsafe: 1 row of 2 bars) by 1 waiver, 1 rule off");
   const tickets = readFileSync(at("t.html"), "utf8");
-  expect(tickets).toContain(`${WAIVED} (1 bar not told, unsafe)`);
+  expect(tickets).toContain(`${WAIVED} (1 row of 2 bars not told, unsafe)`);
   const [, first = "", second = ""] = tickets.split('<article class="ticket">');
   expect(first).toMatch(
     /not told<\/b> unsafe: former 50 mm is below .*\(waived by A\. Detailer, 2031-03-02: the mandrel is measured\)/,
@@ -88,7 +88,7 @@ it.each([
 ])("should say beside the result of %s what is not told, and of whom", async (command, more) => {
   const book = writeBook(`${command}.xlsx`);
   const run = await barwright([command, book, ...more]);
-  for (const words of [WAIVED, OFF]) expect(run.err).toContain(`not told: ${words} (1 bar not told`);
+  for (const words of [WAIVED, OFF]) expect(run.err).toContain(`not told: ${words} (1 row of 2 bars not told`);
   if (command !== "cutplan") return;
   const page = await barwright([command, book, "--out", at("cut.html")]);
   expect(page.err).toContain("written:");

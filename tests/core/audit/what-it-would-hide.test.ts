@@ -25,6 +25,7 @@ describe("whatItWouldHide", () => {
       findings: 2,
       bars: 2,
       unsafe: 0,
+      hidden: [4, 5].map((row) => ({ sheet: "Schedule", row, bars: 2, isUnsafe: false })),
     });
   });
 
@@ -34,6 +35,7 @@ describe("whatItWouldHide", () => {
       findings: 0,
       bars: 0,
       unsafe: 0,
+      hidden: [],
     });
   });
 

@@ -15,7 +15,7 @@ export function summaryLine(view: AuditView): string {
   if (view.notInTotal.length > 0) parts.push(`${counted(view.notInTotal.length, "row")} not in the total`);
   if (view.rows.unread > 0) parts.push(`${counted(view.rows.unread, "row")} unread`);
   if (unread.length > 0) parts.push(`${counted(unread.length, "thing")} not judged`);
-  if (view.notToldSummary !== null) parts.push(view.notToldSummary);
+  if (view.notToldLine !== null) parts.push(view.notToldLine);
   return `${parts.join("; ")}.`;
 }
 

@@ -456,7 +456,7 @@ describe("PaneModel", () => {
       { code: finding!.code, sheet: "Bars", key: finding!.waiverKey, ...DECIDED },
     ]);
     expect(model.state.view?.notTold).toEqual([
-      "waived: BEND101 former too small, Bars!K2, by A. Detailer, 2031-03-02: seen by the engineer (1 bar not told, unsafe)",
+      "waived: BEND101 former too small, Bars!K2, by A. Detailer, 2031-03-02: seen by the engineer (1 row of 10 bars not told, unsafe)",
     ]);
     expect(model.state.view?.decisions.waivers).toMatchObject([
       { cell: "K2", reason: "seen by the engineer", message: finding!.message },

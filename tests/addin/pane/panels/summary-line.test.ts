@@ -38,7 +38,7 @@ const view: AuditView = {
   unread: [],
   decisions: { rulesOff: [], limits: [], waivers: [], corrections: [], confirmed: [], problem: null },
   notTold: [],
-  notToldSummary: null,
+  notToldLine: null,
   head: { job: null, schedule: null, drawing: "D-12", revision: "C", date: "2 March 2031" },
   noHeader: null,
   flags: [],
@@ -64,9 +64,9 @@ describe("summaryLine", () => {
   test("should tell of every severity, of what is not sure, and of what is not told", () => {
     const unsure = { ...finding("unsafe", 9), outcome: "unsure" as const };
     const findings = [unsure, finding("off-standard", 3), finding("doubtful", 4), finding("doubtful", 5)];
-    const notToldSummary = "not told of 12 bars (12 unsafe) by 12 waivers";
+    const notToldLine = "not told of 12 bars (12 unsafe) by 12 waivers";
     const head = { job: null, schedule: null, drawing: null, revision: null, date: null };
-    expect(summaryLine({ ...view, findings, notToldSummary, head })).toBe(
+    expect(summaryLine({ ...view, findings, notToldLine, head })).toBe(
       "Bars, no revision stated, BS8666:2005: 117 bar rows checked; rows 0 unsafe, 1 perhaps unsafe, 0 unbendable, 1 off-standard, 2 doubtful; 0.75 t of 34.58 t unsafe or unbendable; not told of 12 bars (12 unsafe) by 12 waivers.",
     );
   });
