@@ -15,6 +15,7 @@ import {
   wholeSheetWords,
 } from "../../core/jobs";
 import { scheduleHead } from "../../core/tickets";
+import { counted } from "../../core/units/counted";
 import { isRefusal } from "../../core/units/refusal";
 import { cutListPage } from "../print/cut-list-page";
 import { headOfSchedules } from "../print/head-of-schedules";
@@ -122,6 +123,6 @@ function refuseUnread(refused: readonly RefusedRow[]): void {
     throw new InputRefused("no piece to cut was found: lengths and counts are blank or 0");
   const isKnown = refused.some(({ longestStock, cell }) => longestStock !== null || cell === null);
   if (isKnown) return;
-  const more = refused.length === 1 ? "" : `; ${refused.length - 1} more rows likewise`;
+  const more = refused.length === 1 ? "" : `; ${counted(refused.length - 1, "more row")} likewise`;
   throw new InputRefused(`nothing can be planned: ${refusedText({ ...first, sheet: null })}${more}`);
 }

@@ -54,8 +54,9 @@ export const loads: Command = {
     const { notes } = all;
     const filter = filterFor(given, checked);
     const tickets = all.tickets.filter((ticket) => isAsked(filter, ticket));
+    const lorry = lorryGiven(given, standard.unit);
     const labels = answerOf(labelsOf(tickets, bundleLimit(given.text("bundle-limit"), workshop)));
-    const made = answerOf(loadsOf(labels.bundles, workshop.shop, lorryGiven(given, standard.unit)));
+    const made = answerOf(loadsOf(labels.bundles, workshop.shop, lorry));
     const said = [...checked.notes, ...shopNotes(workshop), ...notes, ...labels.notes, ...made.notes];
     for (const note of said) streams.note(note);
     noteDecisions(report, streams);

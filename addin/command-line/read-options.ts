@@ -23,7 +23,7 @@ export function readOptions(
 ): GivenOptions {
   try {
     const { values, positionals } = parseArgs({
-      args: [...args],
+      args: withNegatives(args, options),
       options,
       allowPositionals: true,
       strict: true,
@@ -48,4 +48,21 @@ export function readOptions(
     const reason = error instanceof Error ? (error.message.split(/[.\n]/)[0] ?? "") : String(error);
     throw new InputRefused(reason.replace(/^U/, "u").replace(/^O/, "o") + near);
   }
+}
+
+const NEGATIVE = /^-[\d.,]/;
+
+/** A number below nought is a value, not another option: who refuses it names the limit. */
+function withNegatives(
+  args: readonly string[],
+  options: Readonly<Record<string, OptionDefinition>>,
+): string[] {
+  const joined: string[] = [];
+  for (const arg of args) {
+    const before = joined.at(-1) ?? "";
+    const isValue = NEGATIVE.test(arg) && options[before.replace(/^--/, "")]?.type === "string";
+    if (isValue && before.startsWith("--")) joined[joined.length - 1] = `${before}=${arg}`;
+    else joined.push(arg);
+  }
+  return joined;
 }

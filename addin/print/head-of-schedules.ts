@@ -1,4 +1,5 @@
 import type { Ticket } from "../../core/tickets";
+import { counted } from "../../core/units/counted";
 import type { PageHead } from "./print-page";
 
 /** Schedules that a head has room to name. */
@@ -14,7 +15,7 @@ export function headOfSchedules(heads: readonly Ticket["head"][], standard: stri
     const { schedule = null, revision = null } = first ?? {};
     return { job, schedule, revision, standard };
   }
-  const more = names.length > MOST ? ` and ${names.length - MOST} more schedules` : "";
+  const more = names.length > MOST ? ` and ${counted(names.length - MOST, "more schedule")}` : "";
   return { job, schedule: names.slice(0, MOST).join(", ") + more, revision: null, standard };
 }
 

@@ -138,8 +138,8 @@ function withoutTonnes(reckoned: BlockQuestion, heading: BlockCell[], top: numbe
 
 /** What the tonnes are, a sentence each. */
 function basis(reckoned: BlockQuestion): string[] {
-  const { tonnage, names, olderCounted, dropped, notInTotal } = reckoned;
-  const all = tonnage.rows + dropped + notInTotal.length;
+  const { tonnage, names, olderCounted, notInTotal } = reckoned;
+  const all = tonnage.rows + notInTotal.length;
   const counted = tonnage.rows === all ? (all === 1 ? "the one" : `all ${all}`) : `${tonnage.rows} of ${all}`;
   const where = names.length === 1 ? `sheet ${names[0]}` : `the sheets ${names.join(", ")}`;
   return [

@@ -19,7 +19,7 @@ export function judgeOfRows(
   let found: Finding[] | undefined;
   const report = (said: RowReport): void => {
     found ??= [];
-    found.push(rowFinding(asked.rules[at] as RowRule, row, said));
+    found.push(ofRowLeftOut(rowFinding(asked.rules[at] as RowRule, row, said), row));
   };
   return (bar) => {
     row = bar;
@@ -29,4 +29,12 @@ export function judgeOfRows(
     for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
     return found;
   };
+}
+
+/** What is wrong with a bar that is not to be made is context: it is struck through, or its own words take it out. */
+function ofRowLeftOut(finding: Finding, { row }: BarFacts): Finding {
+  const isOut = row.struckThrough || (row.superseded === true && row.supersededBy == null);
+  if (!isOut || finding.severity === "note") return finding;
+  const why = row.struckThrough ? "struck through" : "superseded by its own remark";
+  return { ...finding, severity: "note", message: `${finding.message} (the row is ${why})` };
 }

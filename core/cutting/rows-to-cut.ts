@@ -85,7 +85,9 @@ export function rowsToCut(sheet: Sheet, reading: ScheduleReading, standard: Stan
     placesSaid(byTotal, "planned by the total as typed, which is not members times each"),
     placesSaid(computed, "whose length cell shows an error, planned by shape and dimensions"),
     ...guessed.slice(0, MOST_GUESSES),
-    guessed.length > MOST_GUESSES ? `${guessed.length - MOST_GUESSES} more cells read by a guess` : "",
+    guessed.length > MOST_GUESSES
+      ? `${counted(guessed.length - MOST_GUESSES, "more cell")} read by a guess`
+      : "",
   ];
   return { rows, refused, notes: notes.filter((note) => note !== "") };
 }

@@ -5,7 +5,15 @@ import type { Sheet } from "../schedule/sheet";
 import type { Standard } from "../standards/port";
 import { inOrderOfPours } from "./in-order-of-pours";
 import { MassesOfSheet } from "./masses-of-sheet";
-import { factsToWeigh, isInTotal, type NotInTotal, namesOfWeight, type RowMass, weighBars } from "./row-mass";
+import {
+  factsToWeigh,
+  isInTotal,
+  type NotInTotal,
+  namesOfWeight,
+  type RowMass,
+  struckRow,
+  weighBars,
+} from "./row-mass";
 import { type SumBeyond, sumBeyond } from "./sum-beyond";
 import { type Tonnage, type TonnageLine, tonnageByPour } from "./tonnage-by-pour";
 import type { WeighedAsMade } from "./weighed-as-made";
@@ -29,9 +37,7 @@ export interface ReckonedTonnage {
   readonly held: string | null;
   /** sheet by sheet */
   readonly masses: readonly MassesOfSheet[];
-  /** rows struck through: in no total */
-  readonly dropped: number;
-  /** rows superseded, without a mass that could be worked out, or with dimensions that contradict each other */
+  /** rows struck through or superseded, without a mass that could be worked out, or with dimensions that contradict each other */
   readonly notInTotal: readonly NotInTotal[];
   /** rows that weigh otherwise by their own total length or mass */
   readonly doubted: readonly { readonly sheet: string; readonly row: RowMass }[];
@@ -60,7 +66,6 @@ export function reckonTonnage(
   let groupedBy: TonnageGroup = "sheet";
   const byTyped = { "typed length": 0, "typed mass": 0, "metres alone": 0 };
   const notInTotal: NotInTotal[] = [];
-  let dropped = 0;
   const masses = schedules.map((read) => {
     const { sheet, reading } = read;
     const ofSheet = new MassesOfSheet(sheet, reading.bars);
@@ -69,7 +74,7 @@ export function reckonTonnage(
       place += 1;
       const bar = reading.bars[place]!;
       if (bar.struckThrough) {
-        dropped += 1;
+        notInTotal.push(struckRow(sheet, bar));
         continue;
       }
       if (!isInTotal(row)) {
@@ -93,14 +98,13 @@ export function reckonTonnage(
   const sums = tonnageByPour(linesOf(schedules, masses, groupedBy));
   const tonnage = { ...sums, pours: inOrderOfPours(sums.pours, groupedBy) };
   // rows that are in no total are told, and a sum may count them
-  const isWhole = notInTotal.length === 0 && dropped === 0;
+  const isWhole = notInTotal.length === 0;
   return {
     tonnage,
     beyond: isWhole ? sumBeyond(schedules, tonnage.total * KG_PER_TONNE) : null,
     groupedBy,
     held: heldBack(schedules),
     masses,
-    dropped,
     notInTotal,
     doubted,
     hidden,

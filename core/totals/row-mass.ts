@@ -127,7 +127,8 @@ function massOfBar(facts: BarFacts): number | null {
 
 function weightOf(facts: BarFacts): RowWeight | NotInTotal {
   const { row, standard } = facts;
-  if (row.superseded === true) return { ...placeOf(facts, ["mark", "size"]), why: supersededWords(row) };
+  if (row.superseded === true)
+    return { ...placeOf(facts.sheet.sheet, facts.row, ["mark", "size"]), why: supersededWords(row) };
   const length = barLength(facts, "to weigh");
   const count = barCount(facts);
   const made = {
@@ -165,7 +166,7 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
     };
   const isOpen = LENGTH_WANTING.has(why.code) && isAsked(row);
   const words = isOpen ? LENGTH_OPEN : refusalText(why, standard.unit);
-  return { ...placeOf(facts, LOOK_AT[why.code] ?? []), why: words };
+  return { ...placeOf(facts.sheet.sheet, facts.row, LOOK_AT[why.code] ?? []), why: words };
 }
 
 /** A size that no table has, beside a mass that is not that of a round bar of its number: the size or the mass is wrong. */
@@ -203,10 +204,14 @@ export function supersededWords({ supersededBy }: BarRow): string {
   return `superseded: revision ${revision} of it${sheet === null ? "" : ` on sheet ${sheet}`} counts`;
 }
 
-function placeOf(facts: BarFacts, lookAt: readonly ColumnKind[]): Omit<NotInTotal, "why"> {
-  const { sheet } = facts.sheet;
-  const at = cellAddress(sheet, facts.row.row, columnOf(facts.row, lookAt));
-  const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + facts.row.row + 1;
+/** A row that is struck through, in no total. */
+export function struckRow(sheet: Sheet, bar: BarRow): NotInTotal {
+  return { ...placeOf(sheet, bar, ["mark"]), why: "struck through" };
+}
+
+function placeOf(sheet: Sheet, bar: BarRow, lookAt: readonly ColumnKind[]): Omit<NotInTotal, "why"> {
+  const at = cellAddress(sheet, bar.row, columnOf(bar, lookAt));
+  const own = sheet.isTurned === true ? Number(/\d+$/.exec(at)?.[0]) : sheet.top + bar.row + 1;
   return { sheet: sheet.name, row: own, cell: at };
 }
 

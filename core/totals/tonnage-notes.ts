@@ -9,7 +9,6 @@ import { weighedAsMadeWords } from "./weighed-as-made";
 export function tonnageNotes({
   groupedBy,
   held,
-  dropped,
   notInTotal,
   doubted,
   hidden,
@@ -23,7 +22,6 @@ export function tonnageNotes({
   if (groupedBy === "member") notes.push("the schedule names no pours: grouped by member");
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (groupedBy === "pour") notes.push(...poursAlikeWords(tonnage.pours.map(({ pour }) => pour)));
-  if (dropped > 0) notes.push(`${counted(dropped, "row")} struck through: left out`);
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted, tonnage.total), ...hiddenWords(hidden));
   if (held === null && beyond !== null) notes.push(beyondWords(beyond, tonnage.total));
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));

@@ -1,4 +1,5 @@
 import type { BookDigest } from "../../../core/jobs";
+import { counted } from "../../../core/units/counted";
 
 /** Different notes that are told one by one; of any more their number. */
 const MOST_NOTES = 40;
@@ -19,11 +20,11 @@ export class BookNotes {
 
   words(): string[] {
     const told = [...this.#books].map(([note, { first, books }]) => {
-      const others = books === 1 ? "" : ` and ${books - 1} more books`;
+      const others = books === 1 ? "" : ` and ${counted(books - 1, "more book")}`;
       return `${first}${others}: ${note}`;
     });
     return this.#more === 0
       ? told
-      : [...told, `${this.#more} more notes on single books: --json has them all`];
+      : [...told, `${counted(this.#more, "more note")} on single books: --json has them all`];
   }
 }

@@ -15,7 +15,7 @@ export default defineRule({
   docs: {
     summary:
       "A later revision of the mark, or of the sheet, stands in the workbook, or the row calls itself superseded.",
-    why: "Old and new bars both get cut, and the member may be built with the old ones. A sheet is a revision of another by the schedule reference and revision of its title block, or by its name (Culvert rev A, Culvert rev B); rows by their own revision letter. What is superseded is in no total, cutting plan or ticket.",
+    why: "Old and new bars both get cut, and the member may be built with the old ones. A sheet is a revision of another by the schedule reference and revision of its title block, or by its name (Culvert rev A, Culvert rev B); rows by their own revision letter. What is superseded is in no total, cutting plan or ticket. A bar that its own remark takes out is a note.",
     failing: [
       {
         rows: [
@@ -71,15 +71,8 @@ export default defineRule({
         report({ messageId, row: facts, at, values: { revision, mark, later, where } });
       } else if (row.superseded === true && row.supersededBy == null) {
         const at = saidBy(row.remark ?? "") === "bar" ? "remark" : "size";
-        // nothing is left to cut it by
-        const isEmptied = row.size === null || facts.count === null || row.length === null;
-        report({
-          messageId: "left",
-          ...(isEmptied ? { severity: "note" as const } : {}),
-          row: facts,
-          at,
-          values: { mark },
-        });
+        // its own words keep it from being made
+        report({ messageId: "left", severity: "note", row: facts, at, values: { mark } });
       } else if (row.remark !== null && saidBy(row.remark) === "perhaps" && !saysWait(row.remark)) {
         const values = { mark, remark: shortened(row.remark) };
         report({

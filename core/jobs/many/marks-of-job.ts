@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted";
 import { defineJobFinding, type JobFinding, type JobPlace, placeOn } from "./job-finding";
 import { sameBars } from "./newest-schedules";
 import type { MarkEntry, ScheduleEntry } from "./schedule-entry";
@@ -137,6 +138,6 @@ function atMost(found: readonly JobFinding[]): JobFinding[] {
   const places: JobPlace[] = rest.flatMap((one) => one.places);
   return [
     ...found.slice(0, MOST_TOLD),
-    { ...last, message: `${rest.length} more marks of the same two schedules likewise`, places },
+    { ...last, message: `${counted(rest.length, "more mark")} of the same two schedules likewise`, places },
   ];
 }

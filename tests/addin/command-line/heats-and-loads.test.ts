@@ -150,6 +150,11 @@ describe("barwright loads", () => {
     const run = await barwright(["loads", book("long.xlsx"), "--lorry-length", "5000"]);
     expect(run.exit).toBe(1);
     expect(run.out).toContain("on no lorry, too long: 01 bundle 1 of 2");
+    const below = await barwright(["loads", book("below.xlsx"), "--lorry-load", "-5"]);
+    expect(below).toMatchObject({
+      exit: 2,
+      err: expect.stringContaining("--lorry-load -5 is no mass: give kilograms, over 0"),
+    });
     const bad = await barwright(["loads", book("bad.xlsx"), "--lorry-load", "heavy"]);
     expect([bad.exit, bad.err]).toEqual([2, expect.stringContaining("give kilograms, over 0")]);
   });

@@ -158,7 +158,11 @@ describe("reckonTonnage", () => {
     }));
     const reckoned = reckonTonnage([{ sheet, reading: { ...reading, bars } }], standard);
     expect(reckoned.tonnage).toMatchObject({ rows: 1, total: 0.03158 });
-    expect([reckoned.dropped, reckoned.notInTotal.length]).toEqual([1, 2]);
+    expect(reckoned.notInTotal.map(({ row, cell, why }) => [row, cell, why])).toEqual([
+      [3, "B3", "struck through"],
+      [4, "C4", 'size "H17" is no bar of BS8666:2005, so it has no mass'],
+      [5, "B5", "superseded, as its own remark says"],
+    ]);
     expect([...(reckoned.masses[0] ?? [])].map((row) => row?.mass ?? null)).toEqual([
       31.58,
       null,
@@ -166,7 +170,7 @@ describe("reckonTonnage", () => {
       null,
     ]);
     expect(tonnageNotes(reckoned)).toEqual([
-      "1 row struck through: left out",
+      "not in the total: 1 row (B3): struck through",
       'not in the total: 1 row (C4): size "H17" is no bar of BS8666:2005, so it has no mass',
       "not in the total: 1 row (B5): superseded, as its own remark says",
     ]);

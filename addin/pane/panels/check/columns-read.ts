@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { counted } from "../../../../core/units/counted";
 import type { AuditView } from "../../engine/audit-view";
 import type { ExplainedView } from "../../engine/explained-view";
 import type { PaneModel } from "../../model/pane-model";
@@ -38,7 +39,7 @@ export function columnsRead(model: PaneModel, view: AuditView): TemplateResult {
           ? nothing
           : html`<ul>
             ${view.unread.slice(0, MOST_UNREAD).map(({ place, reason }) => html`<li>On ${place}: ${reason}</li>`)}
-            ${view.unread.length > MOST_UNREAD ? html`<li>and ${view.unread.length - MOST_UNREAD} more rows</li>` : nothing}
+            ${view.unread.length > MOST_UNREAD ? html`<li>and ${counted(view.unread.length - MOST_UNREAD, "more row")}</li>` : nothing}
           </ul>`
       }
       <details class="explained" @toggle=${(event: Event) => ask(model, event)}>

@@ -133,7 +133,7 @@ ruleCases(rule, {
     },
     {
       rows: [{ mark: "04", size: "H16", shape: "00", A: 1000, length: 1000, remark: "superseded" }],
-      says: [{ cell: "N2", message: "mark 04 is noted as superseded and is in no total" }],
+      says: [{ cell: "N2", severity: "note", message: "mark 04 is noted as superseded and is in no total" }],
     },
     {
       rows: [
@@ -149,7 +149,7 @@ ruleCases(rule, {
           message:
             'mark 04 counts, though its remark "not required at lift shaft" may take it out: strike the row through, or write "deleted" alone, if the whole bar is meant',
         },
-        { cell: "N3", message: "mark 05 is noted as superseded and is in no total" },
+        { cell: "N3", severity: "note", message: "mark 05 is noted as superseded and is in no total" },
       ],
     },
   ],
