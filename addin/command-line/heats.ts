@@ -50,7 +50,8 @@ export const heats: Command = {
       checked.schedules.length > 1,
     );
     for (const note of [...severe, ...notToldLines(report.waivers)]) streams.note(note);
-    const { groups, refused } = cutListOf(checked);
+    const { groups, refused, notes } = cutListOf(checked);
+    for (const note of notes) streams.note(note);
     const uses = heatUses(groups, tickets).map((use) => {
       const rows = use.rows.filter(({ pour }) => isAsked(filter, { pour, size: use.size }));
       return { ...use, rows };

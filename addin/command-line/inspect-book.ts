@@ -1,7 +1,9 @@
 import type { Standard } from "../../core/standards";
 import {
+  holdMark,
   INSPECTION_COLUMNS,
   INSPECTION_SHEET,
+  type InspectionLine,
   type InspectionSample,
   inspectionSample,
   isInspectionSheet,
@@ -72,13 +74,19 @@ export function printInspection(
   }
   if (sample === null) return;
   streams.result(sample.words);
-  for (const { sheet: of, row, mark, what, wanted, least, most } of isSummary ? [] : sample.lines) {
+  for (const { sheet: of, row, mark, why } of sample.left)
+    streams.result(`  not in it: ${mark ?? "no mark"} (${of} row ${row}): ${why}`);
+  for (const line of isSummary ? [] : sample.lines) {
+    const { sheet: of, row, what, wanted, least, most } = line;
     const [from, to] = [printLength(least, unit), printLength(most, unit)];
     streams.result(
-      `  ${mark ?? "no mark"} (${of} row ${row}), ${what}: ${printLength(wanted, unit)}, ${from} to ${to}`,
+      `  ${nameOf(line)} (${of} row ${row}), ${what}: ${printLength(wanted, unit)}, ${from} to ${to}`,
     );
   }
 }
+
+/** The bar, and that it is not to be made or is asked about. */
+const nameOf = (line: InspectionLine): string => `${line.mark ?? "no mark"}${holdMark(line)}`;
 
 function copyOf({ workbook }: BookFile, sample: InspectionSample, unit: LengthUnit): Uint8Array {
   if (workbook === null) throw new InputRefused("--out with an inspection sheet needs an .xlsx file as BOOK");
@@ -86,17 +94,20 @@ function copyOf({ workbook }: BookFile, sample: InspectionSample, unit: LengthUn
 }
 
 /** The sheet to be filled in: how the sample was drawn, then a line for each length. */
-function sheetOf({ words, lines }: InspectionSample, unit: LengthUnit) {
+function sheetOf({ words, lines, left }: InspectionSample, unit: LengthUnit) {
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(12));
   const cell = (value: string | number | null, looks = {}) => ({ value, ...looks });
   const heads = Object.values(INSPECTION_COLUMNS).map((head) => cell(head, { bold: true, ruled: true }));
-  const rows = lines.map(({ sheet, row, mark, what, wanted, least, most }) => [
-    cell(sheet),
-    cell(row),
-    cell(mark ?? "no mark"),
-    cell(what),
-    ...[wanted, least, most].map((mm) => cell(out(mm))),
+  const rows = lines.map((line) => [
+    cell(line.sheet),
+    cell(line.row),
+    cell(nameOf(line)),
+    cell(line.what),
+    ...[line.wanted, line.least, line.most].map((mm) => cell(out(mm))),
     ...[null, null, null].map((blank) => cell(blank)),
+  ]);
+  const without = left.map(({ sheet, row, mark, why }) => [
+    cell(`not in it: ${mark ?? "no mark"} (${sheet} row ${row}): ${why}`),
   ]);
   return {
     name: INSPECTION_SHEET,
@@ -111,6 +122,7 @@ function sheetOf({ words, lines }: InspectionSample, unit: LengthUnit) {
       ],
       heads,
       ...rows,
+      ...without,
     ],
   };
 }

@@ -48,15 +48,17 @@ export const inspect: Command = {
     });
     const checked = answerOf(checkBooks([book], question)[0]!);
     const { workshop, standard, report, sheets } = checked;
-    for (const note of [...checked.notes, ...shopNotes(workshop)]) streams.note(note);
-    const { tickets } = ticketsOf([{ report, sheets, workshop }]);
+    const { tickets, notes } = ticketsOf([{ report, sheets, workshop }]);
+    for (const note of new Set([...checked.notes, ...shopNotes(workshop), ...notes])) streams.note(note);
     const filter = filterFor(given, checked);
     const drawn = tickets.filter((ticket) => isAsked(filter, ticket));
     const severe = severeWords(
       severeBars(report.byRow, filteredBy(askedBars(checked.schedules, filter))),
       checked.schedules.length > 1,
     );
-    for (const note of [...severe, ...notToldLines(report.waivers)]) streams.note(note);
+    const ofSheets = new Set(notes);
+    for (const note of [...severe, ...notToldLines(report.waivers)])
+      if (!ofSheets.has(note)) streams.note(note);
     const inspected = inspectBook({ book, tickets, drawn, standard, every, target });
     if (target !== null && inspected.copy !== null) {
       writeCopy(target, inspected.copy);

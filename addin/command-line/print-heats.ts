@@ -1,5 +1,6 @@
 import type { HeatRow, HeatUse } from "../../core/jobs";
 import type { Workshop } from "../../core/shop";
+import { holdMark } from "../../core/tickets";
 import { fromMillimetres } from "../../core/units/convert-length";
 import { counted } from "../../core/units/counted";
 import type { LengthUnit } from "../../core/units/length-unit";
@@ -54,7 +55,7 @@ export function printHeat(
     const { mark, member, pour, pieces } = row;
     const where = [pour === null ? "" : `pour ${pour}`, member ?? ""].filter((part) => part !== "");
     const to = where.length === 0 ? "" : ` for ${where.join(", ")}`;
-    streams.result(`  ${pieces} of mark ${mark ?? "without a name"}${to} (${placeOf(row)})`);
+    streams.result(`  ${pieces} of mark ${mark ?? "without a name"}${holdMark(row)}${to} (${placeOf(row)})`);
   }
 }
 

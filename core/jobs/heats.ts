@@ -3,6 +3,7 @@ import type { SizePlan } from "../cutting/plan-by-size";
 import { rowOfPiece } from "../cutting/row-of-piece";
 import type { Workshop } from "../shop/workshop";
 import type { Standard } from "../standards/port";
+import { holdsOfTicket, type TicketHolds } from "../tickets/holds-of-ticket";
 import type { Ticket, TicketHeat } from "../tickets/ticket";
 import type { HeatsOfRow } from "../tickets/tickets-of-audit";
 import { type CutListQuestion, type PiecesOfBook, piecesOf, planPieces } from "./cut-list";
@@ -17,8 +18,8 @@ export interface HeatUse {
   readonly rows: readonly HeatRow[];
 }
 
-/** Pieces of one row that came of a heat. */
-export interface HeatRow {
+/** Pieces of one row that came of a heat, with what holds them back. */
+export interface HeatRow extends TicketHolds {
   readonly sheet: string;
   /** address of its length */
   readonly cell: string;
@@ -27,6 +28,8 @@ export interface HeatRow {
   readonly pour: string | null;
   readonly pieces: number;
 }
+
+const NO_WORDS = { warnings: [], waived: [] };
 
 /** The cut list of schedules whose stock is written down with its heats; no plan where none is. */
 export function plansWithHeats(asked: CutListQuestion): readonly SizePlan[] {
@@ -61,7 +64,7 @@ export function heatsByRow(groups: readonly SizePlan[]): HeatsOfRow {
  */
 export function heatUses(
   groups: readonly SizePlan[],
-  tickets: readonly Pick<Ticket, "sheet" | "row" | "member" | "pour">[] = [],
+  tickets: readonly Pick<Ticket, "sheet" | "row" | "member" | "pour" | "warnings" | "waived">[] = [],
 ): HeatUse[] {
   const ticketOf = new Map(tickets.map((ticket) => [JSON.stringify([ticket.sheet, ticket.row]), ticket]));
   return groups.flatMap(({ size, list, heats }) => {
@@ -80,7 +83,8 @@ export function heatUses(
         if (heat !== name) return [];
         const ticket = ticketOf.get(JSON.stringify([row.sheet, rowOfPiece(row)]));
         const { member = null, pour = null } = ticket ?? {};
-        return [{ sheet: row.sheet, cell: row.cell, mark: row.mark, member, pour, pieces }];
+        const holds = holdsOfTicket(ticket ?? NO_WORDS);
+        return [{ sheet: row.sheet, cell: row.cell, mark: row.mark, member, pour, pieces, ...holds }];
       });
       return { heat: name, size, bars: [...bars.values()], rows };
     });

@@ -1,17 +1,13 @@
 import type { BundleItem } from "../totals/bundles";
+import { holdsOfTicket } from "./holds-of-ticket";
 import type { RowToSend } from "./row-to-send";
-import { isAsked, isHold } from "./ticket";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
 export function bundleItem(ticket: RowToSend): BundleItem | null {
   const { pour, member, mark, size, shape, count, cut, massEach, head, remark } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
   if (count === null || count === 0 || cut === null || massEach === null) return null;
-  const waived = ticket.waived
-    .filter(({ severity }) => severity === "unsafe" || severity === "unbendable")
-    .map(({ text }) => text);
-  const held = ticket.warnings.filter(isHold).map(({ text }) => text);
-  const asked = ticket.warnings.filter(isAsked).map(({ severity, text }) => `perhaps ${severity}: ${text}`);
+  const { waived, held, asked } = holdsOfTicket(ticket);
   const schedule = head.schedule ?? head.drawing;
   const { revision } = head;
   // objects spread into one another take ten times as long

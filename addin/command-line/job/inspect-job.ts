@@ -71,8 +71,9 @@ export async function inspectJob(
         throw new InputRefused(checked === undefined ? "it holds no schedule" : refusalText(checked));
       const { report, sheets, workshop } = checked;
       const { tickets } = ticketsOf([{ report, sheets, workshop }]);
-      const { tickets: drawn } = countedTickets(path, checked, asked, job);
+      const { tickets: drawn, notes } = countedTickets(path, checked, asked, job);
       if (drawn.length === 0) return null;
+      for (const note of notes) streams.note(`${path}: ${note}`);
       const { standard } = checked;
       const inspected = inspectBook({ book, tickets, drawn, standard, every, target });
       if (target !== null && inspected.copy !== null) {

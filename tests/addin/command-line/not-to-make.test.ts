@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
 import { barwright } from "../../_support/command-line";
@@ -75,6 +76,55 @@ describe("a bar that is not to be made until somebody clears it", () => {
     expect(loads.out).toContain("02 bundle 1 of 1");
     expect(loads.err).toContain(WHY);
     expect(page(at("loads.html"))).toContain(`01 H16: ${WHY}`);
+  });
+});
+
+describe("the lines of inspect and heats", () => {
+  it("carry HOLD, and its reason in JSON", async () => {
+    const inspected = await barwright(["inspect", unsafe(), "--every", "1"]);
+    expect(inspected.out).toContain("01 HOLD (Bars row 2), cut length");
+    expect(inspected.out).toContain("  02 (Bars row 3), cut length");
+    const { lines } = JSON.parse((await barwright(["inspect", unsafe(), "--every", "1", "--json"])).out);
+    expect(lines.map(({ mark, held }: { mark: string; held: string[] }) => [mark, held])).toContainEqual([
+      "01",
+      [WHY],
+    ]);
+    const heats = await barwright(["heats", unsafe()]);
+    expect(heats.out).toContain("10 of mark 01 HOLD (Bars!D2)");
+    expect(heats.out).toContain("10 of mark 02 (Bars!D3)");
+    const traced = JSON.parse((await barwright(["heats", unsafe(), "--json"])).out);
+    expect(traced.heats[0].rows.map(({ held }: { held: string[] }) => held)).toEqual([[WHY], []]);
+  });
+
+  it("leave out no mark without a word where every mark is asked for", async () => {
+    const none: Cell[] = ["03", "H16", 0, 1000, "00", 1000];
+    const unknown: Cell[] = ["04", "H16", 2, null, "00", null];
+    const path = book("some.xlsx", bar("01", 64), none, unknown);
+    const run = await barwright(["inspect", path, "--every", "1", "--out", at("some-out.xlsx")]);
+    expect(run.out).toContain("1 of 3 marks, without 2 of which nothing can be measured");
+    const left = ["03 (Bars row 3): its count is 0", "04 (Bars row 4): no length of it is read"];
+    for (const words of left) expect(run.out).toContain(`not in it: ${words}`);
+    const sheet = openWorkbook(readFileSync(at("some-out.xlsx"))).read("Inspection");
+    const first = Array.from({ length: sheet.rowCount }, (_, row) => String(sheet.cell(row, 0)));
+    expect(first.filter((text) => text.startsWith("not in it: "))).toHaveLength(2);
+  });
+
+  it("are followed by the rows that were taken out", async () => {
+    const sheets = [
+      {
+        name: "Bars",
+        rows: [
+          [...HEADER, "Remarks"],
+          [...bar("01", 64), null],
+          [...bar("02", 64), "omit"],
+        ],
+      },
+      { name: "Shop", rows: SHOP },
+    ];
+    writeFileSync(at("omit.xlsx"), writeNewWorkbook({ sheets }));
+    const run = await barwright(["inspect", at("omit.xlsx"), "--every", "1"]);
+    expect(run.err).toContain("superseded, as its own remark says): 3 mark 02");
+    expect((await barwright(["heats", at("omit.xlsx")])).err).toContain("not in the plan: A3");
   });
 });
 
