@@ -2,10 +2,10 @@ import "./taskpane.css";
 import { hasOwnName } from "../../core/own/own-sheet";
 import { isShopSheet } from "../../core/shop/is-shop-sheet";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
-import { forgetMachines, readMachinesBy } from "../functions/machines-known";
 import { forgetOwn, readOwnBy } from "../functions/own-known";
-import { machinesOfWorkbook } from "../pane/model/machines-of-workbook";
+import { forgetShop, readShopBy } from "../functions/shop-known";
 import { ownOfWorkbook } from "../pane/model/own-of-workbook";
+import { shopOfWorkbook } from "../pane/model/shop-of-workbook";
 import { openPane } from "../pane/open-pane";
 import { saveText } from "../pane/save-text";
 import { applyTheme } from "../pane/theme";
@@ -24,9 +24,9 @@ readDefaultStandardBy(async () => {
   return workbook.setting(SETTING_NAMES.standard);
 });
 
-readMachinesBy(async () => {
+readShopBy(async () => {
   await Office.onReady();
-  return machinesOfWorkbook(workbook);
+  return shopOfWorkbook(workbook);
 });
 
 readOwnBy(async () => {
@@ -61,7 +61,7 @@ function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
 /** Formulas do not lean on the cells of the sheets Shop and Standard: they are told when those change. */
 function followShopSheet(workbook: WorkbookPort): void {
   workbook.onChange(({ sheet }) => {
-    const isAsked = isShopSheet(sheet) ? forgetMachines() : hasOwnName(sheet) && forgetOwn();
+    const isAsked = isShopSheet(sheet) ? forgetShop() : hasOwnName(sheet) && forgetOwn();
     if (!isAsked) return;
     workbook
       .recalculate()

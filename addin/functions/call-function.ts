@@ -4,8 +4,8 @@ import { isCellError } from "../../core/schedule/sheet";
 import { blocksOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
 import { defaultStandard as standardOfWorkbook } from "./default-standard";
-import { machinesKnown } from "./machines-known";
 import { ownKnown } from "./own-known";
+import { shopKnown } from "./shop-known";
 
 /** Results kept for calls of the same content; Excel calls again for every cell it opens. */
 const KEPT_RESULTS = 500;
@@ -19,12 +19,12 @@ export async function callFunction(name: string, given: readonly Given[]): Promi
   const blocks = blocksOf(given);
   const defaultStandard = await inWords(standardOfWorkbook);
   const definition = await functionNamed(name);
-  const machines = namesMachine(definition, blocks) ? await inWords(machinesKnown) : undefined;
+  const shop = needsShop(definition, blocks) ? await inWords(shopKnown) : {};
   const own = await inWords(ownKnown);
   const result = calculate(definition, blocks, {
     defaultStandard,
     ...(own === undefined ? {} : { own }),
-    ...(machines === undefined ? {} : { machines }),
+    ...shop,
   });
   const only = result.length === 1 && result[0]?.length === 1 ? result[0][0] : null;
   if (only !== null && only !== undefined && isCellError(only)) throw excelError(only);
@@ -49,9 +49,12 @@ async function fetchCheck(): Promise<WorksheetFunction> {
 }
 
 /** Only these need the Shop sheet, so only they wait for it. */
-function namesMachine({ args }: WorksheetFunction, blocks: readonly (Block | undefined)[]): boolean {
-  const place = args.findIndex(({ name }) => name === "machine");
-  return blocks[place]?.flat().some((cell) => cell !== null && cell !== "") === true;
+function needsShop({ args }: WorksheetFunction, blocks: readonly (Block | undefined)[]): boolean {
+  const isGiven = (at: number): boolean =>
+    blocks[at]?.flat().some((cell) => cell !== null && cell !== "") === true;
+  return args.some(
+    ({ name }, at) => (name === "machine" && isGiven(at)) || (name === "rates" && !isGiven(at)),
+  );
 }
 
 function calculate(

@@ -16,8 +16,8 @@ import {
 } from "@univerjs/preset-sheets-core";
 import { addressAt } from "../../../core/schedule/cell-address";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { machinesOfWorkbook } from "../../pane/model/machines-of-workbook";
 import { ownOfWorkbook } from "../../pane/model/own-of-workbook";
+import { shopOfWorkbook } from "../../pane/model/shop-of-workbook";
 import { type CellPlace, parseAddress } from "../../workbook/cell-address";
 import { constantText, textConstant } from "../../workbook/defined-name";
 import { freeSheetName } from "../../workbook/free-sheet-name";
@@ -254,11 +254,10 @@ export class GridWorkbook implements WorkbookPort {
   async recalculate(): Promise<number> {
     const count = this.barFormulas();
     if (count === 0) return 0;
-    const machines = await machinesOfWorkbook(this);
     const own = await ownOfWorkbook(this);
     await this.grid.setEnvironment({
       defaultStandard: (await this.setting(SETTING_NAMES.standard)) ?? "",
-      ...(machines === undefined ? {} : { machines }),
+      ...(await shopOfWorkbook(this)),
       ...(own === undefined ? {} : { own }),
     });
     const applied = nextCalculation(this.grid);

@@ -2,9 +2,12 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../../../addin/functions/default-standard";
 import { functionsMetadata } from "../../../addin/functions/functions-metadata";
-import { forgetMachines, readMachinesBy } from "../../../addin/functions/machines-known";
-import { machinesOfWorkbook } from "../../../addin/pane/model/machines-of-workbook";
+import { forgetShop, readShopBy } from "../../../addin/functions/shop-known";
+import { shopOfWorkbook } from "../../../addin/pane/model/shop-of-workbook";
+import { functionEnvironment } from "../../../addin/workbook/function-environment";
 import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
+import { COST } from "../../../core/formulas/cost";
+import { sheetFromRows } from "../../../core/schedule/sheet";
 import { errorArgument } from "../../_support/office-host/function-calls";
 import { type OpenExcel, openInJsdom } from "../../_support/office-host/open-in-jsdom";
 
@@ -216,7 +219,7 @@ describe("a machine that is named", () => {
     bar("COMPENSATED", one(90), one("H16"), null, one(64), one(500), trials, one("plain"), one(machine));
 
   test("is any where the workbook has no Shop sheet, else one of its benders, up to what it turns", async () => {
-    readMachinesBy(() => machinesOfWorkbook(excelWorkbook()));
+    readShopBy(() => shopOfWorkbook(excelWorkbook()));
     // bent to 90 came back to 82: 98, by the plain rule (common practice)
     expect(await bentTo("Bender A")).toMatchObject({ ok: true, value: [[98]] });
     const rows = [
@@ -224,7 +227,7 @@ describe("a machine that is named", () => {
       ["Bender A", 91],
     ].map((row) => row.map((value) => ({ value })));
     await excelWorkbook().addSheet("Shop", { rows });
-    expect(forgetMachines()).toBe(true);
+    expect(forgetShop()).toBe(true);
     const before = open.excel.requests.length;
     expect(await bentTo("Bender A")).toMatchObject({
       ok: false,
@@ -236,7 +239,36 @@ describe("a machine that is named", () => {
       value: expect.stringMatching(/machine "Bender Z" is none of the Shop sheet.*Bender A/),
     });
     expect(open.excel.requests.length - before - asked).toBeLessThanOrEqual(1);
-    readMachinesBy(async () => undefined);
+    readShopBy(async () => ({}));
+  });
+});
+
+describe("BAR.COST without rates", () => {
+  const sizes = [["H16"], ["H16"]];
+  const masses = [[600], [400]];
+
+  test("goes by those of the Shop sheet, as the workbench and the command line do, and follows them", async () => {
+    readShopBy(() => shopOfWorkbook(excelWorkbook()));
+    expect(await bar("COST", sizes, masses)).toMatchObject({
+      ok: false,
+      value: expect.stringContaining("no rates are known"),
+    });
+    const rows = [
+      ["size", "supply per tonne", "waste %"],
+      [16, 900, 10],
+    ].map((row) => row.map((value) => ({ value })));
+    await excelWorkbook().addSheet("Shop", { rows }, "replace");
+    expect(forgetShop()).toBe(true);
+    // 1 t and a tenth of it as waste, at 900 a tonne
+    const expected = ["total", 1, 0.1];
+    const inExcel = (await bar("COST", sizes, masses)) as { value: unknown[][] };
+    expect(inExcel.value.at(-1)?.slice(0, 3)).toEqual(expected);
+    expect(inExcel.value.at(-1)?.at(-1)).toBeCloseTo(990, 9);
+    const cells = rows.map((row) => row.map(({ value }) => value));
+    const book = { sheets: [{ name: "Shop" }], read: () => sheetFromRows("Shop", cells) };
+    const elsewhere = COST.call([sizes, masses], functionEnvironment(book, "BS8666:2005"));
+    expect(inExcel.value).toEqual(elsewhere.map((row) => row.map((cell) => cell ?? "")));
+    readShopBy(async () => ({}));
   });
 });
 
