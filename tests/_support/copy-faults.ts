@@ -355,12 +355,28 @@ function lostCells(sheet: string, old: Element, young: Element | null | undefine
   const now = cellTexts(young);
   for (const [address, text] of cellTexts(old))
     if (now.get(address) !== text) faults.push(`${sheet}: ${address} changed`);
-  const kept = children(young).map((each) => each.outerHTML);
+  const kept = children(young).map(written);
   for (const each of children(old)) {
     if (each.localName === "sheetData" || each.localName === "legacyDrawing") continue;
-    if (!kept.includes(each.outerHTML)) faults.push(`${sheet}: ${each.localName} changed`);
+    if (!kept.includes(written(each))) faults.push(`${sheet}: ${each.localName} changed`);
   }
   return faults;
+}
+
+/** An element as text; CDATA and escaped characters say the same, and a comment nothing. */
+function written(element: Element): string {
+  const copy = element.cloneNode(true) as Element;
+  const walk = (node: Node): void => {
+    for (const each of [...node.childNodes]) {
+      if (each.nodeType === each.CDATA_SECTION_NODE)
+        each.replaceWith(element.ownerDocument.createTextNode(each.nodeValue ?? ""));
+      else if (each.nodeType === each.COMMENT_NODE) each.remove();
+      else walk(each);
+    }
+  };
+  walk(copy);
+  copy.normalize();
+  return copy.outerHTML;
 }
 
 function cellTexts(root: Element | null | undefined): Map<string, string> {

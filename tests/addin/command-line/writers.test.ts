@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { runAudit } from "../../../core/audit/run-audit";
@@ -52,5 +53,31 @@ describe("one schedule as seventeen programs write it", () => {
       const [a, b] = [before.formats[old.styleAt(0, column)], after.formats[young.styleAt(0, column)]];
       expect([b?.bold, b?.fill, b?.flag], `header ${column}`).toEqual([a?.bold, a?.fill, null]);
     }
+  });
+});
+
+describe("a print header within a CDATA section", () => {
+  const SHEET = "xl/worksheets/sheet1.xml";
+  const withHeader = (text: string): Uint8Array => {
+    const parts = unzipSync(readFileSync(`${folder}no-styles.xlsx`));
+    const xml = strFromU8(parts[SHEET]!).replace(
+      "</worksheet>",
+      `<headerFooter><oddHeader>${text}</oddHeader><!-- of the yard --></headerFooter></worksheet>`,
+    );
+    return zipSync({ ...parts, [SHEET]: strToU8(xml) });
+  };
+  const before = withHeader("<![CDATA[&C&BBars & links <A>\n&B(page &P)]]>");
+
+  it("is in the copy as the same text", async () => {
+    const copy = checked(before).bytes;
+    expect(strFromU8(unzipSync(copy)[SHEET]!)).toContain(
+      "&amp;C&amp;BBars &amp; links &lt;A&gt;\n&amp;B(page &amp;P)",
+    );
+    expect(await copyFaults(before, copy)).toEqual([]);
+  });
+
+  it("is missed where the copy says another", async () => {
+    const other = checked(withHeader("<![CDATA[&C&BBars & links <B>\n&B(page &P)]]>")).bytes;
+    expect(await copyFaults(before, other)).toContain("Bars: headerFooter changed");
   });
 });
