@@ -328,9 +328,13 @@ function styled(text: string, cell: ScannedCell, style: number): string {
   const nameEnd = tag.search(/[\s/>]/);
   const isEmpty = tag.endsWith("/>");
   let attributes = withAttribute(rawAttributes(text, cell), "s", style === 0 ? null : String(style));
-  if (!cell.isAddressed) attributes = ` r="${addressAt(cell.row, cell.column)}"${attributes}`;
+  if (!cell.isAddressed) attributes = placed(attributes, addressAt(cell.row, cell.column));
   return tag.slice(0, nameEnd) + attributes + (isEmpty ? "/>" : ">");
 }
+
+/** Attributes with the place said first, in place of one that said none. */
+const placed = (attributes: string, place: string): string =>
+  ` r="${place}"${withAttribute(attributes, "r", null)}`;
 
 /** A row's opening tag, numbered, and never empty. */
 function openRow(
@@ -342,7 +346,7 @@ function openRow(
 ): string {
   const tag = text.slice(row.start, row.tagEnd);
   let attributes = tag.slice(`<${prefix}row`.length, tag.length - (row.isEmpty ? 2 : 1));
-  if (!row.isNumbered) attributes = ` r="${row.row + 1}"${attributes}`;
+  if (!row.isNumbered) attributes = placed(attributes, String(row.row + 1));
   if (isChanged) attributes = withAttribute(attributes, "spans", null);
   for (const [name, value] of line) attributes = withAttribute(attributes, name, value);
   return `<${prefix}row${attributes}${row.isEmpty && !isChanged ? "/" : ""}>`;

@@ -328,4 +328,19 @@ describe("patchWorkbook", () => {
       '<c r="I1" s="1"/>',
     ]);
   });
+
+  it("says a row's and a cell's place once where the file says none", async () => {
+    const xml = `<row r="" ht="20"><c r="" t="str"><v>1</v></c><c t="str" r=''><v>2</v></c></row><row r=""><c r="A2"><v>3</v></c></row>`;
+    const before = await buildPackage([{ name: "S", xml }]);
+    const flags = [0, 1].map((row) => ({ row, firstColumn: 0, lastColumn: 1, colour: "unsafe" as const }));
+    const text = await partText(patched(before, { flags }, "S"), "xl/worksheets/sheet1.xml");
+    expect([...text.matchAll(/<(?:row|c)\b[^>]*>/g)].map(([tag]) => tag)).toEqual([
+      '<row r="1" ht="20">',
+      '<c r="A1" t="str" s="1">',
+      '<c r="B1" t="str" s="1">',
+      '<row r="2">',
+      '<c r="A2" s="1">',
+      '<c r="B2" s="1"/>',
+    ]);
+  });
 });
