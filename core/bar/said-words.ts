@@ -1,8 +1,10 @@
+import { fewBlanks } from "./few-blanks";
+
 /** What the words round a bar say. Many bars share them, so each question is answered once for all. */
 export class SaidWords {
   #answers: Map<(words: string) => unknown, unknown> | undefined;
 
-  /** in lower case */
+  /** in lower case, without long gaps */
   constructor(readonly text: string) {}
 
   /** The answer of `read` to these words; `read` is one function that is made once, and depends on them alone. */
@@ -30,7 +32,8 @@ export class WordsOfBars {
     const byRemark = this.#ofMember(member);
     let words = byRemark.get(remark);
     if (words === undefined) {
-      words = new SaidWords((remark === null ? (member ?? "") : `${member ?? ""} ${remark}`).toLowerCase());
+      const said = remark === null ? (member ?? "") : `${member ?? ""} ${remark}`;
+      words = new SaidWords(fewBlanks(said).toLowerCase());
       byRemark.set(remark, words);
       this.#count += 1;
       if (this.#count >= MOST_KEPT) {

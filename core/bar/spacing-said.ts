@@ -1,11 +1,12 @@
 import { MM_PER_UNIT } from "../units/unit-table";
 import type { BarFacts } from "./bar-facts";
+import { fewBlanks } from "./few-blanks";
 
 /** "@ 150", "61 @ 20 c/c", "150 mm crs", "spacing 200", with what may stand behind it */
 const AT =
   /@\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?\s*(?:$|[,;.()]|c\s?\/\s?c|o\.?c\b|crs|ctrs?|cts|cent|each|both|[EFNTBUL]{1,2}\d?\b)/i;
 const CENTRES =
-  /(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?\s*(?:c\s?\/\s?c|o\.c\.|crs\b|ctrs?\b|cts\b|cent(?:re|er)s)/i;
+  /(?<!\d)(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?\s*(?:c\s?\/\s?c|o\.c\.|crs\b|ctrs?\b|cts\b|cent(?:re|er)s)/i;
 const SPACING = /\bspac(?:ing|ed)\s*(?:at|of|:|=|@)?\s*(\d+(?:[.,]\d+)?)\s*(mm|cm|in|")?/i;
 
 /** a lower number is a count of something */
@@ -21,7 +22,8 @@ const LEAST_INCHES = 1;
 export function spacingSaid({ row, standard }: BarFacts): number | null {
   const { remark } = row;
   if (remark === null || !/\d/.test(remark)) return null;
-  const found = AT.exec(remark) ?? CENTRES.exec(remark) ?? SPACING.exec(remark);
+  const words = fewBlanks(remark);
+  const found = AT.exec(words) ?? CENTRES.exec(words) ?? SPACING.exec(words);
   if (found === null) return null;
   const typed = found[2]?.toLowerCase().replace('"', "in");
   const ofSheet = row.table.columns.get("length")?.unit === "cm" ? "cm" : standard.unit;

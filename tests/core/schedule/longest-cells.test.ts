@@ -161,6 +161,14 @@ describe("the longest cells", () => {
     }
   });
 
+  it.each(texts)("should be judged fast wherever words stand: %s", (_, text) => {
+    for (const [place, sheet] of places(text)) {
+      if (!/^(Member|Remarks|Spacing mm|Grade|Coating|the title|a line of its own)$/.test(place)) continue;
+      const used = milliseconds(() => runAudit({ sheets: [sheet], standard }));
+      expect(used, place).toBeLessThan(MOST_MILLISECONDS);
+    }
+  });
+
   it.each(texts)("should spoil no other row and make no long message: %s", (_, text) => {
     const rows = HEADER.map((_, column) => withCell(ROW, column, text));
     const { findings, rows: classes } = runAudit({
