@@ -1,13 +1,21 @@
 import qrcode from "qrcode-generator";
-import { Markup } from "./html";
+import { html, Markup } from "./html";
 
 /** modules of white around the code, which a scanner needs */
 const QUIET = 4;
+/** bytes that 57 modules hold at level M (ISO/IEC 18004 version 10, from memory): in 17 mm a finer one is not scanned */
+const ROOM = 213;
 
-/** A text as a code to scan: black squares on white, a path of its own. */
-export function markCode(text: string): Markup {
+/**
+ * The first of these texts that a code on a ticket has room for, to be scanned: black squares on white, a
+ * path of its own. Its bytes are UTF-8.
+ */
+export function markCode(texts: readonly string[]): Markup {
+  const bytes = texts.map((text) => new TextEncoder().encode(text)).find(({ length }) => length <= ROOM);
+  if (bytes === undefined) return html`<span class="code">No code: long mark</span>`;
   const code = qrcode(0, "M");
-  code.addData(text, "Byte");
+  // the library takes the low byte of each character
+  code.addData(String.fromCharCode(...bytes), "Byte");
   code.make();
   const size = code.getModuleCount();
   let path = "";

@@ -74,7 +74,7 @@ function strip(ticket: Ticket): Markup {
 <div class="what"><strong>${count ?? "?"} × ${size}</strong> <span>${steel}</span><br>${joined(place)}</div>
 <div class="cut"><span>cut to</span> <strong>${cut === null ? "?" : setLength(cut.length, unit)}</strong>${deviation(cut?.tolerance ?? null, unit)}</div>
 <div class="reference">${joined(reference)}</div>
-${markCode(codeText(ticket))}
+${markCode([codeText(ticket), codeText({ ...ticket, member: null })])}
 </div>`;
 }
 
