@@ -1,5 +1,6 @@
 import { addressAt } from "../../core/schedule/cell-address";
 import { namedGroups, type ReckonedTonnage, type Tonnage, tonnageNotes } from "../../core/totals";
+import { shorten } from "../../core/units/shorten";
 import type { AddedCell } from "./added-sheet";
 import { MOST_BARS, namedParts, ROW_PX, type StackedBars, stackedBarsHeight } from "./stacked-bars";
 
@@ -30,6 +31,8 @@ export interface TonnageBlock {
 }
 
 const NAME_WIDTH = 24;
+/** characters of a pour's name: a longer one is not to be read here, and may be more than a cell holds */
+const LONGEST_NAME = 250;
 const NUMBER_WIDTH = 9;
 const FORMAT = "0.000";
 const PX_PER_CHARACTER = 7;
@@ -44,7 +47,9 @@ const ROWS_OF_PAGE = 36;
 /** The block whose first cell stands at a row and column of the sheet, from 0. */
 export function tonnageBlock(reckoned: BlockQuestion, top: number, left: number): TonnageBlock {
   const { groupedBy } = reckoned;
-  const tonnage = namedGroups(reckoned);
+  const whole = namedGroups(reckoned);
+  const pours = whole.pours.map((pour) => ({ ...pour, pour: shorten(pour.pour, LONGEST_NAME) }));
+  const tonnage = { ...whole, pours };
   const name = `Tonnes by ${groupedBy} and size`;
   const heading: BlockCell[] = [{ value: name, bold: true }];
   if (tonnage.total === 0 || reckoned.held !== null) return withoutTonnes(reckoned, heading, top);

@@ -324,6 +324,7 @@ function sheetFaults(old: Package, young: Package, anew: ReadonlySet<string>): s
     if (children(root).filter(({ localName }) => localName === "legacyDrawing").length > 1)
       faults.push(`${sheet}: two legacyDrawing`);
     faults.push(...cellFaults(sheet, root, Math.max(formats, oldFormats)));
+    if (before === undefined || anew.has(sheet)) faults.push(...longTexts(sheet, root));
     if (oldRoot != null && !anew.has(sheet)) faults.push(...lostCells(sheet, oldRoot, root));
   }
   for (const name of oldSheets.keys()) if (!young.sheets.has(name)) faults.push(`${name}: the sheet is gone`);
@@ -347,6 +348,15 @@ function cellFaults(sheet: string, root: Element | null | undefined, formats: nu
     }
   }
   return faults;
+}
+
+/** Characters that Excel holds in a cell (its published limits): it mends a file with more. */
+const LONGEST_CELL = 32_767;
+
+function longTexts(sheet: string, root: Element | null | undefined): string[] {
+  return all(root, "c")
+    .filter((cell) => (all(cell, "is")[0]?.textContent?.length ?? 0) > LONGEST_CELL)
+    .map((cell) => `${sheet}: ${cell.getAttribute("r")} has too long a text`);
 }
 
 /** Everything of a cell but its style, and every other element of the sheet, must stand as it stood. */

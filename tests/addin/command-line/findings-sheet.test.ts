@@ -12,6 +12,7 @@ import { isRefusal } from "../../../core/units/refusal";
 import { buildPackage } from "../../_support/build-package";
 import { bar, bookOf, checked, findingsCells, HEADER, TWO_POURS } from "../../_support/checked-book";
 import { comparePackages, partText } from "../../_support/compare-packages";
+import { copyFaults } from "../../_support/copy-faults";
 import { elementsOf, valOf, xmlTree } from "../../_support/xml-tree";
 
 describe("a schedule that is out of the common", () => {
@@ -34,6 +35,14 @@ describe("a schedule that is out of the common", () => {
     expect(all).toContainEqual(
       expect.stringMatching(/^Not in the total: 1 row \(C2\): size "H17" is no bar of BS8666:2005/),
     );
+  });
+
+  it("holds of a pour's long name what a cell can hold", async () => {
+    // a fraction of one sign is three, so the name is longer than it was typed
+    const before = bookOf([HEADER, bar("01", "H16", 2, 2000, "\u00bd".repeat(32_767))]);
+    const { bytes } = checked(before);
+    expect(await copyFaults(before, bytes)).toEqual([]);
+    expect(findingsCells(bytes).all).toContainEqual(expect.stringMatching(/^1\/2.{200,}\u2026$/));
   });
 
   it("leaves no name on a part that long names of pours leave no room for", async () => {
