@@ -1,3 +1,5 @@
+import { HEADER_UNITS } from "../header/header-units.data";
+
 const PLAIN_ASCII = /^[\x21-\x7e](?:[\x20-\x7e]*[\x21-\x7e])?$/;
 const DIGIT_BASES = [
   0x0660, // Arabic-Indic
@@ -44,6 +46,7 @@ const REPLACED: ReadonlyMap<string, string> = new Map([
   ["\u03a6", "\u00d8"],
   ["\u03d5", "\u00d8"],
 ]);
+const LONGEST_WITH_UNIT = 60;
 /** the letter EF stands for a diameter, but not within a word */
 const CYRILLIC_DIAMETER = /(?<!\p{L})[\u0424\u0444](?!\p{L})/gu;
 const FRACTIONS: ReadonlyMap<string, string> = new Map([
@@ -57,11 +60,17 @@ const FRACTIONS: ReadonlyMap<string, string> = new Map([
   ["\u215d", "5/8"],
   ["\u215e", "7/8"],
 ]);
+/** units in the letters of other scripts: "5,75 м", "200 مم" */
+const OTHER_UNITS: ReadonlyMap<string, string> = new Map(
+  HEADER_UNITS.rows.filter(([word]) => !/[a-z]/.test(word)),
+);
+const NUMBER_AND_UNIT = /^([\d.,+x*()\s-]*\d\)?)\s*([^\x20-\x7e]{1,8}(?: [^\x20-\x7e]{1,8})?)\.?$/u;
 const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad\u061c]/g;
 
 /**
  * The text with outer blanks and a leading apostrophe gone and every digit, blank, prime, dash and
- * vulgar fraction in its plain form; every diameter sign becomes Ø. Letters keep their case.
+ * vulgar fraction in its plain form; every diameter sign becomes Ø, and a unit of another script behind a number its
+ * Latin sign. Letters keep their case.
  *
  * @example cleanText("\u00a03\u2032\u20134\u00bd\u2033 ") // "3'-4 1/2\""
  */
@@ -70,12 +79,21 @@ export function cleanText(typed: string): string {
     return typed.charCodeAt(0) === 39 && typed.length > 1 ? withoutApostrophe(typed) : typed;
   const signs: string[] = [];
   for (const sign of typed.replace(INVISIBLE, "")) signs.push(plainSign(sign, signs[signs.length - 1] ?? ""));
-  const text = signs
-    .join("")
-    .replace(/\s+/g, (gap) => (gap.length > 1 ? "  " : " "))
-    .replace(CYRILLIC_DIAMETER, "\u00d8")
-    .trim();
+  const text = withLatinUnit(
+    signs
+      .join("")
+      .replace(/\s+/g, (gap) => (gap.length > 1 ? "  " : " "))
+      .replace(CYRILLIC_DIAMETER, "\u00d8")
+      .trim(),
+  );
   return text.charCodeAt(0) === 39 && text.length > 1 ? withoutApostrophe(text) : text;
+}
+
+function withLatinUnit(text: string): string {
+  if (text.length > LONGEST_WITH_UNIT || !/\d/.test(text)) return text;
+  const [, number = "", word = ""] = NUMBER_AND_UNIT.exec(text) ?? [];
+  const unit = OTHER_UNITS.get(word.toLowerCase());
+  return unit === undefined ? text : `${number} ${unit}`;
 }
 
 // a lone quote mark is a ditto, '' too; a quote before a value is a typed-as-text mark

@@ -26,6 +26,8 @@ const WITH_UNIT = /^(\d[\d, ]*(?:\.0+)?)\s*\(?([^\d\s()]+(?:\s[^\d\s()]+)?)\)?$/
 /** "1.200", "12.000" */
 const POINT_GROUPS = /^[1-9]\d{0,2}(?:\.\d{3})+$/;
 const PRODUCT = /^(\d+)\s*[x*]\s*(\d+)(?:\s*([^\d\s].*))?$/i;
+/** "4 x 12 = 48" */
+const PRODUCT_MADE = /^(\d+)\s*[x*]\s*(\d+)\s*=\s*(\d+)$/i;
 const SUM = /^(\d+(?:\s*\+\s*\d+)+)(?:\s*([^\d\s+].*))?$/;
 const SIZE_BEHIND = /^(?:[a-z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?$/i;
 const CALL_OFF = /^(\d{1,4})\s*((?:[a-z]{1,2}|\u00d8)\s*\d{1,2}\s*-\s*\d+[a-z]?(?:\s*-\s*\d+)?)$/i;
@@ -66,6 +68,7 @@ export function readCountText(
   return (
     calledOff(text) ??
     product(text) ??
+    productMade(text) ??
     sum(text) ??
     withUnit(text, words) ??
     sameAs(text) ??
@@ -92,6 +95,15 @@ function product(text: string): CountReading | null {
   const members = Number(parts[1]);
   const each = Number(parts[2]);
   return counted(members * each, { members, each, size });
+}
+
+/** A product with what it makes. Where it makes another number nobody can say which of the three is meant. */
+function productMade(text: string): CountReading | null {
+  const parts = PRODUCT_MADE.exec(text);
+  if (parts === null) return null;
+  const [members, each, made] = parts.slice(1).map(Number) as [number, number, number];
+  if (members * each === made) return counted(made, { members, each });
+  return { is: "unread", reason: `"${shortened(text)}" does not make ${made}, but ${members * each}` };
 }
 
 function sum(text: string): CountReading | null {

@@ -2,6 +2,7 @@ import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import type { ColumnKind, ColumnUnit, UnitReason } from "../bar-row";
+import { cleanText } from "../cells/clean-text";
 import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
@@ -64,7 +65,7 @@ const WITH_UNIT = /^[\d.,\s]+(mm|cm|m)\.?$/i;
 
 /** The unit that all cells write behind their numbers, which stands before that of a title. */
 function unitInCells({ texts, numbers }: Sample): ColumnUnit | null {
-  const units = new Set(texts.map((text) => WITH_UNIT.exec(text.trim())?.[1]?.toLowerCase() ?? ""));
+  const units = new Set(texts.map((text) => WITH_UNIT.exec(cleanText(text))?.[1]?.toLowerCase() ?? ""));
   const [unit = ""] = units;
   return numbers.length === 0 && units.size === 1 && unit !== "" ? (unit as ColumnUnit) : null;
 }
