@@ -57,16 +57,23 @@ const LEAST_SPACING = 50;
 const SPACED_IN_CM = /^(.*\u00d8\s*\d{1,2})\s*\/\s*(\d{1,2}(?:[.,]5)?)(?:\s*\/\s*(\d{1,2}(?:[.,]5)?))?$/;
 const MM_IN_CM = 10;
 
+const BARE_NUMBER = /^\s*(\d{1,2})\s*$/;
+
 /** Reads the size cells of one column under one standard; answers are remembered by what was typed. */
 export function sizeCellReader(
   standard: Standard,
   softMetric: boolean,
   habitual: ReadonlySet<string> = new Set(),
   isNumberSign = false,
+  areEighths = false,
 ) {
   const readerOf = (type: string) =>
     remember<string | number, SizeCell>((cell) => {
-      const bare = isNumberSign && typeof cell === "string" ? cell.replace(NUMBER_SIGN, "\u00d8") : cell;
+      const bare = areEighths
+        ? String(cell).replace(BARE_NUMBER, "#$1")
+        : isNumberSign && typeof cell === "string"
+          ? cell.replace(NUMBER_SIGN, "\u00d8")
+          : cell;
       const reading = readSizeCell(bare, type, standard, softMetric);
       const plain = String(cell).trim().replace(",", ".");
       const isHabit = habitual.has(plain) || habitual.has(String(cell).trim());

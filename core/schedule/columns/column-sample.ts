@@ -106,10 +106,14 @@ export function commaOfColumn(column: HeaderColumn, sample: Sample, table: Comma
   return column.unit === "m" ? "decimal" : "thousands";
 }
 
+const UNIT_BEHIND = /(?<=\d)\s*(?:mm|cm|m|kgs?|t|lbs?)\.?$/i;
+
+/** The number of a cell, as it stands where a unit stands behind it; null where it holds none. */
 export function numberIn(cell: Cell | undefined, comma: CommaUse): number | null {
   if (typeof cell === "number") return Number.isFinite(cell) ? cell : null;
   if (typeof cell !== "string") return null;
-  return readNumberText(cleanText(cell).replace(/^\((.+)\)$/, "$1"), comma);
+  const bare = cleanText(cell).replace(/^\((.+)\)$/, "$1");
+  return readNumberText(bare, comma) ?? readNumberText(bare.replace(UNIT_BEHIND, ""), comma);
 }
 
 export function parsed(texts: readonly string[], comma: CommaUse): number[] {

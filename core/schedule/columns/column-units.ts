@@ -36,6 +36,9 @@ export function unitOf(
   // of what its header names the unit, lengths alone are held against their numbers
   const middle = column.unit !== null && column.kind !== "length" ? null : middleOf(sample, comma);
   if (column.unit !== null) return againstHeader(column, column.unit, middle);
+  const inCells = unitInCells(sample);
+  if (inCells !== null)
+    return { unit: inCells, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   const isBarLength = column.kind === "length" || column.kind === "totalLength";
   if (standard.unit === "in" && (said === null || !isBarLength)) {
     if (middle !== null && middle > 1500) return byMagnitude("mm", middle);
@@ -52,9 +55,6 @@ export function unitOf(
   }
   // where no length proves them, dimensions are in what the title says, if bars can have them
   const isOfTitle = isDimension(column.kind) && byLength === null && said === "cm" && (middle ?? 0) < 1000;
-  const inCells = unitInCells(sample);
-  if (said !== null && inCells !== null)
-    return { unit: inCells, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   if (said !== null && (isBarLength || isOfTitle))
     return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" } };
   const guess = "taken in mm, the unit of the standard";

@@ -3,7 +3,7 @@ import type { ColumnKind, ColumnReading, ColumnUnit, SheetGuess, TableReading, U
 import type { PathUnit } from "../cells/path-in-unit";
 import type { LengthColumn } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
-import { isSignOfDiameter, isSoftMetric } from "../cells/signs-of-sizes";
+import { areEighths, isSignOfDiameter, isSoftMetric } from "../cells/signs-of-sizes";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { countSaid } from "../rows/count-said";
@@ -50,6 +50,8 @@ export interface TableLayout {
   /** what is counted, as every number of a count column has it behind it */
   readonly countWords: readonly string[];
   readonly softMetric: boolean;
+  /** bare numbers are bar numbers, eighths of an inch */
+  readonly areEighths: boolean;
   /** "#12" is 12 mm */
   readonly signsDiameter: boolean;
   /** what bare numbers of the paths in its shape column are in; null where its rows do not tell */
@@ -127,6 +129,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     const reason = `${called(mass)}: taken in t, so the masses make up count, length and size`;
     guesses.push({ guess: "unit-of-column", reason, asks: false, row: headRow, column: mass.column });
   }
+  const isInFeet = lengths.get("length")?.feetInches === true || units.get("length")?.unit === "ft";
   const columns = new Map<ColumnKind, ColumnReading>();
   const above = [header.top - 2, header.top - 1].filter((row) => row >= 0).map((row) => source.cells(row));
   const isAlone = header.blocks.length === 1;
@@ -189,6 +192,7 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     membersCarryDown: membersCarryDown(block, rows, lengths, comma, standard),
     pathUnit: pathUnitOf(block, rows, lengths),
     softMetric: isSoftMetric(standard, sizesTyped(samples.get("size"))),
+    areEighths: areEighths(standard, sizesTyped(samples.get("size")), isInFeet),
     signsDiameter: isSignOfDiameter(standard, sizesTyped(samples.get("size"))),
     habitualSizes: typedOften([samples.get("size"), ...sizesBeside(source, header, block)]),
     asks,

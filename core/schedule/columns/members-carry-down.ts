@@ -1,8 +1,11 @@
 import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import type { ColumnKind } from "../bar-row";
-import type { LengthColumn } from "../cells/read-length-text";
+import { cleanText } from "../cells/clean-text";
+import { type LengthColumn, readLengthText } from "../cells/read-length-text";
 import type { CommaUse } from "../cells/read-number-text";
+import { massPerMetreOf, sizeElsewhere } from "../cells/size-elsewhere";
 import type { HeaderBlock } from "../header/header-blocks";
 import type { Cell } from "../sheet";
 import { numberIn } from "./column-sample";
@@ -10,11 +13,15 @@ import { numberIn } from "./column-sample";
 const WITHIN = 0.02;
 const LEAST_VOTES = 2;
 const OF_VOTES = 0.8;
+const FOOT = MM_PER_UNIT.ft / MM_PER_UNIT.m;
+/** members with their number, in a table whose other rows have neither */
+const LEAST_NAMED = 2;
 
 /**
  * True where a number of members that stands in the first row of a member alone counts for the rows below it: the
- * amounts of those rows, lengths by size, total lengths or masses, are so many times those of one member. Rows below a
- * single member say nothing.
+ * amounts of those rows, lengths by size, total lengths or masses, are so many times those of one member, or, where no
+ * amounts stand, a name before the number stands in the same rows and in no other. Rows below a single member say
+ * nothing.
  */
 export function membersCarryDown(
   block: HeaderBlock,
@@ -25,35 +32,66 @@ export function membersCarryDown(
 ): boolean {
   const at = (kind: ColumnKind): number => block.columns.find((one) => one.kind === kind)?.column ?? -1;
   const [members, each, length] = [at("members"), at("each"), at("length")];
-  const factor = (lengths.get("length")?.factor ?? 1) / 1000;
   if (members < 0 || each < 0 || length < 0 || at("total") >= 0) return false;
-  const sumFactor = (lengths.get("totalLength")?.factor ?? 1000) / 1000;
+  const metres = (cells: readonly Cell[], kind: ColumnKind): number =>
+    metresIn(cells[at(kind)], lengths.get(kind), comma);
   let carried = 1;
   let votes = 0;
   let yes = 0;
+  const bars: (readonly Cell[])[] = [];
   for (const cells of rows) {
     const number = (column: number): number => numberIn(cells[column], comma) ?? 0;
     const own = number(members);
     if (own > 0) carried = own;
-    const one = number(each) * number(length) * factor;
+    if (number(each) > 0) bars.push(cells);
+    const one = number(each) * metres(cells, "length");
     if (own > 0 || carried < 2 || !(one > 0)) continue;
     const perMetre = massPerMetre(cells[at("size")], standard);
     const sized = block.bySize.map(({ column }) => number(column)).find((amount) => amount > 0) ?? 0;
+    const mass = number(at("mass")) / (one * perMetre);
     const ratios = [
       sized / one,
+      (sized * FOOT) / one,
       sized / (one * perMetre),
-      (number(at("totalLength")) * sumFactor) / one,
-      number(at("mass")) / (one * perMetre),
+      metres(cells, "totalLength") / one,
+      mass,
+      mass * KG_PER_UNIT.lb,
     ];
     const isNear = (times: number): boolean => ratios.some((ratio) => Math.abs(ratio / times - 1) < WITHIN);
     if (isNear(carried)) yes += 1;
     if (isNear(carried) || isNear(1)) votes += 1;
   }
-  return votes >= LEAST_VOTES && yes >= votes * OF_VOTES;
+  if (votes >= LEAST_VOTES) return yes >= votes * OF_VOTES;
+  return votes === yes && standBesideNames(bars, members);
 }
 
+function metresIn(cell: Cell | undefined, column: LengthColumn | undefined, comma: CommaUse): number {
+  if (column === undefined || typeof cell !== "string")
+    return ((numberIn(cell, comma) ?? 0) * (column?.factor ?? 1)) / MM_PER_UNIT.m;
+  const reading = readLengthText(cleanText(cell), column);
+  return reading.is === "value" ? reading.value / MM_PER_UNIT.m : 0;
+}
+
+/** A column of names before the number of members is filled in the same rows. */
+function standBesideNames(bars: readonly (readonly Cell[])[], members: number): boolean {
+  const counted = bars.filter((cells) => isFilled(cells[members])).length;
+  if (counted < LEAST_NAMED || counted === bars.length) return false;
+  for (let column = 0; column < members; column += 1) {
+    const isName = bars.every(
+      (cells) =>
+        isFilled(cells[column]) === isFilled(cells[members]) &&
+        (!isFilled(cells[column]) || typeof cells[column] === "string"),
+    );
+    if (isName) return true;
+  }
+  return false;
+}
+
+const isFilled = (cell: Cell | undefined): boolean =>
+  cell !== null && cell !== undefined && String(cell).trim() !== "";
+
 function massPerMetre(size: Cell | undefined, standard: Standard): number {
-  const reading = typeof size === "string" || typeof size === "number" ? standard.readSize(size) : null;
-  if (reading === null || isRefusal(reading) || reading.bar === null) return Number.NaN;
-  return reading.bar.massPerMetre;
+  if (typeof size !== "string" && typeof size !== "number") return Number.NaN;
+  const own = standard.readSize(size);
+  return massPerMetreOf(isRefusal(own) ? sizeElsewhere(String(size)) : own) ?? Number.NaN;
 }

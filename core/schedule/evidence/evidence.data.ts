@@ -19,6 +19,7 @@ export const LOOK: Cited<{
   readonly window: number;
   readonly valuesOfBar: number;
   readonly textsOfHeader: number;
+  readonly textsAlone: number;
   readonly numbersOfHeader: number;
   readonly keyFilled: number;
   readonly keyOfRow: number;
@@ -44,6 +45,8 @@ export const LOOK: Cited<{
     valuesOfBar: 3,
     // a header has four words and few numbers
     textsOfHeader: 4,
+    // words alone, as over a summary: size, length, mass
+    textsAlone: 3,
     numbersOfHeader: 0.25,
     // columns filled in most rows are the core of a table; a row that lacks much of it is a total or a note
     keyFilled: 0.7,

@@ -118,13 +118,14 @@ export function segmentsOf(values: readonly (readonly CellValue[])[]): Segment[]
 }
 
 function isHeader(line: readonly CellValue[]): boolean {
-  const { textsOfHeader, numbersOfHeader } = LOOK.value;
+  const { textsOfHeader, textsAlone, numbersOfHeader } = LOOK.value;
   let [texts, numbers] = [0, 0];
   for (const { kind } of line) {
     if (kind === "text") texts += 1;
     else if (kind === "number") numbers += 1;
   }
-  return texts >= textsOfHeader && numbers <= texts * numbersOfHeader;
+  const least = valuesIn(line) === 0 ? textsAlone : textsOfHeader;
+  return texts >= least && numbers <= texts * numbersOfHeader;
 }
 
 function valuesIn(line: readonly CellValue[]): number {

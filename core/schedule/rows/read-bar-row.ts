@@ -80,7 +80,8 @@ export class BarRowReader {
     this.draft = new RowDraft(source);
     this.bars = new StoredBars(layout.table);
     this.columns = tableColumns(layout, standard.unit === "in");
-    this.readSize = sizeCellReader(standard, layout.softMetric, layout.habitualSizes, layout.signsDiameter);
+    const { softMetric, habitualSizes, signsDiameter, areEighths } = layout;
+    this.readSize = sizeCellReader(standard, softMetric, habitualSizes, signsDiameter, areEighths);
     this.readShape = shapeCellReader(standard);
     this.signs = rowSigns(this.columns, this.readSize);
   }
