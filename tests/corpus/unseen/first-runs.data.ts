@@ -30,7 +30,9 @@ export interface FirstRun {
     | "s"
     | "j"
     | "4"
-    | "5";
+    | "5"
+    | "6"
+    | "7";
   readonly books: number;
   /** tonnage within one per cent at the first run, before anybody looked at a book */
   readonly rightFirst: number;
@@ -75,4 +77,6 @@ export const FIRST_RUNS: readonly FirstRun[] = [
   { batch: "j", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 31, right: 20, found: 33, silent: 0 },
   { batch: "4", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 30, right: 19, found: 31, silent: 0 },
   { batch: "5", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 34, right: 20, found: 34, silent: 0 },
+  { batch: "6", books: 20, rightFirst: 17, mistakes: 36, foundFirst: 32, right: 18, found: 32, silent: 0 },
+  { batch: "7", books: 20, rightFirst: 16, mistakes: 36, foundFirst: 31, right: 18, found: 31, silent: 0 },
 ];
