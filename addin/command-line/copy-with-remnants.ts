@@ -8,7 +8,7 @@ import {
 } from "../../core/cutting";
 import { isAmongHeld, type NotToMake } from "../../core/jobs";
 import type { Sheet } from "../../core/schedule";
-import { isShopSheet } from "../../core/shop";
+import { hasShopName, isShopSheet } from "../../core/shop";
 import type { Standard } from "../../core/standards";
 import { isRefusal, refusalText } from "../../core/units/refusal";
 import { parseAddress } from "../workbook/cell-address";
@@ -42,7 +42,9 @@ export interface CutToBook {
 export function copyWithRemnants(cut: CutToBook): { bytes: Uint8Array; said: string[] } {
   const { book, groups, leastRemnant, standard, sheets, isAgain } = cut;
   if (book.workbook === null) throw new InputRefused("--out with remnants needs an .xlsx file as BOOK");
-  const name = book.sheets.find((sheet) => isShopSheet(sheet.name))?.name;
+  const name = book.sheets.find(
+    (sheet) => hasShopName(sheet.name) && isShopSheet(book.read(sheet.name)),
+  )?.name;
   if (name === undefined)
     throw new InputRefused(
       "the book has no Shop sheet to write remnants to: add one, with the pane or by hand",

@@ -1,6 +1,6 @@
 import "./taskpane.css";
 import { hasOwnName } from "../../core/own/own-sheet";
-import { isShopSheet } from "../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../core/shop/has-shop-name";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
 import { forgetOwn, readOwnBy } from "../functions/own-known";
 import { forgetShop, readShopBy } from "../functions/shop-known";
@@ -61,7 +61,7 @@ function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
 /** Formulas do not lean on the cells of the sheets Shop and Standard: they are told when those change. */
 function followShopSheet(workbook: WorkbookPort): void {
   workbook.onChange(({ sheet }) => {
-    const isAsked = isShopSheet(sheet) ? forgetShop() : hasOwnName(sheet) && forgetOwn();
+    const isAsked = hasShopName(sheet) ? forgetShop() : hasOwnName(sheet) && forgetOwn();
     if (!isAsked) return;
     workbook
       .recalculate()

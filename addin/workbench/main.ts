@@ -2,7 +2,7 @@ import { engine } from "./early-engine";
 import "../pane/zod-without-eval";
 import "./workbench.css";
 import { hasOwnName } from "../../core/own/own-sheet";
-import { isShopSheet } from "../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../core/shop/has-shop-name";
 import { EXAMPLES } from "../demo/examples";
 import { openPane } from "../pane/open-pane";
 import { printInFrame } from "../pane/print-in-frame";
@@ -62,7 +62,7 @@ followSystemTheme((dark) => {
 });
 // formulas do not lean on the cells of the sheets Shop and Standard
 workbook.onChange(({ sheet }) => {
-  if (isShopSheet(sheet) || hasOwnName(sheet))
+  if (hasShopName(sheet) || hasOwnName(sheet))
     workbook.recalculate().catch((problem) => model.report(problem));
 });
 watchPageKeys({

@@ -1,7 +1,7 @@
 import type { FunctionEnvironment } from "../../core/formulas";
 import { hasOwnName, joinOwn, ownOfSheets } from "../../core/own";
 import type { Sheet } from "../../core/schedule/sheet";
-import { isShopSheet, machinesOfBook, ratesOfBook } from "../../core/shop";
+import { hasShopName, machinesOfBook, ratesOfBook } from "../../core/shop";
 import { NOTHING_OWN, type OwnStandard, resolveStandard } from "../../core/standards";
 import { isRefusal } from "../../core/units/refusal";
 
@@ -17,12 +17,12 @@ export function functionEnvironment(
   const read = (wanted: (name: string) => boolean): Sheet[] =>
     workbook.sheets.filter(({ name }) => wanted(name)).map(({ name }) => workbook.read(name));
   const own = joinOwn(
-    ownOfSheets(read((name) => hasOwnName(name) || isShopSheet(name))) ?? NOTHING_OWN,
+    ownOfSheets(read((name) => hasOwnName(name) || hasShopName(name))) ?? NOTHING_OWN,
     ofFile,
   );
   const standard = resolveStandard(defaultStandard, own);
   if (isRefusal(standard)) return { defaultStandard, own };
-  const sheets = read(isShopSheet);
+  const sheets = read(hasShopName);
   const machines = machinesOfBook(sheets, standard);
   const rates = ratesOfBook(sheets, standard);
   return {

@@ -75,7 +75,7 @@ export function openAudit(asked: AuditQuestion): Audit {
   const ownSheet = question.sheets.find(isOwnSheet);
   const own = ownSheet === undefined ? null : { sheet: ownSheet, problems: readOwn(ownSheet).problems };
   const standard = standardOfBook(question.standard, question.sheets);
-  const shopSheet = question.sheets.find(({ name }) => isShopSheet(name));
+  const shopSheet = question.sheets.find(isShopSheet);
   const shop = shopSheet === undefined ? null : new Workshop(shopSheet, standard);
   const limits = limitsInForce(settings.limits, standard, shop?.shop ?? null);
   const context: RuleContext = {
@@ -89,7 +89,7 @@ export function openAudit(asked: AuditQuestion): Audit {
   const [rowRules, sheetRules] = [rules.filter(isRowRule), rules.filter(isSheetRule)];
   const watched = watchedLimits(settings.limits, context, rules);
   const sheets = question.sheets
-    .filter((sheet) => !isShopSheet(sheet.name) && sheet !== ownSheet)
+    .filter((sheet) => sheet !== shopSheet && sheet !== ownSheet)
     .filter((sheet) => sheet.name === only || !isFindingsSheet(sheet))
     .map((sheet) => {
       const isJudged = only === null || sheet.name === only;

@@ -23,7 +23,7 @@ export function standardNamed(sheets: readonly Sheet[], standard: Standard): str
   const byOthers = new Set<string>();
   const sizes: string[] = [];
   for (const sheet of sheets) {
-    if (isShopSheet(sheet.name) || isOwnSheet(sheet) || isFindingsSheet(sheet) || !mayName(sheet)) continue;
+    if (isShopSheet(sheet) || isOwnSheet(sheet) || isFindingsSheet(sheet) || !mayName(sheet)) continue;
     const reading = readSchedule(sheet, standard);
     const ids = reading.bars.length > 0 ? byLists : byOthers;
     for (const { id, isNamed } of namedInCells(sheet, reading)) if (isNamed) ids.add(id);

@@ -14,6 +14,7 @@ import { sumsAlone } from "../schedule/rows/sums-alone";
 import type { Sheet } from "../schedule/sheet";
 import { sheetsOfBook } from "../schedule/sheets-of-book";
 import { uprightSheet } from "../schedule/turned-sheet";
+import { hasShopName } from "../shop/has-shop-name";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { Workshop } from "../shop/workshop";
 import { type OwnStandard, resolveStandard } from "../standards/index";
@@ -91,11 +92,11 @@ const noSchedule = defineRefusal("job-no-schedule", "value", "{reason}");
 export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal {
   const named = standardOf(book, asked);
   if (isRefusal(named)) return named;
-  const names = namesAsked(book, asked.sheet);
+  const shopName = shopSheetOf(book);
+  const names = namesAsked(book, asked.sheet, shopName);
   if (isRefusal(names)) return names;
   const settings = withColumnsSaid(settingsFromText(book.setting(SETTINGS_NAME)), asked.columns, names);
   if (isRefusal(settings)) return settings;
-  const shopName = book.sheets.find(({ name }) => isShopSheet(name))?.name;
   const seen = book.sheets.filter(
     ({ visibility, name }) => visibility === "visible" || name === shopName || hasOwnName(name),
   );
@@ -121,7 +122,7 @@ export function openForJob(book: Book, asked: JobQuestion): OpenedBook | Refusal
       ? noSchedule({ reason: "no sheet but those that an earlier check wrote" })
       : onlyOwn({ sheet: ownSheet.name });
   const notes = [
-    ...(asked.sheet === null ? hiddenNotes(book) : []),
+    ...(asked.sheet === null ? hiddenNotes(book, shopName) : []),
     ...read
       .filter(isPaper)
       .map(({ name }) => `sheet "${name}" was written by an earlier check: it is not read`),
@@ -176,7 +177,7 @@ export function newestOf<Read extends ReadSheet>(
 ): readonly Read[] {
   const { standard, sheets, all } = opened;
   const own = ownSheetOf(all);
-  const schedules = all.filter((sheet) => sheet !== own && !isShopSheet(sheet.name));
+  const schedules = all.filter((sheet) => sheet !== own && !isShopSheet(sheet));
   return markSuperseded(schedules.map(read), standard).filter(({ sheet }) => sheets.includes(sheet));
 }
 
@@ -189,7 +190,9 @@ export function withSchedules<Opened extends OpenedBook>(
   if (without.length === read.length) {
     const named = new Set(read.map(({ sheet }) => sheet.name));
     const unread = { sheets: opened.book.sheets.filter(({ name }) => !named.has(name)) };
-    const reason = [...without.map(noHeaderReason), ...hiddenNotes(unread)].join("; ");
+    const reason = [...without.map(noHeaderReason), ...hiddenNotes(unread, shopSheetOf(opened.book))].join(
+      "; ",
+    );
     return noSchedule({ reason });
   }
   const notes = without.map((one) =>
@@ -216,20 +219,29 @@ function standardOf(book: Book, { standard: asked, own }: JobQuestion): Standard
   return standardNotHeld({ whose, reason: refusalText(standard) });
 }
 
-function namesAsked({ sheets }: Book, only: string | null): readonly string[] | Refusal {
+/** The sheet that says what the yard owns. */
+function shopSheetOf(book: Book): string | undefined {
+  return book.sheets.find(({ name }) => hasShopName(name) && isShopSheet(book.read(name)))?.name;
+}
+
+function namesAsked(
+  { sheets }: Book,
+  only: string | null,
+  shop: string | undefined,
+): readonly string[] | Refusal {
   const asked = only === null ? sheets : sheets.filter(({ name }) => name === only);
   if (asked.length === 0)
     return noSuchSheet({ sheet: only ?? "", sheets: sheets.map(({ name }) => name).join(", ") });
-  const schedules = asked.filter(({ name }) => !isShopSheet(name));
+  const schedules = asked.filter(({ name }) => name !== shop);
   if (schedules.length === 0) return onlyShop({ sheet: asked[0]!.name });
   const seen = schedules.filter(({ visibility }) => only !== null || visibility === "visible");
   if (seen.length === 0) return allHidden({ sheets: schedules.map(({ name }) => name).join(", ") });
   return seen.map(({ name }) => name);
 }
 
-function hiddenNotes({ sheets }: Pick<Book, "sheets">): string[] {
+function hiddenNotes({ sheets }: Pick<Book, "sheets">, shop: string | undefined): string[] {
   return sheets
-    .filter(({ name, visibility }) => visibility !== "visible" && !isShopSheet(name))
+    .filter(({ name, visibility }) => visibility !== "visible" && name !== shop)
     .map(
       ({ name, visibility }) =>
         `sheet "${name}" is ${visibility} and is not counted: name it to have it read`,

@@ -1,5 +1,5 @@
 import type { Sheet } from "../schedule/sheet";
-import { isShopSheet } from "../shop/is-shop-sheet";
+import { hasShopName } from "../shop/has-shop-name";
 import { NOTHING_OWN, type OwnStandard } from "../standards/own-standard";
 import type { Standard } from "../standards/port";
 import { resolveStandard } from "../standards/resolve-standard";
@@ -26,7 +26,7 @@ export function ownSheetOf(sheets: readonly Sheet[]): Sheet | null {
 /** What the workbook's sheet Standard says, and the laps of its Shop sheet; null where it has neither. */
 export function ownOfSheets(sheets: readonly Sheet[]): OwnStandard | null {
   const sheet = ownSheetOf(sheets);
-  const shop = sheets.find(({ name }) => isShopSheet(name));
+  const shop = sheets.find(({ name }) => hasShopName(name));
   const laps = shop === undefined ? [] : readOwn(shop).own.laps;
   if (sheet === null) return laps.length === 0 ? null : joinOwn(NOTHING_OWN, { ...NOTHING_OWN, laps });
   const { own } = readOwn(sheet);

@@ -1,3 +1,4 @@
+export { hasShopName } from "./has-shop-name";
 export { isShopSheet } from "./is-shop-sheet";
 export { machinesOfBook, ratesOfBook } from "./machines-of-book";
 export { readShop } from "./read-shop";

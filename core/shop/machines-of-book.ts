@@ -9,7 +9,7 @@ import { readShop } from "./read-shop";
  * the book has no such sheet, so that any name of a machine is taken.
  */
 export function machinesOfBook(sheets: readonly Sheet[], standard: Standard): readonly Machine[] | undefined {
-  const shop = sheets.find((sheet) => isShopSheet(sheet.name));
+  const shop = sheets.find(isShopSheet);
   return shop === undefined ? undefined : readShop(shop, standard).benders;
 }
 
@@ -18,6 +18,6 @@ export function ratesOfBook(
   sheets: readonly Sheet[],
   standard: Standard,
 ): readonly (readonly Cell[])[] | undefined {
-  const shop = sheets.find((sheet) => isShopSheet(sheet.name));
+  const shop = sheets.find(isShopSheet);
   return shop === undefined ? undefined : readShop(shop, standard).rates?.block;
 }

@@ -5,6 +5,7 @@ import { inForceBy, standardNamed } from "../../../core/audit/standard-named";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { sheetsOfBook } from "../../../core/schedule/sheets-of-book";
 import { uprightSheet } from "../../../core/schedule/turned-sheet";
+import { isShopSheet } from "../../../core/shop/is-shop-sheet";
 import { isInspectionSheet } from "../../../core/tickets/is-inspection-sheet";
 import type { AuditView } from "./audit-view";
 import { aheadWords } from "./decision-words";
@@ -38,7 +39,8 @@ export function createLocalEngine(): Engine {
     async check(question) {
       const asked = standardAsked(question.standard);
       const settings = settingsFromText(question.settings);
-      const { shop } = question;
+      // a schedule may have the name of the Shop sheet: it is another list of the book
+      const shop = question.shop !== null && isShopSheet(question.shop) ? question.shop : null;
       // as the command line: bars that stand in columns are read as rows
       const upright = (each: Sheet): Sheet =>
         isPointedAt(settings, each.name) ? each : uprightSheet(each, asked);
@@ -47,7 +49,7 @@ export function createLocalEngine(): Engine {
       const sheet = book[before.length] as Sheet;
       const otherSheets = { before: book.slice(0, before.length), behind: book.slice(before.length + 1) };
       const others = [...otherSheets.before, ...otherSheets.behind];
-      const sheets = sheetsToRead(sheet, shop, otherSheets);
+      const sheets = sheetsToRead(sheet, question.shop, otherSheets);
       // as the command line: neither its user nor the workbook names one, so that the sheets may
       const isStandardAssumed = question.standard.trim() === "";
       const named = isStandardAssumed ? standardNamed(sheets, asked) : null;

@@ -26,7 +26,7 @@ export function comparisonView(kept: KeptCheck, older: RevisionSide): Comparison
   barsRead(kept);
   // against its older revision it stands as it is, though a later one may replace it
   const after = [{ sheet: newer, reading: readAsCorrected(newer, standard, settings) }];
-  const olderSheets = older.sheets.filter(({ name }) => !isShopSheet(name));
+  const olderSheets = older.sheets.filter((sheet) => !isShopSheet(sheet));
   const before = olderSheets.map((sheet) => ({
     sheet,
     reading: readAsCorrected(sheet, standard, older.settings),

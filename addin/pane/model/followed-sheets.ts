@@ -1,5 +1,5 @@
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
-import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../../core/shop/has-shop-name";
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { SheetSummary } from "../../workbook/workbook-port";
 import type { PaneHost } from "./pane-host";
@@ -76,7 +76,7 @@ export class FollowedSheets {
   inSight(): Pick<PaneState, "sheets" | "hidden" | "shopSheet"> {
     const sheets = this.all.filter(({ visible }) => visible || this.host.state().readsHidden);
     const hidden = this.all.filter(({ visible }) => !visible).map(({ name }) => name);
-    const shopSheet = this.all.find(({ name }) => isShopSheet(name))?.name ?? null;
+    const shopSheet = this.all.find(({ name }) => hasShopName(name))?.name ?? null;
     return { sheets, hidden, shopSheet };
   }
 }

@@ -1,5 +1,5 @@
 import type { Sheet } from "../../../core/schedule/sheet";
-import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../../core/shop/has-shop-name";
 import { SETTING_NAMES } from "../../workbook/setting-names";
 import type { SheetSummary, WorkbookPort } from "../../workbook/workbook-port";
 import type { AuditView } from "../engine/audit-view";
@@ -156,7 +156,7 @@ export class Judge {
 
   /** What the shop's machines and other lists of the workbook say can alter the judgement of any row. */
   #dependsOn(known: string, sheet: string): boolean {
-    return isShopSheet(sheet) || this.#views.get(known)?.otherSheets.includes(sheet) === true;
+    return hasShopName(sheet) || this.#views.get(known)?.otherSheets.includes(sheet) === true;
   }
 
   #outdate(concerns: (sheet: string) => boolean): void {
@@ -206,7 +206,7 @@ export class Judge {
       if (!isQuiet) this.host.doing(`Checking ${copy.rowCount} rows`);
       const settings = await patience.wait(workbook.setting(SETTING_NAMES.audit));
       const { sheets, standard } = this.host.asked();
-      const shopSheet = sheets.find(({ name }) => isShopSheet(name) && name !== sheet);
+      const shopSheet = sheets.find(({ name }) => hasShopName(name) && name !== sheet);
       const shop = shopSheet === undefined ? null : await patience.wait(workbook.read(shopSheet.name));
       const otherSheets = await this.#copies.otherSheets(sheet, sheets);
       const view = await patience.wait(

@@ -1,6 +1,6 @@
 import type { Severity } from "../../../core/audit/finding";
 import { settingsFromText, settingsToText } from "../../../core/audit/settings-text";
-import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../../core/shop/has-shop-name";
 import { counted } from "../../../core/units/counted";
 import { hasFindingsName } from "../../workbook/own-findings-sheet";
 import { SETTING_NAMES } from "../../workbook/setting-names";
@@ -47,7 +47,7 @@ export class PaneModel extends Observed<PaneState> {
       asked: () => ({
         sheet: this.state.sheet,
         sheets: this.#sheets.all.filter(
-          ({ name, visible }) => visible || this.state.readsHidden || isShopSheet(name),
+          ({ name, visible }) => visible || this.state.readsHidden || hasShopName(name),
         ),
         standard: this.state.standard,
       }),
@@ -350,7 +350,7 @@ export class PaneModel extends Observed<PaneState> {
       if (!this.#sheets.all.some(({ name }) => name === sheet)) await this.sheetsChanged();
       const isOffered = this.state.sheets.some(({ name }) => name === sheet);
       // the Shop sheet and the findings are looked up beside a schedule, whose list stays
-      const isAside = (isShopSheet(sheet) || hasFindingsName(sheet)) && this.state.view !== null;
+      const isAside = (hasShopName(sheet) || hasFindingsName(sheet)) && this.state.view !== null;
       if (isOffered && !isAside && this.state.work === null) await this.chooseSheet(sheet);
       await this.#showBar(sheet, this.state.view?.isTurned === true ? column : row);
     });

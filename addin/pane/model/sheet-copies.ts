@@ -1,6 +1,6 @@
 import { hasOwnName } from "../../../core/own/own-sheet";
 import type { Sheet } from "../../../core/schedule/sheet";
-import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../../core/shop/has-shop-name";
 import type { SheetSummary, WorkbookPort } from "../../workbook/workbook-port";
 import { NO_OTHER_SHEETS, type OtherSheets } from "../engine/other-sheets";
 
@@ -30,7 +30,7 @@ export class SheetCopies {
   /** The sheets that stand before and behind one; a workbook of very many is not read through. */
   async otherSheets(sheet: string, listed: readonly SheetSummary[]): Promise<OtherSheets> {
     const names = listed.map(({ name }) => name);
-    const others = names.filter((name) => name !== sheet && !isShopSheet(name));
+    const others = names.filter((name) => name !== sheet && !hasShopName(name));
     // what its owner looked up is in force however many sheets there are
     const wanted = others.length > MOST_OTHERS ? others.filter(hasOwnName) : others;
     if (wanted.length === 0) return NO_OTHER_SHEETS;

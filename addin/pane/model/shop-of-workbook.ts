@@ -1,5 +1,5 @@
 import type { FunctionEnvironment } from "../../../core/formulas/worksheet-function";
-import { isShopSheet } from "../../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../../core/shop/has-shop-name";
 import { resolveStandard } from "../../../core/standards";
 import { isRefusal } from "../../../core/units/refusal";
 import { SETTING_NAMES } from "../../workbook/setting-names";
@@ -9,7 +9,7 @@ import type { WorkbookPort } from "../../workbook/workbook-port";
 export async function shopOfWorkbook(
   workbook: WorkbookPort,
 ): Promise<Pick<FunctionEnvironment, "machines" | "rates">> {
-  const shop = (await workbook.sheets()).find(({ name }) => isShopSheet(name));
+  const shop = (await workbook.sheets()).find(({ name }) => hasShopName(name));
   if (shop === undefined) return {};
   const standard = resolveStandard(await workbook.setting(SETTING_NAMES.standard));
   if (isRefusal(standard)) return {};

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sheetFromRows } from "../../../core/schedule/sheet";
-import { isShopSheet, machinesOfBook } from "../../../core/shop";
+import { hasShopName, isShopSheet, machinesOfBook } from "../../../core/shop";
 import { resolveStandard, type Standard } from "../../../core/standards";
 
 const standard = resolveStandard("BS8666:2005") as Standard;
@@ -19,9 +19,29 @@ describe("machinesOfBook", () => {
   });
 });
 
-describe("isShopSheet", () => {
+describe("hasShopName", () => {
   it("should know the name in any case, and no other", () => {
-    expect(["Shop", "SHOP", " shop"].every(isShopSheet)).toBe(true);
-    expect(["Workshop", "Shop 2", ""].some(isShopSheet)).toBe(false);
+    expect(["Shop", "SHOP", " shop"].every(hasShopName)).toBe(true);
+    expect(["Workshop", "Shop 2", ""].some(hasShopName)).toBe(false);
+  });
+});
+
+describe("isShopSheet", () => {
+  it("should go by its tables and titles, and take a list of bars of that name for none", () => {
+    const list = sheetFromRows("SHOP", [
+      ["RIDGE YARD - SHOP CUT AND BEND"],
+      ["Qty", "Size", "Bars", "Length", "Mark", "Shape", "A", "B"],
+      [24, "#5", 1, "7-06", "F1", "STR", null, null],
+    ]);
+    expect(isShopSheet(list)).toBe(false);
+    const tables = [
+      [["Limit", "Value"]],
+      [["Size", "Stock length mm"]],
+      [["Stock lengths"], ["For", "Long"]],
+      [["Machine", "Orbit radius mm", "ours"]],
+      [],
+    ];
+    expect(tables.map((rows) => isShopSheet(sheetFromRows("Shop", rows)))).toEqual(tables.map(() => true));
+    expect(isShopSheet(sheetFromRows("Yard", [["Limit", "Value"]]))).toBe(false);
   });
 });
