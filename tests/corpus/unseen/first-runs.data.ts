@@ -32,7 +32,7 @@ export interface FirstRun {
     | "4"
     | "5"
     | "6"
-    | "7";
+    | "7"
     | "8"
     | "1";
   readonly books: number;
