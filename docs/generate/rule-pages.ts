@@ -2,7 +2,7 @@ import { exampleColumns, HEADERS } from "../../core/audit/example-sheet";
 import type { Example, ExampleRow, Rule } from "../../core/audit/rule";
 import { typedText } from "../../core/audit/typed-text";
 import type { Cell } from "../../core/schedule/sheet";
-import { isShopSheet } from "../../core/shop/is-shop-sheet";
+import { hasShopName } from "../../core/shop/has-shop-name";
 import { citationText } from "../../core/standards/index";
 import { findingsOfExample } from "./example-findings";
 import { measuredRows } from "./measured-pages";
@@ -96,7 +96,7 @@ function exampleLines(rule: Rule, example: Example): string[] {
   if (example.shop !== undefined) lines.push("Sheet Shop:", "", ...plainTable(example.shop), "");
   for (const { cell, sheet, message, cite } of findingsOfExample(rule, example)) {
     const source = cite === null ? "" : ` (${citationText(cite)})`;
-    const place = isShopSheet(sheet) ? `Shop ${cell ?? "sheet"}` : (cell ?? "sheet");
+    const place = hasShopName(sheet) ? `Shop ${cell ?? "sheet"}` : (cell ?? "sheet");
     lines.push(`> ${place}: ${message}${source}`, "");
   }
   return lines;
