@@ -90,8 +90,10 @@ function fillSection(value: number, section: string): string | undefined {
   return place(pieces, padded === 0 && number.startsWith("0.") ? number.slice(1) : number);
 }
 
-/** The literal pieces about the number; a literal amid the digits stands after it. */
+/** The literal pieces about the number and amid the digits of a whole one; amid those of another they stand after it. */
 function place(pieces: readonly Piece[], number: string): string {
+  if (/^\d+$/.test(number) && pieces.every(({ literal, text }) => literal || /^[0#]+$/.test(text)))
+    return amid(pieces, number);
   let before = "";
   let behind = "";
   let seen = false;
@@ -103,6 +105,24 @@ function place(pieces: readonly Piece[], number: string): string {
     else before += piece.text;
   }
   return (before + number + behind).trim();
+}
+
+/** Each digit in its own place from the right; those beyond the places stand in the first. */
+function amid(pieces: readonly Piece[], number: string): string {
+  let rest = number;
+  let shown = "";
+  const first = pieces.findIndex(({ literal }) => !literal);
+  for (let at = pieces.length - 1; at >= 0; at -= 1) {
+    const { literal, text } = pieces[at] as Piece;
+    // no sign stands before digits that are not there
+    if (literal) shown = at < first || rest !== "" || shown === "" ? text + shown : shown;
+    else {
+      const taken = at === first ? rest.length : Math.min(rest.length, text.length);
+      shown = rest.slice(rest.length - taken) + shown;
+      rest = rest.slice(0, rest.length - taken);
+    }
+  }
+  return shown.trim();
 }
 
 function splitLiterals(section: string): Piece[] {

@@ -2,6 +2,7 @@ import { parse } from "csv-parse/sync";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
 import { LAST_COLUMN, LAST_ROW } from "../../workbook/cell-address";
 import { UnreadableWorkbook } from "../unreadable-workbook";
+import { groupedNumber, type NumberSigns, signsOfCsv } from "./signs-of-csv";
 
 /** Bytes of a file and cells in it that are read; a full sheet of seventeen columns is within. */
 const LONGEST_FILE = 256 * 1024 * 1024;
@@ -42,10 +43,17 @@ export function readCsv(bytes: Uint8Array, name: string): Sheet {
       `${name} has ${records.length} rows and ${columns} columns, and no sheet has more than ${LAST_ROW + 1} and ${LAST_COLUMN + 1}: cut the file`,
     );
   }
-  const hasDecimalComma =
-    delimiter !== "," && records.some((row) => row.some((cell) => /^-?\d+,\d{1,2}$/.test(cell)));
-  const rows = records.map((row) => row.map((cell) => readCell(cell, hasDecimalComma)));
-  return { ...sheetFromRows(name, rows), name };
+  const signs = signsOfCsv(records, delimiter);
+  const rows = records.map((row) => row.map((cell) => readCell(cell, signs)));
+  return {
+    ...sheetFromRows(name, rows),
+    name,
+    // a mark such as 1.101 stays one
+    ...(signs.point !== null && {
+      shown: (row: number, column: number) =>
+        typeof rows[row]?.[column] === "number" ? records[row]?.[column]?.trim() : undefined,
+    }),
+  };
 }
 
 /** Refuses a text file that is longer than any schedule, before it is read where the caller knows its length. */
@@ -68,11 +76,13 @@ function count(text: string, sign: string): number {
 }
 
 /** Numbers in their plain spelling become numbers; "007" and "1.50" stay the texts they are. */
-function readCell(text: string, hasDecimalComma: boolean): Cell {
+function readCell(text: string, { point, decimalComma }: NumberSigns): Cell {
   const trimmed = text.trim();
   if (trimmed === "") return null;
+  const grouped = point === null ? null : groupedNumber(trimmed);
+  if (grouped !== null) return point === "thousands" ? grouped : Number(trimmed);
   if (String(Number(trimmed)) === trimmed) return Number(trimmed);
-  if (hasDecimalComma && /^-?(0|[1-9]\d*),(\d{1,2}|\d{4,})$/.test(trimmed))
+  if (decimalComma && /^-?(0|[1-9]\d*),(\d{1,2}|\d{4,})$/.test(trimmed))
     return Number(trimmed.replace(",", "."));
   if (/^#(REF!|N\/A|VALUE!|NAME\?|DIV\/0!|NUM!|NULL!)$/.test(trimmed)) return { error: trimmed };
   return text;

@@ -9,11 +9,16 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Uint8Array {
       const value = sheet.cell(row, column);
       // "007" stays a text when its cell is entered again
       const isNumberAsText = typeof value === "string" && value !== "" && !Number.isNaN(Number(value));
-      return { value, ...(isNumberAsText && { look: { numberFormat: "@" } }) };
+      const numberFormat = isNumberAsText ? "@" : isGrouped(sheet.shown?.(row, column)) ? GROUPED : null;
+      return { value, ...(numberFormat !== null && { look: { numberFormat } }) };
     }),
   );
   return writeNewWorkbook({ sheets: [{ name: sheet.name, rows }] });
 }
+
+/** 1.101 as it stands in the file, whichever language the workbook is seen in */
+const GROUPED = '#"."##0';
+const isGrouped = (shown: string | undefined): boolean => /^[1-9]\d{0,2}\.\d{3}$/.test(shown ?? "");
 
 const LONGEST = 31;
 

@@ -55,7 +55,7 @@ export function readCountText(
   if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
   if (text.length > LONGEST_VALUE) return noCount(text);
   // where commas part the decimals a point parts thousands: no count has a fraction
-  if (pointsGroup && POINT_GROUPS.test(text)) return whole(Number(text.replaceAll(".", "")), text);
+  if (POINT_GROUPS.test(text)) return pointed(text, pointsGroup);
   const number = readNumberText(text.replace(/^\((.+)\)$/, "$1"), comma);
   if (number !== null) return whole(number, text);
   const spaced = AT_SPACING.exec(text);
@@ -149,6 +149,18 @@ function lookalike(text: string): CountReading | null {
     guess: "lookalike-digit",
     asks: true,
     reason: `"${shortened(text)}" may be ${digits}: a letter stands where a digit belongs`,
+  });
+}
+
+/** A point between thousands, or decimals that are all nought: 1.000 is as likely one as a thousand. */
+function pointed(text: string, pointsGroup: boolean): CountReading {
+  const grouped = Number(text.replaceAll(".", ""));
+  const number = Number(text);
+  if (pointsGroup || !Number.isInteger(number)) return whole(pointsGroup ? grouped : number, text);
+  return counted(number, {
+    guess: "decimal-comma",
+    asks: true,
+    reason: `"${text}" may be ${number} or ${grouped} bars: write it without the point`,
   });
 }
 

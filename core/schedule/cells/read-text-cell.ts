@@ -58,11 +58,14 @@ export function readNumberMark(
   const seen = sheet.shown?.(context.row, column);
   if (seen === undefined || seen.length > LONGEST_NUMBER) return String(number);
   const power = /^(\d+)(?:\.0*)?E\+?0*(\d+)$/i.exec(seen);
-  if (power === null) return /^0\d*$/.test(seen) ? seen : String(number);
+  if (power === null) return AS_SHOWN.test(seen) ? seen : String(number);
   const reading = `${power[1]}E${power[2]}`;
   const reason = `${seen} stands where the mark belongs: ${reading} was typed and turned into a number`;
   return guessed(place, reading, { guess: "number-was-mark", asks: false, reason }, context);
 }
+
+/** "007", and "1.101" of a file whose points part thousands */
+const AS_SHOWN = /^(?:0\d*|[1-9]\d{0,2}(?:\.\d{3})+)$/;
 
 const LONGEST_NUMBER = 40;
 

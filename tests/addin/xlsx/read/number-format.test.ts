@@ -15,6 +15,8 @@ describe("shownNumber", () => {
     [1250, '0.00" m"', "1250.00 m"],
     [0.5, ".0", ".5"],
     [12345, "0,", "12"],
+    [1101, '#"."##0', "1.101"],
+    [1234567, '000"-"0000', "123-4567"],
   ])("shows %d under %s as %s", (value, code, shown) => {
     expect(shownNumber(value, code)).toBe(shown);
   });
