@@ -127,8 +127,8 @@ export class FixSteps {
     wanted: number,
   ): Promise<void> {
     const cells = cellList(written);
-    this.keepStep({ sheet, label: `${label}, in part`, cells, edits: written, undo });
-    const count = written.length === wanted ? "all of the" : `up to ${written.length} of the`;
+    this.keepStep({ sheet, label: `${label}, in part`, cells, edits: written, undo, isPart: true });
+    const count = written.length === wanted ? "some or all of the" : `up to ${written.length} of the`;
     await this.#judgeWritten(sheet, written).catch(() => undefined);
     throw new Error(
       `${count} ${wanted} cells were written before it stopped; Take back restores them. ${message}`,
@@ -147,14 +147,15 @@ export class FixSteps {
   }
 }
 
-/** True where each of the cells holds what was written. */
-export function standsIn(copy: Sheet, edits: readonly CellEdit[]): boolean {
-  return edits.every(({ cell, to }) => {
+/** True where each of the cells holds what was written; of a step written in part, where any does. */
+export function standsIn(copy: Sheet, { edits, isPart }: Pick<AppliedFix, "edits" | "isPart">): boolean {
+  const holds = ({ cell, to }: CellEdit): boolean => {
     const place = parseAddress(cell);
     if (place === null) return false;
     const now = copy.cell(place.row - copy.top, place.column - copy.left);
     return String(isCellError(now) ? now.error : (now ?? "")) === String(to ?? "");
-  });
+  };
+  return isPart === true ? edits.some(holds) : edits.every(holds);
 }
 
 function cellList(edits: readonly CellEdit[]): string {

@@ -314,7 +314,7 @@ export class PaneModel extends Observed<PaneState> {
   async #stands({ view, copy, before }: Judged): Promise<void> {
     const { sheet } = view;
     const { fixes, notice, bar } = this.state;
-    const standing = fixes.filter((fix) => fix.sheet !== sheet || standsIn(copy, fix.edits));
+    const standing = fixes.filter((fix) => fix.sheet !== sheet || standsIn(copy, fix));
     // what the user took back in the workbook is no longer ours to take back
     if (standing.length < fixes.length)
       this.set({ fixes: standing, ...(notice?.kind === "done" ? { notice: null } : {}) });

@@ -27,6 +27,8 @@ export interface AppliedFix {
   readonly cells: string;
   readonly edits: readonly CellEdit[];
   readonly undo: UndoStep;
+  /** not all of the cells may have been written */
+  readonly isPart?: true;
 }
 
 export interface PaneState {

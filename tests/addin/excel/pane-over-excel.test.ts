@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import type { Engine } from "../../../addin/pane/engine/engine";
 import { createLocalEngine } from "../../../addin/pane/engine/local-engine";
+import { safeFixKinds } from "../../../addin/pane/model/fixes-of-view";
 import { PaneModel } from "../../../addin/pane/model/pane-model";
 import { waive } from "../../../addin/pane/model/settings-edits";
 import { PartlyWritten } from "../../../addin/workbook/workbook-port";
@@ -235,5 +236,28 @@ describe("fixes written in part", () => {
     });
     expect(await (problem as PartlyWritten).undo()).toBe(false);
     expect(filled()).toBe(20_000);
+  });
+
+  test("should stay in the pane to be taken back, once the sheet is judged again", async () => {
+    // Excel has made a number of the code; BS 8666:2005 writes shape codes with two digits
+    const straight = (number: number) => [`'${number}`, "H16", 1, 10, 10, 2500, 0, 2500, "", "", ""];
+    const rows = Array.from({ length: 20_010 }, (_, index) => straight(index + 1));
+    open.excel.byUser((book) => write(book, [HEADER, ...rows]));
+    await model.check();
+    const codes = () =>
+      rows.filter((_, index) => open.excel.workbook.active.cells.at(index + 1, 6).value === "00").length;
+    const kind = safeFixKinds(model.state.view!).find(({ code }) => code === "SHAPE102")!;
+    expect(kind.findings.flatMap(({ fix }) => fix?.edits ?? [])).toHaveLength(rows.length);
+    open.excel.failures.push(null, null, "GeneralException");
+    await model.fixes.applyKind(kind);
+    expect(model.state.notice?.text).toContain(
+      "some or all of the 20010 cells were written before it stopped",
+    );
+    expect(codes()).toBe(20_000);
+    expect(model.state.fixes).toHaveLength(1);
+    await model.fixes.undoFix();
+    expect(codes()).toBe(0);
+    expect(model.state.fixes).toEqual([]);
+    expect(model.state.notice?.text).toContain("Taken back");
   });
 });
