@@ -15,6 +15,7 @@ import {
 import { addressAt } from "../../core/schedule/cell-address";
 import { type BarChange, notComparedWords, supersededWords } from "../../core/totals";
 import { tonnesOf } from "../../core/units/print-mass";
+import { shorten } from "../../core/units/shorten";
 import { answerOf } from "./answer-of";
 import type { Command, ExitCode } from "./command";
 import { InputRefused } from "./input-refused";
@@ -120,7 +121,9 @@ function leftOutOf({ schedules }: ReadBook): string[] {
     reading.bars.flatMap((bar) => {
       if (!bar.struckThrough && bar.superseded !== true) return [];
       const why = bar.struckThrough ? "struck through" : supersededWords(bar);
-      return [`not compared: ${sheet.name} row ${sheet.top + bar.row + 1}, ${bar.mark ?? "no mark"}: ${why}`];
+      return [
+        `not compared: ${sheet.name} row ${sheet.top + bar.row + 1}, ${shorten(bar.mark ?? "no mark", LONGEST_NAME)}: ${why}`,
+      ];
     }),
   );
 }
@@ -173,13 +176,17 @@ function addressOf(change: BarChange, column: number | null, compared: CompareJo
   return place === null || column === null ? null : addressAt(place.row - 1, place.sheet.left + column);
 }
 
+/** characters of a member or mark that a line of the terminal names */
+const LONGEST_NAME = 120;
+
 /** In short the changes of what is released already, and the tonnes. */
 function printComparison(compared: CompareJob, streams: Streams, isSummary: boolean): void {
   const { changes: all, pours, unchanged, notCompared } = compared.comparison;
   const changes = isSummary ? all.filter(({ severity }) => severity === "unsafe") : all;
   for (const change of changes) {
     const row = placeOf(change, compared)?.row ?? "";
-    const name = [change.member, change.mark].filter((part) => part !== null).join(" / ");
+    const parts = [change.member, change.mark].filter((part) => part !== null);
+    const name = parts.map((part) => shorten(part, LONGEST_NAME)).join(" / ");
     const released = change.released ? "RELEASED ALREADY, " : "";
     streams.result(`${released}${change.kind}: ${name} (${change.sheet} row ${row})`);
     for (const cell of change.cells) {

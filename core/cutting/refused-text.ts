@@ -1,3 +1,4 @@
+import { shortened } from "../schedule/cells/longest-text";
 import { counted } from "../units/counted";
 import type { LengthUnit } from "../units/length-unit";
 import { refusalText } from "../units/refusal";
@@ -10,10 +11,12 @@ import type { RefusedRow } from "./cut-row";
  */
 export function refusedText(row: RefusedRow, unit: LengthUnit = "mm"): string {
   const { size, grade, mark, sheet, cell, count } = row;
-  const steel = [size === "" ? "size not said" : size, grade].filter((part) => part !== null).join(" ");
+  const steel = [size === "" ? "size not said" : shortened(size), grade]
+    .filter((part) => part !== null)
+    .join(" ");
   const named = [
     steel,
-    mark === null ? null : `mark ${mark}`,
+    mark === null ? null : `mark ${shortened(mark)}`,
     count === null || !(count > 0) ? null : counted(count, "bar"),
     cell === null ? null : sheet === null ? cell : `${sheet}!${cell}`,
   ];

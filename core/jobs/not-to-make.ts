@@ -1,6 +1,7 @@
 import { type HoldsOfRow, whysInWords } from "../audit/holds";
 import type { CutRow } from "../cutting/cut-row";
 import { rowOfPiece } from "../cutting/row-of-piece";
+import { shortened } from "../schedule/cells/longest-text";
 import { counted } from "../units/counted";
 
 /** Pieces of a row that may hurt somebody, or that cannot be bent as it stands. */
@@ -55,6 +56,11 @@ export function notToMakeText(
   namesSheet: boolean,
 ): string {
   const place = namesSheet ? `${sheet}!${cell}` : cell;
-  const named = [size, mark === null ? null : `mark ${mark}`, counted(count, "bar"), place];
+  const named = [
+    shortened(size),
+    mark === null ? null : `mark ${shortened(mark)}`,
+    counted(count, "bar"),
+    place,
+  ];
   return `${named.filter((part) => part !== null).join(", ")}: ${why}`;
 }

@@ -1,6 +1,7 @@
 import { type Finding, rowsBehind } from "../audit/finding";
 import { severityWords } from "../audit/finding-words";
 import { asksOf, holdsOf, isSevere, whysInWords } from "../audit/holds";
+import { shortened } from "../schedule/cells/longest-text";
 import { counted } from "../units/counted";
 
 type Judged = Pick<
@@ -70,7 +71,8 @@ function listed(what: string, bars: readonly SevereBar[], namesSheet: boolean): 
   if (bars.length === 0) return [];
   const byWhy = new Map<string, string[]>();
   for (const { sheet, row, mark, size, why } of bars) {
-    const bar = `${namesSheet ? `${sheet} ` : ""}row ${row}, ${mark === null ? size : `${mark} ${size}`}`;
+    const named = mark === null ? shortened(size) : `${shortened(mark)} ${shortened(size)}`;
+    const bar = `${namesSheet ? `${sheet} ` : ""}row ${row}, ${named}`;
     const known = byWhy.get(why);
     if (known === undefined) byWhy.set(why, [bar]);
     else known.push(bar);

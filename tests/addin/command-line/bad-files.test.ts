@@ -61,6 +61,41 @@ describe("files that are odd or damaged", () => {
     }
   });
 
+  it.each(["member", "mark", "size"])(
+    "with a %s of a whole cell are named in lines of a terminal",
+    async (what) => {
+      // BS 8666:2005 Table 2: the least former of a 16 mm bar is 64 mm
+      const bar = ["B1", "01", "H16", 2, 1850, "21", 700, 600, 700, 40];
+      const place = ["member", "mark", "size"].indexOf(what);
+      const barWith = (at: number, text: string) => bar.map((own, column) => (column === at ? text : own));
+      const long = barWith(place, `${"7 ".repeat(16_000)}x`);
+      const head = [
+        "Member",
+        "Bar mark",
+        "Type and size",
+        "Total no.",
+        "Length",
+        "Shape code",
+        "A",
+        "B",
+        "C",
+        "Former",
+      ];
+      const book = (name: string, rows: unknown[][]): string =>
+        file(name, writeNewWorkbook({ sheets: [{ name: "S", rows: [head, ...rows] as never }] }));
+      const older = book("before-long.xlsx", [bar, barWith(1, "02")]);
+      const newer = book("with-long.xlsx", [bar, long, barWith(1, "03")]);
+      for (const args of [["check"], ["tonnage"], ["cutplan"], ["inspect"], ["compare", older]]) {
+        const { out, err } = await barwright([...args, newer]);
+        expect(out, err).not.toBe("");
+        const longest = Math.max(...`${out}\n${err}`.split("\n").map(({ length }) => length));
+        expect(longest, args[0]).toBeLessThan(600);
+      }
+      const page = await barwright(["tickets", newer, "--out", join(folder, "long.html")]);
+      expect([page.exit, page.err]).toEqual([1, expect.not.stringContaining("error of ours")]);
+    },
+  );
+
   it("with one stray cell in the last corner of the sheet are checked like any other", async () => {
     const rows = ROWS.map((row, at) => {
       const cells = row.map((cell, column) => {
