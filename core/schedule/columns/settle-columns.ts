@@ -121,10 +121,12 @@ function wordsOf(
   return words;
 }
 
-function wordOf({ column, kind, unit, guess, by, inches }: ColumnReading): WordReading {
+function wordOf({ column, kind, unit, guess, by, unitBy, inches }: ColumnReading): WordReading {
   const isLeg = /^[A-K]$/.test(kind);
   const role = isLeg ? "leg" : WEIGHED_KINDS.has(kind) ? (kind as EvidenceRole) : "other";
-  const said = by === "user" ? "user" : guess === null ? "written" : "guessed";
+  // a unit that only the standard in force gives is none that words say
+  const isWritten = guess === null && unitBy?.code !== "standard";
+  const said = by === "user" ? "user" : isWritten ? "written" : "guessed";
   const beside = inches === undefined ? {} : { inches };
   return { column, role, unit: unit as EvidenceUnit | null, by: said, ...beside };
 }

@@ -5,7 +5,7 @@ import type { Cell } from "../sheet";
 
 /** What a title or note says of all lengths: "lengths in cm"; common practice in each of these languages. */
 export const UNIT_OF_LENGTHS =
-  /(?:lengths?|dimensions|lunghezze|misure|medidas|mesures|ma(?:ß|ss)e(?= )|wymiary|rozm[eě]ry|размеры|ölçüler|longitudes|largos|longueurs|comprimentos|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
+  /(?:lengths?|dimensions|lunghezze|misure|medidas|mesures|ma(?:ß|ss)e(?= )|wymiary|rozm[eě]ry|размеры|ölçüler|longitudes|largos|longueurs|comprimentos|hosszak|hossz|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
 
 /** The same in scripts that join a word before the unit: from memory. */
 const UNIT_JOINED =

@@ -1,5 +1,6 @@
 import { differingRows } from "./differing-rows";
 import { type LengthName, METRES, WEIGH } from "./evidence.data";
+import { followsLength } from "./follows-length";
 import { heldBy } from "./held-by";
 import { isInFeet } from "./magnitude";
 import { type Agreement, readingAgreement, type TakenColumn } from "./reading-agreement";
@@ -157,7 +158,8 @@ class Taken {
     // a guess that nothing of what the words say was tested by is not kept by what they keep elsewhere
     const isOpen = isGuess && !this.ofWords.some(({ columns }) => columns.includes(found.column));
     if (word.inches !== undefined || !(isOpen || this.mayContradict())) return;
-    const isSure = !evidence.unitIsWeak && (found.grade === "proof" || isGuess);
+    const isWeak = evidence.unitIsWeak && !(isGuess && followsLength(found, evidence, this.weighing.words));
+    const isSure = !isWeak && (found.grade === "proof" || isGuess);
     const taken = { ...found, role: word.role };
     if (isSure && this.isKept(found.column, evidence))
       this.take(taken, word, "unit", isGuess ? "fills" : "contradicts");

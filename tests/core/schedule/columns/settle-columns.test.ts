@@ -69,6 +69,28 @@ describe("columns settled by words and arithmetic", () => {
     });
   });
 
+  it("should fill the unit of masses that only the standard in force gives", () => {
+    const KG_PER_LB = 0.45359237;
+    const inPounds = (mass: number): number => Math.round((mass / KG_PER_LB) * 10) / 10;
+    const reading = table(HEAD, inMillimetres, inPounds);
+    expect(codes(reading)).toEqual(["unit-by-arithmetic"]);
+    expect(reading.tables[0]?.columns.get("mass")?.unit).toBe("lb");
+    // a unit that the words say is contradicted
+    const said = HEAD.map((word) => (word === "Mass" ? "Mass (kg)" : word));
+    expect(codes(table(said, inMillimetres, inPounds))).toEqual(["words-contradicted"]);
+  });
+
+  it("should give total lengths the unit that the lengths have, whatever column their mass stands in", () => {
+    const rows = BARS.map(([size, count, metres, mass], index) => [
+      ...[String(index + 1), size, count, metres, Math.round(count * metres * 100) / 100, mass],
+    ]);
+    const heads = ["Bar mark", "Size", "Total no.", "Length", "Total length", "kg"];
+    const reading = readSchedule(sheetFromRows("S", [heads, ...rows]), standard);
+    expect(reading.held).toBeNull();
+    expect(reading.bars[0]?.totalLength).toBe(45_000);
+    expect(reading.guesses?.filter(({ asks }) => asks)).toEqual([]);
+  });
+
   it("should contradict a written unit that the masses refute, and offer the other way", () => {
     const head = HEAD.map((word) =>
       word === "Length" ? "Length (mm)" : word === "Mass" ? "Mass (kg)" : word,

@@ -11,6 +11,7 @@ it.each([
     "m",
   ],
   ["\u0645\u0642\u0627\u0633\u0627\u062a", null],
+  ["hossz m", "m"],
 ])("reads the unit of lengths out of %j", (title, unit) => {
   expect(unitInTitle(() => [title], 1)).toBe(unit);
 });
