@@ -110,9 +110,9 @@ function barsTold(facts: SheetFacts, told: readonly Finding[]): ToldBar[] {
     ...offLegs(facts).map(({ sum, ...off }) => ({ ...off, expected: sum })),
   ];
   for (const finding of told) {
-    const { severity, code, row } = finding;
+    const { severity, code, row, cell } = finding;
     if (severity === "note" || row === null || OF_SUMS.has(code)) continue;
-    const bar = facts.barAt(row - facts.sheet.top - 1);
+    const bar = facts.barAt(row - facts.sheet.top - 1, cell);
     if (bar === undefined || !isOfAmount(finding, bar, facts)) continue;
     const isOfSize = code === OF_IDENTITY ? brokenBy(bar)?.suspects.includes("size") : OF_SIZE.test(code);
     const before = bars.get(bar);

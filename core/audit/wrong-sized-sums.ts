@@ -28,8 +28,10 @@ interface WrongSizedSum extends WrongSum {
 
 /** Sums by size that are not those of the bars of that size. */
 export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly WrongSizedSum[] {
-  return sizedLines(sheet, standard).flatMap((line) => {
-    const measure = measureOf(line, sheet);
+  const lines = sizedLines(sheet, standard).map((line) => ({ line, own: measureOf(line, sheet) }));
+  const adding = addingLines(lines, sheet);
+  return lines.flatMap(({ line, own: found }) => {
+    const measure = found ?? measureOfSisters(line, sheet, adding);
     if (measure === null) return [];
     return line.sums.flatMap((sum) => {
       if (isNear(sum, measure) || isOpen(measure.bars, sum)) return [];
@@ -136,6 +138,35 @@ function measureOf(line: SizedLine, sheet: SheetFacts): Measure | null {
   return (most >= FEWEST && most >= SHARE * of) || (most > FEWEST && most * 2 >= of) ? best : null;
 }
 
+/** A line of too few sums to show it adds up its columns as those of its label do: one "Sub-total" among others. */
+function measureOfSisters(line: SizedLine, sheet: SheetFacts, adding: Adding): Measure | null {
+  const [added, mass] = typedMeasures(line, sheet);
+  const sisters = adding.lines.get(adding.labelOf(line)) ?? 0;
+  if (added === undefined || mass?.also === undefined || sisters < FEWEST) return null;
+  return line.sums.some((sum) => isNear(sum, added)) ? { ...added, also: mass.also } : null;
+}
+
+/** How many lines under columns by size do nothing but add those up, by their words. */
+interface Adding {
+  readonly lines: ReadonlyMap<string, number>;
+  labelOf(line: SizedLine): string;
+}
+
+function addingLines(
+  lines: readonly { readonly line: SizedLine; readonly own: Measure | null }[],
+  { reading }: SheetFacts,
+): Adding {
+  const labels = new Map(reading.totals.map(({ row, label }) => [row, plainWords(label)]));
+  const labelOf = ({ sums }: SizedLine): string => labels.get(sums[0]?.row ?? -1) ?? "";
+  const found = new Map<string, number>();
+  for (const { line, own } of lines) {
+    const label = labelOf(line);
+    const adds = own?.isTyped === true && own.what === ADDED && line.sums.every((sum) => isNear(sum, own));
+    if (adds && label !== "") found.set(label, (found.get(label) ?? 0) + 1);
+  }
+  return { lines: found, labelOf };
+}
+
 /** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
 function isOpen(bars: readonly BarFacts[] | undefined, { diameter, grade }: SizedSum): boolean {
   const same = bars?.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough) ?? [];
@@ -175,7 +206,7 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
   const ofBars = (asked: SizedSum): readonly number[] =>
     stretches.map((bars) => sumOf(ofSize(bars, asked), massOf)).filter((sum) => sum > 0);
   return [
-    { what: "sum", within: ROUNDED, per: 1, isTyped: true, values: inColumn },
+    { what: ADDED, within: ROUNDED, per: 1, isTyped: true, values: inColumn },
     {
       what: "mass",
       within: OTHER_TABLE,
@@ -187,6 +218,8 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
     },
   ];
 }
+
+const ADDED = "sum";
 
 /** a line of masses per metre, by whatever table */
 const IS_PER_METRE = 0.05;

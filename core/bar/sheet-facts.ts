@@ -1,4 +1,5 @@
 import type { ColumnKind, ScheduleReading } from "../schedule/bar-row";
+import { cellAddress } from "../schedule/cell-address";
 import type { Cell, Sheet } from "../schedule/sheet";
 import type { ShapeDefinition, Standard } from "../standards/port";
 import { greatest } from "../units/extremes";
@@ -112,14 +113,21 @@ export class SheetFacts implements SheetOfRow {
     return this.#reading.tables.some((table) => table.columns.has(field));
   }
 
-  /** The bar of a row of the used range. Bars stand in order of their rows. */
-  barAt(row: number): BarFacts | undefined {
+  /** The bar of a row of the used range; of lists side by side the one that a cell belongs to. Bars stand in order of their rows. */
+  barAt(row: number, cell: string | null = null): BarFacts | undefined {
     let low = 0;
     let high = this.answers.length - 1;
     while (low < high) {
       const middle = (low + high) >> 1;
       if (this.answers.bar(middle).row.row < row) low = middle + 1;
       else high = middle;
+    }
+    for (let at = low; cell !== null && at < this.answers.length; at += 1) {
+      const { row: bar } = this.answers.bar(at);
+      if (bar.row !== row) break;
+      const { left = 0, right = left - 1 } = bar.table;
+      for (let column = left; column <= right; column += 1)
+        if (cellAddress(this.sheet, row, column) === cell) return this.answers.bar(at);
     }
     const facts = this.answers.length === 0 ? undefined : this.answers.bar(low);
     return facts?.row.row === row ? facts : undefined;

@@ -86,7 +86,8 @@ function holdsShape(row: RowEvidence): boolean {
 
 /** A line of an abstract: a size, and what there is of it, in cells of their own. */
 function isSumBySize(row: RowEvidence): boolean {
-  if (row.namesUnit && !row.hasSize && !row.hasCount && row.hasNumber) return true;
+  // "KG" before masses under columns by size is the foot of those columns
+  if (row.namesUnit && !row.hasSize && !row.hasCount && row.hasNumber) return !row.isUnderSizes;
   if (!row.isAmountOfSize) return false;
   if (row.boundsSizes) return true;
   const isSize = row.readsSize && !row.sizeIsFraction;

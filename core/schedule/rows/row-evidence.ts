@@ -11,7 +11,7 @@ import { memberHeading } from "./member-heading";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
 import { areLabelled, isTitleOrFoot, labelOf, shownText } from "./row-cells";
 import type { RowSigns } from "./row-signs";
-import { isFootRow, totalKind } from "./sum-rows";
+import { isFootRow, isUnderSizes, totalKind } from "./sum-rows";
 
 /** "1,234", "= 1,234", "1,234 kg" */
 const SUM_WRITTEN = /^[\d.,\s]+$|[=:]\s*[\d.,]+|\s(?:kgs?|mt|t)\s+\d|\d\s*(?:kgs?|mt|t|tonnes?|nos?|lbs?)\b/i;
@@ -147,6 +147,9 @@ export class RowEvidence {
   }
   get isFootOfColumns(): boolean {
     return isFootRow(this.cells, this.filled, this.table);
+  }
+  get isUnderSizes(): boolean {
+    return isUnderSizes(this.cells, this.filled, this.table);
   }
   get isOneText(): boolean {
     return this.filled.length === 1 && typeof this.cells[this.filled[0] as number] === "string";

@@ -12,6 +12,7 @@ export const HEADER: RowVerdict = { class: "heading", because: { code: "header" 
 export const HEADER_AGAIN: RowVerdict = { class: "heading", because: { code: "header-again" } };
 export const COLUMN_NUMBERS: RowVerdict = { class: "heading", because: { code: "column-numbers" } };
 export const SIZES_OF_SUMS: RowVerdict = { class: "heading", because: { code: "sizes-of-sums" } };
+export const FIRST_OF_SUMS: RowVerdict = { class: "total", because: { code: "summary-line" } };
 export const OUTSIDE: RowVerdict = { class: "note", because: { code: "outside-of-tables" } };
 export const SUM_OF_MEMBERS: RowVerdict = { class: "total", because: { code: "sum-of-members" } };
 export const PLAIN_BAR: RowVerdict = { class: "bar", because: { code: "size-count-length" } };

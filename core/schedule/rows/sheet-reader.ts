@@ -35,6 +35,7 @@ import type { RowReason } from "./row-reason";
 import {
   BLANK,
   COLUMN_NUMBERS,
+  FIRST_OF_SUMS,
   HEADER,
   HEADER_AGAIN,
   OUTSIDE,
@@ -48,7 +49,7 @@ import { SheetNotes } from "./sheet-notes";
 import { isLineOfSums, SheetSums } from "./sheet-sums";
 import { isSumAbove } from "./sum-above";
 import { sumsOnly } from "./sum-rows";
-import { type SumsHead, sumsHead } from "./sums-head";
+import { NO_SIZES, type SumsHead, sumsHead } from "./sums-head";
 import { barsOfTitle, takeTitle } from "./title-facts";
 
 /** Reads one sheet from its first row to its last, once. */
@@ -347,7 +348,7 @@ export class SheetReader {
     const decide = (changed: Sheet) => settleColumns(sources.ofChanged(changed), header, found);
     const isSameHeader = sameHeader(header, standard, this.options, this.leastWords);
     this.decisions.push({ settled, headerBottom: header.bottom, decide, isSameHeader });
-    const summary = sumsOnly(layout.table) ? this.sums.begin(header.bottom, []) : null;
+    const summary = sumsOnly(layout.table) ? this.sums.begin(header.bottom, NO_SIZES) : null;
     if (summary === null) {
       this.tables.push(layout.table);
       this.guesses.push(...layout.guesses);
@@ -364,10 +365,10 @@ export class SheetReader {
     return { reader, carried, above: null, blanks: 0, ended: false, summary };
   }
 
-  private beginSums(row: number, { sizes, until }: SumsHead): RowVerdict {
+  private beginSums(row: number, sums: SumsHead): RowVerdict {
     const block = this.blocks.at(-1) as Block;
-    this.blocks = [{ ...block, blanks: 0, ended: false, summary: this.sums.begin(row, sizes, until) }];
-    return SIZES_OF_SUMS;
+    this.blocks = [{ ...block, blanks: 0, ended: false, summary: this.sums.begin(row, sums) }];
+    return sums.line === undefined ? SIZES_OF_SUMS : FIRST_OF_SUMS;
   }
 
   private takeBar(block: Block, cells: readonly Cell[], row: number): RowVerdict {

@@ -4,6 +4,7 @@ import type { Block } from "./block";
 import type { OpenSummary } from "./open-summary";
 import { labelOf } from "./row-cells";
 import { totalRow } from "./sum-rows";
+import type { SumsHead } from "./sums-head";
 
 /** True where the row is a line of the sums and no bar whatever columns it stands in: numbers under the sizes, or sizes one below another. */
 export function isLineOfSums(
@@ -36,8 +37,10 @@ export class SheetSums {
   readonly totals: TotalRow[] = [];
   readonly summaries: OpenSummary[] = [];
 
-  begin(headerRow: number, sizes: OpenSummary["sizes"], until: number | null = null): OpenSummary {
-    const summary = { headerRow, rows: [], sizes, until };
+  begin(headerRow: number, { sizes, until, line }: SumsHead): OpenSummary {
+    const lines = line === undefined ? [] : [line];
+    const summary = { headerRow, rows: lines, sizes, until };
+    this.totals.push(...lines);
     this.summaries.push(summary);
     return summary;
   }

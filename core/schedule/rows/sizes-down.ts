@@ -6,8 +6,8 @@ import type { Cell } from "../sheet";
 import { barNamed, headsSums } from "./sum-rows";
 
 const LEAST_SIZES = 3;
-/** a title alone heads lines that tell themselves */
-const LEAST_HEADS = 2;
+/** cells of a line under a title alone: a size and what there is of it */
+const OF_TITLED = 2;
 const MOST_HEADS = 6;
 /** a line of sums holds so many cells less than a bar has columns */
 const FEWER = 3;
@@ -26,12 +26,15 @@ export function sizesDown(
   columns: number,
   standard: Standard,
 ): number | null {
-  if (filled.length < LEAST_HEADS || filled.length > MOST_HEADS) return null;
+  if (filled.length === 0 || filled.length > MOST_HEADS) return null;
   const heads = filled.map((column) => cellsOf(row)[column]);
-  if (!heads.every(isText) || headsBars(heads)) return null;
+  const isHead = heads.every(isText) && !headsBars(heads);
+  if (!isHead && sizeOfTitled(cellsOf(row), filled, standard) === null) return null;
   if (row > 0 && filledOf(cellsOf(row - 1)).length > 1 && !isSumOfTexts(cellsOf(row - 1))) return null;
   // under words of sums alone a line may fill as many columns as a bar
-  const most = headsSums(cellsOf(row), filled) ? filled.length : columns - FEWER;
+  const isOfSums = headsSums(cellsOf(row), filled);
+  const fewer = columns - FEWER;
+  const most = isOfSums ? filled.length : filled.length === 1 ? Math.min(OF_TITLED, fewer) : fewer;
   let before = 0;
   let last = row;
   for (;;) {
@@ -48,6 +51,19 @@ export function sizesDown(
     last += 1;
   }
   return last - row < LEAST_SIZES ? null : last;
+}
+
+/** "Summary | Ø6 | 0.222 | 79.92": the column of the size in a first line that has the title before it; null in any other. */
+export function sizeOfTitled(
+  cells: readonly Cell[],
+  filled: readonly number[],
+  standard: Standard,
+): number | null {
+  const [title, size, ...others] = filled;
+  if (title === undefined || size === undefined || others.length === 0) return null;
+  const [words, named] = [cells[title], cells[size]];
+  const isTitled = isText(words) && !/\d/.test(words) && isText(named) && barNamed(named, standard) !== null;
+  return isTitled && others.every((column) => isNumber(cells[column])) ? size : null;
 }
 
 /** Words of a list of bars: a mark, a shape, numbers in each, or how many of which length. */

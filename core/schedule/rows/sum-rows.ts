@@ -4,6 +4,7 @@ import { cleanText } from "../cells/clean-text";
 import { type CommaUse, readNumberText } from "../cells/read-number-text";
 import { beginsWithWord, endsWithWord, isWord } from "../cells/row-words";
 import { sizeElsewhere } from "../cells/size-elsewhere";
+import { ROUND_STEEL } from "../evidence/evidence.data";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 
@@ -86,6 +87,16 @@ export function isFootRow(
   return namesSum || (underSizes > 1 && underSizes >= numbers - 1);
 }
 
+/** Numbers of several bar sizes at once, and all of the row. */
+export function isUnderSizes(
+  cells: readonly Cell[],
+  filled: readonly number[],
+  { bySize = [] }: Pick<TableReading, "bySize">,
+): boolean {
+  const numbers = filled.filter((column) => typeof cells[column] === "number");
+  return numbers.length > 1 && numbers.every((column) => bySize.some((one) => one.column === column));
+}
+
 /** The numbers of a sum's row, by column, as they are typed. */
 export function totalRow(
   cells: readonly Cell[],
@@ -138,9 +149,13 @@ export function sizesInRow(
   let before = 0;
   let gradeBefore = "";
   let isOfGrades = false;
+  // "Dia | 8 | 14 | 18": round steel that the standard in force does not hold, where words say that these are sizes
+  const first = cells[filled[0] ?? -1];
+  const saysSizes = typeof first === "string" && recogniseHeader(first)?.kind === "size";
   for (const column of filled) {
     const [grade, cell] = withoutGrade(cells[column]);
-    const bar = typeof cell === "string" || typeof cell === "number" ? barNamed(cell, standard) : null;
+    const own = typeof cell === "string" || typeof cell === "number" ? barNamed(cell, standard) : null;
+    const bar = own ?? (saysSizes && typeof cell === "number" ? roundSteel(cell) : null);
     if (bar === null) {
       words += 1;
       if (typeof cell === "number" || words > MOST_WORDS) return null;
@@ -160,6 +175,10 @@ export function sizesInRow(
   if (sizes.length < LEAST_SIZES) return null;
   // where sizes begin anew with each grade, a column is of no size alone
   return isOfGrades ? sizes.map(({ column }) => ({ size: String(cells[column]).trim(), column })) : sizes;
+}
+
+function roundSteel(diameter: number): Pick<Bar, "diameter"> | null {
+  return ROUND_STEEL.value.diameters.includes(diameter) ? { diameter } : null;
 }
 
 /** a grade before the sign of the diameter: "A500C \u00d812" */

@@ -7,7 +7,7 @@ import { ROUND_STEEL } from "../evidence/evidence.data";
 import { sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell, Sheet } from "../sheet";
-import { headsSums, totalRow } from "./sum-rows";
+import { barNamed, headsSums, totalRow } from "./sum-rows";
 
 /** What stands beside a list and sums it by size: its cells are none of the list's. */
 export interface SumsBeside {
@@ -148,7 +148,9 @@ function blockIn(
     if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
     const isTotal = typeof label === "string" && mine.length > 1 && saysTotal(label);
     if (isTotal && lines.length > 0) totals.push(totalRow(cells, row, mine, label, "summary", comma));
-    const size = isTotal ? null : sizeAmong(cells, headed === null ? mine : [headed], standard);
+    const size = isTotal
+      ? null
+      : sizeAmong(cells, headed === null ? mine : [headed], standard, headed !== null);
     if (size === null || mine.length < 2) continue;
     const line = totalRow(cells, row, mine, String(label), "summary", comma);
     if (!line.cells.some(({ column }) => column !== size)) continue;
@@ -207,8 +209,18 @@ function sizesAcross(cells: readonly Cell[], columns: readonly number[], standar
 }
 
 /** The first or second cell that names a size. */
-function sizeAmong(cells: readonly Cell[], columns: readonly number[], standard: Standard): number | null {
-  const at = columns.slice(0, 2).find((column) => isSize(cells[column] ?? null, standard, false));
+function sizeAmong(
+  cells: readonly Cell[],
+  columns: readonly number[],
+  standard: Standard,
+  isHeaded: boolean,
+): number | null {
+  const at = columns.slice(0, 2).find((column) => {
+    const cell = cells[column] ?? null;
+    if (isSize(cell, standard, false)) return true;
+    // where the head says sizes, those of another standard are some too
+    return isHeaded && typeof cell === "string" && barNamed(cell, standard) !== null;
+  });
   return at ?? null;
 }
 

@@ -1,8 +1,10 @@
 import type { Standard } from "../../standards/port";
+import type { TotalRow } from "../bar-row";
 import type { Cell } from "../sheet";
 import type { Block } from "./block";
-import { sizesDown } from "./sizes-down";
-import { headsSums, sizesInRow } from "./sum-rows";
+import { labelOf } from "./row-cells";
+import { sizeOfTitled, sizesDown } from "./sizes-down";
+import { headsSums, sizesInRow, totalRow } from "./sum-rows";
 
 /** What a row that heads sums by size says of the lines below it. */
 export interface SumsHead {
@@ -10,7 +12,12 @@ export interface SumsHead {
   readonly sizes: readonly { readonly size: string; readonly column: number }[];
   /** last of the lines below, where it is known */
   readonly until: number | null;
+  /** the row is the first of the lines itself, behind their title */
+  readonly line?: TotalRow;
 }
+
+/** words alone head the lines below, to whatever row */
+export const NO_SIZES: SumsHead = { sizes: [], until: null };
 
 /**
  * The row as the head of a block of sums: bar sizes one beside another, words over sizes that stand one below another,
@@ -32,6 +39,14 @@ export function sumsHead(
   // where its words say sums the lines may hold as many cells as a bar
   const columns = words ? Number.POSITIVE_INFINITY : block.reader.layout.table.columns.size;
   const until = sizesDown(cellsOf, row, filled, columns, standard);
+  const titled = until === null ? null : sizeOfTitled(cellsOf(row), filled, standard);
+  if (titled !== null) {
+    const { table, comma } = block.reader.layout;
+    if (titled === table.columns.get("size")?.column) return null;
+    const own = filled.slice(1);
+    const line = totalRow(cellsOf(row), row, own, labelOf(cellsOf(row), own), "summary", comma);
+    return { sizes: [], until, line };
+  }
   // under lines of sums words alone begin no others
   const isHead = until !== null || (block.summary === null && words);
   return isHead ? { sizes: [], until } : null;

@@ -41,6 +41,30 @@ describe("sums by size beside a list", () => {
     expect(said(sums, "SUM111", "READ103", "SUM110")).toEqual([]);
   });
 
+  it("should be known by a head that says sizes, whatever standard has them", () => {
+    const heads = ["Mark", "Size", "No.", "Length mm", "Mass kg"];
+    // 10 x 2 x 0.785, 20 x 3 x 1.57, 20 x 2 x 1.57, 10 x 4 x 2.355 (CSA G30.18)
+    const bars: Cell[][] = [
+      ["1", "10M", 10, 2000, 15.7],
+      ["2", "15M", 20, 3000, 94.2],
+      ["3", "15M", 20, 2000, 62.8],
+      ["4", "20M", 10, 4000, 94.2],
+    ];
+    const list = (ofFifteen: number) => {
+      const sums: Cell[][] = [
+        ["Size", "kg/m", "Mass kg"],
+        ["10M", 0.785, 15.7],
+        ["15M", 1.57, ofFifteen],
+        ["20M", 2.355, 94.2],
+      ];
+      return [heads, ...bars].map((cells, row) => [...cells, null, ...(sums[row] ?? [])]);
+    };
+    expect(said(list(157), "SUM111", "MASS103", "READ103")).toEqual([]);
+    expect(said(list(117), "SUM111", "MASS103", "READ103")).toEqual([
+      "I3: the mass of 15M is given as 117, but the bars of the list make 157",
+    ]);
+  });
+
   it("should be held against the bars of the whole list", () => {
     // the second row of 12 was left out
     const sums = beside(["By size"], ["12", 17.76], ["16", 63.2], ["20", 98.8]);
