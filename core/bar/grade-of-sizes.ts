@@ -11,8 +11,8 @@ export interface GradeOfOthers {
   readonly facts: BarFacts;
   readonly column: number;
   readonly typed: string;
-  /** what tells: a note, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to */
-  readonly by: "note" | "letters" | "thickness" | "made";
+  /** what tells: a note, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to, the size's others */
+  readonly by: "note" | "letters" | "thickness" | "made" | "size";
   /** the grade that the size has instead; the sizes of the grade's others */
   readonly instead: string;
   readonly others: string;
@@ -60,7 +60,11 @@ const NONE: Judged = { graded: [], made: [], alike: [] };
 function judged(bars: readonly BarFacts[]): Judged {
   const graded = bars.flatMap((facts, place) => gradedOf(facts, place) ?? []);
   if (graded.every(({ grade }) => grade === graded[0]?.grade)) return NONE;
-  return { graded, made: byMade(graded), alike: [...byLetters(graded), ...byThickness(graded)] };
+  return {
+    graded,
+    made: byMade(graded),
+    alike: [...byLetters(graded), ...byThickness(graded), ...bySize(graded)],
+  };
 }
 
 function gradeAndSize(facts: BarFacts): string {
@@ -169,6 +173,24 @@ function thickAmong(
   return off === undefined || next >= least || largest < thicker * next || !graded.some(isAlike)
     ? []
     : [told(off, "thickness", typedOf(graded, thick), `${next} mm`)];
+}
+
+/** In a list in which each size has one grade: all others of the bar's size have another one, and its own is of other sizes. */
+function bySize(graded: readonly Graded[]): readonly Off[] {
+  const gradesOf = counted(
+    graded,
+    ({ size }) => String(size),
+    ({ grade }) => grade,
+  );
+  const mixed = [...gradesOf].filter(([, grades]) => grades.size > 1);
+  const [[size, grades] = ["", new Map<string, number>()], another] = mixed;
+  if (another !== undefined || grades.size !== 2) return [];
+  const [[grade, own] = ["", 0], [instead, kept] = ["", 0]] = [...grades].sort(([, a], [, b]) => a - b);
+  const one = graded.find((row) => String(row.size) === size && row.grade === grade);
+  const rows = graded.filter((row) => row.grade === grade).length - own;
+  return one === undefined || own > 1 || kept <= leastOfGrade || rows < leastKept
+    ? []
+    : [told(one, "size", typedOf(graded, instead), String(kept))];
 }
 
 function typedOf(graded: readonly Graded[], grade: string): string {

@@ -53,6 +53,8 @@ export const KNOWN_GRADES: Cited<readonly string[]> = {
     ],
     ...["CB500V", "CB600V", "HPB235", "HPB300", "HRB335", "HRB400", "HRB500", "HRB600", "HRB400E", "HRB500E"],
     ...["R250N", "D250N", "D500N", "D500L", "D500E", "500E", "500N", "500L", "300E", "300N", "250N"],
+    // CSA G30.18
+    ...["400W", "500W", "400R", "500R"],
     ...[
       "BJTP280",
       "BJTS280",

@@ -26,7 +26,7 @@ interface Named extends NamedInText {
 }
 
 const TOKEN =
-  /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?!\p{L}|[.,]?\d)|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}-]|[.,]?\d)/gu;
+  /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?!\p{L}|[.,]?\d)|(?<![\p{L}\d.,/-])\d{3}\p{Lu}(?![\p{L}\d/-])|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}-]|[.,]?\d)/gu;
 /** letters that look alike in two alphabets */
 const LATIN: Readonly<Record<string, string>> = {
   А: "A",

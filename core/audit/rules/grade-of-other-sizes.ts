@@ -3,7 +3,13 @@ import { MADE_UP_TO } from "../../bar/grade-of-sizes.data";
 import { defineRule } from "../rule";
 
 /** The message for each thing that tells. */
-const MESSAGE = { note: "note", letters: "letters", thickness: "thickness", made: "made" } as const;
+const MESSAGE = {
+  note: "note",
+  letters: "letters",
+  thickness: "thickness",
+  made: "made",
+  size: "size",
+} as const;
 
 const bar = (size: string, grade: string) => ({ size, shape: "00", A: 2000, length: 2000, grade });
 const LIST = [
@@ -27,6 +33,7 @@ export default defineRule({
       "{typed} stands with {others} bars in all other rows, and {instead} with the others such as {size}: ask the designer",
     thickness:
       "all other bars of {typed} are up to {others}, and the others of {size} are {instead}: ask the designer",
+    size: "the {others} other bars of {size} are {instead}, and {typed} stands with other sizes alone: ask the designer",
     made: "{typed} is made up to {others}, and this bar is {size}: ask the designer which steel is meant",
   },
   checkSheet(sheet, _context, report) {

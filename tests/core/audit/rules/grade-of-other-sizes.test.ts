@@ -103,6 +103,16 @@ describe("a grade of other bars", () => {
     expect(another).toBeUndefined();
   });
 
+  it("should be told where each other size has one grade, and the size's others another", () => {
+    const list = [...of("CA-50", "6.3", "8", "10", "12.5"), ...of("CA-60", "5", "5", "5")];
+    expect(told("Lista de ferros", ...list)).toEqual([]);
+    expect(told("Lista de ferros", ...list, ["5", "CA-50"])).toEqual([
+      "C10: the 3 other bars of 5 are CA-60, and CA-50 stands with other sizes alone: ask the designer",
+    ]);
+    // a second size of both grades: grades do not go by sizes here
+    expect(told("Lista de ferros", ...list, ["8", "CA-60"], ["5", "CA-50"])).toEqual([]);
+  });
+
   it("should be told of a steel that is made thin alone", () => {
     // CA-60 is wire up to 10 mm (NBR 7480, from memory)
     const list = [...of("CA50", "10", "12.5", "12.5", "16"), ...of("CA60", "5", "5")];
