@@ -251,3 +251,9 @@ export const LEGS_IN_WORDS: Cited<{
     provenance: "common practice",
   },
 };
+
+/** Legs of bars that are called by the letter which they look like. */
+export const LEGS_OF_LETTER: Cited<Readonly<Record<string, number>>> = {
+  value: { Z: 3, U: 3 },
+  cite: { document: "bars called by the letters that they look like", provenance: "common practice" },
+};

@@ -1,6 +1,6 @@
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { BarFacts } from "./bar-facts";
-import { LEG_CONVENTION, LENGTH_HABIT, USUAL_ROLLS } from "./identities.data";
+import { LEG_CONVENTION, LEGS_OF_LETTER, LENGTH_HABIT, USUAL_ROLLS } from "./identities.data";
 import type { Legged, OffLeg } from "./legged";
 import { legsInLinks } from "./legs-in-links";
 import { goesBy, groupOf, hasRoom, legsOf, lessByRolls, SHAPE, shapeOf } from "./length-habits";
@@ -89,7 +89,10 @@ function openBars(all: readonly Legged[]): readonly Place[] {
       return shape === null ? [] : [{ kind: "shape", leg: 0, to: 0, shape, place: one.place, kept, tested }];
     }
     const leg = isProven
-      ? (lackingLeg(one, alike, less) ?? otherLeg(one, alike, less) ?? otherSum(one, alike, less))
+      ? (lackingLeg(one, alike, less) ??
+        lackingByLetter(one, all, less) ??
+        otherLeg(one, alike, less) ??
+        otherSum(one, alike, less))
       : otherLeg({ ...one, allowed: CLOSE }, alike, less);
     return leg === null ? [] : [{ ...leg, place: one.place, kept, tested }];
   });
@@ -174,6 +177,18 @@ function lackingLeg(one: Legged, alike: Named, less: LessOf): Leg | null {
       return { kind: "blank", leg, to };
   }
   return null;
+}
+
+/** The last leg that a bar drawn as a letter has, where it is the only one so called and its length leaves room for it. */
+function lackingByLetter(one: Legged, all: readonly Legged[], less: LessOf): Leg | null {
+  const legs = LEGS_OF_LETTER.value[one.name.slice(SHAPE.length).trim().toUpperCase()];
+  const leg = countOf(one.legs);
+  if (legs === undefined || leg !== legs - 1 || one.legs.slice(0, leg).includes(null)) return null;
+  if (!hasRoom(one.facts, one.legs) || all.some((other) => other !== one && other.name === one.name))
+    return null;
+  const to = over(one, [...one.legs.slice(0, leg), 0], less);
+  const isLeg = to >= LEG_CONVENTION.value.leastLeg * one.diameter && to < one.length;
+  return isLeg ? { kind: "blank", leg, to } : null;
 }
 
 /** Of no named shape: one more leg like another that the row has. */

@@ -19,17 +19,21 @@ export interface OffLegs {
 }
 
 const NUMBER = String.raw`\d{1,5}(?:[.,]\d{1,3})?`;
+/** "2x0,55": a leg that comes again */
+const TIMES = String.raw`(?:[1-9]\s?[x×]\s?)?`;
 /** corners of a drawn course, as lists in Chinese draw them: 300\u2514 5900 \u2518300 */
 const CORNERS = "\u2500-\u257f";
 const CHAIN = new RegExp(
-  String.raw`(?<![\d.,])${NUMBER}(?:(?:\s*[+|–/-]\s*|\s*[${CORNERS}]+\s*|\s{2,})${NUMBER}){1,7}(?![\d.,])`,
+  String.raw`(?<![\d.,])${TIMES}${NUMBER}(?:(?:\s*[+|–/-]\s*|\s*[${CORNERS}]+\s*|\s{2,})${TIMES}${NUMBER}){1,7}(?![\d.,])`,
+  "i",
 );
-const PART = new RegExp(NUMBER, "g");
+const PART = new RegExp(`(${TIMES})(${NUMBER})`, "gi");
 
 /**
  * Legs that a text joins: "bent 250 + 3700 + 250". Null where it holds other numbers too, which may be hooks or marks.
  *
  * @example legsInWords("0,40+5,20+0,40") // [0.4, 5.2, 0.4]
+ * @example legsInWords("2x0,55+0,20") // [0.55, 0.55, 0.2]
  */
 export function legsInWords(
   text: string,
@@ -37,7 +41,9 @@ export function legsInWords(
   if (text.length > LEGS_IN_WORDS.value.longest) return null;
   const chain = CHAIN.exec(text)?.[0];
   if (chain === undefined || /\d/.test(text.replace(chain, ""))) return null;
-  const legs = (chain.match(PART) ?? []).map((part) => Number(part.replace(",", ".")));
+  const legs = [...chain.matchAll(PART)].flatMap(([, times = "", leg = ""]) =>
+    new Array<number>(Number.parseInt(times, 10) || 1).fill(Number(leg.replace(",", "."))),
+  );
   return legs.every((leg) => leg > 0) ? { legs, typed: chain } : null;
 }
 
@@ -101,7 +107,8 @@ function summed(sheet: SheetFacts, bars: readonly BarFacts[], column: number): r
       {
         ...{ facts, legs: found.typed, sum, bends: found.legs.length - 1, length },
         ...{ least: Math.min(...found.legs), rounded: roundedOff(found) },
-        ends: [found.legs[0] ?? 0, found.legs.at(-1) ?? 0],
+        // legs that come again are not written as the bar runs
+        ends: /[x×]/i.test(found.typed) ? [] : [found.legs[0] ?? 0, found.legs.at(-1) ?? 0],
       },
     ];
   });

@@ -20,6 +20,18 @@ const LINKS = [
   link(250, 250, 90, 1150),
 ];
 
+// lengths that are sums: 500 + 2650, 400 + 1900 + 400, 300 + 2950
+const sum = (shape: string, A: number, B: number, length: number, C?: number) => ({
+  ...{ size: "16", shape, A, B, length },
+  ...(C === undefined ? {} : { C }),
+});
+const SUMS = [
+  sum("angle", 500, 2650, 3150),
+  sum("U", 400, 1900, 2700, 400),
+  sum("angle", 300, 2950, 3250),
+  sum("U", 300, 1000, 1600, 300),
+];
+
 ruleCases(rule, {
   silent: [
     { standard: "EC2:2004", rows: SOUND },
@@ -31,10 +43,26 @@ ruleCases(rule, {
       standard: "EC2:2004",
       rows: [...SOUND, { ...bar(400, 500, 1920), size: "10", C: 60 }].map(({ shape: _, ...row }) => row),
     },
+    // 400 + 350 + 1700
+    { rows: [...SUMS, sum("Z", 400, 350, 2450, 1700)] },
+    // several of a letter have their lengths otherwise
+    { rows: [...SUMS, sum("Z", 400, 350, 2450), sum("Z", 300, 350, 1450)] },
     // three rows are no habit
     { standard: "EC2:2004", rows: [...SOUND.slice(0, 2), bar(300, 1200, 2760)] },
   ],
   speaks: [
+    {
+      // a bar that is drawn as a Z has three legs
+      rows: [...SUMS, sum("Z", 400, 350, 2450)],
+      says: [
+        {
+          cell: "K6",
+          message:
+            "leg C is blank: the length 2450 mm leaves 1700 mm for it, as 4 of 4 bars make lengths of their legs",
+          outcome: "unsure",
+        },
+      ],
+    },
     {
       standard: "EC2:2004",
       rows: [...SOUND, bar(300, 1200, 2760)],

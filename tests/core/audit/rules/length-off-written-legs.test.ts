@@ -69,6 +69,16 @@ describe("legs that a row writes in one cell", () => {
     ]);
   });
 
+  it("should add a leg as often as it comes", () => {
+    // 2 x 45 + 2 x 20 + 2 x 8 = 146
+    const links = [1, 2, 3, 4].map((one) => [`L${one}`, 8, 30, "2x45+2x20+2x8", 146, 43.8]);
+    expect(said([HEADS, ...links])).toEqual([]);
+    // 2 x 55 + 2 x 20 + 2 x 3 = 156
+    expect(said([HEADS, ...links, ["L5", 8, 30, "2x55+2x20+2x3", 166, 49.8]])).toEqual([
+      "E6: length 1660 mm is not the 1560 mm that 2x55+2x20+2x3 make, as in 4 of 5 rows",
+    ]);
+  });
+
   it("should read legs with a stroke between them", () => {
     const bars = BARS.map((bar) => [
       ...bar.slice(0, 3),
