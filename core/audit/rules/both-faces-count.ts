@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { saying } from "../../bar/said-words";
 import { defineRule } from "../rule";
 
@@ -26,10 +27,26 @@ export default defineRule({
     ],
   },
   messages: { odd: "{each} bars for two faces is odd: are both faces counted?" },
-  checkRow(facts, _context, report) {
-    const each = facts.row.each ?? facts.row.total;
-    if (each === null || each % 2 !== 1) return;
-    if (!facts.row.remarks?.layers.includes("EF") && !facts.inWords(saysBothFaces)) return;
-    report({ messageId: "odd", at: facts.row.each === null ? "total" : "each", values: { each } });
+  checkSheet(sheet, _context, report) {
+    const odd = sheet.answers.those(oddForTwoFaces);
+    if (odd.length === 0) return;
+    const rows = new Map<number, number>();
+    for (const { answer } of sheet.answers.those(numberOf)) rows.set(answer, (rows.get(answer) ?? 0) + 1);
+    for (const { facts, answer: each } of odd) {
+      // a number that other rows have too is that of a run of places, of which each face has its own bar
+      const ofRun = (rows.get(each) ?? 0) > 1 ? { severity: "note" as const } : {};
+      const at = facts.row.each === null ? "total" : "each";
+      report({ messageId: "odd", ...ofRun, row: facts, at, values: { each } });
+    }
   },
 });
+
+function numberOf({ row }: BarFacts): number | null {
+  return row.each ?? row.total;
+}
+
+function oddForTwoFaces(facts: BarFacts): number | null {
+  const each = numberOf(facts);
+  if (each === null || each % 2 !== 1) return null;
+  return facts.row.remarks?.layers.includes("EF") === true || facts.inWords(saysBothFaces) ? each : null;
+}
