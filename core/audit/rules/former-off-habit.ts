@@ -1,5 +1,5 @@
 import type { BarFacts } from "../../bar/bar-facts";
-import { greatest } from "../../units/extremes";
+import { greatest, least } from "../../units/extremes";
 import { defineRule } from "../rule";
 
 const bar = (size: string, former: number, length: number) => ({
@@ -34,6 +34,7 @@ export default defineRule({
       if (group === undefined) groups.set(one.answer.bar, [one]);
       else group.push(one);
     }
+    const told = new Set<BarFacts>();
     for (const group of groups.values()) {
       const largest = greatest(group.map(({ answer }) => answer.former));
       const others = group.filter(({ answer }) => answer.former === largest);
@@ -41,6 +42,7 @@ export default defineRule({
       // one that is unlike all others, where another of its shape has theirs
       if (odd === undefined || others.length !== group.length - 1 || others.length < FEWEST_OTHERS) continue;
       if (!others.some(({ answer }) => answer.shape === odd.answer.shape)) continue;
+      told.add(odd.facts);
       report({
         messageId: "smaller",
         outcome: "unsure",
@@ -55,11 +57,15 @@ export default defineRule({
       });
     }
     for (const group of groups.values()) {
-      const [odd, another] = group;
-      if (odd === undefined || another !== undefined) continue;
+      const smallest = least(group.map(({ answer }) => answer.former));
+      const [odd, another] = group.filter(({ answer }) => answer.former === smallest);
+      if (odd === undefined || another !== undefined || told.has(odd.facts)) continue;
       const thinner = thinnerOnLarger(odd, formers);
-      const alike = thinner.find(({ answer }) => answer.shape === odd.answer.shape);
-      if (alike === undefined || thinner.length < FEWEST_OTHERS) continue;
+      const ofGrade = thinner.filter(({ facts }) => facts.gradeName === odd.facts.gradeName);
+      // where others of its own size have larger ones too, the thinner of its shape may be of another steel
+      const held = group.length === 1 ? ofGrade : thinner;
+      const alike = held.find(({ answer }) => answer.shape === odd.answer.shape);
+      if (alike === undefined || ofGrade.length === 0 || held.length < FEWEST_OTHERS) continue;
       report({
         messageId: "thinner",
         outcome: "unsure",
@@ -68,7 +74,7 @@ export default defineRule({
         values: {
           former: { mm: odd.answer.former },
           usual: { mm: alike.answer.former },
-          others: thinner.length,
+          others: held.length,
           size: alike.facts.sizeName,
         },
       });
@@ -83,16 +89,13 @@ interface BarOnFormer {
   readonly answer: { readonly bar: string; readonly shape: string; readonly former: number };
 }
 
-/** Thinner bars of the same steel that are bent round larger formers: no document asks less of the thicker one. */
+/** Thinner bars that are bent round larger formers: of one steel no document asks less of the thicker one. */
 function thinnerOnLarger(
   { facts, answer }: BarOnFormer,
   all: readonly BarOnFormer[],
 ): readonly BarOnFormer[] {
   return all.filter(
-    (one) =>
-      one.facts.gradeName === facts.gradeName &&
-      (one.facts.diameter ?? Infinity) < (facts.diameter ?? 0) &&
-      one.answer.former > answer.former,
+    (one) => (one.facts.diameter ?? Infinity) < (facts.diameter ?? 0) && one.answer.former > answer.former,
   );
 }
 

@@ -17,10 +17,24 @@ ruleCases(rule, {
     },
     // a thicker link may have a smaller former than thinner bars of other shapes
     { rows: [bar("HD16", "Link", 64), bar("HD12", "U", 72), bar("HD10", "L", 72)] },
+    // a link of a size that mains have too, 4 d against 5 d
+    { rows: [bar("HD12", "L", 60), bar("HD10", "L", 50), bar("D10", "U", 50), bar("HD12", "Link", 48)] },
     // judged by the standard in force
     { rows: [bar("H16", "21", 64), bar("H16", "21", 64), bar("H16", "21", 50)] },
   ],
   speaks: [
+    {
+      // 3 d of 16 among 5 d: the other HD16 is no U, and of the thinner ones only the D12 is
+      rows: [bar("HD16", "L", 80), bar("HD12", "L", 60), bar("D12", "U", 60), bar("HD16", "U", 48)],
+      says: [
+        {
+          cell: "N5",
+          outcome: "unsure",
+          message:
+            "former 48 mm is smaller than the 60 mm of 2 thinner bars, such as D12: if it is no slip, ask the designer for the least former of this steel",
+        },
+      ],
+    },
     {
       rows: [bar("HD16", "L", 80), bar("HD16", "U", 80), bar("HD25", "L", 60), bar("R10", "U", 40)],
       says: [
