@@ -28,10 +28,10 @@ const inchesBesideFeet = defineRefusal(
 const PLAIN_NUMBER = /^\d+(?:\.\d+)?$/;
 const MM_IN_UNIT: Readonly<Record<string, number>> = MM_PER_UNIT;
 const UNIT_WORDS = new Map<string, string>([
-  ...words("mm", "mm mm. millimetre millimetres millimeter millimeters"),
-  ...words("cm", "cm cm. centimetre centimetres centimeter centimeters"),
+  ...words("mm", "mm millimetre millimetres millimeter millimeters"),
+  ...words("cm", "cm centimetre centimetres centimeter centimeters"),
   ...words("dm", "dm"),
-  ...words("m", "m m. mtr mtrs metre metres meter meters"),
+  ...words("m", "m mt mts mtr mtrs metre metres meter meters"),
   ...words("in", `in ins in. inch inches "`),
   ...words("ft", "ft ft. foot feet '"),
 ]);
@@ -72,7 +72,7 @@ function parseText(text: string, typed: string, unit: LengthUnit): number | Refu
   const parts = /^(.*?\d\.?)\s*([a-z]+\.?|["'])?$/i.exec(text);
   const number = parts?.[1];
   if (number === undefined) return unread(typed, unit);
-  const name = parts?.[2] === undefined ? unit : UNIT_WORDS.get(parts[2].toLowerCase());
+  const name = parts?.[2] === undefined ? unit : UNIT_WORDS.get(parts[2].toLowerCase().replace(/\.$/, ""));
   if (name === undefined) return unread(typed, unit);
   const value = readNumber(number, name);
   if (value === null) return unread(typed, unit);

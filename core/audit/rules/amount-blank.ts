@@ -123,7 +123,8 @@ function eachFollowing(facts: BarFacts): number | null {
 function totalBeside(facts: BarFacts): number | null {
   const { members, each, total } = facts.row;
   if (total !== null || members === null || each === null || facts.row.struckThrough) return null;
-  if (!facts.has("total") || !facts.has("members") || !isBlank(facts, "total")) return null;
+  // the members may stand in a heading
+  if (!facts.has("total") || !isBlank(facts, "total")) return null;
   const value = members * each;
   return value > 0 ? value : null;
 }

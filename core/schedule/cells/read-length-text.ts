@@ -5,6 +5,7 @@ import type { GuessCode } from "../bar-row";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
 import { isWord } from "./row-words";
+import { latinUnit } from "./unit-behind";
 
 /** How the column that a text stands in is to be taken. */
 export interface LengthColumn {
@@ -45,7 +46,7 @@ export const MOST_MM = 1e9;
 const INCH = MM_PER_UNIT.in;
 const FOOT = MM_PER_UNIT.ft;
 const WITH_UNIT =
-  /\d\s*(?:mm|cm|dm|m|mtrs?|met(?:re|er)s?|'|''|"|in|ins|inch|inches|ft|feet|foot)\.?$|\d\s*(?:'|ft|feet|foot)/i;
+  /\d\s*(?:mm|cm|dm|m|mts?|mtrs?|met(?:re|er)s?|'|''|"|in|ins|inch|inches|ft|feet|foot)\.?$|\d\s*(?:'|ft|feet|foot)/i;
 const GROUP_OF_MM = /^(\d{1,2})\.(\d{3})(?=\s*mm\.?$)/i;
 const DASHED = /^(\d+)\s*-\s*(\d+(?:\.\d+)?)(?:[\s-]+(\d+)\/(\d+))?\s*"?$/;
 const MIXED = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/;
@@ -102,7 +103,7 @@ function readBare(text: string, column: LengthColumn): LengthReading {
   if (number !== null) return ofColumn(number, column);
   return (
     dashedFeet(text, column) ??
-    withUnit(text, column) ??
+    withUnit(latinUnit(text), column) ??
     withLap(text, column) ??
     varying(text, column) ??
     sameAs(text) ??

@@ -46,7 +46,7 @@ const NOTHING: SizeCell = {
   proposal: null,
 };
 const CALL_OFF =
-  /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x-]\s*|nos?\.?\s+)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?|\d{2}M)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
+  /^(?:(\d+(?:\s*[x*+]\s*\d+)*)\s*(?:[x/-]\s*|nos?\.?\s+(?:of\s+)?)?)?((?:[A-Z]{1,2}|\u00d8|#)\s*\d+(?:\s*mm)?|\d{2}M)(?:\s*-\s*(\d+[A-Z]?))?(?:\s*-\s*(\d+))?(?:\s*@?\s*(\d+)?\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers))?\s*((?:[TBNF]\d?|EF|NF|FF|EW|ABR)(?:\s+(?:[TBNF]\d?|EF|NF|FF|EW|ABR))*)?$/i;
 const AT =
   /^(.*\d.*?)\s*(?:@|c\/c|at)\s*(\d+)\s*(?:mm)?\s*(?:c\/c|crs|ctrs?|cts|centres|centers)?\s*([TBNF]\d?|EF|NF|FF|EW|ABR)?$/i;
 /** "12,5", also behind its sign: no size has thousands */

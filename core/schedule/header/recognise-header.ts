@@ -6,6 +6,7 @@ import { HEADER_WORD_ROWS } from "./header-word-rows";
 import { headingOfParts, partsByWord } from "./heading-of-parts";
 import { innerUnit } from "./inner-unit";
 import type { HeaderWords, WordPart } from "./language-words";
+import { oneForm } from "./one-form";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
@@ -123,13 +124,7 @@ function recognise(typed: string): HeaderMeaning | null {
 
 const CENTRE_TO_CENTRE = /(?<!\p{L})c\s?\/\s?c(?!\p{L})/iu;
 const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);
-const SPACING: HeaderMeaning = {
-  kind: "spacing",
-  unit: null,
-  weak: false,
-  otherwise: null,
-  serial: false,
-};
+const SPACING = meaningOf({ kind: "spacing", words: [] }, null);
 
 /** "Berat/m kg/m", "Massa | kg/m": a mass in a unit by the metre is that of a metre. */
 function recognisePerMetre(typed: string): HeaderMeaning | null {
@@ -207,10 +202,10 @@ function recogniseWhole(typed: string): HeaderMeaning | null {
   if (found?.kind === "mass" && inside !== undefined && lookUp(inside)?.kind === "unitMass") {
     return { ...meaningOf(found, null), kind: "unitMass" };
   }
-  // "Total (kg)" sums masses, "Total (m)" lengths
-  if (found?.kind === "total" && unit !== null && unit !== "in") {
-    const kind = MASS_UNITS.has(unit) ? "mass" : "totalLength";
-    return { kind, unit, weak: true, otherwise: null, serial: false };
+  // "Total (kg)" sums masses, "Total (m)" lengths, "Each (m)" is one bar's
+  const measures = unit === null || unit === "in" ? undefined : MEASURES.get(found?.kind ?? "");
+  if (measures !== undefined && unit !== null) {
+    return { ...SPACING, kind: MASS_UNITS.has(unit) ? measures.mass : measures.length, unit, weak: true };
   }
   if (found !== null) {
     const meaning = meaningOf(found, unit !== null && fits(found.kind, unit) ? unit : null);
@@ -220,6 +215,12 @@ function recogniseWhole(typed: string): HeaderMeaning | null {
   }
   return direct === null ? null : meaningOf(direct, null);
 }
+
+/** what a count in a unit is */
+const MEASURES: ReadonlyMap<string, { readonly mass: ColumnKind; readonly length: ColumnKind }> = new Map([
+  ["total", { mass: "mass", length: "totalLength" }],
+  ["each", { mass: "pieceMass", length: "length" }],
+]);
 
 function isTotalAlone(text: string): boolean {
   return PARTS.get(oneSpelling(text)) === "total";
@@ -332,28 +333,6 @@ function plainHeader(typed: string, keepsOne = false): string {
       .replace(/ - /g, " ")
       .replace(/\s+/g, " ")
       .trim(),
-  );
-}
-
-/** One form for what is written in two: Arabic letters with and without their signs, Turkish and Vietnamese ones. */
-function oneForm(text: string): string {
-  return (
-    text
-      // й and ї as headings are compared
-      .normalize("NFD")
-      .replace(/[\u0300-\u036f]/g, "")
-      .normalize("NFC")
-      .replace(/[\u0622\u0623\u0625]/g, "\u0627")
-      .replace(/\u0629/g, "\u0647")
-      .replace(/[\u0649\u06cc]/g, "\u064a")
-      .replace(/\u06a9/g, "\u0643")
-      .replace(/[\u0640\u064b-\u0652\u200c]/g, "")
-      .replace(/đ/g, "d")
-      .replace(/æ/g, "ae")
-      // signs that are spread over a cell
-      .replace(/(?<=\p{Script=Han}) (?=\p{Script=Han})/gu, "")
-      // where a diameter sign may be meant they are all one
-      .replace(/[\u03c6\u03d5\u0444]/g, "ø")
   );
 }
 

@@ -7,6 +7,8 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "column-numbers": "it numbers the columns",
   "sizes-of-sums": "bar sizes over sums",
   "outside-of-tables": "it stands outside the columns or the rows of the schedules",
+  "bar-without-heads":
+    "size, count and length of a bar stand in it, under no heads of a table that could be read: write heads over it",
   "beside-the-table":
     "size and numbers stand in it, all beside the columns of the table: move a bar under them, clear what is none",
   "left-out-columns": "only columns that are left out are filled",

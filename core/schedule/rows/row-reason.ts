@@ -7,6 +7,7 @@ export type RowReasonCode =
   | "column-numbers"
   | "sizes-of-sums"
   | "outside-of-tables"
+  | "bar-without-heads"
   // its part under one table
   | "beside-the-table"
   | "left-out-columns"

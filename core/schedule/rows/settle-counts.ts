@@ -33,8 +33,11 @@ export function settleCounts(
   if (isProduct(each) && draft.members === null && !isOfOne) takeProduct(draft, each);
   if (isProduct(members) && draft.each === null) takeProduct(draft, members);
   if (size !== null && size.count !== null && draft.each === null && draft.total === null) {
-    draft.total = size.count;
-    if (draft.members === null) {
+    // beside a column of totals left blank it counts the bars of each, as in the rows that have both
+    const isOfEach = totalAt >= 0 && totalAt !== columns.size && size.members === null;
+    if (isOfEach) draft.each = size.count;
+    else draft.total = size.count;
+    if (draft.members === null && !isOfEach) {
       draft.members = size.members;
       draft.each = size.each;
     }
@@ -85,7 +88,7 @@ function membersBeside(
       ? "the number of members is blank and no total is typed: 1 may be meant"
       : `the number of members is blank and no total is typed: ${proposal} may carry down from above`;
   const guess = before === null ? "members-of-one" : "members-carried";
-  const column = columns.members >= 0 ? columns.members : columns.each;
+  const column = [columns.members, columns.each, columns.total].find((one) => one >= 0) ?? columns.size;
   const place = { field: "members", column, typed: null } as const;
   return draft.take(guessed(place, proposal, { guess, asks: true, reason, proposal }, draft));
 }

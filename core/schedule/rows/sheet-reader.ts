@@ -25,7 +25,6 @@ import { classifyRow } from "./classify-row";
 import { finishReading } from "./finish-reading";
 import { areMostlyWhole, carriedBefore, headerBefore, type ListBefore } from "./list-before";
 import { membersInTitle } from "./members-in-title";
-import { passOverFoot } from "./pass-over-foot";
 import { BarRowReader } from "./read-bar-row";
 import type { ColumnDecision, Resumable } from "./resumable";
 import { filledColumns } from "./row-cells";
@@ -45,6 +44,7 @@ import {
   SIZES_OF_SUMS,
   SUM_OF_MEMBERS,
 } from "./row-verdict";
+import { settleRows } from "./settle-rows";
 import { SheetNotes } from "./sheet-notes";
 import { isLineOfSums, SheetSums } from "./sheet-sums";
 import { isSumAbove } from "./sum-above";
@@ -99,9 +99,11 @@ export class SheetReader {
     if (this.tables.length === 0) this.readRows(2);
     if (this.tables.length === 0 && this.sums.summaries.length === 0 && !this.goesOn())
       this.readByArithmetic();
-    passOverFoot(this.classes, this.reasons, this.bars.at(-1)?.row);
-    const isConfirmed = this.access.isConfirmed;
+    const { classes, reasons, standard } = this;
+    const read = { classes, reasons, standard, cells: this.access.cells };
+    if (settleRows(this.bars, this.tables, this.sums, read)) this.isSumAsked = true;
     takeTitle(this.bars, barsOfTitle(this.notes.facts, this.tables));
+    const { isConfirmed } = this.access;
     const finished = finishReading(this.sheet, this.standard, this.bars, this.notes.texts, isConfirmed);
     this.isGradeNoted = finished.isGradeNoted;
     return {
@@ -177,8 +179,7 @@ export class SheetReader {
   private forget(): void {
     for (const list of [this.bars, this.tables, this.guesses]) list.length = 0;
     for (const list of [this.proofs, this.carriedTo, this.decisions]) list.length = 0;
-    this.notes.forget();
-    this.sums.forget();
+    for (const kept of [this.notes, this.sums]) kept.forget();
     this.blocks = [];
     this.held = null;
     this.headerUntil = -1;
@@ -239,8 +240,8 @@ export class SheetReader {
     if (isTable) return HEADER;
     if (sums !== null) return this.beginSums(row, sums);
     if (this.blocks.length === 0) this.notes.title(cells, filled);
-    const isOutside = this.blocks.length === 0 || this.notes.isTitleAgain(cells, filled);
-    return isOutside ? this.outside(cells, row, filled) : null;
+    if (this.blocks.length > 0 && !this.notes.isTitleAgain(cells, filled)) return null;
+    return this.outside(cells, row, filled);
   }
 
   /** A lone text that names the size of the bars below, where no column does. */

@@ -61,6 +61,16 @@ export class SheetSums {
     this.totals.push(line);
   }
 
+  /** Lines that were taken for bars or for a sum, and are a block of sums. */
+  takeLines(lines: readonly TotalRow[]): void {
+    const rows = new Set(lines.map(({ row }) => row));
+    const others = this.totals.filter(({ row }) => !rows.has(row));
+    this.totals.splice(0, this.totals.length, ...others, ...lines);
+    this.totals.sort((one, other) => one.row - other.row);
+    const headerRow = (lines[0]?.row ?? 0) - 1;
+    this.summaries.push({ headerRow, rows: [...lines], sizes: [], until: null });
+  }
+
   total(
     block: Block,
     cells: readonly Cell[],

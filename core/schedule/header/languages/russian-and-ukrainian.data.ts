@@ -56,6 +56,7 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
       "шт",
       "число",
       "кил",
+      "кіл",
       "кількість",
       "к сть",
       "к сть",

@@ -1,0 +1,19 @@
+import type { TableReading } from "../bar-row";
+import { tellLooseBars } from "./loose-bars";
+import { passOverFoot } from "./pass-over-foot";
+import type { DraftRow } from "./row-draft";
+import type { SheetSums } from "./sheet-sums";
+import { type RowsRead, takeSumsOfSizes } from "./sums-of-sizes";
+
+/** What only all rows together say of some of them: sums at the end, the foot, bars above all heads. True where sums were taken. */
+export function settleRows(
+  bars: DraftRow[],
+  tables: readonly TableReading[],
+  sums: SheetSums,
+  read: RowsRead,
+): boolean {
+  const isSummed = takeSumsOfSizes(bars, sums, read);
+  passOverFoot(read.classes, read.reasons, bars.at(-1)?.row);
+  tellLooseBars(read.classes, read.reasons, read.cells, tables, read.standard);
+  return isSummed;
+}

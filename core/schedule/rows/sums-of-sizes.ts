@@ -1,0 +1,144 @@
+import type { Standard } from "../../standards/port";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
+import type { RowClass, TotalRow } from "../bar-row";
+import { isFilled } from "../cells/is-filled";
+import { massPerMetreOf } from "../cells/size-elsewhere";
+import { sizeNamed } from "../header/header-blocks";
+import type { Cell } from "../sheet";
+import { filledColumns, labelOf } from "./row-cells";
+import type { DraftRow } from "./row-draft";
+import type { RowReason } from "./row-reason";
+import type { SheetSums } from "./sheet-sums";
+import { totalRow } from "./sum-rows";
+import { commaIn } from "./sums-beside";
+
+/** What was read of a sheet's rows, as far as its last ones may turn out to be sums. */
+export interface RowsRead {
+  readonly classes: RowClass[];
+  readonly reasons: RowReason[];
+  readonly cells: (row: number) => readonly Cell[];
+  readonly standard: Standard;
+}
+
+/** sizes that come out before lines prove what they are, and lines that may not */
+const FEWEST_RIGHT = 2;
+const MOST_WRONG = 1;
+/** masses by tables that differ */
+const OTHER_TABLE = 0.015;
+const EXACT = 0.0005;
+
+/**
+ * The last rows read as bars, where each names another size and a number beside it is what all bars of that size make in
+ * metres, bars or mass: no bars but sums by size, whatever columns they stand under. True where there are such rows.
+ */
+export function takeSumsOfSizes(bars: DraftRow[], sums: SheetSums, read: RowsRead): boolean {
+  const from = firstOfRun(bars);
+  const lines = bars.slice(from).map((bar) => lineOf(bar, read));
+  const title = lineOfTitle(bars[from], sums, read);
+  const all = [...(title === null ? [] : [title]), ...lines];
+  if (lines.length === 0 || from === 0 || !areSums(all, bars.slice(0, from))) return false;
+  bars.length = from;
+  for (const { row } of lines) {
+    read.classes[row] = "total";
+    read.reasons[row] = { code: "sum-by-size" };
+  }
+  sums.takeLines(all.map(({ total }) => total));
+  return true;
+}
+
+interface Line {
+  readonly row: number;
+  readonly diameter: number;
+  readonly total: TotalRow;
+}
+
+/** The last bars, each of another size, without mark, shape and dimensions of their own. */
+function firstOfRun(bars: readonly DraftRow[]): number {
+  const seen = new Set<number>();
+  let from = bars.length;
+  for (let at = bars.length - 1; at >= 0; at -= 1) {
+    const bar = bars[at] as DraftRow;
+    const { mark, size, shape, row } = bar;
+    const isNext = at === bars.length - 1 || (bars[at + 1] as DraftRow).row === row + 1;
+    if (size === null || shape !== null || mark !== null || !isNext || seen.has(size.diameter)) break;
+    // with a count and a length it is a bar, whatever its figures come to
+    if ((bar.total ?? bar.each) !== null && bar.length !== null) break;
+    seen.add(size.diameter);
+    from = at;
+  }
+  return from;
+}
+
+function lineOf({ row, size, table }: DraftRow, { cells }: RowsRead): Line {
+  const own = cells(row);
+  const filled = filledColumns(own).filter((column) => column !== table.columns.get("size")?.column);
+  const total = totalRow(
+    own,
+    row,
+    filled,
+    labelOf(own, filledColumns(own)),
+    "summary",
+    commaIn([own], 0, own.length),
+  );
+  return { row, diameter: size?.diameter ?? Number.NaN, total };
+}
+
+/** The row above the run that was taken for a sum by its words names the first of the sizes: "Mass (t) | Y10 | 0.104". */
+function lineOfTitle(
+  first: DraftRow | undefined,
+  sums: SheetSums,
+  { cells, standard }: RowsRead,
+): Line | null {
+  const total = sums.totals.find(({ row, kind }) => row === (first?.row ?? 0) - 1 && kind !== "summary");
+  const column = first?.table.columns.get("size")?.column ?? -1;
+  if (total === undefined || !isFilled(cells(total.row), column)) return null;
+  const named = sizeNamed(String(cells(total.row)[column]), standard);
+  const diameter = standard.bars.find(({ size }) => size === named)?.diameter;
+  if (diameter === undefined) return null;
+  const own = total.cells.filter((one) => one.column !== column);
+  return {
+    row: total.row,
+    diameter,
+    total: { ...total, label: String(cells(total.row)[column]), cells: own, kind: "summary" },
+  };
+}
+
+/** A column in which all lines but one say what the bars of their size make. */
+function areSums(lines: readonly Line[], bars: readonly DraftRow[]): boolean {
+  const columns = new Set(lines.flatMap(({ total }) => total.cells.map(({ column }) => column)));
+  return FIGURES.some(({ within, per, of }) => {
+    const made = new Map<number, number>();
+    for (const bar of bars) {
+      if (bar.size === null || bar.superseded === true) continue;
+      made.set(bar.size.diameter, (made.get(bar.size.diameter) ?? 0) + of(bar) / per);
+    }
+    return [...columns].some((column) => {
+      const right = lines.filter(({ diameter, total }) => {
+        const typed = total.cells.find((one) => one.column === column)?.value;
+        return typed !== undefined && comesOut(typed, made.get(diameter) ?? 0, within);
+      });
+      return right.length >= FEWEST_RIGHT && lines.length - right.length <= MOST_WRONG;
+    });
+  });
+}
+
+/** Within the rounding of what is typed, and the share by which tables differ. */
+function comesOut(typed: number, made: number, within: number): boolean {
+  const half = 0.5000001 * 10 ** -(/\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0);
+  return made > 0 && Math.abs(typed - made) <= half + within * made;
+}
+
+const countOf = ({ total, members, each }: DraftRow): number => total ?? (members ?? 1) * (each ?? 0);
+const lengthOf = (bar: DraftRow): number => bar.totalLength ?? countOf(bar) * (bar.length ?? 0);
+const massOf = (bar: DraftRow): number =>
+  bar.mass ?? (lengthOf(bar) / MM_PER_UNIT.m) * (massPerMetreOf(bar.size) ?? 0);
+
+const FIGURES: readonly {
+  readonly within: number;
+  readonly per: number;
+  of(bar: DraftRow): number;
+}[] = [
+  ...[1, KG_PER_UNIT.t, KG_PER_UNIT.lb].map((per) => ({ within: OTHER_TABLE, per, of: massOf })),
+  ...[MM_PER_UNIT.m, MM_PER_UNIT.ft].map((per) => ({ within: EXACT, per, of: lengthOf })),
+  { within: 0, per: 1, of: countOf },
+];

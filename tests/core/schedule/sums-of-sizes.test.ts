@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { readSchedule } from "../../../core/schedule/read-schedule";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { resolveStandard, type Standard } from "../../../core/standards";
+import { seededRandom } from "../../_support/random-schedule";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
+/** kg/m, BS 4449 (tests/core/standards holds them against the printed table) */
+const PER_METRE = { 8: 0.395, 10: 0.616, 12: 0.888, 16: 1.579, 20: 2.466, 25: 3.854 } as const;
+const SIZES = Object.keys(PER_METRE).map(Number) as (keyof typeof PER_METRE)[];
+const HEADS = [
+  "Member",
+  "Mark",
+  "Type & size",
+  "No. of mbrs",
+  "No. in each",
+  "Total",
+  "Length",
+  "Shape",
+  "A",
+];
+
+type Sums = Map<keyof typeof PER_METRE, { count: number; metres: number; kg: number }>;
+
+/** A sound list of straight bars of an invented job, and what each size makes. */
+function listOf(seed: number, count: number): { rows: Cell[][]; sums: Sums } {
+  const random = seededRandom(seed);
+  const sums: Sums = new Map();
+  const rows = Array.from({ length: count }, (_, index) => {
+    const size = SIZES[Math.floor(random.next() * SIZES.length)] as keyof typeof PER_METRE;
+    const [members, each] = [1 + Math.floor(random.next() * 4), 2 + Math.floor(random.next() * 40)];
+    const length = 25 * (20 + Math.floor(random.next() * 300));
+    const total = members * each;
+    const before = sums.get(size) ?? { count: 0, metres: 0, kg: 0 };
+    const metres = (total * length) / 1000;
+    sums.set(size, {
+      count: before.count + total,
+      metres: before.metres + metres,
+      kg: before.kg + metres * PER_METRE[size],
+    });
+    return [`Beam ${index}`, `${index + 1}`, `T${size}`, members, each, total, length, "00", length];
+  });
+  return { rows: [HEADS, ...rows], sums };
+}
+
+const round = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+/** The sums below the list: the size where sizes stand, the figure under one of the columns. */
+function below(sums: Sums, column: number, figure: (of: { metres: number; kg: number }) => number): Cell[][] {
+  return [...sums].map(([size, of]) =>
+    HEADS.map((_, at) => (at === 2 ? `T${size}` : at === column ? figure(of) : null)),
+  );
+}
+
+describe("sums by size under the columns of a list", () => {
+  it.each(Array.from({ length: 12 }, (_, seed) => seed))("should be no bars, seed %d", (seed) => {
+    const { rows, sums } = listOf(seed + 1, 14);
+    const [column, figure] = [
+      [6, ({ kg }: { kg: number }) => round(kg / 1000, 3)],
+      [6, ({ metres }: { metres: number }) => round(metres, 2)],
+      [8, ({ kg }: { kg: number }) => round(kg, 1)],
+    ][seed % 3] as [number, (of: { metres: number; kg: number }) => number];
+    const reading = readSchedule(sheetFromRows("S", [...rows, [], ...below(sums, column, figure)]), standard);
+    expect(reading.bars).toHaveLength(14);
+    expect(reading.totals.map(({ kind }) => kind)).toEqual([...sums].map(() => "summary"));
+  });
+
+  it("should take in the line whose title makes it a sum", () => {
+    const { rows, sums } = listOf(3, 14);
+    const lines = below(sums, 6, ({ kg }) => round(kg / 1000, 3));
+    (lines[0] as Cell[])[0] = "Mass (t)";
+    const reading = readSchedule(sheetFromRows("S", [...rows, [], ...lines]), standard);
+    expect(reading.bars).toHaveLength(14);
+    expect(reading.summaries?.map((one) => one.rows.length)).toEqual([sums.size]);
+  });
+
+  it("should be bars still where the figures are no sums, or count and length stand in them", () => {
+    const { rows, sums } = listOf(5, 14);
+    const other = below(sums, 6, ({ kg }) => round(kg / 1000, 3) * 7);
+    const length = (last: Cell[][]) =>
+      readSchedule(sheetFromRows("S", [...rows, ...last]), standard).bars.length;
+    expect(length(other)).toBe(14 + sums.size);
+    const whole = [...sums].map(([size, { count }]) => [null, null, `T${size}`, null, null, count, 3000]);
+    expect(length(whole)).toBe(14 + sums.size);
+  });
+});
+
+describe("a head of sums whose sizes the standard does not hold", () => {
+  it("should be known behind a word of size by the diameters that are rolled", () => {
+    const { rows } = listOf(7, 6);
+    const head = ["Dia", 8, 10, 12, 14, 16, 18];
+    const reading = readSchedule(
+      sheetFromRows("S", [...rows, [], head, ["Tons", 0.1, 0.2, 0.3, 0.4, 0.5, 0.6]]),
+      standard,
+    );
+    expect(reading.bars).toHaveLength(6);
+    expect(reading.summaries?.[0]?.sizes.map(({ size }) => size)).toEqual([
+      "8",
+      "10",
+      "12",
+      "14",
+      "16",
+      "18",
+    ]);
+  });
+});
