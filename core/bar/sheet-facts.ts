@@ -311,7 +311,8 @@ function isCodeOf({ code }: ShapeDefinition, typed: string): boolean {
   const words = typed.match(/[\p{L}\d]+/gu) ?? [];
   // several numbers are legs
   if (words.filter((word) => /\d/.test(word)).length > 1) return false;
-  return words.some((word) => word === code || Number(word) === Number(code));
+  // 1, 2 and 3 are types of a list's own more often than codes without their noughts
+  return words.some((word) => word === code || (Number(word) === Number(code) && !/^[1-9]$/.test(word)));
 }
 
 const isSketch = (facts: BarFacts): boolean => typedShape(facts).isSketch;

@@ -88,6 +88,13 @@ function againstHeader(column: HeaderColumn, unit: ColumnUnit, middle: number | 
   return stands;
 }
 
+/** Total lengths that no word gives a unit are in metres where in mm most would be shorter than one bar. */
+export function unitOfTotals(decided: Decided, totals: Sample, oneMm: number | null): Decided {
+  if (decided.by.code !== "standard" || decided.unit !== "mm" || oneMm === null) return decided;
+  const middle = median(totals.numbers.filter((number) => number > 0));
+  return middle !== null && middle < oneMm ? byMagnitude("m", middle) : decided;
+}
+
 function byMagnitude(unit: ColumnUnit, middle: number): Decided {
   const guess = `taken in ${unit}: the middle value is ${shown(middle)}`;
   return guessed(unit, guess, { code: "magnitude", middle });

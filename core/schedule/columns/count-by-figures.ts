@@ -49,6 +49,20 @@ export function bySizes(sizes: readonly Readonly<Sums>[], found: readonly number
 const LEAST_SIZES = 2;
 const CLEARLY = 4;
 
+/** rounded masses and lengths of single rows */
+const OF_ROW = 0.02;
+const LEAST_ROWS = 2;
+const OF_ROWS = 0.8;
+
+/** True where most rows under several members are so many times what their bars make, and few are just that. */
+export function areTimesMembers(rows: readonly { readonly of: number; readonly members: number }[]): boolean {
+  // ten times an amount may be the same in another unit
+  const several = rows.filter(({ members }) => members > 1 && offOf(1, members) > OF_ROW);
+  const all = several.filter(({ of, members }) => offOf(of, members) <= OF_ROW);
+  const one = several.filter(({ of }) => offOf(of, 1) <= OF_ROW);
+  return all.length >= LEAST_ROWS && all.length >= OF_ROWS * (all.length + one.length);
+}
+
 /** How far a figure is from a sum, as it stands or in another unit: kg and t, cm and m. */
 export function offOf(value: number, expected: number): number {
   return Math.min(...[1, 10, 100, 1000].map((factor) => Math.abs((value * factor) / expected - 1)));

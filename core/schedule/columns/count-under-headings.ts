@@ -6,7 +6,17 @@ import { recogniseHeader } from "../header/recognise-header";
 import { isHeadingText, readHeading } from "../rows/read-heading";
 import type { Cell } from "../sheet";
 import { numberIn } from "./column-sample";
-import { APART, byFigures, bySizes, type Figures, NEAR, offOf, type Sums, WITHIN } from "./count-by-figures";
+import {
+  APART,
+  areTimesMembers,
+  byFigures,
+  bySizes,
+  type Figures,
+  NEAR,
+  offOf,
+  type Sums,
+  WITHIN,
+} from "./count-by-figures";
 
 /** What is asked beside the rows of the list. */
 export interface AskedOfCount {
@@ -131,7 +141,10 @@ interface ReadHeadings extends Figures {
   readonly below: readonly (readonly Cell[])[];
 }
 
-/** The amounts under each heading; "each" at once where a row between them is so many times what it sums. */
+/**
+ * The amounts under each heading; "each" at once where a row between them is so many times what it sums, or the rows
+ * themselves are so many times what their count and length make.
+ */
 function readHeadings(
   block: HeaderBlock,
   total: number,
@@ -153,6 +166,9 @@ function readHeadings(
   const bySize = new Map<string, Sums>();
   const headings = [{ members: ofList ?? 1, one: 0, kg: 0, subTotal: null as number | null }];
   let below: (readonly Cell[])[] = [];
+  const times: { readonly of: number; readonly members: number }[] = [];
+  const ofBars = (cells: readonly Cell[], count: number): number =>
+    at("mass") < 0 ? (numberIn(cells[at("length")], comma) ?? 0) * count : kgOf(cells, count);
   const add = (cells: readonly Cell[], amount: number, members: number): void => {
     const key = String(cells[size] ?? "");
     const own = bySize.get(key) ?? { one: 0, all: 0 };
@@ -182,6 +198,8 @@ function readHeadings(
     if (isWhole && (isSummed ? isBar(block, cells, amount / count, comma) : amount > 0)) {
       heading.one += amount;
       heading.kg += kgOf(cells, count);
+      const bars = isSummed ? ofBars(cells, count) : 0;
+      if (bars > 0) times.push({ of: amount / bars, members: heading.members });
       add(cells, amount, heading.members);
       continue;
     }
@@ -196,7 +214,7 @@ function readHeadings(
     if (numbers.length === 1 && heading.one > 0) heading.subTotal ??= numbers[0] ?? null;
     if (numbers.length > 0) below.push(cells);
   }
-  return { headings, sums, bySize, below };
+  return areTimesMembers(times) ? "each" : { headings, sums, bySize, below };
 }
 
 /** The amounts of lists that stand side by side together: one summary adds up them all. */

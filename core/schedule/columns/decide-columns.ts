@@ -12,6 +12,7 @@ import type { Cell } from "../sheet";
 import {
   commaOf,
   commaOfColumn,
+  median,
   type Sample,
   sampleOf,
   sampleRows,
@@ -25,6 +26,7 @@ import {
   massesAreTonnes,
   massUnitOf,
   unitOf,
+  unitOfTotals,
 } from "./column-units";
 import { countBySums } from "./count-by-sums";
 import { countUnderHeadings } from "./count-under-headings";
@@ -101,13 +103,17 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   // a list that goes on without a head is told of in its first row
   const headRow = Math.max(header.bottom, 0);
   const byDimensions = dimensionUnits(block, rows, lengths);
+  let oneMm: number | null = null;
   // the length first: dimensions are measured against it
   for (const column of [...block.columns].sort((one, other) => order(one) - order(other))) {
     if (!LENGTH_KINDS.has(column.kind)) continue;
     const sample = samples.get(column.kind) as Sample;
     const own = commaOfColumn(column, sample, comma);
     const byLength = byDimensions(column, own);
-    const decided = unitOf(column, sample, own, standard, { byLength, said });
+    const ofWords = unitOf(column, sample, own, standard, { byLength, said });
+    const decided: Decided = column.kind === "totalLength" ? unitOfTotals(ofWords, sample, oneMm) : ofWords;
+    if (column.kind === "length")
+      oneMm = (median(sample.numbers) ?? Number.NaN) * IN_COLUMN_UNIT[decided.unit];
     const feetInches = isFeetInches(sample, { unit: decided.unit, said: column.unit }, standard);
     lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });
     units.set(column.kind, decided);

@@ -5,7 +5,11 @@ import type { Cell } from "../sheet";
 
 /** What a title or note says of all lengths: "lengths in cm"; common practice in each of these languages. */
 export const UNIT_OF_LENGTHS =
-  /(?:lengths?|dimensions|lunghezze|misure|medidas|mesures|ma(?:ß|ss)e(?= )|wymiary|rozm[eě]ry|размеры|ölçüler|longitudes|largos|longueurs|comprimentos|hosszak|hossz|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
+  /(?:lengths?|dimensions|lunghezze|misure|medidas|mesures|cotes|cotas|ma(?:ß|ss)e(?= )|maten|m[åa]tt?(?= )|mitat|ukuran|wymiary|rozm[eě]ry|размеры|ölçüler|longitudes|largos|longueurs|comprimentos|hosszak|hossz|langen|l\u00e4ngen|boylar|\u0434\u043b\u0438\u043d[\u044b\u0430])[^\d\n]{0,14}?(?<!\p{L})(mm|cm|m|\u043c\u043c|\u0441\u043c|\u043c)(?!\p{L})/iu;
+
+/** "単位:cm", "단위 : mm", "尺寸单位 mm", "Đơn vị: mm": what the sheet's numbers are in, where no mass is said beside it. */
+const UNIT_NAMED =
+  /(?:单位|單位|単位|단위|寸法|尺寸|치수|đơn vị|units?|unidades?|einheit(?:en)?|unité|unità|eenheid)\s*(?:in|は)?\s*[:：=]?\s*(mm|cm|m|毫米|厘米|米)(?![\p{L}/])/iu;
 
 /** The same in scripts that join a word before the unit: from memory. */
 const UNIT_JOINED =
@@ -17,6 +21,7 @@ const UNITS: Readonly<Record<string, ColumnUnit>> = {
   ...{ mm: "mm", cm: "cm", m: "m" },
   ...{ "\u043c\u043c": "mm", "\u0441\u043c": "cm", "\u043c": "m" },
   ...{ '\u05de"\u05de': "mm", '\u05e1"\u05de': "cm", "\u05de\u05f4\u05de": "mm", "\u05e1\u05f4\u05de": "cm" },
+  ...{ 毫米: "mm", 厘米: "cm", 米: "m" },
   ...{ "\u0645\u0645": "mm", "\u0633\u0645": "cm", "\u0645\u062a\u0631": "m" },
 };
 
@@ -27,7 +32,7 @@ export function unitInTitle(cellsOf: (row: number) => readonly Cell[], top: numb
     for (const cell of cellsOf(row)) {
       if (typeof cell !== "string" || cell.length > LONGEST_WORDS) continue;
       const words = cleanText(cell);
-      const typed = (UNIT_OF_LENGTHS.exec(words) ?? UNIT_JOINED.exec(words))?.[1];
+      const typed = (UNIT_OF_LENGTHS.exec(words) ?? UNIT_NAMED.exec(words) ?? UNIT_JOINED.exec(words))?.[1];
       const unit = UNITS[typed?.toLowerCase() ?? ""];
       if (unit !== undefined) said.add(unit);
     }

@@ -17,8 +17,10 @@ import type { HeaderSource } from "./header-source";
 import {
   isBarSize,
   lotsByContent,
+  membersByContent,
   rowNumbersByContent,
   serialsByContent,
+  sizesByContent,
   typesByContent,
 } from "./kind-by-content";
 import { WIDEST } from "./known-words";
@@ -69,8 +71,10 @@ export function findHeader(
     if (isTitle && !headsSizes(rows[0], best, standard)) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  sizesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
+  membersByContent(best.columns as FoundColumn[], source, best.bottom);
   lotsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }

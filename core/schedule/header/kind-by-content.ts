@@ -2,6 +2,8 @@ import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
+import { sizeElsewhere } from "../cells/size-elsewhere";
+import type { Cell } from "../sheet";
 import type { FoundColumn } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
 
@@ -52,20 +54,24 @@ export function lotsByContent(columns: FoundColumn[], source: HeaderSource, bott
 
 const LEAST_NUMBERED = 4;
 const RUNNING = 0.8;
+const OF_MEMBERS: ReadonlySet<string> = new Set(["each", "members"]);
+/** "01", typed as text */
+const NUMERAL = /^\s*\d{1,4}\s*$/;
 
 /** "No." over 1, 2, 3 and so on numbers the rows, where another column counts the bars. */
 export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
   const counts = columns.filter(({ meaning, corrected }) => meaning?.kind === "total" && !corrected);
-  const isCounted = counts.length > 1 || columns.some(({ meaning }) => meaning?.kind === "each");
+  const isCounted = counts.length > 1 || columns.some(({ meaning }) => OF_MEMBERS.has(meaning?.kind ?? ""));
   if (!isCounted) return;
   const hasMark = columns.some(({ meaning }) => meaning?.kind === "mark");
   for (const one of counts) {
-    // "Total no." numbers none, whatever stands under it
-    if (one.meaning?.weak !== true) continue;
+    // "Total no." numbers none, whatever stands under it, but where another column is called so
+    if (one.meaning?.weak !== true && counts.length < 2) continue;
     const numbers: number[] = [];
     for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
       const cell = source.cells(row)[one.column];
       if (typeof cell === "number") numbers.push(cell);
+      else if (typeof cell === "string" && NUMERAL.test(cell)) numbers.push(Number(cell));
     }
     const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] as number) + 1).length;
     if (numbers.length < LEAST_NUMBERED || steps < RUNNING * (numbers.length - 1)) continue;
@@ -74,6 +80,69 @@ export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource
     columns[columns.indexOf(one)] = { ...one, meaning };
     return;
   }
+}
+
+/** "Bar" over running numbers and "Bar no." over sizes: the numbers are marks, whatever the words say more often. */
+export function sizesByContent(
+  columns: FoundColumn[],
+  source: HeaderSource,
+  bottom: number,
+  standard: Standard,
+): void {
+  const [size, mark] = (["size", "mark"] as const).map((kind) =>
+    columns.findIndex(({ meaning, corrected }) => meaning?.kind === kind && !corrected),
+  );
+  const [sized, marked] = [columns[size ?? -1], columns[mark ?? -1]];
+  if (!sized?.meaning || !marked?.meaning) return;
+  const filled = ({ column }: FoundColumn): string[] => {
+    const texts: string[] = [];
+    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+      const cell = source.cells(row)[column] ?? null;
+      if ((typeof cell === "number" || typeof cell === "string") && HOLDS_DIGIT.test(String(cell)))
+        texts.push(cleanText(String(cell)));
+    }
+    return texts;
+  };
+  const [ofSize, ofMark] = [filled(sized), filled(marked)];
+  if (!areRunning(ofSize) || areRunning(ofMark) || new Set(ofMark).size * 2 > ofMark.length + 1) return;
+  if (
+    !ofMark.every(
+      (text) => isBarSize(text, standard) || sizeElsewhere(text.replace(/^(?=\d$)/, "#")) !== null,
+    )
+  )
+    return;
+  columns[size as number] = { ...sized, meaning: { ...marked.meaning, kind: "mark" } };
+  columns[mark as number] = { ...marked, meaning: { ...sized.meaning, kind: "size" } };
+}
+
+const HOLDS_DIGIT = /\d/;
+
+/** "01", "02" and so on, or "P1", "P2": each one more than the one before. */
+function areRunning(texts: readonly string[]): boolean {
+  const numbers = texts.map((text) => Number(/\d+$/.exec(text)?.[0] ?? Number.NaN));
+  const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] as number) + 1).length;
+  return numbers.length >= LEAST_NUMBERED && steps >= RUNNING * (numbers.length - 1);
+}
+
+/** "Elementos" over small whole numbers says how many members there are, where another column counts the bars of each. */
+export function membersByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "members")) return;
+  if (!columns.some(({ meaning }) => meaning?.kind === "each")) return;
+  const index = columns.findIndex(({ meaning, column, corrected }) => {
+    if (meaning?.kind !== "member" || corrected) return false;
+    const filled: Cell[] = [];
+    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+      const cell = source.cells(row)[column] ?? null;
+      if (cell !== null && String(cell).trim() !== "") filled.push(cell);
+    }
+    const isRunning =
+      filled.length > 2 && filled.every((cell, at) => Number(cell) === Number(filled[0]) + at);
+    const counts = filled.filter((cell) => typeof cell === "number" && Number.isInteger(cell) && cell > 0);
+    return counts.length > 1 && counts.length === filled.length && !isRunning;
+  });
+  const one = columns[index];
+  if (one === undefined || one.meaning === null) return;
+  columns[index] = { ...one, meaning: { ...one.meaning, kind: "members", weak: false } };
 }
 
 /** "Bar type" may hold grades, sizes or shapes: where no other column is for them, its first cells tell. */

@@ -38,7 +38,7 @@ const FILLERS = new Set([
   "approx",
 ]);
 
-/** One spelling for the many of a word: "Qty per mbr" is looked up as "qty per member". */
+/** One spelling for the many of a word: "Qty per mbr" is "qty per member". */
 const ONE_SPELLING: ReadonlyMap<string, string> = new Map(
   [
     ["dia", "diam", "diameter", "diametre", "ø", "phi", "φ"],
@@ -90,7 +90,7 @@ export const KNOWN_HEADER_WORDS: readonly string[] = [
 
 /** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
 const HOLDS_DIGIT = /\d/;
-const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 /g;
+const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 |(?<!\d)1(?=\p{Lo})/gu;
 const WASTE_ADDED = /\+\s*\d+\s*%/g;
 const LONGEST_HEADER = 80;
 const remembered = new Map<string, HeaderMeaning | null>();
@@ -118,8 +118,9 @@ function recognise(typed: string): HeaderMeaning | null {
     recogniseParts(typed) ??
     recogniseUnit(typed);
   // "Bil c/c": from centre to centre stand bars, and no word beside it counts them
-  const isApart = CENTRE_TO_CENTRE.test(typed) && (found === null || COUNTS.has(found.kind));
-  return isApart ? { ...SPACING, unit: found?.unit ?? unitInHeader(typed) } : found;
+  return CENTRE_TO_CENTRE.test(typed) && (found === null || COUNTS.has(found.kind))
+    ? { ...SPACING, unit: found?.unit ?? unitInHeader(typed) }
+    : found;
 }
 
 const CENTRE_TO_CENTRE = /(?<!\p{L})c\s?\/\s?c(?!\p{L})/iu;

@@ -23,6 +23,11 @@ export const ARABIC: LanguageWords = {
     { kind: "totalLength", words: ["الطول الكلي"] },
     { kind: "pour", words: ["الصبة", "صبة", "رقم الصبة", "مرحلة الصب"] },
     { kind: "remark", words: ["ملاحظات", "ملاحظة"] },
+    { kind: "mark", weak: true, words: ["العلامة", "الرقم"] },
+    { kind: "members", words: ["عدد القواعد", "عدد النماذج", "عدد الاعمدة", "عدد الكمرات"] },
+    { kind: "each", words: ["عدد الاسياخ للعنصر", "العدد للعنصر"] },
+    { kind: "unitMass", words: ["وزن م ط"] },
+    { kind: "member", weak: true, words: ["البيان"] },
   ],
   parts: {
     count: ["عدد", "العدد", "كميه", "الكميه"],

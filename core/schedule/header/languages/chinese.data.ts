@@ -45,6 +45,7 @@ export const CHINESE: LanguageWords = {
     { kind: "remark", words: ["備註", "备 注"] },
     { kind: "unitMass", words: ["單位重", "單位重量"] },
     { kind: "member", words: ["構件", "構件名稱"] },
+    { kind: "shape", words: ["图形"] },
   ],
   parts: {
     count: ["根数", "数量", "支数", "个数", "數量", "支數", "根數", "數", "支"],
@@ -54,7 +55,7 @@ export const CHINESE: LanguageWords = {
     mass: ["重量", "重", "质量"],
     size: ["直径", "规格", "直徑", "號數", "号数"],
     per: ["每"],
-    one: ["单", "單", "单根"],
+    one: ["1", "单", "單", "单根"],
     metre: ["米"],
     bar: ["钢筋", "鋼筋", "根", "下料", "断料"],
   },

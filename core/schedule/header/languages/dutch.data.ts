@@ -35,6 +35,12 @@ export const DUTCH: LanguageWords = {
     { kind: "pour", words: ["stort", "stortfase", "stortdeel", "stortnummer", "stortvak"] },
     { kind: "pour", words: ["fase"], weak: true },
     { kind: "remark", words: ["opmerking", "opmerkingen", "opm"] },
+    { kind: "length", words: ["uitslag", "knipl", "uitgeslagen lengte"] },
+    { kind: "unitMass", words: ["massa/m", "gewicht/m"] },
+    { kind: "member", weak: true, words: ["plaats"] },
+    { kind: "mark", words: ["merk nr", "merknr"] },
+    { kind: "size", weak: true, words: ["kern"] },
+    { kind: "member", weak: true, words: ["elementen"] },
   ],
   parts: {
     count: ["aantal", "stuks", "st", "aant"],

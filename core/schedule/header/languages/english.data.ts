@@ -284,6 +284,17 @@ export const ENGLISH: LanguageWords = {
       ],
     },
     { kind: "size", words: ["bar #", "rebar #"] },
+    { kind: "shape", words: ["s/c", "sh code"] },
+    { kind: "length", words: ["c/l", "cutting l", "l each"] },
+    { kind: "mark", words: ["b/m"] },
+    { kind: "totalLength", words: ["total l", "total lf", "lin ft", "linear ft", "total linear ft"] },
+    { kind: "members", words: ["similar members", "no of similar members", "no similar", "no of similar"] },
+    { kind: "members", weak: true, words: ["times", "units"] },
+    { kind: "member", words: ["name of member", "name of element", "where placed"] },
+    { kind: "member", weak: true, words: ["structure", "particulars"] },
+    { kind: "total", words: ["t nos", "t no"] },
+    { kind: "remark", words: ["rem"] },
+    { kind: "shape", weak: true, words: ["dimensions", "bending dimensions"] },
   ],
   parts: {
     count: [

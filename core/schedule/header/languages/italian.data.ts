@@ -51,6 +51,10 @@ export const ITALIAN: LanguageWords = {
     { kind: "pour", words: ["getto", "fase di getto", "no getto", "n getto", "fase del getto"] },
     { kind: "pour", words: ["fase"], weak: true },
     { kind: "remark", words: ["note", "osservazioni", "annotazioni"] },
+    { kind: "totalLength", words: ["l totale"] },
+    { kind: "member", weak: true, words: ["descrizione", "parte d'opera"] },
+    { kind: "total", weak: true, words: ["totale"] },
+    { kind: "member", weak: true, words: ["elementi"] },
   ],
   parts: {
     count: ["numero", "num", "quantita", "pezzi", "pz", "nr"],

@@ -22,6 +22,10 @@ export const JAPANESE: LanguageWords = {
     { kind: "remark", words: ["備考"] },
     { kind: "unitMass", words: ["単位重量", "単位質量", "単重"] },
     { kind: "spacing", words: ["ピッチ", "間隔"] },
+    { kind: "size", words: ["サイズ", "呼径"] },
+    { kind: "members", words: ["か所", "か所数", "ヶ所"] },
+    { kind: "shape", words: ["形", "加工図"] },
+    { kind: "member", weak: true, words: ["場所"] },
   ],
   parts: {
     count: ["本数", "数量", "員数"],
@@ -31,8 +35,8 @@ export const JAPANESE: LanguageWords = {
     mass: ["質量", "重量"],
     size: ["径", "呼び名", "直径"],
     per: ["当り", "当たり", "毎"],
-    one: ["一", "各", "単"],
-    bar: ["鉄筋", "本"],
+    one: ["1", "一", "各", "単"],
+    bar: ["の", "鉄筋", "本"],
   },
   rows: [
     { use: "total", words: ["計", "合計", "総計", "総重量"] },

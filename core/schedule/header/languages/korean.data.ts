@@ -22,6 +22,8 @@ export const KOREAN: LanguageWords = {
     { kind: "pour", words: ["타설", "타설구간", "타설구역"] },
     { kind: "remark", words: ["비고"] },
     { kind: "remark", words: ["비고"] },
+    { kind: "size", words: ["호칭경"] },
+    { kind: "mark", weak: true, words: ["번호"] },
   ],
   parts: {
     count: ["개수", "수량", "갯수", "본수", "ea"],
@@ -31,7 +33,7 @@ export const KOREAN: LanguageWords = {
     mass: ["중량", "무게"],
     size: ["직경", "규격", "지름"],
     per: ["당"],
-    one: ["각", "단위", "개당"],
+    one: ["1", "각", "단위", "개당"],
     bar: ["철근", "본"],
   },
   rows: [

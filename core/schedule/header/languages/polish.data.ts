@@ -54,6 +54,11 @@ export const POLISH: LanguageWords = {
     { kind: "pour", words: ["betonowanie", "etap betonowania", "dzialka robocza"] },
     { kind: "pour", words: ["etap"], weak: true },
     { kind: "remark", words: ["uwagi", "uwaga"] },
+    { kind: "members", words: ["l elem", "liczba elem"] },
+    { kind: "unitMass", words: ["masa jedn"] },
+    { kind: "total", weak: true, words: ["ogolem"] },
+    { kind: "member", words: ["lokalizacja"] },
+    { kind: "member", weak: true, words: ["elementow", "elementy"] },
   ],
   parts: {
     count: ["liczba", "ilosc", "szt", "sztuk"],

@@ -55,6 +55,9 @@ export const PORTUGUESE: LanguageWords = {
       words: ["betonagem", "concretagem", "fase de betonagem", "etapa de concretagem", "fase de concretagem"],
     },
     { kind: "pour", words: ["fase", "etapa"], weak: true },
+    { kind: "length", words: ["comprimento unit"] },
+    { kind: "unitMass", words: ["massa nominal"] },
+    { kind: "members", words: ["pecas iguais"] },
   ],
   parts: {
     count: ["quantidade", "quant", "qtd", "qtde"],

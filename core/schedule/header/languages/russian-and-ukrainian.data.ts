@@ -46,6 +46,9 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
     { kind: "remark", words: ["примітка", "прим"] },
     { kind: "shape", words: ["ескіз"] },
     { kind: "spacing", words: ["шаг", "крок"] },
+    { kind: "mark", words: ["№ поз", "№ позиции"] },
+    { kind: "shape", words: ["эскиз стержня"] },
+    { kind: "total", weak: true, words: ["всего"] },
   ],
   parts: {
     count: [
@@ -62,7 +65,18 @@ export const RUSSIAN_AND_UKRAINIAN: LanguageWords = {
       "к сть",
       "колькасць",
     ],
-    member: ["эл", "элемент", "элемента", "элементов", "элементе", "ел", "елемент", "елемента", "елементів"],
+    member: [
+      "элем",
+      "эл",
+      "элемент",
+      "элемента",
+      "элементов",
+      "элементе",
+      "ел",
+      "елемент",
+      "елемента",
+      "елементів",
+    ],
     total: [
       "всего",
       "общее",

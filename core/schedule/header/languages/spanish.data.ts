@@ -92,6 +92,11 @@ export const SPANISH: LanguageWords = {
       words: ["descripcion", "designacion", "localizacion", "concepto"],
     },
     { kind: "shape", words: ["diseno", "figura", "detalle"] },
+    { kind: "length", words: ["largo unit", "largo unitario"] },
+    { kind: "totalLength", words: ["metros totales", "metros lineales totales"] },
+    { kind: "members", words: ["piezas iguales", "elementos iguales"] },
+    { kind: "member", weak: true, words: ["pieza"] },
+    { kind: "each", words: ["barras x pieza", "barras por pieza", "barras x elemento", "barras x elem"] },
   ],
   parts: {
     count: [
@@ -114,7 +119,7 @@ export const SPANISH: LanguageWords = {
     length: ["largo", "largos", "longitud", "longitudes", "desarrollo"],
     mass: ["peso", "masa"],
     size: ["diametro"],
-    per: ["x", "p", "por", "en", "cada"],
+    per: ["x", "x", "p", "por", "en", "cada"],
     one: ["unitario", "unitaria", "unitarios", "unitarias", "unit", "c/u", "cu", "individual", "una"],
     metre: ["metro", "ml"],
     bar: [

@@ -25,6 +25,8 @@ export const TURKISH: LanguageWords = {
     { kind: "pour", words: ["etap"], weak: true },
     { kind: "remark", words: ["aciklamalar", "notlar", "dusunceler"] },
     { kind: "member", words: ["yapi elemani", "poz tanimi", "yeri"] },
+    { kind: "each", words: ["elemandaki adet", "bir elemanda", "elemanda adet", "bir elemandaki adet"] },
+    { kind: "remark", words: ["not"] },
   ],
   parts: {
     count: ["adet", "adedi", "sayi", "sayisi", "miktar", "ad"],
