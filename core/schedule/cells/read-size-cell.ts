@@ -221,11 +221,14 @@ function sizeOfText(
 }
 
 const SYMBOL_BEFORE = /^(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi)\s*(?=\d)/i;
+/** "d16": the small letter of a diameter in formulas; D16 is a bar's name in many lists */
+const SMALL_D = /^d\s?(?=\d{1,2}$)/;
 const SYMBOL_BEHIND = /(\d)\s*(?:mm)?\s*(?:dia(?:m(?:eter)?)?\.?|\u00d8|phi|#)$/i;
 
 function withoutSymbol(text: string): string {
   return (DECIMAL_COMMA.test(text) ? text.replace(",", ".").replace(/\.0+$/, "") : text)
     .replace(SYMBOL_BEFORE, "")
+    .replace(SMALL_D, "")
     .replace(SYMBOL_BEHIND, "$1")
     .replace(/^(\d+)\s*mm\s*\u00d8?$/i, "$1")
     .trim();

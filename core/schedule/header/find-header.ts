@@ -15,6 +15,7 @@ import {
 } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
 import {
+  diametersByContent,
   isBarSize,
   lotsByContent,
   membersByContent,
@@ -71,6 +72,7 @@ export function findHeader(
     if (isTitle && !headsSizes(rows[0], best, standard)) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  diametersByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   sizesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);

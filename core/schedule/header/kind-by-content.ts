@@ -115,6 +115,33 @@ export function sizesByContent(
   columns[mark as number] = { ...marked, meaning: { ...sized.meaning, kind: "size" } };
 }
 
+/** "D (mm)" over Ø12, d16 or D20 holds diameters and no leg, where no other column has the sizes. */
+export function diametersByContent(
+  columns: FoundColumn[],
+  source: HeaderSource,
+  bottom: number,
+  standard: Standard,
+): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "size")) return;
+  const index = columns.findIndex(
+    ({ meaning, header, corrected }) =>
+      meaning?.kind === "D" && !corrected && /^d\W*(?:mm)?\W*$/i.test(header.trim()),
+  );
+  const one = columns[index];
+  if (!one?.meaning) return;
+  const typed: string[] = [];
+  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+    const cell = source.cells(row)[one.column] ?? null;
+    if (cell !== null && HOLDS_DIGIT.test(String(cell))) typed.push(cleanText(String(cell)));
+  }
+  const isSigned = typed.every((text) => SIGNED.test(text));
+  const isInMm = one.meaning.unit === "mm" && columns[index - 1]?.meaning?.kind !== "C";
+  const areSizes = typed.every((text) => isBarSize(text.replace(SIGNED, ""), standard));
+  if (typed.length < 2 || !areSizes || !(isSigned || isInMm)) return;
+  columns[index] = { ...one, meaning: { ...one.meaning, kind: "size", unit: null } };
+}
+
+const SIGNED = /^(?:\u00d8|d|phi)\s?(?=\d)/i;
 const HOLDS_DIGIT = /\d/;
 
 /** "01", "02" and so on, or "P1", "P2": each one more than the one before. */

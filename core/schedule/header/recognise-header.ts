@@ -7,6 +7,7 @@ import { headingOfParts, partsByWord } from "./heading-of-parts";
 import { innerUnit } from "./inner-unit";
 import type { HeaderWords, WordPart } from "./language-words";
 import { oneForm } from "./one-form";
+import { oneSpelling } from "./one-spelling";
 
 /** What one header text stands for. */
 export interface HeaderMeaning {
@@ -37,25 +38,6 @@ const FILLERS = new Set([
   "wise",
   "approx",
 ]);
-
-/** One spelling for the many of a word: "Qty per mbr" is "qty per member". */
-const ONE_SPELLING: ReadonlyMap<string, string> = new Map(
-  [
-    ["dia", "diam", "diameter", "diametre", "ø", "phi", "φ"],
-    ["no", "nos", "nr", "num", "number", "numbers"],
-    ["qty", "quantity", "quant", "qnty", "qnt"],
-    ["member", "members", "mbr", "mbrs", "memb", "membs", "mem", "mems"],
-    ["element", "elements", "elem", "elems", "elt", "elts"],
-    ["mass", "weight", "wt", "wgt", "weights"],
-    ["length", "lengths", "len", "lg", "lgth", "lgt", "long"],
-    ["reqd", "required", "req"],
-    ["and", "&", "+"],
-    ["pcs", "pc", "pieces", "piece"],
-    ["metre", "meter", "mtr", "rmt"],
-    ["dim", "dims", "dimension", "dimensions"],
-    ["remarks", "remark"],
-  ].flatMap(([one = "", ...others]) => [one, ...others].map((other): [string, string] => [other, one])),
-);
 
 const EXACT = new Map<string, HeaderWords>();
 const LOOSE = new Map<string, HeaderWords>();
@@ -110,7 +92,11 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
   return meaning;
 }
 
+/** legs in one cell, though one of them, "Dim.", is a bar's size in Swedish */
+const LEGS_ALONE = /^(?:bar |bending )?(?:dims|dimensions)$/;
+
 function recognise(typed: string): HeaderMeaning | null {
+  if (LEGS_ALONE.test(splitUnit(plainHeader(typed)).text)) return null;
   const found =
     recognisePerMetre(typed) ??
     recogniseWhole(typed) ??
@@ -138,6 +124,8 @@ function recognisePerMetre(typed: string): HeaderMeaning | null {
     if (!isWord("per-metre", plain.slice(from + 1))) continue;
     const words = oneSpelling(plain.slice(0, from)).replace(/\s*\/\s*m(?:etre)?$/, "");
     const kind = lookUp(words)?.kind ?? headingOfParts(words.replace(/\//g, " / "), PARTS)?.kind;
+    // "g [kg/m]": a letter is what its unit says
+    if (words.length === 1) return PER_METRE;
     if (kind !== undefined && !OF_MASS.has(kind)) return null;
     return kind === undefined ? null : PER_METRE;
   }
@@ -298,14 +286,6 @@ function lookUpWhole(text: string): HeaderWords | null {
   const loose = withoutFillers(text);
   const found = (loose === text ? undefined : (EXACT.get(loose) ?? LOOSE.get(loose))) ?? LOOSE.get(text);
   return found ?? RESPELT.get(oneSpelling(text)) ?? RESPELT.get(oneSpelling(loose)) ?? null;
-}
-
-function oneSpelling(text: string): string {
-  return text
-    .replace(/(?<=\p{L}{2})\s*\/\s*(?=\p{L}{2})/gu, " per ")
-    .split(" ")
-    .map((word) => ONE_SPELLING.get(word) ?? word)
-    .join(" ");
 }
 
 function plainHeader(typed: string, keepsOne = false): string {

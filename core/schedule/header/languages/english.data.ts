@@ -294,7 +294,6 @@ export const ENGLISH: LanguageWords = {
     { kind: "member", weak: true, words: ["structure", "particulars"] },
     { kind: "total", words: ["t nos", "t no"] },
     { kind: "remark", words: ["rem"] },
-    { kind: "shape", weak: true, words: ["dimensions", "bending dimensions"] },
   ],
   parts: {
     count: [
