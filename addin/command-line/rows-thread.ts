@@ -5,7 +5,14 @@ import {
   Worker,
   workerData,
 } from "node:worker_threads";
-import { judgeOfApart, type RowsApart, type RowsHelped, type RowsHelper } from "../../core/audit";
+import {
+  type HabitsApart,
+  type RowsApart,
+  type RowsBegun,
+  type RowsHelped,
+  type RowsHelper,
+  rowsOfApart,
+} from "../../core/audit";
 import type { Finding } from "../../core/audit/finding";
 import type { Sheet } from "../../core/schedule";
 import { type PackedSheet, type SheetReading, sheetOfPacked } from "../xlsx/read/read-sheet";
@@ -27,12 +34,20 @@ enum Shared {
   /** runs of rows that the second thread has done */
   Runs = 1,
   End = 2,
+  /** whether the sheet's habits are told */
+  Habits = 3,
 }
 
 enum End {
   Open = 0,
   Told = 1,
   Failed = 2,
+}
+
+enum Habits {
+  Unknown = 0,
+  Told = 1,
+  Left = 2,
 }
 
 interface RowsStart {
@@ -49,7 +64,10 @@ interface Told {
   readonly found: readonly (readonly Finding[])[];
 }
 
-/** A second thread that judges rows of a long sheet while this one asks of the sheet as a whole, and then takes its part. */
+/**
+ * A second thread that works out what is known of the bars of a long sheet while this one asks for their habits, and
+ * judges rows while this one asks of the sheet as a whole and then takes its part.
+ */
 export function rowsHelper(script = new URL(import.meta.url), least = LEAST): RowsHelper {
   return {
     begin: (rows, sheet) => {
@@ -61,8 +79,8 @@ export function rowsHelper(script = new URL(import.meta.url), least = LEAST): Ro
   };
 }
 
-function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
-  const shared = new Int32Array(new SharedArrayBuffer(3 * Int32Array.BYTES_PER_ELEMENT));
+function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsBegun {
+  const shared = new Int32Array(new SharedArrayBuffer(4 * Int32Array.BYTES_PER_ELEMENT));
   const { port1, port2 } = new MessageChannel();
   const start: RowsStart = { kind: "rows", rows, sheet, shared, port: port2 };
   const worker = new Worker(script, {
@@ -74,7 +92,15 @@ function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
   worker.on("error", () => undefined);
   worker.unref();
   const { length } = rows.bars.places;
-  return {
+  const tell = (habits: Habits): void => {
+    Atomics.store(shared, Shared.Habits, habits);
+    Atomics.notify(shared, Shared.Habits);
+  };
+  const end = (): void => {
+    port1.close();
+    void worker.terminate();
+  };
+  const helped: RowsHelped = {
     finish: (judge, take) => {
       const own = new Set<number>();
       for (let from = nextRun(shared, length); from >= 0; from = nextRun(shared, length)) {
@@ -87,8 +113,18 @@ function begin(rows: RowsApart, sheet: PackedSheet, script: URL): RowsHelped {
       for (let from = 0; told === null && from < length; from += RUN)
         if (!own.has(from))
           for (let place = from; place < Math.min(from + RUN, length); place += 1) judge(place);
-      port1.close();
-      void worker.terminate();
+      end();
+    },
+  };
+  return {
+    judge: (habits) => {
+      port1.postMessage(habits);
+      tell(Habits.Told);
+      return helped;
+    },
+    leave: () => {
+      tell(Habits.Left);
+      end();
     },
   };
 }
@@ -122,7 +158,7 @@ export function serveRows(): void {
   const { rows, sheet, shared, port } = workerData as RowsStart;
   let end = End.Failed;
   try {
-    const told = judged(rows, sheetOfPacked(sheet), shared);
+    const told = judged(rows, sheetOfPacked(sheet), shared, port);
     if (told !== null) {
       port.postMessage(told);
       end = End.Told;
@@ -133,10 +169,18 @@ export function serveRows(): void {
   }
 }
 
-function judged(rows: RowsApart, sheet: Sheet, shared: Int32Array): Told | null {
-  const judge = judgeOfApart(rows, sheet);
-  if (judge === null) return null;
-  const { length } = rows.bars.places;
+function judged(apart: RowsApart, sheet: Sheet, shared: Int32Array, port: MessagePort): Told | null {
+  const rows = rowsOfApart(apart, sheet);
+  if (rows === null) return null;
+  const { length } = apart.bars.places;
+  // the other thread goes from the first row on
+  for (let place = length - 1; place >= 0; place -= 1) {
+    if (place % RUN === 0 && Atomics.load(shared, Shared.Habits) !== Habits.Unknown) break;
+    rows.settle(place);
+  }
+  Atomics.wait(shared, Shared.Habits, Habits.Unknown);
+  if (Atomics.load(shared, Shared.Habits) !== Habits.Told) return null;
+  const judge = rows.judgeBy(receiveMessageOnPort(port)?.message as HabitsApart);
   const places: number[] = [];
   const found: (readonly Finding[])[] = [];
   for (let from = nextRun(shared, length); from >= 0; from = nextRun(shared, length)) {

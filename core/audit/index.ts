@@ -6,5 +6,12 @@ export type {
 export { correctionWords } from "./correction-words";
 export type { NotTold } from "./not-told";
 export { readAsCorrected } from "./read-as-corrected";
-export { judgeOfApart, type RowsApart, type RowsHelped, type RowsHelper } from "./rows-apart";
+export {
+  type HabitsApart,
+  type RowsApart,
+  type RowsBegun,
+  type RowsHelped,
+  type RowsHelper,
+  rowsOfApart,
+} from "./rows-apart";
 export { settingsFromText } from "./settings-text";

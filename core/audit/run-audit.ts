@@ -29,7 +29,7 @@ import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
 import { withOneOfSize } from "./one-of-size";
 import { openAsCorrected } from "./read-as-corrected";
-import { type RowsHelper, rowsApart } from "./rows-apart";
+import { beginApart, type RowsHelper } from "./rows-apart";
 import {
   isOwnRule,
   isRowRule,
@@ -174,8 +174,7 @@ function judgeRows(
     if (isWatching) hidden[index] = hiddenByLimits(watched, row, found ?? []);
   };
   const state = { session, facts, rowFindings, hiddenByLimits: hidden, sheetFindings: [], isJudged: true };
-  const apart = helper == null || isWatching ? null : rowsApart(facts, context);
-  const helped = apart === null ? null : (helper?.begin(apart, sheet) ?? null);
+  const helped = helper == null || isWatching ? null : beginApart(helper, facts, context);
   if (helped !== null) {
     const take = (index: number, found: readonly Finding[]): void => {
       rowFindings[index] = found;

@@ -238,6 +238,11 @@ export class BarFacts extends RowFacts {
     return ofRow === null || Math.abs(Math.log(ofBar)) < Math.abs(Math.log(ofRow)) ? ofBar : ofRow;
   }
 
+  /** Works out what is kept of this bar, if it is not yet. */
+  settle(): void {
+    this.#known();
+  }
+
   /** The bits of what is kept of this bar; 0 where nothing is, and it is worked out while the bar is in hand. */
   #known(): number {
     const { place } = this;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type SheetReading, sheetOfPacked } from "../../../addin/xlsx/read/read-sheet";
-import { judgeOfApart, type RowsHelper } from "../../../core/audit/rows-apart";
+import { type RowsHelper, rowsOfApart } from "../../../core/audit/rows-apart";
 import { runAudit } from "../../../core/audit/run-audit";
 import type { Sheet } from "../../../core/schedule/sheet";
 import { CORPUS } from "../../corpus/corpus";
@@ -17,17 +17,24 @@ function copyOf(sheet: Sheet): Sheet {
 function helperOf(helped: number[]): RowsHelper {
   return {
     begin: (rows, sheet) => {
-      const judge = judgeOfApart(structuredClone(rows), copyOf(sheet));
-      if (judge === null) return null;
+      const apart = rowsOfApart(structuredClone(rows), copyOf(sheet));
+      if (apart === null) return null;
+      const { length } = rows.bars.places;
+      for (let place = 0; place < length; place += 3) apart.settle(place);
       return {
-        finish: (judgeHere, take) => {
-          const { length } = rows.bars.places;
-          helped.push(length >> 1);
-          for (let place = length - 1; place >= 0; place -= 1) {
-            if (place % 2 === 0) judgeHere(place);
-            else take(place, structuredClone(judge(place)) ?? []);
-          }
+        judge: (habits) => {
+          const judge = apart.judgeBy(structuredClone(habits));
+          return {
+            finish: (judgeHere, take) => {
+              helped.push(length >> 1);
+              for (let place = length - 1; place >= 0; place -= 1) {
+                if (place % 2 === 0) judgeHere(place);
+                else take(place, structuredClone(judge(place)) ?? []);
+              }
+            },
+          };
         },
+        leave: () => undefined,
       };
     },
   };
