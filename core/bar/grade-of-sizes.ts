@@ -1,6 +1,10 @@
+import type { TableReading } from "../schedule/bar-row";
+import type { Cell } from "../schedule/sheet";
+import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
 import { GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
 import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
+import { STRAY_GRADE } from "./known-grades.data";
 import { noteTexts } from "./note-texts";
 import { saying } from "./said-words";
 import type { SheetFacts } from "./sheet-facts";
@@ -58,6 +62,7 @@ interface Judged {
 const NONE: Judged = { graded: [], made: [], alike: [] };
 
 function judged(bars: readonly BarFacts[]): Judged {
+  if (!areGradesTwo(bars)) return NONE;
   const graded = bars.flatMap((facts, place) => gradedOf(facts, place) ?? []);
   if (graded.every(({ grade }) => grade === graded[0]?.grade)) return NONE;
   return {
@@ -75,17 +80,53 @@ function gradeAndSize(facts: BarFacts): string {
 const SIZE = /^(?:\d+\s?-\s?)?([^\d]{0,4}?)\s?(\d{1,2}(?:[.,]\d)?)(?:\s?mm)?$/iu;
 
 function gradedOf({ row, sheet }: BarFacts, place: number): Graded | null {
-  const column = row.table.columns.get("grade")?.column ?? row.table.columns.get("size")?.column;
+  const column = gradeColumn(row.table);
   const [, letters, size] = SIZE.exec(row.sizeTyped?.trim() ?? "") ?? [];
   if (column === undefined || letters === undefined || row.struckThrough || row.superseded === true)
     return null;
-  const cell = sheet.sheet.cell(row.row, column);
-  if (typeof cell !== "string") return null;
-  const named = namedInText(cell).filter(({ isKnown }) => isKnown);
-  const typed = named[0]?.typed ?? (row.table.columns.has("grade") ? cell.trim() : "");
-  if (typed === "" || named.length > 1) return null;
+  const { typed, grade } = gradeIn(sheet.sheet.cell(row.row, column), row.table);
+  if (typed === "") return null;
   const number = Number((size ?? "").replace(",", "."));
-  return { place, column, typed, grade: plainName(typed), letters: letters.toUpperCase(), size: number };
+  return { place, column, typed, grade, letters: letters.toUpperCase(), size: number };
+}
+
+function gradeColumn({ columns }: TableReading): number | undefined {
+  return (columns.get("grade") ?? columns.get("size"))?.column;
+}
+
+type GradeTyped = Pick<Graded, "typed" | "grade">;
+
+const NO_GRADE: GradeTyped = { typed: "", grade: "" };
+/** by the text of a column for grades, and of one for sizes */
+const gradesIn = { own: new Memo<string, GradeTyped>(), size: new Memo<string, GradeTyped>() };
+
+/** The one grade that the cell names. */
+function gradeIn(cell: Cell, { columns }: TableReading): GradeTyped {
+  if (typeof cell !== "string") return NO_GRADE;
+  const isOwn = columns.has("grade");
+  if (cell.length > STRAY_GRADE.value.longest) return readGrade(cell, isOwn);
+  return (isOwn ? gradesIn.own : gradesIn.size).of(cell, () => readGrade(cell, isOwn));
+}
+
+function readGrade(cell: string, isOwn: boolean): GradeTyped {
+  const named = namedInText(cell).filter(({ isKnown }) => isKnown);
+  const typed = named[0]?.typed ?? (isOwn ? cell.trim() : "");
+  return typed === "" || named.length > 1 ? NO_GRADE : { typed, grade: plainName(typed) };
+}
+
+/** False where no two rows can have two grades. */
+function areGradesTwo(bars: readonly BarFacts[]): boolean {
+  let first: string | null = null;
+  for (let place = 0; place < bars.length; place += 1) {
+    const { row, sheet } = bars[place] as BarFacts;
+    const column = gradeColumn(row.table);
+    if (column === undefined) continue;
+    const { typed, grade } = gradeIn(sheet.sheet.cell(row.row, column), row.table);
+    if (typed === "") continue;
+    if (first !== null && grade !== first) return true;
+    first = grade;
+  }
+  return false;
 }
 
 function told({ place, column, typed }: Graded, by: Off["by"], instead: string, others: string): Off {

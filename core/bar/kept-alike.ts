@@ -1,3 +1,4 @@
+import { repeatedIn } from "../units/hash";
 import type { BarFacts } from "./bar-facts";
 import type { BarsChanged, Kept } from "./kept-answers";
 
@@ -74,19 +75,13 @@ export class KeptAlike implements Kept<readonly (readonly number[])[]> {
   }
 }
 
-/** no sheet has as many rows */
-const MOST_PLACES = 2 ** 21;
-
 /** Places whose hash comes more than once, in order. */
-function placesOfRepeated(hashes: Int32Array): Uint32Array {
-  const packed = new Float64Array(hashes.length);
+function placesOfRepeated(hashes: Int32Array): readonly number[] {
+  const again = repeatedIn(hashes);
+  again.delete(0);
+  const places: number[] = [];
+  if (again.size === 0) return places;
   for (let place = 0; place < hashes.length; place += 1)
-    packed[place] = (hashes[place] as number) * MOST_PLACES + place;
-  packed.sort();
-  const hashAt = (at: number): number => Math.floor((packed[at] as number) / MOST_PLACES);
-  const repeated = packed.filter((_, at) => {
-    const hash = hashAt(at);
-    return hash !== 0 && (hash === hashAt(at - 1) || hash === hashAt(at + 1));
-  });
-  return Uint32Array.from(repeated, (one) => one - Math.floor(one / MOST_PLACES) * MOST_PLACES).sort();
+    if (again.has(hashes[place] as number)) places.push(place);
+  return places;
 }

@@ -27,8 +27,9 @@ export function legsInLinks(all: readonly Legged[]): readonly Place[] {
     const way = wayOf(whole);
     if (way === null) return [];
     const keeping = whole.filter((one) => Math.abs(left(one, way)) <= one.allowed);
+    const filled = filledIn(keeping);
     return alike.flatMap((one) => {
-      const leg = lacking(one, keeping, way);
+      const leg = lacking(one, filled, way);
       return leg === null ? [] : [{ ...leg, place: one.place, kept: keeping.length, tested: whole.length }];
     });
   });
@@ -67,15 +68,20 @@ function wayOf(whole: readonly Legged[]): LinkWay | null {
   return null;
 }
 
-function lacking(
-  one: Legged,
-  keeping: readonly Legged[],
-  way: LinkWay,
-): Pick<OffLeg, "kind" | "leg" | "to"> | null {
-  const places = [...(keeping[0]?.legs.keys() ?? [])].filter((at) =>
+/** The places of legs that all have. */
+function filledIn(keeping: readonly Legged[]): readonly number[] {
+  return [...(keeping[0]?.legs.keys() ?? [])].filter((at) =>
     keeping.every(({ legs }) => (legs[at] ?? null) !== null),
   );
-  const blank = places.filter((at) => (one.legs[at] ?? null) === null);
+}
+
+/** The one leg that a link lacks of those that all others have. */
+function lacking(
+  one: Legged,
+  filled: readonly number[],
+  way: LinkWay,
+): Pick<OffLeg, "kind" | "leg" | "to"> | null {
+  const blank = filled.filter((at) => (one.legs[at] ?? null) === null);
   const [leg] = blank;
   if (leg === undefined || blank.length !== 1) return null;
   const times = leg < 2 ? 2 : way.times;

@@ -1,6 +1,6 @@
 import type { BarRow } from "../schedule/bar-row";
 import type { Cell } from "../schedule/sheet";
-import { hashOf } from "../units/hash";
+import { hashOf, repeatedIn } from "../units/hash";
 import type { BarFacts } from "./bar-facts";
 import { TWICE } from "./identities.data";
 import { firstDifference } from "./same-bar";
@@ -129,12 +129,9 @@ function numberOf({ markKey, row, count }: BarFacts): number {
 
 /** Of each bar whether its key may come again, in eight bytes a bar: the keys themselves of a full sheet would take a hundred. */
 function keysAgain(bars: readonly BarFacts[]): (place: number) => boolean {
-  const hashes = Int32Array.from(bars, numberOf);
-  const again = new Set<number>();
-  const sorted = hashes.slice().sort();
-  for (let at = 1; at < sorted.length; at += 1) {
-    if (sorted[at] === sorted[at - 1]) again.add(sorted[at] as number);
-  }
+  const hashes = new Int32Array(bars.length);
+  for (let place = 0; place < bars.length; place += 1) hashes[place] = numberOf(bars[place] as BarFacts);
+  const again = repeatedIn(hashes);
   return (place) => again.has(hashes[place] as number);
 }
 

@@ -20,3 +20,12 @@ function mixed(hash: number, value: number): number {
   const next = Math.imul(hash ^ value, PRIME);
   return next ^ (next >>> SHIFT);
 }
+
+/** The hashes that come more than once. */
+export function repeatedIn(hashes: Int32Array): Set<number> {
+  const again = new Set<number>();
+  const sorted = hashes.slice().sort();
+  for (let at = 1; at < sorted.length; at += 1)
+    if (sorted[at] === sorted[at - 1]) again.add(sorted[at] as number);
+  return again;
+}

@@ -81,13 +81,23 @@ export default defineRule({
 function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
   if (bars.length < STRAY_SIZE.value.leastRows) return [];
   /** null where more bars than one have the size */
-  const only = new Map<string, BarFacts | null>();
-  for (const facts of bars) {
-    if (facts.row.sizeTyped === null || facts.row.superseded === true) continue;
-    const key = String(facts.diameter ?? facts.row.sizeTyped.trim());
-    only.set(key, only.has(key) ? null : facts);
+  const only = new Map<string | number, BarFacts | null>();
+  for (let place = 0; place < bars.length; place += 1) {
+    const facts = bars[place] as BarFacts;
+    const { row } = facts;
+    const { sizeTyped } = row;
+    if (sizeTyped === null || row.superseded === true) continue;
+    const key = row.size?.diameter ?? plainNumber(sizeTyped.trim());
+    const before = only.get(key);
+    if (before !== null) only.set(key, before === undefined ? facts : null);
   }
   return [...only.values()].filter((facts) => facts !== null);
+}
+
+/** A number that is written as it would be shown is the same size as one that was read. */
+function plainNumber(typed: string): string | number {
+  const number = Number(typed);
+  return String(number) === typed ? number : typed;
 }
 
 function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {
