@@ -108,7 +108,9 @@ describe("barwright check with the workbook's own settings", () => {
     expect(out).toContain(
       "LIMITS CHANGED (2)\n  lifted by hand up to: 30 kg\n      by A. Detailer, 2031-03-02: two people (nothing is hidden by it now)\n",
     );
-    expect(out).toMatch(/; not told of 1 row of 2 bars by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/);
+    expect(out).toMatch(
+      /; not told of 1 row of 2 bars by 1 waiver, 2 rules off, 2 changed limits; \d+\.\d{3} t\n$/,
+    );
     const json = await barwright(["check", path, "--json"]);
     const told = JSON.parse(json.out);
     expect(Object.keys(told)).toEqual([

@@ -45,9 +45,11 @@ it("should say on the findings sheet what is not told, with the findings themsel
   expect(texts).toContain(`${WAIVED} (1 row of 2 bars not told, unsafe)`);
   expect(texts).toContain(`${OFF} (1 row of 2 bars not told)`);
   expect(texts.filter((text) => text.startsWith("former 50 mm is below"))).toHaveLength(1);
-  expect(texts.some((text) => text.endsWith("not told of 2 rows of 4 bars (unsafe: 1 row of 2 bars) by 1 waiver, 1 rule off"))).toBe(
-    true,
-  );
+  expect(
+    texts.some((text) =>
+      text.endsWith("not told of 2 rows of 4 bars (unsafe: 1 row of 2 bars) by 1 waiver, 1 rule off"),
+    ),
+  ).toBe(true);
 });
 
 it("should say on tickets and labels who cleared a bar, and on the page what is not told", async () => {
@@ -88,7 +90,8 @@ it.each([
 ])("should say beside the result of %s what is not told, and of whom", async (command, more) => {
   const book = writeBook(`${command}.xlsx`);
   const run = await barwright([command, book, ...more]);
-  for (const words of [WAIVED, OFF]) expect(run.err).toContain(`not told: ${words} (1 row of 2 bars not told`);
+  for (const words of [WAIVED, OFF])
+    expect(run.err).toContain(`not told: ${words} (1 row of 2 bars not told`);
   if (command !== "cutplan") return;
   const page = await barwright([command, book, "--out", at("cut.html")]);
   expect(page.err).toContain("written:");
