@@ -27,7 +27,7 @@ import { flagChange } from "./book/flag-change";
 import { gridFilter } from "./book/grid-filter";
 import { gridFormula } from "./book/grid-formula";
 import { LineMoves } from "./book/line-moves";
-import { notShown } from "./book/not-shown";
+import { notesOf, notShown } from "./book/not-shown";
 import { type NamedLook, sheetDifferences } from "./book/sheet-differences";
 import { frameNow, type OpenBook, sheetNow } from "./book/sheet-now";
 import { standardOf } from "./book/standard-of";
@@ -58,6 +58,8 @@ interface OpenFile extends ReadBook {
   readonly doubted: ReadonlyMap<string, ReadonlySet<string>>;
   /** the workbook's names as the grid held them at first */
   readonly names: ReadonlyMap<string, string>;
+  /** what it holds and the grid does not draw, in words */
+  readonly notShown: string;
 }
 
 /** The file that the grid shows: opened from bytes, given back as the same bytes but for what was changed. */
@@ -128,9 +130,15 @@ export class GridFile {
     for (const listener of this.#listeners) listener();
   }
 
+  /** The file that is open, what became of its lines, and what its sheets are called now; null before one is. */
+  get opened() {
+    const names = (id: string) => this.#book().getSheetBySheetId(id)?.getSheetName();
+    return this.#file === null ? null : { file: this.#file, moves: this.#moves, names };
+  }
+
   /** What the file holds and the grid does not draw, in words; blank where it draws all. */
   get notShown(): string {
-    return notShown(this.#file?.readings ?? []);
+    return this.#file?.notShown ?? "";
   }
 
   /** True where the file counts dates from 1904: the numbers in its cells stay as they are. */
@@ -195,7 +203,11 @@ export class GridFile {
       this.#stored.keep(data.id, storedResults(workbook, shownSheets));
     }
     const opened = (): IWorkbookData => gridData(workbook, readings, data.id, name);
-    this.#file = { name, workbook, opened, readings, sheetIds, flags, doubted, names: workbookNames(open) };
+    this.#file = {
+      ...{ name, workbook, opened, readings, sheetIds, flags, doubted },
+      names: workbookNames(open),
+      notShown: notShown(readings, notesOf(workbook)),
+    };
     this.#moves.clear();
     this.#added.clear();
     this.#log = new EditLog(bytes);

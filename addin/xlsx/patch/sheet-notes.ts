@@ -272,11 +272,21 @@ function authorsOf(xml: string): string[] {
 
 /** Cells of a sheet that carry a note of ours. */
 export function ourNotes(commentsXml: string): { row: number; column: number }[] {
+  return notesBy(commentsXml, true);
+}
+
+/** How many cells carry a note or a comment of somebody else. */
+export function othersNotes(commentsXml: string): number {
+  return notesBy(commentsXml, false).length;
+}
+
+function notesBy(commentsXml: string, isOurs: boolean): { row: number; column: number }[] {
   const authors = authorsOf(commentsXml);
   const places: { row: number; column: number }[] = [];
   for (const tag of xmlTags(commentsXml)) {
     if (tag.name !== "comment" || tag.kind === "close") continue;
-    if (authors[Number(attribute(tag.attributes, "authorId") ?? 0)] !== NOTE_AUTHOR) continue;
+    const author = authors[Number(attribute(tag.attributes, "authorId") ?? 0)];
+    if ((author === NOTE_AUTHOR) !== isOurs) continue;
     const place = parseAddress(attribute(tag.attributes, "ref") ?? "");
     if (place !== null) places.push(place);
   }
