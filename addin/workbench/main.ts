@@ -99,6 +99,8 @@ const keepNow = drawer === null ? null : keepWork(shown, drawer);
 await grid.bringTools((words) => model.say(words));
 const { mendControls } = await import(/* webpackChunkName: "later-controls" */ "./grid/mend-controls");
 mendControls();
+const { takeTables } = await import(/* webpackChunkName: "later-tables" */ "./grid/take-tables");
+takeTables(grid, shown);
 document.body.dataset.tools = "brought";
 if (drawer !== null && keepNow !== null) await offerWork(drawer, keepNow);
 keepOffline();
