@@ -91,7 +91,7 @@ function offHabits(bars: readonly BarFacts[], step: number): readonly OffPlace[]
   );
   const off = [...withStrays(groups)].flatMap(([key, places]) => {
     const alike = places.map((place) => bars[place] as BarFacts);
-    const habit = offIn(alike, step);
+    const habit = offIn(alike, step, areSums);
     const own = habit.length === 0 && areSums ? offSums(alike, step) : habit;
     const found = own.filter(({ at, habit: kept }) => {
       const facts = bars[places[at] as number] as BarFacts;
@@ -233,14 +233,17 @@ export function legsOf({ row }: BarFacts): readonly (number | null)[] {
   return row.dims.some((dim) => dim !== null) ? row.dims : (row.legs ?? []);
 }
 
+/** `areSums`: on a sheet whose lengths are sums throughout three bars that differ tell of the fourth. */
 function offIn(
   bars: readonly BarFacts[],
   step: number,
+  areSums = false,
 ): { at: number; habit: LengthHabit; expected: number }[] {
   const { rows, share, slackPerDiameter, slack } = LENGTH_HABIT.value;
   if (bars.length < rows) return [];
   const habit = habitOf(bars, step);
-  if (habit === null || habit.kept < rows || habit.kept < share * habit.tested) return [];
+  const least = areSums ? rows - 1 : rows;
+  if (habit === null || habit.kept < least || habit.kept < share * habit.tested) return [];
   return bars.flatMap((facts, at) => {
     const expected = byHabit(facts, habit);
     const allowed = step + slack + slackPerDiameter * (facts.diameter ?? 0);
