@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { AmountField, BrokenRow, RowIdentity } from "../../bar/identity-habits";
 import { breakingRows, brokenBy } from "../../bar/row-identities";
+import { isCutFromStock } from "../cut-from-stock";
 import { isCountedTwice } from "../row-counts";
 import { defineRule, type MessageValue } from "../rule";
 import { isTogether, OWN_CELL } from "../several-products";
@@ -63,6 +64,7 @@ export default defineRule({
       if (broken === null || !isTogether(facts, broken) || isToldByLength(facts, broken)) continue;
       const [suspect] = broken.suspects;
       if (suspect === undefined || isCountedTwice(facts.row)) continue;
+      if (broken.broken.every((name) => name === "members") && isCutFromStock(facts)) continue;
       const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
       if (broken.suspects.length > 1) {
         // what follows from a wrong total may be worked out from it, and clears it of nothing

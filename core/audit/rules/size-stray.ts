@@ -147,13 +147,18 @@ function summedSizes(sheet: SheetFacts, standard: Standard): ReadonlySet<number>
   // the sums may stand on a sheet of their own
   const alone = sheet.book.sheets.filter((one) => one !== sheet && one.bars.length === 0);
   const lists = sheet.book.sheets.length - alone.length;
-  const lines = [sheet, ...(lists === 1 ? alone : [])].flatMap((one) => sizedLines(one, standard));
-  for (const { sums, above } of lines) {
-    const sizes = new Set(sums.map(({ diameter }) => diameter));
-    if (above !== null || sizes.size < STRAY_SIZE.value.leastSizes || sizes.has(Number.NaN)) continue;
-    const isWhole = [...common].every((diameter) => sizes.has(diameter));
-    const missing = [...strays].filter(({ diameter }) => diameter !== null && !sizes.has(diameter));
-    if (isWhole && missing.length <= 1) return sizes;
+  for (const one of [sheet, ...(lists === 1 ? alone : [])]) {
+    const lines = sizedLines(one, standard).filter(({ above }) => above === null);
+    const sizesOf = ({ sums }: (typeof lines)[number]) => sums.map(({ diameter }) => diameter);
+    // a line may leave the size of another member blank
+    const all = new Set(lines.flatMap(sizesOf));
+    for (const line of lines) {
+      const sizes = new Set(sizesOf(line));
+      if (sizes.size < STRAY_SIZE.value.leastSizes || sizes.has(Number.NaN)) continue;
+      const isWhole = [...common].every((diameter) => sizes.has(diameter));
+      const missing = [...strays].filter(({ diameter }) => diameter !== null && !sizes.has(diameter));
+      if (isWhole && missing.length <= 1) return all;
+    }
   }
   return null;
 }
