@@ -88,8 +88,11 @@ function membersBeside(
       ? "the number of members is blank and no total is typed: 1 may be meant"
       : `the number of members is blank and no total is typed: ${proposal} may carry down from above`;
   const guess = before === null ? "members-of-one" : "members-carried";
-  const column = [columns.members, columns.each, columns.total].find((one) => one >= 0) ?? columns.size;
-  const place = { field: "members", column, typed: null } as const;
+  const column = columns.members >= 0 ? columns.members : columns.each;
+  const place =
+    column >= 0
+      ? ({ field: "members", column, typed: null } as const)
+      : ({ field: "total", column: columns.total, typed: null } as const);
   return draft.take(guessed(place, proposal, { guess, asks: true, reason, proposal }, draft));
 }
 

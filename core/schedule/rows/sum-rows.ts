@@ -5,7 +5,7 @@ import { type CommaUse, readNumberText } from "../cells/read-number-text";
 import { beginsWithWord, endsWithWord, isWord } from "../cells/row-words";
 import { sizeElsewhere } from "../cells/size-elsewhere";
 import { ROUND_STEEL } from "../evidence/evidence.data";
-import { recogniseHeader } from "../header/recognise-header";
+import { recogniseHeader, unitInHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 
 /** Size with masses or lengths but neither mark, shape nor count: sums, not bars. */
@@ -79,6 +79,7 @@ export function isFootRow(
       numbers += 1;
       if (bySize?.some((one) => one.column === column) === true) underSizes += 1;
     } else if (typeof cell === "string") {
+      if (labels > 0 && isUnitAlone(cell)) continue;
       labels += 1;
       if (SUMMED.has(recogniseHeader(cell)?.kind ?? "")) namesSum = true;
     }
@@ -95,6 +96,10 @@ export function isUnderSizes(
 ): boolean {
   const numbers = filled.filter((column) => typeof cells[column] === "number");
   return numbers.length > 1 && numbers.every((column) => bySize.some((one) => one.column === column));
+}
+
+function isUnitAlone(cell: string): boolean {
+  return unitInHeader(cell) !== null && recogniseHeader(cell) === null;
 }
 
 /** The numbers of a sum's row, by column, as they are typed. */

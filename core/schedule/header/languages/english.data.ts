@@ -33,6 +33,7 @@ export const ENGLISH: LanguageWords = {
       words: [
         "mark",
         "bar mark",
+        "b/m",
         "mk",
         "mrk",
         "bm",
