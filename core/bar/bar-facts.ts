@@ -28,12 +28,12 @@ const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
 export class BarFacts extends RowFacts {
   /** The code's definition; null for a path and for a code not held. */
   get definition(): ShapeDefinition | null {
-    const named = this.#nameShape();
+    const named = this.nameShape();
     return named?.kind === "code" ? named.definition : null;
   }
 
   get isPath(): boolean {
-    return this.#nameShape()?.kind === "path";
+    return this.nameShape()?.kind === "path";
   }
 
   /** A code whose sheet has its codes from another standard's list: what it means here is not known. */
@@ -61,7 +61,7 @@ export class BarFacts extends RowFacts {
 
   /** Least former of the standard were the bar no link. */
   get leastFormerOfMain(): Cited<number> | null {
-    return this.#formerFor("main", this.coating);
+    return this.formerFor("main", this.coating);
   }
 
   /** The row names a shape that is neither a code that is held nor a path, so that a link is not told from other bars. */
@@ -73,19 +73,19 @@ export class BarFacts extends RowFacts {
 
   /** Least former of the standard were the bar a link. */
   get leastFormerOfLink(): Cited<number> | null {
-    return this.#formerFor("link", this.coating);
+    return this.formerFor("link", this.coating);
   }
 
   /** False where the standard holds no least former for the coating. */
   get isCoatingHeld(): boolean {
     const { coating } = this;
-    return coating === null || this.diameter === null || this.#formerFor(this.use, coating) !== null;
+    return coating === null || this.diameter === null || this.formerFor(this.use, coating) !== null;
   }
 
   /** Least former of the standard for this bar, use, coating and grade; for the bare bar where it holds none for the coating. */
   get leastFormer(): Cited<number> | null {
     const { kind } = this;
-    if (kind.leastFormer === undefined) kind.leastFormer = this.#askFormer();
+    if (kind.leastFormer === undefined) kind.leastFormer = this.askFormer();
     return kind.leastFormer;
   }
 
@@ -97,7 +97,7 @@ export class BarFacts extends RowFacts {
   /** The shape as resolved, or why it could not be; null where shape or size is not read. */
   get resolved(): ResolvedShape | Refusal | null {
     const { inHand } = this;
-    if (inHand.resolved === undefined) inHand.resolved = this.#resolve();
+    if (inHand.resolved === undefined) inHand.resolved = this.resolveNow();
     return inHand.resolved;
   }
 
@@ -108,7 +108,7 @@ export class BarFacts extends RowFacts {
 
   /** True where shape and size are read and no shape can be made of them. */
   get isShapeRefused(): boolean {
-    const signs = this.#known();
+    const signs = this.known();
     return signs === 0 ? this.resolved instanceof Refusal : (signs & Known.Refused) !== 0;
   }
 
@@ -127,13 +127,13 @@ export class BarFacts extends RowFacts {
 
   /** Kind of the path, known of a code before the path is laid. */
   get pathKind(): BarPath["kind"] | null {
-    const signs = this.#known();
+    const signs = this.known();
     return signs === 0 ? pathKindOfShape(this.shape) : pathKindOf(signs);
   }
 
   /** Bends of the path; null for a curve and for what has no path. */
   get bendCount(): number | null {
-    const signs = this.#known();
+    const signs = this.known();
     const bends = signs === 0 ? undefined : bendsOf(signs);
     return bends === undefined ? bendsOfShape(this.shape) : bends;
   }
@@ -159,7 +159,7 @@ export class BarFacts extends RowFacts {
   }
 
   get hasExactLength(): boolean {
-    const signs = this.#known();
+    const signs = this.known();
     return signs === 0 ? this.exactLength !== null : (signs & Known.Exact) !== 0;
   }
 
@@ -178,7 +178,7 @@ export class BarFacts extends RowFacts {
 
   /** mm as computed; null where it cannot be had. */
   get computedLength(): number | null {
-    if (this.#known() === 0) return this.cut?.length ?? null;
+    if (this.known() === 0) return this.cut?.length ?? null;
     const length = this.sheet.known.lengthOf(this.place);
     return Number.isNaN(length) ? null : length;
   }
@@ -191,11 +191,11 @@ export class BarFacts extends RowFacts {
 
   /** Limits of the shape that the dims do not meet. */
   get brokenLimits(): readonly LimitJudgement[] {
-    const signs = this.#known();
-    return signs === 0 || (signs & Known.Broken) !== 0 ? this.#limitsNotMet() : NO_LIMITS;
+    const signs = this.known();
+    return signs === 0 || (signs & Known.Broken) !== 0 ? this.limitsNotMet() : NO_LIMITS;
   }
 
-  #limitsNotMet(): readonly LimitJudgement[] {
+  private limitsNotMet(): readonly LimitJudgement[] {
     const { inHand } = this;
     inHand.broken ??= this.shape === null ? NO_LIMITS : brokenShapeLimits(this.shape);
     return inHand.broken;
@@ -208,14 +208,14 @@ export class BarFacts extends RowFacts {
 
   /** Whether the typed length fits the dimensions; "unjudged" where one of the two is missing. */
   get lengthJudgement(): LengthJudgement {
-    const signs = this.#known();
-    if (signs === 0) return this.#lengthJudged();
+    const signs = this.known();
+    if (signs === 0) return this.lengthJudged();
     if ((signs & Known.Judged) === 0) return UNJUDGED;
     if ((signs & Known.Fits) !== 0) return FITS;
-    return this.sheet.known.judgementOf(this.place, () => this.#lengthJudged());
+    return this.sheet.known.judgementOf(this.place, () => this.lengthJudged());
   }
 
-  #lengthJudged(): LengthJudgement {
+  private lengthJudged(): LengthJudgement {
     const { inHand } = this;
     inHand.judgement ??= judgeLength(this);
     return inHand.judgement;
@@ -240,46 +240,46 @@ export class BarFacts extends RowFacts {
 
   /** Works out what is kept of this bar, if it is not yet. */
   settle(): void {
-    this.#known();
+    this.known();
   }
 
   /** The bits of what is kept of this bar; 0 where nothing is, and it is worked out while the bar is in hand. */
-  #known(): number {
+  private known(): number {
     const { place } = this;
     if (place === APART) return 0;
     const signs = this.sheet.known.signsOf(place);
-    return signs === 0 ? this.#settle() : signs;
+    return signs === 0 ? this.workOut() : signs;
   }
 
-  #settle(): number {
+  private workOut(): number {
     // what codes of another list mean hangs on all bars, and is asked by each
     if (this.sheet.codesMeant(this.standard) !== null) return 0;
     const { shape } = this;
-    const { kind } = this.#lengthJudged();
+    const { kind } = this.lengthJudged();
     let signs: number = Known.Settled | signsOfPath(pathKindOfShape(shape), bendsOfShape(shape));
     if (this.resolved instanceof Refusal) signs |= Known.Refused;
-    if (this.#limitsNotMet().length > 0) signs |= Known.Broken;
+    if (this.limitsNotMet().length > 0) signs |= Known.Broken;
     if (this.exactLength !== null) signs |= Known.Exact;
     if (kind !== "unjudged") signs |= kind === "fits" ? Known.Judged | Known.Fits : Known.Judged;
     this.sheet.known.settle(this.place, signs, this.cut?.length ?? Number.NaN);
     return signs;
   }
 
-  #askFormer(): Cited<number> | null {
+  private askFormer(): Cited<number> | null {
     const { use, coating } = this;
-    const own = this.#formerFor(use, coating);
+    const own = this.formerFor(use, coating);
     if (own !== null || coating === null || this.diameter === null) return own;
-    return this.#formerFor(use, null);
+    return this.formerFor(use, null);
   }
 
-  #formerFor(use: Use, coating: string | null): Cited<number> | null {
+  private formerFor(use: Use, coating: string | null): Cited<number> | null {
     const { diameter, standard, grade } = this;
     if (diameter === null) return null;
     const least = leastFormer(standard, diameter, use, grade?.name, coating ?? undefined);
     return isRefusal(least) ? null : least;
   }
 
-  #resolve(): ResolvedShape | Refusal | null {
+  private resolveNow(): ResolvedShape | Refusal | null {
     const { shape, dims } = this.row;
     if (shape === null || this.diameter === null || this.isCodeOfAnother) return null;
     return this.resolveWith(dims);
@@ -303,7 +303,7 @@ export class BarFacts extends RowFacts {
     });
   }
 
-  #nameShape(): NamedShape | null {
+  private nameShape(): NamedShape | null {
     const { kind } = this;
     if (kind.named === undefined) {
       const { shape } = kind;

@@ -79,16 +79,16 @@ export class RowFacts {
 
   /** Member and remark in lower case, for what the sheet says only in words. */
   get words(): string {
-    return this.#wordsSaid().text;
+    return this.wordsSaid().text;
   }
 
   /** What `read` makes of `words`: it is asked once for all bars of the same words. */
   inWords<Answer>(read: (words: string) => Answer): Answer {
-    return this.#wordsSaid().ask(read);
+    return this.wordsSaid().ask(read);
   }
 
-  // no getter: a private one is looked up anew each time
-  #wordsSaid(): SaidWords {
+  // no name with #: each bar of a full sheet would hold a word more
+  private wordsSaid(): SaidWords {
     const { inHand } = this;
     inHand.said ??= this.sheet.words.of(this.row.member, this.row.remark);
     return inHand.said;

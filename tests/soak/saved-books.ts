@@ -54,7 +54,7 @@ function differences(path: string, out: string, stem: string): string[] {
     // A formula that asks one of the add-in's own functions, and does without, is blank there.
     const isOurs = (row: number, column: number): boolean =>
       /BAR_/.test(sheet.formulaAt(row, column)?.text ?? "");
-    return sheet.rowNumbers.flatMap((row) =>
+    return [...sheet.rowNumbers].flatMap((row) =>
       [...sheet.cellsOfRow(row)].flatMap(({ column, value }) => {
         const there = theirs[row]?.[column] ?? "";
         return isSame(value, there) || (there === "" && isOurs(row, column))

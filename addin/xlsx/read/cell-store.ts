@@ -56,12 +56,15 @@ class Segment {
 
 const BYTES_A_CELL = 9;
 
+/** A list while cells arrive, then memory that threads share. */
+type Numbers = number[] | Int32Array;
+
 /** A store's cells as plain data that another thread can be given; their numbers stand in memory of both. */
 export interface PackedCells {
   readonly blocks: readonly ArrayBufferLike[];
   readonly fractions: Float64Array[];
-  readonly rows: number[];
-  readonly starts: number[];
+  readonly rows: Numbers;
+  readonly starts: Numbers;
   readonly texts: string[];
   readonly errors: CellError[];
   readonly count: number;
@@ -90,8 +93,8 @@ export class CellStore {
   private unordered = false;
 
   constructor(
-    private readonly rows: number[] = [],
-    private readonly starts: number[] = [],
+    private rows: Numbers = [],
+    private starts: Numbers = [],
     private readonly texts: string[] = [],
     private readonly errors: CellError[] = [],
   ) {}
@@ -103,20 +106,22 @@ export class CellStore {
         `row ${row + 1} of a sheet stands after row ${last + 1}: the file is damaged`,
       );
     }
-    this.rows.push(row);
-    this.starts.push(this.count);
+    (this.rows as number[]).push(row);
+    (this.starts as number[]).push(this.count);
     this.unordered = false;
   }
 
   /** Takes the last row back as if it had not been begun. */
   dropRow(): void {
-    this.rows.pop();
-    this.count = this.starts.pop() as number;
+    (this.rows as number[]).pop();
+    this.count = (this.starts as number[]).pop() as number;
   }
 
-  /** No more cells arrive: what only their arrival needs is let go. */
+  /** No more cells arrive: what only their arrival needs is let go, and threads may share the rest. */
   close(): void {
     this.pooled.clear();
+    this.rows = ofThreads(this.rows);
+    this.starts = ofThreads(this.starts);
   }
 
   packed(): PackedCells {
@@ -179,7 +184,7 @@ export class CellStore {
     return index;
   }
 
-  get rowNumbers(): readonly number[] {
+  get rowNumbers(): Iterable<number> {
     return this.rows;
   }
 
@@ -244,7 +249,8 @@ export class CellStore {
     let bottom = -1;
     let left = Number.POSITIVE_INFINITY;
     let right = -1;
-    this.rows.forEach((row, place) => {
+    for (let place = 0; place < this.rows.length; place += 1) {
+      const row = this.rows[place]!;
       const end = this.starts[place + 1] ?? this.count;
       for (let at = this.starts[place]!; at < end; at += 1) {
         if (this.isBlank(at)) continue;
@@ -254,7 +260,7 @@ export class CellStore {
         if (column < left) left = column;
         if (column > right) right = column;
       }
-    });
+    }
     return top < 0 ? null : { top, left, bottom, right };
   }
 
@@ -361,6 +367,14 @@ export class CellStore {
       values[at] = value;
     });
   }
+}
+
+function ofThreads(numbers: Numbers): Int32Array {
+  const shared = new Int32Array(
+    memoryOfThreads(numbers.length * Int32Array.BYTES_PER_ELEMENT) as ArrayBuffer,
+  );
+  shared.set(numbers);
+  return shared;
 }
 
 function roomForFractions(count: number): Float64Array {

@@ -37,7 +37,7 @@ export interface SheetReading extends Sheet {
   /** Value by the sheet's own row and column. */
   valueAt(row: number, column: number): Cell;
   /** Rows that the file holds cells for, the sheet's own numbers from 0. */
-  readonly rowNumbers: readonly number[];
+  readonly rowNumbers: Iterable<number>;
   cellsOfRow(row: number): Generator<{ column: number; value: Cell; style: number }>;
   /** points, by the sheet's own row; null is the default */
   rowHeight(row: number): number | null;

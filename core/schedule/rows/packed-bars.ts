@@ -4,13 +4,24 @@ import { type PackedColumn, ValueColumn } from "./value-column";
 
 /** The columns of a block, whose values few bars do not share. */
 const COLUMNS = [
-  ...["member", "sizeTyped", "size", "grade", "shape", "pour", "revision", "remark", "remarks", "rare"],
+  ...[
+    "mark",
+    "member",
+    "sizeTyped",
+    "size",
+    "grade",
+    "shape",
+    "pour",
+    "revision",
+    "remark",
+    "remarks",
+    "rare",
+  ],
 ] as const satisfies readonly (keyof Block)[];
 
 interface PackedBlock {
   readonly table: TableReading;
   readonly room: number;
-  readonly mark: (string | null)[];
   readonly figures: Block["figures"];
   readonly firstDim: Block["firstDim"];
   readonly dims: Block["dims"];
@@ -49,8 +60,8 @@ export function packBars(bars: readonly BarRow[]): PackedBars | null {
 }
 
 function packBlock(block: Block): PackedBlock {
-  const { table, room, mark, figures, firstDim, dims } = block;
-  return { table, room, mark, figures, firstDim, dims, columns: COLUMNS.map((name) => block[name].packed()) };
+  const { table, room, figures, firstDim, dims } = block;
+  return { table, room, figures, firstDim, dims, columns: COLUMNS.map((name) => block[name].packed()) };
 }
 
 /** The bar of a place. */

@@ -63,7 +63,7 @@ export const FIGURES = 9;
 
 /** Some bars, field by field. NaN stands for null. */
 export class Block {
-  readonly mark: (string | null)[];
+  readonly mark: ValueColumn<string>;
   readonly member: ValueColumn<string>;
   readonly sizeTyped: ValueColumn<string>;
   readonly size: ValueColumn<SizeReading>;
@@ -89,7 +89,7 @@ export class Block {
     readonly room: number,
   ) {
     const texts = () => new ValueColumn<string>(room);
-    this.mark = new Array<string | null>(room).fill(null);
+    this.mark = texts();
     this.member = texts();
     this.sizeTyped = texts();
     this.size = new ValueColumn(room);
@@ -131,7 +131,7 @@ export class StoredBar implements DraftRow {
     this.block.member.set(this.place, member);
   }
   get mark(): string | null {
-    return this.block.mark[this.place] as string | null;
+    return this.block.mark.get(this.place);
   }
   get sizeTyped(): string | null {
     return this.block.sizeTyped.get(this.place);
@@ -195,83 +195,83 @@ export class StoredBar implements DraftRow {
     return figure(this.block, this.place, Figure.Radius);
   }
   get freeDims(): string {
-    return this.#rare().freeDims;
+    return this.rare().freeDims;
   }
   get coating(): string | null {
-    return this.#rare().coating;
+    return this.rare().coating;
   }
   get released(): string | null {
-    return this.#rare().released;
+    return this.rare().released;
   }
   get problems(): readonly CellProblem[] | null {
-    return this.#rare().problems;
+    return this.rare().problems;
   }
   get drawing(): string | null {
-    return this.#rare().drawing;
+    return this.rare().drawing;
   }
   get unitMass(): number | null {
-    return this.#rare().unitMass;
+    return this.rare().unitMass;
   }
   get pieceMass(): number | null {
-    return this.#rare().pieceMass;
+    return this.rare().pieceMass;
   }
   get totalLength(): number | null {
     return figure(this.block, this.place, Figure.TotalLength);
   }
   get sizedAt(): number | null {
-    return this.#rare().sizedAt;
+    return this.rare().sizedAt;
   }
   get spacing(): number | null {
-    return this.#rare().spacing;
+    return this.rare().spacing;
   }
   get varying(): VaryingSet | null {
-    return this.#rare().varying;
+    return this.rare().varying;
   }
   get setMark(): string | null {
-    return this.#rare().setMark;
+    return this.rare().setMark;
   }
   set setMark(setMark) {
-    this.#change({ setMark });
+    this.change({ setMark });
   }
   get legs(): readonly number[] | null {
-    return this.#rare().legs;
+    return this.rare().legs;
   }
   get lap(): number | null {
-    return this.#rare().lap;
+    return this.rare().lap;
   }
   get hidden(): boolean {
-    return this.#rare().hidden;
+    return this.rare().hidden;
   }
   get struckThrough(): boolean {
-    return this.#rare().struckThrough;
+    return this.rare().struckThrough;
   }
   get superseded(): boolean {
-    return this.#rare().superseded;
+    return this.rare().superseded;
   }
   set superseded(superseded) {
-    this.#change({ superseded });
+    this.change({ superseded });
   }
   get supersededBy(): SupersededBy | null {
-    return this.#rare().supersededBy;
+    return this.rare().supersededBy;
   }
   set supersededBy(supersededBy) {
-    this.#change({ supersededBy });
+    this.change({ supersededBy });
   }
   get fill(): string | null {
-    return this.#rare().fill;
+    return this.rare().fill;
   }
 
   toJSON(): BarRow {
     return plainBar(this);
   }
 
-  // no getter: a private one is looked up anew each time
-  #rare(): Readonly<Rare> {
+  // no name with #: each bar of a full sheet would hold a word more
+  private rare(): Readonly<Rare> {
     return this.block.rare.get(this.place) ?? NOTHING_RARE;
   }
 
-  #change(rare: Partial<Rare>): void {
-    const before = this.#rare();
+  private change(rare: Partial<Rare>): void {
+    const before = this.rare();
     if ((Object.keys(rare) as (keyof Rare)[]).every((name) => rare[name] === before[name])) return;
     this.block.rare.set(this.place, { ...before, ...rare });
   }

@@ -22,7 +22,7 @@ export class StoredBars {
     const place = block.count;
     block.count += 1;
     block.member.set(place, bar.member);
-    block.mark[place] = bar.mark;
+    block.mark.set(place, bar.mark);
     block.sizeTyped.set(place, bar.sizeTyped);
     block.size.set(place, bar.size);
     block.grade.set(place, bar.grade);

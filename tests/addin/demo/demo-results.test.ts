@@ -20,7 +20,7 @@ describe("the results that the demonstration holds", () => {
   test("should stand beside every formula of it", () => {
     const bare = book.sheets.flatMap(({ name }) => {
       const sheet = book.read(name, { formulas: true });
-      return sheet.rowNumbers.flatMap((row) =>
+      return [...sheet.rowNumbers].flatMap((row) =>
         [...sheet.cellsOfRow(row)].flatMap(({ column }) =>
           sheet.formulaAt(row, column) !== undefined && sheet.valueAt(row, column) === null
             ? [`${name} ${row} ${column}`]
