@@ -99,12 +99,11 @@ export class SheetReader {
     if (this.tables.length === 0) this.readRows(2);
     if (this.tables.length === 0 && this.sums.summaries.length === 0 && !this.goesOn())
       this.readByArithmetic();
-    const { classes, reasons, standard } = this;
-    const read = { classes, reasons, standard, cells: this.access.cells };
-    if (settleRows(this.bars, this.tables, this.sums, read)) this.isSumAsked = true;
-    takeTitle(this.bars, barsOfTitle(this.notes.facts, this.tables));
-    const { isConfirmed } = this.access;
-    const finished = finishReading(this.sheet, this.standard, this.bars, this.notes.texts, isConfirmed);
+    const { sheet, bars, notes, access, classes, reasons, standard } = this;
+    const read = { classes, reasons, standard, cells: access.cells };
+    if (settleRows(bars, this.tables, this.sums, read)) this.isSumAsked = true;
+    takeTitle(bars, barsOfTitle(notes.facts, this.tables));
+    const finished = finishReading(sheet, standard, bars, notes.texts, access.isConfirmed);
     this.isGradeNoted = finished.isGradeNoted;
     return {
       sheet: this.sheet.name,
