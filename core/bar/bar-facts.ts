@@ -19,6 +19,10 @@ import { APART, RowFacts } from "./row-facts";
 const NO_DIMS: readonly (number | null)[] = [];
 const NO_LIMITS: readonly LimitJudgement[] = [];
 const LINK_WORDS = /\b(?:links?|stirrups?|ties?|ligatures?|fitments?|hoops?)\b/;
+/** mm: what a length is rounded up to hides a smaller difference between printed formula and centre line */
+const BESIDE = 25;
+/** mm: of a straight, what counts as none too short */
+export const SHORT = 1e-6;
 const CODE_WITHOUT_BENDS = new Set(["00", "01"]);
 
 /**
@@ -163,6 +167,31 @@ export class BarFacts extends RowFacts {
     return signs === 0 ? this.exactLength !== null : (signs & Known.Exact) !== 0;
   }
 
+  /** True where the printed formula is so far from the length of the centre line that it is to be told. */
+  get isBesideFormula(): boolean {
+    const signs = this.known();
+    return signs === 0 ? this.standsBeside() : (signs & Known.Beside) !== 0;
+  }
+
+  private standsBeside(): boolean {
+    const { cut, exactLength } = this;
+    return cut !== null && exactLength !== null && Math.abs(cut.unrounded - exactLength) > BESIDE;
+  }
+
+  /** True where a straight with a bend at both ends is shorter than the standard has it. */
+  get hasShortStraight(): boolean {
+    const signs = this.known();
+    return signs === 0 ? this.bendsTooSoon() : (signs & Known.ShortStraight) !== 0;
+  }
+
+  private bendsTooSoon(): boolean {
+    const limit = this.standard.straightBetweenBends;
+    if (limit === null) return false;
+    const { diameter, shortestBetweenBends } = this;
+    if (diameter === null || shortestBetweenBends === null) return false;
+    return shortestBetweenBends < limit.value * diameter - SHORT;
+  }
+
   /** The shortest straight with a bend at both ends; null where there is none or bends overlap. */
   get shortestBetweenBends(): number | null {
     const shortest = this.shape === null ? Infinity : shortestBetweenBends(this.shape);
@@ -260,6 +289,8 @@ export class BarFacts extends RowFacts {
     if (this.resolved instanceof Refusal) signs |= Known.Refused;
     if (this.limitsNotMet().length > 0) signs |= Known.Broken;
     if (this.exactLength !== null) signs |= Known.Exact;
+    if (this.standsBeside()) signs |= Known.Beside;
+    if (this.bendsTooSoon()) signs |= Known.ShortStraight;
     if (kind !== "unjudged") signs |= kind === "fits" ? Known.Judged | Known.Fits : Known.Judged;
     this.sheet.known.settle(this.place, signs, this.cut?.length ?? Number.NaN);
     return signs;

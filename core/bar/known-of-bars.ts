@@ -16,12 +16,18 @@ export enum Known {
   Judged = 16,
   /** the typed length fits the dimensions */
   Fits = 32,
+  // 64 to 4096 tell its path and bends
+  /** its printed formula is beside the length of its centre line */
+  Beside = 8192,
+  /** it has a shorter straight between two bends than the standard has */
+  ShortStraight = 16384,
 }
 
 /** where the number of bends begins */
 const BENDS_AT = 64;
 /** where the kind of the path begins */
 const PATH_AT = 1024;
+const PATHS_END = 8192;
 /** numbers of bends that stand for more than are kept, and for none that can be told */
 const MANY = 14;
 const NONE = 15;
@@ -35,7 +41,7 @@ export function signsOfPath(kind: PathKind, bends: number | null): number {
 }
 
 export function pathKindOf(signs: number): PathKind {
-  return PATHS[Math.floor(signs / PATH_AT)] as PathKind;
+  return PATHS[Math.floor((signs % PATHS_END) / PATH_AT)] as PathKind;
 }
 
 /** Null where there is no path of legs and turns; undefined where they are too many to be kept. */

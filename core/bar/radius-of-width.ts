@@ -1,8 +1,10 @@
+import { compiledShape } from "../shapes/compiled-shape";
 import { templateRadius } from "../shapes/path-template";
 import { placeOf } from "../shapes/shape-values";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { isRefusal } from "../units/refusal";
 import type { BarFacts } from "./bar-facts";
+import type { OfKind } from "./bar-kind";
 
 /** A bend whose radius follows from a dimension, as that of a half circle from its width. */
 interface RadiusOfWidth {
@@ -12,7 +14,9 @@ interface RadiusOfWidth {
 }
 
 /** The tightest bend of a coded shape whose radius follows from a dimension; null where it has none with an inside. */
-export function radiusOfWidth({ shape, isPath }: BarFacts): RadiusOfWidth | null {
+export function radiusOfWidth(facts: BarFacts): RadiusOfWidth | null {
+  if (!facts.kind.ask(bendsByDimension, facts)) return null;
+  const { shape, isPath } = facts;
   const template = shape?.compiled?.template;
   if (isPath || shape === null || template?.kind !== "planar") return null;
   let tightest: RadiusOfWidth | null = null;
@@ -24,6 +28,12 @@ export function radiusOfWidth({ shape, isPath }: BarFacts): RadiusOfWidth | null
     if (tightest === null || radius < tightest.radius) tightest = { letter, radius };
   }
   return tightest;
+}
+
+/** Most codes have no such bend, and need not be laid. */
+function bendsByDimension({ definition }: OfKind): boolean {
+  const template = definition === null ? null : compiledShape(definition).template;
+  return template?.kind === "planar" && template.turns.some(({ radius }) => radius !== null);
 }
 
 /** mm: the least inside radius for a bar, as the standard's table prints it; null where it holds none. */

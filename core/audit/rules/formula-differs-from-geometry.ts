@@ -2,9 +2,6 @@ import { leastSure } from "../../standards/citation";
 import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
 
-/** mm: what a length is rounded up to hides a smaller difference. */
-const WORTH_TELLING = 25;
-
 export default defineRule({
   code: "SHAPE105",
   name: "formula-differs-from-geometry",
@@ -22,10 +19,10 @@ export default defineRule({
   },
   ofKind: ({ definition }) => definition !== null && definition.formula !== null,
   checkRow(facts, _context, report) {
+    if (!facts.isBesideFormula) return;
     const { cut, exactLength, definition } = facts;
     if (cut === null || exactLength === null || definition === null || definition.formula === null) return;
     const difference = cut.unrounded - exactLength;
-    if (Math.abs(difference) <= WORTH_TELLING) return;
     const isShort = difference < 0;
     // a coil of many turns takes up a hand's breadth unseen
     const isSlight = !isShort || facts.pathKind === "helix";

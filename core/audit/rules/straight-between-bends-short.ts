@@ -1,9 +1,8 @@
+import { SHORT } from "../../bar/bar-facts";
 import { leastSure } from "../../standards/citation";
 import { isRefusal } from "../../units/refusal";
 import { courseOf } from "../course-of";
 import { defineRule } from "../rule";
-
-const CLOSE = 1e-6;
 
 export default defineRule({
   code: "BEND104",
@@ -21,16 +20,15 @@ export default defineRule({
   ofKind: ({ isStraight }, { standard }) => !isStraight && standard.straightBetweenBends !== null,
   checkRow(facts, context, report) {
     const limit = context.standard.straightBetweenBends;
-    const { diameter, shortestBetweenBends } = facts;
-    if (limit === null || diameter === null || shortestBetweenBends === null) return;
+    const { diameter } = facts;
+    if (limit === null || diameter === null || !facts.hasShortStraight) return;
     const least = limit.value * diameter;
-    if (shortestBetweenBends >= least - CLOSE) return;
     const { developed, planarPath } = facts;
     if (planarPath === null || developed === null || isRefusal(developed)) return;
     const { straights } = developed;
     for (let leg = 1; leg < straights.length - 1; leg += 1) {
       const straight = straights[leg] ?? 0;
-      if (straight >= least - CLOSE || straight < 0) continue;
+      if (straight >= least - SHORT || straight < 0) continue;
       report({
         messageId: "short",
         at: (planarPath.legs[leg]?.letter as "A" | null | undefined) ?? "shape",
