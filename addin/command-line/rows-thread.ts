@@ -24,8 +24,8 @@ const RUN = 2048;
 /** ms without a run of rows done, after which the other thread is given up. */
 const PATIENCE = 20_000;
 
-/** MB of what a thread has made and may forget: what is made of a row is forgotten with it. */
-const YOUNG = 12;
+/** MB of what a thread has made and may forget: a third of it costs twice the time for tidying. */
+const YOUNG = 36;
 
 /** Places of what both threads look at. */
 enum Shared {
