@@ -13,6 +13,7 @@ import { notInTotalWords, weighedAsMadeWords } from "../../core/totals";
 import { answerOf } from "./answer-of";
 import { bookAsked } from "./book-asked";
 import type { Command } from "./command";
+import { foldLess } from "./fold-less";
 import { InputRefused } from "./input-refused";
 import { tellJob } from "./job/check-job";
 import { copyPlaces } from "./job/copy-places";
@@ -56,6 +57,7 @@ export const check: Command = {
     const { book, question } = bookAsked(given, streams, (path) => {
       if (out !== null) refuseTarget(path, out);
     });
+    if (book.there !== null) foldLess(book.there.length);
     if (out !== null && book.workbook === null)
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
