@@ -26,6 +26,7 @@ import { printFindings, printSummary } from "./print-findings";
 import type { GivenOptions } from "./read-options";
 import { rowsHelper } from "./rows-thread";
 import { READ_OPTIONS, STANDARD_OPTIONS } from "./standard-for";
+import { tidyLater, tidySooner } from "./tidy-sooner";
 import { refuseKind, refuseTarget, writeCopy } from "./write-copy";
 
 /** `check BOOK`: the audit of every schedule in a file, and a copy with the findings marked. */
@@ -57,11 +58,13 @@ export const check: Command = {
     const { book, question } = bookAsked(given, streams, (path) => {
       if (out !== null) refuseTarget(path, out);
     });
-    if (book.there !== null) foldLess(book.there.length);
+    const size = book.there?.length ?? 0;
+    if (book.there !== null) foldLess(size);
+    tidyLater(size);
     if (out !== null && book.workbook === null)
       throw new InputRefused("--out needs an .xlsx file: a .csv holds no marks");
     if (out !== null && book.workbook !== null) refuseKind(book.workbook, out);
-    const [answer] = checkBooks([book], { ...question, helper: rowsHelper() });
+    const [answer] = checkBooks([book], { ...question, helper: rowsHelper(() => tidySooner(size)) });
     const checked = answerOf(answer!);
     const shown = narrowed(checked, given);
     const { report } = checked;

@@ -68,9 +68,14 @@ interface Told {
  * A second thread that works out what is known of the bars of a long sheet while this one asks for their habits, and
  * judges rows while this one asks of the sheet as a whole and then takes its part.
  */
-export function rowsHelper(script = new URL(import.meta.url), least = LEAST): RowsHelper {
+export function rowsHelper(
+  onRowsRead: () => void = () => undefined,
+  script = new URL(import.meta.url),
+  least = LEAST,
+): RowsHelper {
   return {
     begin: (rows, sheet) => {
+      onRowsRead();
       if (rows.bars.places.length < least) return null;
       // a sheet of a job is spread over what was read
       const packed = (sheet as Partial<SheetReading>).packed?.() ?? null;

@@ -25,7 +25,7 @@ function told(helper: RowsHelper | null) {
 describe("rowsHelper", () => {
   it("should have a second thread judge rows as one thread does", () => {
     const begun: number[] = [];
-    const helper = rowsHelper(pathToFileURL(barwrightBundle()), 1000);
+    const helper = rowsHelper(undefined, pathToFileURL(barwrightBundle()), 1000);
     const counted: RowsHelper = {
       begin: (rows, sheet) => {
         begun.push(rows.bars.places.length);
@@ -39,12 +39,12 @@ describe("rowsHelper", () => {
   });
 
   it("should leave short sheets to one thread", () => {
-    const helper = rowsHelper(pathToFileURL("/no/such/program.mjs"));
+    const helper = rowsHelper(undefined, pathToFileURL("/no/such/program.mjs"));
     expect(told(helper)).toEqual(told(null));
   });
 
   it("should judge all rows here where the second thread cannot run", () => {
-    const helper = rowsHelper(pathToFileURL("/no/such/program.mjs"), 1000);
+    const helper = rowsHelper(undefined, pathToFileURL("/no/such/program.mjs"), 1000);
     expect(told(helper)).toEqual(told(null));
   });
 });
