@@ -48,11 +48,12 @@ function deviationKey(facts: BarFacts): string {
 function deviationsOf(bars: readonly BarFacts[], step: number): string {
   const groups = new Map<string, Deviation[]>();
   for (const facts of bars) {
+    const group = groups.get(facts.definition?.code ?? "");
+    if (group !== undefined && group.length >= OWN_DEVIATION.value.looked) continue;
     const bar = deviationOf(facts);
     if (bar === null) continue;
-    const group = groups.get(bar.code);
     if (group === undefined) groups.set(bar.code, [bar]);
-    else if (group.length < OWN_DEVIATION.value.looked) group.push(bar);
+    else group.push(bar);
   }
   const kept = [...groups].flatMap(([code, group]) => {
     const times = commonDeviation(group, step);
