@@ -3,6 +3,7 @@ import { isFindingsSheet } from "../own/own-papers";
 import { isOwnSheet } from "../own/own-sheet";
 import { readSchedule } from "../schedule/read-schedule";
 import type { Sheet } from "../schedule/sheet";
+import { hasShopName } from "../shop/has-shop-name";
 import { isShopSheet } from "../shop/is-shop-sheet";
 import { contradicts, namesDocument, resolveStandard } from "../standards/index";
 import type { Standard } from "../standards/port";
@@ -25,6 +26,8 @@ export function standardNamed(sheets: readonly Sheet[], standard: Standard): str
   for (const sheet of sheets) {
     if (isShopSheet(sheet) || isOwnSheet(sheet) || isFindingsSheet(sheet) || !mayName(sheet)) continue;
     const reading = readSchedule(sheet, standard);
+    // notes on a sheet of the yard's are none of the job's
+    if (hasShopName(sheet.name) && reading.bars.length === 0) continue;
     const ids = reading.bars.length > 0 ? byLists : byOthers;
     for (const { id, isNamed } of namedInCells(sheet, reading)) if (isNamed) ids.add(id);
     for (const { sizeTyped } of reading.bars) if (sizeTyped !== null) sizes.push(sizeTyped);
