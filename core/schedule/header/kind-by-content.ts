@@ -146,7 +146,7 @@ const HOLDS_DIGIT = /\d/;
 
 /** "01", "02" and so on, or "P1", "P2": each one more than the one before. */
 function areRunning(texts: readonly string[]): boolean {
-  const numbers = texts.map((text) => Number(/\d+$/.exec(text)?.[0] ?? Number.NaN));
+  const numbers = texts.map((text) => Number(/(?<!\d)\d+$/.exec(text)?.[0] ?? Number.NaN));
   const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] as number) + 1).length;
   return numbers.length >= LEAST_NUMBERED && steps >= RUNNING * (numbers.length - 1);
 }
