@@ -52,7 +52,7 @@ export const ITALIAN: LanguageWords = {
     { kind: "pour", words: ["fase"], weak: true },
     { kind: "remark", words: ["note", "osservazioni", "annotazioni"] },
     { kind: "totalLength", words: ["l totale"] },
-    { kind: "member", weak: true, words: ["descrizione", "parte d'opera"] },
+    { kind: "member", weak: true, words: ["descrizione", "parte d opera"] },
     { kind: "total", weak: true, words: ["totale"] },
     { kind: "member", weak: true, words: ["elementi"] },
   ],
