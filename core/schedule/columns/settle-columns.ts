@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { ColumnKind, ColumnReading, ColumnUnit, HeldTotals, SheetGuess, TableReading } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import {
@@ -139,8 +140,7 @@ function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
   for (const { column, verdict, byArithmetic } of weighed.decisions) {
     if (verdict !== "arithmetic") continue;
     const own = block.columns.find((one) => one.column === column);
-    // a leg keeps its letter: only its unit is weighed
-    const kind = byArithmetic.role === "leg" && own !== undefined ? own.kind : byArithmetic.role;
+    const kind = byArithmetic.role === "leg" ? letterOf(own, columns) : byArithmetic.role;
     const header =
       own?.header ?? [...unknown, ...(block.again ?? [])].find((one) => one.column === column)?.header ?? "";
     columns = columns.filter((one) => one.column !== column);
@@ -157,6 +157,15 @@ function withDecisions(block: HeaderBlock, weighed: WeighedTable): HeaderBlock {
   const inOrder = [...columns].sort((one, other) => one.column - other.column);
   return { ...block, columns: inOrder, unknown, countIsSettled };
 }
+
+/** A leg keeps its letter: only its unit is weighed. One that words take for something else has the first that is free. */
+function letterOf(own: HeaderColumn | undefined, columns: readonly HeaderColumn[]): ColumnKind | "leg" {
+  if (own === undefined) return "leg";
+  if (IS_LETTER.test(own.kind)) return own.kind;
+  return DIMENSION_LETTERS.find((letter) => columns.every(({ kind }) => kind !== letter)) ?? "leg";
+}
+
+const IS_LETTER = /^[A-K]$/;
 
 function settledColumn(
   column: number,

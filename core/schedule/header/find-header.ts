@@ -253,7 +253,7 @@ function sumsBySize(columns: FoundColumn[], last: HeaderRow, standard: Standard)
   }
 }
 
-const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "length", "ignored"]);
+const SUMS: ReadonlySet<string> = new Set(["totalLength", "mass", "pieceMass", "length", "ignored"]);
 const A_LENGTH: HeaderMeaning = { kind: "length", unit: null, weak: false, otherwise: null, serial: false };
 
 function isLengthIn({ header, meaning }: FoundColumn, unit: ColumnUnit): boolean {

@@ -199,11 +199,10 @@ function withoutGrade(cell: Cell | undefined): readonly [grade: string, rest: Ce
 /** The bar whose size a cell names alone; null for anything else. */
 export function barNamed(cell: string | number, standard: Standard): Pick<Bar, "diameter"> | null {
   if (typeof cell === "string" && (cell.length > LONGEST_SIZE || !/\d/.test(cell))) return null;
-  const text = String(cell)
-    .trim()
-    .replace(/^\p{L}\s?|\s*mm$/giu, "");
+  const typed = typeof cell === "string" ? cleanText(cell) : String(cell);
+  const text = typed.replace(/^\p{L}\s?|\s*mm$/giu, "");
   const own = standard.bars.find(({ size, diameter }) => size === text || String(diameter) === text);
-  return own ?? (typeof cell === "string" ? barElsewhere(cell.trim()) : null);
+  return own ?? (typeof cell === "string" ? barElsewhere(typed) : null);
 }
 
 const MOST_REMEMBERED = 1000;
