@@ -78,9 +78,20 @@ function wrongIn(
     const together = totals.flatMap(({ cells }) => cells.filter((one) => one.column === column));
     const shared = together.reduce((all, one) => all + one.value, 0);
     if (isSum(value) || (together.length > 1 && isSum(shared))) return [];
-    if (parts.some((line) => isAcross(line, value))) return [];
+    if (parts.some((line) => isAcross(line, value)) || isOfAnother(column, value, parts)) return [];
     const places = parts.map(({ row }) => ({ row, column }));
     return [{ row: total.row, column, typed: value, sums: [sum], ways: [], parts: places }];
+  });
+}
+
+/** The number stands out of line: it is what another column of the lines adds up to, such as that of the masses. */
+function isOfAnother(column: number, total: number, parts: readonly TotalRow[]): boolean {
+  const others = (parts[0]?.cells ?? []).filter((one) => one.column !== column);
+  return others.some((one) => {
+    const numbers = parts.flatMap(({ cells }) => cells.filter((cell) => cell.column === one.column));
+    const sum = numbers.reduce((all, { value }) => all + value, 0);
+    const slack = numbers.length * rounding(total) + ROUNDED * sum;
+    return numbers.length === parts.length && Math.abs(sum - total) <= slack;
   });
 }
 

@@ -147,7 +147,8 @@ function blockIn(
     const label = cells[mine[0] as number] ?? null;
     if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
     const isTotal = typeof label === "string" && mine.length > 1 && saysTotal(label);
-    if (isTotal && lines.length > 0) totals.push(totalRow(cells, row, mine, label, "summary", comma));
+    if (isTotal && lines.length > 0)
+      totals.push(totalRow(cells, row, mine, labelOf(cells, mine), "summary", comma));
     const size = isTotal
       ? null
       : sizeAmong(cells, headed === null ? mine : [headed], standard, headed !== null);
@@ -185,6 +186,15 @@ export function commaIn(rows: readonly (readonly Cell[])[], left: number, right:
 function saysTotal(label: string): boolean {
   const plain = plainWords(label);
   return beginsWithWord("total", plain) || holdsWord("total", plain);
+}
+
+/** All that stands before its number: "Total | CA-50 =". */
+function labelOf(cells: readonly Cell[], columns: readonly number[]): string {
+  const number = columns.findIndex((column) => !isLabel(cells[column] ?? null));
+  return columns
+    .slice(0, number < 0 ? undefined : number)
+    .map((column) => cells[column])
+    .join(" ");
 }
 
 function isLabel(cell: Cell): boolean {

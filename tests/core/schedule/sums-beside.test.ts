@@ -41,6 +41,33 @@ describe("sums by size beside a list", () => {
     expect(said(sums, "SUM111", "READ103", "SUM110")).toEqual([]);
   });
 
+  it("should take a total for that of its grade, whichever column its number stands in", () => {
+    const heads = ["Pos.", "A\u00c7O", "BIT", "QUANT", "COMPRIMENTO (cm)"];
+    // m by hand: 20 x 2, 10 x 3, 30 x 2, 10 x 4; kg by NBR 7480: 0.154, 0.245, 0.617, 0.963
+    const bars: Cell[][] = [
+      ["1", "60B", 5, 20, 200],
+      ["2", "50A", 6.3, 10, 300],
+      ["3", "50A", 10, 30, 200],
+      ["4", "50A", 12.5, 10, 400],
+      ["5", "60B", 5, 10, 100],
+      ["6", "50A", 10, 1, 100],
+      ["7", "50A", 6.3, 1, 100],
+    ];
+    const sums = (of50: number): Cell[][] => [
+      ["A\u00c7O", "BIT", "COMPR (m)", "PESO (kg)"],
+      ["60B", 5, 50, 7.7],
+      ["50A", 6.3, 31, 7.6],
+      ["50A", 10, 61, 37.6],
+      ["50A", 12.5, 40, 38.5],
+      ["Peso total", "60B =", 7.7, "kg"],
+      ["Peso total", "50A =", of50, "kg"],
+    ];
+    const list = (of50: number): Cell[][] =>
+      [heads, ...bars].map((cells, row) => [...cells, null, ...(sums(of50)[row] ?? [])]);
+    expect(said(list(83.7), "SUM111")).toEqual([]);
+    expect(said(list(38.7), "SUM111")).toHaveLength(1);
+  });
+
   it("should be known by a head that says sizes, whatever standard has them", () => {
     const heads = ["Mark", "Size", "No.", "Length mm", "Mass kg"];
     // 10 x 2 x 0.785, 20 x 3 x 1.57, 20 x 2 x 1.57, 10 x 4 x 2.355 (CSA G30.18)
