@@ -9,8 +9,8 @@ const CLOSE = 0.02;
 
 const saysColumn = saying(/\bcol(?:umn)?s?\b/);
 
-/** mm */
-const HALF_STEP = 2.5;
+/** mm: dimensions are written to it, and an offset that has to clear a bar is rounded up */
+const STEP = 5;
 
 export default defineRule({
   code: "SHAPE112",
@@ -45,8 +45,8 @@ export default defineRule({
     const ofCode = standard.detailing("slope of a column bar's crank", facts.diameter ?? 0);
     const limit = ofCode?.value.run ?? STEEPEST_RUN;
     const run = 1 / Math.tan((crank.slope * Math.PI) / 180);
-    // the offset is written to 5 mm
-    if (run * (1 + HALF_STEP / crank.overall) >= limit - CLOSE) return;
+    const rise = crank.overall - (facts.diameter ?? 0);
+    if (run * (1 + STEP / Math.max(STEP, rise)) >= limit - CLOSE) return;
     report({
       messageId: "steep",
       // some design codes ask for it; elsewhere it is a habit of the trade
