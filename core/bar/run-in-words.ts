@@ -1,5 +1,5 @@
 import { MM_PER_UNIT } from "../units/unit-table";
-import { RUN_WORDS, SPACING_WORDS } from "./run-words.data";
+import { RUN_WORDS, SPACING_BEHIND, SPACING_WORDS } from "./run-words.data";
 
 /** A spacing and the run that it goes over, as a text gives them. */
 export interface RunInWords {
@@ -9,6 +9,8 @@ export interface RunInWords {
   readonly gaps: number | null;
   /** a word of the text calls the run one */
   readonly isNamed: boolean;
+  /** of "3 x 34" before the spacing both numbers; none of a text without a product */
+  readonly factors: readonly number[];
 }
 
 const LONGEST = 120;
@@ -24,6 +26,14 @@ const SPACED = new RegExp(
   String.raw`(?:@|(?<![\p{L}\d])[cks]\s*/\s*[cks](?!\p{L})|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|${OF_SIZE}|(?<!\p{L})[es]\s?=|${BEGIN}(?:${EVERY})(?:\s|[.=:]+\s*))\s*(${NUMBER})\s*(${UNIT})?`,
   "iu",
 );
+/** "200 crs over 6600": the spacing before its word, where a run is named behind it */
+const BEHIND = [...SPACING_BEHIND.value].sort((a, b) => b.length - a.length).join("|");
+const SPACED_BEHIND = new RegExp(
+  String.raw`(?<![\d.,])(${NUMBER})\s*(${UNIT})?\s*(?:${BEHIND})(?!\p{L})`,
+  "iu",
+);
+/** "3 x 34": members and the bars of each */
+const PRODUCT = /(?<![\d.,])(\d{1,3})\s*[x\u00d7*]\s*(\d{1,3})(?!\d|[.,]\d)/u;
 const WORDS = [...RUN_WORDS.value].sort((a, b) => b.length - a.length).join("|");
 const OVER = new RegExp(
   String.raw`${BEGIN}(?:(?:${WORDS})\.?\s*[:=]?|[lb]\s?=)\s*(?:${FEET}|(${NUMBER})\s*(${UNIT})?)`,
@@ -53,26 +63,39 @@ const SUM = /(?<![\d.,/])(\d{1,6}(?:[.,]\d{1,3})?)\s*\/\s*(\d{0,4}(?:[.,]\d{1,3}
 /**
  * The spacing and the run of a text; null of one that does not name both.
  *
- * @example runInWords("at 250 c/c over 4.25 m") // { spacing: 250, run: 4.25, gaps: null, isNamed: true }
+ * @example runInWords("at 250 c/c over 4.25 m") // { spacing: 250, run: 4.25, gaps: null, isNamed: true, factors: [] }
  */
 export function runInWords(text: string): RunInWords | null {
   if (text.length > LONGEST || !/\d\D+\d/.test(text)) return null;
   const [, whole, part] = SUM.exec(text) ?? [];
   if (whole !== undefined && numberOf(part) > 0) {
     const [run, spacing] = [numberOf(whole), numberOf(part)];
-    return { spacing, run, gaps: run / spacing, isNamed: true };
+    return { spacing, run, gaps: run / spacing, isNamed: true, factors: [] };
   }
-  const spaced = SPACED.exec(text);
+  const ahead = SPACED.exec(text);
+  const spaced = ahead ?? SPACED_BEHIND.exec(text);
   if (spaced === null) return null;
   const rest = text.slice(spaced.index + spaced[0].length);
   if (SPACED.test(rest)) return null;
   const before = text.slice(0, spaced.index);
   const named = OVER.exec(rest) ?? IN_FEET.exec(rest) ?? OVER.exec(before);
+  if (ahead === null && named === null) return null;
   const over = named ?? ALONE.exec(rest) ?? BEFORE.exec(before) ?? BEFORE_SIZE.exec(before);
   if (over === null) return null;
   const [spacing, run] = [measureOf(spaced[1], spaced[2]), runOf(over)];
   if (!(spacing.value > 0) || !(run.value > 0)) return null;
-  return { spacing: spacing.value, run: run.value, gaps: gapsOf(run, spacing), isNamed: named !== null };
+  const gaps = gapsOf(run, spacing);
+  return {
+    spacing: spacing.value,
+    run: run.value,
+    gaps,
+    isNamed: named !== null,
+    factors: factorsIn(before),
+  };
+}
+
+function factorsIn(text: string): readonly number[] {
+  return (PRODUCT.exec(text) ?? []).slice(1).map(Number);
 }
 
 /** A number with its unit, null where none is written. */

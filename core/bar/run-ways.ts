@@ -9,6 +9,8 @@ export interface TestedRun {
   readonly spacing: number;
   /** run over spacing; null where the unit of one is not written */
   readonly gaps: number | null;
+  /** of a text that says "3 x 34" beside them: both numbers */
+  readonly factors?: readonly number[];
 }
 
 type Rounding = (gaps: number) => number;
@@ -32,8 +34,10 @@ export function isTurned(count: number, expected: number): boolean {
 const LEAST_TURNED = 12;
 
 /** Of several members or faces a count of all is so many times that of one. */
-export function isCount({ facts, count }: TestedRun, expected: number): boolean {
+export function isCount({ facts, count, factors = [] }: TestedRun, expected: number): boolean {
   if (count === expected) return true;
+  const [one = 0, other = 0] = factors;
+  if (one * other === count && factors.includes(expected)) return true;
   const { leastOfSeveral, mostTimes } = RUN_HABIT.value;
   const times = count / expected;
   const isOfAll = facts.row.each === null || facts.row.total === count;

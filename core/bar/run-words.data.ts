@@ -94,3 +94,9 @@ export const SPACING_WORDS: Cited<readonly string[]> = {
   ],
   cite: { document: "remarks in bar schedules by country", provenance: "common practice" },
 };
+
+/** Words that stand behind the spacing of bars, lower case, as patterns: "200 crs", "150 c/c". */
+export const SPACING_BEHIND: Cited<readonly string[]> = {
+  value: ["crs", "ctrs?", "cts", "centres", "centers", "c\\s*/\\s*[cs]", "o\\.?c\\.?"],
+  cite: { document: "remarks in bar schedules in English", provenance: "common practice" },
+};

@@ -119,6 +119,12 @@ describe("counts over a run that words give", () => {
     ["the run before the size", "3.60 m, \u00d810/20", "2.60 m, \u00d810/20", "4.25 m, \u00d810/25"],
     ["the sum itself", "3.60/0.20+1", "2.60/0.20+1", "4.25/0.25+1"],
     ["a clear span", "Etriye Ø8/20, Lnet=360 cm", "Ø8/20, Lnet=260 cm", "Ø8/25, dağıtım boyu 425 cm"],
+    [
+      "the spacing before its word",
+      "200 crs over 3600",
+      "3600 x 700, 200 crs over 2600",
+      "250 c/c over 4250",
+    ],
     ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
   ])("should name the row that leaves the way of the others: %s", (_, one, two, three) => {
     const row = (mark: string, count: number, remark: string) => [mark, "H10", count, 2000, remark];
@@ -126,6 +132,18 @@ describe("counts over a run that words give", () => {
     const [found, another] = told([row("01", 19, one), row("02", 14, two), row("03", 10, three)]);
     expect(found).toMatch(/^C4: 10 bars .* should be 18, as 2 of 3 rows count: ask the designer$/);
     expect(another).toBeUndefined();
+  });
+
+  it("should count the bars of each of the members that the words multiply by", () => {
+    // 1200/200 + 1 = 7 of 5 pads, 1600/200 + 1 = 9 of 5, 9900/300 + 1 = 34
+    const pads = [
+      ["1", "H16", 35, 2170, "Pad F1, 5 x 7, 200 crs over 1200"],
+      ["2", "H16", 45, 1770, "Pad F1, 5 x 9, 200 crs over 1600"],
+    ];
+    expect(told([...pads, ["3", "H12", 34, 950, "300 crs over 9900"]])).toEqual([]);
+    expect(told([...pads, ["3", "H12", 43, 950, "300 crs over 9900"]])).toEqual([
+      "C4: 43 bars at 300 over 9900 should be 34, as 2 of 3 rows count: ask the designer",
+    ]);
   });
 
   it("should read feet and inches, and the bars of several members", () => {
