@@ -23,6 +23,36 @@ export const MADE_UP_TO: Cited<Readonly<Record<string, number>>> = {
   cite: { document: "NBR 7480 (CA-60), GB/T 1499.1 (HPB)", provenance: "memory" },
 };
 
+/** Words by which a note is of all steel of a list; lower case, as patterns. */
+export const ALL_STEEL: Cited<readonly string[]> = {
+  value: [
+    ...[
+      "all (?:the )?(?:steel|bars|rebars?|reinforcement|reo)(?!\\p{L})",
+      "gesamter (?:beton)?stahl",
+      "alle stäbe",
+    ],
+    ...[
+      "todo el acero",
+      "todas las barras",
+      "todo o aço",
+      "tout l['’]acier",
+      "tous les aciers",
+      "tutto l['’]acciaio",
+    ],
+    ...[
+      "cała stal",
+      "вся арматура",
+      "вся сталь",
+      "tüm donatı",
+      "alle staal",
+      "al het staal",
+      "كل الحديد",
+      "全部钢筋",
+    ],
+  ],
+  cite: { document: "titles of bar schedules by country", provenance: "common practice" },
+};
+
 /** Words by which a note sets sizes apart; lower case, without accents, as patterns. */
 export const SIZE_BOUNDS: Cited<{
   readonly fromBefore: readonly string[];

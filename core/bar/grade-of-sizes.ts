@@ -2,7 +2,7 @@ import type { TableReading } from "../schedule/bar-row";
 import type { Cell } from "../schedule/sheet";
 import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
-import { GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
+import { ALL_STEEL, GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
 import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
 import { STRAY_GRADE } from "./known-grades.data";
 import { noteTexts } from "./note-texts";
@@ -15,8 +15,8 @@ export interface GradeOfOthers {
   readonly facts: BarFacts;
   readonly column: number;
   readonly typed: string;
-  /** what tells: a note, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to, the size's others */
-  readonly by: "note" | "letters" | "thickness" | "made" | "size";
+  /** what tells: a note, one that is of all steel, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to, the size's others */
+  readonly by: "note" | "all" | "letters" | "thickness" | "made" | "size";
   /** the grade that the size has instead; the sizes of the grade's others */
   readonly instead: string;
   readonly others: string;
@@ -44,12 +44,14 @@ export function gradesOfOthers(sheet: SheetFacts): readonly GradeOfOthers[] {
   const { graded, made, alike } = sheet.answers.whole(judged, gradeAndSize);
   if (graded.length === 0) return [];
   const seen = new Set<number>();
-  return [...made, ...byNotes(graded, sheet), ...alike].flatMap(({ place, ...off }) => {
-    const facts = sheet.answers.bar(place);
-    if (seen.has(place) || facts.inWords(saysOtherwise)) return [];
-    seen.add(place);
-    return [{ facts, ...off }];
-  });
+  return [...made, ...byNotes(graded, sheet), ...byAll(graded, sheet), ...alike].flatMap(
+    ({ place, ...off }) => {
+      const facts = sheet.answers.bar(place);
+      if (seen.has(place) || facts.inWords(saysOtherwise)) return [];
+      seen.add(place);
+      return [{ facts, ...off }];
+    },
+  );
 }
 
 interface Judged {
@@ -155,11 +157,28 @@ function byNotes(graded: readonly Graded[], sheet: SheetFacts): readonly Off[] {
   return off.map((one) => told(one, "note", givenTo(one.size)[0]?.typed ?? "", ""));
 }
 
+/** A note gives all steel of the list the grade of all other rows: "Todo el acero A630-420H". */
+function byAll(graded: readonly Graded[], { sheet, reading }: SheetFacts): readonly Off[] {
+  const rows = new Map<string, Graded[]>();
+  for (const one of graded) rows.set(one.grade, [...(rows.get(one.grade) ?? []), one]);
+  const [[grade, kept] = ["", []], ...others] = [...rows].sort(([, a], [, b]) => b.length - a.length);
+  const off = others.flatMap(([, few]) => few);
+  if (kept.length < leastKept || off.length > Math.max(1, most * graded.length)) return [];
+  const saysAll = [...noteTexts(sheet, reading)].some(({ text }) => {
+    if (text.length > GRADE_OF_SIZES.value.longest || !OF_ALL.test(text)) return false;
+    const plain = plainName(text);
+    return plain.includes(grade) && off.every((one) => !plain.includes(one.grade));
+  });
+  return saysAll ? off.map((one) => told(one, "all", kept[0]?.typed ?? grade, "")) : [];
+}
+
+const OF_ALL = new RegExp(`(?<!\\p{L})(?:${ALL_STEEL.value.join("|")})`, "iu");
+
 function notesOf({ sheet, reading }: SheetFacts): readonly GradeOfNote[] {
   return [...noteTexts(sheet, reading)].flatMap(({ text }) => gradesInNote(text));
 }
 
-/** All other bars of these letters have one grade, and all others of the grade other letters. */
+/** All other bars of these letters have one grade, and all others of the grade letters that have no other grade. */
 function byLetters(graded: readonly Graded[]): readonly Off[] {
   const gradesOf = counted(
     graded,
@@ -177,9 +196,10 @@ function byLetters(graded: readonly Graded[]): readonly Off[] {
     const own = gradesOf.get(one.letters)?.get(one.grade) ?? 0;
     const others = [...(lettersOf.get(one.grade) ?? [])].filter(([letters]) => letters !== one.letters);
     const [[instead, kept] = ["", 0], second] = usual;
-    const [[letters, rows] = ["", 0], third] = others;
-    if (own > 1 || second !== undefined || third !== undefined) return [];
-    if (kept < leastKept || rows < leastOfGrade || (gradesOf.get(letters)?.size ?? 0) > 1) return [];
+    const rows = others.reduce((sum, [, count]) => sum + count, 0);
+    if (own > 1 || second !== undefined || kept < leastKept || rows < leastOfGrade) return [];
+    if (others.some(([letters]) => (gradesOf.get(letters)?.size ?? 0) > 1)) return [];
+    const letters = others.map(([one]) => one).join(" and ");
     return [told(one, "letters", typedOf(graded, instead), letters)];
   });
 }

@@ -5,6 +5,7 @@ import { defineRule } from "../rule";
 /** The message for each thing that tells. */
 const MESSAGE = {
   note: "note",
+  all: "all",
   letters: "letters",
   thickness: "thickness",
   made: "made",
@@ -29,6 +30,7 @@ export default defineRule({
   },
   messages: {
     note: "{typed} is given to other sizes by a note of the list, which has {instead} for {size}: ask the designer",
+    all: "a note of the list gives {instead} to all steel, and this bar has {typed}: ask the designer",
     letters:
       "{typed} stands with {others} bars in all other rows, and {instead} with the others such as {size}: ask the designer",
     thickness:

@@ -132,3 +132,31 @@ describe("a note that says no sizes", () => {
     expect(gradesInNote(note).length).toBeLessThan(2);
   });
 });
+
+describe("a grade that a note or letters give to others", () => {
+  it("should be told where a note gives one to all steel", () => {
+    const others = of("A630-420H", "8", "10", "12", "16");
+    const bars: Bars = [...others, ["18", "A440-280H"]];
+    // NCh 204 has both grades (from memory)
+    expect(told("Todo el acero A630-420H. Barras de 12 m", ...bars)).toEqual([
+      "C7: a note of the list gives A630-420H to all steel, and this bar has A440-280H: ask the designer",
+    ]);
+    expect(told("Acero A630-420H. Barras de 12 m", ...bars)).toEqual([]);
+    expect(told("Todo el acero A630-420H, salvo A440-280H en estribos", ...bars)).toEqual([]);
+    expect(told("Todo el acero A630-420H. Barras de 12 m", ...others)).toEqual([]);
+  });
+
+  it("should be told where all other letters of the grade have no other one", () => {
+    // common practice in New Zealand: HD and HR are 500E, D and R 300E (AS/NZS 4671)
+    const list: Bars = [
+      ...of("500E", "HD12", "HD12", "HD16", "HD16", "HD20"),
+      ...of("300E", "R10", "R10", "D12"),
+    ];
+    expect(told("", ...list)).toEqual([]);
+    expect(told("", ...list, ["HD12", "300E"])).toEqual([
+      "C11: 300E stands with R and D bars in all other rows, and 500E with the others such as HD12: ask the designer",
+    ]);
+    // D bars of both grades: letters tell nothing
+    expect(told("", ...list, ["D16", "500E"], ["HD12", "300E"])).toEqual([]);
+  });
+});
