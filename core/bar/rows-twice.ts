@@ -22,8 +22,14 @@ export interface RowTwice extends Pair {
 export function rowsTwice(sheet: SheetFacts): readonly RowTwice[] {
   const marked = markedTwice(sheet).map((pair) => ({ ...pair, by: "mark" as const }));
   const told = new Set(marked.map(({ again }) => again));
-  const alike = sheet.answers.whole(rowsAlike, rowText);
-  if (alike.length > TWICE.value.mostRepeated * sheet.answers.length) return marked;
+  const found = sheet.answers.whole(rowsAlike, rowText);
+  const isMany = (pairs: typeof found): boolean =>
+    pairs.length > TWICE.value.mostRepeated * sheet.answers.length;
+  // where bars come again anyway, as in both ways of a slab, the number of the row tells which was copied
+  const alike = isMany(found)
+    ? found.filter(([first, again]) => isNumberedAlike(sheet, first, again))
+    : found;
+  if (isMany(alike)) return marked;
   const worded = alike
     .map(([first, again]) => ({ first: sheet.answers.bar(first), again: sheet.answers.bar(again) }))
     .filter(({ first, again }) => !first.row.struckThrough && !again.row.struckThrough && !told.has(again))
@@ -79,6 +85,21 @@ function rowText({ row, sheet, count }: BarFacts): string {
     return typeof cell === "string" && (isMember || WORDS.test(cell));
   });
   return isNamed || items.length > 0 ? JSON.stringify([row.member, cells, items]) : "";
+}
+
+/** The same whole number in the column that numbers the rows, such as "No." of a list without marks. */
+function isNumberedAlike({ answers }: SheetFacts, first: number, again: number): boolean {
+  const [one, other] = [numbersOf(answers.bar(first)), numbersOf(answers.bar(again))];
+  return one.length > 0 && one.every((number, at) => number === other[at]);
+}
+
+function numbersOf({ row, sheet }: BarFacts): readonly Cell[] {
+  const { columns, bySize = [], unknownHeaders = [], left = 0, right = -1 } = row.table;
+  const known = new Set([...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column));
+  const cells = Array.from({ length: right - left + 1 }, (_, at) => left + at)
+    .filter((column) => !known.has(column))
+    .map((column) => sheet.sheet.cell(row.row, column));
+  return cells.filter((cell) => Number.isInteger(cell));
 }
 
 const ITEM = /^\p{L}.*\d|\d.*\p{L}/u;

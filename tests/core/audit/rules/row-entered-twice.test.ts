@@ -112,6 +112,19 @@ describe("a row entered twice", () => {
       ...{ standard, rules: [rule] },
     });
     expect(copied.findings.map(({ cell, row }) => cell ?? row)).toHaveLength(1);
+    // where bars of both ways stand alike, the number of the row tells which of them was copied
+    const numbered: Cell[][] = rows.map(([, ...others], at) => [at + 1, ...others]);
+    const ways = numbered.flatMap((row, at) => (at < 3 ? [row, [row[0] as number, ...row.slice(1)]] : [row]));
+    const both: Cell[][] = ways.map(([, ...others], at) => [at + 1, ...others]);
+    const list = [["S/N", "Description", "Size", "Pcs", "Length mm"], ...both];
+    const saidOf = (cells: Cell[][]) =>
+      runAudit({ sheets: [sheetFromRows("List", cells)], standard, rules: [rule] }).findings.map(
+        ({ message }) => message,
+      );
+    expect(saidOf(list)).toEqual([]);
+    expect(saidOf([...list, list[10] ?? []])).toEqual([
+      "the row is word for word that of row 11: is it entered twice?",
+    ]);
     // without words two rows alike may be the two ways of one mesh
     const bare = rows.map(([ref, , ...others]) => [ref ?? null, null, ...others]);
     expect(told([...bare, bare[5] ?? []])).toEqual([]);
