@@ -94,12 +94,19 @@ function isNumberedAlike({ answers }: SheetFacts, first: number, again: number):
 }
 
 function numbersOf({ row, sheet }: BarFacts): readonly Cell[] {
-  const { columns, bySize = [], unknownHeaders = [], left = 0, right = -1 } = row.table;
-  const known = new Set([...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column));
-  const cells = Array.from({ length: right - left + 1 }, (_, at) => left + at)
-    .filter((column) => !known.has(column))
-    .map((column) => sheet.sheet.cell(row.row, column));
+  const cells = columnsOf(row).others.map((column) => sheet.sheet.cell(row.row, column));
   return cells.filter((cell) => Number.isInteger(cell));
+}
+
+/** The columns that a heading is read or asked of, and those between them that only number the rows. */
+function columnsOf({ table }: BarRow): {
+  readonly known: readonly number[];
+  readonly others: readonly number[];
+} {
+  const { columns, bySize = [], unknownHeaders = [], left = 0, right = -1 } = table;
+  const known = new Set([...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column));
+  const all = Array.from({ length: right - left + 1 }, (_, at) => left + at);
+  return { known: [...known], others: all.filter((column) => !known.has(column)) };
 }
 
 const ITEM = /^\p{L}.*\d|\d.*\p{L}/u;
@@ -109,14 +116,12 @@ function cellsOf(
   row: BarRow,
   { sheet }: Pick<SheetOfRow, "sheet">,
 ): readonly [readonly Cell[], readonly string[]] {
-  const { columns, bySize = [], unknownHeaders = [], left = 0, right = -1 } = row.table;
-  const known = new Set([...columns.values(), ...bySize, ...unknownHeaders].map(({ column }) => column));
-  const items: string[] = [];
-  for (let column = left; column <= right; column += 1) {
-    const cell = known.has(column) ? null : sheet.cell(row.row, column);
-    if (typeof cell === "string" && ITEM.test(cell)) items.push(cell);
-  }
-  return [[...known].map((column) => sheet.cell(row.row, column) ?? null), items];
+  const { known, others } = columnsOf(row);
+  const items = others.flatMap((column) => {
+    const cell = sheet.cell(row.row, column);
+    return typeof cell === "string" && ITEM.test(cell) ? [cell] : [];
+  });
+  return [known.map((column) => sheet.cell(row.row, column) ?? null), items];
 }
 
 function isSameText(first: BarFacts, again: BarFacts): boolean {
