@@ -129,7 +129,7 @@ export const BENDING_MISTAKES: readonly Mistake[] = [
     name: "crank offset below a bar, or slope too steep",
     rules: ["SHAPE111", "SHAPE112"],
     judgedBy: "cell",
-    smallest: "one 5 mm step below two diameters overall; 1 in 5.3",
+    smallest: "one 5 mm step below two diameters overall; 1 in 4.4, so that no rounding up to 5 mm makes it",
     plant(place) {
       const d = place.random.pick([12, 16, 20]);
       if (place.random.chance(0.5)) {
@@ -138,7 +138,7 @@ export const BENDING_MISTAKES: readonly Mistake[] = [
         return plantInRow(place, { bar, keys: ["dims.3"] });
       }
       const offset = Math.ceil((2.5 * d) / STEP) * STEP;
-      const slope = Math.floor(((offset - d) * 5.3) / STEP) * STEP;
+      const slope = Math.floor(((offset - d) * 4.4) / STEP) * STEP;
       const bar = { ...codedBar(place.bar, "26", d, [900, slope, 900, offset]), remark: "column bar" };
       return plantInRow(place, { bar, keys: ["dims.3"] });
     },
