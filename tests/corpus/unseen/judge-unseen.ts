@@ -20,7 +20,7 @@ interface UnseenBook {
     readonly row: number;
     readonly cell: string;
     readonly what: string;
-    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9 and 0 */
+    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9, 0, AA and BB */
     readonly delta?: number;
   }[];
   readonly sheets: readonly {
