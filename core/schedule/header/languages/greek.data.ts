@@ -9,6 +9,7 @@ export const GREEK: LanguageWords = {
     { kind: "member", words: ["δομικο στοιχειο", "στοιχειο", "μελος"] },
     { kind: "shape", words: ["σχημα", "κωδικος σχηματος", "μορφη", "σκαριφημα"] },
     { kind: "ignored", words: ["α/α"] },
+    { kind: "member", weak: true, otherwise: "remark", words: ["περιγραφη"] },
     { kind: "pour", words: ["σκυροδετηση", "σταδιο σκυροδετησης", "φαση σκυροδετησης"] },
     { kind: "pour", words: ["σταδιο"], weak: true },
     { kind: "remark", words: ["παρατηρησεις", "παρατ"] },
@@ -26,7 +27,7 @@ export const GREEK: LanguageWords = {
     per: ["ανα", "σε"],
     one: ["μοναδιαιο", "μοναδας"],
     metre: ["μετρο"],
-    bar: ["ραβδος", "ραβδων", "ραβδοι", "οπλισμος", "σιδηρος"],
+    bar: ["ραβδος", "ραβδου", "ραβδων", "ραβδοι", "οπλισμος", "σιδηρος"],
   },
   rows: [
     { use: "total", words: ["συνολο", "αθροισμα", "γενικο συνολο", "συνολικο βαρος"] },

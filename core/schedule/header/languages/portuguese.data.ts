@@ -55,8 +55,9 @@ export const PORTUGUESE: LanguageWords = {
       words: ["betonagem", "concretagem", "fase de betonagem", "etapa de concretagem", "fase de concretagem"],
     },
     { kind: "pour", words: ["fase", "etapa"], weak: true },
-    { kind: "length", words: ["comprimento unit"] },
+    { kind: "length", words: ["comprimento unit", "unit cm", "unit m", "unit mm"] },
     { kind: "unitMass", words: ["massa nominal"] },
+    { kind: "total", weak: true, otherwise: "each", words: ["q"] },
     { kind: "members", words: ["pecas iguais"] },
   ],
   parts: {

@@ -84,7 +84,7 @@ export const SPANISH: LanguageWords = {
       words: ["var no", "varilla no", "numero de varilla", "num varilla", "varilla"],
     },
     { kind: "spacing", words: ["espaciado"] },
-    { kind: "size", words: ["var #", "varilla #"] },
+    { kind: "size", words: ["var #", "varilla #", "no var", "no de var"] },
     {
       kind: "member",
       weak: true,

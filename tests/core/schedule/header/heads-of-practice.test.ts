@@ -323,3 +323,31 @@ it.each([
   ]);
   expect(bars.map(({ mark }) => mark)).toEqual(["1", "2", "3", "3", "4"]);
 });
+
+// what stands over sizes, counts and lengths in lists of Mexico, Brazil and Greece: common practice
+it.each([
+  ["No. Var", "size"],
+  ["UNIT (cm)", "length"],
+  ["Q", "total"],
+  ["Περιγραφή", "member"],
+  ["Μήκος ράβδου", "length"],
+])("takes %s for the %s", (text, kind) => {
+  expect(recogniseHeader(text)?.kind).toBe(kind);
+});
+
+it("counts the bars of a Brazilian list under Q, not under N", () => {
+  const { bars, held } = read([
+    ["ELEM.", "N", "AÇO", "DIÂM (mm)", "Q", "UNIT (cm)", "TOTAL (cm)"],
+    ["V1", 1, "CA-60", 5, 31, 154, 4774],
+    [null, 2, "CA-50", 10, 2, 530, 1060],
+    [null, 3, "CA-50", 8, 3, 548, 1644],
+    ["V2", 4, "CA-50", 16, 4, 470, 1880],
+  ]);
+  expect(held ?? null).toBeNull();
+  expect(bars.map(({ total, length }) => [total, length])).toEqual([
+    [31, 1540],
+    [2, 5300],
+    [3, 5480],
+    [4, 4700],
+  ]);
+});
