@@ -15,7 +15,7 @@ export interface RunInWords {
 
 const LONGEST = 120;
 const NUMBER = String.raw`(?:\d{1,3}(?:[ \u00a0\u202f]\d{3})+(?!\d)|\d{1,6}(?:[.,]\d{1,3})?)`;
-const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b)`;
+const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b(?!\s+\d))`;
 const FEET = String.raw`(\d{1,3})\s*['′](?:\s*-?\s*(\d{1,2})\s*["″])?`;
 /** scripts without spaces between words begin one anywhere */
 const BEGIN = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Arabic}\p{Script=Hebrew}])`;
@@ -23,7 +23,7 @@ const BEGIN = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic
 const OF_SIZE = String.raw`(?<=(?:[ØøΦφ⌀∅]|(?<!\p{L})(?:H|T|Y|R|N|D|B|C|HA|HD|DB)\s?)\d{1,2}\s?)[-–](?=\s?\d{2,3}(?![\d.,]))`;
 const EVERY = [...SPACING_WORDS.value].sort((a, b) => b.length - a.length).join("|");
 const SPACED = new RegExp(
-  String.raw`(?:@|(?<![\p{L}\d])[cks]\s*/\s*[cks](?!\p{L})|(?<![\p{L}\d])c\s*/|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|${OF_SIZE}|(?<!\p{L})[es]\s?=|${BEGIN}(?:${EVERY})(?:\s|[.=:]+\s*))\s*(${NUMBER})\s*(${UNIT})?`,
+  String.raw`(?:@|(?<![\p{L}\d])[cks]\s*/\s*[cks](?!\p{L})|(?<![\p{L}\d])c\s*/|(?<![\p{L}\d])[cks](?=\d{3}(?![\d.,]))|(?<![\d\p{L}/])/|(?<=[ØøΦφ]\s?\d{1,2}\s?)/|${OF_SIZE}|(?<!\p{L})[es]\s?=|${BEGIN}(?:${EVERY})(?:\s|[.=:]+\s*))\s*(${NUMBER})\s*(${UNIT})?`,
   "iu",
 );
 /** "200 crs over 6600": the spacing before its word, where a run is named behind it */
@@ -50,6 +50,8 @@ const BEFORE_SIZE = new RegExp(
 );
 /** a run in feet needs no word of its own: "@ 12\" O.C. IN 40'-0\"" */
 const IN_FEET = new RegExp(String.raw`(?<!\p{L})in\s+${FEET}()()`, "iu");
+/** "@200 in 9000", and no "in 2 layers" */
+const IN_MM = /(?<!\p{L})in\s+()()(\d{3,6}(?![\d.,]))\s*(mm)?/iu;
 const INCHES_OF_FOOT = 12;
 
 /** the run before its word: "9.0 m run" */
@@ -78,7 +80,7 @@ export function runInWords(text: string): RunInWords | null {
   const rest = text.slice(spaced.index + spaced[0].length);
   if (SPACED.test(rest)) return null;
   const before = text.slice(0, spaced.index);
-  const named = OVER.exec(rest) ?? IN_FEET.exec(rest) ?? OVER.exec(before);
+  const named = OVER.exec(rest) ?? IN_FEET.exec(rest) ?? IN_MM.exec(rest) ?? OVER.exec(before);
   if (ahead === null && named === null) return null;
   const over = named ?? ALONE.exec(rest) ?? BEFORE.exec(before) ?? BEFORE_SIZE.exec(before);
   if (over === null) return null;

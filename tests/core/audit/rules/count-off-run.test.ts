@@ -125,6 +125,8 @@ describe("counts over a run that words give", () => {
       "3600 x 700, 200 crs over 2600",
       "250 c/c over 4250",
     ],
+    ["a run after in", "@200 in 3600", "@200 in 2600", "@250 in 4250"],
+    ["a letter before the spacing", "s200 L=3600", "s200 L=2600", "s250 L=4250"],
     ["decimal commas", "/20, πλάτος 3,60", "/20, μήκος 2,60", "/25, ύψος 4,25"],
   ])("should name the row that leaves the way of the others: %s", (_, one, two, three) => {
     const row = (mark: string, count: number, remark: string) => [mark, "H10", count, 2000, remark];
