@@ -166,18 +166,19 @@ const DIMENSION = /^[A-KR]$/;
 function spread(rows: readonly HeaderRow[]): readonly HeaderRow[] {
   const last = rows[rows.length - 1];
   if (last === undefined || rows.length < 2) return rows;
-  return rows.map((row, index) => {
-    if (index === rows.length - 1) return row;
+  // a row of units under some columns takes nothing from those that it has none under
+  const above = spread(rows.slice(0, -1));
+  const under = above.map((row) => {
     const texts = new Map(row.texts);
     for (const column of [...last.texts.keys()].sort((one, other) => one - other)) {
       const left = texts.get(column - 1);
-      const isUnder =
-        last.texts.has(column - 1) && !rows.some((one) => one !== last && one.texts.has(column));
+      const isUnder = last.texts.has(column - 1) && !above.some((one) => one.texts.has(column));
       const own = recogniseHeader(last.texts.get(column) ?? "")?.kind ?? "";
       if (left !== undefined && isUnder && !DIMENSION.test(own)) texts.set(column, left);
     }
     return { ...row, texts };
   });
+  return [...under, last];
 }
 
 function joined(

@@ -351,3 +351,17 @@ it("counts the bars of a Brazilian list under Q, not under N", () => {
     [4, 4700],
   ]);
 });
+
+it("takes a row of units under some of the columns into a head of two rows", () => {
+  const { rowClasses, tables } = read([
+    ["Pos.", "Stück", "Ø", "Biegemaße", null, "Länge", "Gewicht"],
+    [null, "Stk", "mm", "a", "b", "m", "kg/m", "kg"],
+    [null, null, null, "cm", "cm"],
+    [1, 24, 14, 30, 190, 2.2, 1.21, 63.9],
+    [2, 48, 20, 45, 185, 2.3, 2.47, 272.7],
+    [3, 30, 8, 34, 120, 1.54, 0.395, 18.2],
+  ]);
+  expect(rowClasses.slice(0, 4)).toEqual(["heading", "heading", "heading", "bar"]);
+  expect(tables[0]?.columns.get("A")?.unit).toBe("cm");
+  expect(tables[0]?.columns.get("mass")?.column).toBe(7);
+});
