@@ -1,6 +1,7 @@
 import type { Standard } from "../../standards/port";
 import { cleanText } from "../cells/clean-text";
 import { isFilled } from "../cells/is-filled";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 import { barNamed, headsSums } from "./sum-rows";
@@ -28,7 +29,8 @@ export function sizesDown(
 ): number | null {
   if (filled.length === 0 || filled.length > MOST_HEADS) return null;
   const heads = filled.map((column) => cellsOf(row)[column]);
-  const isHead = heads.every(isText) && !headsBars(heads);
+  // "HA8 | 373,0" is a line, and heads none
+  const isHead = heads.every(isText) && !heads.some(isNumber) && !headsBars(heads);
   if (!isHead && sizeOfTitled(cellsOf(row), filled, standard) === null) return null;
   if (row > 0 && filledOf(cellsOf(row - 1)).length > 1 && !isSumOfTexts(cellsOf(row - 1))) return null;
   // under words of sums alone a line may fill as many columns as a bar
@@ -88,5 +90,6 @@ function filledOf(cells: readonly Cell[]): number[] {
 }
 
 function isNumber(cell: Cell | undefined): boolean {
-  return typeof cell === "number" || (typeof cell === "string" && NUMBER.test(cleanText(cell)));
+  if (typeof cell !== "string") return typeof cell === "number";
+  return cell.length <= LONGEST_VALUE && NUMBER.test(cleanText(cell));
 }

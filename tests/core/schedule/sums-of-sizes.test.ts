@@ -104,3 +104,14 @@ describe("a head of sums whose sizes the standard does not hold", () => {
     ]);
   });
 });
+
+it("takes a size beside a mass with a comma for a line of the sums, and for no head of them", () => {
+  const heads = ["Rep.", "Ø", "Nombre", "Long. (m)", "Poids (kg)"];
+  const sizes = ["HA8", "HA10", "HA12", "HA16", "HA20"];
+  const bars = sizes.map((size, at): Cell[] => [at + 1, size, 10, "2,00", `${at + 8},5`]);
+  const lines = sizes.map((size, at): Cell[] => [null, null, null, size, `${at + 8},5`]);
+  const title: Cell[] = [null, null, null, "Récapitulatif"];
+  const { summaries } = readSchedule(sheetFromRows("S", [heads, ...bars, [], title, ...lines]), standard);
+  const read = summaries?.flatMap(({ rows }) => rows.map(({ label, cells }) => [label, cells[0]?.value]));
+  expect(read).toEqual(sizes.map((size, at) => [size, at + 8.5]));
+});
