@@ -156,8 +156,10 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
   const closings = underHeadings === null ? membersBelow(source, header, block, comma) : [];
   const ofTitles = underHeadings === "open" ? null : underHeadings;
   const counts = closings.length > 0 ? "each" : (bySums ?? ofTitles);
+  const kindOf = (named: ColumnKind): ColumnKind =>
+    (named === "total" || named === "each") && counts !== null ? counts : named;
   for (const { kind: named, column, header: words, unit, corrected, by, inches } of block.columns) {
-    const kind = (named === "total" || named === "each") && counts !== null ? counts : named;
+    const kind = kindOf(named);
     const decided = units.get(kind);
     columns.set(kind, {
       kind,
@@ -174,7 +176,8 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     });
   }
   const hasAmount = block.columns.some(({ kind }) => kind === "totalLength");
-  const bySizeUnit = hasAmount ? null : unitBySize(block, rows, lengths, comma, standard);
+  const counted = { ...block, columns: block.columns.map((one) => ({ ...one, kind: kindOf(one.kind) })) };
+  const bySizeUnit = hasAmount ? null : unitBySize(counted, rows, lengths, comma, standard);
   const table: TableReading = {
     headerTop: header.top,
     headerBottom: header.bottom,

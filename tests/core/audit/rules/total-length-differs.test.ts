@@ -1,4 +1,8 @@
+import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/total-length-differs";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../../core/schedule/sheet";
+import { heldStandard } from "../../../_support/held-standard";
 import { ruleCases } from "../rule-cases";
 
 const bar = (length: number, totalLength: number, total = 10) => ({
@@ -54,4 +58,26 @@ ruleCases(rule, {
       ],
     },
   ],
+});
+
+it("holds lengths under columns by size against members, bars in each and length, whichever word counts the bars", () => {
+  // 4 x 51 x 4.65 m, 8 x 21 x 2.2, 4 x 150 x 0.52, 2 x 38 x 1.76, 4 x 42 x 10.9
+  const told = (count: number): string[] => {
+    const sheet = sheetFromRows("Metraj", [
+      ["Poz", "Çap", "Benzer", "Adet", "Boy", "Toplam boy (m)"],
+      [null, "mm", null, null, "m", "Ø8", "Ø10", "Ø12"],
+      [1, 12, 4, 51, 4.65, null, null, 948.6],
+      [2, 10, 8, 21, 2.2, null, 369.6],
+      [3, 8, 4, 150, 0.52, 312],
+      [4, 8, 2, 38, 1.76, 133.76],
+      [5, 10, 4, count, 10.9, null, 1831.2],
+      ["Toplam", null, null, null, null, 445.76, 2200.8, 948.6],
+      ["kg/m", null, null, null, null, 0.395, 0.617, 0.888],
+      ["Toplam (kg)", null, null, null, null, 176.08, 1357.89, 842.36],
+    ]);
+    const { findings } = runAudit({ sheets: [sheet], standard: heldStandard("BS8666:2005"), rules: [rule] });
+    return findings.map(({ cell }) => cell ?? "");
+  };
+  expect(told(42)).toEqual([]);
+  expect(told(24)).toEqual(["G7"]);
 });
