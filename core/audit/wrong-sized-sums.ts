@@ -202,9 +202,12 @@ function typedMeasures({ above, stretches }: SizedLine, sheet: SheetFacts): Meas
       return isPerMetre ? ofLater : [...ofLater, value * perMetre];
     });
   };
-  // where the line above is wrong, one below may follow from the bars all the same
-  const ofBars = (asked: SizedSum): readonly number[] =>
-    stretches.map((bars) => sumOf(ofSize(bars, asked), massOf)).filter((sum) => sum > 0);
+  // where the line above is wrong, one below may follow from the bars all the same, or from what is typed beside them
+  const ofBars = (asked: SizedSum): readonly number[] => {
+    const made = stretches.map((bars) => sumOf(ofSize(bars, asked), massOf)).filter((sum) => sum > 0);
+    const perMetre = massPerMetre(sheet, asked.diameter);
+    return perMetre === null ? made : [...made, ...inColumn(asked).map((sum) => sum * perMetre)];
+  };
   return [
     { what: ADDED, within: ROUNDED, per: 1, isTyped: true, values: inColumn },
     {

@@ -154,4 +154,15 @@ describe("masses under columns by size", () => {
       ),
     ).toEqual([]);
   });
+
+  it("should go by what is typed beside the bars where a count and the line above are wrong", () => {
+    // 14 for 41: 41 x 2 m are 82 m, and 82 x 0.888 are 72.82 kg; the line above has 92 m
+    const sized: Cell[][] = SIZED.map((row) => [...row]);
+    sized[2] = ["1", 12, 14, 2, 82, null, null];
+    sized[6] = [null, null, null, "Total m", 122, 40, 40];
+    const masses = [null, null, null, "Sum of masses", 99.46, 63.2, 98.8];
+    const standard = resolveStandard("BS8666:2005") as Standard;
+    const sheets = [sheetFromRows("Schedule", [...sized, masses])];
+    expect(runAudit({ sheets, standard, rules: [rule] }).findings.map(({ cell }) => cell)).toEqual(["E7"]);
+  });
 });
