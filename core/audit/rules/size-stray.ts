@@ -121,7 +121,10 @@ function sizeOfMass(facts: BarFacts, { bars }: SheetFacts): string | null {
   const own = massPerMetreOf(facts.row.size);
   const found = perMetreTyped(facts);
   const { off, near } = STRAY_SIZE.value;
-  if (own === null || found === null || Math.abs(found / own - 1) < off) return null;
+  if (own === null || found === null) return null;
+  const isOwn = (perMetre: number | null): boolean => perMetre !== null && Math.abs(perMetre / own - 1) < off;
+  // mass per foot stands in the column of masses per metre where the mass itself is that of the size
+  if (isOwn(found) || isOwn(perMetreOfMass(facts))) return null;
   const isNear = (perMetre: number | null): boolean =>
     perMetre !== null && Math.abs(found / perMetre - 1) <= near;
   const another = bars.find((one) => one !== facts && isNear(massPerMetreOf(one.row.size)));
@@ -132,9 +135,14 @@ function sizeOfMass(facts: BarFacts, { bars }: SheetFacts): string | null {
   return rolled === undefined ? null : String(rolled);
 }
 
-function perMetreTyped({ row, count }: BarFacts): number | null {
+function perMetreTyped(facts: BarFacts): number | null {
+  const { row } = facts;
   if (row.unitMass) return row.unitMass;
   if (row.pieceMass && row.length) return row.pieceMass / (row.length / MM_PER_METRE);
+  return perMetreOfMass(facts);
+}
+
+function perMetreOfMass({ row, count }: BarFacts): number | null {
   const length = row.totalLength ?? (count === null || row.length === null ? null : count * row.length);
   if (row.mass === null || row.mass <= 0 || length === null || length <= 0) return null;
   return row.mass / (length / MM_PER_METRE);

@@ -75,3 +75,20 @@ it("a size that nobody rolls is told where the standard is assumed", () => {
     "B10: size 17 is rolled nowhere that is known, and no other row has it",
   ]);
 });
+
+// kg/ft of 8, 10, 12, 16 and 18 mm by hand: kg/m x 0.3048; 0.609 were nearly kg/m of 10 mm
+it("mass per foot under masses per metre is of no other size where the mass of the bar is its own", () => {
+  const perFoot = new Map(Object.entries({ 8: 0.12, 10: 0.188, 12: 0.271, 16: 0.481, 18: 0.609 }));
+  const heads = ["Mark", "Size", "Total no.", "Length mm", "kg/m", "Mass kg"];
+  const told = (last: number): string[] => {
+    const rows = [...LIST, bar("9", "18", 10, last)].map(({ mark, size, total, length, mass }) => [
+      ...[mark, size, total, length, perFoot.get(size) ?? null, mass],
+    ]);
+    const sheets = [sheetFromRows("List", [heads, ...rows])];
+    const { findings } = runAudit({ sheets, standard: heldStandard("BS8666:2005"), rules: [rule] });
+    return findings.map(({ cell }) => cell ?? "");
+  };
+  // 10 x 2 m x 1.998; of 10 mm 10 x 2 x 0.617
+  expect(told(39.96)).toEqual([]);
+  expect(told(12.34)).toEqual(["B10"]);
+});
