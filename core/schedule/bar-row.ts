@@ -1,12 +1,11 @@
 import type { SizeReading } from "../standards/port";
 import type { ColumnKind } from "./column-kind";
+import type { ColumnUnit } from "./column-unit";
 import type { TableProof } from "./columns/table-proof";
 import type { RowReason } from "./rows/row-reason";
 import type { Cell } from "./sheet";
 
-export type { ColumnKind };
-
-export type ColumnUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb";
+export type { ColumnKind, ColumnUnit };
 
 export type RowClass = "bar" | "heading" | "total" | "note" | "blank" | "unread";
 

@@ -1,6 +1,6 @@
 export { scheduleHead } from "../schedule/schedule-head";
 export { type CompensationLine, compensationLines } from "./compensation-lines";
-export { holdMark, holdsOfTicket, type TicketHolds } from "./holds-of-ticket";
+export { holdMark, type TicketHolds } from "./holds-of-ticket";
 export { type InspectionLine, type InspectionSample, inspectionSample } from "./inspection";
 export { INSPECTION_COLUMNS, INSPECTION_SHEET } from "./inspection-sheet.data";
 export { isInspectionSheet } from "./is-inspection-sheet";

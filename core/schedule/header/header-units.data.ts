@@ -1,5 +1,5 @@
 import type { PrintedTable } from "../../standards/citation";
-import type { ColumnUnit } from "../bar-row";
+import type { ColumnUnit } from "../column-unit";
 
 /** Units as they stand in headings, lower case, without points: what is written, and the unit it is. */
 export const HEADER_UNITS: PrintedTable<readonly [string, ColumnUnit]> = {

@@ -1,0 +1,2 @@
+/** What the numbers of a column are in. */
+export type ColumnUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "t" | "lb";
