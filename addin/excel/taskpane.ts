@@ -2,8 +2,8 @@ import "./taskpane.css";
 import { hasOwnName } from "../../core/own/own-sheet";
 import { hasShopName } from "../../core/shop/has-shop-name";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../functions/default-standard";
-import { forgetOwn, readOwnBy } from "../functions/own-known";
-import { forgetShop, readShopBy } from "../functions/shop-known";
+import { ownSheet } from "../functions/own-sheet";
+import { shopSheet } from "../functions/shop-sheet";
 import { ownOfWorkbook } from "../pane/model/own-of-workbook";
 import { shopOfWorkbook } from "../pane/model/shop-of-workbook";
 import { openPane } from "../pane/open-pane";
@@ -24,12 +24,12 @@ readDefaultStandardBy(async () => {
   return workbook.setting(SETTING_NAMES.standard);
 });
 
-readShopBy(async () => {
+shopSheet.readBy(async () => {
   await Office.onReady();
   return shopOfWorkbook(workbook);
 });
 
-readOwnBy(async () => {
+ownSheet.readBy(async () => {
   await Office.onReady();
   return ownOfWorkbook(workbook);
 });
@@ -61,7 +61,7 @@ function withFreshStandard(workbook: WorkbookPort): WorkbookPort {
 /** Formulas do not lean on the cells of the sheets Shop and Standard: they are told when those change. */
 function followShopSheet(workbook: WorkbookPort): void {
   workbook.onChange(({ sheet }) => {
-    const isAsked = hasShopName(sheet) ? forgetShop() : hasOwnName(sheet) && forgetOwn();
+    const isAsked = hasShopName(sheet) ? shopSheet.forget() : hasOwnName(sheet) && ownSheet.forget();
     if (!isAsked) return;
     workbook
       .recalculate()

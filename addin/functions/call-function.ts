@@ -4,8 +4,8 @@ import { isCellError } from "../../core/schedule/sheet";
 import { blocksOf, excelError, excelRows, type Given } from "./cells-of-excel";
 import { contentKey } from "./content-key";
 import { defaultStandard as standardOfWorkbook } from "./default-standard";
-import { ownKnown } from "./own-known";
-import { shopKnown } from "./shop-known";
+import { ownSheet } from "./own-sheet";
+import { shopSheet } from "./shop-sheet";
 
 /** Results kept for calls of the same content; Excel calls again for every cell it opens. */
 const KEPT_RESULTS = 500;
@@ -19,8 +19,8 @@ export async function callFunction(name: string, given: readonly Given[]): Promi
   const blocks = blocksOf(given);
   const defaultStandard = await inWords(standardOfWorkbook);
   const definition = await functionNamed(name);
-  const shop = needsShop(definition, blocks) ? await inWords(shopKnown) : {};
-  const own = await inWords(ownKnown);
+  const shop = needsShop(definition, blocks) ? await inWords(shopSheet.known) : {};
+  const own = await inWords(ownSheet.known);
   const result = calculate(definition, blocks, {
     defaultStandard,
     ...(own === undefined ? {} : { own }),

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readDefaultStandardBy } from "../../addin/functions/default-standard";
 import { functionsMetadata } from "../../addin/functions/functions-metadata";
-import { readOwnBy } from "../../addin/functions/own-known";
+import { ownSheet } from "../../addin/functions/own-sheet";
 import { createLocalEngine } from "../../addin/pane/engine/local-engine";
 import { NO_OTHER_SHEETS } from "../../addin/pane/engine/other-sheets";
 import { writeNewWorkbook } from "../../addin/xlsx/write/new-workbook";
@@ -56,7 +56,7 @@ afterAll(() => open.close());
 
 /** The function as Excel calls it, under what the workbook's sheet Standard says. */
 async function inExcel(id: string, ...given: unknown[]): Promise<unknown> {
-  readOwnBy(async () => ownOfBook);
+  ownSheet.readBy(async () => ownOfBook);
   const padded = Array.from({ length: counts.get(id) ?? 0 }, (_, index) => given[index] ?? null);
   return (await open.excel.functions.call(id, ...padded)).value;
 }

@@ -1,6 +1,6 @@
 import { readDefaultStandardBy } from "../../addin/functions/default-standard";
 import * as functions from "../../addin/functions/functions";
-import { readOwnBy } from "../../addin/functions/own-known";
+import { ownSheet } from "../../addin/functions/own-sheet";
 import { ownOfSheets } from "../../core/own/index";
 import { sheetFromRows } from "../../core/schedule/sheet";
 import type { FakeExcel } from "../_support/office-host/fake-excel";
@@ -13,7 +13,7 @@ readDefaultStandardBy(async () => null);
 // an invented project's laps
 const LAPS = [["size", "lap"], ...[8, 10, 12, 16, 20, 25].map((size) => [size, 50 * size])];
 const own = ownOfSheets([sheetFromRows("Standard", LAPS)]) ?? undefined;
-readOwnBy(async () => own);
+ownSheet.readBy(async () => own);
 
 for (const [name, code] of Object.entries(functions)) {
   const call = code as (...given: unknown[]) => Promise<unknown[][]>;

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest"
 import { excelWorkbook } from "../../../addin/excel/excel-workbook";
 import { forgetDefaultStandard, readDefaultStandardBy } from "../../../addin/functions/default-standard";
 import { functionsMetadata } from "../../../addin/functions/functions-metadata";
-import { forgetShop, readShopBy } from "../../../addin/functions/shop-known";
+import { shopSheet } from "../../../addin/functions/shop-sheet";
 import { shopOfWorkbook } from "../../../addin/pane/model/shop-of-workbook";
 import { functionEnvironment } from "../../../addin/workbook/function-environment";
 import { WORKSHEET_FUNCTIONS } from "../../../core/formulas";
@@ -219,7 +219,7 @@ describe("a machine that is named", () => {
     bar("COMPENSATED", one(90), one("H16"), null, one(64), one(500), trials, one("plain"), one(machine));
 
   test("is any where the workbook has no Shop sheet, else one of its benders, up to what it turns", async () => {
-    readShopBy(() => shopOfWorkbook(excelWorkbook()));
+    shopSheet.readBy(() => shopOfWorkbook(excelWorkbook()));
     // bent to 90 came back to 82: 98, by the plain rule (common practice)
     expect(await bentTo("Bender A")).toMatchObject({ ok: true, value: [[98]] });
     const rows = [
@@ -227,7 +227,7 @@ describe("a machine that is named", () => {
       ["Bender A", 91],
     ].map((row) => row.map((value) => ({ value })));
     await excelWorkbook().addSheet("Shop", { rows });
-    expect(forgetShop()).toBe(true);
+    expect(shopSheet.forget()).toBe(true);
     const before = open.excel.requests.length;
     expect(await bentTo("Bender A")).toMatchObject({
       ok: false,
@@ -239,7 +239,7 @@ describe("a machine that is named", () => {
       value: expect.stringMatching(/machine "Bender Z" is none of the Shop sheet.*Bender A/),
     });
     expect(open.excel.requests.length - before - asked).toBeLessThanOrEqual(1);
-    readShopBy(async () => ({}));
+    shopSheet.readBy(async () => ({}));
   });
 });
 
@@ -248,7 +248,7 @@ describe("BAR.COST without rates", () => {
   const masses = [[600], [400]];
 
   test("goes by those of the Shop sheet, as the workbench and the command line do, and follows them", async () => {
-    readShopBy(() => shopOfWorkbook(excelWorkbook()));
+    shopSheet.readBy(() => shopOfWorkbook(excelWorkbook()));
     expect(await bar("COST", sizes, masses)).toMatchObject({
       ok: false,
       value: expect.stringContaining("no rates are known"),
@@ -258,7 +258,7 @@ describe("BAR.COST without rates", () => {
       [16, 900, 10],
     ].map((row) => row.map((value) => ({ value })));
     await excelWorkbook().addSheet("Shop", { rows }, "replace");
-    expect(forgetShop()).toBe(true);
+    expect(shopSheet.forget()).toBe(true);
     // 1 t and a tenth of it as waste, at 900 a tonne
     const expected = ["total", 1, 0.1];
     const inExcel = (await bar("COST", sizes, masses)) as { value: unknown[][] };
@@ -268,7 +268,7 @@ describe("BAR.COST without rates", () => {
     const book = { sheets: [{ name: "Shop" }], read: () => sheetFromRows("Shop", cells) };
     const elsewhere = COST.call([sizes, masses], functionEnvironment(book, "BS8666:2005"));
     expect(inExcel.value).toEqual(elsewhere.map((row) => row.map((cell) => cell ?? "")));
-    readShopBy(async () => ({}));
+    shopSheet.readBy(async () => ({}));
   });
 });
 
