@@ -1,4 +1,4 @@
-import { HEADER_UNITS } from "../header/header-units.data";
+import { unitOfWord } from "./unit-behind";
 
 const PLAIN_ASCII = /^[\x21-\x7e](?:[\x20-\x7e]*[\x21-\x7e])?$/;
 const DIGIT_BASES = [
@@ -61,9 +61,6 @@ const FRACTIONS: ReadonlyMap<string, string> = new Map([
   ["\u215e", "7/8"],
 ]);
 /** units in the letters of other scripts: "5,75 м", "200 مم" */
-const OTHER_UNITS: ReadonlyMap<string, string> = new Map(
-  HEADER_UNITS.rows.filter(([word]) => !/[a-z]/.test(word)),
-);
 const NUMBER_AND_UNIT = /^([\d.,+x*()\s-]*\d\)?)\s*([^\x20-\x7e]{1,8}(?: [^\x20-\x7e]{1,8})?)\.?$/u;
 const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad\u061c]/g;
 
@@ -92,7 +89,7 @@ export function cleanText(typed: string): string {
 function withLatinUnit(text: string): string {
   if (text.length > LONGEST_WITH_UNIT || !/\d/.test(text)) return text;
   const [, number = "", word = ""] = NUMBER_AND_UNIT.exec(text) ?? [];
-  const unit = OTHER_UNITS.get(word.toLowerCase());
+  const unit = unitOfWord(word);
   return unit === undefined ? text : `${number} ${unit}`;
 }
 
