@@ -68,7 +68,7 @@ describe("a pour or size that no bar has", () => {
 });
 
 describe("a pour that is asked for", () => {
-  // kg/m of BS 4449:2005 table 7: H16 1.579, H20 2.466. P1: 10 x 3 m x (1.579 + 2.466) = 121.35 kg
+  // kg/m of the UK three-decimal table: H16 1.579, H20 2.466. P1: 10 x 3 m x (1.579 + 2.466) = 121.35 kg
   const SUM = /2 bar rows checked; .*; 0\.121 t$/m;
 
   it("is all that the summary counts", async () => {

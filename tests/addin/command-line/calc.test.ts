@@ -25,7 +25,7 @@ describe("barwright calc", () => {
   it("takes quotes in texts, blanks, nested calls and arithmetic", async () => {
     expect(await value('="3\'-4 1/2"""')).toEqual([[`3'-4 1/2"`]]);
     expect(await value('=BAR.CUTLENGTH("21","H16",{1000,400,500},,)')).toEqual([[1850]]);
-    // 2 bars of 16 mm, 1.579 kg/m in BS 4449:2005 table 7
+    // 2 bars of 16 mm, 1.579 kg/m in the UK three-decimal table
     expect(await value('=2*BAR.MASS(BAR.DIAMETER("H16"))')).toEqual([[3.158]]);
     expect(await value("=-(2+3)^2")).toEqual([[25]]);
     expect(await value("={5,,7}")).toEqual([[5, "", 7]]);

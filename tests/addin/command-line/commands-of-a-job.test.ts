@@ -98,7 +98,7 @@ describe("copies of many books", () => {
       errors: 0,
       unreadable: [{ why: expect.any(String) }],
     });
-    // BS 4449:2005 table 7: a metre of a 16 mm bar is 1.579 kg
+    // the UK three-decimal table: a metre of a 16 mm bar is 1.579 kg
     expect(
       openWorkbook(readFileSync(join(out, "north/walls.xlsx")))
         .read("Bars")

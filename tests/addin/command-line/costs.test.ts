@@ -30,7 +30,7 @@ const STRAIGHT: Cell[] = ["P1", "Wall", "01", "H16", 100, 6000, "00", 6000];
 /** two bends a bar; BS 8666:2005, code 21: 1000 + 400 + 500 - 32 - 32 = 1836, up to 1850 */
 const BENT: Cell[] = ["P2", "Wall", "02", "H16", 50, 1850, "21", 1000, 400, 500];
 const THICK: Cell[] = ["P2", "Wall", "03", "H25", 10, 4000, "00", 4000];
-/** t, at 1.579 kg/m (BS 4449:2005, table 7) */
+/** t, at 1.579 kg/m (UK three-decimal table) */
 const P1 = (100 * 6 * 1.579) / 1000;
 const P2 = (50 * 1.85 * 1.579) / 1000;
 const cost = (t: number): number => t * 1.05 * 800 + t * 100;

@@ -100,7 +100,7 @@ describe("the chart on the findings sheet", () => {
       ]),
     }));
     const pours = ["P1", "Slab & <kerb>, north"];
-    // kg/m of BS 4449:2005, table 7: 1.579 and 2.466; 12 x 2 m, 10 x 3 m, 4 x 3 m
+    // kg/m of the UK three-decimal table: 1.579 and 2.466; 12 x 2 m, 10 x 3 m, 4 x 3 m
     expect(series).toEqual([
       {
         name: ["H16"],

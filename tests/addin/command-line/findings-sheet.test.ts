@@ -48,7 +48,7 @@ describe("a schedule that is out of the common", () => {
   it("leaves no name on a part that long names of pours leave no room for", async () => {
     const long = "Transfer slab, gridlines A to F, east half of the building";
     const named = async (pour: string) => {
-      // 188 m at 1.579 and 34 m at 0.617 kg/m (BS 4449:2005, table 7): H10 is 6.6 % of the bar
+      // 188 m at 1.579 and 34 m at 0.617 kg/m (the UK three-decimal table, 10 mm by EN 10080): H10 is 6.6 % of the bar
       const rows = [HEADER, bar("01", "H16", 94, 2000, pour), bar("02", "H10", 17, 2000, pour)];
       const chart = xmlTree(await partText(checked(bookOf(rows)).bytes, "xl/charts/chart1.xml"));
       return elementsOf(chart, "c:ser").map((node) => valOf(node, "c:showSerName"));

@@ -137,7 +137,7 @@ describe("barwright loads", () => {
       loads: { day: string; mass: number; loading: { mark: string; bundle: number; mass: number }[] }[];
       left: unknown[];
     };
-    // 12 x 6 m x 1.579 kg/m = 113.7 kg (BS 4449:2005 table 7), in bundles of at most 60 kg; 3 x 4 m = 18.9 kg
+    // 12 x 6 m x 1.579 kg/m = 113.7 kg (the UK three-decimal table), in bundles of at most 60 kg; 3 x 4 m = 18.9 kg
     expect(loads.map(({ day }) => day)).toEqual(["2030-05-01", "2030-05-31", "2030-05-31"]);
     expect(loads.every(({ mass }) => mass <= 100)).toBe(true);
     const total = loads.reduce((sum, { mass }) => sum + mass, 0);

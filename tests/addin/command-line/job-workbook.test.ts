@@ -77,7 +77,7 @@ describe("the workbook of a job", () => {
     expect(cellsOf(out, "By date").map((row) => row[0])).toEqual(["Date", "2030-02-03", "total"]);
     const listed = cellsOf(out, "Bars").slice(1);
     // code 21: A + B + C - r - 2d is 1836 for H16 and 1852 for H12, up to the next 25 mm;
-    // 1.579 and 0.888 kg/m (BS 4449:2005, table 7)
+    // 1.579 and 0.888 kg/m (UK three-decimal table)
     const mass = (24 + 7 * 1.85) * 1.579 + (24 + 7 * 1.875) * 0.888;
     expect(listed.reduce((sum, row) => sum + Number(row[11]), 0)).toBeCloseTo(mass, 6);
     expect(job.total * 1000).toBeCloseTo(mass, 3);
@@ -175,7 +175,7 @@ describe("the totals of one schedule", () => {
       ]),
       ["total", ...[1, 2, 3].map(() => expect.any(Number)), expect.closeTo(total, 9)],
     ]);
-    // 4 x 6.000 m + 7 x 1.850 m = 36.95 m of H16 a pour at 1.579 kg/m, the nominal mass of BS 4449
+    // 4 x 6.000 m + 7 x 1.850 m = 36.95 m of H16 a pour at 1.579 kg/m, by the UK three-decimal table
     expect(stored.at(-1)![2]).toBeCloseTo((36.95 * 1.579 * 3) / 1000, 9);
   });
 

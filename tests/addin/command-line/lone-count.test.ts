@@ -20,7 +20,7 @@ function list(name: string, count: string): string {
 
 it("takes a lone count column for the bars", async () => {
   const run = await barwright(["tonnage", list("of.csv", "No. of"), "--json"]);
-  // kg/m of BS 4449:2005 table 7, and UK schedules: H10 0.616, H12 0.888, H16 1.579, H20 2.466; 40 x 2 x 1.579 = 126.32,
+  // kg/m of the UK three-decimal table: H10 0.616, H12 0.888, H16 1.579, H20 2.466; 40 x 2 x 1.579 = 126.32,
   // 200 x 3 x 0.616 = 369.6, 24 x 6 x 2.466 = 355.104, 60 x 1 x 0.888 = 53.28: 904.304 kg
   expect(JSON.parse(run.out)).toMatchObject({ total: 0.904304, notInTotal: [] });
   expect(run.exit).toBe(0);

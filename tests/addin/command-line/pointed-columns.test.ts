@@ -15,7 +15,7 @@ const BARS = [
   ["e", 16, 260, 480],
 ];
 const READ = "B=size, C=total, D=length in cm";
-// kg/m of BS 4449:2005 table 7: 0.888, 1.579 and 0.616; number x metres of each row, summed by hand
+// kg/m of the UK three-decimal table: 0.888, 1.579 and 0.616; number x metres of each row, summed by hand
 const TONNES =
   (0.888 * (240 * 4.1 + 180 * 5.2) + 1.579 * (310 * 2.6 + 260 * 4.8) + 0.616 * (420 * 3.5)) / 1000;
 

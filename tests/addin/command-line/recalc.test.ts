@@ -152,7 +152,7 @@ describe("barwright recalc", () => {
     const run = await barwright(["recalc", path, "--out", out]);
     expect(run.exit, run.err).toBe(0);
     const book = openWorkbook(readFileSync(out));
-    // 1.579 kg/m of a 16 mm bar, the nominal mass of BS 4449: times 1 + 2 + 3 + 4 + 5 + 6
+    // 1.579 kg/m of a 16 mm bar, by the UK three-decimal table: times 1 + 2 + 3 + 4 + 5 + 6
     expect(book.read("Rows").valueAt(2, 4)).toBeCloseTo((1.579 * 21) / 1000, 9);
     expect(book.read("Spill").valueAt(2, 2)).toBeCloseTo((1.579 * 6) / 1000, 9);
   });

@@ -23,7 +23,7 @@ describe("barwright tonnage", () => {
       "B2,03,H16,1,4,4,3000,00,3000,,,P2",
     );
     const run = await barwright(["tonnage", path, "--json"]);
-    // kg/m of BS 4449:2005 table 7: 1.579 and 2.466. P1 H16: 12 x 1.85 m x 1.579 = 35.0538 kg;
+    // kg/m of the UK three-decimal table: 1.579 and 2.466. P1 H16: 12 x 1.85 m x 1.579 = 35.0538 kg;
     // P1 H20: 10 x 3 m x 2.466 = 73.98 kg; P2 H16: 4 x 3 m x 1.579 = 18.948 kg
     expect(JSON.parse(run.out)).toEqual({
       unit: "t",

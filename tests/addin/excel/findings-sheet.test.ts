@@ -84,7 +84,7 @@ describe("the findings sheet that the pane writes into Excel", () => {
     expect([chart?.ChartType, chart?.seriesBy, chart?.Title.Text]).toEqual([
       "BarStacked",
       "Columns",
-      // 24 m + 4 m + 12 m of 1.579 kg/m; 30 m of 2.466 (BS 4449:2005, table 7): 2 x 1 m by cut length
+      // 24 m + 4 m + 12 m of 1.579 kg/m; 30 m of 2.466 (the UK three-decimal table): 2 x 1 m by cut length
       "Tonnes by pour and size: 0.134 t",
     ]);
     const { row, column, rows, columns } = chart!.source;

@@ -36,7 +36,7 @@ describe("what a list does throughout", () => {
   });
 
   it("should let a grand total be the sum of the sums right above it", () => {
-    // 16 mm is 1.579 kg/m (BS 4449:2005 table 7): 10 x 2 m is 31.58, 10 x 4 m 63.16; the second sum was typed 10 too high
+    // 16 mm is 1.579 kg/m (UK three-decimal table): 10 x 2 m is 31.58, 10 x 4 m 63.16; the second sum was typed 10 too high
     const bar = (mark: string, mm: number, mass: number) => ["B", mark, "H16", 10, mm, "00", mm, mass];
     const sum = (label: string, mass: number) => [label, null, null, null, null, null, null, mass];
     const rows = [bar("1", 2000, 31.58), bar("2", 4000, 63.16), sum("Sub total", 94.74)];

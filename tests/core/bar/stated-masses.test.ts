@@ -37,7 +37,7 @@ it("should weigh bars of a type that no standard here has by the kg/m that the l
 });
 
 it("should take a stated mass that is another size's for a slip, and go by the table", () => {
-  // KS D 3504 for three; 16 mm by BS 4449: 1.579
+  // KS D 3504 for three; 16 mm by the UK three-decimal table: 1.579
   const [, , third] = kgOf(list("HD", [0.56, 0.995, 0.995, 2.25]));
   expect(third).toBeCloseTo(40 * 1.579, 3);
 });

@@ -130,7 +130,7 @@ describe("stockToBuy", () => {
   it("should sum the bars bought by size and length with their mass, and no remnant", () => {
     const rows = [row("H16", 6000, 4), row("H16", 8500, 1), row("odd", 12000, 1), row("H16", 3900, 2)];
     const plans = planned(rows, [bought(12000), bought(9000), remnants(4000, 2)]);
-    // kg/m of BS 4449:2005 for 16 mm: 1.579; 24 m and 9 m
+    // kg/m of the UK three-decimal table for 16 mm: 1.579; 24 m and 9 m
     expect(
       stockToBuy(plans.groups, standard).map(({ size, length, bars, kilograms }) => [
         size,

@@ -36,7 +36,7 @@ describe("hidden sheets", () => {
 
   it("should be counted only when named, and told", () => {
     const known = read(book, null);
-    // 10 x 2 m x 1.579 kg/m (BS 4449:2005 table 7) = 31.58 kg, once
+    // 10 x 2 m x 1.579 kg/m (UK three-decimal table) = 31.58 kg, once
     expect(tonnageOf([known]).reckoned.tonnage.total).toBe(0.03158);
     expect(known.notes).toEqual([
       'sheet "Old copy" is hidden and is not counted: name it to have it read',

@@ -291,7 +291,7 @@ describe("mistakes of a whole job", () => {
   it("a job without one is silent, and all of it counts", () => {
     const { codes, tonnage } = jobOf(CLEAN);
     expect(codes).toEqual([]);
-    // kg/m of BS 4449:2005 table 7: H10 0.616, H12 0.888, H16 1.579, H20 2.466, H25 3.854, H32 6.313
+    // kg/m of the UK three-decimal table: H10 0.616, H12 0.888, H16 1.579, H20 2.466, H25 3.854, H32 6.313
     const p1 =
       40 * 3 * 1.579 +
       (60 * 2.5 + 24 * 1.8) * 0.888 +
@@ -321,7 +321,7 @@ describe("mistakes of a whole job", () => {
     expect(other.messages[0]).toContain("others here say Salt Quay");
   });
 
-  // Hand sum: 5 bars of 1.5 m at 1.579 kg/m (BS 4449:2005, table 7).
+  // Hand sum: 5 bars of 1.5 m at 1.579 kg/m (UK three-decimal table).
   it("what another job's schedule holds stands beside the total, which is told with it and without it", () => {
     const { files } = PLANTED.find(
       ({ mistake }) => mistake === "a schedule of another job lies in the folder",

@@ -27,7 +27,7 @@ const list = (name: string, number: string, revision: string, ...bars: readonly 
 const OLD = list("First", "S-101", "A", bar("01", 10), bar("02", 5));
 const NEW = list("Second", "S-101", "B", bar("01", 12));
 const OTHER = list("Third", "S-102", "A", bar("01", 1));
-/** kg of 2 m at 1.579 kg/m (BS 4449:2005, table 7) */
+/** kg of 2 m at 1.579 kg/m (UK three-decimal table) */
 const EACH = 2 * 1.579;
 
 function bookOf(...sheets: readonly Sheet[]): Book {

@@ -22,7 +22,7 @@ describe("a schedule on a sheet named Shop", () => {
   it("should be read where it holds none of the tables of what the yard owns", () => {
     const [checked] = checkBooks([bookOf({ SHOP: LIST })], { sheet: null, standard: "BS8666:2005" });
     if (checked === undefined || isRefusal(checked)) throw new Error("refused");
-    // BS 4449: 0.888 and 1.579 kg/m; 10 x 4 m and 20 x 3 m
+    // UK three-decimal table: 0.888 and 1.579 kg/m; 10 x 4 m and 20 x 3 m
     expect(checked.tonnage.tonnage.total).toBeCloseTo((40 * 0.888 + 60 * 1.579) / 1000, 6);
   });
 

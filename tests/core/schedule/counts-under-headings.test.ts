@@ -53,7 +53,7 @@ describe("a bare count under headings that give several members", () => {
     expect(counts(ROWS)[0]).toEqual({ each: null, total: null });
   });
   it("is that of all where the sub-totals are those of the rows and the last sum is that of the sub-totals", () => {
-    // kg by hand, number x length x kg/m: 20 x 1.579, 40 x 0.395, 18 x 0.888, 24 x 0.617 (BS 4449:2005 table 7)
+    // kg by hand, number x length x kg/m: 20 x 1.579, 40 x 0.395, 18 x 0.888, 24 x 0.617 (the UK three-decimal table, 10 mm by EN 10080)
     const rows: Cell[][] = [
       [...(ROWS[0] as Cell[]), "kg"],
       ["Beam B1 (6 nos)"],

@@ -97,7 +97,7 @@ describe("a joined count beside members and what each has", () => {
   });
 });
 
-// kg by hand, number x length x kg/m of BS 4449:2005 table 7 (0.395, 0.617, 0.888, 1.579)
+// kg by hand, number x length x kg/m of the UK three-decimal table, 10 mm by EN 10080 (0.395, 0.617, 0.888, 1.579)
 describe("a joined count beside numbers of the rows", () => {
   it.each([
     ["Spanish", "medidas en cm", ["N°", "DONDE VA", "FIERRO", "COMO SE DOBLA", "KG"]],

@@ -4,7 +4,7 @@ import { readSchedule } from "../../../core/schedule/read-schedule";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { heldStandard } from "../../_support/held-standard";
 
-// rows are invented; kg by hand with 0.395, 0.617, 0.888 and 1.579 kg/m (BS 4449:2005 table 7)
+// rows are invented; kg by hand with 0.395, 0.617, 0.888 and 1.579 kg/m (UK three-decimal table, 10 mm by EN 10080)
 const standard = heldStandard("BS8666:2005");
 const read = (rows: readonly (readonly Cell[])[]) => readSchedule(sheetFromRows("S1", rows), standard);
 

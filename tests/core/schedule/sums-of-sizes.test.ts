@@ -5,7 +5,7 @@ import { resolveStandard, type Standard } from "../../../core/standards";
 import { seededRandom } from "../../_support/random-schedule";
 
 const standard = resolveStandard("BS8666:2005") as Standard;
-/** kg/m, BS 4449 (tests/core/standards holds them against the printed table) */
+/** kg/m, UK three-decimal table (tests/core/standards holds them against the printed table) */
 const PER_METRE = { 8: 0.395, 10: 0.616, 12: 0.888, 16: 1.579, 20: 2.466, 25: 3.854 } as const;
 const SIZES = Object.keys(PER_METRE).map(Number) as (keyof typeof PER_METRE)[];
 const HEADS = [

@@ -44,7 +44,7 @@ describe("reckonTonnage", () => {
       standard,
     );
     expect(groupedBy).toBe("pour");
-    // 10 bars of 2 m at 1.579 and 2.466 kg/m (BS 4449:2005, table 7)
+    // 10 bars of 2 m at 1.579 and 2.466 kg/m (UK three-decimal table)
     expect(tonnage.pours.map(({ pour, total }) => [pour, total])).toEqual([
       ["P1", 0.06316],
       ["", 0.04932],
@@ -75,7 +75,7 @@ describe("reckonTonnage", () => {
     expect(reckoned.doubted.map(({ row }) => [row.cell, row.otherwise?.by])).toEqual(
       ["F3", "F4", "F5", "F6"].map((cell) => [cell, "members times each"]),
     );
-    // 20 bars of 2 m at 1.579 kg/m (BS 4449:2005, table 7)
+    // 20 bars of 2 m at 1.579 kg/m (UK three-decimal table)
     expect(tonnageNotes(reckoned)).toContain("1 hidden row counted in the total (row 2): 63.2 kg");
   });
 
@@ -99,7 +99,7 @@ describe("reckonTonnage", () => {
         standard,
       ),
     ).filter((note) => note.includes("repeats"));
-    // 10 bars of 2.2 m at 1.579 kg/m (BS 4449)
+    // 10 bars of 2.2 m at 1.579 kg/m (UK three-decimal table)
     expect(repeated).toContain("F16 34.7 kg, though the row repeats another");
   });
 

@@ -7,7 +7,7 @@ import { heldStandard } from "../../_support/held-standard";
 
 const standard = heldStandard("BS8666:2005");
 
-// kg/m of BS 4449:2005 table 7: 20 is 2.466, 10 is 0.617, 16 is 1.579; one beam is 73.0 + 37.5 + 16.4 = 126.9 kg
+// kg/m of the UK three-decimal table, 10 mm by EN 10080: 20 is 2.466, 10 is 0.617, 16 is 1.579; one beam is 73.0 + 37.5 + 16.4 = 126.9 kg
 const BEAM: Cell[][] = [
   ["Mark", "Type", "Dia", "No.", "Length mm", "Mass kg"],
   ["BEAM B1"],

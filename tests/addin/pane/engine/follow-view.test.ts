@@ -4,7 +4,7 @@ import { NO_OTHER_SHEETS } from "../../../../addin/pane/engine/other-sheets";
 import { sheetFromRows } from "../../../../core/schedule";
 
 // BS 8666:2005 shape 21, H16: A + B + (C) - r - 2d = 700 + 1450 + 700 - 32 - 32 = 2786, up to 2800;
-// 1.579 kg/m by BS 4449:2005 Table 6, so that ten are 44.212 kg
+// 1.579 kg/m by the UK three-decimal table, so that ten are 44.212 kg
 const ROWS = [
   ["Bar mark", "Type and size", "Total no.", "Length mm", "Shape code", "A mm", "B mm", "C mm", "Mass kg"],
   ["01", "H16", 10, 2800, "21", 700, 1450, 700, 44.21],

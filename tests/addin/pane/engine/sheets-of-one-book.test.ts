@@ -4,7 +4,7 @@ import { type Book, checkBooks } from "../../../../core/jobs";
 import { type Cell, type Sheet, sheetFromRows } from "../../../../core/schedule";
 import { isRefusal } from "../../../../core/units/refusal";
 
-// kg/m of BS 4449:2005 table 7: 8 is 0.395, 12 is 0.888, 16 is 1.579; of one beam 20 x 1.579 + 40 x 0.395 = 47.38 kg
+// kg/m of the UK three-decimal table: 8 is 0.395, 12 is 0.888, 16 is 1.579; of one beam 20 x 1.579 + 40 x 0.395 = 47.38 kg
 const LIST: Cell[][] = [
   ["Mark", "Size", "Pcs", "Length (m)", "Shape"],
   ["Beam B1 (6 nos)"],

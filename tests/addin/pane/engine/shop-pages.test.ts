@@ -50,7 +50,7 @@ function question(rows: readonly (readonly Cell[])[], shop: CheckQuestion["shop"
   };
 }
 
-/** 10 bars of 2.8 m at 1.579 kg/m and 4 of 3 m at 2.466: masses of BS 4449:2005, Table 6. */
+/** 10 bars of 2.8 m at 1.579 kg/m and 4 of 3 m at 2.466: masses of the UK three-decimal table. */
 const PLAIN: Cell[][] = [
   [...HEADER, "Mass kg", "Pour"],
   ["Slab", "01", "H16", 10, 2800, "21", 700, 1450, 700, 44.212, "P1"],

@@ -31,7 +31,7 @@ describe("points and commas of a text file", () => {
     expect(row(both, 1)).toEqual(
       ["B1", 1, "H16", 1000, 1200, 0, 1200, 1896].map((cell) => (cell === 0 ? "00" : cell)),
     );
-    // 1,000 x 1.2 m and 10 x 0.8 m at 1.579 kg/m (BS 4449:2005 Table 7)
+    // 1,000 x 1.2 m and 10 x 0.8 m at 1.579 kg/m (UK three-decimal table)
     expect(weighed(both).tonnage.total).toBeCloseTo((1000 * 1.2 + 10 * 0.8) * 0.001579, 9);
   });
 
