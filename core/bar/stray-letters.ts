@@ -35,6 +35,15 @@ function extraOf({ row: { dims } }: BarFacts, { takes }: LettersTaken): string {
   return extra;
 }
 
+/** Whether the bar gives a letter that its code takes no part of; the radius may stand in the fifth column. */
+export function givesMoreThanTaken(facts: BarFacts): boolean {
+  const taken = facts.kind.ask(lettersTaken, facts);
+  if (taken === null) return false;
+  const extra = extraOf(facts, taken);
+  const isRadius = extra === "E" && facts.row.dims[DIMENSION_LETTERS.indexOf("E")] === facts.row.radius;
+  return extra !== "" && !isRadius;
+}
+
 /** Letters that one bar alone of a code gives beyond what the code takes, each with its code: "|11:C|". */
 export function strayLetters(bars: readonly BarFacts[]): string {
   const byCode = new Map<string, { bars: number; extra: Map<string, number> }>();

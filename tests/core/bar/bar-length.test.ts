@@ -44,3 +44,23 @@ describe("a length in another unit than its column, with its dimension", () => {
     ]);
   });
 });
+
+describe("a code that takes no part of a dimension that is given", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const heads = [...HEADS, "B mm"];
+  const rows = [
+    ["01", "H16", 4, 3425, "00", 400, 3050],
+    ["02", "H16", 4, 3425, "11", 400, 3100],
+  ];
+  const sheet = sheetFromRows("List", [heads, ...rows]);
+  const { bars } = factsToWeigh(sheet, readSchedule(sheet, standard), standard);
+
+  // BS 8666:2005 table 3, shape 11 of H16 (r = 32): 400 + 3050 - 16 - 32/2 = 3418 is cut as 3425; 00 takes A alone
+  it("should weigh by the length that is written, for the code may be the slip", () => {
+    expect(barLength(bars[0]!, "to weigh")).toEqual({ length: 3425, from: "schedule" });
+  });
+
+  it("should weigh by the dimensions where the code takes all of them", () => {
+    expect(barLength(bars[1]!, "to weigh")).toEqual({ length: 3475, from: "computed" });
+  });
+});
