@@ -29,6 +29,7 @@ export const ALL_STEEL: Cited<readonly string[]> = {
     ...[
       "all (?:the )?(?:steel|bars|rebars?|reinforcement|reo)(?!\\p{L})",
       "gesamter (?:beton)?stahl",
+      "samtlig armering",
       "alle stäbe",
     ],
     ...[
@@ -50,6 +51,12 @@ export const ALL_STEEL: Cited<readonly string[]> = {
       "全部钢筋",
     ],
   ],
+  cite: { document: "titles of bar schedules by country", provenance: "common practice" },
+};
+
+/** Words before a grade of figures alone; lower case, as patterns. */
+export const GRADE_WORDS: Cited<readonly string[]> = {
+  value: ["gr(?:ade|ado|au)?s?", "fy", "sınıf", "مقاومة", "רמה"],
   cite: { document: "titles of bar schedules by country", provenance: "common practice" },
 };
 

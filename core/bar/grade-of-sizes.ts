@@ -2,7 +2,7 @@ import type { TableReading } from "../schedule/bar-row";
 import type { Cell } from "../schedule/sheet";
 import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
-import { ALL_STEEL, GRADE_OF_SIZES, MADE_UP_TO } from "./grade-of-sizes.data";
+import { ALL_STEEL, GRADE_OF_SIZES, GRADE_WORDS, MADE_UP_TO } from "./grade-of-sizes.data";
 import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
 import { STRAY_GRADE } from "./known-grades.data";
 import { noteTexts } from "./note-texts";
@@ -15,8 +15,8 @@ export interface GradeOfOthers {
   readonly facts: BarFacts;
   readonly column: number;
   readonly typed: string;
-  /** what tells: a note, one that is of all steel, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to, the size's others */
-  readonly by: "note" | "all" | "letters" | "thickness" | "made" | "size";
+  /** what tells: a note, one that is of all steel, one that names no second grade, the letters of sizes, the thickness of the grade's other bars, what the grade is made up to, the size's others */
+  readonly by: "note" | "all" | "title" | "letters" | "thickness" | "made" | "size";
   /** the grade that the size has instead; the sizes of the grade's others */
   readonly instead: string;
   readonly others: string;
@@ -104,8 +104,9 @@ const gradesIn = { own: new Memo<string, GradeTyped>(), size: new Memo<string, G
 
 /** The one grade that the cell names. */
 function gradeIn(cell: Cell, { columns }: TableReading): GradeTyped {
-  if (typeof cell !== "string") return NO_GRADE;
   const isOwn = columns.has("grade");
+  if (typeof cell === "number" && isOwn) return { typed: String(cell), grade: String(cell) };
+  if (typeof cell !== "string") return NO_GRADE;
   if (cell.length > STRAY_GRADE.value.longest) return readGrade(cell, isOwn);
   return (isOwn ? gradesIn.own : gradesIn.size).of(cell, () => readGrade(cell, isOwn));
 }
@@ -164,13 +165,36 @@ function byAll(graded: readonly Graded[], { sheet, reading }: SheetFacts): reado
   const [[grade, kept] = ["", []], ...others] = [...rows].sort(([, a], [, b]) => b.length - a.length);
   const off = others.flatMap(([, few]) => few);
   if (kept.length < leastKept || off.length > Math.max(1, most * graded.length)) return [];
-  const saysAll = [...noteTexts(sheet, reading)].some(({ text }) => {
-    if (text.length > GRADE_OF_SIZES.value.longest || !OF_ALL.test(text)) return false;
+  const texts = [...noteTexts(sheet, reading)]
+    .map(({ text }) => text)
+    .filter((text) => text.length <= GRADE_OF_SIZES.value.longest);
+  const saysAll = texts.some((text) => {
+    if (!OF_ALL.test(text)) return false;
     const plain = plainName(text);
     return plain.includes(grade) && off.every((one) => !plain.includes(one.grade));
   });
-  return saysAll ? off.map((one) => told(one, "all", kept[0]?.typed ?? grade, "")) : [];
+  if (saysAll) return off.map((one) => told(one, "all", kept[0]?.typed ?? grade, ""));
+  // one row alone that has another grade than the title's, which knows of no second one
+  const [odd, another] = off;
+  if (odd === undefined || another !== undefined) return [];
+  const isNamed = texts.some((text) => namesGrade(text, grade));
+  const isAlone = texts.every(
+    (text) =>
+      !namesGrade(text, odd.grade) && namedInText(text).every((one) => !one.isKnown || one.name === grade),
+  );
+  return isNamed && isAlone ? [told(odd, "title", kept[0]?.typed ?? grade, String(kept.length))] : [];
 }
+
+/** Grades of figures alone stand behind a word: "Gr. 60". */
+function namesGrade(text: string, grade: string): boolean {
+  if (/\D/.test(grade)) return grade.length >= LEAST_NAME && plainName(text).includes(grade);
+  return new RegExp(
+    `(?:^|[^\\p{L}])(?:${GRADE_WORDS.value.join("|")})[^\\p{L}\\d]{0,4}${grade}(?!\\d)`,
+    "iu",
+  ).test(text);
+}
+
+const LEAST_NAME = 4;
 
 const OF_ALL = new RegExp(`(?<!\\p{L})(?:${ALL_STEEL.value.join("|")})`, "iu");
 

@@ -6,6 +6,7 @@ import { defineRule } from "../rule";
 const MESSAGE = {
   note: "note",
   all: "all",
+  title: "title",
   letters: "letters",
   thickness: "thickness",
   made: "made",
@@ -31,6 +32,8 @@ export default defineRule({
   messages: {
     note: "{typed} is given to other sizes by a note of the list, which has {instead} for {size}: ask the designer",
     all: "a note of the list gives {instead} to all steel, and this bar has {typed}: ask the designer",
+    title:
+      "a note of the list names {instead} alone, as {others} other bars have it, and this bar has {typed}: ask the designer",
     letters:
       "{typed} stands with {others} bars in all other rows, and {instead} with the others such as {size}: ask the designer",
     thickness:
