@@ -280,11 +280,15 @@ interface SizeNamed {
 
 const NUMBER_SIGN = /^#\s?/;
 
+const AMOUNT_UNIT = /\s*[([](?:m|lm|ml|mtr|cm|mm|kgs?|t|lbs?|ft|\u043c|\u043a\u0433)\.?[)\]]$/iu;
+
 function sizeOf(text: string, standard: Standard): SizeNamed | null {
   if (text.length > LONGEST_SIZE) return null;
   const bare = cleanText(text)
     // a grade may stand before it: "A-IIIN Ø12"
     .replace(/^(?:[^\u00d8]{0,12}\s)?(?:\u00d8|dia)\s*/i, "")
+    // what its amounts are in: "Ø8 (m)"
+    .replace(AMOUNT_UNIT, "")
     .replace(/\s*(?:mm|\u00d8)$/i, "");
   if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d[\d/ ]*"$/u.test(bare)) return null;
   const reading = standard.readSize(bare);

@@ -7,6 +7,23 @@ import { heldStandard } from "../../_support/held-standard";
 const standard = heldStandard("BS8666:2005");
 const read = (rows: readonly (readonly Cell[])[]) => readSchedule(sheetFromRows("Lista", rows), standard);
 
+describe("sizes with the unit of their amounts behind them", () => {
+  it.each(["(m)", "[m]", "(kg)"])("should be sizes: Ø8 %s", (unit) => {
+    const heads: Cell[] = ["Poz", "Çap (mm)", "Adet", "Boy (m)", `Ø8 ${unit}`, `Ø10 ${unit}`, `Ø12 ${unit}`];
+    const { tables } = read([
+      heads,
+      [1, 8, 10, 2, 20],
+      [2, 10, 10, 3, null, 30],
+      [3, 12, 5, 4, null, null, 20],
+    ]);
+    expect(tables[0]?.bySize?.map(({ size, column }) => [size, column])).toEqual([
+      ["8", 4],
+      ["10", 5],
+      ["12", 6],
+    ]);
+  });
+});
+
 describe("heads over sizes that stand side by side", () => {
   const heads: Cell[][] = [
     ["ELEMENTO", "VAR.", "PZAS", "LONG. m", "GANCHO C/U", "DESARR.", "LONG TOTAL", "PESO EN KG POR VARILLA"],

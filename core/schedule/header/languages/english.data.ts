@@ -67,7 +67,17 @@ export const ENGLISH: LanguageWords = {
     },
     {
       kind: "grade",
-      words: ["grade", "type", "steel grade", "type of steel", "grade of steel", "steel", "material"],
+      words: [
+        "grade",
+        "gr",
+        "grd",
+        "type",
+        "steel grade",
+        "type of steel",
+        "grade of steel",
+        "steel",
+        "material",
+      ],
     },
     {
       kind: "members",

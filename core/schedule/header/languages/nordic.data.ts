@@ -60,7 +60,7 @@ export const NORDIC: LanguageWords = {
         "bockdorn",
       ],
     },
-    { kind: "grade", words: ["stalsort", "kvalitet", "stalkvalitet", "armeringstype"] },
+    { kind: "grade", words: ["stalsort", "kvalitet", "kval", "stalkvalitet", "stalkval", "armeringstype"] },
     { kind: "pour", words: ["gjutetapp", "gjutning", "støp", "støpeetappe", "støbeetape", "støbning"] },
     { kind: "pour", words: ["etapp", "etappe", "etape"], weak: true },
     { kind: "remark", words: ["anmarkning", "merknad", "bemaerkning", "anm", "bem", "athugasemd"] },
