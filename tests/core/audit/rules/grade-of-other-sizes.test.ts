@@ -6,7 +6,7 @@ import { type Cell, sheetFromRows } from "../../../../core/schedule/sheet";
 import { heldStandard } from "../../../_support/held-standard";
 import { ruleCases } from "../rule-cases";
 
-const bar = (size: string, grade: string, remark = "") => ({
+const bar = (size: string, grade: string | number, remark = "") => ({
   ...{ size, shape: "00", A: 2000, length: 2000, grade, remark },
 });
 const LIST = [
@@ -41,7 +41,10 @@ ruleCases(rule, {
   ],
 });
 
-function told(title: string, ...bars: readonly (readonly [size: string, grade: string])[]): string[] {
+function told(
+  title: string,
+  ...bars: readonly (readonly [size: string, grade: string | number])[]
+): string[] {
   const rows: Cell[][] = [[title], ["Mark", "Size", "Grade", "Number of bars", "Length mm"]];
   bars.forEach(([size, grade], at) => {
     rows.push([String(at + 1), size, grade, 4 + at, 2000 + 150 * at]);
@@ -55,7 +58,7 @@ function told(title: string, ...bars: readonly (readonly [size: string, grade: s
   return findings.map(({ cell, message }) => `${cell}: ${message}`);
 }
 
-type Bars = readonly (readonly [string, string])[];
+type Bars = readonly (readonly [string, string | number])[];
 const of = (grade: string, ...sizes: readonly string[]): Bars => sizes.map((size) => [size, grade] as const);
 
 describe("a grade of other bars", () => {
@@ -141,9 +144,25 @@ describe("a grade that a note or letters give to others", () => {
     expect(told("Todo el acero A630-420H. Barras de 12 m", ...bars)).toEqual([
       "C7: a note of the list gives A630-420H to all steel, and this bar has A440-280H: ask the designer",
     ]);
-    expect(told("Acero A630-420H. Barras de 12 m", ...bars)).toEqual([]);
+    expect(told("Acero A630-420H. Barras de 12 m", ...bars)).toEqual([
+      "C7: a note of the list names A630-420H alone, as 4 other bars have it, and this bar has A440-280H: ask the designer",
+    ]);
+    expect(told("Acero A630-420H y A440-280H. Barras de 12 m", ...bars)).toEqual([]);
+    expect(told("Barras de 12 m", ...bars)).toEqual([]);
+    // two rows are no slip of one
+    expect(told("Acero A630-420H", ...bars, ["18", "A440-280H"])).toEqual([]);
     expect(told("Todo el acero A630-420H, salvo A440-280H en estribos", ...bars)).toEqual([]);
     expect(told("Todo el acero A630-420H. Barras de 12 m", ...others)).toEqual([]);
+  });
+
+  it("should be told where a title names one grade of figures, and one row alone has another", () => {
+    const others: Bars = ["#4", "#4", "#5", "#5", "#6"].map((size) => [size, 60]);
+    // ASTM A615 has grade 40 in #3 to #6 (from memory)
+    expect(told("ASTM A615 GR 60 UNLESS NOTED", ...others, ["#11", 40])).toEqual([
+      "C8: a note of the list names 60 alone, as 5 other bars have it, and this bar has 40: ask the designer",
+    ]);
+    expect(told("ASTM A615 GR 60, ties GR 40", ...others, ["#3", 40])).toEqual([]);
+    expect(told("Sheet 60 of 160", ...others, ["#11", 40])).toEqual([]);
   });
 
   it("should be told where all other letters of the grade have no other one", () => {
