@@ -76,6 +76,7 @@ function mayBeCircle({ definition }: OfKind): boolean {
 
 const linkSaid = new Memo<string, boolean>();
 
-function saysLink(remark: string | null): boolean {
+/** True where words name a link. */
+export function saysLink(remark: string | null): boolean {
   return remark !== null && linkSaid.of(remark, () => LINK_WORDS.test(remark.toLowerCase()));
 }

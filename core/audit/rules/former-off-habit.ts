@@ -1,5 +1,6 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import { greatest, least } from "../../units/extremes";
+import { isLink, saysLink } from "../member-bars";
 import { defineRule } from "../rule";
 
 const bar = (size: string, former: number, length: number) => ({
@@ -64,7 +65,10 @@ export default defineRule({
       const ofGrade = thinner.filter(({ facts }) => facts.gradeName === odd.facts.gradeName);
       // where others of its own size have larger ones too, the thinner of its shape may be of another steel
       const held = group.length === 1 ? ofGrade : thinner;
-      const alike = held.find(({ answer }) => answer.shape === odd.answer.shape);
+      const { shape, isOpen } = odd.answer;
+      const alike =
+        held.find(({ answer }) => answer.shape === shape) ??
+        held.find(({ answer }) => isOpen && answer.isOpen);
       if (alike === undefined || ofGrade.length === 0 || held.length < FEWEST_OTHERS) continue;
       report({
         messageId: "thinner",
@@ -83,10 +87,20 @@ export default defineRule({
 });
 
 const FEWEST_OTHERS = 2;
+/** legs of an L and of a U */
+const OPEN: ReadonlySet<number> = new Set([2, 3]);
+
+interface FormerOfBar {
+  readonly bar: string;
+  readonly shape: string;
+  /** two or three legs, and no link: those of all such bars are bent alike */
+  readonly isOpen: boolean;
+  readonly former: number;
+}
 
 interface BarOnFormer {
   readonly facts: BarFacts;
-  readonly answer: { readonly bar: string; readonly shape: string; readonly former: number };
+  readonly answer: FormerOfBar;
 }
 
 /** Thinner bars that are bent round larger formers: of one steel no document asks less of the thicker one. */
@@ -100,12 +114,12 @@ function thinnerOnLarger(
 }
 
 /** A typed former that no limit of the standard in force judges. */
-function formerToCompare(
-  facts: BarFacts,
-  isForeign: boolean,
-): { bar: string; shape: string; former: number } | null {
+function formerToCompare(facts: BarFacts, isForeign: boolean): FormerOfBar | null {
   const { former } = facts.row;
   if (former === null || facts.diameter === null || !(isForeign || facts.leastFormer === null)) return null;
   const shape = String(facts.typed("shape") ?? "").trim();
-  return { bar: JSON.stringify([facts.sizeName, facts.gradeName]), shape, former };
+  let legs = 0;
+  for (const leg of facts.row.dims) if (leg !== null && leg > 0) legs += 1;
+  const isOpen = OPEN.has(legs) && !isLink(facts) && !saysLink(shape);
+  return { bar: JSON.stringify([facts.sizeName, facts.gradeName]), shape, isOpen, former };
 }

@@ -36,6 +36,18 @@ ruleCases(rule, {
       ],
     },
     {
+      // 3 d of an L among U bars of 5 d: both are open bars of one steel
+      rows: [bar("HD16", "U", 80), bar("HD16", "U", 80), bar("HD20", "L", 60), bar("R10", "Tie", 40)],
+      says: [
+        {
+          cell: "N4",
+          outcome: "unsure",
+          message:
+            "former 60 mm is smaller than the 80 mm of 2 thinner bars, such as HD16: if it is no slip, ask the designer for the least former of this steel",
+        },
+      ],
+    },
+    {
       rows: [bar("HD16", "L", 80), bar("HD16", "U", 80), bar("HD25", "L", 60), bar("R10", "U", 40)],
       says: [
         {
