@@ -20,14 +20,15 @@ export function documentHabits(
   const isDoubted =
     (lengthsElsewhere || endsOwnWay || lengthsOwnWay !== "") &&
     inForce !== undefined &&
-    !names(sheet, reading, inForce) &&
+    !namesDocumentOf(sheet, reading, inForce) &&
     !hasItsLetters(answers);
   return isDoubted
     ? { lengthsElsewhere, endsOwnWay, lengthsOwnWay }
     : { lengthsElsewhere: false, endsOwnWay: false, lengthsOwnWay: "" };
 }
 
-function names(sheet: Sheet, reading: ScheduleReading, inForce: string): boolean {
+/** Whether the sheet's own words name the document in force. */
+export function namesDocumentOf(sheet: Sheet, reading: ScheduleReading, inForce: string): boolean {
   for (const { id } of namedInCells(sheet, reading)) if (inForce.split("+").includes(id)) return true;
   return false;
 }

@@ -8,7 +8,7 @@ import { AnswersOfBars } from "./answers-of-bars";
 import type { BarFacts } from "./bar-facts";
 import { type CodesMeant, codesMeant } from "./codes-meant";
 import { commonMassFactor } from "./common-mass-factor";
-import { documentHabits } from "./document-habits";
+import { documentHabits, namesDocumentOf } from "./document-habits";
 import { FactsInHand } from "./facts-in-hand";
 import { codeAndFree, freeLeftBlank } from "./free-left-blank";
 import { samePerMetre } from "./identity-habits";
@@ -19,7 +19,7 @@ import { MarkIndex } from "./mark-index";
 import { identityHabits } from "./row-identities";
 import { WordsOfBars } from "./said-words";
 import { isMost, type SheetHabits, type SheetOfRow } from "./sheet-habits";
-import { standardMeant } from "./standard-meant";
+import { lettersElsewhere, standardMeant } from "./standard-meant";
 import { saysLapsIncluded, statedLength } from "./stated-length";
 import { STATED_LENGTH } from "./stated-length.data";
 import { statedMasses } from "./stated-masses";
@@ -196,7 +196,10 @@ function sheetHabits(
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     strayLetters: answers.whole(strayLetters, codeAndExtra),
-    standardMeant: standardMeant(answers, bars[0]?.standard),
+    standardMeant: standardMeant(answers, bars[0]?.standard, (id) => namesDocumentOf(sheet, reading, id)),
+    lettersElsewhere: lettersElsewhere(answers, bars[0]?.standard, (id) =>
+      namesDocumentOf(sheet, reading, id),
+    ),
     identities: identityHabits(answers, before?.identities ?? null),
     statedMasses: statedMassesAgain(answers, reading, before),
   };

@@ -47,6 +47,8 @@ export interface SheetHabits extends DocumentHabits {
   readonly lengthsAreSums: boolean;
   /** another standard than the one in force, that the sizes and grades are of */
   readonly standardMeant: StandardMeant | null;
+  /** the letters that nearly all sizes have and the standard in force, which the sheet names, has not: "D12"; empty where there are none */
+  readonly lettersElsewhere: string;
   /** most shapes are neither codes of the standard nor paths: the sheet has a way of its own */
   readonly shapesOwnWay: boolean;
   /** most bars have a shape code; bar types show no standard, as T, R, H and Y are of many */
@@ -99,6 +101,7 @@ export function sameHabits(a: SheetHabits, b: SheetHabits): boolean {
     a.statedLength?.typed === b.statedLength?.typed &&
     a.statedLength?.cell === b.statedLength?.cell &&
     a.standardMeant?.id === b.standardMeant?.id &&
+    a.lettersElsewhere === b.lettersElsewhere &&
     a.statedMasses === b.statedMasses &&
     sameSpeaking(a.identities, b.identities) &&
     a.lengthsAreSums === b.lengthsAreSums &&

@@ -14,7 +14,12 @@ const NEARLY_ALL = 0.9;
  * Another standard held that nearly all of the bars' sizes and grades are of, where most of them are none of
  * the standard in force; null where the standard in force fits or none fits better.
  */
-export function standardMeant(answers: AnswersOfBars, inForce: Standard | undefined): StandardMeant | null {
+export function standardMeant(
+  answers: AnswersOfBars,
+  inForce: Standard | undefined,
+  /** whether the sheet names the standard in force: then letters alone, such as "D12", speak for no other */
+  isNamed: (id: string) => boolean,
+): StandardMeant | null {
   const { bars } = answers;
   if (inForce === undefined || bars.length < FEWEST_ROWS) return null;
   const misfitting = answers.those(misfitsStandard);
@@ -28,8 +33,25 @@ export function standardMeant(answers: AnswersOfBars, inForce: Standard | undefi
     const fitting = bars.filter(({ row }) => fits(row, other)).length;
     if (fitting >= bars.length * NEARLY_ALL && fitting > (best?.fitting ?? 0)) best = { id, fitting };
   }
-  return best === null ? null : { ...best, first, misfits };
+  if (best === null) return null;
+  const areLetters = misfitting.every(({ facts }) => facts.row.grade === null && facts.bar !== null);
+  return areLetters && isNamed(inForce.id) ? null : { ...best, first, misfits };
 }
+
+/** Letters of a country that nearly all bars have before sizes that the standard in force holds; empty where there are none. */
+export function lettersElsewhere(
+  answers: AnswersOfBars,
+  inForce: Standard | undefined,
+  isNamed: (id: string) => boolean,
+): string {
+  const letters = answers.those(letterNotHeld);
+  const [first] = letters;
+  if (first === undefined || inForce === undefined || letters.length < answers.length * NEARLY_ALL) return "";
+  return letters.every(({ answer }) => answer === first.answer) && isNamed(inForce.id) ? first.answer : "";
+}
+
+const letterNotHeld = ({ row, bar, grade, gradeName }: BarFacts): string | null =>
+  row.grade === null && bar !== null && grade === null ? gradeName : null;
 
 const misfitsStandard = ({ row, standard }: BarFacts) => (isHeld(row.size, row, standard) ? null : true);
 

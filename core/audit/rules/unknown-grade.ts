@@ -50,6 +50,11 @@ export default defineRule({
         .join(", ");
       report({
         messageId: "unknown",
+        // the country's letter before all bars of a list that names the standard
+        ...(facts.sheet.habits.lettersElsewhere === grade && {
+          severity: "note" as const,
+          outcome: "unsure" as const,
+        }),
         at: facts.row.grade === null ? "size" : "grade",
         values: { grade, standard: standard.id, held },
         cite,
