@@ -5,6 +5,7 @@ import { cleanText } from "../schedule/cells/clean-text";
 import { readNumberText } from "../schedule/cells/read-number-text";
 import { commaIn } from "../schedule/rows/sums-beside";
 import type { Cell } from "../schedule/sheet";
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { KG_PER_UNIT, MM_PER_UNIT } from "../units/unit-table";
 import { isOneOf, massMade, type SummedField } from "./sum-lines";
 import type { WrongSum } from "./wrong-sum";
@@ -63,11 +64,14 @@ interface Loose {
   readonly value: number;
 }
 
-/** By column: in rows that are no bars, or beside bars in a column that is blank beside most of them. */
+/** By column: in rows that are no bars, or beside bars in a column that is blank beside most of them and is no leg's. */
 function looseNumbers({ sheet, reading, bars }: SheetFacts): ReadonlyMap<number, readonly Loose[]> {
   const { tables, rowClasses, rowReasons } = reading;
   const top = Math.min(...tables.map(({ headerBottom }) => headerBottom));
   const found = new Map<number, Loose[]>();
+  const legs = new Set(
+    tables.flatMap(({ columns }) => DIMENSION_LETTERS.flatMap((letter) => columns.get(letter)?.column ?? [])),
+  );
   const besideBars = new Map<number, number>();
   for (let row = top + 1; row < rowClasses.length; row += 1) {
     const kind = rowClasses[row] as RowClass;
@@ -75,7 +79,7 @@ function looseNumbers({ sheet, reading, bars }: SheetFacts): ReadonlyMap<number,
     if (!isBar && (!LOOSE.has(kind) || rowReasons[row]?.code === "header")) continue;
     for (let column = 0; column < Math.min(sheet.columnCount, MOST_COLUMNS); column += 1) {
       const beside = besideBars.get(column) ?? 0;
-      if (isBar && beside > BESIDE_BARS * bars.length) continue;
+      if (isBar && (beside > BESIDE_BARS * bars.length || legs.has(column))) continue;
       const value = numberOf(sheet.cell(row, column));
       if (value === null || value <= 0) continue;
       if (isBar) besideBars.set(column, beside + 1);

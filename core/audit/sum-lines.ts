@@ -3,6 +3,7 @@ import { brokenBy, perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
 import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
+import { KG_PER_UNIT } from "../units/unit-table";
 
 /** A typed sum under a column, beside what the bars above it add up to. */
 export interface SumLine {
@@ -65,7 +66,9 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       const ofLines = sumOfSumsAbove(sheet, line, field.kind);
       if (ofLines !== null) bars.push(ofLines);
       const added = additionsBefore(sheet, line, column) || unreadBefore(sheet, line, column, field.tableTop);
-      const sums = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
+      const inOwn = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
+      const perUnit = field.kind === "mass" ? field.inUnit / saidUnit(line.label, field.inUnit) : 1;
+      const sums = perUnit === 1 ? inOwn : inOwn.map((sum) => sum * perUnit);
       const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
       lines.push({
         line,
@@ -75,7 +78,7 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
         sums,
         sumsWithStruck: someStruck ? add(true) : [],
         stretches,
-        inUnit: field.inUnit,
+        inUnit: field.inUnit / perUnit,
       });
     }
   }
@@ -84,6 +87,14 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
 
 const OF_MASS =
   /(?<!\p{L})(?:kgs?|lbs?|tons?|tonnes?|mass|weight|wt|masse|gewicht|poids|peso|masa|massa)(?!\p{L})/iu;
+
+/** kg in one of the unit that a line says in words, such as "TOTAL kg" below pounds; that of the column where it says none. */
+function saidUnit(label: string, ofColumn: number): number {
+  const [, kg, lb] = OF_UNIT.exec(label) ?? [];
+  return kg !== undefined ? 1 : lb !== undefined ? KG_PER_UNIT.lb : ofColumn;
+}
+
+const OF_UNIT = /(?<!\p{L})(?:(kgs?|kilos?)|(lbs?|pounds?))\.?\s*[)\]:]?\s*$/iu;
 
 /** True where a typed sum is one of the sums, as far as its decimals and summed rounding can tell. */
 export function isOneOf(typed: number, sums: readonly number[]): boolean {

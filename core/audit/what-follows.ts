@@ -10,6 +10,7 @@ import { looseSums } from "./loose-sums";
 import { figuresOfDigits, otherFigures } from "./other-figures";
 import sumLineDiffers from "./rules/sum-line-differs";
 import summaryDiffers from "./rules/summary-differs";
+import { massMade } from "./sum-lines";
 import { wrongGrandTotals, wrongLines } from "./wrong-lines";
 import { wrongSizedSums, wrongTotals } from "./wrong-sized-sums";
 import type { SumWay, WrongSum } from "./wrong-sum";
@@ -47,10 +48,19 @@ export function withWhatFollows(
       if (sum === undefined) return finding;
       const rows = rowsThatExplain(sum, toldBars);
       if (rows !== null) return followsFrom(finding, rows, facts);
-      const part = (sum.parts ?? [])
+      const parts = (sum.parts ?? [])
         .map((one) => cellAddress(facts.sheet, one.row, one.column))
-        .find((cell) => toldCells.has(cell));
-      if (part !== undefined) return asNote(finding, `; it sums ${part}, which is told of`);
+        .filter((cell) => toldCells.has(cell));
+      const [part] = parts;
+      if (
+        part !== undefined &&
+        followsFromParts(
+          sum,
+          parts.flatMap((cell) => wrong.get(cell) ?? []),
+          facts.bars,
+        )
+      )
+        return asNote(finding, `; it sums ${part}, which is told of`);
       const before = differences.find((one) => isSame(one, sum));
       if (before !== undefined) return asNote(finding, `; it is off by as much as ${placeOf(before, facts)}`);
       differences.push({ sum, name: facts.name, cell: finding.cell ?? "" });
@@ -58,6 +68,40 @@ export function withWhatFollows(
     });
   });
 }
+
+/**
+ * The sum comes out with one of its parts, or all of them, as the bars make it, or is that of the bars; so it may where no
+ * more is known of a part, or where it sums other parts than those.
+ */
+function followsFromParts(
+  { typed, sums }: WrongSum,
+  parts: readonly WrongSum[],
+  bars: readonly BarFacts[],
+): boolean {
+  if (parts.length === 0) return true;
+  const changes = parts.map((part) => part.sums.map((made) => made - part.typed));
+  const together = changes.reduce((sum, [first = 0]) => sum + first, 0);
+  const meant = sums.flatMap((sum) => [...changes.flat(), together].map((by) => sum + by));
+  const ofBars = (figure: (facts: BarFacts) => number | null): number =>
+    bars.reduce((sum, bar) => sum + (figure(bar) ?? 0), 0);
+  meant.push(
+    ofBars((facts) => figureOf(facts, { figure: "mass" })),
+    ofBars(massMade),
+    ofBars((facts) => figureOf(facts, { figure: "totalLength" })) / MM_PER_METRE,
+  );
+  return OTHER_UNITS.some((per) => {
+    const isNear = (sum: number): boolean => Math.abs(typed * per - sum) <= OF_PARTS * Math.abs(sum);
+    const isFar = sums.every((sum) => typed * per > FAR * sum || sum > FAR * typed * per);
+    return meant.some(isNear) || (per === 1 && isFar);
+  });
+}
+
+/** masses of a size differ by so much from table to table */
+const OF_PARTS = 0.005;
+/** kg above, tonnes below */
+const OTHER_UNITS = [1, 1000] as const;
+/** times more or less than its parts: some of them were not seen */
+const FAR = 1.6;
 
 const isOfSum = ({ code, severity }: Finding): boolean => OF_SUMS.has(code) && severity !== "note";
 
@@ -217,7 +261,7 @@ function asItsSize(facts: BarFacts, way: SumWay): readonly number[] {
   return perMetre === null || length === null ? [] : [(length / MM_PER_METRE) * perMetre];
 }
 
-function figureOf(facts: BarFacts, { figure }: SumWay): number | null {
+function figureOf(facts: BarFacts, { figure }: Pick<SumWay, "figure">): number | null {
   const { row, count, lengthInForce } = facts;
   if (figure === "total") return count;
   const length = row.totalLength ?? (count === null || lengthInForce === null ? null : count * lengthInForce);

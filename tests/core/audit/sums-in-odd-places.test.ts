@@ -233,3 +233,63 @@ describe("lines under columns by size", () => {
     expect(notes.filter((words) => words.includes("G15"))).toHaveLength(1);
   });
 });
+
+describe("sums in another unit than their column", () => {
+  const HEADS: Cell[] = ["Item", "Bar", "Total Nos", "Length ft", "Weight lbs"];
+  /** lb by ASTM A615: #4 0.668 x 20 x 10 = 133.6, #5 1.043 x 30 x 12 = 375.48, #6 1.502 x 10 x 20 = 300.4; all 809.48 */
+  const BARS: Cell[][] = [
+    ["F1", "#4", 20, 10, 133.6],
+    ["F2", "#5", 30, 12, 375.48],
+    ["F3", "#6", 10, 20, 300.4],
+  ];
+  const foot = (label: string, mass: number): Cell[] => [label, null, null, null, mass];
+  const lists = (kg: number): Rows => [HEADS, ...BARS, foot("G. TOTAL lbs", 809.48), foot("G. TOTAL kg", kg)];
+
+  it("should be held against the same sum in the unit that the line says", () => {
+    // 809.48 x 0.45359237 = 367.17
+    expect(told(lists(367.17)).loud).toEqual([]);
+    expect(told(lists(376.17)).loud).toEqual([
+      "S1!E6: the line gives 376.17 for mass, but the bars above add up to 367.174",
+    ]);
+  });
+});
+
+describe("a total below sizes of which one is told of", () => {
+  const HEADS: Cell[] = ["Mark", "Size", "No.", "Length mm", null, "Size", "kg"];
+  /** kg by hand: 10 x 4 x 0.888 = 35.52, 20 x 5 x 1.579 = 157.9, 10 x 6 x 2.466 = 147.96 */
+  const list = (h16: number, total: number): Rows => [
+    HEADS,
+    ["1", "H12", 10, 4000, null, "H12", 35.5],
+    ["2", "H16", 20, 5000, null, "H16", h16],
+    ["3", "H20", 10, 6000, null, "H20", 148],
+    ["4", "H12", 0, 2000, null, "Total", total],
+  ];
+
+  it("should be a note where it comes out with that size put right", () => {
+    expect(told(list(175.9, 341.4)).loud).toEqual([
+      "S1!G3: the mass of H16 is given as 175.9, but the bars of the list make 157.9",
+    ]);
+  });
+
+  it("should be told as well where it does not", () => {
+    expect(told(list(175.9, 259.4)).loud).toContain(
+      "S1!G5: the total is given as 259.4, but the sizes above or beside it add up to 359.4",
+    );
+  });
+});
+
+describe("legs that a few bars have", () => {
+  it("should be no sums of groups, though two of three come out as one", () => {
+    const heads: Cell[] = ["Mark", "Size", "No.", "Length m", "a m", "b m", "c m", "kg"];
+    // 1.9 and 0.9 are legs, and sums of the lengths of nothing
+    const rows: Rows = [
+      heads,
+      ["1", 12, 1, 1, 1, null, null, 0.888],
+      ["2", 12, 1, 2.9, 1, 1, 0.9, 2.575],
+      ["3", 12, 1, 1.9, 1.9, null, null, 1.687],
+      ["4", 12, 1, 3.8, 1, 0.9, 1.9, 3.374],
+      ["5", 12, 1, 3.2, 1, 1, 1.2, 2.842],
+    ];
+    expect(told(rows).loud).toEqual([]);
+  });
+});
