@@ -3,7 +3,7 @@ import type { Sheet } from "../schedule/sheet";
 import { namesOfWeight, type RowMass, type RowWeight } from "./row-mass";
 
 const FROM: readonly RowWeight["from"][] = [
-  ...(["cut length", "typed length", "typed mass", "metres alone"] as const),
+  ...(["cut length", "typed length", "typed mass", "typed total length", "metres alone"] as const),
 ];
 
 /**

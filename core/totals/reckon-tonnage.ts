@@ -64,7 +64,7 @@ export function reckonTonnage(
   const hidden: { sheet: string; row: number; mass: number }[] = [];
   const asTyped: WeighedAsMade[] = [];
   let groupedBy: TonnageGroup = "sheet";
-  const byTyped = { "typed length": 0, "typed mass": 0, "metres alone": 0 };
+  const byTyped = { "typed length": 0, "typed mass": 0, "typed total length": 0, "metres alone": 0 };
   const notInTotal: NotInTotal[] = [];
   const masses = schedules.map((read) => {
     const { sheet, reading } = read;

@@ -22,7 +22,7 @@ import { isRefusal, refusalText } from "../units/refusal";
 export interface RowWeight {
   /** kg */
   readonly mass: number;
-  readonly from: "cut length" | "typed length" | "typed mass" | "metres alone";
+  readonly from: "cut length" | "typed length" | "typed mass" | "typed total length" | "metres alone";
   /** mm of one bar */
   readonly cutLength: number | null;
   readonly count: number | null;
@@ -165,8 +165,21 @@ function weightOf(facts: BarFacts): RowWeight | NotInTotal {
       asTyped: null,
     };
   const isOpen = LENGTH_WANTING.has(why.code) && isAsked(row);
+  const isUnused = isOpen || why.code === "length-open";
+  const inAll = isUnused && !isUncounted ? massOfTotalLength(facts) : null;
+  if (inAll !== null)
+    return { mass: inAll, from: "typed total length", ...made, otherwise: null, asTyped: null };
   const words = isOpen ? LENGTH_OPEN : refusalText(why, standard.unit);
   return { ...placeOf(facts.sheet.sheet, facts.row, LOOK_AT[why.code] ?? []), why: words };
+}
+
+/** kg of the length that all bars of the row have together, where that of one is not used. */
+function massOfTotalLength(facts: BarFacts): number | null {
+  const { totalLength = null, problems } = facts.row;
+  const perMetre = perMetreToWeigh(facts);
+  const isUnread = problems?.some(({ field }) => field === "totalLength") === true;
+  if (totalLength === null || !(totalLength > 0) || perMetre === null || isUnread) return null;
+  return (totalLength / MM_PER_METRE) * perMetre;
 }
 
 /** A size that no table has, beside a mass that is not that of a round bar of its number: the size or the mass is wrong. */

@@ -30,6 +30,11 @@ export function tonnageNotes({
     if (count > 0)
       notes.push(`${counted(count, "row")} by the ${from}: the shape gives no length that is surer`);
   }
+  const inAll = byTyped["typed total length"];
+  if (inAll > 0)
+    notes.push(
+      `${counted(inAll, "row")} by the total length that is typed: the length of one bar is not used until its cell is corrected`,
+    );
   const inMetres = byTyped["metres alone"];
   if (inMetres > 0)
     notes.push(

@@ -24,7 +24,7 @@ const MASS_SLACK = 0.02;
 /** mm for m, cm for m, mm for cm, and back */
 const UNIT_FACTORS = [10, 100, 1000, 0.1, 0.01, 0.001];
 
-/** What the row says beside those numbers, mm; `byMass` is the length that its own mass makes. */
+/** What the row says beside those numbers, mm; `byMass` is the length that its own mass, or that of all its bars, makes. */
 interface RowAround {
   readonly dims: readonly (number | null)[];
   readonly length: number | null;

@@ -24,7 +24,7 @@ import type { Cell, Sheet } from "../sheet";
 import { amountOfSize } from "./amount-of-size";
 import type { Carried } from "./carried";
 import { lapBeside } from "./lap-beside";
-import { lengthByMass } from "./length-by-mass";
+import { lengthByMass, lengthByTotal } from "./length-by-mass";
 import { membersNamed } from "./members-named";
 import { type DraftRow, RowDraft, type RowSource } from "./row-draft";
 import { type RowSigns, rowSigns } from "./row-signs";
@@ -346,7 +346,7 @@ export class BarRowReader {
   ): number | null {
     const mass = readMassCell("mass", this.columns.mass, cells[this.columns.mass], this.layout.comma);
     const kg = mass === null || typeof mass === "object" ? null : mass * this.layout.massFactor;
-    const row = { dims: this.dims, length: typed, byMass: lengthByMass(draft, size, kg) };
+    const row = { dims: this.dims, length: typed, byMass: this.lengthByAmounts(draft, size, kg, cells) };
     const { problems, open, length } = settleUnitErrors(draft.unitErrors ?? [], row, draft);
     for (const problem of problems) draft.tell(problem);
     for (const { place, kind } of open) {
@@ -354,6 +354,21 @@ export class BarRowReader {
       else if (kind === "R") draft.radius = null;
     }
     return length;
+  }
+
+  private lengthByAmounts(
+    draft: RowDraft,
+    size: SizeReading | null,
+    kg: number | null,
+    cells: readonly Cell[],
+  ) {
+    const { totalLength } = this.columns;
+    const ofSize = amountOfSize(this.layout.table, cells, this.layout.comma);
+    const sized = ofSize === null || "problem" in ofSize ? null : ofSize;
+    const cell = totalLength == null ? null : cells[totalLength.column];
+    const all = typeof cell === "number" ? inMillimetres(cell, totalLength?.how.factor ?? 1) : null;
+    const amounts = { kg: kg ?? sized?.mass ?? null, mm: all ?? sized?.totalLength ?? null };
+    return lengthByMass(draft, size, amounts.kg) ?? lengthByTotal(draft, amounts.mm);
   }
 
   /** A count on each face may hold both faces or one: it stands as typed and the user is asked. */

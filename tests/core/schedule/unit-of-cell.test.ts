@@ -60,3 +60,28 @@ describe("a length in another unit than its column, with no dimension beside it"
     expect(isInTotal(weighed) ? weighed.mass : null).toBe(mass);
   });
 });
+
+describe("a length in another unit than its column, beside the length of all bars of its row", () => {
+  const rows = [3.55, 1.275, 6, 3].map((length, at) => [String(at + 1), "H12", 10, length, length * 10]);
+  const sheet = sheetFromRows("S", [
+    ["Bar mark", "Size", "Total no.", "Length m", "Total length m"],
+    ...rows,
+    // 525 cm for 5.25 m: 9 x 5.25 m = 47.25 m
+    ["5", "H16", 9, 525, 47.25],
+  ]);
+  const reading = readSchedule(sheet, standard);
+
+  it("should be asked with what that makes of it, and be used for no bar", () => {
+    expect(reading.bars.at(-1)?.length).toBeNull();
+    expect(reading.bars.at(-1)?.problems).toMatchObject([{ typed: 525, asks: true, proposal: 5250 }]);
+  });
+
+  it("should leave the row weighed by the length of all", () => {
+    // 47.25 m x 1.58 kg/m, H16 by BS 4449 of 1.58 to three figures
+    const weighed = weighRows(sheet, reading, standard).at(-1)!;
+    expect(isInTotal(weighed) ? [weighed.mass.toFixed(1), weighed.from] : null).toEqual([
+      "74.6",
+      "typed total length",
+    ]);
+  });
+});

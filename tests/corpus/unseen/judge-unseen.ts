@@ -20,7 +20,7 @@ interface UnseenBook {
     readonly row: number;
     readonly cell: string;
     readonly what: string;
-    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9, 0, AA and BB */
+    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9, 0, AA and BB, and of slips of unit or point elsewhere */
     readonly delta?: number;
   }[];
   readonly sheets: readonly {
@@ -98,11 +98,15 @@ function isNearTo(book: UnseenBook, total: number): boolean {
   return tonnagesOf(book).some((wanted) => Math.abs(total - wanted) <= WITHIN * wanted);
 }
 
-/** The truth with none, some or all of the mistakes taken literally: a slip of unit is read as meant, a count as typed. */
+/** The truth with none, some or all of the mistakes taken literally, or what is written with some put right: a slip of unit is read as meant, a count as typed. */
 function tonnagesOf({ tonnes, tonnesAsWritten, mistakes }: UnseenBook): number[] {
-  const wanted = [tonnes];
-  for (const { delta = 0 } of mistakes) if (delta !== 0) wanted.push(...wanted.map((one) => one + delta));
-  return [...wanted, tonnesAsWritten];
+  const [wanted, written] = [[tonnes], [tonnesAsWritten]];
+  for (const { delta = 0 } of mistakes) {
+    if (delta === 0) continue;
+    wanted.push(...wanted.map((one) => one + delta));
+    written.push(...written.map((one) => one - delta));
+  }
+  return [...wanted, ...written];
 }
 
 function bookOf({ name, sheets }: UnseenBook): Book {

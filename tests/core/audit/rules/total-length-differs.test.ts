@@ -26,13 +26,13 @@ ruleCases(rule, {
   ],
   speaks: [
     {
-      // 72 bars of 3.44 m are 247.68 m: the length has a nought too many, and the total is not to be changed
-      rows: [bar(2000, 20), bar(3000, 30), bar(34400, 247.68, 72)],
+      // 72 bars of 3.44 m are 247.68 m: the length lacks a nought, and the total is not to be changed
+      rows: [bar(2000, 20), bar(3000, 30), bar(344, 247.68, 72)],
       says: [
         {
           cell: "G4",
           message:
-            "the total length 247680 mm is 72 x 3440 mm and not 72 x 34400 mm: the point of one of the two lengths is misplaced",
+            "the total length 247680 mm is 72 x 3440 mm and not 72 x 344 mm: the point of one of the two lengths is misplaced",
         },
       ],
     },
