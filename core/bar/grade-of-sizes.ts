@@ -1,14 +1,15 @@
+import { plainName } from "../bars/known-grade";
+import { STRAY_GRADE } from "../bars/known-grades.data";
 import type { TableReading } from "../schedule/bar-row";
 import type { Cell } from "../schedule/sheet";
 import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
 import { ALL_STEEL, GRADE_OF_SIZES, GRADE_WORDS, MADE_UP_TO } from "./grade-of-sizes.data";
 import { type GradeOfNote, gradesInNote } from "./grades-in-notes";
-import { STRAY_GRADE } from "./known-grades.data";
 import { noteTexts } from "./note-texts";
 import { saying } from "./said-words";
 import type { SheetFacts } from "./sheet-facts";
-import { namedInText, plainName } from "./stray-grades";
+import { namedInText } from "./stray-grades";
 
 /** A bar whose grade is that of other sizes. */
 export interface GradeOfOthers {

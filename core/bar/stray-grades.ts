@@ -1,7 +1,8 @@
+import { isKnownName, plainName } from "../bars/known-grade";
+import { STRAY_GRADE } from "../bars/known-grades.data";
 import type { TableReading } from "../schedule/bar-row";
 import { Memo } from "../units/memo";
 import type { BarFacts } from "./bar-facts";
-import { KNOWN_GRADES, STRAY_GRADE } from "./known-grades.data";
 import type { SheetFacts } from "./sheet-facts";
 import { textColumns } from "./text-columns";
 
@@ -27,18 +28,6 @@ interface Named extends NamedInText {
 
 const TOKEN =
   /(?<![\p{L}\d.,])\p{L}{1,4}[ -]?\d{2,3}(?: ?\p{Lu}{1,2})?(?!\p{L}|[.,]?\d)|(?<![\p{L}\d.,/-])\d{3}\p{Lu}(?![\p{L}\d/-])|(?<![\p{L}\d.,-])[A\u0410]-?[IVX\u0406]{1,4}(?![\p{L}-]|[.,]?\d)/gu;
-/** letters that look alike in two alphabets */
-const LATIN: Readonly<Record<string, string>> = {
-  А: "A",
-  В: "B",
-  С: "C",
-  Е: "E",
-  І: "I",
-  К: "K",
-  Т: "T",
-  Р: "P",
-};
-const KNOWN = new Set(KNOWN_GRADES.value);
 
 /** Rows whose grade is none, such as "SD450" where all others are SD400 and SD500. */
 export function strayGrades(sheet: SheetFacts): readonly StrayGrade[] {
@@ -153,19 +142,11 @@ export function namedInText(text: string): readonly NamedInText[] {
     if (typed === null) return NONE_NAMED;
     return typed.map((one) => {
       const name = plainName(one);
-      return { typed: one, name, isKnown: KNOWN.has(name) };
+      return { typed: one, name, isKnown: isKnownName(name) };
     });
   });
 }
 
 function namedIn(texts: readonly TextOfRow[]): readonly Named[] {
   return texts.flatMap(({ column, named }) => named.map((one) => ({ ...one, column })));
-}
-
-/** A grade as KNOWN_GRADES has it: in Latin capitals, without spaces and hyphens. */
-export function plainName(typed: string): string {
-  return typed
-    .toUpperCase()
-    .replace(/[ -]/g, "")
-    .replace(/./g, (letter) => LATIN[letter] ?? letter);
 }

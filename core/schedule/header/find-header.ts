@@ -16,6 +16,7 @@ import {
 import type { HeaderSource } from "./header-source";
 import {
   diametersByContent,
+  gradesByContent,
   isBarSize,
   lotsByContent,
   membersByContent,
@@ -77,6 +78,7 @@ export function findHeader(
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
   membersByContent(best.columns as FoundColumn[], source, best.bottom);
+  gradesByContent(best.columns as FoundColumn[], source, best.bottom);
   lotsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }

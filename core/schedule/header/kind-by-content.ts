@@ -1,3 +1,4 @@
+import { isKnownName, plainName } from "../../bars/known-grade";
 import type { Standard } from "../../standards/port";
 import { isRefusal } from "../../units/refusal";
 import { cleanText } from "../cells/clean-text";
@@ -196,6 +197,30 @@ export function typesByContent(
   } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
     columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
   }
+}
+
+const LEAST_GRADES = 3;
+const SHARE_OF_GRADES = 0.8;
+
+/** Words that nobody knows, over nothing but steels that everybody knows: "Kv." over B500B heads grades. */
+export function gradesByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "grade")) return;
+  const index = columns.findIndex(({ column, meaning, corrected }) => {
+    if (meaning !== null || corrected) return false;
+    const texts: string[] = [];
+    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+      const cell = source.cells(row)[column];
+      if (typeof cell === "string" && cell.trim() !== "" && cell.length <= LONGEST_VALUE)
+        texts.push(cell.trim());
+      else if (typeof cell === "number") return false;
+    }
+    const known = texts.filter((text) => isKnownName(plainName(text)));
+    return known.length >= LEAST_GRADES && known.length >= SHARE_OF_GRADES * texts.length;
+  });
+  const one = columns[index];
+  if (one === undefined) return;
+  const meaning = { kind: "grade", unit: null, weak: false, otherwise: null, serial: false } as const;
+  columns[index] = { ...one, meaning };
 }
 
 export function isBarSize(typed: string | number, standard: Standard): boolean {

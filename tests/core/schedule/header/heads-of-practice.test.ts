@@ -365,3 +365,25 @@ it("takes a row of units under some of the columns into a head of two rows", () 
   expect(tables[0]?.columns.get("A")?.unit).toBe("cm");
   expect(tables[0]?.columns.get("mass")?.column).toBe(7);
 });
+
+describe("words that nobody knows over steels that everybody knows", () => {
+  const list = (head: string, ...steels: Cell[]): Cell[][] => [
+    ["Mark", "Size", head, "No.", "Length mm"],
+    ...steels.map((steel, at) => [at + 1, 12, steel, 10, 2000 + 100 * at]),
+  ];
+  const gradesOf = (rows: Cell[][]) => read(rows).bars.map(({ grade }) => grade);
+
+  it("should head grades", () => {
+    expect(gradesOf(list("Kv. xyz", "B500B", "B500B", "B500C", "B500B"))).toEqual([
+      "B500B",
+      "B500B",
+      "B500C",
+      "B500B",
+    ]);
+  });
+
+  it("should head none where few of them are steels", () => {
+    expect(gradesOf(list("Kv. xyz", "B500B", "east", "B500B", "west"))).toEqual([null, null, null, null]);
+    expect(gradesOf(list("Kv. xyz", "A400", 5, "A400", "A400"))).toEqual([null, null, null, null]);
+  });
+});
