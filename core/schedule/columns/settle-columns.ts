@@ -14,6 +14,7 @@ import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { knownWords } from "../header/known-words";
 import { recogniseHeader } from "../header/recognise-header";
+import { withoutLinesOfSizes } from "../rows/lines-of-sizes";
 import { readHeading } from "../rows/read-heading";
 import { sumsOnly } from "../rows/sum-rows";
 import { sampleRows } from "./column-sample";
@@ -49,7 +50,8 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   if (sumsOnly(worded.table)) return { layout: worded, held: null, proof: null };
   const { left, right } = worded;
   const to = nextHeader(source, header, block);
-  const rows = { cells: source.cells, from: header.bottom + 1, to, left, right };
+  const from = header.bottom + 1;
+  const rows = { cells: withoutLinesOfSizes(source.cells, from, to, source.standard), from, to, left, right };
   const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
   if (weighed === null) return { layout: worded, held: null, proof: null };
   const settled = withDecisions(block, weighed);

@@ -67,7 +67,10 @@ export function classifyRow(row: RowEvidence): RowVerdict {
 }
 
 function isBarAfterSummary(row: RowEvidence): boolean {
-  const isWhole = row.hasMark && row.hasSize && row.fields > 2;
+  // in a list without marks sizes one below another may stand where those of bars do
+  const isNamed =
+    row.hasMark || (row.summary === "across" && !row.table.columns.has("mark") && row.isPlainBar);
+  const isWhole = isNamed && row.hasSize && row.fields > 2;
   return row.inSummary && isWhole && !row.labelIsSum && !row.namesUnit && !row.isLineOfSums;
 }
 

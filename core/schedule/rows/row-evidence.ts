@@ -70,8 +70,8 @@ export class RowEvidence {
     private readonly signs: RowSigns,
     /** the member of the bar above */
     private readonly memberAbove: string | null | undefined,
-    /** the table is a block of sums */
-    readonly inSummary: boolean,
+    /** the table is a block of sums, by sizes one beside another or one below another */
+    readonly summary: "across" | "down" | null,
     /** many blank rows lie between the last bar and this row */
     readonly afterGap: boolean,
     /** a line of those sums for sure */
@@ -102,6 +102,10 @@ export class RowEvidence {
     if (numbers < LEAST_NUMBERS) return false;
     if (all.some((at) => SIZE_NAMED.test(shownText(cells[at]).slice(0, LONGEST_SIZE + 1)))) return true;
     return all[0]! > this.right && barBeside(cells, this, this.signs) >= 0;
+  }
+
+  get inSummary(): boolean {
+    return this.summary !== null;
   }
 
   get isPlainBar(): boolean {

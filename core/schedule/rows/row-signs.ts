@@ -4,6 +4,7 @@ import { LONGEST_VALUE } from "../cells/longest-text";
 import type { SizeCell } from "../cells/read-size-cell";
 import type { TableColumns } from "../columns/table-columns";
 import type { Cell } from "../sheet";
+import { mayListSizes } from "./lines-of-sizes";
 
 const NUMBER_OF = /^\d+(?:\s*[x*+]\s*\d+)*\s*(?:nos?|nr|off|pcs|stk|mm|m)?\.?$/i;
 
@@ -18,6 +19,7 @@ export function rowSigns(columns: TableColumns, readSize: (cell: string | number
    */
   function isPlainBar(cells: readonly Cell[], member: string | null | undefined): boolean {
     const size = columns.size < 0 ? null : cells[columns.size];
+    if (mayListSizes(cells)) return false;
     if (typeof size === "string" ? readSize(size, "").is !== "size" : typeof size !== "number") return false;
     const total = columns.total < 0 ? null : cells[columns.total];
     const each = columns.each < 0 ? null : cells[columns.each];

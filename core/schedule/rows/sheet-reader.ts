@@ -46,7 +46,7 @@ import {
 } from "./row-verdict";
 import { settleRows } from "./settle-rows";
 import { SheetNotes } from "./sheet-notes";
-import { isLineOfSums, SheetSums } from "./sheet-sums";
+import { isLineOfSums, SheetSums, wayOf } from "./sheet-sums";
 import { isSumAbove } from "./sum-above";
 import { sumsOnly } from "./sum-rows";
 import { NO_SIZES, type SumsHead, sumsHead } from "./sums-head";
@@ -282,7 +282,7 @@ export class SheetReader {
     };
     const isSumOfLine = (column: number, value: number): boolean =>
       this.sums.isSumOfLines(row, column, value);
-    const seen = [above?.member, summary !== null, ended, isLine, isSum, isSumOfLine] as const;
+    const seen = [above?.member, wayOf(summary), ended, isLine, isSum, isSumOfLine] as const;
     const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
     const isClosing = layout.closings.some((line) => line.row === row);
     const verdict = isClosing ? SUM_OF_MEMBERS : classifyRow(evidence);

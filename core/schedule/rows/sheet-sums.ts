@@ -23,6 +23,12 @@ export function isLineOfSums(
   return numbers.every((column) => isAmountOrNone(cells[column]) && (under.has(column) || column === right));
 }
 
+/** How the sizes of a block of sums stand; null outside one. */
+export function wayOf(summary: OpenSummary | null): "across" | "down" | null {
+  if (summary === null) return null;
+  return summary.sizes.length >= LEAST_SIZES ? "across" : "down";
+}
+
 /** A number, or the dash in place of one. */
 function isAmountOrNone(cell: Cell | undefined): boolean {
   return typeof cell === "number" || (typeof cell === "string" && /^\s*[-\u2013\u2014]\s*$/.test(cell));

@@ -13,6 +13,7 @@ export const CZECH_AND_SLOVAK: LanguageWords = {
     { kind: "size", words: ["prumer", "profil", "priemer"] },
     { kind: "total", words: ["pocet kusu", "pocet kusov"] },
     { kind: "length", words: ["delka", "dlzka", "delka prutu"] },
+    { kind: "length", words: ["rozvinuta delka", "rozv delka", "rozvinuta dlzka", "rozv dlzka"] },
     { kind: "totalLength", words: ["celkova delka", "celkova dlzka"] },
     { kind: "shape", words: ["tvar"] },
     { kind: "mass", words: ["hmotnost", "celkova hmotnost"] },

@@ -33,6 +33,8 @@ export const FRENCH: LanguageWords = {
         "lg developpee",
         "longueur de coupe",
         "long dev",
+        "long develop",
+        "long devel",
       ],
     },
     {

@@ -26,6 +26,10 @@ export const GERMAN: LanguageWords = {
     { kind: "each", words: ["stuck je bauteil", "je bauteil", "anzahl je bauteil", "stk je bauteil"] },
     { kind: "total", words: ["gesamtanzahl", "gesamtstuckzahl"] },
     { kind: "length", words: ["einzellange", "stablange", "schnittlange", "einzel lange", "zuschnittlange"] },
+    {
+      kind: "length",
+      words: ["gestreckte lange", "gestr lange", "abgewickelte lange", "abgew lange", "abwicklungslange"],
+    },
     { kind: "shape", words: ["biegeform", "form", "biegeskizze", "skizze", "formschlussel", "biegetyp"] },
     { kind: "mass", words: ["gewicht", "masse", "gesamtgewicht", "gesamtmasse", "gew"] },
     {

@@ -13,6 +13,7 @@ export const GREEK: LanguageWords = {
     { kind: "pour", words: ["σκυροδετηση", "σταδιο σκυροδετησης", "φαση σκυροδετησης"] },
     { kind: "pour", words: ["σταδιο"], weak: true },
     { kind: "remark", words: ["παρατηρησεις", "παρατ"] },
+    { kind: "length", words: ["αναπτ μηκος", "αναπτυγμενο μηκος", "μηκος αναπτυγματος"] },
     { kind: "spacing", words: ["αποσταση"] },
     { kind: "former", words: ["τυμπανο", "τυμπανο d", "διαμετρος τυμπανου"] },
     { kind: "grade", words: ["ποιοτητα", "κατηγορια χαλυβα", "χαλυβας"] },

@@ -34,6 +34,9 @@ export const ITALIAN: LanguageWords = {
         "lungh unit",
         "lunghezza di taglio",
         "lunghezza taglio",
+        "lunghezza sviluppata",
+        "lungh sviluppata",
+        "lungh svil",
       ],
     },
     // of one bar or of all

@@ -36,6 +36,7 @@ export const POLISH: LanguageWords = {
       ],
     },
     { kind: "length", words: ["dlugosc", "dlugosc preta", "dl preta", "dlugosc jednego preta"] },
+    { kind: "length", words: ["dlugosc rozwinieta", "dl rozwinieta", "dlugosc rozw"] },
     {
       kind: "totalLength",
       words: ["dlugosc ogolna", "dlugosc calkowita", "laczna dlugosc", "dlugosc laczna", "dlugosc ogolem"],

@@ -43,6 +43,8 @@ export const PORTUGUESE: LanguageWords = {
         "comp unitario",
         "compr",
         "comp",
+        "comprimento desenvolvido",
+        "compr desenv",
       ],
     },
     { kind: "totalLength", words: ["c total", "compr total", "comp total", "comprimento acumulado"] },

@@ -25,6 +25,7 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     { kind: "size", words: ["diametru", "diametrul", "atmero"] },
     { kind: "total", words: ["nr buc"] },
     { kind: "length", words: ["lungime", "lungimea", "hossz", "hosszusag"] },
+    { kind: "length", words: ["lungime desfasurata", "lungime desf", "kiteritett hossz"] },
     { kind: "totalLength", words: ["lungime totala", "osszes hossz"] },
     { kind: "mass", words: ["masa totala", "greutate", "tomeg"] },
     { kind: "mark", words: ["marca", "pozitie", "nr marca"] },

@@ -7,6 +7,7 @@ export const SOUTH_SLAVIC: LanguageWords = {
   columns: [
     { kind: "former", words: ["trn", "promjer trna", "precnik trna", "premer trna", "пречник трна"] },
     { kind: "unitMass", words: ["jedinicna masa", "jedinicna tezina", "jed masa"] },
+    { kind: "length", words: ["razvijena duzina", "razv duzina", "razvijena duljina", "razvijena dolzina"] },
     { kind: "mark", words: ["pozicija", "poz", "oznaka", "ознака", "позиция", "позиција"] },
     { kind: "member", words: ["element", "naziv elementa"] },
     { kind: "size", words: ["fi", "profil"] },

@@ -53,6 +53,8 @@ export const SPANISH: LanguageWords = {
         "longitud de barra",
         "longitud parcial",
         "longitud desarrollada",
+        "long desarrollada",
+        "long desarr",
         "l unit",
       ],
     },

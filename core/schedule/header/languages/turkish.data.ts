@@ -15,6 +15,7 @@ export const TURKISH: LanguageWords = {
     },
     { kind: "total", words: ["toplam adet", "toplam"] },
     { kind: "length", words: ["boy", "boyu", "birim boy", "tek boy", "kesim boyu", "uzunluk", "demir boyu"] },
+    { kind: "length", words: ["acinim boyu", "acilim boyu"] },
     { kind: "totalLength", words: ["toplam boy", "toplam uzunluk"] },
     { kind: "shape", words: ["sekil", "bukum", "bukum sekli", "demir sekli", "kroki", "acinim"] },
     { kind: "mass", words: ["agirlik", "toplam agirlik"] },

@@ -386,4 +386,22 @@ describe("words that nobody knows over steels that everybody knows", () => {
     expect(gradesOf(list("Kv. xyz", "B500B", "east", "B500B", "west"))).toEqual([null, null, null, null]);
     expect(gradesOf(list("Kv. xyz", "A400", 5, "A400", "A400"))).toEqual([null, null, null, null]);
   });
+// the length before bending, in words of many languages (from memory)
+it.each([
+  ["LONG. DESARR. m", "m"],
+  ["Long. desarrollada", null],
+  ["Lungh. sviluppata (cm)", "cm"],
+  ["Compr. desenv.", null],
+  ["Long. d\u00e9velop. (m)", "m"],
+  ["Gestr. L\u00e4nge", null],
+  ["Rozvinut\u00e1 d\u013a\u017eka", null],
+  ["D\u0142ugo\u015b\u0107 rozw.", null],
+  ["Razv. du\u017eina", null],
+  ["Lungime desf\u0103\u0219urat\u0103", null],
+  ["Kiter\u00edtett hossz", null],
+  ["A\u00e7\u0131n\u0131m boyu", null],
+  ["\u0391\u03bd\u03b1\u03c0\u03c4. \u03bc\u03ae\u03ba\u03bf\u03c2", null],
+  ["\u0420\u0430\u0437\u0432\u0451\u0440\u043d\u0443\u0442\u0430\u044f \u0434\u043b\u0438\u043d\u0430", null],
+])("takes %s for the length of a bar", (text, unit) => {
+  expect(recogniseHeader(text)).toMatchObject({ kind: "length", unit, weak: false });
 });
