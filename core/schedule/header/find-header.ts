@@ -272,10 +272,22 @@ function meaningOf(parts: readonly string[]): HeaderMeaning | null {
   for (const order of orders) {
     const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
     if (meaning === null) continue;
+    if (headsSpacing(parts, order)) {
+      // a length below "Spacing" is that over which the bars are spread, and a letter none of a leg
+      if (meaning.kind === "length") return null;
+      if (DIMENSION.test(meaning.kind)) continue;
+    }
     const unit = meaning.unit ?? parts.map(unitInHeader).find((one) => one !== null) ?? null;
     return meaning.kind === "unitMass" ? meaning : { ...meaning, unit: unitFor(meaning.kind, unit) };
   }
   return null;
+}
+
+/** The words above the lower end `order` of a stack name the spacing. */
+function headsSpacing(parts: readonly string[], order: readonly string[]): boolean {
+  const above = parts.slice(0, parts.length - order.length);
+  const isLower = order.at(-1) === parts.at(-1);
+  return isLower && above.length > 0 && recogniseHeader(above.join(" "))?.kind === "spacing";
 }
 
 const MASS_UNITS: ReadonlySet<string> = new Set(["kg", "t", "lb"]);
@@ -322,12 +334,13 @@ function gains(
     else if (isUnitText(own)) units += 1;
     else if (meaning !== null && own.replace(/\s+/g, " ") !== header && recogniseHeader(header) !== null)
       stacked += 1;
-    else if (meaning !== null && isWord) words += 1;
+    else if (isWord && (meaning !== null || header !== own)) words += 1;
   }
   // the head of the sums by size gives way to its sizes
   if (candidate.known < best.known && sizes < LEAST_SIZES) return false;
   if (units === all && all > 0) return true;
   const isOfWords = [...last.texts.values()].every((text) => !/\d/.test(text));
+  if (isOfWords && units > 0 && words > 0 && units + words + stacked === all) return true;
   if (isOfWords && units >= LEAST_UNITS && units * 2 >= all - sizesOver(best, last, standard)) return true;
   if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
   if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;

@@ -4,7 +4,7 @@ import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { sizeElsewhere } from "../cells/size-elsewhere";
 import { EVERYDAY_SIZES } from "../evidence/evidence.data";
-import type { HeaderMeaning } from "./recognise-header";
+import { type HeaderMeaning, recogniseHeader } from "./recognise-header";
 
 /** A column of a header as far as its words tell. */
 export interface HeaderColumn {
@@ -249,10 +249,12 @@ function isShapeType(found: readonly FoundColumn[]): boolean {
   return (kinds.includes("A") && kinds.includes("B")) || kinds.filter((kind) => kind === "grade").length > 1;
 }
 
-/** A user's correction comes first, then words of one meaning, then the words that give way. */
+/** A user's correction comes first, then words of one meaning, then words that give way; each before such under unknown ones. */
 function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
-  const rank = ({ corrected, meaning }: FoundColumn): number =>
-    corrected ? 0 : meaning?.weak === true ? 2 : 1;
+  const rank = ({ corrected, meaning, header }: FoundColumn): number => {
+    if (corrected || meaning === null) return corrected ? -1 : 0;
+    return (meaning.weak ? 2 : 0) + (recogniseHeader(header) === null ? 1 : 0);
+  };
   return [...found].sort((one, other) => rank(one) - rank(other));
 }
 

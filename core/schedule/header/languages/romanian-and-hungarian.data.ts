@@ -33,7 +33,7 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
     { kind: "pour", words: ["turnare", "etapa de turnare", "betonozas", "betonozasi utem"] },
     { kind: "pour", words: ["etapa", "utem"], weak: true },
     { kind: "remark", words: ["observatii", "megjegyzes", "megj"] },
-    { kind: "spacing", words: ["distanta", "kiosztas"] },
+    { kind: "spacing", words: ["distanta", "kiosztas", "osztas", "osztaskoz"] },
     { kind: "member", words: ["element", "szerkezet"] },
   ],
   parts: {
