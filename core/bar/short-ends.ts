@@ -1,7 +1,10 @@
 import type { TableReading } from "../schedule/bar-row";
+import { cleanText } from "../schedule/cells/clean-text";
+import { readLengthText } from "../schedule/cells/read-length-text";
 import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import type { BarFacts } from "./bar-facts";
+import { isInFeetInches } from "./feet-inches";
 import { HOOK_WORDS } from "./hook-words.data";
 import { SHORT_ENDS } from "./identities.data";
 import { groupOf, SHAPE } from "./length-habits";
@@ -20,16 +23,25 @@ export function hookOf(facts: BarFacts): EndOfRow | null {
   const column = hookColumn(facts.row.table);
   if (column === null) return null;
   const cell = facts.sheet.sheet.cell(facts.row.row, column.column);
-  const value =
-    typeof cell === "number" ? cell : Number(LAST_NUMBER.exec(String(cell ?? ""))?.[1]?.replace(",", "."));
   const { columns } = facts.row.table;
   const unit = columns.get("A")?.unit ?? columns.get("B")?.unit ?? null;
+  const feetInches = isInFeetInches(facts, "A") || isInFeetInches(facts, "B");
+  if (typeof cell === "string") {
+    const own = readLengthText(cleanText(cell), { ...AS_TYPED, feetInches });
+    if (own.is === "value" && !own.plain && !own.asks)
+      return { name: column.header, at: "length", mm: own.value };
+  }
+  // among feet and inches a bare number is neither for sure
+  if (feetInches && unit !== "in" && unit !== "ft") return null;
+  const value =
+    typeof cell === "number" ? cell : Number(LAST_NUMBER.exec(String(cell ?? ""))?.[1]?.replace(",", "."));
   // up to four hooks may be counted there
   if (!(value > 0) || (Number.isInteger(value) && value <= MOST_COUNTED) || unit === null) return null;
   return { name: column.header, at: "length", mm: value * IN_COLUMN_UNIT[unit] };
 }
 
 const MOST_COUNTED = 4;
+const AS_TYPED = { factor: 1, comma: "decimal" } as const;
 const LAST_NUMBER = /(\d+(?:[.,]\d+)?)\s*(?:mm|cm|m)?\s*$/;
 
 function hookColumn({

@@ -1,3 +1,4 @@
+import { isInFeetInches } from "../../bar/feet-inches";
 import { offStep, toNearest } from "../../bar/step";
 import { defineRule } from "../rule";
 
@@ -21,6 +22,8 @@ export default defineRule({
     for (const letter of definition.dims) {
       const value = facts.dim(letter);
       if (value === null || !offStep(value, step.value) || definition.counts?.includes(letter)) continue;
+      // of feet and inches no step of millimetres is kept
+      if (isInFeetInches(facts, letter)) continue;
       // between faces a longer side stands in the cover
       const nearest =
         facts.use === "link" ? Math.floor(value / step.value) * step.value : toNearest(value, step.value);

@@ -1,4 +1,8 @@
+import { expect, it } from "vitest";
 import rule from "../../../../core/audit/rules/dimension-off-step";
+import { runAudit } from "../../../../core/audit/run-audit";
+import { sheetFromRows } from "../../../../core/schedule/sheet";
+import { resolveStandard, type Standard } from "../../../../core/standards";
 import { ruleCases } from "../rule-cases";
 
 // BS 8666:2005: dimensions in multiples of 5 (from memory)
@@ -25,4 +29,16 @@ ruleCases(rule, {
       ],
     },
   ],
+});
+
+// 12 ft 3 in are 3733.8 mm, which is a whole figure where it was measured
+it.each([["12'-3\""], ["12-03"], ["12 ft 3 in"]])("asks no step of millimetres of %s", (leg) => {
+  const rows = [
+    ["Mark", "Size", "Shape", "A", "Length", "Total"],
+    ["a", 16, "straight", leg, leg, 12],
+    ["b", 16, "straight", "10'-6\"", "10'-6\"", 8],
+  ];
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const { findings } = runAudit({ sheets: [sheetFromRows("Slab", rows)], standard });
+  expect(findings.filter(({ code }) => code === rule.code)).toEqual([]);
 });

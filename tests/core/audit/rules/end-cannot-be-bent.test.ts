@@ -131,3 +131,39 @@ it("takes two under hooks for their number, and no length", () => {
   const { findings } = runAudit({ sheets: [sheetFromRows("Links", rows)], standard });
   expect(findings.filter(({ code }) => code === rule.code)).toEqual([]);
 });
+
+// 1 in is 25.4 mm (exact): 5 in are 10 d of a #4 of 12.7 mm, and 1 in is 2 d
+it.each([
+  ["1'-2\"", "1'-6\"", '5"', '1"'],
+  ["1-02", "1-06", "0-05", "0-01"],
+  ["1 ft 2 in", "1 ft 6 in", "5 in", "1 in"],
+])("reads hooks in feet and inches beside legs of %s", (a, b, sound, slip) => {
+  const rows = [
+    ["Mark", "Size", "Shape", "A", "B", "Hook", "Length", "Total"],
+    ["T1", "#4", "tie", a, b, sound, "6'-2\"", 72],
+    ["T2", "#4", "tie", a, b, slip, "6'-2\"", 24],
+    // neither inches nor feet for sure
+    ["T3", "#4", "tie", a, b, 5, "6'-2\"", 30],
+    ["B1", "#5", "bend", a, b, null, "2'-8\"", 54],
+  ];
+  const standard = resolveStandard("ACI318:2019");
+  if (isRefusal(standard)) throw standard;
+  const { findings } = runAudit({ sheets: [sheetFromRows("Ties", rows)], standard });
+  expect(findings.filter(({ code }) => code === rule.code)).toMatchObject([
+    { row: 3, message: 'hook 1" of #4 is below 5 d: is it a slip?' },
+  ]);
+});
+
+it("takes the unit that a hook is written in, whatever the legs are in", () => {
+  const rows = [
+    ["Mark", "Size", "Shape", "A mm", "B mm", "Hook", "Length mm", "Total"],
+    ["1", "10", "stirrup", 140, 440, "11 cm", 1380, 72],
+    ["2", "10", "stirrup", 140, 540, "3 cm", 1580, 224],
+  ];
+  const standard = resolveStandard(EC2);
+  if (isRefusal(standard)) throw standard;
+  const { findings } = runAudit({ sheets: [sheetFromRows("Links", rows)], standard });
+  expect(findings.filter(({ code }) => code === rule.code)).toMatchObject([
+    { row: 3, message: "hook 30 mm of 10 is below 5 d: is it a slip?" },
+  ]);
+});
