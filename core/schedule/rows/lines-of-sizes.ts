@@ -1,27 +1,30 @@
 import type { Standard } from "../../standards/port";
 import { isFilled } from "../cells/is-filled";
 import { LONGEST_VALUE } from "../cells/longest-text";
+import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 import { filledColumns } from "./row-cells";
 import { sizesInRow } from "./sum-rows";
 
 const LEAST_SIZES = 3;
+/** more than count, size and length of a bar can be */
+const SURE_SIZES = 5;
 /** bars, metres, kg/m, mass, mass with waste, price */
 const MOST_LINES = 6;
 const DIGIT = /\d/;
 const AMOUNT = /^[\d\s.,'\u2019]*\d[\d\s.,'\u2019]*$/;
 
-/** A word and then numbers, each more than the one before, as "\u00d8 | 8 | 10 | 12": no bar at first sight. */
+/** A word for sizes and then numbers, each more than the one before, as "\u00d8 | 8 | 10 | 12": no bar at first sight. */
 export function mayListSizes(cells: readonly Cell[]): boolean {
   let before = 0;
   let rising = 0;
-  let isNamed = false;
+  let words = "";
   for (let column = 0; column < cells.length; column += 1) {
     const cell = cells[column] ?? null;
     if (cell === null || cell === "") continue;
-    if (!isNamed) {
+    if (words === "") {
       if (typeof cell !== "string" || DIGIT.test(cell)) return false;
-      isNamed = true;
+      words = cell;
     } else if (typeof cell === "string") break;
     else if (!(typeof cell === "number" && cell > before)) return false;
     else {
@@ -29,7 +32,23 @@ export function mayListSizes(cells: readonly Cell[]): boolean {
       rising += 1;
     }
   }
-  return rising >= LEAST_SIZES;
+  return rising >= LEAST_SIZES && saysSizes(words);
+}
+
+/** A bar of 8 mm, ten pieces, 12 m may stand behind the mark "A". */
+function saysSizes(words: string): boolean {
+  return recogniseHeader(words)?.kind === "size";
+}
+
+/** Few sizes behind a word that names none, and no line of sums below: as likely the figures of one bar. */
+export function mayBeBar(
+  cells: readonly Cell[],
+  sizes: readonly { readonly column: number }[],
+  below: readonly Cell[],
+): boolean {
+  const words = cells.find((cell) => typeof cell === "string" && cell.trim() !== "");
+  if (sizes.length >= SURE_SIZES || typeof words !== "string" || saysSizes(words)) return false;
+  return !isLineUnder(below, new Set(sizes.map(({ column }) => column)));
 }
 
 /**
@@ -66,7 +85,9 @@ function sizesAcross(cells: readonly Cell[], standard: Standard): ReadonlySet<nu
   const words = cells[first ?? -1];
   if (others.length < LEAST_SIZES || typeof words !== "string" || DIGIT.test(words)) return null;
   const sizes = sizesInRow(cells, filled, standard);
-  return sizes === null ? null : new Set(sizes.map(({ column }) => column));
+  if (sizes === null) return null;
+  const isSure = saysSizes(words) || sizes.length >= SURE_SIZES || sizes.some(({ size }) => /\D/.test(size));
+  return isSure ? new Set(sizes.map(({ column }) => column)) : null;
 }
 
 function isLineUnder(cells: readonly Cell[], under: ReadonlySet<number>): boolean {

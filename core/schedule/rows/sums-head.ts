@@ -1,7 +1,9 @@
 import type { Standard } from "../../standards/port";
 import type { TotalRow } from "../bar-row";
+import { isFilled } from "../cells/is-filled";
 import type { Cell } from "../sheet";
 import type { Block } from "./block";
+import { mayBeBar } from "./lines-of-sizes";
 import { labelOf } from "./row-cells";
 import { sizeOfTitled, sizesDown } from "./sizes-down";
 import { headsSums, sizesInRow, totalRow } from "./sum-rows";
@@ -15,6 +17,9 @@ export interface SumsHead {
   /** the row is the first of the lines itself, behind their title */
   readonly line?: TotalRow;
 }
+
+/** size, count, length and shape or dimensions */
+const FIELDS_OF_BAR = 4;
 
 /** words alone head the lines below, to whatever row */
 export const NO_SIZES: SumsHead = { sizes: [], until: null };
@@ -34,7 +39,12 @@ export function sumsHead(
 ): SumsHead | null {
   if (block === undefined) return null;
   const named = filled.length < 3 ? null : sizesInRow(cellsOf(row), filled, standard);
-  if (named !== null) return { sizes: named, until: null };
+  if (named !== null) {
+    const { signs, layout } = block.reader;
+    const isNamed = isFilled(cellsOf(row), layout.table.columns.get("mark")?.column ?? -1);
+    const isWhole = isNamed && signs.fieldsFilled(cellsOf(row)) >= FIELDS_OF_BAR;
+    return isWhole && mayBeBar(cellsOf(row), named, cellsOf(row + 1)) ? null : { sizes: named, until: null };
+  }
   const words = headsSums(cellsOf(row), filled);
   // where its words say sums the lines may hold as many cells as a bar
   const columns = words ? Number.POSITIVE_INFINITY : block.reader.layout.table.columns.size;

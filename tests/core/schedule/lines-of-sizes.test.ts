@@ -97,6 +97,17 @@ describe("sums by size that lie across the columns of a list", () => {
   });
 });
 
+it("should leave a bar whose figures are all sizes a bar", () => {
+  const reading = read([
+    ["Mark", "Size", "Total no.", "Length m", "Shape"],
+    ["A", 8, 10, 12, "straight"],
+    ["B", 10, 12, 16, "straight"],
+    ["C", 12, 20, 25, "straight"],
+    ["D", 10, 40, 2.4, "straight"],
+  ]);
+  expect(reading.bars.map(({ mark }) => mark)).toEqual(["A", "B", "C", "D"]);
+});
+
 describe("mayListSizes", () => {
   it.each<[Cell[], boolean]>([
     [["\u00d8", 8, 10, 12], true],
@@ -104,7 +115,9 @@ describe("mayListSizes", () => {
     // marks have digits, and lengths are no more than counts
     [["A1", 8, 10, 12, 4000], false],
     [["Beam", 24, 12, 4000, 21], false],
-    [["Beam", 8, 10], false],
+    [["\u00d8", 8, 10], false],
+    // ten bars of 8 mm and 12 m
+    [["A", 8, 10, 12, "straight"], false],
   ])("should take %j as %s", (cells, expected) => {
     expect(mayListSizes(cells)).toBe(expected);
   });
