@@ -386,6 +386,8 @@ describe("words that nobody knows over steels that everybody knows", () => {
     expect(gradesOf(list("Kv. xyz", "B500B", "east", "B500B", "west"))).toEqual([null, null, null, null]);
     expect(gradesOf(list("Kv. xyz", "A400", 5, "A400", "A400"))).toEqual([null, null, null, null]);
   });
+});
+
 // the length before bending, in words of many languages (from memory)
 it.each([
   ["LONG. DESARR. m", "m"],
