@@ -1,5 +1,6 @@
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
+import { partsSaid, unitInHeader } from "../schedule/header/recognise-header";
 import { KG_PER_UNIT } from "../units/unit-table";
 import { linesAbove } from "./sized-sums";
 import { additionsBefore } from "./sum-lines";
@@ -26,7 +27,8 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
     const [one, another] = line.cells;
     if (bySize.length === 0 || one === undefined || another !== undefined) return [];
     if (line.kind !== "total" && line.kind !== "subtotal") return [];
-    const above = linesAbove(sheet, line).filter(({ cells }) => cells.length > 1);
+    const lines = linesAbove(sheet, line).filter(({ cells }) => cells.length > 1);
+    const above = ofItsKind(line, lines);
     const sums = above.map(({ cells }) => cells.reduce((sum, { value }) => sum + value, 0));
     const parts = above.slice(0, 1).flatMap(({ row, cells }) => cells.map(({ column }) => ({ row, column })));
     const nearest = sums[0];
@@ -39,4 +41,20 @@ export function grandTotals(sheet: SheetFacts): readonly GrandTotal[] {
     const all = added === 0 ? sums : [...sums, ...sums.map((sum) => sum + added)];
     return [{ line, column: one.column, typed: one.value, sums: all, parts }];
   });
+}
+
+/** A total that says it is of mass sums a line that says so where there is one: those of lengths come near it by chance. */
+function ofItsKind({ label }: TotalRow, lines: readonly TotalRow[]): readonly TotalRow[] {
+  const kind = figureSaid(label);
+  const said = kind === null ? [] : lines.filter((one) => figureSaid(one.label) === kind);
+  return said.length === 0 ? lines : said;
+}
+
+/** Whether a line's words are of masses or of lengths: by its unit, else by its nouns; null where neither or both. */
+function figureSaid(label: string): "mass" | "length" | null {
+  const unit = unitInHeader(label);
+  if (unit !== null) return unit in KG_PER_UNIT ? "mass" : "length";
+  const parts = partsSaid(label);
+  if (parts.has("mass") === parts.has("length")) return null;
+  return parts.has("mass") ? "mass" : "length";
 }

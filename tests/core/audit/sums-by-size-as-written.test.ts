@@ -36,6 +36,18 @@ describe("a line of masses under columns by size that names its unit alone", () 
     ]);
   });
 
+  it("should be what a total of mass sums, and not the metres that come near it", () => {
+    const kg = foot("Mass kg", 118.5, 92.55, 177.6);
+    const list = (label: string, total: number) =>
+      told([HEAD, ...BARS, ...FEET, kg, foot(label, total)]).loud;
+    // 300 + 150 + 200 = 650 metres
+    expect(list("Total mass (kg)", 650)).toEqual([
+      "F9: the line gives 650, but the sums by size above it add up to 388.65",
+    ]);
+    expect(list("Total length (m)", 650)).toEqual([]);
+    expect(list("Total", 650)).toEqual([]);
+  });
+
   it("should be told of where one mass is wrong", () => {
     const kg = foot("KG", 118.5, 92.55, 277.6);
     expect(told([HEAD, ...BARS, ...FEET, kg, foot("Total kg", 388.65)]).loud).toEqual([
