@@ -19,7 +19,7 @@ const lengthAmbiguous = defineRefusal(
   "value",
   `length "{typed}" can be read as {one} or as {other} {unit}: write it without the separator`,
 );
-const inchesBesideFeet = defineRefusal(
+export const inchesBesideFeet = defineRefusal(
   "inches-beside-feet",
   "value",
   `length "{typed}" has {inches} in beside feet, where the inches stay below 12: write one or the other`,

@@ -1,4 +1,4 @@
-import { parseLength } from "../../units/parse-length";
+import { inchesBesideFeet, parseLength } from "../../units/parse-length";
 import { isRefusal, refusalText } from "../../units/refusal";
 import { MM_PER_UNIT } from "../../units/unit-table";
 import type { GuessCode } from "../bar-row";
@@ -155,8 +155,16 @@ function withUnit(text: string, column: LengthColumn): LengthReading | null {
 function dashedFeet(text: string, column: LengthColumn): LengthReading | null {
   const dashed = DASHED.exec(text);
   const sure = column.feetInches || dashed?.[3] !== undefined || text.endsWith('"');
-  if (dashed !== null && sure && Number(dashed[2]) < 12) {
-    return value(Number(dashed[1]) * FOOT + (Number(dashed[2]) + fraction(dashed[3], dashed[4])) * INCH);
+  if (dashed !== null && sure) {
+    const inches = Number(dashed[2]) + fraction(dashed[3], dashed[4]);
+    if (inches < FOOT / INCH) return value(Number(dashed[1]) * FOOT + inches * INCH);
+    // among feet and inches no bare numbers make a range
+    if (column.feetInches) {
+      return {
+        is: "unread",
+        reason: refusalText(inchesBesideFeet({ typed: text, inches: dashed[2] ?? "" })),
+      };
+    }
   }
   const mixed = MIXED.exec(text);
   if (mixed !== null && (column.feetInches || column.factor === INCH) && Number(mixed[3]) > 0) {

@@ -41,3 +41,21 @@ it("should read them in a column that holds sums of the list below", () => {
   const { bars } = readSchedule(sheetFromRows("List", [HEADER, ...rows]), heldStandard("BS8666:2005"));
   expect(bars.map(({ dims }) => dims[0])).toEqual([406.4, 254, 152.4]);
 });
+
+// a foot is twelve inches: common practice
+it("should say that inches reach a foot, and take them for no range of lengths", () => {
+  const rows: Cell[][] = [
+    ["A1", "#5", 44, "24-06", null, null, null],
+    ["A2", "#5", 36, "38-00", null, null, null],
+    ["A3", "#4", 12, "21-13", null, null, null],
+    ["A4", "#4", 12, "16-11 1/2", null, null, null],
+  ];
+  const { bars } = readSchedule(sheetFromRows("List", [HEADER, ...rows]), heldStandard("BS8666:2005"));
+  expect(bars.map(({ problems }) => (problems ?? []).map(({ reason }) => reason))).toEqual([
+    [],
+    [],
+    ['length "21-13" has 13 in beside feet, where the inches stay below 12: write one or the other'],
+    [],
+  ]);
+  expect(bars.map(({ varying }) => varying ?? null)).toEqual([null, null, null, null]);
+});
