@@ -161,7 +161,10 @@ function isKept(name: RowIdentity, facts: BarFacts, perMetre: ReadonlyMap<number
     const { members, each, total } = row;
     return members === null || each === null || total === null ? null : total === members * each;
   }
-  if (name === "pieceMass") return keepsMass(facts, row.length, perMetre, "pieceMass");
+  if (name === "pieceMass") {
+    const kept = keepsMass(facts, row.length, perMetre, "pieceMass");
+    return kept === true && isOffItsShare(facts, perMetre) ? false : kept;
+  }
   if (name === "massOfTotal") return keepsMass(facts, row.totalLength ?? null, perMetre);
   const product = row.length === null || count === null ? null : row.length * count;
   return name === "mass" ? keepsMass(facts, product, perMetre) : keepsTotal(facts, product);
@@ -186,6 +189,16 @@ function keepsMass(
   // the sheet's own is learnt of rounded masses
   const ofTable = ((massPerMetreOf(facts.row.size) ?? 0) * millimetres) / MM_PER_METRE;
   return Math.abs(mass - ofTable) <= half * lastPlace(facts, field);
+}
+
+/** Of a size whose table is not known: no rounding of the share of the row's mass, which is near enough to any table. */
+function isOffItsShare(facts: BarFacts, perMetre: ReadonlyMap<number, number>): boolean {
+  const { row, count } = facts;
+  if (row.mass === null || !count || isKept("mass", facts, perMetre) !== true) return false;
+  const share = row.mass / count;
+  const { massWithin, half } = IDENTITIES.value;
+  const rounded = half * (lastPlace(facts, "pieceMass") + lastPlace(facts, "mass") / count);
+  return Math.abs((row.pieceMass ?? share) - share) > rounded + massWithin * share;
 }
 
 function keepsTotal(facts: BarFacts, product: number | null): boolean | null {

@@ -24,6 +24,12 @@ const PRODUCTS: Readonly<Record<RowIdentity, string>> = {
   pieceMass: "the mass of one bar",
 };
 
+/** The same of the cell that the product makes. */
+const FACTORS: Partial<Record<RowIdentity, string>> = {
+  totalLength: "number x length",
+  pieceMass: "length and size",
+};
+
 export default defineRule({
   code: "SUM109",
   name: "numbers-disagree",
@@ -65,7 +71,10 @@ export default defineRule({
       const [suspect] = broken.suspects;
       if (suspect === undefined || isCountedTwice(facts.row)) continue;
       if (broken.broken.every((name) => name === "members") && isCutFromStock(facts)) continue;
-      const others = broken.broken.map((name) => PRODUCTS[name]).join(" and ");
+      const productsFor = (field: AmountField | null): string =>
+        broken.broken
+          .map((name) => (OWN_CELL[name] === field ? FACTORS[name] : undefined) ?? PRODUCTS[name])
+          .join(" and ");
       if (broken.suspects.length > 1) {
         // what follows from a wrong total may be worked out from it, and clears it of nothing
         const isOfTotal = broken.broken.every((name) => name === "members");
@@ -74,10 +83,14 @@ export default defineRule({
         // where they are as likely, the product that does not come out is the cell to look at
         const ofProduct = broken.broken.map((name) => OWN_CELL[name]);
         const at = ofProduct.find((field) => suspects.includes(field)) ?? suspect;
-        report({ messageId: "several", row: facts, at, values: { fields, others } });
+        report({ messageId: "several", row: facts, at, values: { fields, others: productsFor(null) } });
         continue;
       }
-      const values = { what: WORDS[suspect], typed: typedValue(facts, suspect), others };
+      const values = {
+        what: WORDS[suspect],
+        typed: typedValue(facts, suspect),
+        others: productsFor(suspect),
+      };
       const { expected } = broken;
       if (expected === null || suspect === "size") {
         report({ messageId: "alone", row: facts, at: suspect, values });
