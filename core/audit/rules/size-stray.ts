@@ -2,7 +2,9 @@ import type { BarFacts } from "../../bar/bar-facts";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { massPerMetreOf, sizeElsewhere } from "../../schedule/cells/size-elsewhere";
 import { ROUND_STEEL } from "../../schedule/evidence/evidence.data";
+import { resolveStandard } from "../../standards/index";
 import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
 import { STRAY_SIZE } from "../practice.data";
 import { isOutOf, isOutOfAll, rangeNamed } from "../rolled-range";
 import { ROLLED_RANGES } from "../rolled-ranges.data";
@@ -43,6 +45,7 @@ export default defineRule({
     if (strays.length === 0) return;
     const summed = summedSizes(sheet, context.standard);
     const range = rangeNamed(sheet);
+    const meant = meantBy(sheet);
     for (const facts of strays) {
       const typed = facts.row.sizeTyped ?? "";
       if (isFabricName(typed) || swappedSize(typed, context.standard) !== null) continue;
@@ -54,7 +57,8 @@ export default defineRule({
         continue;
       }
       const isOut = range !== null && isOutOf(range, facts, sheet);
-      const other = facts.bar === null || isOut ? sizeOfMass(facts, sheet) : null;
+      const ofMass = facts.bar === null || isOut ? sizeOfMass(facts, sheet) : null;
+      const other = ofMass ?? sizeOfMeant(facts, meant);
       if (other !== null) {
         report({ messageId: "ofMass", outcome: "unsure", row: facts, at: "size", values: { size, other } });
         continue;
@@ -98,6 +102,28 @@ function strayBars({ bars }: SheetFacts): readonly BarFacts[] {
 function plainNumber(typed: string): string | number {
   const number = Number(typed);
   return String(number) === typed ? number : typed;
+}
+
+/** The standard that is not in force and that the sizes of all rows but one are of; null where there is none. */
+function meantBy({ habits, bars }: SheetFacts): Standard | null {
+  if (habits.standardMeant === null) return null;
+  const meant = resolveStandard(habits.standardMeant.id);
+  if (isRefusal(meant)) return null;
+  const out = bars.filter(({ row }) => row.superseded !== true && !isSizeOf(row.sizeTyped, meant));
+  return out.length === 1 ? meant : null;
+}
+
+/** The size of that standard whose mass a metre the row has, where its own size is none of it. */
+function sizeOfMeant(facts: BarFacts, meant: Standard | null): string | null {
+  const [own, found] = [massPerMetreOf(facts.row.size), perMetreTyped(facts)];
+  if (meant === null || own === null || found === null || isSizeOf(facts.row.sizeTyped, meant)) return null;
+  const isNear = (perMetre: number): boolean => Math.abs(found / perMetre - 1) <= STRAY_SIZE.value.near;
+  return isNear(own) ? null : (meant.bars.find(({ massPerMetre }) => isNear(massPerMetre))?.size ?? null);
+}
+
+function isSizeOf(typed: string | null, standard: Standard): boolean {
+  const size = typed === null ? null : standard.readSize(typed);
+  return size !== null && !isRefusal(size) && size.bar !== null;
 }
 
 function isRolledNowhere({ bar, row, diameter, count }: BarFacts): boolean {

@@ -92,3 +92,34 @@ it("mass per foot under masses per metre is of no other size where the mass of t
   expect(told(39.96)).toEqual([]);
   expect(told(12.34)).toEqual(["B10"]);
 });
+
+// kg/m of AS/NZS 4671: 0.888, 1.58, 2.47 and 3.55 of N24; 25 mm weigh pi / 4 x 0.025 x 0.025 x 7850 = 3.85, 8 % more
+it("knows a size beside its own by the mass, where the other rows name their standard", () => {
+  const heads = ["Mark", "Size", "Total no.", "Length mm", "Mass kg"];
+  const told = (size: string, kg: number) => {
+    const rows = [
+      ["A", "N12", 10, 2000, 17.76],
+      ["B", "N12", 20, 3000, 53.28],
+      ["C", "N16", 10, 2000, 31.6],
+      ["D", "N16", 20, 2000, 63.2],
+      ["E", "N20", 10, 2000, 49.4],
+      ["F", "N24", 10, 3000, 106.5],
+      ["G", "N20", 10, 3000, 74.1],
+      ["H", "N12", 10, 3000, 26.64],
+      ["I", "N16", 10, 3000, 47.4],
+      ["J", size, 10, 2000, kg],
+    ];
+    const { findings } = runAudit({
+      sheets: [sheetFromRows("List", [heads, ...rows])],
+      standard: heldStandard("BS8666:2005"),
+      isStandardAssumed: true,
+      rules: [rule],
+    });
+    return findings.map(({ cell, message }) => `${cell}: ${message}`);
+  };
+  expect(told("N25", 71)).toEqual([
+    "B11: size N25 stands in no other row, and the mass of this one is that of N24",
+  ]);
+  expect(told("N25", 77)).toEqual([]);
+  expect(told("N24", 71)).toEqual([]);
+});
