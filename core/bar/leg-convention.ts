@@ -85,6 +85,8 @@ function openBars(all: readonly Legged[]): readonly Place[] {
     if (one.legs.length === 0 || isLink(one)) return [];
     const alike = names.get(one.name) ?? NONE;
     if (keeping.has(one)) {
+      const moved = isProven ? movedLeg(one, alike) : null;
+      if (moved !== null) return [{ ...moved, place: one.place }];
       const shape = isProven ? shapeMeant(one, alike, names) : null;
       return shape === null ? [] : [{ kind: "shape", leg: 0, to: 0, shape, place: one.place, kept, tested }];
     }
@@ -250,6 +252,26 @@ function shapeMeant(one: Legged, alike: Named, names: ReadonlyMap<string, Named>
   return meant.length === 1 ? (meant[0]?.[0].slice(SHAPE.length).trim() ?? null) : null;
 }
 
+/**
+ * The leg that stands apart from the others of its bar, where all others of the shape have theirs side by side: an L may
+ * be bent at either end of its leg B.
+ */
+function movedLeg(one: Legged, alike: Named): Omit<Place, "place"> | null {
+  const own = maskOf(one.legs);
+  const [others, another] = [...alike.values()].filter(({ example }) => maskOf(example.legs) !== own);
+  if (one.name === "" || alike.get(own)?.count !== 1 || another !== undefined) return null;
+  if (others === undefined || others.count < FEW) return null;
+  const { legs } = others.example;
+  if (!IS_APART.test(own) || IS_APART.test(maskOf(legs))) return null;
+  const isFilled = (of: readonly (number | null)[], at: number): boolean => (of[at] ?? null) !== null;
+  const places = [...Array(Math.max(legs.length, one.legs.length)).keys()];
+  const [leg, ...more] = places.filter((at) => isFilled(one.legs, at) && !isFilled(legs, at));
+  const [instead, ...lacking] = places.filter((at) => isFilled(legs, at) && !isFilled(one.legs, at));
+  if (leg === undefined || instead === undefined || more.length + lacking.length > 0) return null;
+  return { kind: "moved", leg, to: 0, instead, kept: others.count, tested: others.count + 1 };
+}
+
+const IS_APART = /x-+x/;
 const FEW = 2;
 
 /** What is meant by a number of which a nought was lost or two digits were exchanged, or that has another unit. */

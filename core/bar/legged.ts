@@ -4,15 +4,17 @@ import type { BarFacts } from "./bar-facts";
 export interface OffLeg {
   /**
    * blank: the leg is lacking; fits: another figure of it would make the length; longer: than the whole bar; sum: all
-   * legs together make another length; shape: the legs are those of another shape
+   * legs together make another length; shape: the legs are those of another shape; moved: it stands in the place of another
    */
-  readonly kind: "blank" | "fits" | "longer" | "sum" | "shape";
+  readonly kind: "blank" | "fits" | "longer" | "sum" | "shape" | "moved";
   /** place of the leg: A is 0 */
   readonly leg: number;
   /** mm that the leg would have; of a leg that is too long what it has, of a sum what it makes */
   readonly to: number;
   /** the shape that has such legs */
   readonly shape?: string;
+  /** the place in which all others of the shape have a leg that stands in another one */
+  readonly instead?: number;
   readonly kept: number;
   readonly tested: number;
 }

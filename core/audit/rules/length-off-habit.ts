@@ -26,6 +26,8 @@ export default defineRule({
     sum: "length {length} is not the {leg} that its legs make as {kept} of {tested} bars make lengths of theirs",
     shape:
       "shape {typedShape} has the legs that the bars of {shape} have, and lacks one that all others of {typedShape} have: is it {shape}?",
+    moved:
+      "leg {letter} of {typed} stands where no other bar of {typedShape} has one: the {kept} others have {instead}, which is blank here",
     longer: "length {length} is shorter than leg {letter} of {leg} alone",
     missing:
       "length {length} is longer than its legs, {expected}, by just {letter}: is a leg missing? {kept} of {tested} bars are as long as their legs",
@@ -36,14 +38,15 @@ export default defineRule({
     const ofCodes = hasLengthsElsewhere(sheet.habits, context) ? offHabitOfCodes(sheet) : [];
     const byHabit = [...offLengthHabit(sheet), ...ofCodes];
     const told = new Set(byHabit.filter(({ likeLeg }) => likeLeg === undefined).map(({ facts }) => facts));
-    for (const { facts, kind, leg, to, shape = "", kept, tested } of offLegConvention(sheet)) {
+    for (const { facts, kind, leg, to, shape = "", instead = 0, kept, tested } of offLegConvention(sheet)) {
       if (told.has(facts) && (kind === "longer" || kind === "sum")) continue;
       told.add(facts);
       const letter = DIMENSION_LETTERS[leg] ?? "A";
       const length = { mm: facts.row.length ?? 0, typed: true } as const;
       const typedShape = String(facts.typed("shape") ?? "");
       const legs = { letter, typed: { mm: facts.dim(letter) ?? 0 }, leg: { mm: to } };
-      const values = { ...legs, length, kept, tested, shape, typedShape };
+      const other = DIMENSION_LETTERS[instead] ?? "A";
+      const values = { ...legs, length, kept, tested, shape, typedShape, instead: other };
       const at = kind === "shape" ? kind : kind === "longer" || kind === "sum" ? "length" : letter;
       report({ messageId: MESSAGE[kind], outcome: "unsure", row: facts, at, values });
     }
@@ -74,7 +77,10 @@ export default defineRule({
   },
 });
 
-const MESSAGE = { blank: "blank", fits: "fits", longer: "longer", sum: "sum", shape: "shape" } as const;
+const MESSAGE = {
+  ...({ blank: "blank", fits: "fits", moved: "moved" } as const),
+  ...({ longer: "longer", sum: "sum", shape: "shape" } as const),
+};
 
 function inWords({ times, less }: LengthHabit): string {
   const legs = times
