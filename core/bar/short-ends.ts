@@ -20,28 +20,49 @@ export interface EndOfRow {
 
 /** The value of a column that is headed as hooks, in no column of a known kind; null where a row has none. */
 export function hookOf(facts: BarFacts): EndOfRow | null {
+  const said = hookSaid(facts);
+  return said === null || said.mayCount ? null : said.end;
+}
+
+/** Hooks by the column that is headed so, mm; small numbers among lengths are lengths too. */
+export function hooksOf({
+  answers,
+}: SheetFacts): readonly { readonly facts: BarFacts; readonly mm: number }[] {
+  const all = answers.those(hookSaid);
+  const lengths = all.filter(({ answer }) => !answer.mayCount);
+  const isOfLengths = lengths.length > all.length - lengths.length && lengths.length >= FEWEST_LENGTHS;
+  return (isOfLengths ? all : lengths).map(({ facts, answer }) => ({ facts, mm: answer.end.mm }));
+}
+
+/** What the column of hooks says, and whether it may be how many there are. */
+function hookSaid(facts: BarFacts): { readonly end: EndOfRow; readonly mayCount: boolean } | null {
   const column = hookColumn(facts.row.table);
   if (column === null) return null;
   const cell = facts.sheet.sheet.cell(facts.row.row, column.column);
   const { columns } = facts.row.table;
   const unit = columns.get("A")?.unit ?? columns.get("B")?.unit ?? null;
   const feetInches = isInFeetInches(facts, "A") || isInFeetInches(facts, "B");
-  if (typeof cell === "string") {
+  const said = (mm: number, mayCount: boolean) => ({
+    end: { name: column.header, at: "length", mm } as const,
+    mayCount,
+  });
+  if (typeof cell === "string" && cell.length <= LONGEST) {
     const own = readLengthText(cleanText(cell), { ...AS_TYPED, feetInches });
-    if (own.is === "value" && !own.plain && !own.asks)
-      return { name: column.header, at: "length", mm: own.value };
+    if (own.is === "value" && !own.plain && !own.asks && own.value > 0) return said(own.value, false);
   }
   // among feet and inches a bare number is neither for sure
-  if (feetInches && unit !== "in" && unit !== "ft") return null;
+  if (unit === null || (feetInches && unit !== "in" && unit !== "ft")) return null;
   const value =
     typeof cell === "number" ? cell : Number(LAST_NUMBER.exec(String(cell ?? ""))?.[1]?.replace(",", "."));
-  // up to four hooks may be counted there
-  if (!(value > 0) || (Number.isInteger(value) && value <= MOST_COUNTED) || unit === null) return null;
-  return { name: column.header, at: "length", mm: value * IN_COLUMN_UNIT[unit] };
+  const mm = value * IN_COLUMN_UNIT[unit];
+  return mm > 0 ? said(mm, Number.isInteger(value) && value <= MOST_COUNTED) : null;
 }
 
+const LONGEST = 16;
+/** up to four hooks may be counted there, where not most of them are lengths */
 const MOST_COUNTED = 4;
 const AS_TYPED = { factor: 1, comma: "decimal" } as const;
+const FEWEST_LENGTHS = 2;
 const LAST_NUMBER = /(\d+(?:[.,]\d+)?)\s*(?:mm|cm|m)?\s*$/;
 
 function hookColumn({

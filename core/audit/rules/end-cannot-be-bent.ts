@@ -2,7 +2,8 @@ import type { BarFacts } from "../../bar/bar-facts";
 import { SHORT_ENDS } from "../../bar/identities.data";
 import { endsInWords } from "../../bar/legs-in-words";
 import { legsTooShort } from "../../bar/legs-too-short";
-import { hookOf, offHooks } from "../../bar/short-ends";
+import { hooksOf, offHooks } from "../../bar/short-ends";
+import { hooksBelowStated } from "../../bar/stated-hooks";
 import { leastFormer } from "../../shapes/least-former";
 import { resolveStandard } from "../../standards/index";
 import type { Standard } from "../../standards/port";
@@ -42,6 +43,7 @@ export default defineRule({
     inside:
       "leg {leg} of {length} is too short for the right angle beside it, which takes {needed} of {size} with a former of {former}: if it is bent so, ask the designer",
     hook: "hook {length} of {size} is below {times} d: is it a slip?",
+    stated: "hook {length} of {size} is below the {least} that {cell} asks of hooks: is it a slip?",
     unlike:
       "hook {leg} of {length} is {own} d, and those of the other {others} bars of this shape are {usual} d: is it a slip?",
   },
@@ -79,10 +81,18 @@ export default defineRule({
       };
       report({ messageId: "inside", outcome: "unsure", row: facts, at: "length", values });
     }
-    for (const { facts, answer } of sheet.answers.those(shortHook)) {
+    for (const { facts, mm } of hooksOf(sheet)) {
+      if (mm >= SHORT_ENDS.value.straight * (facts.diameter ?? 0) - CLOSE) continue;
       told.add(facts);
-      const values = { length: { mm: answer }, size: facts.sizeName, times: SHORT_ENDS.value.straight };
+      const values = { length: { mm }, size: facts.sizeName, times: SHORT_ENDS.value.straight };
       report({ messageId: "hook", outcome: "unsure", row: facts, at: "length", values });
+    }
+    for (const { facts, length, least, cell } of hooksBelowStated(sheet)) {
+      if (told.has(facts)) continue;
+      told.add(facts);
+      const values = { length: { mm: length }, size: facts.sizeName, least: { mm: least }, cell };
+      const of = { row: facts, at: "length" as const, values };
+      report({ messageId: "stated", severity: "doubtful", outcome: "unsure", ...of });
     }
     for (const { facts, end, usual, others } of offHooks(sheet)) {
       if (told.has(facts)) continue;
@@ -126,11 +136,4 @@ function shortByAnother(facts: BarFacts, standard: Standard) {
   const former = formerOf(facts, standard, facts.row.dims.filter((dim) => dim !== null).length === 2);
   const short = legsTooShort(facts, former);
   return short.length === 0 ? null : short.map((leg) => ({ ...leg, former }));
-}
-
-/** mm of a hook that no document lets be so short. */
-function shortHook(facts: BarFacts): number | null {
-  const hook = hookOf(facts);
-  const least = SHORT_ENDS.value.straight * (facts.diameter ?? 0);
-  return hook === null || hook.mm >= least - CLOSE ? null : hook.mm;
 }

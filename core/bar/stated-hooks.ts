@@ -1,0 +1,97 @@
+import { cellAddress } from "../schedule/cell-address";
+import { cleanText } from "../schedule/cells/clean-text";
+import { MM_PER_UNIT } from "../units/unit-table";
+import type { BarFacts } from "./bar-facts";
+import { HOOK_WORDS } from "./hook-words.data";
+import { noteTexts } from "./note-texts";
+import type { SheetFacts } from "./sheet-facts";
+import { hooksOf } from "./short-ends";
+import { STATED_HOOKS } from "./stated-hooks.data";
+
+/** A hook below the least that a title or a note of the sheet gives hooks. */
+export interface HookBelowStated {
+  readonly facts: BarFacts;
+  /** mm */
+  readonly length: number;
+  readonly least: number;
+  /** the cell that says it */
+  readonly cell: string;
+}
+
+/** What a part of a note asks of a hook: diameters and mm, the greater of which holds. */
+interface LeastHook {
+  readonly diameters: number;
+  readonly mm: number;
+}
+
+const { least, others, diameters, diametersBegin, millimetres, centimetres, inches } = STATED_HOOKS.value;
+const { longest, mostDiameters, from, to, kept, share } = STATED_HOOKS.value;
+const any = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
+const BEGINS = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])`;
+const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainOf(word));
+const HOOKS = new RegExp(`${BEGINS}(?:${any(plainWords(HOOK_WORDS.value))})`, "u");
+const LEAST = new RegExp(`${BEGINS}(?:${any(plainWords(least))})`, "u");
+const OTHERS = new RegExp(`${BEGINS}(?:${any(plainWords(others))})`, "u");
+const FIGURE = new RegExp(
+  String.raw`(?<![\d.,x*/-])(\d{1,3}(?:[.,]\d)?)\s?(?:((?:${any(diameters)})(?!\p{L})|${any(diametersBegin)})|(${any(centimetres)})|(${any(inches)})(?!\p{L})|(?:${any(millimetres)}))`,
+  "gu",
+);
+const PARTS = /[;\u061b\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
+
+/** Hooks below what the sheet itself asks of hooks, where most of its hooks keep it. */
+export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] {
+  const stated = statedOf(sheet);
+  if (stated === null) return [];
+  const hooks = hooksOf(sheet).map(({ facts, mm }) => {
+    const asked = Math.max(stated.mm, stated.diameters * (facts.diameter ?? 0));
+    return { facts, length: mm, least: asked, cell: stated.cell };
+  });
+  const below = hooks.filter((one) => one.length < one.least - CLOSE);
+  const isKept = hooks.length - below.length >= kept && below.length <= share * hooks.length;
+  return isKept ? below : [];
+}
+
+/** mm: hooks are written in whole ones, or in centimetres */
+const CLOSE = 1;
+
+/** null where no part of a note or several say it. */
+function statedOf({ sheet, reading }: SheetFacts): (LeastHook & { readonly cell: string }) | null {
+  const found = [...noteTexts(sheet, reading)].flatMap(({ text, row, column }) =>
+    leastHooksIn(text).map((one) => ({ ...one, cell: cellAddress(sheet, row, column) })),
+  );
+  const [one, another] = found;
+  return one === undefined || another !== undefined ? null : one;
+}
+
+/**
+ * What the parts of a note ask of hooks at least.
+ *
+ * @example leastHooksIn("Tie hooks not less than 6d nor 3 in") // [{ diameters: 6, mm: 76.2 }]
+ */
+export function leastHooksIn(note: string): readonly LeastHook[] {
+  if (!/\p{Nd}/u.test(note)) return [];
+  return note.split(PARTS).flatMap((part) => {
+    if (part.length > longest) return [];
+    const plain = plainOf(part);
+    if (!HOOKS.test(plain) || !LEAST.test(plain) || OTHERS.test(plain)) return [];
+    let [times, mm] = [0, 0];
+    for (const [, typed = "", ofDiameter, ofCentimetre, ofInch] of plain.matchAll(FIGURE)) {
+      const number = Number(typed.replace(",", "."));
+      if (ofDiameter !== undefined) times = Math.max(times, number <= mostDiameters ? number : 0);
+      else {
+        const unit = ofCentimetre !== undefined ? "cm" : ofInch !== undefined ? "in" : "mm";
+        const length = number * MM_PER_UNIT[unit];
+        mm = Math.max(mm, length >= from && length <= to ? length : 0);
+      }
+    }
+    return times === 0 && mm === 0 ? [] : [{ diameters: times, mm }];
+  });
+}
+
+function plainOf(text: string): string {
+  return cleanText(text)
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f\u200b-\u200d]/g, "")
+    .normalize("NFC")
+    .toLowerCase();
+}
