@@ -16,13 +16,13 @@ const BARS = [
   ["9", 10, 14, "Z", 200, 1000, 200, 1400],
 ];
 
-const said = (...more: (string | number | null)[][]): string[] =>
-  runAudit({
-    sheets: [sheetFromRows("List", [HEADS, ...BARS, ...more])],
-    standard: heldStandard("EC2:2004"),
-  })
+type Rows = readonly (readonly (string | number | null)[])[];
+
+const told = (rows: Rows): string[] =>
+  runAudit({ sheets: [sheetFromRows("List", rows)], standard: heldStandard("EC2:2004") })
     .findings.filter(({ code }) => code === "LEN108")
     .map(({ cell, message }) => `${cell}: ${message}`);
+const said = (...more: Rows): string[] => told([HEADS, ...BARS, ...more]);
 
 it("a length that is longer by one of its legs asks whether another is missing", () => {
   expect(said()).toEqual([]);
@@ -31,4 +31,23 @@ it("a length that is longer by one of its legs asks whether another is missing",
   expect(said(["6", 14, 8, "W", 250, 5050, null, 5550])).toEqual([
     "H10: length 5550 mm is longer than its legs, 5300 mm, by just A: is a leg missing? 8 of 9 bars are as long as their legs",
   ]);
+});
+
+it("a leg that stands apart from the others of its bar alone is asked about", () => {
+  const widened = [HEADS, ...BARS].map((cells, at) => [
+    ...cells.slice(0, 7),
+    at === 0 ? "D" : null,
+    cells[7] ?? null,
+  ]);
+  const withD = (...more: Rows): string[] => told([...widened, ...more]);
+  expect(withD(["6", 16, 8, "U", 340, 2200, 340, null, 2880])).toEqual([]);
+  // 340 + 2200 + 340 is 2880 wherever they stand
+  expect(withD(["6", 16, 8, "U", 340, 2200, null, 340, 2880])).toEqual([
+    "H10: leg D of 340 mm stands where no other bar of U has one: the 3 others have C, which is blank here",
+  ]);
+  // so do two bars
+  const another = ["10", 16, 8, "U", 330, 2300, null, 330, 2960];
+  expect(withD(["6", 16, 8, "U", 340, 2200, null, 340, 2880], another)).toEqual([]);
+  // an end on the other side of B
+  expect(withD(["6", 12, 14, "L", null, 1700, 260, null, 1960])).toEqual([]);
 });
