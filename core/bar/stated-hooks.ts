@@ -27,8 +27,9 @@ interface LeastHook {
 const { least, others, diameters, diametersBegin, millimetres, centimetres, inches } = STATED_HOOKS.value;
 const { longest, mostDiameters, from, to, kept, share } = STATED_HOOKS.value;
 const any = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
-const BEGINS = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])`;
-const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainOf(word));
+/** before the beginning of a word, in writing that parts words by blanks */
+export const BEGINS = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])`;
+const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainNote(word));
 const HOOKS = new RegExp(`${BEGINS}(?:${any(plainWords(HOOK_WORDS.value))})`, "u");
 const LEAST = new RegExp(`${BEGINS}(?:${any(plainWords(least))})`, "u");
 const OTHERS = new RegExp(`${BEGINS}(?:${any(plainWords(others))})`, "u");
@@ -36,7 +37,8 @@ const FIGURE = new RegExp(
   String.raw`(?<![\d.,x*/-])(\d{1,3}(?:[.,]\d)?)\s?(?:((?:${any(diameters)})(?!\p{L})|${any(diametersBegin)})|(${any(centimetres)})|(${any(inches)})(?!\p{L})|(?:${any(millimetres)}))`,
   "gu",
 );
-const PARTS = /[;\u061b\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
+/** where a note goes on to something else */
+export const NOTE_PARTS = /[;\u061b\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
 
 /** Hooks below what the sheet itself asks of hooks, where most of its hooks keep it. */
 export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] {
@@ -70,9 +72,9 @@ function statedOf({ sheet, reading }: SheetFacts): (LeastHook & { readonly cell:
  */
 export function leastHooksIn(note: string): readonly LeastHook[] {
   if (!/\p{Nd}/u.test(note)) return [];
-  return note.split(PARTS).flatMap((part) => {
+  return note.split(NOTE_PARTS).flatMap((part) => {
     if (part.length > longest) return [];
-    const plain = plainOf(part);
+    const plain = plainNote(part);
     if (!HOOKS.test(plain) || !LEAST.test(plain) || OTHERS.test(plain)) return [];
     let [times, mm] = [0, 0];
     for (const [, typed = "", ofDiameter, ofCentimetre, ofInch] of plain.matchAll(FIGURE)) {
@@ -88,7 +90,8 @@ export function leastHooksIn(note: string): readonly LeastHook[] {
   });
 }
 
-function plainOf(text: string): string {
+/** Lower case, without accents, with the digits and signs that are read. */
+export function plainNote(text: string): string {
   return cleanText(text)
     .normalize("NFD")
     .replace(/[\u0300-\u036f\u200b-\u200d]/g, "")

@@ -1,4 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
+import type { SheetFacts } from "../../bar/sheet-facts";
+import { statedFormers } from "../../bar/stated-formers";
+import { STATED_FORMERS } from "../../bar/stated-formers.data";
 import { greatest, least } from "../../units/extremes";
 import { isLink, saysLink } from "../member-bars";
 import { defineRule } from "../rule";
@@ -22,6 +25,8 @@ export default defineRule({
   messages: {
     smaller:
       "former {former} is smaller than the {usual} of the other {others} bars of {size}: if it is no slip, ask the designer for the least former of this steel",
+    stated:
+      "former {former} is below the {least} of {size} by {cell}, {times} d: if it is no slip, ask the designer",
     thinner:
       "former {former} is smaller than the {usual} of {others} thinner bars, such as {size}: if it is no slip, ask the designer for the least former of this steel",
   },
@@ -56,6 +61,13 @@ export default defineRule({
           size: odd.facts.sizeName,
         },
       });
+    }
+    for (const { facts, answer, times, cell } of belowStated(formers, sheet)) {
+      if (told.has(facts)) continue;
+      told.add(facts);
+      const least = { mm: times * (facts.diameter ?? 0) };
+      const values = { former: { mm: answer.former }, least, times, cell, size: facts.sizeName };
+      report({ messageId: "stated", outcome: "unsure", row: facts, at: "former", values });
     }
     for (const group of groups.values()) {
       const smallest = least(group.map(({ answer }) => answer.former));
@@ -102,6 +114,22 @@ interface BarOnFormer {
   readonly facts: BarFacts;
   readonly answer: FormerOfBar;
 }
+
+/** Formers below what a note of the sheet says, where most of them keep it. */
+function belowStated(all: readonly BarOnFormer[], sheet: SheetFacts) {
+  const stated = all.length === 0 ? null : statedFormers(sheet);
+  if (stated === null) return [];
+  const { kept, share } = STATED_FORMERS.value;
+  const off = all.flatMap((one) => {
+    const diameter = one.facts.diameter ?? 0;
+    const times = diameter > stated.beyond ? stated.thick : stated.all;
+    return one.answer.former < times * diameter - ROUNDED ? [{ ...one, times, cell: stated.cell }] : [];
+  });
+  return all.length - off.length >= kept && off.length <= share * all.length ? off : [];
+}
+
+/** mm: formers are written in whole millimetres */
+const ROUNDED = 0.5;
 
 /** Thinner bars that are bent round larger formers: of one steel no document asks less of the thicker one. */
 function thinnerOnLarger(
