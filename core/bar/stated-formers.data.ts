@@ -17,7 +17,18 @@ export const STATED_FORMERS: Cited<{
 }> = {
   value: {
     words: [
-      ...["former", "mandr", "dorn", "doorn", "dor ", "dorr", "buigrol", "biegeroll", "bend dia", "pin "],
+      ...[
+        "former",
+        "mandr",
+        "dorn",
+        "doorn",
+        "dor(?!\\p{L})",
+        "dorr",
+        "buigrol",
+        "biegeroll",
+        "bend dia",
+        "pin ",
+      ],
       ...["\u043e\u043f\u0440\u0430\u0432", "\u6298\u66f2\u3052\u5185\u6cd5"],
     ],
     ...{ least: 2, most: 12, thinnest: 6, thickest: 40, longest: 200, kept: 2, share: 0.25 },

@@ -18,6 +18,7 @@ import {
   diametersByContent,
   gradesByContent,
   isBarSize,
+  letteredSizesByContent,
   lotsByContent,
   membersByContent,
   rowNumbersByContent,
@@ -74,6 +75,7 @@ export function findHeader(
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   diametersByContent(best.columns as FoundColumn[], source, best.bottom, standard);
+  letteredSizesByContent(best.columns as FoundColumn[], source, best.bottom);
   sizesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
   rowNumbersByContent(best.columns as FoundColumn[], source, best.bottom);
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);

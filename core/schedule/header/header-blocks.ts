@@ -249,11 +249,15 @@ function isShapeType(found: readonly FoundColumn[]): boolean {
   return (kinds.includes("A") && kinds.includes("B")) || kinds.filter((kind) => kind === "grade").length > 1;
 }
 
+const LEG = /^[A-K]$/;
+
 /** A user's correction comes first, then words of one meaning, then words that give way; each before such under unknown ones. */
 function byPreference(found: readonly FoundColumn[]): readonly FoundColumn[] {
   const rank = ({ corrected, meaning, header }: FoundColumn): number => {
     if (corrected || meaning === null) return corrected ? -1 : 0;
-    return (meaning.weak ? 2 : 0) + (recogniseHeader(header) === null ? 1 : 0);
+    // a letter stands below whatever heads its legs
+    const isOfPart = !LEG.test(meaning.kind) && recogniseHeader(header) === null;
+    return (meaning.weak ? 2 : 0) + (isOfPart ? 1 : 0);
   };
   return [...found].sort((one, other) => rank(one) - rank(other));
 }

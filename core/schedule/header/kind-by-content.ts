@@ -4,9 +4,11 @@ import { isRefusal } from "../../units/refusal";
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
 import { sizeElsewhere } from "../cells/size-elsewhere";
+import { EVERYDAY_SIZES } from "../evidence/evidence.data";
 import type { Cell } from "../sheet";
 import type { FoundColumn } from "./header-blocks";
 import type { HeaderSource } from "./header-source";
+import type { HeaderMeaning } from "./recognise-header";
 
 /** rows under a header whose cells help to say what its words mean */
 export const SAMPLED_TYPES = 12;
@@ -83,17 +85,20 @@ export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource
   }
 }
 
-/** "Bar" over running numbers and "Bar no." over sizes: the numbers are marks, whatever the words say more often. */
+/** "Bar" over running numbers, or over Z1a and Z1b, and "Bar no." over sizes: the numbers are marks, whatever the words say more often. */
 export function sizesByContent(
   columns: FoundColumn[],
   source: HeaderSource,
   bottom: number,
   standard: Standard,
 ): void {
-  const [size, mark] = (["size", "mark"] as const).map((kind) =>
-    columns.findIndex(({ meaning, corrected }) => meaning?.kind === kind && !corrected),
-  );
-  const [sized, marked] = [columns[size ?? -1], columns[mark ?? -1]];
+  const indexOf = (is: (meaning: HeaderMeaning) => boolean): number =>
+    columns.findIndex(({ meaning, corrected }) => meaning !== null && !corrected && is(meaning));
+  const size = indexOf(({ kind }) => kind === "size");
+  const ofMark = indexOf(({ kind }) => kind === "mark");
+  // "No." numbers rows, or bars
+  const mark = ofMark < 0 ? indexOf(({ serial }) => serial) : ofMark;
+  const [sized, marked] = [columns[size], columns[mark]];
   if (!sized?.meaning || !marked?.meaning) return;
   const filled = ({ column }: FoundColumn): string[] => {
     const texts: string[] = [];
@@ -104,16 +109,14 @@ export function sizesByContent(
     }
     return texts;
   };
-  const [ofSize, ofMark] = [filled(sized), filled(marked)];
-  if (!areRunning(ofSize) || areRunning(ofMark) || new Set(ofMark).size * 2 > ofMark.length + 1) return;
-  if (
-    !ofMark.every(
-      (text) => isBarSize(text, standard) || sizeElsewhere(text.replace(/^(?=\d$)/, "#")) !== null,
-    )
-  )
-    return;
-  columns[size as number] = { ...sized, meaning: { ...marked.meaning, kind: "mark" } };
-  columns[mark as number] = { ...marked, meaning: { ...sized.meaning, kind: "size" } };
+  const [sizes, marks] = [filled(sized), filled(marked)];
+  const isSize = (text: string): boolean =>
+    isBarSize(text, standard) || sizeElsewhere(text.replace(/^(?=\d$)/, "#")) !== null;
+  const areMarks = areRunning(sizes) || (sizes.length > 0 && !sizes.some(isSize));
+  if (!areMarks || areRunning(marks) || new Set(marks).size * 2 > marks.length + 1) return;
+  if (!marks.every(isSize)) return;
+  columns[size] = { ...sized, meaning: { ...marked.meaning, kind: "mark", serial: false, weak: false } };
+  columns[mark] = { ...marked, meaning: { ...sized.meaning, kind: "size" } };
 }
 
 /** "D (mm)" over Ø12, d16 or D20 holds diameters and no leg, where no other column has the sizes. */
@@ -197,6 +200,32 @@ export function typesByContent(
   } else if (!kinds.includes("shape") && most((text) => STRAIGHT.test(text))) {
     columns[index] = { ...one, meaning: { ...one.meaning, kind: "shape" } };
   }
+}
+
+/** "N14", "\u00d812": letters or a sign before a number */
+const LETTERED = /^(?:\p{L}{1,2}|[\u00d8\u00f8\u03a6\u03c6\u2205#])\s?(\d{1,2})$/u;
+const LEAST_LETTERED = 4;
+
+/** "N" over N14, N20 and N14 again holds sizes, where no other column has them: each stands in several rows. */
+export function letteredSizesByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  if (columns.some(({ meaning }) => meaning?.kind === "size")) return;
+  const index = columns.findIndex(({ column, meaning, corrected }) => {
+    if (corrected || meaning === null || !(meaning.weak || meaning.serial)) return false;
+    const texts: string[] = [];
+    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
+      const cell = source.cells(row)[column] ?? null;
+      if (typeof cell === "number") return false;
+      if (typeof cell === "string" && cell.trim() !== "") texts.push(cell.trim());
+    }
+    const areSizes = texts.every((text) => EVERYDAY_SIZES.value.includes(Number(LETTERED.exec(text)?.[1])));
+    return texts.length >= LEAST_LETTERED && areSizes && new Set(texts).size * 3 <= texts.length * 2;
+  });
+  const one = columns[index];
+  if (one?.meaning == null) return;
+  columns[index] = {
+    ...one,
+    meaning: { ...one.meaning, kind: "size", unit: null, weak: false, serial: false },
+  };
 }
 
 const LEAST_GRADES = 3;

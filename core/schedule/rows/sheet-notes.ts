@@ -36,6 +36,7 @@ export class SheetNotes {
           : null,
     });
     if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
+    if (isOfNext(sheet, row, filled[0] ?? 0)) return;
     last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
     last.remarks = readRemark(last.remark);
   }
@@ -76,6 +77,17 @@ export class SheetNotes {
   }
 }
 
+/** "ring beam, laps are in" above "Ring beam main": its first word is that of the row below, and none of the row above. */
+function isOfNext(sheet: Sheet, row: number, column: number): boolean {
+  const wordAt = (at: number): string => {
+    const cell = at < sheet.rowCount ? sheet.cell(at, column) : null;
+    return typeof cell === "string" ? firstWord(cell) : "";
+  };
+  const word = wordAt(row);
+  return word.length >= LEAST_OF_NAME && word === wordAt(row + 1) && word !== wordAt(row - 1);
+}
+
+const LEAST_OF_NAME = 3;
 const MOST_OF_TITLE = 3;
 const LEAST_LETTERS = 5;
 

@@ -79,3 +79,15 @@ describe("a length under a heading of spacing", () => {
     expect([at("spacing"), at("E"), at("length")]).toEqual([3, undefined, 5]);
   });
 });
+
+it("leaves the letters of legs to those that stand side by side, whatever letter heads the spacing", () => {
+  const sheet = sheetFromRows("List", [
+    ["Pos.", "Stk.", "\u00d8", "Masse a - e (cm)", null, null, null, null, "Strecke", "e", "L\u00e4nge"],
+    [null, null, "mm", "a", "b", "c", "d", "e", "m", "cm", "m"],
+    [1, 41, 12, 860, null, null, null, null, 6, 15, 8.6],
+    [2, 41, 12, 60, 18, 60, null, null, 6, 15, 1.38],
+    [3, 20, 10, 20, 18, 30, 18, 20, null, null, 1.06],
+  ]);
+  const { tables } = readSchedule(sheet, standard);
+  expect(tables[0]?.columns.get("E")?.column).toBe(7);
+});

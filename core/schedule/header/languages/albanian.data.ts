@@ -13,7 +13,7 @@ export const ALBANIAN: LanguageWords = {
   ],
   parts: {
     count: ["numri", "cope", "sasia", "nr"],
-    member: ["elementi", "elementeve", "elementit"],
+    member: ["elementi", "elementeve", "elementit", "elem"],
     total: ["gjithsej", "totale", "totali"],
     length: ["gjatesia"],
     mass: ["pesha"],

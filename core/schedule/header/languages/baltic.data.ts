@@ -18,7 +18,7 @@ export const BALTIC: LanguageWords = {
   ],
   parts: {
     count: ["kiekis", "vnt", "skaits", "gab", "arv", "tk", "kogus"],
-    member: ["elementas", "elementui", "elements", "elementa", "element"],
+    member: ["elementas", "elementui", "elements", "elementa", "element", "elem"],
     total: ["bendras", "viso", "kopejais", "kopa", "kokku"],
     length: ["ilgis", "garums", "pikkus"],
     mass: ["mase", "svoris", "svars", "kaal"],

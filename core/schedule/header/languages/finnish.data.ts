@@ -23,7 +23,7 @@ export const FINNISH: LanguageWords = {
   ],
   parts: {
     count: ["kpl", "maara", "lkm", "kappaletta"],
-    member: ["osa", "elementti", "rakenneosa"],
+    member: ["osa", "elementti", "rakenneosa", "elem", "osan"],
     total: ["yhteensa", "yht", "kokonais"],
     length: ["pituus", "kokonaispituus"],
     mass: ["paino"],

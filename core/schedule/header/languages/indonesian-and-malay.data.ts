@@ -32,7 +32,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
   ],
   parts: {
     count: ["banyak", "jumlah", "jml", "bilangan", "bil", "buah", "bh"],
-    member: ["elemen", "anggota"],
+    member: ["elemen", "anggota", "elm", "elem", "komponen"],
     total: ["keseluruhan"],
     length: ["panjang", "pjg"],
     mass: ["berat", "jisim"],

@@ -63,7 +63,7 @@ export const POLISH: LanguageWords = {
   ],
   parts: {
     count: ["liczba", "ilosc", "szt", "sztuk"],
-    member: ["element", "elementow", "elemencie", "elementu", "elementy"],
+    member: ["element", "elementow", "elemencie", "elementu", "elementy", "elem"],
     total: ["calkowita", "calkowity", "razem", "ogolem", "laczna", "laczny", "ogolna"],
     length: ["dlugosc", "dlugosci", "dl"],
     mass: ["masa", "ciezar", "waga"],

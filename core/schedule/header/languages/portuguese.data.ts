@@ -63,7 +63,7 @@ export const PORTUGUESE: LanguageWords = {
     { kind: "members", words: ["pecas iguais"] },
   ],
   parts: {
-    count: ["quantidade", "quant", "qtd", "qtde"],
+    count: ["quantidade", "quant", "qtd", "qtde", "no", "n", "nr"],
     member: ["elemento", "elementos", "elem", "peca", "pecas"],
     total: ["total", "totais"],
     length: ["comprimento", "comprimentos", "compr", "comp"],

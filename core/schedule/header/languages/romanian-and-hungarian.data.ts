@@ -38,7 +38,7 @@ export const ROMANIAN_AND_HUNGARIAN: LanguageWords = {
   ],
   parts: {
     count: ["numar", "buc", "bucati", "cantitate", "db", "darab", "darabszam", "mennyiseg"],
-    member: ["element", "elemente", "elem", "szerkezet"],
+    member: ["element", "elemente", "elem", "szerkezet", "el", "elemek", "elemszam", "elementelor"],
     total: ["total", "totala", "ossz", "osszes", "osszesen"],
     length: ["lungime", "lungimea", "lungimi", "hossz", "hosszusag"],
     mass: ["masa", "greutate", "tomeg", "suly"],

@@ -31,7 +31,7 @@ export const TURKISH: LanguageWords = {
   ],
   parts: {
     count: ["adet", "adedi", "sayi", "sayisi", "miktar", "ad"],
-    member: ["eleman", "elemani", "elemanda", "elemanlar"],
+    member: ["eleman", "elemani", "elemanda", "elemanlar", "elem"],
     total: ["toplam", "genel", "top"],
     length: ["boy", "boyu", "boylar", "uzunluk", "uzunlugu", "uzunluklar"],
     mass: ["agirlik", "agirligi"],
