@@ -109,7 +109,8 @@ function columnsOf({ table }: BarRow): {
   return { known: [...known], others: all.filter((column) => !known.has(column)) };
 }
 
-const ITEM = /^\p{L}.*\d|\d.*\p{L}/u;
+/** "C-2", and "3.03" as text */
+const ITEM = /^\p{L}.*\d|\d.*\p{L}|^\d{1,3}(?:\.\d{1,3})+$/u;
 
 /** The cells of a row under its table's columns; and the items, such as "C-2", of columns that number the rows. */
 function cellsOf(
@@ -121,7 +122,11 @@ function cellsOf(
     const cell = sheet.cell(row.row, column);
     return typeof cell === "string" && ITEM.test(cell) ? [cell] : [];
   });
-  return [known.map((column) => sheet.cell(row.row, column) ?? null), items];
+  // a member may be said once for the rows below, whose items tell which was copied
+  const member =
+    row.member === null || items.length === 0 ? undefined : row.table.columns.get("member")?.column;
+  const cells = known.map((column) => (column === member ? null : (sheet.cell(row.row, column) ?? null)));
+  return [cells, items];
 }
 
 function isSameText(first: BarFacts, again: BarFacts): boolean {
