@@ -88,9 +88,9 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
 const OF_MASS =
   /(?<!\p{L})(?:kgs?|lbs?|tons?|tonnes?|mass|weight|wt|masse|gewicht|poids|peso|masa|massa)(?!\p{L})/iu;
 
-/** kg in one of the unit that a line says in words, such as "TOTAL kg" below pounds; that of the column where it says none. */
+/** kg in one of the unit that a line says in words, such as "TOTAL kg" or "Total kg (1 kg = 2.2046 lb)" below pounds; that of the column where it says none. */
 function saidUnit(label: string, ofColumn: number): number {
-  const [, kg, lb] = OF_UNIT.exec(label) ?? [];
+  const [, kg, lb] = OF_UNIT.exec(label.replace(/\([^)]*=[^)]*\)\s*$/, "")) ?? [];
   return kg !== undefined ? 1 : lb !== undefined ? KG_PER_UNIT.lb : ofColumn;
 }
 

@@ -19,8 +19,8 @@ export const GRADE_OF_SIZES: Cited<{
 
 /** mm: the thickest bars of steels that are drawn or rolled thin alone. */
 export const MADE_UP_TO: Cited<Readonly<Record<string, number>>> = {
-  value: { CA60: 10, HPB300: 22, HPB235: 22 },
-  cite: { document: "NBR 7480 (CA-60), GB/T 1499.1 (HPB)", provenance: "memory" },
+  value: { CA60: 10, HPB300: 22, HPB235: 22, B450A: 10 },
+  cite: { document: "NBR 7480 (CA-60), GB/T 1499.1 (HPB), NTC 2018 (B450A)", provenance: "memory" },
 };
 
 /** Words by which a note is of all steel of a list; lower case, as patterns. */

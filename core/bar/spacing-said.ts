@@ -12,10 +12,12 @@ const SPACING = /\bspac(?:ing|ed)\s*(?:at|of|:|=|@)?\s*(\d+(?:[.,]\d+)?)\s*(mm|c
 /** a lower number is a count of something */
 const LEAST = 10;
 const LEAST_INCHES = 1;
+/** beyond it a number without a unit is in mm */
+const MOST_CM = 50;
 
 /**
  * The spacing that a remark says, mm: in the unit typed, else in inches where the standard has them, in cm where the
- * sheet's lengths are in cm, and in mm; null where it says none.
+ * sheet's lengths are in cm, or in metres and the number is small, and in mm; null where it says none.
  *
  * @example spacingSaid(facts) // 20, of "61 @ 20 c/c"
  */
@@ -26,8 +28,10 @@ export function spacingSaid({ row, standard }: BarFacts): number | null {
   const found = AT.exec(words) ?? CENTRES.exec(words) ?? SPACING.exec(words);
   if (found === null) return null;
   const typed = found[2]?.toLowerCase().replace('"', "in");
-  const ofSheet = row.table.columns.get("length")?.unit === "cm" ? "cm" : standard.unit;
-  const unit = (typed ?? ofSheet) as "mm" | "cm" | "in";
   const value = Number((found[1] ?? "").replace(",", "."));
+  const ofLengths = row.table.columns.get("length")?.unit;
+  // who writes metres says centimetres: "@20"
+  const isInCm = ofLengths === "cm" || (ofLengths === "m" && value <= MOST_CM);
+  const unit = (typed ?? (isInCm ? "cm" : standard.unit)) as "mm" | "cm" | "in";
   return value < (unit === "in" ? LEAST_INCHES : LEAST) && unit !== "cm" ? null : value * MM_PER_UNIT[unit];
 }

@@ -6,6 +6,8 @@ import type { DraftRow } from "./row-draft";
 import { addTitleFacts, dateText } from "./title-facts";
 
 const NOT_OF_BAR = /^(?:notes?|all|nb|general|remarks?)\b/;
+/** signs of footnotes, which are of all bars that have them */
+const FOOTNOTE = /^\s*(?:[\u2020\u2021*\u00a7]|\*{1,3}\s|\([1-9]\)\s|[\u00b9\u00b2\u00b3])/u;
 
 const SHORTEST_TITLE = 6;
 
@@ -36,7 +38,7 @@ export class SheetNotes {
           : null,
     });
     if (!isOfBar || last === undefined || last.row !== row - 1 || NOT_OF_BAR.test(plainWords(text))) return;
-    if (isOfNext(sheet, row, filled[0] ?? 0)) return;
+    if (FOOTNOTE.test(text) || isOfNext(sheet, row, filled[0] ?? 0)) return;
     last.remark = last.remark === null ? text : `${last.remark}; ${text}`;
     last.remarks = readRemark(last.remark);
   }

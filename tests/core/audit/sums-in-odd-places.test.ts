@@ -245,6 +245,11 @@ describe("sums in another unit than their column", () => {
   const foot = (label: string, mass: number): Cell[] => [label, null, null, null, mass];
   const lists = (kg: number): Rows => [HEADS, ...BARS, foot("G. TOTAL lbs", 809.48), foot("G. TOTAL kg", kg)];
 
+  it("should be found with the unit explained behind it", () => {
+    const said = foot("Total kg (1 kg = 2.2046 lbs)", 367.17);
+    expect(told([HEADS, ...BARS, foot("Total lbs", 809.48), said]).loud).toEqual([]);
+  });
+
   it("should be held against the same sum in the unit that the line says", () => {
     // 809.48 x 0.45359237 = 367.17
     expect(told(lists(367.17)).loud).toEqual([]);
