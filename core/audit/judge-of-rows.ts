@@ -1,5 +1,6 @@
 import type { BarFacts } from "../bar/bar-facts";
 import type { Finding } from "./finding";
+import { type SaidOfBar, withFixThatHolds } from "./fix-that-holds";
 import { rowFinding } from "./make-finding";
 import type { RowReport, RowRule } from "./rule";
 import type { RuleContext } from "./rule-context";
@@ -15,19 +16,24 @@ export function judgeOfRows(
   const rulesOfRow = new RulesOfRow(rules, context);
   let asked = NO_RULES;
   let at = 0;
-  let row: BarFacts;
-  let found: Finding[] | undefined;
+  let found: SaidOfBar[] | undefined;
   const report = (said: RowReport): void => {
     found ??= [];
-    found.push(ofRowLeftOut(rowFinding(asked.rules[at] as RowRule, row, said), row));
+    found.push({ rule: asked.rules[at] as RowRule, report: said });
   };
-  return (bar) => {
-    row = bar;
+  const judge = (bar: BarFacts): readonly SaidOfBar[] | undefined => {
     found = undefined;
-    asked = rulesOfRow.of(row);
+    asked = rulesOfRow.of(bar);
     const { checks } = asked;
-    for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(row, context, report);
+    for (at = 0; at < checks.length; at += 1) (checks[at] as RowRule["checkRow"])(bar, context, report);
     return found;
+  };
+  const judgeChanged = (bar: BarFacts): readonly SaidOfBar[] => judge(bar) ?? [];
+  return (bar) => {
+    const said = judge(bar);
+    return said?.map((one) =>
+      ofRowLeftOut(rowFinding(one.rule, bar, withFixThatHolds(one, bar, said, judgeChanged)), bar),
+    );
   };
 }
 

@@ -52,6 +52,8 @@ export interface ReportedFix<FixId extends string = string> {
   readonly id: FixId;
   /** a length in mm, a mass in kg: put into the column's own unit where it is written */
   readonly edits: readonly { readonly at: ColumnKind; readonly to: string | number | null }[];
+  /** offered only where no other rule finds the bar wrong once it is changed: a figure that is rounded */
+  readonly mustHold?: true;
 }
 
 /** Templates of a rule's messages by their ids; `{name}` stands for a value. */
@@ -83,6 +85,11 @@ interface Report {
 export type RowReport<Words extends Messages = Messages, Offers extends Fixes = Fixes> = Report & {
   /** the column at fault */
   readonly at: ColumnKind;
+  /** other changes with their values, the first that holds in place of one that does not */
+  readonly instead?: readonly {
+    readonly values: MessageValues;
+    readonly fix: ReportedFix<keyof Offers & string>;
+  }[];
 } & Said<Words, Offers>;
 
 interface OnSheet {

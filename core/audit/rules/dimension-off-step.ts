@@ -24,20 +24,26 @@ export default defineRule({
       if (value === null || !offStep(value, step.value) || definition.counts?.includes(letter)) continue;
       // of feet and inches no step of millimetres is kept
       if (isInFeetInches(facts, letter)) continue;
+      const down = Math.floor(value / step.value) * step.value;
+      const nearest = toNearest(value, step.value);
       // between faces a longer side stands in the cover
-      const nearest =
-        facts.use === "link" ? Math.floor(value / step.value) * step.value : toNearest(value, step.value);
+      const [first, ...others] =
+        facts.use === "link" ? [down] : [nearest, nearest > value ? down : down + step.value];
+      const changeTo = (to: number) => ({
+        values: {
+          letter,
+          value: { mm: value, typed: true as const },
+          step: { mm: step.value },
+          nearest: { mm: to },
+        },
+        fix: { id: "nearest" as const, edits: [{ at: letter, to }], mustHold: true as const },
+      });
       report({
         messageId: "off",
         at: letter,
-        values: {
-          letter,
-          value: { mm: value, typed: true },
-          step: { mm: step.value },
-          nearest: { mm: nearest },
-        },
+        ...changeTo(first),
+        instead: others.map(changeTo),
         cite: step.cite,
-        fix: { id: "nearest", edits: [{ at: letter, to: nearest }] },
       });
     }
   },

@@ -33,7 +33,7 @@ export default defineRule({
       at: "length",
       values: { length: { mm: length, typed: true }, step: { mm: step }, up: { mm: up } },
       cite,
-      fix: { id: "up", edits: [{ at: "length", to: up }] },
+      fix: { id: "up", edits: [{ at: "length", to: up }], mustHold: true },
     });
   },
 });
