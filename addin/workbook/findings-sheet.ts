@@ -192,7 +192,10 @@ function reckoned(report: AuditReport, sheets: readonly Sheet[], known?: KnownTo
     schedules.every(({ reading }, index) => reading === known.schedules[index]?.reading);
   const tonnes = isKnown ? known.tonnage : reckonTonnage(schedules, report.standard);
   const older = new Set(
-    report.findings.flatMap(({ name, sheet, row }) => (name === SUPERSEDED ? `${row} ${sheet}` : [])),
+    report.findings.flatMap(({ name, severity, sheet, row }) =>
+      // a remark that only may take the bar out names no later revision
+      name === SUPERSEDED && severity === "unsafe" ? `${row} ${sheet}` : [],
+    ),
   );
   // of a long schedule each bar asked for costs time
   const olderCounted = (older.size === 0 ? [] : schedules).flatMap(({ sheet, reading }, index) =>

@@ -16,6 +16,8 @@ export function saysVoid(cell: Cell | undefined): boolean {
 /** What a remark takes out: the whole bar, perhaps the bar, or nothing. */
 export type RemarkVoid = "bar" | "perhaps" | null;
 
+/** "supersedes A": the bar takes another's place, and counts */
+const TAKES_A_PLACE = /^supersed(?:es|ing)\b(?! this\b)/;
 const ANYWHERE = /\bsupersed|\bdeleted\b|\bcancelled\b|\bwithdrawn\b/;
 const DATE = /^\d{1,4}([./-])\d{1,2}\1\d{1,4}$/;
 const REVISION = /^(?:\p{L}|.*\d.*)$/u;
@@ -26,6 +28,7 @@ const REVISION = /^(?:\p{L}|.*\d.*)$/u;
  */
 export function remarkVoid(text: string): RemarkVoid {
   const plain = plainWords(text);
+  if (TAKES_A_PLACE.test(plain)) return null;
   const words = plain.split(/[^\p{L}\p{M}\p{N}/.-]+|(?<!\d)[/.-]|[/.-](?!\d)/u).filter((one) => one !== "");
   for (let at = 0; at < words.length; at += 1) {
     const long = lengthOfVoid(words, at);

@@ -83,6 +83,18 @@ describe("a schedule that is out of the common", () => {
     );
   });
 
+  it("calls no bar older for a remark that may take it out", () => {
+    const header = [...HEADER, "Revision", "Remarks"];
+    const rows = [
+      header,
+      [...bar("01", "H16", 2, 2000, "P1"), "A", null],
+      [...bar("01", "H16", 2, 2500, "P1"), "B", "was superseded, look"],
+    ];
+    const { all } = findingsCells(checked(bookOf(rows)).bytes);
+    expect(all).toContain("Not in the total: 1 row (B2): superseded: revision B of it counts.");
+    expect(all.filter((words) => /later revision/.test(String(words)))).toEqual([]);
+  });
+
   it("says how many rows are in no total", () => {
     const { all } = findingsCells(checked(bookOf([...TWO_POURS, bar("04", "H17", 2, 2000, "P1")])).bytes);
     expect(all).toContain("Tonnes (t) of 3 of 4 bar rows on sheet Bars.");

@@ -31,13 +31,14 @@ describe("what a remark takes out", () => {
 
   it.each([
     ...["omit end hook at opening", "not required at lift shaft", "deleted lap", "withdrawn end"],
-    ...["void former under", "see also superseded dwg", "omit 2 no", "deleted 3 bars", "取消端钩"],
+    ...["void former under", "see also superseded dwg", "rev B supersedes this bar", "omit 2 no", "deleted 3 bars", "取消端钩"],
   ])("should be asked where it says %j", (remark) => {
     expect(remarkVoid(remark)).toBe("perhaps");
   });
 
   it.each([
     ...["fix over void former", "around void", "T1", "bend on site", "spare", "no longer lapped"],
+    ...["supersedes A", "Supersedes mark 05 of rev A", "superseding rev A"],
     ...["replaced by mesh", "B1", "lap omits cover"],
   ])("should be nothing where it says %j", (remark) => {
     expect(remarkVoid(remark)).toBeNull();
