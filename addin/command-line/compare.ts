@@ -5,6 +5,7 @@ import {
   checkBooks,
   compareBooks,
   filteredBy,
+  isAsked,
   openForJob,
   type ReadBook,
   readSchedules,
@@ -56,16 +57,13 @@ export const compare: Command = {
     const after = answerOf(checkBooks([ofNewer], question)[0]!);
     for (const note of [...before.notes, ...after.notes, ...leftOutOf(after)]) streams.note(note);
     const filter = filterFor(given, before, after);
-    const [older, newer] = [before, after].map(({ schedules }) => ({
-      schedules: askedBars(schedules, filter),
-    }));
-    const compared = compareBooks(older!, newer!, after.standard, marksReleased(given));
+    const compared = compareBooks(before, after, after.standard, marksReleased(given), filter);
     const { comparison } = compared;
     const waivers = {
       before: decisionWords(before.settings),
       after: decisionWords(after.settings),
     };
-    const severe = severeBars(after.report.byRow, filteredBy(newer!.schedules));
+    const severe = severeBars(after.report.byRow, filteredBy(askedBars(after.schedules, filter)));
     if (given.flag("json"))
       streams.result(JSON.stringify({ ...jsonComparison(compared), ...severe, waivers }));
     else {
@@ -92,11 +90,12 @@ async function compareJobs(
 ): Promise<ExitCode> {
   const before = await revisionOfJob(old, given, streams);
   const after = await revisionOfJob(young, given, streams);
-  const bars = [before, after].flatMap(({ schedules }) => schedules.flatMap(({ reading }) => reading.bars));
-  if (bars.length === 0 && isNarrow(filterOf(given)))
+  const filter = filterOf(given);
+  const bars = filteredBy([before, after].flatMap(({ schedules }) => schedules));
+  if (isNarrow(filter) && !bars.some((bar) => isAsked(filter, bar)))
     throw new InputRefused("no bar of either job is of what --pour and --size ask for");
   const standard = (after.standard ?? before.standard)!;
-  const compared = compareBooks(before, after, standard, marksReleased(given));
+  const compared = compareBooks(before, after, standard, marksReleased(given), filter);
   const { notToMake, toAsk, ofSheets } = after.severe;
   const severe = { notToMake, toAsk, ofSheets };
   const { unreadable } = { unreadable: [...before.unreadable, ...after.unreadable] };

@@ -4,6 +4,8 @@ import type { Standard } from "../standards/port";
 import { compareRevisions, type RevisionComparison } from "../totals/compare-revisions";
 import type { ReadSheet } from "../totals/reckon-tonnage";
 import { factsToWeigh, massesOfBars } from "../totals/row-mass";
+import { namesOf } from "./many/asked-bars";
+import { type BarFilter, isAsked } from "./many/job-totals";
 
 /** The schedules of one revision, of one book or several. */
 export interface Revision {
@@ -19,12 +21,16 @@ export interface CompareJob {
   sheetOf(change: RevisionComparison["changes"][number]): Sheet | undefined;
 }
 
-/** What a newer revision changes, weighed by one standard; `released` are marks given out beyond those of a column. */
+/**
+ * What a newer revision changes, weighed by one standard; `released` are marks given out beyond those of a column. With
+ * a filter a bar is told that either revision asks for, so that one that moves to another pour is a change of both.
+ */
 export function compareBooks(
   before: Revision,
   after: Revision,
   standard: Standard,
   released: readonly string[] = [],
+  filter: BarFilter = { pours: null, sizes: null },
 ): CompareJob {
   const masses = new Map<BarRow, number>();
   const keys = new Map<ScheduleReading, string>();
@@ -44,6 +50,7 @@ export function compareBooks(
     before: readings(before),
     after: readings(after),
     scheduleOf: (reading) => keys.get(reading) ?? "",
+    isAsked: (bar) => isAsked(filter, namesOf(bar)),
     massOf: (bar) => masses.get(bar) ?? null,
     released: new Set(released),
   });

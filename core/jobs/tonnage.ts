@@ -16,13 +16,21 @@ export interface TonnageJob {
   readonly notes: readonly string[];
 }
 
+type Weighed = Pick<ReadBook, "schedules" | "standard"> & {
+  /** of all its bars, where the schedules hold some of them alone */
+  readonly tonnage?: Pick<ReckonedTonnage, "beyond">;
+};
+
 /** Tonnes by pour and size over the schedules of books, each by its own book's standard. */
-export function tonnageOf(books: readonly Pick<ReadBook, "schedules" | "standard">[]): TonnageJob {
+export function tonnageOf(books: readonly Weighed[]): TonnageJob {
   const schedules = books.flatMap(({ schedules: own, standard }) =>
     own.map((schedule) => ({ ...schedule, standard })),
   );
   const [first] = books;
   if (first === undefined) throw new RangeError("a job has one book or more");
-  const reckoned = reckonTonnage(schedules, first.standard);
+  const asked = reckonTonnage(schedules, first.standard);
+  // what the sums say of the whole is as true of a part
+  const ofWhole = books.find(({ tonnage }) => tonnage?.beyond != null)?.tonnage?.beyond;
+  const reckoned = { ...asked, beyond: asked.beyond ?? ofWhole ?? null };
   return { reckoned, notes: tonnageNotes(reckoned) };
 }

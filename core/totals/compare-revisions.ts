@@ -60,6 +60,8 @@ export interface ComparisonQuestion {
   readonly after: readonly ScheduleReading[];
   /** Which schedule a reading is, where marks start again in each of several; all are one where this is not said. */
   scheduleOf?(reading: ScheduleReading): string;
+  /** Whether a bar is asked for, as all are where this is not said; one that either revision asks for is told. */
+  isAsked?(bar: BarRow): boolean;
   /** kg of all bars of a row; null where it cannot be worked out */
   massOf(bar: BarRow): number | null;
   /** marks released, beyond those that a column of the schedules says are */
@@ -82,10 +84,13 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
   const changes: BarChange[] = [];
   let unchanged = 0;
   let notCompared = 0;
+  const isAsked = (...sides: readonly (Placed | null)[]): boolean =>
+    sides.some((side) => side !== null && (question.isAsked?.(side.bar) ?? true));
   for (const [key, news] of after) {
     const olds = before.get(key) ?? [];
     news.forEach((placed, place) => {
       const old = olds[place] ?? null;
+      if (!isAsked(old, placed)) return;
       const change = barChange(old, placed, question);
       if (change === null && [old, placed].some((one) => one !== null && uncalculated(one.bar).length > 0))
         notCompared += 1;
@@ -94,7 +99,7 @@ export function compareRevisions(question: ComparisonQuestion): RevisionComparis
     });
   }
   for (const [key, olds] of before) {
-    for (const placed of olds.slice(after.get(key)?.length ?? 0))
+    for (const placed of olds.slice(after.get(key)?.length ?? 0).filter((one) => isAsked(one)))
       changes.push(barChange(placed, null, question)!);
   }
   const releasedFirst = [...changes.filter((c) => c.released), ...changes.filter((c) => !c.released)];
@@ -263,6 +268,7 @@ function pourChanges(
   sides.forEach((byMark, side) => {
     for (const alike of byMark.values()) {
       for (const { bar } of alike) {
+        if (question.isAsked?.(bar) === false) continue;
         let sums = pours.get(bar.pour);
         if (sums === undefined) {
           sums = { bars: [0, 0], mass: [0, 0] };

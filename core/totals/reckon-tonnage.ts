@@ -24,6 +24,8 @@ export interface ReadSheet {
   readonly reading: ScheduleReading;
   /** where its book goes by another standard than the others of the job */
   readonly standard?: Standard;
+  /** it has the bars alone that were asked for: no sum of the sheet is held against them */
+  readonly isPart?: true;
 }
 
 /** What stands for the pours of a tonnage: members where no bar names a pour, sheets where none names either. */
@@ -40,7 +42,12 @@ export interface ReckonedTonnage {
   /** rows struck through or superseded, without a mass that could be worked out, or with dimensions that contradict each other */
   readonly notInTotal: readonly NotInTotal[];
   /** rows that weigh otherwise by their own total length or mass */
-  readonly doubted: readonly { readonly sheet: string; readonly row: RowMass }[];
+  readonly doubted: readonly {
+    readonly sheet: string;
+    /** the sheet's own row number, from 1 */
+    readonly at: number;
+    readonly row: RowMass;
+  }[];
   /** rows of the totals that the sheet hides */
   readonly hidden: readonly { readonly sheet: string; readonly row: number; readonly mass: number }[];
   /** rows that weigh otherwise by the length as typed, which is cut and loaded */
@@ -60,7 +67,7 @@ export function reckonTonnage(
   standard: Standard,
   known: (read: ReadSheet) => SheetFacts | undefined = () => undefined,
 ): ReckonedTonnage {
-  const doubted: { sheet: string; row: RowMass }[] = [];
+  const doubted: { sheet: string; at: number; row: RowMass }[] = [];
   const hidden: { sheet: string; row: number; mass: number }[] = [];
   const asTyped: WeighedAsMade[] = [];
   let groupedBy: TonnageGroup = "sheet";
@@ -84,7 +91,11 @@ export function reckonTonnage(
       if (isSaid(bar.pour)) groupedBy = "pour";
       else if (groupedBy === "sheet" && isSaid(bar.member)) groupedBy = "member";
       if (row.otherwise !== null)
-        doubted.push({ sheet: sheet.name, row: { ...row, ...namesOfWeight(sheet, bar) } });
+        doubted.push({
+          sheet: sheet.name,
+          at: sheet.top + bar.row + 1,
+          row: { ...row, ...namesOfWeight(sheet, bar) },
+        });
       if (bar.hidden) hidden.push({ sheet: sheet.name, row: sheet.top + bar.row + 1, mass: row.mass });
       if (row.asTyped !== null) {
         const { cell } = namesOfWeight(sheet, bar);
@@ -98,7 +109,7 @@ export function reckonTonnage(
   const sums = tonnageByPour(linesOf(schedules, masses, groupedBy));
   const tonnage = { ...sums, pours: inOrderOfPours(sums.pours, groupedBy) };
   // rows that are in no total are told, and a sum may count them
-  const isWhole = notInTotal.length === 0;
+  const isWhole = notInTotal.length === 0 && !schedules.some(({ isPart }) => isPart);
   return {
     tonnage,
     beyond: isWhole ? sumBeyond(schedules, tonnage.total * KG_PER_TONNE) : null,

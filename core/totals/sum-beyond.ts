@@ -9,6 +9,8 @@ export interface SumBeyond {
   readonly cell: string;
   /** kg */
   readonly mass: number;
+  /** kg of all bars that were read */
+  readonly made: number;
 }
 
 interface Read {
@@ -37,7 +39,7 @@ export function sumBeyond(schedules: readonly Read[], made: number): SumBeyond |
       const mass = typed * IN_COLUMN_UNIT[column.unit ?? "kg"];
       if (Math.abs(mass - made) <= NEAR * made) return null;
       if (mass <= (heaviest?.mass ?? 0)) continue;
-      heaviest = { sheet: sheet.name, cell: cellAddress(sheet, row, column.column), mass };
+      heaviest = { sheet: sheet.name, cell: cellAddress(sheet, row, column.column), mass, made };
     }
   }
   return heaviest !== null && made > 0 && heaviest.mass > FAR * made ? heaviest : null;

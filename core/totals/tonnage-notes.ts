@@ -23,7 +23,7 @@ export function tonnageNotes({
   if (groupedBy === "sheet") notes.push("the schedule names no pours and no members: grouped by sheet");
   if (groupedBy === "pour") notes.push(...poursAlikeWords(tonnage.pours.map(({ pour }) => pour)));
   notes.push(...notInTotalWords(notInTotal), ...doubtedWords(doubted, tonnage.total), ...hiddenWords(hidden));
-  if (held === null && beyond !== null) notes.push(beyondWords(beyond, tonnage.total));
+  if (held === null && beyond !== null) notes.push(beyondWords(beyond));
   if (held === null) notes.push(...weighedAsMadeWords(asTyped, tonnage.total));
   for (const from of ["typed length", "typed mass"] as const) {
     const count = byTyped[from];
@@ -67,8 +67,8 @@ function shareWords(mass: number, total: number | null): string {
 }
 
 /** A sum of the schedule's own that says there is more than was read. */
-function beyondWords({ sheet, cell, mass }: SumBeyond, total: number): string {
-  return `the schedule's own sum of ${shownTonnes(mass / KG_PER_TONNE)} t (${sheet}!${cell}) is far above the ${shownTonnes(total)} t of the bars: look whether bars of one member were counted for all, or rows were left out`;
+function beyondWords({ sheet, cell, mass, made }: SumBeyond): string {
+  return `the schedule's own sum of ${shownTonnes(mass / KG_PER_TONNE)} t (${sheet}!${cell}) is far above the ${shownTonnes(made / KG_PER_TONNE)} t of the bars: look whether bars of one member were counted for all, or rows were left out`;
 }
 
 const KG_PER_TONNE = 1000;

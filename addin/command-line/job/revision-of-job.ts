@@ -40,7 +40,7 @@ export async function revisionOfJob(
         continue;
       }
       standard ??= opened.standard;
-      for (const { sheet, reading } of countedBars(path, read.schedules, job.judged, asked.filter))
+      for (const { sheet, reading } of countedBars(path, read.schedules, job.judged))
         schedules.push({
           sheet,
           reading: { ...reading, sheet: `${path} ${sheet.name}` },

@@ -6,7 +6,8 @@ import { type BarFilter, isAsked } from "./job-totals";
 export function askedBars(schedules: readonly ReadSheet[], filter: BarFilter): ReadSheet[] {
   return schedules.map((schedule) => {
     const bars = schedule.reading.bars.filter((bar) => isAsked(filter, namesOf(bar)));
-    return { ...schedule, reading: { ...schedule.reading, bars } };
+    const isPart = bars.length < schedule.reading.bars.length;
+    return { ...schedule, reading: { ...schedule.reading, bars }, ...(isPart && { isPart }) };
   });
 }
 
@@ -22,7 +23,8 @@ export function filteredBy(
   );
 }
 
-function namesOf({
+/** What a filter goes by of a bar as it was read. */
+export function namesOf({
   pour,
   size,
   sizeTyped,

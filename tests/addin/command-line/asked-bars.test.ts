@@ -84,3 +84,63 @@ describe("a pour that is asked for", () => {
     expect((await barwright(["check", path, "--pour", "P2"])).err).not.toContain("not shown");
   });
 });
+
+describe("a sum of the whole sheet beside one pour", () => {
+  // 1.579 kg/m (UK three-decimal table): 10 x 3 m makes 47.37 kg, 4 x 3 m makes 18.948 kg, together 66.3 kg
+  const summed = (name: string, total: number) => {
+    const at = join(folder, name);
+    writeFileSync(
+      at,
+      `Bar mark,Size,Total no.,Length (mm),Shape code,A,Mass kg,Pour
+01,H16,10,3000,00,3000,47.37,P1
+02,H16,4,3000,00,3000,18.95,P2
+Total,,,,,,${total},
+`,
+    );
+    return at;
+  };
+  const told = async (...args: readonly string[]) => {
+    const { notes } = JSON.parse((await barwright(["tonnage", ...args, "--json"])).out) as {
+      notes: string[];
+    };
+    return notes.filter((note) => note.includes("far above"));
+  };
+
+  it("is not held against it", async () => {
+    const path = summed("fits.csv", 66.3);
+    for (const asked of [["--pour", "P1"], ["--pour", "P2"], ["--size", "H16"], []])
+      expect(await told(path, ...asked)).toEqual([]);
+  });
+
+  it("is told of the whole where it is far above all bars", async () => {
+    const path = summed("far.csv", 265.2);
+    const words = await told(path);
+    expect(words).toEqual([expect.stringContaining("0.265 t (far!G4) is far above the 0.066 t of the bars")]);
+    expect(await told(path, "--pour", "P2")).toEqual(words);
+  });
+});
+
+describe("a comparison of one pour", () => {
+  const revision = (name: string, ...pours: readonly string[]) => {
+    const at = join(folder, name);
+    const rows = pours.map((pour, place) => `B1,0${place + 1},H16,10,3000,00,3000,${pour}`);
+    writeFileSync(at, `Member,Bar mark,Size,Total no.,Length (mm),Shape code,A,Pour\n${rows.join("\n")}\n`);
+    return at;
+  };
+
+  it("has a bar that changes its pour as changed, of the one it leaves and of the one it comes to", async () => {
+    const old = revision("rev-a.csv", "P1", "P1", "P2");
+    const young = revision("rev-b.csv", "P1", "P2", "P2");
+    for (const [pour, unchanged, line] of [
+      ["P1", 1, "P1: 20 -> 10 bars"],
+      ["P2", 1, "P2: 10 -> 20 bars"],
+    ] as const) {
+      const { out } = await barwright(["compare", old, young, "--pour", pour]);
+      expect(out).toContain("changed: B1 / 02");
+      expect(out).toContain("pour: P1 -> P2");
+      expect(out).not.toMatch(/^(?:added|removed)/m);
+      expect(out).toContain(line);
+      expect(out).toContain(`1 bars differ, ${unchanged} do not`);
+    }
+  });
+});
