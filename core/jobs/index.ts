@@ -30,6 +30,7 @@ export {
   type PlacedBar,
 } from "./many/job-totals";
 export { type JudgedJob, judgeJob } from "./many/judge-job";
+export { notesInJob } from "./many/notes-in-job";
 export { ofAnotherJobWords } from "./many/of-another-job-words";
 export type { ScheduleEntry } from "./many/schedule-entry";
 export { unknownFilter } from "./many/unknown-filter";

@@ -6,6 +6,7 @@ import {
   type JobGroup,
   type JobTonnage,
   JobTotals,
+  notesInJob,
   severeWords,
 } from "../../../core/jobs";
 import { tonnageByPour } from "../../../core/totals";
@@ -64,8 +65,9 @@ export async function tellJob(
         teller.unread(answer.path, answer.error);
         continue;
       }
-      const digest = job.digest(answer);
-      const bars = totals.addBook(digest);
+      const whole = job.digest(answer);
+      const bars = totals.addBook(whole);
+      const digest = { ...whole, notes: notesInJob(whole, bars, filter) };
       notes.add(digest);
       severe.add(digest);
       paper?.addBook(digest);

@@ -3,8 +3,7 @@ import { isHolding, isSevere } from "../../audit/holds";
 import { notToldLine } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
-import { reckonTonnage } from "../../totals/reckon-tonnage";
-import { doubtedWords, hiddenWords } from "../../totals/tonnage-notes";
+import { type ReckonedTonnage, reckonTonnage } from "../../totals/reckon-tonnage";
 import { isRefusal, type Refusal } from "../../units/refusal";
 import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
@@ -25,7 +24,11 @@ export interface BookDigest {
   readonly book: string;
   readonly report: CheckReport;
   readonly tonnage: TonnageReport;
+  /** what is to be said of it, whichever of its rows count in the job */
   readonly notes: readonly string[];
+  /** rows of its own total that its sheets hide, and those that weigh otherwise by another figure */
+  readonly hidden: ReckonedTonnage["hidden"];
+  readonly doubted: ReckonedTonnage["doubted"];
   /** what somebody said is not to be told; null where nothing is */
   readonly notTold: string | null;
   readonly isBroken: boolean;
@@ -55,11 +58,9 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
     book: name,
     report: checkReport(checked, asked.explain),
     tonnage: tonnageReport(checked.tonnage),
-    notes: [
-      ...checked.notes,
-      ...doubtedWords(checked.tonnage.doubted),
-      ...hiddenWords(checked.tonnage.hidden),
-    ],
+    notes: checked.notes,
+    hidden: checked.tonnage.hidden,
+    doubted: checked.tonnage.doubted,
     notTold: notToldLine(checked.report.waivers),
     isBroken: isBroken(checked),
     holding: holdingOf(checked.report.byRow),
@@ -109,6 +110,8 @@ function digestPapers(book: Book, name: string, asked: DigestQuestion): BookDige
     },
     tonnage,
     notes: [`${[...listed, ...held.map(() => "sizes in stock")].join(", ")}: no bars of its own`],
+    hidden: [],
+    doubted: [],
     notTold: null,
     isBroken: false,
     holding: [],
