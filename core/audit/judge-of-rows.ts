@@ -31,11 +31,19 @@ export function judgeOfRows(
   const judgeChanged = (bar: BarFacts): readonly SaidOfBar[] => judge(bar) ?? [];
   return (bar) => {
     const said = judge(bar);
-    return said?.map((one) =>
+    if (said === undefined) return undefined;
+    const told = said.map((one) =>
       ofRowLeftOut(rowFinding(one.rule, bar, withFixThatHolds(one, bar, said, judgeChanged)), bar),
     );
+    return told.length === 1 ? told : told.filter((one, place) => told.findIndex(isSame(one)) === place);
   };
 }
+
+/** A leg that a shape has twice, or a limit against two equal legs, is told once. */
+const isSame =
+  (one: Finding) =>
+  ({ code, cell, message }: Finding): boolean =>
+    code === one.code && cell === one.cell && message === one.message;
 
 /** What is wrong with a bar that is not to be made is context: it is struck through, or its own words take it out. */
 function ofRowLeftOut(finding: Finding, { row }: BarFacts): Finding {

@@ -15,6 +15,8 @@ export interface SumLine {
   readonly sums: readonly number[];
   /** the same with struck bars, where some are struck */
   readonly sumsWithStruck: readonly number[];
+  /** what the rows in sight make of a stretch that has hidden ones, and what all its rows make */
+  readonly shown: readonly { readonly sum: number; readonly whole: number; readonly hidden: number }[];
   /** the bars that it may stand for, nearest first */
   readonly stretches: readonly (readonly BarFacts[])[];
   /** mm or kg in one of the column's unit */
@@ -77,12 +79,26 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
         typed: value,
         sums,
         sumsWithStruck: someStruck ? add(true) : [],
+        shown: shownOf(stretches, field),
         stretches,
         inUnit: field.inUnit / perUnit,
       });
     }
   }
   return lines;
+}
+
+function shownOf(
+  stretches: readonly (readonly BarFacts[])[],
+  { kind, inUnit }: { readonly kind: SummedField; readonly inUnit: number },
+): SumLine["shown"] {
+  return stretches.flatMap((bars) => {
+    const hidden = bars.filter(({ row }) => row.hidden && !row.struckThrough).length;
+    if (hidden === 0) return [];
+    const inSight = bars.filter(({ row }) => !row.hidden);
+    const [sum, whole] = [inSight, bars].map((some) => sumOf(some, kind, inUnit, false, false));
+    return sum == null || whole == null ? [] : [{ sum, whole, hidden }];
+  });
 }
 
 const OF_MASS =

@@ -4,14 +4,20 @@ import { grandTotals } from "./grand-totals";
 import { isOneOf, type SumLine, sumLines } from "./sum-lines";
 import type { SumWay, WrongSum } from "./wrong-sum";
 
+interface WrongLine extends WrongSum, Pick<SumLine, "field"> {
+  /** It is that of the rows in sight, as a filter leaves them. */
+  readonly inSight?: SumLine["shown"][number];
+}
+
 /** Total lines that are not the sum of the bars above them. */
-export function wrongLines(sheet: SheetFacts): readonly (WrongSum & Pick<SumLine, "field">)[] {
+export function wrongLines(sheet: SheetFacts): readonly WrongLine[] {
   const lines = sumLines(sheet);
   const ofParts = linesOfParts(lines);
   const wrong = lines.flatMap((one) => {
-    const { line, column, field, typed, sums, sumsWithStruck } = one;
+    const { line, column, field, typed, sums, sumsWithStruck, shown } = one;
     if (isOneOf(typed, sums) || isOneOf(typed, sumsWithStruck) || ofParts.has(one)) return [];
-    return [{ row: line.row, column, field, typed, sums, ways: waysOf(one) }];
+    const inSight = shown.find(({ sum }) => isOneOf(typed, [sum]));
+    return [{ row: line.row, column, field, typed, sums, ways: waysOf(one), ...(inSight && { inSight }) }];
   });
   return [...wrong, ...wrongCarried(sheet)];
 }

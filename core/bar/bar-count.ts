@@ -1,3 +1,4 @@
+import { MOST_BARS } from "../schedule/cells/most-bars";
 import { defineRefusal, type Refusal } from "../units/refusal";
 import type { BarFacts } from "./bar-facts";
 
@@ -8,8 +9,6 @@ const badCount = defineRefusal(
   "value",
   "the count {count} is no number of bars: correct it",
 );
-
-const MOST_BARS = 1e9;
 
 /** Bars of a row in all; refuses a count that is not known, nought, or no number of bars. */
 export function barCount({ count }: Pick<BarFacts, "count">): number | Refusal {

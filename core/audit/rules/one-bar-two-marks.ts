@@ -105,6 +105,6 @@ function barInNumbers({ row }: BarFacts): number {
 /** Null of a row that does not say enough to be told from another. */
 function barInWords({ row }: BarFacts): string | null {
   if (!isTold(row)) return null;
-  const { member, pour, remark, sizeTyped, shape, dims, length } = row;
-  return JSON.stringify([member, pour, remark, sizeTyped, shape, dims, length]);
+  const { member, pour, remark, sizeTyped, shape, dims, length, former, coating } = row;
+  return JSON.stringify([member, pour, remark, sizeTyped, shape, dims, length, former, coating]);
 }

@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { columnLetters } from "../../schedule/cell-address";
+import { shortened } from "../../schedule/cells/longest-text";
 import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import type { ColumnKind } from "../../schedule/column-kind";
 import { columnWords } from "../../schedule/columns/column-words";
@@ -29,24 +30,53 @@ export default defineRule({
   messages: {
     failed:
       "{missing} of {bars} rows stand in no total, most for want of {what}: the sheet was not read as it is meant: {remedy}",
+    figures:
+      "{missing} of {bars} rows stand in no total, most for want of {what}: column {column} was read as {kind}, but {cells} of its cells hold none, such as {first} in {cell}: correct them",
   },
   checkSheet(sheet, _context, report) {
     const { bars } = sheet;
     if (bars.length < FEWEST_OF_ALL) return;
-    const wants = new Map<string, number>();
+    const wants = new Map<string, BarFacts[]>();
     let missing = 0;
-    for (const { answer: what } of sheet.answers.those(lacks)) {
+    for (const { facts, answer: what } of sheet.answers.those(lacks)) {
       missing += 1;
-      wants.set(what, (wants.get(what) ?? 0) + 1);
+      const wanting = wants.get(what);
+      if (wanting === undefined) wants.set(what, [facts]);
+      else wanting.push(facts);
     }
     const isAll = missing === bars.length;
     if (!isAll && (missing * 2 <= bars.length || bars.length < FEWEST)) return;
-    const [most] = [...wants].sort(([, one], [, other]) => other - one);
-    const what = most?.[0] ?? "";
+    const [most] = [...wants].sort(([, one], [, other]) => other.length - one.length);
+    const [what, wanting] = most ?? ["", []];
+    const refused = wanting.flatMap((facts) => figureRefused(facts, what));
+    const [first] = refused;
+    if (first !== undefined && refused.length * 2 > wanting.length) {
+      const { column, typed, row } = first;
+      const at = columnLetters(sheet.sheet.left + column.column);
+      report({
+        messageId: "figures",
+        values: {
+          ...{ missing, bars: bars.length, what, cells: refused.length, first: `"${shortened(typed)}"` },
+          ...{ column: `${at} "${column.header}"`, kind: columnWords(column.kind) },
+          cell: `${at}${sheet.sheet.top + row + 1}`,
+        },
+      });
+      return;
+    }
     const values = { missing, bars: bars.length, what, remedy: remedyOf(what, sheet) };
     report({ messageId: "failed", values });
   },
 });
+
+/** A number in the headed column of what is wanting that can be none: the column is the right one, the number is not. */
+function figureRefused({ row }: BarFacts, what: string) {
+  const kinds = KINDS[what] ?? [];
+  const problem = row.problems?.find(({ field }) => kinds.includes(field));
+  const column = problem === undefined ? undefined : row.table.columns.get(problem.field);
+  if (problem === undefined || column === undefined || column.by !== "words") return [];
+  const typed = String(problem.typed).trim();
+  return typed !== "" && Number.isFinite(Number(typed)) ? [{ column, typed, row: row.row }] : [];
+}
 
 /** What keeps a row out of every total; null where it is in one. */
 function lacks(facts: BarFacts): string | null {

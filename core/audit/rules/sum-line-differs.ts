@@ -1,3 +1,4 @@
+import { counted } from "../../units/counted";
 import { looseSums } from "../loose-sums";
 import { defineRule } from "../rule";
 import { fieldWords } from "../sum-lines";
@@ -31,12 +32,24 @@ export default defineRule({
   },
   messages: {
     differs: "the line gives {typed} for {what}, but the bars above add up to {sum}",
+    inSight: "the line gives {typed} for {what}, which leaves out {hidden}: {sum} with what is hidden",
     ofGroup:
       "{typed} is given for {what} of a group, but its bars add up to {sum}, as those of {right} of {of} groups do to theirs",
     ofSizes: "the line gives {typed}, but the sums by size above it add up to {sum}",
   },
   checkSheet(sheet, _context, report) {
-    for (const { row, column, field, typed, sums } of wrongLines(sheet)) {
+    for (const { row, column, field, typed, sums, inSight } of wrongLines(sheet)) {
+      if (inSight !== undefined) {
+        report({
+          messageId: "inSight",
+          place: { row, column },
+          values: {
+            ...{ typed, what: fieldWords(field), sum: inSight.whole },
+            hidden: counted(inSight.hidden, "hidden row"),
+          },
+        });
+        continue;
+      }
       report({
         messageId: "differs",
         place: { row, column },

@@ -2,6 +2,7 @@ import type { BarRow, CellProblem } from "../bar-row";
 import { type Cell, cellErrorReason, isCellError } from "../sheet";
 import { guessed, type RowContext, sameAsMark, unread } from "./cell-answer";
 import { shortened } from "./longest-text";
+import { MOST_BARS } from "./most-bars";
 import type { CountReading } from "./read-count-text";
 
 type CountKind = "members" | "each" | "total";
@@ -28,7 +29,7 @@ export function readCountCell(
   context: RowContext,
 ): CountAnswer {
   if (column < 0 || cell === null || cell === undefined) return null;
-  if (typeof cell === "number" && Number.isSafeInteger(cell) && cell >= 0) return cell;
+  if (typeof cell === "number" && Number.isInteger(cell) && cell >= 0 && cell < MOST_BARS) return cell;
   const place = { field, column, typed: cell };
   if (typeof cell !== "string") return unread(place, reasonNoCount(cell));
   const reading = readText(cell);
@@ -52,6 +53,8 @@ export function readCountCell(
 
 function reasonNoCount(cell: Cell): string {
   if (isCellError(cell)) return cellErrorReason(cell);
-  const what = typeof cell === "number" && cell < 0 ? "is negative" : "is no whole number";
+  const isTooMany = typeof cell === "number" && cell >= MOST_BARS;
+  const isBelow = typeof cell === "number" && cell < 0;
+  const what = isTooMany ? "is too large" : isBelow ? "is negative" : "is no whole number";
   return `"${shortened(String(cell))}" ${what}, so it is no count of bars`;
 }

@@ -1,5 +1,6 @@
 import type { GuessCode } from "../bar-row";
 import { LONGEST_VALUE, shortened } from "./longest-text";
+import { MOST_BARS } from "./most-bars";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
 import { isWord, plainWords } from "./row-words";
 
@@ -181,7 +182,7 @@ interface Extra {
 }
 
 function counted(value: number, extra: Extra): CountReading {
-  if (!Number.isSafeInteger(value)) return { is: "unread", reason: "the count is too large" };
+  if (!(value < MOST_BARS)) return { is: "unread", reason: "the count is too large" };
   return {
     is: "value",
     value,

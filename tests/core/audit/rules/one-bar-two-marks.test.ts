@@ -5,6 +5,14 @@ import { ruleCases } from "../rule-cases";
 ruleCases(rule, {
   silent: [
     {
+      // bent about another former, or coated, they are not the same bar
+      rows: [
+        { member: "B1", mark: "03", size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 64 },
+        { member: "B1", mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875, former: 80 },
+        { member: "B1", mark: "08", size: "H16", shape: "11", A: 500, B: 400, length: 875, coating: "epoxy" },
+      ],
+    },
+    {
       rows: [
         { member: "B1", mark: "03", size: "H16", shape: "11", A: 500, B: 400, length: 875 },
         { member: "B2", mark: "07", size: "H16", shape: "11", A: 500, B: 400, length: 875 },

@@ -12,6 +12,17 @@ ruleCases(rule, {
   ],
   speaks: [
     {
+      // the column is headed as it should be: its figures are no counts
+      rows: [-10, 2.5, -4, 10].map((total) => ({ ...bar("H16"), members: null, each: null, total })),
+      says: [
+        {
+          cell: null,
+          message:
+            '3 of 4 rows stand in no total, most for want of a number of bars: column F "Total no." was read as total number, but 3 of its cells hold none, such as "-10" in F2: correct them',
+        },
+      ],
+    },
+    {
       rows: ["H16", "H16"].map((size) => ({ ...bar(size), each: null, total: null })),
       says: [
         {

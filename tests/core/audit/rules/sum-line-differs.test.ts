@@ -1,5 +1,9 @@
+import { expect, it } from "vitest";
+import { exampleSheets } from "../../../../core/audit/example-sheet";
 import rule from "../../../../core/audit/rules/sum-line-differs";
-import { ruleCases } from "../rule-cases";
+import { runAudit } from "../../../../core/audit/run-audit";
+import type { Sheet } from "../../../../core/schedule/sheet";
+import { ruleCases, standardNamed } from "../rule-cases";
 
 // 3.16 + 6.32 = 9.48
 ruleCases(rule, {
@@ -129,4 +133,19 @@ ruleCases(rule, {
       says: [{ cell: "F4", message: "the line gives 11 for bars, but the bars above add up to 10" }],
     },
   ],
+});
+
+// 1.579 kg/m: 3.16 + 6.32 + 9.47 = 18.95; without the row of 6.32, which a filter hides, 12.63
+it.each([
+  [12.63, "the line gives 12.63 for mass, which leaves out 1 hidden row: 18.95 with what is hidden"],
+  [11.99, "the line gives 11.99 for mass, but the bars above add up to 18.95"],
+  [18.95, undefined],
+])("should say whether a line of %f leaves out what is hidden", (total, words) => {
+  const rows = [3.16, 6.32, 9.47].map((mass, at) => ({
+    ...{ size: "H16", shape: "00", A: 1000 * (at + 1), length: 1000 * (at + 1), mass },
+  }));
+  const [plain] = exampleSheets({ rows, foot: [{ member: "TOTAL", mass: total }] });
+  const sheet: Sheet = { ...(plain as Sheet), isHiddenRow: (row) => row === 2 };
+  const { findings } = runAudit({ sheets: [sheet], standard: standardNamed(undefined), rules: [rule] });
+  expect(findings.map(({ message }) => message)).toEqual(words === undefined ? [] : [words]);
 });

@@ -31,7 +31,14 @@ describe("what a remark takes out", () => {
 
   it.each([
     ...["omit end hook at opening", "not required at lift shaft", "deleted lap", "withdrawn end"],
-    ...["void former under", "see also superseded dwg", "rev B supersedes this bar", "omit 2 no", "deleted 3 bars", "取消端钩"],
+    ...[
+      "void former under",
+      "see also superseded dwg",
+      "rev B supersedes this bar",
+      "omit 2 no",
+      "deleted 3 bars",
+      "取消端钩",
+    ],
   ])("should be asked where it says %j", (remark) => {
     expect(remarkVoid(remark)).toBe("perhaps");
   });
