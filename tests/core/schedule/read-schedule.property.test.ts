@@ -218,7 +218,8 @@ function checkGood(rows: readonly (readonly Cell[])[], { bars }: ScheduleReading
   rows.forEach((typed, index) => {
     const bar = byRow.get(index);
     const total = typed[5];
-    const isCount = typeof total === "number" && Number.isSafeInteger(total) && total >= 0;
+    // a thousand million bars of one row are no count, and told so
+    const isCount = typeof total === "number" && Number.isInteger(total) && total >= 0 && total < 1e9;
     if (bar !== undefined && isCount) {
       sum += bar.total ?? 0;
       typedSum += total;
