@@ -15,6 +15,26 @@ export function widthIfOver(shape: ResolvedShape, limit: number): number | null 
   return width !== null && width > limit + 1e-6 ? width : null;
 }
 
+/** mm, the farthest that two ends or corners of the bent bar stand apart; null for a shape that is held without a path. */
+export function farthestApart(shape: ResolvedShape): number | null {
+  const legs = measureLegs(shape);
+  if (legs === 0) return curvedLength(shape);
+  layCorners(legs);
+  let most = 0;
+  for (let from = 0; from <= legs; from += 1)
+    for (let to = from + 1; to <= legs; to += 1)
+      most = Math.max(most, Math.hypot(across[to]! - across[from]!, up[to]! - up[from]!));
+  return most;
+}
+
+function curvedLength({ path, diameter }: ResolvedShape): number | null {
+  if (path === null || path.kind === "planar") return null;
+  if (path.kind !== "arc") return path.outsideDiameter;
+  const radius = path.radius + diameter / 2;
+  const half = path.length / radius / 2;
+  return half > Math.PI / 2 ? 2 * radius + diameter : 2 * radius * Math.sin(half);
+}
+
 /** Null for a shape that is held without a path. */
 function curvedWidth({ path, diameter }: ResolvedShape): number | null {
   if (path === null || path.kind === "planar") return null;

@@ -1,4 +1,5 @@
 import type { Shop } from "../shop/shop";
+import { soleCutter } from "../shop/sole-cutter";
 import type { Citation, Cited } from "../standards/citation";
 import type { Standard } from "../standards/port";
 import { greatest } from "../units/extremes";
@@ -57,6 +58,10 @@ export interface LimitsInForce {
   readonly hoist: Cited<number> | null;
   /** mm, the longest stock length for a bar of this diameter */
   stockLengthOf(diameter: number): Cited<number> | null;
+  /** mm taken off each stock bar before the first piece */
+  readonly endCrop: number;
+  /** mm, the longest bar that the yard's own lorry takes; null where its Shop sheet names none */
+  readonly lorryLength: Cited<number> | null;
   readonly transportWidth: Cited<number> | null;
   readonly accessWidth: Cited<number> | null;
 }
@@ -72,6 +77,9 @@ export function limitsInForce(
     handLift: own(changed.handLift) ?? written(ofShop?.handLift) ?? HAND_LIFT,
     hoist: own(changed.hoist) ?? written(ofShop?.hoist),
     stockLengthOf: stockLengthOf(changed, standard, shop),
+    // who sets a length for the workbook means that of the bar
+    endCrop: changed.stockLength === null ? (soleCutter(shop)?.endCrop ?? 0) : 0,
+    lorryLength: written(ofShop?.lorryLength),
     transportWidth:
       own(changed.transportWidth) ?? written(ofShop?.transportWidth) ?? standard.supply.transportWidth,
     accessWidth: own(changed.accessWidth),

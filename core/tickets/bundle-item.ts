@@ -4,7 +4,7 @@ import type { RowToSend } from "./row-to-send";
 
 /** What a ticket's bars are in a bundle; null where count, length or mass is not known. */
 export function bundleItem(ticket: RowToSend): BundleItem | null {
-  const { pour, member, mark, size, shape, count, cut, massEach, head, remark } = ticket;
+  const { pour, member, mark, size, shape, count, cut, reach = null, massEach, head, remark } = ticket;
   const heats = ticket.heats.map(({ heat }) => heat ?? "not written down");
   if (count === null || count === 0 || cut === null || massEach === null) return null;
   const { waived, held, asked } = holdsOfTicket(ticket);
@@ -19,6 +19,7 @@ export function bundleItem(ticket: RowToSend): BundleItem | null {
     shape,
     count,
     length: cut.length,
+    reach: reach ?? cut.length,
     massEach,
     schedule,
     revision,

@@ -1,6 +1,7 @@
 import type { Finding } from "../audit/finding";
 import { findingRank } from "../audit/finding-rank";
 import { isHolding } from "../audit/holds";
+import { reachOf } from "../audit/reach-of";
 import { barCount } from "../bar/bar-count";
 import type { BarFacts } from "../bar/bar-facts";
 import { barLength } from "../bar/bar-length";
@@ -34,7 +35,8 @@ export interface RowQuestion {
 type Named = "sheet" | "row" | "mark" | "member" | "pour" | "count" | "size" | "shape" | "head" | "remark";
 
 /** What of a ticket goes with the bars that are bundled and sent: nothing of how they are bent. */
-export interface RowToSend extends Pick<Ticket, Named | "massEach" | "heats" | "waived" | "warnings"> {
+export interface RowToSend
+  extends Pick<Ticket, Named | "reach" | "massEach" | "heats" | "waived" | "warnings"> {
   readonly cut: Pick<TicketCut, "length"> | null;
 }
 
@@ -72,6 +74,7 @@ export function namesOfRow({
     shape: row.shape,
     head,
     remark: row.remark,
+    reach: reachOf(facts),
     massEach: known(barMass(facts, "to cut")),
     heats,
     waived,
@@ -83,7 +86,7 @@ export const known = (answer: number | Refusal): number | null => (isRefusal(ans
 /** The audit's rule whose findings every bend of the ticket says for itself, without naming a guess. */
 const SAID_BY_BENDS = "angle-without-trials";
 /** That whose findings the stock says for itself, in the words of the cut list. */
-const SAID_BY_STOCK = "longer-than-stock";
+export const SAID_BY_STOCK = "longer-than-stock";
 
 /** What the audit found in a row, as its ticket says it. */
 export function warningsOf({ findings, waived = [], noStock = null }: RowQuestion): TicketWarning[] {
@@ -94,10 +97,13 @@ export function warningsOf({ findings, waived = [], noStock = null }: RowQuestio
   return warnings;
 }
 
+/** That the cut list has not all bars of a row, in its own words. */
+export const inNoPlan = (why: string): string => `in no cutting plan: ${why}`;
+
 /** Nobody will find it cut, unless somebody answers for its length. */
 function ofNoStock(why: string, waived: readonly TicketWaived[]): TicketWarning {
   const hold = !waived.some(({ name }) => name === SAID_BY_STOCK);
-  return { severity: "doubtful", unsure: false, text: `in no cutting plan: ${why}`, hold };
+  return { severity: "doubtful", unsure: false, text: inNoPlan(why), hold };
 }
 
 function warningOf(finding: Finding): TicketWarning {

@@ -52,6 +52,8 @@ export interface Ticket {
   readonly cutsAtOnce: TicketAtOnce | null;
   /** radius about the former to keep clear; null where no order was found */
   readonly swingRadius: number | null;
+  /** mm of room that the made bar takes on a lorry; null where it is not known */
+  readonly reach?: number | null;
   readonly massEach: number | null;
   readonly massTotal: number | null;
   /** mill certificates of the stock that its pieces are cut from; empty where none is written down */

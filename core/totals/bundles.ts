@@ -11,6 +11,8 @@ export interface BundleItem {
   readonly count: number;
   /** mm, cut length */
   readonly length: number;
+  /** mm of room that it takes on a lorry; the cut length where nothing else is said */
+  readonly reach?: number;
   /** kg of one bar */
   readonly massEach: number;
   /** unsafe or unbendable findings of the bar that somebody said are not to be told, with reason, name and date */

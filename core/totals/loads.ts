@@ -63,7 +63,7 @@ const LAST_DAY = "9999-12-32";
 
 function whyLeft({ mass, item }: Bundle, limits: LorryLimits): "too heavy" | "too long" | null {
   if (mass > limits.mass + GRAIN) return "too heavy";
-  return limits.length !== null && item.length > limits.length ? "too long" : null;
+  return limits.length !== null && (item.reach ?? item.length) > limits.length ? "too long" : null;
 }
 
 function lorriesOf(bundles: readonly Bundle[], limit: number): Bundle[][] {
