@@ -8,6 +8,7 @@ import {
   isBroken,
   noneInTotal,
   tonnageOf,
+  unplannedWords,
 } from "../../core/jobs";
 import { notInTotalWords, weighedAsMadeWords } from "../../core/totals";
 import { answerOf } from "./answer-of";
@@ -68,7 +69,8 @@ export const check: Command = {
     const checked = answerOf(answer!);
     const shown = narrowed(checked, given);
     const { report } = checked;
-    for (const note of checked.notes) streams.note(note);
+    const unplanned = unplannedWords(report, checked.schedules, checked.workshop);
+    for (const note of [...checked.notes, ...unplanned]) streams.note(note);
     if (out !== null) refuseTurned(checked);
     if (out !== null && book.workbook !== null) {
       const { pieces, kept } = markedCopy(book.workbook, checked, out, {

@@ -5,6 +5,7 @@ import {
   checkBooks,
   compareBooks,
   filteredBy,
+  heldRows,
   isAsked,
   openForJob,
   type ReadBook,
@@ -63,7 +64,10 @@ export const compare: Command = {
       before: decisionWords(before.settings),
       after: decisionWords(after.settings),
     };
-    const severe = severeBars(after.report.byRow, filteredBy(askedBars(after.schedules, filter)));
+    const severe = severeBars(
+      heldRows(after.report, after.schedules, after.workshop),
+      filteredBy(askedBars(after.schedules, filter)),
+    );
     if (given.flag("json"))
       streams.result(JSON.stringify({ ...jsonComparison(compared), ...severe, waivers }));
     else {

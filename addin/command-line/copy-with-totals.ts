@@ -3,6 +3,7 @@ import {
   type CheckedBook,
   costsOf,
   filteredBy,
+  heldRows,
   type ReadBook,
   severeBars,
   severeWords,
@@ -43,7 +44,10 @@ export function copyWithTotals(
   const { reckoned } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
   if (reckoned.held !== null) throw new InputRefused(`no Totals sheet is written: ${reckoned.held}`);
   const severe = [
-    ...severeWords(severeBars(report.byRow, filteredBy([{ sheet, reading }])), false),
+    ...severeWords(
+      severeBars(heldRows(report, [{ sheet, reading }], workshop), filteredBy([{ sheet, reading }])),
+      false,
+    ),
     ...notToldLines(report.waivers),
   ];
   const costs = costsOf({ schedules: [{ sheet, reading }], standard, workshop }, reckoned);

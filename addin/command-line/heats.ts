@@ -6,6 +6,7 @@ import {
   cutListOf,
   filteredBy,
   heatUses,
+  heldRows,
   isAsked,
   severeBars,
   severeWords,
@@ -46,7 +47,10 @@ export const heats: Command = {
     const { tickets } = ticketsOf([{ report, sheets, workshop }]);
     const filter = filterFor(given, checked);
     const severe = severeWords(
-      severeBars(report.byRow, filteredBy(askedBars(checked.schedules, filter))),
+      severeBars(
+        heldRows(report, checked.schedules, workshop),
+        filteredBy(askedBars(checked.schedules, filter)),
+      ),
       checked.schedules.length > 1,
     );
     for (const note of [...severe, ...notToldLines(report.waivers)]) streams.note(note);

@@ -3,6 +3,7 @@ import {
   askedBars,
   checkBooks,
   filteredBy,
+  heldRows,
   isAsked,
   severeBars,
   severeWords,
@@ -53,7 +54,10 @@ export const inspect: Command = {
     const filter = filterFor(given, checked);
     const drawn = tickets.filter((ticket) => isAsked(filter, ticket));
     const severe = severeWords(
-      severeBars(report.byRow, filteredBy(askedBars(checked.schedules, filter))),
+      severeBars(
+        heldRows(report, checked.schedules, workshop),
+        filteredBy(askedBars(checked.schedules, filter)),
+      ),
       checked.schedules.length > 1,
     );
     const ofSheets = new Set(notes);

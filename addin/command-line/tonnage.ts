@@ -5,6 +5,7 @@ import {
   costReport,
   costsOf,
   filteredBy,
+  heldRows,
   JOB_GROUPS,
   type JobGroup,
   noneInTotal,
@@ -73,7 +74,7 @@ export const tonnage: Command = {
     const asked = askedBars(read.schedules, filter);
     const { reckoned, notes } = tonnageOf([{ ...read, schedules: asked }]);
     const costs = costsOf({ ...read, schedules: asked }, reckoned);
-    const severe = severeBars(read.report.byRow, filteredBy(asked));
+    const severe = severeBars(heldRows(read.report, read.schedules, read.workshop), filteredBy(asked));
     const ofBars = severeWords(severe, read.schedules.length > 1);
     const said = [
       ...read.notes,

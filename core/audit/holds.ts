@@ -6,8 +6,15 @@ export type HoldsOfRow = (sheet: string, row: number) => readonly string[];
 
 type Judged = Pick<Finding, "name" | "severity" | "outcome">;
 
+/** Under which the cut list's refusal of a row stands among the findings of its sheet. */
+export const IN_NO_PLAN = "in-no-plan";
 /** What nobody can make before it is answered, though it is asked and not told for certain. */
-const ASKED_FIRST: ReadonlySet<string> = new Set(["unknown-size", "size-digits-swapped", "said-to-wait"]);
+const ASKED_FIRST: ReadonlySet<string> = new Set([
+  "unknown-size",
+  "size-digits-swapped",
+  "said-to-wait",
+  IN_NO_PLAN,
+]);
 
 /**
  * True of a finding that keeps a bar from being made until somebody clears it: what may hurt somebody or cannot be

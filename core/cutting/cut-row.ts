@@ -28,6 +28,8 @@ export interface RefusedRow {
   readonly mark: string | null;
   readonly sheet: string | null;
   readonly cell: string | null;
+  /** the sheet's own row, where it is known beside the cell */
+  readonly row?: number;
   /** mm; null where it is not known */
   readonly length: number | null;
   readonly count: number | null;

@@ -121,9 +121,11 @@ export function pieceRefusal(
     : pieceTooLong({ length: words(length), usable });
 }
 
-/** mm of the longest bar of which there is one; 0 where there is none. */
+/** mm of the longest bar of which there is one, else of which none is left; 0 where there is none. */
 export function longestStock(stock: readonly Stock[]): number {
-  return stock.reduce((most, bar) => (bar.count === 0 ? most : Math.max(most, bar.length)), 0);
+  const longest = (lines: readonly Stock[]): number =>
+    lines.reduce((most, { length }) => Math.max(most, length), 0);
+  return longest(stock.filter(({ count }) => count !== 0)) || longest(stock);
 }
 
 /** mm: below what any tape or stop can tell, above the noise of inch conversions. */

@@ -1,4 +1,5 @@
 import type { Shop } from "../shop/shop";
+import { soleCutter } from "../shop/sole-cutter";
 import { stockOfSize } from "../shop/stock-of-size";
 import type { LengthUnit, Standard } from "../standards/port";
 import type { Stock } from "./cutting-question";
@@ -31,7 +32,7 @@ export function cuttingSupply(
   given: readonly Stock[] | null = null,
 ): CuttingSupply {
   const notes: string[] = [];
-  const cutter = shop?.cutters.length === 1 ? shop.cutters[0] : undefined;
+  const cutter = soleCutter(shop);
   if ((shop?.cutters.length ?? 0) > 1)
     notes.push("the Shop sheet names several cutters: no end crop or kerf is taken off");
   const held = given === null ? (shop?.stock ?? []) : [];

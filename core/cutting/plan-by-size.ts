@@ -1,5 +1,4 @@
 import type { LengthUnit } from "../units/length-unit";
-import { printLength } from "../units/print-length";
 import { defineRefusal, isRefusal } from "../units/refusal";
 import { type CutListRow, cutList } from "./cut-list";
 import type { CutRow, RefusedRow } from "./cut-row";
@@ -14,8 +13,9 @@ import {
 import type { CuttingSupply } from "./cutting-supply";
 import { drawBars, type HeatPieces, heatsOfRows } from "./heats";
 import { pieceNames } from "./piece-names";
-import { planCutting } from "./plan-cutting";
+import { planCutting, stockRunsOut } from "./plan-cutting";
 import { SharedTime } from "./shared-time";
+import { rowsOfStock } from "./short-of-stock";
 
 /** ms for all sizes together */
 const TIME = 2_000;
@@ -25,12 +25,6 @@ const noStockNamed = defineRefusal(
   "not-held",
   "no stock length is named for this size: write one on the Shop sheet or give one",
 );
-const longBarsRunOut = defineRefusal(
-  "long-stock-runs-out",
-  "value",
-  "too few bars longer than {usual} are held for the pieces that need them, {length} among them: order more, or ask the designer for a lap",
-);
-
 /** One size, and grade where the schedule tells several apart, planned. */
 export interface SizePlan {
   readonly size: string;
@@ -145,21 +139,14 @@ function planSteel(
     refused.push({ ...row, longestStock: isTooLong ? longestStock(question.stock) : null, reason });
     return false;
   });
-  const plan = planCutting({ ...question, pieces: sound });
+  const isGone = question.stock.every(({ count }) => count === 0);
+  const plan = isGone ? stockRunsOut(sound) : planCutting({ ...question, pieces: sound });
   if (!isRefusal(plan)) return { plan, rows: sound, refused };
-  // bars of which there are few are short: what any bar gives can still be planned
-  const usual = longestStock(question.stock.filter(({ count }) => count === null));
-  const isUsual = (row: CutRow): boolean => row.length <= usual - question.endCrop;
-  const fits = sound.filter(isUsual);
-  const rest = fits.length < sound.length ? planCutting({ ...question, pieces: fits }) : plan;
-  if (fits.length === 0 || isRefusal(rest))
+  const shared = rowsOfStock(sound, question, unit);
+  const rest = shared === null ? plan : planCutting({ ...question, pieces: shared.rows });
+  if (shared === null || isRefusal(rest))
     return { plan: null, rows: [], refused: [...refused, { ...wholeSize(steel, sound), reason: plan }] };
-  for (const row of sound) {
-    if (isUsual(row)) continue;
-    const reason = longBarsRunOut({ usual: printLength(usual, unit), length: printLength(row.length, unit) });
-    refused.push({ ...row, longestStock: longestStock(question.stock), reason });
-  }
-  return { plan: rest, rows: fits, refused };
+  return { plan: rest, rows: shared.rows, refused: [...refused, ...shared.refused] };
 }
 
 function wholeSize({ size, grade }: Steel, rows: readonly CutRow[]): Omit<RefusedRow, "reason"> {

@@ -8,7 +8,7 @@ import { cheapestHolder, firstFit } from "./first-fit";
 import { type CostBound, leastPlan } from "./least-plan";
 import { Work } from "./work";
 
-const stockRunsOut = defineRefusal(
+const runsOut = defineRefusal(
   "stock-runs-out",
   "value",
   "the stock named does not suffice for {pieces} pieces of {length} mm in all: add bars or raise a count",
@@ -33,7 +33,7 @@ export function planCutting(question: CuttingQuestion): CuttingPlan | Refusal {
   if (problem.lengths.length === 0) return emptyPlan();
   const work = new Work(question.timeLimit * STEPS_PER_MS, Date.now() + question.timeLimit);
   const { uses, bound } = leastPlan(problem, (cost) => boundOf(problem, question, cost), work);
-  if (uses === null) return tooLittleStock(question);
+  if (uses === null) return stockRunsOut(question.pieces);
   const shorter = onShortestStock(problem, uses);
   const comparison = firstFit(problem);
   return printPlan(question, problem, fewerPatterns(problem, shorter), bound, comparison, work);
@@ -171,9 +171,10 @@ function exactSum(terms: readonly (readonly [length: number, times: number])[]):
   );
 }
 
-function tooLittleStock(question: CuttingQuestion): Refusal {
-  const asked = question.pieces.filter((piece) => piece.count > 0);
-  return stockRunsOut({
+/** That the stock does not suffice for these pieces. */
+export function stockRunsOut(pieces: CuttingQuestion["pieces"]): Refusal {
+  const asked = pieces.filter((piece) => piece.count > 0);
+  return runsOut({
     pieces: asked.reduce((sum, piece) => sum + piece.count, 0),
     length: exactSum(asked.map((piece) => [piece.length, piece.count])),
   });

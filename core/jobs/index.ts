@@ -11,6 +11,7 @@ export {
   readForCutting,
 } from "./cut-list";
 export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansWithHeats } from "./heats";
+export { heldRows, unplannedWords } from "./held-by-stock";
 export { labelsOf } from "./labels";
 export { loadsOf } from "./loads";
 export { askedBars, filteredBy } from "./many/asked-bars";

@@ -70,11 +70,14 @@ function eachRow<Made>(
     if (finding.also !== undefined) keep({ ...finding, ...finding.also });
   }
   const waivedOf = waivedByRow(report);
-  const noStockFor = beyondStock(cuttingSupply(workshop.shop, standard));
-  const dropped: DroppedRow[] = [];
-  const tickets = report.sheets.flatMap(({ sheet: name, reading }) => {
+  const schedules = report.sheets.flatMap(({ sheet: name, reading }) => {
     const sheet = sheets.find((each) => each.name === name);
-    if (sheet === undefined) return [];
+    return sheet === undefined ? [] : [{ sheet, reading }];
+  });
+  const noStockFor = beyondStock(cuttingSupply(workshop.shop, standard), schedules, standard);
+  const dropped: DroppedRow[] = [];
+  const tickets = schedules.flatMap(({ sheet, reading }) => {
+    const { name } = sheet;
     const facts = new SheetFacts(sheet, reading);
     const head = scheduleHead(reading);
     return reading.bars.flatMap((bar): Made[] => {

@@ -1,3 +1,4 @@
+import { IN_NO_PLAN } from "../../../core/audit/holds";
 import type { CutRow, RefusedRow, SizePlan } from "../../../core/cutting";
 import {
   asksOf,
@@ -93,7 +94,9 @@ export function piecesOfJob(
     for (const row of pieces.rows) rows.push(onBook(row));
     for (const row of pieces.refused) refused.push(onBook(row));
     const answer = answers.get(path);
-    const holding = answer === undefined || answer.error !== null ? [] : job.digest(answer).holding;
+    const all = answer === undefined || answer.error !== null ? [] : job.digest(answer).holding;
+    // what no stock gives the plan refuses itself
+    const holding = all.filter(({ name }) => name !== IN_NO_PLAN);
     const held = piecesNotToMake(pieces.rows, holdsOf(holding));
     for (const row of held) notToMake.push(onBook(row));
     for (const row of piecesToAsk(pieces.rows, asksOf(holding), held)) toAsk.push(onBook(row));

@@ -1,5 +1,13 @@
 import { notToldLines } from "../../../core/audit/not-told-words";
-import { type Costs, costsOf, filteredBy, severeBars, severeWords, tonnageOf } from "../../../core/jobs";
+import {
+  type Costs,
+  costsOf,
+  filteredBy,
+  heldRows,
+  severeBars,
+  severeWords,
+  tonnageOf,
+} from "../../../core/jobs";
 import type { ScheduleReading } from "../../../core/schedule";
 import { readShop } from "../../../core/shop";
 import { plainWords } from "../../../core/shop/find-sections";
@@ -29,10 +37,12 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const { standard } = kept.audit.report;
   const reading = barsRead(kept);
   const { reckoned, notes } = tonnageOf([{ schedules: [{ sheet, reading }], standard }]);
-  const { byRow, waivers } = kept.audit.report;
+  const { report } = kept.audit;
+  const shop = kept.shop === null ? null : readShop(kept.shop, standard);
+  const held = heldRows(report, [{ sheet, reading }], { shop });
   const severe = [
-    ...severeWords(severeBars(byRow, filteredBy([{ sheet, reading }])), false),
-    ...notToldLines(waivers),
+    ...severeWords(severeBars(held, filteredBy([{ sheet, reading }])), false),
+    ...notToldLines(report.waivers),
   ];
   const said = [...settingsNotes(settings, sheet.name), ...notes, ...severe];
   if (reckoned.held !== null) {
@@ -48,7 +58,6 @@ export function totalsView(kept: KeptCheck): TotalsView {
   const asTyped = tonnes(totalAsTyped(reckoned.asTyped, tonnage.total));
   const table = tableOf(tonnage, reckoned.groupedBy);
   const written = pourDates(sheet, reading, (bar) => pourOf(bar, reckoned.groupedBy, sheet.name));
-  const shop = kept.shop === null ? null : readShop(kept.shop, standard);
   const days = shop?.pours ?? [];
   const costs =
     shop === null

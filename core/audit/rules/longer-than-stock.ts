@@ -37,6 +37,8 @@ export default defineRule({
       "length {length} is longer than any bar that is rolled: {meant} or {less} may be meant, in another unit or with its point misplaced; correct the cell, or ask the designer",
     order:
       "length {length} is over the usual stock length {stock}: to be ordered, or lapped where the designer says",
+    cropped:
+      "a piece of {length} is longer than the {usable} that the longest stock gives, {stock} less the end crop: order longer stock, or ask the designer for a lap",
     longer:
       "length {length} is over the stock length {stock}, and no lap is named: ask the designer where to lap",
   },
@@ -45,7 +47,8 @@ export default defineRule({
     if (length === null || diameter === null) return;
     const stockLength = stockOf(facts, context.limits.stockLengthOf(diameter));
     const { statedLength: stated, lapsIncluded } = facts.sheet.habits;
-    const limit = Math.min(stated?.most ?? Infinity, stockLength?.value ?? Infinity);
+    const usable = (stockLength?.value ?? Infinity) - context.limits.endCrop;
+    const limit = Math.min(stated?.most ?? Infinity, usable);
     if (length <= limit + CLOSE || facts.lengthJudgement.kind === "slip") return;
     const isOfCoil = isFromCoil(facts);
     if (isLapped(facts) || facts.inWords(saysCoupled)) return;
@@ -73,16 +76,17 @@ export default defineRule({
       });
       return;
     }
-    if (stockLength === null || length <= stockLength.value + CLOSE || isOfCoil) return;
+    if (stockLength === null || length <= usable + CLOSE || isOfCoil) return;
     const isOwn = stockLength.cite.provenance === "own";
     // bars of that length are to be had, as the sheet itself says
     if (stated !== null && !isOwn) return;
     const mayBeOrdered = !isOwn && (length <= ROLLED_TO_ORDER || lapsIncluded);
+    const isCropped = length <= stockLength.value + CLOSE;
     report({
-      messageId: mayBeOrdered ? "order" : "longer",
+      messageId: isCropped ? "cropped" : mayBeOrdered ? "order" : "longer",
       ...(mayBeOrdered ? { severity: "note" as const } : {}),
       at: "length",
-      values: { length: { mm: length }, stock: { mm: stockLength.value } },
+      values: { length: { mm: length }, stock: { mm: stockLength.value }, usable: { mm: usable } },
       cite: stockLength.cite,
     });
   },

@@ -9,6 +9,7 @@ import type { Book } from "../book";
 import { checkBooks, isBroken } from "../check";
 import { type CheckReport, checkReport } from "../check-report";
 import { ratesOf } from "../costs";
+import { heldRows } from "../held-by-stock";
 import { type JobQuestion, type OpenedBook, openForJob } from "../read-book";
 import { type TonnageReport, tonnageReport } from "../tonnage-report";
 import { type JobBar, jobBars } from "./job-bar";
@@ -63,7 +64,7 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
     doubted: checked.tonnage.doubted,
     notTold: notToldLine(checked.report.waivers),
     isBroken: isBroken(checked),
-    holding: holdingOf(checked.report.byRow),
+    holding: holdingOf(heldRows(checked.report, schedules, checked.workshop)),
     schedules: read.map(({ schedule, bars }) =>
       scheduleEntry(name, schedule, bars, { standard: standard.id, isOnly }),
     ),
@@ -76,8 +77,8 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
   };
 }
 
-function holdingOf(findings: readonly Finding[]): Holding[] {
-  const isKept = (finding: Finding): boolean => isHolding(finding) || isSevere(finding);
+function holdingOf(findings: readonly (Holding & Pick<Finding, "also">)[]): Holding[] {
+  const isKept = (finding: Holding): boolean => isHolding(finding) || isSevere(finding);
   return findings.filter(isKept).flatMap(({ name, severity, outcome, sheet, row, message, also }) => {
     const own = { name, severity, outcome, sheet, row, message };
     return also === undefined ? [own] : [own, { ...own, ...also }];

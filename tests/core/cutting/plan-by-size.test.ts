@@ -100,17 +100,31 @@ describe("planBySize", () => {
     expect([used(6000), used(12000)]).toEqual([4, 1]);
   });
 
-  it("should refuse a whole size where its stock runs out, and plan the next", () => {
-    const plans = planned([row("H16", 6000, 5), row("H20", 5000, 1)], [bought(6000, 4)]);
-    expect(plans.refused).toMatchObject([{ size: "H16", mark: null, cell: null, count: 5 }]);
-    expect(plans.groups.map(({ size }) => size)).toEqual(["H20"]);
+  it("should plan what the bars held give, and say what wants stock by mark and cell", () => {
+    // 4 bars of 6 m, shared by both sizes: 4 pieces of 6 m, none of 5 m
+    const rows = [row("H16", 6000, 5), row("H20", 5000, 1)];
+    const plans = planned(rows, [bought(6000, 4)]);
+    expect(plans.groups.map(({ size, plan }) => [size, plan.pieces])).toEqual([["H16", 4]]);
+    expect(plans.refused.map((refused) => refusedText(refused))).toEqual([
+      `H16, mark ${rows[0]?.mark}, 1 bar, Bars!${rows[0]?.cell}: 1 of 5 bars want stock: 4 bars of 6000 mm are held, 1 more bar of 6000 mm is needed: order them, or write more bars on the Shop sheet`,
+      expect.stringContaining("1 of 1 bars want stock: 0 bars of 6000 mm are held"),
+    ]);
+  });
+
+  it("should leave no piece out that a rest of the bars held gives", () => {
+    // two bars of 12 m, less 10 mm each: 2 x 5 m and 1 x 1.9 m of each; 5 x 5 m want half a bar more
+    const rows = [row("H16", 5000, 5), row("H16", 1900, 2)];
+    const plans = planned(rows, [bought(12000, 2)], 10);
+    expect(plans.refused).toMatchObject([{ mark: rows[0]?.mark, count: 1, longestStock: 12000 }]);
+    expect(cutPieces(plans)).toBe(6);
   });
 
   it("should leave out only the long pieces where long bars run out", () => {
     const rows = [row("H16", 13000, 3), row("H16", 4000, 3)];
     const plans = planned(rows, [bought(12000), bought(14000, 2)]);
-    expect(plans.refused).toMatchObject([{ mark: rows[0]?.mark, count: 3, longestStock: 14000 }]);
-    expect(cutPieces(plans)).toBe(3);
+    // 2 of the 3 long ones come of the 2 long bars
+    expect(plans.refused).toMatchObject([{ mark: rows[0]?.mark, count: 1, longestStock: 14000 }]);
+    expect(cutPieces(plans)).toBe(5);
   });
 
   it("should name a size for which no stock is named", () => {
