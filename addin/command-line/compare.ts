@@ -7,15 +7,19 @@ import {
   filteredBy,
   heldRows,
   isAsked,
+  isBroken,
   openForJob,
   type ReadBook,
   readSchedules,
   type SevereBars,
   severeBars,
   severeWords,
+  tonnageOf,
 } from "../../core/jobs";
 import { addressAt } from "../../core/schedule/cell-address";
+import type { Standard } from "../../core/standards";
 import { type BarChange, notComparedWords, supersededWords } from "../../core/totals";
+import { hiddenWords } from "../../core/totals/tonnage-notes";
 import { tonnesOf } from "../../core/units/print-mass";
 import { shorten } from "../../core/units/shorten";
 import { answerOf } from "./answer-of";
@@ -56,7 +60,12 @@ export const compare: Command = {
     const question = { sheet: null, standard, own };
     const before: ReadBook = answerOf(readSchedules(answerOf(openForJob(openBook(old), question))));
     const after = answerOf(checkBooks([ofNewer], question)[0]!);
-    for (const note of [...before.notes, ...after.notes, ...leftOutOf(after)]) streams.note(note);
+    const hidden = [
+      ...hiddenOf(before, before.standard).map((words) => `older: ${words}`),
+      ...hiddenOf(after, after.standard).map((words) => `newer: ${words}`),
+    ];
+    const notes = [...before.notes, ...after.notes, ...leftOutOf(after), ...hidden];
+    for (const note of notes) streams.note(note);
     const filter = filterFor(given, before, after);
     const compared = compareBooks(before, after, after.standard, marksReleased(given), filter);
     const { comparison } = compared;
@@ -69,14 +78,15 @@ export const compare: Command = {
       filteredBy(askedBars(after.schedules, filter)),
     );
     if (given.flag("json"))
-      streams.result(JSON.stringify({ ...jsonComparison(compared), ...severe, waivers }));
+      streams.result(JSON.stringify({ ...jsonComparison(compared), ...severe, waivers, notes }));
     else {
       printComparison(compared, streams, given.flag("summary"));
       printSevere(severe, after.schedules.length > 1, streams);
       for (const words of waivers.before) streams.result(`older, not told: ${words}`);
       for (const words of waivers.after) streams.result(`newer, not told: ${words}`);
     }
-    return comparison.changes.some(({ severity }) => severity === "unsafe") ? 1 : 0;
+    const isUnsafe = comparison.changes.some(({ severity }) => severity === "unsafe");
+    return isUnsafe || isBroken(after) ? 1 : 0;
   },
 };
 
@@ -107,7 +117,7 @@ async function compareJobs(
     streams.result(
       JSON.stringify({
         books: [...before.books, ...after.books].map((book) => ({ book })),
-        job: { ...jsonComparison(compared), ...severe, unreadable },
+        job: { ...jsonComparison(compared), ...severe, notes: [...before.notes, ...after.notes], unreadable },
       }),
     );
   else {
@@ -115,7 +125,7 @@ async function compareJobs(
     printSevere(severe, true, streams);
   }
   const isUnsafe = compared.comparison.changes.some(({ severity }) => severity === "unsafe");
-  return unreadable.length > 0 ? 2 : isUnsafe ? 1 : 0;
+  return unreadable.length > 0 ? 2 : isUnsafe || after.isBroken ? 1 : 0;
 }
 
 /** Rows of the newer revision that are compared with nothing. */
@@ -130,6 +140,10 @@ function leftOutOf({ schedules }: ReadBook): string[] {
     }),
   );
 }
+
+/** Rows that nobody sees, of the bars that are compared. */
+const hiddenOf = ({ schedules }: Pick<ReadBook, "schedules">, standard: Standard): string[] =>
+  hiddenWords(tonnageOf([{ schedules, standard }]).reckoned.hidden);
 
 /** Bars of the newer revision, changed or not, that nobody may make as they stand. */
 function printSevere(severe: SevereBars, namesSheet: boolean, streams: Streams): void {

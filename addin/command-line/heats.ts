@@ -8,6 +8,7 @@ import {
   heatUses,
   heldRows,
   isAsked,
+  isBroken,
   severeBars,
   severeWords,
   shopNotes,
@@ -68,6 +69,6 @@ export const heats: Command = {
     for (const row of refused)
       streams.note(`of no heat, for it is in no plan: ${refusedText(row, standard.unit)}`);
     if (asked !== null && shown.length === 0) noteHeatGone(asked, workshop, streams);
-    return 0;
+    return isBroken(checked) ? 1 : 0;
   },
 };

@@ -5,6 +5,7 @@ import {
   filteredBy,
   heldRows,
   isAsked,
+  isBroken,
   severeBars,
   severeWords,
   shopNotes,
@@ -70,7 +71,7 @@ export const inspect: Command = {
     }
     if (given.flag("json")) streams.result(JSON.stringify(inspected.judged ?? inspected.sample));
     else printInspection(inspected, standard.unit, streams, given.flag("summary"));
-    return 0;
+    return isBroken(checked) ? 1 : 0;
   },
 };
 

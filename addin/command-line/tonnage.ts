@@ -6,6 +6,7 @@ import {
   costsOf,
   filteredBy,
   heldRows,
+  isBroken,
   JOB_GROUPS,
   type JobGroup,
   noneInTotal,
@@ -95,7 +96,8 @@ export const tonnage: Command = {
     }
     const none = noneInTotal(reckoned);
     if (none !== null) streams.note(none);
-    return none === null ? 0 : 2;
+    if (none !== null) return 2;
+    return isBroken(read) ? 1 : 0;
   },
 };
 

@@ -9,6 +9,7 @@ import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { ColumnsSaid } from "../schedule/columns-said";
 import { doubtedResults, doubtedWords } from "../schedule/doubted-results";
+import { hiddenColumnWords } from "../schedule/hidden-columns";
 import type { ColumnCorrection } from "../schedule/read-options";
 import { sumsAlone } from "../schedule/rows/sums-alone";
 import type { Sheet } from "../schedule/sheet";
@@ -203,6 +204,8 @@ export function withSchedules<Opened extends OpenedBook>(
   for (const { sheet, reading } of read) {
     const doubted = doubtedResults(sheet, reading);
     if (doubted !== null) notes.push(doubtedWords(sheet, doubted));
+    const hidden = hiddenColumnWords(sheet, reading);
+    if (hidden !== null) notes.push(hidden);
   }
   return {
     ...opened,

@@ -10,6 +10,7 @@ import {
   rowsToSend,
   ticketsOfAudit,
 } from "../tickets/tickets-of-audit";
+import { hiddenWords } from "../totals/tonnage-notes";
 import { counted } from "../units/counted";
 import { wholeSheetWords } from "./severe-bars";
 
@@ -41,7 +42,7 @@ export function toSendOf(books: readonly TicketsQuestion[]): TicketsJob<RowToSen
   );
 }
 
-function eachBook<Made>(
+function eachBook<Made extends RowToSend>(
   books: readonly TicketsQuestion[],
   make: (book: TicketsQuestion) => AuditTickets<Made>,
 ): TicketsJob<Made> {
@@ -50,7 +51,12 @@ function eachBook<Made>(
     const { workshop, report } = book;
     return {
       tickets,
-      notes: [...shopNote(workshop), ...wholeSheetWords(report.findings), ...droppedNotes(dropped)],
+      notes: [
+        ...shopNote(workshop),
+        ...wholeSheetWords(report.findings),
+        ...droppedNotes(dropped),
+        ...hiddenNotes(tickets),
+      ],
     };
   });
   return {
@@ -75,6 +81,15 @@ function droppedNotes(dropped: readonly DroppedRow[]): string[] {
     const more = rows.length > MOST_ROWS ? ` and ${rows.length - MOST_ROWS} more` : "";
     return `no ticket for ${counted(rows.length, "row")} ${words}: ${named.join(", ")}${more}`;
   });
+}
+
+/** Rows that nobody sees and whose bars are made and sent. */
+function hiddenNotes(made: readonly RowToSend[]): string[] {
+  return hiddenWords(
+    made
+      .filter(({ isHidden }) => isHidden === true)
+      .map(({ sheet, row, massEach, count }) => ({ sheet, row, mass: (massEach ?? 0) * (count ?? 0) })),
+  );
 }
 
 /** rows that are named one by one */

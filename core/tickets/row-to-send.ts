@@ -36,7 +36,7 @@ type Named = "sheet" | "row" | "mark" | "member" | "pour" | "count" | "size" | "
 
 /** What of a ticket goes with the bars that are bundled and sent: nothing of how they are bent. */
 export interface RowToSend
-  extends Pick<Ticket, Named | "reach" | "massEach" | "heats" | "waived" | "warnings"> {
+  extends Pick<Ticket, Named | "reach" | "isHidden" | "massEach" | "heats" | "waived" | "warnings"> {
   readonly cut: Pick<TicketCut, "length"> | null;
 }
 
@@ -75,6 +75,7 @@ export function namesOfRow({
     head,
     remark: row.remark,
     reach: reachOf(facts),
+    isHidden: row.hidden,
     massEach: known(barMass(facts, "to cut")),
     heats,
     waived,

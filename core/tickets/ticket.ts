@@ -52,6 +52,8 @@ export interface Ticket {
   readonly cutsAtOnce: TicketAtOnce | null;
   /** radius about the former to keep clear; null where no order was found */
   readonly swingRadius: number | null;
+  /** its row is hidden on the sheet */
+  readonly isHidden?: boolean;
   /** mm of room that the made bar takes on a lorry; null where it is not known */
   readonly reach?: number | null;
   readonly massEach: number | null;

@@ -81,13 +81,11 @@ export async function tellJob(
     noteJob(report, streams);
     if (telling.tells === "tonnes") for (const note of severeWords(severe, true)) streams.note(note);
     if (paper !== null && target !== null) {
-      writeCopy(target, paper.workbook(report));
+      writeCopy(target, paper.workbook(report, notes.words()));
       streams.note(`written: ${target}`);
     }
     teller.end(job, tonnage, report);
-    if (isCopyLost) return 2;
-    const isWorst = telling.tells === "findings" || job.exit === 2;
-    return isWorst ? job.exit : 0;
+    return isCopyLost ? 2 : job.exit;
   } finally {
     job.close();
   }

@@ -49,7 +49,7 @@ export async function heatJob(asked: JobAsked, given: GivenOptions, streams: Str
     for (const row of pieces.refused)
       streams.note(`of no heat, for it is in no plan: ${refusedText(row, unit)}`);
     if (heat !== null && uses.length === 0) noteHeatGone(heat, workshop, streams);
-    return unread.length > 0 ? 2 : 0;
+    return unread.length > 0 ? 2 : job.exit === 1 ? 1 : 0;
   } finally {
     job.close();
   }

@@ -58,7 +58,7 @@ export async function inspectJob(
       streams.result(
         `${sums.drawn} marks drawn; ${sums.measured} lengths measured, ${sums.waiting} waiting, ${sums.outside} to be looked at`,
       );
-    return unreadable.length > 0 ? 2 : 0;
+    return unreadable.length > 0 ? 2 : job.exit === 1 ? 1 : 0;
 
     /** Null where nothing of the book counts in the job. */
     function inspectOne(

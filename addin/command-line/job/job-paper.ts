@@ -21,9 +21,10 @@ export class JobPaper {
     this.#count += placed.filter(({ bar, leftOut }) => leftOut === null && isAsked(this.filter, bar)).length;
   }
 
-  workbook(report: JobReport): Uint8Array {
+  /** `notes`: what is to be said of single books. */
+  workbook(report: JobReport, notes: readonly string[]): Uint8Array {
     const groups = new Map([...this.#totals].map(([by, totals]) => [by, totals.result()]));
-    return jobWorkbook({ report, groups, bars: this.#bars(), count: this.#count });
+    return jobWorkbook({ report, notes, groups, bars: this.#bars(), count: this.#count });
   }
 
   *#bars(): Generator<BarOfJob> {

@@ -13,6 +13,8 @@ export interface BarOfJob extends PlacedBar {
 /** What a job workbook is made of. */
 export interface JobOnPaper {
   readonly report: JobReport;
+  /** what is to be said of single books, a sentence each */
+  readonly notes: readonly string[];
   /** the same tonnes grouped by each */
   readonly groups: ReadonlyMap<JobGroup, JobTonnage>;
   /** taken once, so that they need not stand in memory */
@@ -35,12 +37,12 @@ const bold = (value: number, formula: string): NewCell => ({ value, formula, loo
  * book, sheet and row that it stands on, and what is not counted. Figures are values; sums are formulas over
  * them, with their results.
  */
-export function jobWorkbook({ report, groups, bars, count }: JobOnPaper): Uint8Array {
+export function jobWorkbook({ report, notes, groups, bars, count }: JobOnPaper): Uint8Array {
   const sheets = Math.max(1, Math.ceil(count / MOST_ROWS));
   const barSheets = [...barsInSheets(bars, sheets, Math.ceil(count / sheets))];
   return writeNewWorkbook({
     sheets: [
-      { name: "Job", rows: jobRows(report, sheets, count), widths: [34, 24, 22, 14, 60] },
+      { name: "Job", rows: jobRows(report, notes, sheets, count), widths: [34, 24, 22, 14, 60] },
       ...[...groups].map(([by, totals]) => groupSheet(by, totals)),
       ...barSheets,
       { name: "Not counted", rows: leftOutRows(report), widths: [40, 20, 10, 60], frozenRows: 1 },
@@ -64,7 +66,12 @@ function doubtRows({ schedules, tonnes, without }: NonNullable<JobReport["ofAnot
   ];
 }
 
-function* jobRows(report: JobReport, sheets: number, count: number): Generator<Row> {
+function* jobRows(
+  report: JobReport,
+  notes: readonly string[],
+  sheets: number,
+  count: number,
+): Generator<Row> {
   const { books, unreadable, schedules, held, total, rows } = report;
   yield [head("Tonnes of a job")];
   yield ["Books", books];
@@ -94,7 +101,7 @@ function* jobRows(report: JobReport, sheets: number, count: number): Generator<R
     ];
   for (const { book, why } of unreadable) yield [null, null, null, "not read", why, book];
   for (const { book, sheet, why } of held ?? []) yield [null, null, null, "held back", why, book, sheet];
-  for (const words of severeWords(report, true)) yield [words];
+  for (const words of [...severeWords(report, true), ...notes]) yield [words];
 }
 
 function groupSheet(by: JobGroup, { tonnage }: JobTonnage): NewSheet {

@@ -2,6 +2,7 @@ import { countedBars, type Revision, readSchedules, type SevereBars } from "../.
 import type { Standard } from "../../../core/standards";
 import type { GivenOptions } from "../read-options";
 import type { Streams } from "../streams";
+import { BookNotes } from "./book-notes";
 import { booksNamed } from "./books-named";
 import { leftOutNotes } from "./cut-job";
 import { filterOf, type JobAsked } from "./job-asked";
@@ -15,6 +16,10 @@ export interface JobRevision extends Revision {
   readonly books: readonly string[];
   /** bars of it that are not to be made, or to be asked about first */
   readonly severe: SevereBars;
+  /** something in it may hurt, or cannot be made, for certain */
+  readonly isBroken: boolean;
+  /** what is to be said of its books, a sentence each */
+  readonly notes: readonly string[];
   readonly unreadable: readonly { readonly book: string; readonly why: string }[];
 }
 
@@ -49,10 +54,19 @@ export async function revisionOfJob(
         });
     }
     const severe = new SevereOfJob(job.judged, asked.filter);
-    for (const answer of job.answers) if (answer.error === null) severe.add(job.digest(answer));
+    const notes = new BookNotes();
+    let isBroken = false;
+    for (const answer of job.answers) {
+      if (answer.error !== null) continue;
+      const digest = job.digest(answer);
+      severe.add(digest);
+      notes.add(digest);
+      if (digest.isBroken) isBroken = true;
+    }
+    for (const note of notes.words()) streams.note(note);
     for (const { book, why } of unreadable) streams.note(`not read: ${book}: ${why}`);
     for (const note of leftOutNotes(job.judged.schedules)) streams.note(note);
-    return { schedules, standard, books: named.paths, severe, unreadable };
+    return { schedules, standard, books: named.paths, severe, notes: notes.words(), isBroken, unreadable };
   } finally {
     job.close();
   }

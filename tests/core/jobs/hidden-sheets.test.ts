@@ -81,3 +81,21 @@ describe("a job of several books", () => {
     expect([tonnage.total, tonnage.rows]).toEqual([0.06316, 2]);
   });
 });
+
+describe("hidden columns", () => {
+  it("should be named by heading and letter, once a sheet, where they are read", () => {
+    const seen = bookOf({ Bars: "visible" });
+    const hides = (...columns: number[]): Book => ({
+      ...seen,
+      read: (name) =>
+        Object.assign(sheetFromRows(name, [[...HEADER, null], ...rows(10).slice(1)]), {
+          isHiddenColumn: (column: number) => columns.includes(column),
+        }),
+    });
+    // the eighth column is blank, and nothing is read of it
+    expect(read(hides(3, 5, 7), null).notes).toEqual([
+      'sheet "Bars": 2 hidden columns read all the same: "Total no." (D), "Shape code" (F)',
+    ]);
+    expect(read(hides(7), null).notes).toEqual([]);
+  });
+});
