@@ -8,8 +8,9 @@ import { isRefusal, refusalText } from "../units/refusal";
 import { pieceRefusal } from "./cutting-question";
 import type { CuttingSupply } from "./cutting-supply";
 import { planBySize } from "./plan-by-size";
+import { bothReasons } from "./refused-text";
 import { rowOfPiece } from "./row-of-piece";
-import { rowsToCut } from "./rows-to-cut";
+import { rowsToCut, sizeRefusal } from "./rows-to-cut";
 import { isShort } from "./short-of-stock";
 
 /** Why no stock of the yard gives a row's bars, or not all of them, as its cut list says; null where it does, or they come off a coil. */
@@ -41,7 +42,10 @@ export function beyondStock(
     if (stock === null || isRefusal(length) || isFromCoil(facts)) return null;
     const piece = { length: length.length, count: 1 };
     const refused = pieceRefusal(piece, { stock, endCrop: supply.endCrop }, supply.unit);
-    if (refused !== null) return refusalText(refused, supply.unit);
+    if (refused !== null) {
+      const ofSize = sizeRefusal(facts, standard);
+      return refusalText(ofSize === null ? refused : bothReasons(ofSize, refused, supply.unit), supply.unit);
+    }
     if (length.length <= endless) return null;
     short ??= shortRows(supply, schedules, standard);
     return short.get(placeOf(sheet.sheet.name, sheet.sheet.top + row.row + 1)) ?? null;

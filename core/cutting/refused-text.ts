@@ -1,8 +1,15 @@
 import { shortened } from "../schedule/cells/longest-text";
 import { counted } from "../units/counted";
 import type { LengthUnit } from "../units/length-unit";
-import { refusalText } from "../units/refusal";
+import { defineRefusal, type Refusal, refusalText } from "../units/refusal";
 import type { RefusedRow } from "./cut-row";
+
+const twoReasons = defineRefusal("cut-two-reasons", "value", "{first}; also {second}");
+
+/** Both reasons why bars are in no plan: who follows the remedy of the first alone meets the other. */
+export function bothReasons(first: Refusal, second: Refusal, unit: LengthUnit): Refusal {
+  return twoReasons({ first: refusalText(first, unit), second: refusalText(second, unit) });
+}
 
 /**
  * One line that names bars in no plan: size, mark, count and cell, then the reason with its remedy.

@@ -102,11 +102,8 @@ function rowFault(
   toCut: ReturnType<typeof barLength>,
 ): { field: ColumnKind; reason: Refusal } | null {
   const { row } = facts;
-  if (row.size?.bar == null) {
-    const read = standard.readSize(facts.sizeName);
-    const reason = isRefusal(read) ? read : sizeNotMade({ typed: facts.sizeName, standard: standard.id });
-    return { field: "size", reason };
-  }
+  const ofSize = sizeRefusal(facts, standard);
+  if (ofSize !== null) return { field: "size", reason: ofSize };
   const countFields: readonly ColumnKind[] = row.total === null ? ["total", "members", "each"] : ["total"];
   const unread = (row.problems ?? []).find(
     (problem) =>
@@ -119,6 +116,13 @@ function rowFault(
   if (isRefusal(toCut)) return { field: "length", reason: toCut };
   if (facts.count === null) return { field: "total", reason: noCount({}) };
   return null;
+}
+
+/** Why nothing is cut of a row's size; null where it is a bar of the standard. */
+export function sizeRefusal({ row, sizeName }: BarFacts, standard: Standard): Refusal | null {
+  if (row.size?.bar != null) return null;
+  const read = standard.readSize(sizeName);
+  return isRefusal(read) ? read : sizeNotMade({ typed: sizeName, standard: standard.id });
 }
 
 function isOtherThanMembers({ members, each, total }: BarRow): boolean {

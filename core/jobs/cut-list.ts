@@ -1,8 +1,9 @@
 import type { CutRow, RefusedRow } from "../cutting/cut-row";
-import type { Stock } from "../cutting/cutting-question";
+import { pieceRefusal, type Stock } from "../cutting/cutting-question";
 import { type CuttingSupply, cuttingSupply } from "../cutting/cutting-supply";
 import { planBySize, type SizePlan } from "../cutting/plan-by-size";
 import { readPieceList } from "../cutting/read-piece-list";
+import { bothReasons } from "../cutting/refused-text";
 import { rowsToCut } from "../cutting/rows-to-cut";
 import { type StockToBuy, stockToBuy } from "../cutting/stock-to-buy";
 import type { ScheduleReading } from "../schedule/bar-row";
@@ -72,11 +73,19 @@ export function planPieces(
   const groups = [...planned.groups].sort((a, b) => thinToThick(a.size, b.size));
   return {
     groups,
-    refused: [...planned.refused, ...refused],
+    refused: [...planned.refused, ...refused.map((row) => withLength(row, supply))],
     supply,
     toBuy: stockToBuy(groups, standard),
     notes: [...notes, ...planned.notes],
   };
+}
+
+/** A row that is refused for another reason, with that of its length where no stock gives it either. */
+function withLength(row: RefusedRow, { linesOf, endCrop, unit }: CuttingSupply): RefusedRow {
+  const stock = row.length === null ? null : linesOf(row.size);
+  if (row.length === null || stock === null) return row;
+  const ofLength = pieceRefusal({ length: row.length, count: 1 }, { stock, endCrop }, unit);
+  return ofLength === null ? row : { ...row, reason: bothReasons(row.reason, ofLength, unit) };
 }
 
 /** What the sheets of a book ask to be cut, whether they are schedules or plain lists of lengths. */

@@ -8,8 +8,6 @@ import { cuttingSupply } from "../cutting/cutting-supply";
 import type { Shop } from "../shop/shop";
 import { inNoPlan, SAID_BY_STOCK } from "../tickets/row-to-send";
 import type { ReadSheet } from "../totals/reckon-tonnage";
-import { filteredBy } from "./many/asked-bars";
-import { severeBars, severeWords } from "./severe-bars";
 
 type Held = Pick<Finding, "name" | "severity" | "outcome" | "sheet" | "row" | "message">;
 
@@ -22,7 +20,8 @@ export function heldRows(
   return [...report.byRow, ...heldByStock(report, schedules, workshop)];
 }
 
-function heldByStock(
+/** What the cut list has in no plan, as a finding of each row that nobody waived. */
+export function heldByStock(
   { waivers, standard }: Pick<AuditReport, "waivers" | "standard">,
   schedules: readonly ReadSheet[],
   { shop }: { readonly shop: Shop | null },
@@ -46,21 +45,4 @@ function heldByStock(
       return [{ name: IN_NO_PLAN, severity: "doubtful", outcome: "broken", sheet: sheet.name, row, message }];
     });
   });
-}
-
-/** What the cut list has in no plan and the audit says nothing of, in a sentence each. */
-export function unplannedWords(
-  report: Pick<AuditReport, "byRow" | "waivers" | "standard">,
-  schedules: readonly ReadSheet[],
-  workshop: { readonly shop: Shop | null },
-): string[] {
-  const told = new Set(
-    report.byRow
-      .filter(({ name }) => name === SAID_BY_STOCK)
-      .map(({ sheet, row }) => JSON.stringify([sheet, row])),
-  );
-  const left = heldByStock(report, schedules, workshop).filter(
-    ({ sheet, row }) => !told.has(JSON.stringify([sheet, row])),
-  );
-  return severeWords(severeBars(left, filteredBy(schedules)), schedules.length > 1);
 }

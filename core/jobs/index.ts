@@ -11,7 +11,7 @@ export {
   readForCutting,
 } from "./cut-list";
 export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansWithHeats } from "./heats";
-export { heldRows, unplannedWords } from "./held-by-stock";
+export { heldRows } from "./held-by-stock";
 export { labelsOf } from "./labels";
 export { loadsOf } from "./loads";
 export { askedBars, filteredBy } from "./many/asked-bars";
@@ -51,3 +51,4 @@ export { isUnmakeable, type TicketsJob, ticketsOf, toSendOf } from "./tickets";
 
 export { noneInTotal, tonnageOf } from "./tonnage";
 export { type TonnageReport, tonnageReport } from "./tonnage-report";
+export { unplannedWords } from "./unplanned-words";

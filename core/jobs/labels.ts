@@ -1,3 +1,4 @@
+import { whysInWords } from "../audit/holds";
 import { bundleItem } from "../tickets/bundle-item";
 import type { RowToSend } from "../tickets/row-to-send";
 import { type BundleItem, type Bundles, makeBundles } from "../totals/bundles";
@@ -50,6 +51,7 @@ export function labelsOf(tickets: readonly RowToSend[], limit: number | null): L
 /** What somebody must know who sees no paper of the bar but its bundle. */
 function barNotes({ schedule, mark, size, held = [], asked = [] }: BundleItem, isSeveral: boolean): string[] {
   const bar = `${isSeveral ? `${schedule ?? "no schedule"} ` : ""}${mark ?? "no mark"} ${size}`;
-  if (held[0] !== undefined) return [`not to be made or sent until cleared: ${bar}: ${held[0]}`];
+  const why = whysInWords(held);
+  if (why !== undefined) return [`not to be made or sent until cleared: ${bar}: ${why}`];
   return asked.slice(0, 1).map((why) => `to be asked about before it is made or sent: ${bar}: ${why}`);
 }

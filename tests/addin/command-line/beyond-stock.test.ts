@@ -100,3 +100,16 @@ describe("stock that is held in numbers", () => {
     expect((await barwright(["tonnage", path])).err).not.toContain("not to be made");
   });
 });
+
+describe("a bar that neither the standard nor the stock has", () => {
+  it("is refused and held for both reasons, alike", async () => {
+    // 28 mm is no bar of BS 8666:2005 Table 1; of it nothing is stocked, so the usual 12 m stand, less 10 mm
+    const path = book("both.xlsx", straight("01", "28", 6, 13200), straight("02", "H12", 1, 6000));
+    const why =
+      'size "28" is no bar of BS8666:2005: correct the size; also a piece of 13200 mm is longer than the 11990 mm that the longest stock gives';
+    const cut = await barwright(["cutplan", path]);
+    expect([cut.exit, cut.out]).toEqual([1, expect.stringContaining(why)]);
+    expect((await barwright(["loads", path])).err).toContain(`in no cutting plan: ${why}`);
+    expect((await barwright(["tonnage", path])).err).toContain(`in no cutting plan: ${why}`);
+  });
+});
