@@ -202,6 +202,8 @@ export function withSchedules<Opened extends OpenedBook>(
       : `passed over: ${noHeaderReason(one)}`,
   );
   for (const { sheet, reading } of read) {
+    for (const { guess, reason } of reading.guesses ?? [])
+      if (guess === "amounts-of-member") notes.push(`sheet "${sheet.name}": ${reason}`);
     const doubted = doubtedResults(sheet, reading);
     if (doubted !== null) notes.push(doubtedWords(sheet, doubted));
     const hidden = hiddenColumnWords(sheet, reading);

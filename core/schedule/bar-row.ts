@@ -96,6 +96,7 @@ export type GuessCode =
   | "column-by-arithmetic"
   | "unit-by-arithmetic"
   | "words-contradicted"
+  | "amounts-of-member"
   | "nothing-confirms"
   | "totals-held";
 

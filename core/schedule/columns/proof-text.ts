@@ -19,6 +19,12 @@ const PRODUCTS: Readonly<Record<IdentityName, string>> = {
 export function decisionText(decision: ColumnDecision, table: TableReading): string {
   const { column, about, byWords, byArithmetic, words, arithmetic } = decision;
   const name = headerOf(table, column);
+  if (byArithmetic.role === "ofMember") {
+    const all = words === null ? "" : `, and ${words.kept} of ${words.tested} with those of all members`;
+    const kept =
+      arithmetic === null ? "its figures agree" : `${arithmetic.kept} of ${arithmetic.tested} rows agree`;
+    return `column ${name} was taken as that of one member: ${kept} with the bars in each${all}; members times number in each are counted`;
+  }
   const was =
     byWords === null || byWords.role === "other"
       ? ""

@@ -237,7 +237,18 @@ function guessOf(
   header: Header,
   table: TableReading,
 ): SheetGuess {
-  const { about, how, column, byWords } = decision;
+  const { about, how, column, byWords, byArithmetic } = decision;
+  if (byArithmetic.role === "ofMember") {
+    const each = table.columns.get("each")?.column;
+    return {
+      guess: "amounts-of-member",
+      reason: decisionText(decision, table),
+      asks: false,
+      row: rowOf(header),
+      column,
+      ...(each === undefined ? {} : { otherwise: { column: each, kind: "total", unit: null } }),
+    };
+  }
   const filled = about === "unit" ? "unit-by-arithmetic" : "column-by-arithmetic";
   const otherwise = byWords === null ? {} : { otherwise: otherWay(byWords) };
   // a word that may mean several things is not contradicted by the rows that tell which

@@ -1,4 +1,5 @@
 import type { Standard } from "../../standards/port";
+import { confirms } from "./confirms";
 import { WEIGH } from "./evidence.data";
 import { massTables } from "./mass-tables";
 import { type PickedRows, pickRows, type RowSource } from "./pick-rows";
@@ -6,7 +7,7 @@ import { type Agreement, readingAgreement } from "./reading-agreement";
 import { evidenceAsWorded, tableEvidence, testedRows } from "./table-evidence";
 import { countTriples } from "./triples";
 import { type ValueColumn, valueColumns } from "./value-column";
-import { confirms, weighWords } from "./weigh-words";
+import { weighWords } from "./weigh-words";
 import type { Weighed } from "./weighed";
 import type { EvidenceRole, Words } from "./word-reading";
 

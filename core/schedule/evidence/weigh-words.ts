@@ -1,8 +1,11 @@
+import { confirms } from "./confirms";
 import { differingRows } from "./differing-rows";
+import { divides } from "./divides";
 import { type LengthName, METRES, WEIGH } from "./evidence.data";
 import { followsLength } from "./follows-length";
 import { heldBy } from "./held-by";
 import { isInFeet } from "./magnitude";
+import { type AmountsOfMember, amountsOfMember, countsMembers } from "./of-member";
 import { type Agreement, readingAgreement, type TakenColumn } from "./reading-agreement";
 import { holdSame } from "./same-values";
 import { shareOf, surest } from "./surest-share";
@@ -17,6 +20,8 @@ const COUNTS: ReadonlySet<EvidenceRole> = new Set<EvidenceRole>(["members", "eac
 
 /** Words stand unless arithmetic proves another reading; it fills what words leave open. */
 export function weighWords(weighing: Weighing): Weighed {
+  const ofMember = amountsOfMember(weighing);
+  if (ofMember !== null) return weighOneMembers(weighing, ofMember);
   const taken = new Taken(weighing);
   const { asWorded, evidence } = weighing;
   if (asWorded !== null) taken.weighUnits(asWorded);
@@ -26,11 +31,12 @@ export function weighWords(weighing: Weighing): Weighed {
   return taken.result();
 }
 
-/** True where the words' own identities of amounts are tested on enough bars, and all kept. */
-export function confirms(agreement: readonly Agreement[]): boolean {
-  const { leastBars, confirms: share } = WEIGH.value;
-  const tested = agreement.filter(({ identity, bars }) => AMOUNTS.has(identity) && bars >= leastBars);
-  return tested.length > 0 && tested.every((one) => one.share >= share && !one.byHeading);
+/** The count is as the words have it, and what the amounts of one member tell of lengths and sizes holds. */
+function weighOneMembers(weighing: Weighing, { words, agreement, decisions }: AmountsOfMember): Weighed {
+  const taken = new Taken({ ...weighing, words, agreement, asWorded: null, evidence: null });
+  taken.weighLegs();
+  const own = taken.result();
+  return { ...own, decisions: [...decisions, ...own.decisions] };
 }
 
 class Taken {
@@ -139,6 +145,8 @@ class Taken {
     // a column that is named for something else is no amount
     if (word.role === "other" && word.by === "written") return;
     if (this.isTwin(found.column, word.role) || this.isExchanged(found.column, word.role, evidence)) return;
+    // members and the bars in each are counted by the header: no arithmetic leaves the members out
+    if (word.role === "each" && found.role === "total" && countsMembers(this.weighing.words)) return;
     if (!this.isKept(found.column, evidence)) return;
     this.take(
       found,
@@ -238,19 +246,10 @@ class Taken {
     this.take(isEach ? { ...own, role: "each", unit: null } : own, word, "role", "contradicts");
   }
 
-  /** Bars of one member: the total is a whole number of times as many, in every row that can be tested. */
   private dividesTotal(column: number): boolean {
     const total = [...this.columns.values()].find((one) => one.role === "total" && one.column !== column);
     const [all, each] = [this.byPlace.get(total?.column ?? -1), this.byPlace.get(column)];
-    if (all === undefined || each === undefined) return false;
-    let [whole, tested] = [0, 0];
-    for (const row of this.weighing.rows) {
-      const times = (all.values[row] as number) / (each.values[row] as number);
-      if (!Number.isFinite(times)) continue;
-      tested += 1;
-      if (Number.isInteger(times) && times >= 1) whole += 1;
-    }
-    return tested > 0 && whole >= WEIGH.value.arithmeticKeeps * tested;
+    return all !== undefined && each !== undefined && divides(each, all, this.weighing.rows);
   }
 
   /** Words that keep their identities are not contradicted. */

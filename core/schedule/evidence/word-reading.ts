@@ -12,6 +12,8 @@ export type EvidenceRole =
   | "unitMass"
   | "pieceMass"
   | "bySize"
+  /** an amount of the bars of one member, where others count the members */
+  | "ofMember"
   | "leg"
   | "run"
   | "spacing"
