@@ -9,6 +9,8 @@ export interface RowContext {
   readonly above: BarRow | null;
   /** the bars of this row, as far as they are known */
   readonly count: number | null;
+  /** the day, as "2030-05-31", where the cell of this row shows its number as a date; null elsewhere */
+  dayAt(column: number, serial: number): string | null;
   isConfirmed(code: string, row: number, column: number): boolean;
   /** the bar of a mark read before, for "same as B1" */
   barOfMark(mark: string): BarRow | null;

@@ -1,3 +1,5 @@
+import type { Sheet } from "../sheet";
+
 const DAY = 86_400_000;
 /** Above it no length in any unit lies, and below it no date that was typed as a fraction. */
 const FIRST = 20_000;
@@ -16,6 +18,12 @@ export function dateTyped(
 ): { readonly month: number; readonly day: number } {
   const date = dateOf(serial, from1904);
   return { month: date.getUTCMonth() + 1, day: date.getUTCDate() };
+}
+
+/** The day, as "2030-05-31", where a cell shows its number as a date that somebody did not mean; null elsewhere. */
+export function dayAt(sheet: Sheet, row: number, column: number, number: number): string | null {
+  if (!mayBeDate(number) || sheet.isDate?.(row, column) !== true) return null;
+  return dayOfSerial(number, sheet.datesFrom1904 === true);
 }
 
 /** The day of a date's serial number, as "2030-05-31". */

@@ -29,8 +29,12 @@ export function readCountCell(
   context: RowContext,
 ): CountAnswer {
   if (column < 0 || cell === null || cell === undefined) return null;
-  if (typeof cell === "number" && Number.isInteger(cell) && cell >= 0 && cell < MOST_BARS) return cell;
+  const day = typeof cell === "number" ? context.dayAt(column, cell) : null;
+  if (day === null && typeof cell === "number" && Number.isInteger(cell) && cell >= 0 && cell < MOST_BARS)
+    return cell;
   const place = { field, column, typed: cell };
+  if (day !== null)
+    return unread(place, `a date stands here (${day}), and no count of bars: type the number`);
   if (typeof cell !== "string") return unread(place, reasonNoCount(cell));
   const reading = readText(cell);
   const pick = (bar: BarRow): number | null => bar[field];

@@ -1,4 +1,5 @@
 import type { Standard } from "../../standards/port";
+import { dayAt } from "../cells/date-typed";
 import type { Cell, Sheet } from "../sheet";
 import type { ColumnSource } from "./decide-columns";
 
@@ -16,6 +17,7 @@ export function columnSources(
     ...(sheet.beside === undefined ? {} : { beside: sheet.beside }),
     ...(sheet.elsewhere === undefined ? {} : { elsewhere: sheet.elsewhere }),
     isHiddenColumn: (column) => sheet.isHiddenColumn?.(column) ?? false,
+    isDateAt: (row, column, number) => dayAt(sheet, row, column, number) !== null,
     isConfirmed,
     countBefore,
   });

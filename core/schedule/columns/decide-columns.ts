@@ -84,6 +84,8 @@ export interface ColumnSource {
   /** rows of the other short sheets of the book */
   readonly elsewhere?: () => readonly (readonly Cell[])[];
   isHiddenColumn(column: number): boolean;
+  /** the cell shows its number as a date */
+  isDateAt(row: number, column: number, number: number): boolean;
   /** whose bars a count under these words counts on the sheet before; null where that does not tell */
   countBefore(header: string): "each" | "total" | null;
   isConfirmed(code: string, row: number, column: number): boolean;

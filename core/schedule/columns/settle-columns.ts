@@ -17,6 +17,7 @@ import { recogniseHeader } from "../header/recognise-header";
 import { withoutLinesOfSizes } from "../rows/lines-of-sizes";
 import { readHeading } from "../rows/read-heading";
 import { sumsOnly } from "../rows/sum-rows";
+import type { Cell } from "../sheet";
 import { sampleRows } from "./column-sample";
 import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
 import { decisionText, heldText, nothingConfirms } from "./proof-text";
@@ -51,7 +52,13 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   const { left, right } = worded;
   const to = nextHeader(source, header, block);
   const from = header.bottom + 1;
-  const rows = { cells: withoutLinesOfSizes(source.cells, from, to, source.standard), from, to, left, right };
+  const rows = {
+    cells: withoutLinesOfSizes(withoutDates(source), from, to, source.standard),
+    from,
+    to,
+    left,
+    right,
+  };
   const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
   if (weighed === null) return { layout: worded, held: null, proof: null };
   const settled = withDecisions(block, weighed);
@@ -62,6 +69,18 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
   const { agreement, decisions, isConfirmed } = weighed;
   const proof = { agreement, decisions, held: weighed.held, isConfirmed };
   return { layout: { ...layout, guesses }, held, proof };
+}
+
+/** A date is no amount: no product is kept or broken by it. */
+function withoutDates(source: ColumnSource): ColumnSource["cells"] {
+  const isDate = (cell: Cell, row: number, column: number): boolean =>
+    typeof cell === "number" && source.isDateAt(row, column, cell);
+  return (row) => {
+    const cells = source.cells(row);
+    return cells.some((cell, column) => isDate(cell, row, column))
+      ? cells.map((cell, column) => (isDate(cell, row, column) ? null : cell))
+      : cells;
+  };
 }
 
 /** Amounts of all members of stretches of rows, where no column, heading or cell says how many there are. */

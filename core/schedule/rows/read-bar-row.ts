@@ -77,7 +77,7 @@ export class BarRowReader {
     source: RowSource,
     readonly layout: TableLayout,
   ) {
-    this.draft = new RowDraft(source);
+    this.draft = new RowDraft(source, sheet);
     this.bars = new StoredBars(layout.table);
     this.columns = tableColumns(layout, standard.unit === "in");
     const { softMetric, habitualSizes, signsDiameter, areEighths } = layout;

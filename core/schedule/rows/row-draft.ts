@@ -2,11 +2,12 @@ import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import type { BarRow, CellProblem, VaryingSet } from "../bar-row";
 import { columnLetters } from "../cell-address";
 import type { Answer, RowContext } from "../cells/cell-answer";
+import { dayAt } from "../cells/date-typed";
 import type { LengthField } from "../cells/length-field";
 import type { LengthAnswer } from "../cells/read-length-cell";
 import type { UnitError } from "../cells/settle-unit-errors";
 import type { TableLayout } from "../columns/decide-columns";
-import type { Cell } from "../sheet";
+import type { Cell, Sheet } from "../sheet";
 import { barBeside } from "./bar-beside";
 import type { RowSigns } from "./row-signs";
 
@@ -38,7 +39,10 @@ export class RowDraft implements RowContext {
   row = 0;
   above: BarRow | null = null;
 
-  constructor(private readonly source: RowSource) {}
+  constructor(
+    private readonly source: RowSource,
+    private readonly sheet: Sheet,
+  ) {}
 
   /** Forgets the row before. */
   begin(row: number, above: BarRow | null): void {
@@ -54,6 +58,10 @@ export class RowDraft implements RowContext {
 
   get count(): number | null {
     return this.each ?? this.total;
+  }
+
+  dayAt(column: number, serial: number): string | null {
+    return dayAt(this.sheet, this.row, column, serial);
   }
 
   isConfirmed(code: string, row: number, column: number): boolean {
