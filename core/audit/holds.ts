@@ -33,6 +33,11 @@ export function isSevere({ severity }: Pick<Finding, "severity">): boolean {
   return severity === "unsafe" || severity === "unbendable";
 }
 
+/** True of a finding by which whole lists may be counted twice: every sum and every paper says so. */
+export function isOfTotals({ name, row }: Pick<Finding, "name" | "row">): boolean {
+  return name === "same-bar-in-two-lists" && row === null;
+}
+
 /** True of a finding that may keep a bar from being made: to be asked about before it is. Papers name it, without a hold. */
 export function isAsking(finding: Judged): boolean {
   return isSevere(finding) && !isHolding(finding);

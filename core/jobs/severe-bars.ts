@@ -1,6 +1,6 @@
 import { type Finding, rowsBehind } from "../audit/finding";
 import { severityWords } from "../audit/finding-words";
-import { asksOf, holdsOf, isSevere, whysInWords } from "../audit/holds";
+import { asksOf, holdsOf, isOfTotals, isSevere, whysInWords } from "../audit/holds";
 import { shortened } from "../schedule/cells/longest-text";
 import { counted } from "../units/counted";
 
@@ -47,11 +47,15 @@ export function severeBars(findings: readonly Judged[], bars: readonly Omit<Seve
   return { notToMake, toAsk, ofSheets: wholeSheetWords(findings) };
 }
 
-/** What is unsafe, or perhaps, for all bars of a sheet: no paper of its bars has a row for it. */
+/** What is unsafe, or perhaps, for all bars of a sheet, or may count them twice: no paper of its bars has a row for it. */
 export function wholeSheetWords(findings: readonly Judged[]): string[] {
   return findings
-    .filter((finding) => isSevere(finding) && rowsBehind(finding).length === 0)
-    .map((finding) => `${severityWords(finding)}, for every bar of ${finding.sheet}: ${finding.message}`);
+    .filter((finding) => rowsBehind(finding).length === 0 && (isSevere(finding) || isOfTotals(finding)))
+    .map((finding) =>
+      isOfTotals(finding)
+        ? `${severityWords(finding)}, ${finding.sheet}: ${finding.message}`
+        : `${severityWords(finding)}, for every bar of ${finding.sheet}: ${finding.message}`,
+    );
 }
 
 /** The same in a sentence each, for whoever reads sums or changes alone. */

@@ -4,6 +4,7 @@ import { MarkIndex } from "../../bar/mark-index";
 import { firstDifference } from "../../bar/same-bar";
 import type { SheetFacts } from "../../bar/sheet-facts";
 import { BookRevisions } from "../book-revisions";
+import { isOneList, listsRepeated } from "../lists-repeated";
 import { defineRule } from "../rule";
 
 export default defineRule({
@@ -11,8 +12,8 @@ export default defineRule({
   name: "same-bar-in-two-lists",
   severity: "doubtful",
   docs: {
-    summary: "The same bar of the same member and mark stands in two lists.",
-    why: "Starters are often listed with the foundation and again with the column, and then cut twice.",
+    summary: "The same bar of the same member and mark, or a whole list of bars, stands in two lists.",
+    why: "Starters are often listed with the foundation and again with the column, and then cut twice. A list to order or cut by, kept beside the schedule, counts all of its steel again.",
     failing: [
       {
         sheets: {
@@ -31,13 +32,14 @@ export default defineRule({
     ],
   },
   messages: {
+    list: "{rows} of {of} rows{list} repeat bars of {where}, by mark, size, length and number: {mass} of steel may be counted twice; hide or take out the list that only repeats",
     twice: "mark {mark} of {member} stands in {where} too: is it counted twice?",
     runsOn:
       "mark {mark} stands in {where} too, the same bar and as many, while the other marks run on: is it entered twice?",
   },
   checkSheet(sheet, _context, report) {
     const { sheets } = sheet.book;
-    if (sheets.length === 1 && sheet.reading.tables.length < 2) return;
+    if (sheets.length === 1 && isOneList(sheet)) return;
     const seen = new MarkIndex<BarFacts>();
     const revisions = sheets.length === 1 ? null : BookRevisions.of(sheet.book);
     const isOld = (one: SheetFacts): boolean => revisions !== null && revisions.laterSheets(one) !== null;
@@ -46,14 +48,22 @@ export default defineRule({
     for (const other of others) {
       for (const facts of other.bars) keepFirst(seen, facts);
     }
+    const told = new Set<BarFacts>();
+    for (const { at, of, again, where, kg, isOfSameMember } of listsRepeated(others, sheet)) {
+      for (const facts of again) told.add(facts);
+      const list = at === null ? "" : ` of the list at ${at}`;
+      const values = { rows: again.size, of, list, where, mass: { kg } };
+      report({ messageId: "list", ...(isOfSameMember ? {} : { outcome: "unsure" }), values });
+    }
     for (const { first, again } of repeatedOn(others, sheet)) {
+      if (told.has(again)) continue;
       const where = `sheet ${first.sheet.sheet.name}, row ${first.sheet.sheet.top + first.row.row + 1}`;
       const values = { mark: again.row.mark ?? "", where };
       report({ messageId: "runsOn", outcome: "unsure", row: again, at: "mark", values });
     }
     for (const facts of sheet.bars) {
       const first = keepFirst(seen, facts);
-      if (first === null || first === facts) continue;
+      if (first === null || first === facts || told.has(facts)) continue;
       const sameList = first.sheet === facts.sheet && first.row.table === facts.row.table;
       if (sameList || firstDifference(first.row, facts.row) !== null) continue;
       if (first.row.revision !== facts.row.revision) continue;

@@ -1,5 +1,5 @@
 import type { Finding } from "../../audit/finding";
-import { isHolding, isSevere } from "../../audit/holds";
+import { isHolding, isOfTotals, isSevere } from "../../audit/holds";
 import { notToldLine } from "../../audit/not-told-words";
 import { severityCounts } from "../../audit/severity-counts";
 import type { Cell, Sheet } from "../../schedule/sheet";
@@ -78,7 +78,8 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
 }
 
 function holdingOf(findings: readonly (Holding & Pick<Finding, "also">)[]): Holding[] {
-  const isKept = (finding: Holding): boolean => isHolding(finding) || isSevere(finding);
+  const isKept = (finding: Holding): boolean =>
+    isHolding(finding) || isSevere(finding) || isOfTotals(finding);
   return findings.filter(isKept).flatMap(({ name, severity, outcome, sheet, row, message, also }) => {
     const own = { name, severity, outcome, sheet, row, message };
     return also === undefined ? [own] : [own, { ...own, ...also }];
