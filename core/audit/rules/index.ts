@@ -97,6 +97,7 @@ import plainSizeUnusual from "./plain-size-unusual";
 import radiusSuppliedStraight from "./radius-supplied-straight";
 import readingFailed from "./reading-failed";
 import rowEnteredTwice from "./row-entered-twice";
+import saidToBeSupplied from "./said-to-be-supplied";
 import saidToWait from "./said-to-wait";
 import sameBarInTwoLists from "./same-bar-in-two-lists";
 import settingsUnread from "./settings-unread";
@@ -217,6 +218,7 @@ export const RULES: readonly Rule[] = [
   readingFailed,
   supersededRevision,
   saidToWait,
+  saidToBeSupplied,
   outdatedWaiver,
   settingsUnread,
   unsafeRuleOff,

@@ -12,6 +12,8 @@ export type RowWordUse =
   | "superseded"
   /** a remark that the bar is to wait: not cut, bent or sent until somebody says so */
   | "to-wait"
+  /** a remark that the bar was delivered, or that others bring it */
+  | "supplied"
   | "what-supersedes"
   | "what-is-superseded"
   | "count-unit"
@@ -453,6 +455,30 @@ export const ROW_WORDS: PrintedTable<RowWords> = {
         "nie wykonywac",
         "beklemede",
         "uretilmeyecek",
+      ],
+    },
+    {
+      // English, German, French, Spanish, Italian and Portuguese, from memory
+      use: "supplied",
+      words: [
+        "already supplied",
+        "already delivered",
+        "already on site",
+        "already fixed",
+        "delivered on",
+        "supplied by others",
+        "by others",
+        "bauseits",
+        "bereits geliefert",
+        "deja livre",
+        "par d'autres",
+        "ya suministrado",
+        "ya entregado",
+        "por otros",
+        "gia fornito",
+        "gia consegnato",
+        "ja fornecido",
+        "por outros",
       ],
     },
     {
