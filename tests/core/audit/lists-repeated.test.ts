@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import rule from "../../../../core/audit/rules/same-bar-in-two-lists";
-import { runAudit } from "../../../../core/audit/run-audit";
-import { wholeSheetWords } from "../../../../core/jobs/severe-bars";
-import { type Cell, type Sheet, sheetFromRows } from "../../../../core/schedule/sheet";
-import { heldStandard } from "../../../_support/held-standard";
+import rule from "../../../core/audit/rules/same-bar-in-two-lists";
+import { runAudit } from "../../../core/audit/run-audit";
+import { wholeSheetWords } from "../../../core/jobs/severe-bars";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { heldStandard } from "../../_support/held-standard";
 
 /** Mark, size, number, length mm. */
 type Bar = readonly [string, string, number, number];
