@@ -16,7 +16,10 @@ describe("a row of words below a bar", () => {
   ];
 
   it("should be said of it", () => {
-    expect(remarksOf([bars[0]!, ["laps are in, see detail 4"], bars[1]!])).toEqual(["laps are in, see detail 4", null]);
+    expect(remarksOf([bars[0]!, ["laps are in, see detail 4"], bars[1]!])).toEqual([
+      "laps are in, see detail 4",
+      null,
+    ]);
   });
 
   it("should not be said of it where it names what comes next", () => {
