@@ -75,6 +75,6 @@ describe("a total length that asks for a bar that no mill rolls", () => {
     const found = check([heads, ...rows, ["06", "H12", 19, 7400, 1406, 1248.5]] as Cell[][]).findings;
     expect(
       found.filter(({ code }) => code === "SUM109").map(({ cell, message }) => `${cell}: ${message}`),
-    ).toEqual(["E7: total length 1406000 mm does not fit the total length and the mass; 140600 mm would"]);
+    ).toEqual(["E7: total length 1406000 mm does not fit number x length and the mass; 140600 mm would"]);
   });
 });
