@@ -38,7 +38,15 @@ export interface FirstRun {
     | "9"
     | "0"
     | "aa"
-    | "bb";
+    | "bb"
+    | "cc"
+    | "dd"
+    | "gg"
+    | "hh"
+    | "ee"
+    | "ff"
+    | "ii"
+    | "jj";
   readonly books: number;
   /** tonnage within one per cent at the first run, before anybody looked at a book */
   readonly rightFirst: number;
@@ -91,4 +99,12 @@ export const FIRST_RUNS: readonly FirstRun[] = [
   { batch: "0", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 32, right: 20, found: 35, silent: 0 },
   { batch: "aa", books: 20, rightFirst: 16, mistakes: 36, foundFirst: 28, right: 18, found: 33, silent: 0 },
   { batch: "bb", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 34, right: 19, found: 34, silent: 0 },
+  { batch: "cc", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 34, right: 20, found: 36, silent: 0 },
+  { batch: "dd", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 33, right: 20, found: 36, silent: 0 },
+  { batch: "gg", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 32, right: 19, found: 36, silent: 0 },
+  { batch: "hh", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 30, right: 19, found: 36, silent: 0 },
+  { batch: "ee", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 35, right: 20, found: 36, silent: 0 },
+  { batch: "ff", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 35, right: 20, found: 36, silent: 0 },
+  { batch: "ii", books: 20, rightFirst: 16, mistakes: 36, foundFirst: 35, right: 16, found: 35, silent: 0 },
+  { batch: "jj", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 32, right: 20, found: 33, silent: 0 },
 ];

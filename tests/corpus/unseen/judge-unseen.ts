@@ -20,7 +20,7 @@ interface UnseenBook {
     readonly row: number;
     readonly cell: string;
     readonly what: string;
-    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9, 0, AA and BB, and of slips of unit or point elsewhere */
+    /** tonnes as written less the truth, if this mistake alone is taken literally; known of batches O, 2, 3, S, J, 8, 1, 9, 0 and all of two letters, and of slips of unit or point elsewhere */
     readonly delta?: number;
   }[];
   readonly sheets: readonly {
