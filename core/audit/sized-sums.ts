@@ -154,7 +154,8 @@ function downSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
       const size = sizeOfLine(sheet, line, standard, left ?? 0);
       return size === null ? [] : [{ line, ...size }];
     });
-    const stretches = left === undefined ? stretchesBefore(sheet, headerRow) : besideStretches(sheet);
+    const stretches =
+      left === undefined ? stretchesBefore(sheet, rows[0]?.row ?? headerRow) : besideStretches(sheet);
     // bands of sizes below the sizes are sums of their own, often in another unit
     const kinds = [
       named.filter(({ size }) => sizeBand(size) === null),

@@ -2,6 +2,8 @@ import type { BarFacts } from "../bar/bar-facts";
 import { brokenBy, perMetreOf } from "../bar/row-identities";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { BarRow, ColumnKind, TableReading, TotalRow } from "../schedule/bar-row";
+import { cleanText } from "../schedule/cells/clean-text";
+import { sizeBand } from "../schedule/cells/size-band";
 import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 import { KG_PER_UNIT } from "../units/unit-table";
 
@@ -237,6 +239,8 @@ function massBeside({ table, kind }: TotalRow) {
 
 /** "Total | 16 | 1234": a line for one size stands for the bars of that size. */
 function ofItsSize(bars: readonly BarFacts[], line: TotalRow, table: TableReading): readonly BarFacts[] {
+  const isIn = line.label === "" ? null : sizeBand(cleanText(line.label));
+  if (isIn !== null) return bars.filter(({ row }) => isIn(row.size?.diameter ?? 0));
   const column = table.columns.get("size")?.column;
   const size = line.cells.find((cell) => cell.column === column)?.value ?? sizeInLabel(line.label, bars);
   if (size === null || column === undefined) return bars;

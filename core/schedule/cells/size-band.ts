@@ -1,13 +1,15 @@
 const SIGN = "(?:[\u00f8\u00d8\u2300\u03a6\u03c6]|[d\u0111](?:ia\\.?|k)?)";
 const SIZE = `${SIGN}?\\s?(\\d{1,2})(?:\\s?mm)?`;
+/** a grade, or words such as "weight of steel" */
+const WORDS = "(?:\\p{L}[\\p{L}\\p{M}\\d-]*\\s*:?\\s){0,4}";
 /** "10 < \u00d8 <= 18", "\u00d8 > 18", "CB400-V: D \u2264 10", ">\u00d818"; what stands before it is a grade */
 const BAND = new RegExp(
-  `^(?:\\p{L}[\\p{L}\\d-]*\\s*:?\\s)?(?:(\\d{1,2})\\s?([<\u2264])(=?)\\s?)?${SIGN}\\s?([<>\u2264\u2265])(=?)\\s?(\\d{1,2})(?:\\s?mm)?$`,
+  `^${WORDS}(?:(\\d{1,2})\\s?([<\u2264])(=?)\\s?)?${SIGN}\\s?([<>\u2264\u2265])(=?)\\s?(\\d{1,2})(?:\\s?mm)?$`,
   "iu",
 );
-const SIGN_BEFORE = new RegExp(`^(?:\\p{L}[\\p{L}\\d-]*\\s*:?\\s)?([<>\u2264\u2265])(=?)\\s?${SIZE}$`, "iu");
+const SIGN_BEFORE = new RegExp(`^${WORDS}([<>\u2264\u2265])(=?)\\s?${SIZE}$`, "iu");
 const FROM_TO = new RegExp(
-  `^(?:\\p{L}[\\p{L}\\d-]*\\s*:?\\s)?${SIGN}\\s?(\\d{1,2})\\s?(?:-|\u2013|\u00f7|~|\\.{2,3}|\u2026)\\s?${SIZE}$`,
+  `^${WORDS}${SIGN}\\s?(\\d{1,2})\\s?(?:-|\u2013|\u00f7|~|\\.{2,3}|\u2026)\\s?${SIZE}$`,
   "iu",
 );
 

@@ -298,3 +298,22 @@ describe("legs that a few bars have", () => {
     expect(told(rows).loud).toEqual([]);
   });
 });
+
+describe("sums of classes of sizes right below the bars", () => {
+  // kg by hand: 10 x 2 x 0.395 = 7.9, 10 x 3 x 0.617 = 18.51, 10 x 4 x 1.58 = 63.2
+  const list = (thin: number): Rows => [
+    ["Mark", "Shape", "Size", "No.", "Length mm", "Mass kg"],
+    [1, "straight", 8, 10, 2000, 7.9],
+    [2, "straight", 16, 10, 4000, 63.2],
+    [3, "straight", 10, 10, 3000, 18.51],
+    [null, "weight of steel Ø ≤ 10", null, null, null, thin],
+    [null, "weight of steel Ø > 10", null, null, null, 63.2],
+  ];
+
+  it("should be read with the words before them, and sum the last bar too", () => {
+    expect(told(list(26.41)).loud).toEqual([]);
+    expect(told(list(46.41)).loud).toEqual([
+      "S1!F5: the line gives 46.41 for mass, but the bars above add up to 26.41",
+    ]);
+  });
+});
