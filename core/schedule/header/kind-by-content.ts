@@ -112,7 +112,10 @@ export function sizesByContent(
   const [sizes, marks] = [filled(sized), filled(marked)];
   const isSize = (text: string): boolean =>
     isBarSize(text, standard) || sizeElsewhere(text.replace(/^(?=\d$)/, "#")) !== null;
-  const areMarks = areRunning(sizes) || (sizes.length > 0 && !sizes.some(isSize));
+  // "H17" may be a size that nobody rolls
+  const areNone =
+    sizes.length >= LEAST_NUMBERED && !sizes.some((text) => isSize(text) || LETTERED.test(text));
+  const areMarks = areRunning(sizes) || areNone;
   if (!areMarks || areRunning(marks) || new Set(marks).size * 2 > marks.length + 1) return;
   if (!marks.every(isSize)) return;
   columns[size] = { ...sized, meaning: { ...marked.meaning, kind: "mark", serial: false, weak: false } };
