@@ -16,6 +16,15 @@ import { isShort } from "./short-of-stock";
 /** Why no stock of the yard gives a row's bars, or not all of them, as its cut list says; null where it does, or they come off a coil. */
 export type BeyondStock = (facts: BarFacts) => string | null;
 
+/** mm: up to which bars of a size are given however many there are; what is held in numbers may run out. */
+export function endlessLength(supply: CuttingSupply, size: string): number {
+  const stock = supply.linesOf(size);
+  if (stock === null) return Infinity;
+  let most = 0;
+  for (const { count, length } of stock) if (count === null) most = Math.max(most, length);
+  return most - supply.endCrop;
+}
+
 /** Asks every bar of a book of the same stock as its cut list does. */
 export function beyondStock(
   supply: CuttingSupply,
@@ -29,12 +38,7 @@ export function beyondStock(
     let ofSize = known.get(sizeName);
     if (ofSize === undefined) {
       const stock = supply.linesOf(sizeName);
-      // what is held in numbers may run out
-      const endless = (stock ?? []).reduce(
-        (most, { count, length }) => (count === null ? Math.max(most, length) : most),
-        0,
-      );
-      ofSize = { stock, endless: endless - supply.endCrop };
+      ofSize = { stock, endless: endlessLength(supply, sizeName) };
       known.set(sizeName, ofSize);
     }
     const { stock, endless } = ofSize;

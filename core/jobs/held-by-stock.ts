@@ -3,7 +3,7 @@ import { type Finding, rowsBehind } from "../audit/finding";
 import { IN_NO_PLAN } from "../audit/holds";
 import { BarFacts } from "../bar/bar-facts";
 import { SheetFacts } from "../bar/sheet-facts";
-import { beyondStock } from "../cutting/beyond-stock";
+import { beyondStock, endlessLength } from "../cutting/beyond-stock";
 import { cuttingSupply } from "../cutting/cutting-supply";
 import type { Shop } from "../shop/shop";
 import { inNoPlan, SAID_BY_STOCK } from "../tickets/row-to-send";
@@ -26,7 +26,8 @@ export function heldByStock(
   schedules: readonly ReadSheet[],
   { shop }: { readonly shop: Shop | null },
 ): Held[] {
-  const noStockFor = beyondStock(cuttingSupply(shop, standard), schedules, standard);
+  const supply = cuttingSupply(shop, standard);
+  const noStockFor = beyondStock(supply, schedules, standard);
   const waived = new Set(
     waivers.flatMap(({ findings }) =>
       findings
@@ -34,15 +35,26 @@ export function heldByStock(
         .flatMap((finding) => rowsBehind(finding).map((row) => JSON.stringify([finding.sheet, row]))),
     ),
   );
-  return schedules.flatMap(({ sheet, reading }) => {
+  // most bars are shorter than what is never short of: those need no look
+  const reaches = new Map<string, number>();
+  const held: Held[] = [];
+  for (const { sheet, reading } of schedules) {
     const facts = new SheetFacts(sheet, reading);
-    return reading.bars.flatMap((bar): Held[] => {
-      if (bar.struckThrough || bar.superseded === true) return [];
+    for (const bar of reading.bars) {
+      if (bar.struckThrough || bar.superseded === true) continue;
+      const size = bar.sizeTyped ?? "";
+      let reach = reaches.get(size);
+      if (reach === undefined) {
+        reach = endlessLength(supply, new BarFacts(bar, facts, standard).sizeName);
+        reaches.set(size, reach);
+      }
+      if (bar.length !== null && bar.length > 0 && bar.length <= reach) continue;
       const why = noStockFor(new BarFacts(bar, facts, standard));
       const row = sheet.top + bar.row + 1;
-      if (why === null || waived.has(JSON.stringify([sheet.name, row]))) return [];
-      const message = inNoPlan(why);
-      return [{ name: IN_NO_PLAN, severity: "doubtful", outcome: "broken", sheet: sheet.name, row, message }];
-    });
-  });
+      if (why === null || waived.has(JSON.stringify([sheet.name, row]))) continue;
+      const place = { sheet: sheet.name, row, message: inNoPlan(why) };
+      held.push({ name: IN_NO_PLAN, severity: "doubtful", outcome: "broken", ...place });
+    }
+  }
+  return held;
 }

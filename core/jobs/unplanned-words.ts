@@ -20,5 +20,8 @@ export function unplannedWords(
   const left = heldByStock(report, schedules, workshop).filter(
     ({ sheet, row }) => !told.has(JSON.stringify([sheet, row])),
   );
-  return severeWords(severeBars(left, filteredBy(schedules)), schedules.length > 1);
+  if (left.length === 0) return [];
+  const rows = new Set(left.map(({ sheet, row }) => JSON.stringify([sheet, row])));
+  const bars = filteredBy(schedules).filter(({ sheet, row }) => rows.has(JSON.stringify([sheet, row])));
+  return severeWords(severeBars(left, bars), schedules.length > 1);
 }
