@@ -14,6 +14,20 @@ import type { HeaderMeaning } from "./recognise-header";
 export const SAMPLED_TYPES = 12;
 const STRAIGHT = /^(?:str|straight|bent|st|s)$/i;
 
+/** The filled cells of a column in the first rows under a header. */
+function cellsUnder(source: HeaderSource, bottom: number, column: number): readonly Cell[] {
+  const filled: Cell[] = [];
+  const end = Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES);
+  for (let row = bottom + 1; row < end; row += 1) {
+    const cell = source.cells(row)[column] ?? null;
+    if (cell !== null && String(cell).trim() !== "") filled.push(cell);
+  }
+  return filled;
+}
+
+const isText = (cell: Cell): cell is string => typeof cell === "string";
+const isTyped = (cell: Cell): cell is string | number => isText(cell) || typeof cell === "number";
+
 const LABEL = /^\p{L}{1,3}\d{1,4}\p{L}?$/u;
 
 /** "N" or "No." over labels such as N1, N2 heads marks and numbers no rows. */
@@ -22,11 +36,7 @@ export function serialsByContent(columns: FoundColumn[], source: HeaderSource, b
   const index = columns.findIndex(({ meaning, corrected }) => meaning?.serial === true && !corrected);
   const one = columns[index];
   if (one === undefined || one.meaning === null) return;
-  const texts: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column];
-    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
-  }
+  const texts = cellsUnder(source, bottom, one.column).filter(isText).map(cleanText);
   if (texts.length < 2 || texts.filter((text) => LABEL.test(text)).length * 2 <= texts.length) return;
   columns[index] = { ...one, meaning: { ...one.meaning, kind: "mark", serial: false, weak: false } };
 }
@@ -43,11 +53,9 @@ export function lotsByContent(columns: FoundColumn[], source: HeaderSource, bott
   );
   const one = columns[index];
   if (one === undefined || one.meaning === null) return;
-  const texts: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column];
-    if (typeof cell === "string" || typeof cell === "number") texts.push(cleanText(String(cell)));
-  }
+  const texts = cellsUnder(source, bottom, one.column)
+    .filter(isTyped)
+    .map((cell) => cleanText(String(cell)));
   const lots = texts.filter((text) => LOT.test(text));
   // a column of "1" alone, or of 1 and 0, says yes and no
   const isFlag = lots.every((text) => /^[01]$/.test(text));
@@ -70,12 +78,9 @@ export function rowNumbersByContent(columns: FoundColumn[], source: HeaderSource
   for (const one of counts) {
     // "Total no." numbers none, whatever stands under it, but where another column is called so
     if (one.meaning?.weak !== true && counts.length < 2) continue;
-    const numbers: number[] = [];
-    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-      const cell = source.cells(row)[one.column];
-      if (typeof cell === "number") numbers.push(cell);
-      else if (typeof cell === "string" && NUMERAL.test(cell)) numbers.push(Number(cell));
-    }
+    const numbers = cellsUnder(source, bottom, one.column)
+      .filter((cell) => typeof cell === "number" || (isText(cell) && NUMERAL.test(cell)))
+      .map(Number);
     const steps = numbers.filter((number, at) => at > 0 && number === (numbers[at - 1] as number) + 1).length;
     if (numbers.length < LEAST_NUMBERED || steps < RUNNING * (numbers.length - 1)) continue;
     const kind = hasMark ? "ignored" : "mark";
@@ -100,15 +105,10 @@ export function sizesByContent(
   const mark = ofMark < 0 ? indexOf(({ serial }) => serial) : ofMark;
   const [sized, marked] = [columns[size], columns[mark]];
   if (!sized?.meaning || !marked?.meaning) return;
-  const filled = ({ column }: FoundColumn): string[] => {
-    const texts: string[] = [];
-    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-      const cell = source.cells(row)[column] ?? null;
-      if ((typeof cell === "number" || typeof cell === "string") && HOLDS_DIGIT.test(String(cell)))
-        texts.push(cleanText(String(cell)));
-    }
-    return texts;
-  };
+  const filled = ({ column }: FoundColumn): string[] =>
+    cellsUnder(source, bottom, column)
+      .filter((cell) => isTyped(cell) && HOLDS_DIGIT.test(String(cell)))
+      .map((cell) => cleanText(String(cell)));
   const [sizes, marks] = [filled(sized), filled(marked)];
   const isSize = (text: string): boolean =>
     isBarSize(text, standard) || sizeElsewhere(text.replace(/^(?=\d$)/, "#")) !== null;
@@ -136,11 +136,9 @@ export function diametersByContent(
   );
   const one = columns[index];
   if (!one?.meaning) return;
-  const typed: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column] ?? null;
-    if (cell !== null && HOLDS_DIGIT.test(String(cell))) typed.push(cleanText(String(cell)));
-  }
+  const typed = cellsUnder(source, bottom, one.column)
+    .filter((cell) => HOLDS_DIGIT.test(String(cell)))
+    .map((cell) => cleanText(String(cell)));
   const isSigned = typed.every((text) => SIGNED.test(text));
   const isInMm = one.meaning.unit === "mm" && columns[index - 1]?.meaning?.kind !== "C";
   const areSizes = typed.every((text) => isBarSize(text.replace(SIGNED, ""), standard));
@@ -164,11 +162,7 @@ export function membersByContent(columns: FoundColumn[], source: HeaderSource, b
   if (!columns.some(({ meaning }) => meaning?.kind === "each")) return;
   const index = columns.findIndex(({ meaning, column, corrected }) => {
     if (meaning?.kind !== "member" || corrected) return false;
-    const filled: Cell[] = [];
-    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-      const cell = source.cells(row)[column] ?? null;
-      if (cell !== null && String(cell).trim() !== "") filled.push(cell);
-    }
+    const filled = cellsUnder(source, bottom, column);
     const isRunning =
       filled.length > 2 && filled.every((cell, at) => Number(cell) === Number(filled[0]) + at);
     const counts = filled.filter((cell) => typeof cell === "number" && Number.isInteger(cell) && cell > 0);
@@ -192,11 +186,7 @@ export function typesByContent(
   );
   const one = columns[index];
   if (one === undefined || one.meaning === null) return;
-  const texts: string[] = [];
-  for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-    const cell = source.cells(row)[one.column];
-    if (typeof cell === "string" && cell.trim() !== "") texts.push(cleanText(cell));
-  }
+  const texts = cellsUnder(source, bottom, one.column).filter(isText).map(cleanText);
   const most = (is: (text: string) => boolean) => texts.filter(is).length * 2 > texts.length;
   if (!kinds.includes("size") && most((text) => /\d/.test(text) && isBarSize(text, standard))) {
     columns[index] = { ...one, meaning: { ...one.meaning, kind: "size" } };
@@ -214,12 +204,9 @@ export function letteredSizesByContent(columns: FoundColumn[], source: HeaderSou
   if (columns.some(({ meaning }) => meaning?.kind === "size")) return;
   const index = columns.findIndex(({ column, meaning, corrected }) => {
     if (corrected || meaning === null || !(meaning.weak || meaning.serial)) return false;
-    const texts: string[] = [];
-    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-      const cell = source.cells(row)[column] ?? null;
-      if (typeof cell === "number") return false;
-      if (typeof cell === "string" && cell.trim() !== "") texts.push(cell.trim());
-    }
+    const filled = cellsUnder(source, bottom, column);
+    if (filled.some((cell) => typeof cell === "number")) return false;
+    const texts = filled.filter(isText).map((text) => text.trim());
     const areSizes = texts.every((text) => EVERYDAY_SIZES.value.includes(Number(LETTERED.exec(text)?.[1])));
     return texts.length >= LEAST_LETTERED && areSizes && new Set(texts).size * 3 <= texts.length * 2;
   });
@@ -239,14 +226,10 @@ export function gradesByContent(columns: FoundColumn[], source: HeaderSource, bo
   if (columns.some(({ meaning }) => meaning?.kind === "grade")) return;
   const index = columns.findIndex(({ column, meaning, corrected }) => {
     if (meaning !== null || corrected) return false;
-    const texts: string[] = [];
-    for (let row = bottom + 1; row < Math.min(source.rowCount, bottom + 1 + SAMPLED_TYPES); row += 1) {
-      const cell = source.cells(row)[column];
-      if (typeof cell === "string" && cell.trim() !== "" && cell.length <= LONGEST_VALUE)
-        texts.push(cell.trim());
-      else if (typeof cell === "number") return false;
-    }
-    const known = texts.filter((text) => isKnownName(plainName(text)));
+    const filled = cellsUnder(source, bottom, column);
+    if (filled.some((cell) => typeof cell === "number")) return false;
+    const texts = filled.filter(isText).filter(({ length }) => length <= LONGEST_VALUE);
+    const known = texts.filter((text) => isKnownName(plainName(text.trim())));
     return known.length >= LEAST_GRADES && known.length >= SHARE_OF_GRADES * texts.length;
   });
   const one = columns[index];
