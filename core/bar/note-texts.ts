@@ -1,4 +1,6 @@
 import type { ScheduleReading } from "../schedule/bar-row";
+import { cellAddress } from "../schedule/cell-address";
+import { cleanText } from "../schedule/cells/clean-text";
 import type { Sheet } from "../schedule/sheet";
 
 /** rows of words that are looked through */
@@ -26,4 +28,39 @@ export function* noteTexts(
       if (typeof text === "string") yield { text, row, column };
     }
   }
+}
+
+/**
+ * What one title, heading or note of a sheet says of something, with its cell; null where none says it, or several do.
+ *
+ * @param read what a text says of it, once for each of its parts that does
+ */
+export function saidOnce<Said extends object>(
+  { sheet, reading }: SheetOfNotes,
+  read: (text: string) => readonly Said[],
+): (Said & { readonly cell: string }) | null {
+  const found = [...noteTexts(sheet, reading)].flatMap(({ text, row, column }) =>
+    read(text).map((one) => ({ ...one, cell: cellAddress(sheet, row, column) })),
+  );
+  const [one, another] = found;
+  return one === undefined || another !== undefined ? null : one;
+}
+
+interface SheetOfNotes {
+  readonly sheet: Sheet;
+  readonly reading: Pick<ScheduleReading, "rowClasses">;
+}
+
+/** before the beginning of a word, in writing that parts words by blanks */
+export const BEGINS = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])`;
+/** where a note goes on to something else */
+export const NOTE_PARTS = /[;\u061b\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
+
+/** Lower case, without accents, with the digits and signs that are read. */
+export function plainNote(text: string): string {
+  return cleanText(text)
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f\u200b-\u200d]/g, "")
+    .normalize("NFC")
+    .toLowerCase();
 }

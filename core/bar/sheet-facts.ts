@@ -173,6 +173,8 @@ function sheetHabits(
 ): SheetHabits {
   const { bars, length } = answers;
   const lengthStep = reading.lengthStep ?? null;
+  const inForce = bars[0]?.standard;
+  const isNamed = (id: string): boolean => namesDocumentOf(sheet, reading, id);
   const shareWithout = (isWithout: (facts: BarFacts) => boolean): number =>
     length === 0 ? 0 : (length - answers.count(isWithout)) / length;
   const habits = {
@@ -196,10 +198,8 @@ function sheetHabits(
     ...statedHabits(answers, sheet, reading),
     freeLeftBlank: answers.whole(freeLeftBlank, codeAndFree),
     strayLetters: answers.whole(strayLetters, codeAndExtra),
-    standardMeant: standardMeant(answers, bars[0]?.standard, (id) => namesDocumentOf(sheet, reading, id)),
-    lettersElsewhere: lettersElsewhere(answers, bars[0]?.standard, (id) =>
-      namesDocumentOf(sheet, reading, id),
-    ),
+    standardMeant: standardMeant(answers, inForce, isNamed),
+    lettersElsewhere: lettersElsewhere(answers, inForce, isNamed),
     identities: identityHabits(answers, before?.identities ?? null),
     statedMasses: statedMassesAgain(answers, reading, before),
   };

@@ -1,8 +1,6 @@
-import { cellAddress } from "../schedule/cell-address";
-import { noteTexts } from "./note-texts";
+import { BEGINS, NOTE_PARTS, plainNote, saidOnce } from "./note-texts";
 import type { SheetFacts } from "./sheet-facts";
 import { STATED_FORMERS } from "./stated-formers.data";
-import { BEGINS, NOTE_PARTS, plainNote } from "./stated-hooks";
 import { namedInText } from "./stray-grades";
 
 /** Diameters of the bar that formers have at least: of all bars, and of those that are thicker than a size. */
@@ -19,15 +17,8 @@ const FIGURE = /(?<![\d.,\p{L}])(\d{1,2}(?:[.,]\d)?)(?:\s?(d[bs]?|\u00f8)(?![\p{
 const NUMBER_OF_SIZE = /[\u00f8dh<>=\u2264\u2265]\s?(\d{1,2})(?![\d.,]\d|\d)/gu;
 
 /** What one part of one title or note says of formers, and its cell; null where none or several do. */
-export function statedFormers({
-  sheet,
-  reading,
-}: SheetFacts): (StatedFormers & { readonly cell: string }) | null {
-  const found = [...noteTexts(sheet, reading)].flatMap(({ text, row, column }) =>
-    formersIn(text).map((one) => ({ ...one, cell: cellAddress(sheet, row, column) })),
-  );
-  const [one, another] = found;
-  return one === undefined || another !== undefined ? null : one;
+export function statedFormers(sheet: SheetFacts): (StatedFormers & { readonly cell: string }) | null {
+  return saidOnce(sheet, formersIn);
 }
 
 /**

@@ -1,9 +1,7 @@
-import { cellAddress } from "../schedule/cell-address";
-import { cleanText } from "../schedule/cells/clean-text";
 import { MM_PER_UNIT } from "../units/unit-table";
 import type { BarFacts } from "./bar-facts";
 import { HOOK_WORDS } from "./hook-words.data";
-import { noteTexts } from "./note-texts";
+import { BEGINS, NOTE_PARTS, plainNote, saidOnce } from "./note-texts";
 import type { SheetFacts } from "./sheet-facts";
 import { hooksOf } from "./short-ends";
 import { STATED_HOOKS } from "./stated-hooks.data";
@@ -27,8 +25,6 @@ interface LeastHook {
 const { least, others, diameters, diametersBegin, millimetres, centimetres, inches } = STATED_HOOKS.value;
 const { longest, mostDiameters, from, to, kept, share } = STATED_HOOKS.value;
 const any = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
-/** before the beginning of a word, in writing that parts words by blanks */
-export const BEGINS = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])`;
 const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainNote(word));
 const HOOKS = new RegExp(`${BEGINS}(?:${any(plainWords(HOOK_WORDS.value))})`, "u");
 const LEAST = new RegExp(`${BEGINS}(?:${any(plainWords(least))})`, "u");
@@ -37,12 +33,9 @@ const FIGURE = new RegExp(
   String.raw`(?<![\d.,x*/-])(\d{1,3}(?:[.,]\d)?)\s?(?:((?:${any(diameters)})(?!\p{L})|${any(diametersBegin)})|(${any(centimetres)})|(${any(inches)})(?!\p{L})|(?:${any(millimetres)}))`,
   "gu",
 );
-/** where a note goes on to something else */
-export const NOTE_PARTS = /[;\u061b\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
-
 /** Hooks below what the sheet itself asks of hooks, where most of its hooks keep it. */
 export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] {
-  const stated = statedOf(sheet);
+  const stated = saidOnce(sheet, leastHooksIn);
   if (stated === null) return [];
   const hooks = hooksOf(sheet).map(({ facts, mm }) => {
     const asked = Math.max(stated.mm, stated.diameters * (facts.diameter ?? 0));
@@ -55,15 +48,6 @@ export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] 
 
 /** mm: hooks are written in whole ones, or in centimetres */
 const CLOSE = 1;
-
-/** null where no part of a note or several say it. */
-function statedOf({ sheet, reading }: SheetFacts): (LeastHook & { readonly cell: string }) | null {
-  const found = [...noteTexts(sheet, reading)].flatMap(({ text, row, column }) =>
-    leastHooksIn(text).map((one) => ({ ...one, cell: cellAddress(sheet, row, column) })),
-  );
-  const [one, another] = found;
-  return one === undefined || another !== undefined ? null : one;
-}
 
 /**
  * What the parts of a note ask of hooks at least.
@@ -88,13 +72,4 @@ export function leastHooksIn(note: string): readonly LeastHook[] {
     }
     return times === 0 && mm === 0 ? [] : [{ diameters: times, mm }];
   });
-}
-
-/** Lower case, without accents, with the digits and signs that are read. */
-export function plainNote(text: string): string {
-  return cleanText(text)
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f\u200b-\u200d]/g, "")
-    .normalize("NFC")
-    .toLowerCase();
 }

@@ -210,7 +210,6 @@ function isAsked({ length, problems }: BarFacts["row"]): boolean {
 }
 
 /** Why a bar of an older revision, or one that says so itself, is in no total. */
-/** Why a row that a later one replaces counts nowhere. */
 export function supersededWords({ supersededBy }: BarRow): string {
   if (supersededBy == null) return "superseded, as its own remark says";
   const { revision, sheet } = supersededBy;
