@@ -1,13 +1,9 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
+import { booksWithShop } from "../../_support/bars-and-shop";
 import { barwright } from "../../_support/command-line";
 
-const folder = mkdtempSync(join(tmpdir(), "barwright-stock-"));
-const at = (name: string): string => join(folder, name);
 const HEADER: Cell[] = ["Bar mark", "Type and size", "Total no.", "Length (mm)", "Shape code", "A"];
 const straight = (mark: string, size: string, count: number, length: number): Cell[] => [
   ...[mark, size, count, length, "00", length],
@@ -26,14 +22,8 @@ const SHOP: Cell[][] = [
   ["lorry load kg", 8000],
 ];
 
-function book(name: string, ...rows: Cell[][]): string {
-  const sheets = [
-    { name: "Bars", rows: [HEADER, ...rows] },
-    { name: "Shop", rows: SHOP },
-  ];
-  writeFileSync(at(name), writeNewWorkbook({ sheets }));
-  return at(name);
-}
+const { at, book: bookOf } = booksWithShop("stock", HEADER, SHOP);
+const book = (name: string, ...rows: Cell[][]): string => bookOf(name, rows);
 
 /** 12000 - 10 = 11990 */
 const TOO_LONG =

@@ -1,14 +1,10 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
-import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
+import { booksWithShop } from "../../_support/bars-and-shop";
 import { barwright } from "../../_support/command-line";
 
-const folder = mkdtempSync(join(tmpdir(), "barwright-hidden-"));
-const at = (name: string): string => join(folder, name);
 const HEADER: Cell[] = [
   ...["Pour", "Bar mark", "Type and size", "Total no.", "Length (mm)", "Shape code", "A", "B", "Former mm"],
 ];
@@ -21,14 +17,7 @@ const SHOP: Cell[][] = [
   ["lorry load kg", 900],
 ];
 
-function book(name: string, rows: readonly Cell[][], hiddenRows: readonly number[] = []): string {
-  const sheets = [
-    { name: "Bars", rows: [HEADER, ...rows], hiddenRows: new Set(hiddenRows) },
-    { name: "Shop", rows: SHOP },
-  ];
-  writeFileSync(at(name), writeNewWorkbook({ sheets }));
-  return at(name);
-}
+const { at, book } = booksWithShop("hidden", HEADER, SHOP);
 
 /** 40 mm is below the 64 mm of BS 8666:2005 Table 2 for 16 mm. */
 const bar = (mark: string, former: number): Cell[] => ["P1", mark, "H16", 10, 875, "11", 500, 400, former];

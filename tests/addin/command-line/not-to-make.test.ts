@@ -1,14 +1,11 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { openWorkbook } from "../../../addin/xlsx/read/open-workbook";
 import { writeNewWorkbook } from "../../../addin/xlsx/write/new-workbook";
 import type { Cell } from "../../../core/schedule";
+import { booksWithShop } from "../../_support/bars-and-shop";
 import { barwright } from "../../_support/command-line";
 
-const folder = mkdtempSync(join(tmpdir(), "barwright-hold-"));
-const at = (name: string): string => join(folder, name);
 const HEADER = ["Bar mark", "Type and size", "Total no.", "Length (mm)", "Shape code", "A", "B", "Former mm"];
 /** 40 mm is below the 64 mm of BS 8666:2005 Table 2 for 16 mm, 64 mm is not. */
 const bar = (mark: string, former: number): Cell[] => [mark, "H16", 10, 875, "11", 500, 400, former];
@@ -24,14 +21,8 @@ const SHOP: Cell[][] = [
 ];
 const WHY = "former 40 mm is below the least 64 mm for H16";
 
-function book(name: string, ...rows: Cell[][]): string {
-  const sheets = [
-    { name: "Bars", rows: [HEADER, ...rows] },
-    { name: "Shop", rows: SHOP },
-  ];
-  writeFileSync(at(name), writeNewWorkbook({ sheets }));
-  return at(name);
-}
+const { at, book: bookOf } = booksWithShop("hold", HEADER, SHOP);
+const book = (name: string, ...rows: Cell[][]): string => bookOf(name, rows);
 
 const unsafe = () => book("unsafe.xlsx", bar("01", 40), bar("02", 64));
 const page = (path: string): string => readFileSync(path, "utf8");
