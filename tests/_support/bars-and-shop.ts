@@ -10,7 +10,7 @@ type Rows = readonly (readonly Cell[])[];
 export function booksWithShop(folderName: string, header: readonly Cell[], shop: Rows) {
   const folder = mkdtempSync(join(tmpdir(), `barwright-${folderName}-`));
   const at = (name: string): string => join(folder, name);
-  /** `hiddenRows` are rows of the sheet, from 1 */
+  /** `hiddenRows` are rows of the sheet, from 0 */
   const book = (name: string, rows: Rows, hiddenRows: readonly number[] = []): string => {
     const bars = { name: "Bars", rows: [header, ...rows], hiddenRows: new Set(hiddenRows) };
     writeFileSync(at(name), writeNewWorkbook({ sheets: [bars, { name: "Shop", rows: shop }] }));

@@ -4,6 +4,7 @@ import { formersIn } from "../../../core/bar/stated-formers";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { heldStandard } from "../../_support/held-standard";
 
+// EN 1992-1-1 table 8.1N has 4 d up to 16 mm and 7 d above, DIN 1045-1 table 23 4 ds below 20 mm and 7 ds from it on: from memory
 describe("formers in a note", () => {
   it.each([
     ["Formers: 4d up to 16, 7d above", 4, 7, 16],

@@ -4,7 +4,7 @@ import { leastHooksIn } from "../../../core/bar/stated-hooks";
 import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { heldStandard } from "../../_support/held-standard";
 
-// an inch is 25.4 mm
+// notes as offices write them, invented: what is wanted is what each says, an inch being 25.4 mm
 describe("the least of a hook in a note", () => {
   it.each([
     ["Tie hooks not less than 6d nor 3 in", 6, 76.2],

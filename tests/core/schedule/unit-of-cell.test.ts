@@ -77,7 +77,7 @@ describe("a length in another unit than its column, beside the length of all bar
   });
 
   it("should leave the row weighed by the length of all", () => {
-    // 47.25 m x 1.58 kg/m, H16 by BS 4449 of 1.58 to three figures
+    // 47.25 m x 1.579 kg/m (16 mm, BS 4449:2005 table 7, from memory) = 74.61 kg
     const weighed = weighRows(sheet, reading, standard).at(-1)!;
     expect(isInTotal(weighed) ? [weighed.mass.toFixed(1), weighed.from] : null).toEqual([
       "74.6",
