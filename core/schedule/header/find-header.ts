@@ -58,6 +58,7 @@ export function findHeader(
   const rows: HeaderRow[] = [];
   for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
     if (bottom > row && (!isHeader(source.cells(bottom)) || numbersItsColumns(source, bottom, best))) break;
+    if (bottom > row && isRowOfRates(given.cells(bottom))) break;
     rows.push(headerRow(source, bottom));
     const candidate = joined(source, rows, bottom, standard);
     const last = rows[rows.length - 1];
@@ -94,6 +95,14 @@ function numbersItsColumns(source: HeaderSource, row: number, best: Candidate | 
   if (best === null || !numbersColumns(cells, filled)) return false;
   const under = best.columns.filter(({ column, meaning }) => meaning !== null && filled.includes(column));
   return under.filter(({ meaning }) => !DIMENSION.test(meaning?.kind ?? "")).length * 2 > under.length;
+}
+
+/** "kg/m", beside it a figure under each size: it says what those are, and is no word of the column that it stands in. */
+function isRowOfRates(cells: readonly Cell[]): boolean {
+  const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "");
+  const [first, ...rest] = filled;
+  if (typeof first !== "string" || rest.length < LEAST_SIZES) return false;
+  return isWord("per-metre", plainWords(first)) && rest.every((cell) => typeof cell === "number");
 }
 
 /** Columns whose whole stack, this top row's text first, is a known word. */

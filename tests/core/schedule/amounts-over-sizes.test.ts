@@ -79,3 +79,33 @@ describe("heads over sizes that stand side by side", () => {
     }
   });
 });
+
+describe("a row of kg/m between heads and bars", () => {
+  // kg/m of NTP 341.031 tables as lists of Peru print them: 8 mm 0.395, 3/8" 0.56, 1/2" 0.994
+  const heads: Cell[][] = [
+    [
+      "Elemento",
+      "Ø",
+      "N° de elem. iguales",
+      "N° piezas por elem.",
+      "Long. por pieza (m)",
+      "Longitud (m) por Ø",
+    ],
+    [null, null, null, null, null, "8mm", '3/8"', '1/2"'],
+  ];
+  const rates: Cell[] = [null, null, null, null, "kg/m", 0.395, 0.56, 0.994];
+  const bars: Cell[][] = [
+    ["Zapata Z-1", '1/2"', 8, 8, 1.4, null, null, 89.6],
+    ["Columna C-1", '3/8"', 8, 24, 1.58, null, 303.36],
+    ["Viga VS-1", '1/2"', 4, 4, 6.4, null, null, 102.4],
+    ["Viga VS-1", "8mm", 4, 36, 1.22, 175.68],
+    ["Losa", "8mm", 1, 21, 8.9, 186.9],
+  ];
+
+  it("should leave the column beside it what its own head says", () => {
+    const { tables } = read([...heads, rates, ...bars]);
+    const length = tables[0]?.columns.get("length");
+    expect([length?.column, length?.unit]).toEqual([4, "m"]);
+    expect(tables[0]?.columns.has("unitMass")).toBe(false);
+  });
+});
