@@ -3,6 +3,7 @@ import { isLengthOfBar } from "../shapes/contradicting-dims";
 import { courseTrust } from "../shapes/course";
 import { defineRefusal, isRefusal, Refusal } from "../units/refusal";
 import type { BarFacts } from "./bar-facts";
+import { isLengthBorneOut } from "./length-borne-out";
 import { givesMoreThanTaken } from "./stray-letters";
 
 /**
@@ -10,7 +11,8 @@ import { givesMoreThanTaken } from "./stray-letters";
  * dimensions; `to cut` is the scheduled one, since the person at the shear works by the schedule, else the
  * computed one; `to weigh` is the computed one, as a worksheet function gives it, else the scheduled one. What only a
  * course that is recalled gives, without a printed length beside it, weighs nothing that has a length of its own, nor
- * does what a code makes of some of the dimensions and not of all that are given: the code may be the slip.
+ * does what a code makes of some of the dimensions and not of all that are given: the code may be the slip; nor what
+ * the dimensions make where the row's mass or total length follows from the length that it says.
  */
 export type BarPurpose = "as scheduled" | "as computed" | "to cut" | "to weigh";
 
@@ -54,14 +56,13 @@ export function barLength(facts: BarFacts, purpose: BarPurpose): BarLength | Ref
   const isForeign = facts.sheet.habits.standardMeant !== null && scheduled !== null;
   const known = isRefusal(computed) || isForeign ? null : computed;
   if (isRefusal(scheduled)) return scheduled;
-  const isSurer =
-    purpose === "to cut" || restsOnRecalledCourse(facts) || leavesDimensionsOut(facts, scheduled, known);
+  const isSurer = purpose === "to cut" || restsOnRecalledCourse(facts) || isOutvoted(facts, scheduled, known);
   return (isSurer ? (scheduled ?? known) : (known ?? scheduled)) ?? noLength({});
 }
 
-function leavesDimensionsOut(facts: BarFacts, scheduled: BarLength | null, known: BarLength | null): boolean {
+function isOutvoted(facts: BarFacts, scheduled: BarLength | null, known: BarLength | null): boolean {
   if (scheduled === null || known === null || scheduled.length === known.length) return false;
-  return givesMoreThanTaken(facts);
+  return givesMoreThanTaken(facts) || isLengthBorneOut(facts);
 }
 
 /** A length that stands in the row and may be in another unit than its column. */

@@ -64,3 +64,32 @@ describe("a code that takes no part of a dimension that is given", () => {
     expect(barLength(bars[1]!, "to weigh")).toEqual({ length: 3475, from: "computed" });
   });
 });
+
+describe("dimensions that disagree with the length beside them", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const heads = [...HEADS, "B mm", "Total length m", "Mass kg"];
+  // BS 8666:2005 table 3, shape 11 of H20 (r = 70): 6900 + 350 - 35 - 20 = 7195, cut as 7200; 2.466 kg/m of BS 4449
+  const rows = [
+    ["01", "H20", 12, 7200, "11", 6900, 350, 86.4, 213.1],
+    // one figure in cm
+    ["02", "H20", 12, 7200, "11", 690, 350],
+    // 6900 turned: metres and kg follow from 7200
+    ["03", "H20", 12, 7200, "11", 9600, 350, null, 213.1],
+    ["04", "H20", 12, 7200, "11", 9600, 350, 86.4],
+    // metres and kg of 9900, which the dimensions make
+    ["05", "H20", 12, 7200, "11", 9600, 350, 118.8, 293],
+    ["06", "H20", 12, 7200, "11", 9600, 350],
+  ];
+  const sheet = sheetFromRows("List", [heads, ...rows]);
+  const { bars } = factsToWeigh(sheet, readSchedule(sheet, standard), standard);
+
+  it.each([
+    [1, "one of them is in another unit", { length: 7200, from: "schedule" }],
+    [2, "the mass follows from the length", { length: 7200, from: "schedule" }],
+    [3, "the total length follows from the length", { length: 7200, from: "schedule" }],
+    [4, "metres and mass follow from the dimensions", { length: 9900, from: "computed" }],
+    [5, "nothing else stands in the row", { length: 9900, from: "computed" }],
+  ])("should weigh bar %i, where %s", (at, _where, length) => {
+    expect(barLength(bars[at]!, "to weigh")).toEqual(length);
+  });
+});
