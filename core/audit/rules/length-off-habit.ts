@@ -1,5 +1,6 @@
 import { offLegConvention } from "../../bar/leg-convention";
 import { type LengthHabit, offHabitOfCodes, offLengthHabit } from "../../bar/length-habits";
+import { lengthsAsStated } from "../../bar/stated-sums";
 import { DIMENSION_LETTERS } from "../../standards/dimension-letters";
 import { hasLengthsElsewhere } from "../kept-elsewhere";
 import { defineRule } from "../rule";
@@ -36,10 +37,11 @@ export default defineRule({
   },
   checkSheet(sheet, context, report) {
     const ofCodes = hasLengthsElsewhere(sheet.habits, context) ? offHabitOfCodes(sheet) : [];
-    const byHabit = [...offLengthHabit(sheet), ...ofCodes];
+    const isAsStated = lengthsAsStated(sheet);
+    const byHabit = [...offLengthHabit(sheet), ...ofCodes].filter(({ facts }) => !isAsStated(facts));
     const told = new Set(byHabit.filter(({ likeLeg }) => likeLeg === undefined).map(({ facts }) => facts));
     for (const { facts, kind, leg, to, shape = "", instead = 0, kept, tested } of offLegConvention(sheet)) {
-      if (told.has(facts) && (kind === "longer" || kind === "sum")) continue;
+      if (isAsStated(facts) || (told.has(facts) && (kind === "longer" || kind === "sum"))) continue;
       told.add(facts);
       const letter = DIMENSION_LETTERS[leg] ?? "A";
       const length = { mm: facts.row.length ?? 0, typed: true } as const;

@@ -289,17 +289,20 @@ function guessOf(
   };
 }
 
-/** "Cutting size" and "Length": the words give one thing to two columns, and the rows tell which of them holds it. */
+/**
+ * "Cutting size" and "Length", "n. pezzi" and "n. ferri": the words give one thing to two columns, and the rows tell
+ * which of them holds it.
+ */
 function isNamedTwice(
   { column, byWords, byArithmetic }: ColumnDecision,
   all: readonly ColumnDecision[],
   table: TableReading,
 ): boolean {
-  if (byWords === null || byArithmetic.role !== "other") return false;
-  return all.some((one) => {
-    if (one.column === column || one.byArithmetic.role !== byWords.role) return false;
-    return recogniseHeader(headerAt(table, one.column))?.kind === byWords.role;
-  });
+  if (byWords === null) return false;
+  const isSame = (other: number): boolean =>
+    other !== column && recogniseHeader(headerAt(table, other))?.kind === byWords.role;
+  if (byArithmetic.role !== "other") return [...table.columns.values()].some((one) => isSame(one.column));
+  return all.some((one) => one.byArithmetic.role === byWords.role && isSame(one.column));
 }
 
 /** "Mass (kg)" over a column for each steel or size: it is a mass either way. */

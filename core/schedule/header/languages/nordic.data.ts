@@ -32,6 +32,7 @@ export const NORDIC: LanguageWords = {
       kind: "shape",
       words: [
         "bockningstyp",
+        "bocktyp",
         "boyetype",
         "bojetype",
         "bukketype",

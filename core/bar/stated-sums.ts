@@ -1,0 +1,56 @@
+import type { BarFacts } from "./bar-facts";
+import { noteTexts, plainNote } from "./note-texts";
+import type { SheetFacts } from "./sheet-facts";
+
+/** What a note makes the length of, of bars whose shape its word names: "stirrup 2a + 2b + 2c". */
+export interface StatedSum {
+  /** beginning of the shape's word, lower case, without accents */
+  readonly shape: string;
+  /** how often each leg is taken, by place: A is 0 */
+  readonly times: readonly number[];
+}
+
+/** a word is the same in one and in many: "spillo", "spilli" */
+const STEM = 4;
+/** characters of a note that is looked at */
+const LONGEST = 300;
+/** mm: what is left of a length that was written without decimals */
+const WRITTEN_WITHOUT_DECIMALS = 1;
+const SUM =
+  /(\p{L}{3,})\s*[:=]?\s*(?<!\p{L})(\d?\s?[*x\u00d7]?\s?[a-h](?:\s*\+\s*\d?\s?[*x\u00d7]?\s?[a-h])+)(?![\p{L}\d])/gu;
+const TERM = /(\d?)\s?[*x\u00d7]?\s?([a-h])/g;
+
+/**
+ * The sums of legs that a note gives by the word of a shape.
+ *
+ * @example sumsIn("staffe: 2a + 2b + 2c; spilli: a + 2b") // [{ shape: "staf", times: [2, 2, 2] }, { shape: "spil", times: [1, 2] }]
+ */
+export function sumsIn(note: string): readonly StatedSum[] {
+  if (note.length > LONGEST || !note.includes("+")) return [];
+  return [...plainNote(note).matchAll(SUM)].map(([, word = "", sum = ""]) => {
+    const times: number[] = [];
+    for (const [, often = "", letter = "a"] of sum.matchAll(TERM)) {
+      const place = letter.charCodeAt(0) - "a".charCodeAt(0);
+      while (times.length <= place) times.push(0);
+      times[place] = (times[place] ?? 0) + (often === "" ? 1 : Number(often));
+    }
+    return { shape: word.slice(0, STEM), times };
+  });
+}
+
+/** Whether a bar's length is what a note of its sheet makes of its legs. */
+export function lengthsAsStated({ sheet, reading }: SheetFacts): (facts: BarFacts) => boolean {
+  const sums = [...noteTexts(sheet, reading)].flatMap(({ text }) => sumsIn(text));
+  if (sums.length === 0) return () => false;
+  return (facts) => {
+    const { length, dims } = facts.row;
+    const word = plainNote(String(facts.typed("shape") ?? "")).trim();
+    if (length === null || word === "") return false;
+    return sums.some((one) => {
+      if (!word.startsWith(one.shape) || dims.some((dim, at) => dim !== null && (one.times[at] ?? 0) === 0))
+        return false;
+      const made = one.times.reduce((so, often, at) => so + often * (dims[at] ?? 0), 0);
+      return Math.abs(made - length) <= WRITTEN_WITHOUT_DECIMALS;
+    });
+  };
+}
