@@ -53,6 +53,7 @@ export async function tellJob(
   const job = await readJob(named.paths, task, given, streams);
   try {
     const totals = new JobTotals(job.judged, telling.by, filter, job.rates);
+    const isCheck = telling.tells === "findings";
     const target = telling.workbook ?? null;
     const paper = target === null ? null : new JobPaper(job, filter);
     const teller = tellerOf(given, telling, streams);
@@ -67,7 +68,9 @@ export async function tellJob(
       }
       const whole = job.digest(answer);
       const bars = totals.addBook(whole);
-      const digest = { ...whole, notes: notesInJob(whole, bars, filter) };
+      const said = notesInJob(whole, bars, filter);
+      // the sums of a job name every bar that is not to be made
+      const digest = { ...whole, notes: isCheck ? [...said, ...whole.unplanned] : said };
       notes.add(digest);
       severe.add(digest);
       paper?.addBook(digest);
@@ -79,7 +82,7 @@ export async function tellJob(
     const report = jobReport(job, tonnage, severe);
     for (const note of notes.words()) streams.note(note);
     noteJob(report, streams);
-    if (telling.tells === "tonnes") for (const note of severeWords(severe, true)) streams.note(note);
+    if (!isCheck) for (const note of severeWords(severe, true)) streams.note(note);
     if (paper !== null && target !== null) {
       writeCopy(target, paper.workbook(report, notes.words()));
       streams.note(`written: ${target}`);

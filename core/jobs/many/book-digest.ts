@@ -12,6 +12,7 @@ import { ratesOf } from "../costs";
 import { heldRows } from "../held-by-stock";
 import { type JobQuestion, type OpenedBook, openForJob } from "../read-book";
 import { type TonnageReport, tonnageReport } from "../tonnage-report";
+import { unplannedWords } from "../unplanned-words";
 import { type JobBar, jobBars } from "./job-bar";
 import { type JobPapers, jobPapers } from "./job-papers";
 import { type ScheduleEntry, scheduleEntry } from "./schedule-entry";
@@ -27,6 +28,8 @@ export interface BookDigest {
   readonly tonnage: TonnageReport;
   /** what is to be said of it, whichever of its rows count in the job */
   readonly notes: readonly string[];
+  /** what the cut list has in no plan and no finding tells of */
+  readonly unplanned: readonly string[];
   /** rows of its own total that its sheets hide, and those that weigh otherwise by another figure */
   readonly hidden: ReckonedTonnage["hidden"];
   readonly doubted: ReckonedTonnage["doubted"];
@@ -60,6 +63,7 @@ export function digestBook(book: Book, name: string, asked: DigestQuestion): Boo
     report: checkReport(checked, asked.explain),
     tonnage: tonnageReport(checked.tonnage),
     notes: checked.notes,
+    unplanned: unplannedWords(checked.report, schedules, checked.workshop),
     hidden: checked.tonnage.hidden,
     doubted: checked.tonnage.doubted,
     notTold: notToldLine(checked.report.waivers),
@@ -112,6 +116,7 @@ function digestPapers(book: Book, name: string, asked: DigestQuestion): BookDige
     },
     tonnage,
     notes: [`${[...listed, ...held.map(() => "sizes in stock")].join(", ")}: no bars of its own`],
+    unplanned: [],
     hidden: [],
     doubted: [],
     notTold: null,

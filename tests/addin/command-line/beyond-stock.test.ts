@@ -83,6 +83,19 @@ describe("stock that is held in numbers", () => {
     expect((await barwright(["check", short()])).err).toContain(SHORT);
   });
 
+  it("is said by the check of a job, as by that of the book alone", async () => {
+    const both = [short(), book("enough.xlsx", straight("01", "H16", 40, 5000))];
+    const { err } = await barwright(["check", ...both]);
+    expect(err.split(SHORT)).toHaveLength(2);
+    const { out } = await barwright(["check", ...both, "--jsonl"]);
+    const books = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line) as { notes?: string[] });
+    const said = books.map(({ notes = [] }) => notes.some((note) => note.includes(SHORT)));
+    expect(said.filter(Boolean)).toHaveLength(1);
+  });
+
   it("is silent where it suffices", async () => {
     const path = book("enough.xlsx", straight("01", "H16", 40, 5000));
     const cut = await barwright(["cutplan", path]);
