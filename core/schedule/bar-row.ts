@@ -87,6 +87,7 @@ export type GuessCode =
   | "sum-of-parts"
   | "each-face"
   | "hidden-rows"
+  | "hidden-columns"
   | "coloured-rows"
   | "struck-rows"
   | "member-from-sheet"

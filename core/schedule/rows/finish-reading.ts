@@ -1,7 +1,8 @@
 import type { Standard } from "../../standards/port";
 import { counted } from "../../units/counted";
-import type { BarRow, SheetGuess, SupersededBy } from "../bar-row";
+import type { BarRow, SheetGuess, SupersededBy, TableReading } from "../bar-row";
 import { columnLetters } from "../cell-address";
+import { hiddenColumnsRead } from "../hidden-columns";
 import { markKey } from "../mark-key";
 import { isLaterRevision } from "../revision-order";
 import type { Sheet } from "../sheet";
@@ -149,7 +150,9 @@ function tellFormats(
   const struck: BarRow[] = [];
   const filled: BarRow[] = [];
   const fills = new Set<string>();
+  const tables = new Set<TableReading>();
   for (const bar of bars) {
+    tables.add(bar.table);
     if (bar.hidden) hidden.push(bar);
     if (bar.struckThrough) struck.push(bar);
     if (bar.fill !== null && bar.fill !== undefined) {
@@ -164,6 +167,8 @@ function tellFormats(
     `${counted(of.length, "bar row")} ${of.length === 1 ? "is" : "are"} ${what} (${placesOf(sheet, of)})`;
   if (hidden.length > 0)
     tell("hidden-rows", `${say(hidden, "hidden")}: read all the same, and marked hidden`, true);
+  const columns = hiddenColumnsRead(sheet, { tables: [...tables] });
+  if (columns !== null) tell("hidden-columns", columns, false);
   if (struck.length > 0)
     tell("struck-rows", `${say(struck, "struck through")}: taken as deleted, not to be cut`, false);
   if (filled.length > 0 && filled.length < bars.length) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { runAudit } from "../../../core/audit/run-audit";
 import {
   type Book,
   checkBooks,
@@ -9,6 +10,7 @@ import {
 } from "../../../core/jobs";
 import { type Cell, sheetFromRows } from "../../../core/schedule";
 import { isRefusal, refusalText } from "../../../core/units/refusal";
+import { heldStandard } from "../../_support/held-standard";
 
 const HEADER: Cell[] = ["Member", "Bar mark", "Type and size", "Total no.", "Length", "Shape code", "A"];
 const rows = (count: number): Cell[][] => [HEADER, ["B1", "01", "H16", count, 2000, "00", 2000]];
@@ -97,5 +99,18 @@ describe("hidden columns", () => {
       'sheet "Bars": 2 hidden columns read all the same: "Total no." (D), "Shape code" (F)',
     ]);
     expect(read(hides(7), null).notes).toEqual([]);
+  });
+
+  it("should be a note of the audit, which every surface shows", () => {
+    const standard = heldStandard("BS8666:2005");
+    const sheet = Object.assign(sheetFromRows("Bars", [[...HEADER, null], ...rows(10).slice(1)]), {
+      isHiddenColumn: (column: number) => column === 3,
+    });
+    const told = runAudit({ sheets: [sheet], standard }).byRow.filter(({ message }) =>
+      message.includes("hidden"),
+    );
+    expect(told.map(({ code, severity, message }) => [code, severity, message])).toEqual([
+      ["READ102", "note", '1 hidden column read all the same: "Total no." (D)'],
+    ]);
   });
 });
