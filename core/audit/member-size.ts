@@ -10,7 +10,7 @@ const COVER = /\b(?:cover|cov\.?|c)\s*[=:]?\s*(\d{2,3})\b(?!\s*[x×*])/;
 const COVER_BEHIND = /\b(\d{2,3})\s*(?:mm)?\s*cover\b/;
 const EXTENT = /\b(?:length|height|depth|long|l|h)\s*[=:]?\s*(\d{3,5})\b/;
 const LENGTH =
-  /(?<!\b(?:lap|splice|anchorage|anchor|development|dev\.?|embedment|bond|hook|leg|tail|bars?|cut|cutting|total|thread|threaded|free|projecting)\s)\b(?:length|long|l)\s*[=:]?\s*(\d{4,5})\b/;
+  /(?<!\b(?:lap|splice|anchorage|anchor|development|dev\.?|embedment|bond|hook|leg|tail|bars?|cut|cutting|total|thread|threaded|free|projecting)\s)(?<!(?:\bs|\be|@|c\/c)\s?=?\s?\d{2,3}(?:\s?mm)?(?:\s?c\/c)?,?\s)(?<!\d\s?c\/c,?\s)\b(?:length|long|l)\s*[=:]?\s*(\d{4,5})\b/;
 
 /** Section and cover out of words such as "beam b1 300x600 cover 40"; null where no section is said. */
 export function memberSize(words: string): MemberSize | null {
@@ -32,7 +32,7 @@ export function memberExtent(words: string): number | null {
   return said === undefined ? null : Number(said);
 }
 
-/** mm along the member in words such as "length 6000" or "L=6000"; the length of a lap or of the bar itself is none. */
+/** mm along the member in words such as "length 6000" or "L=6000"; the length of a lap, of the bar itself or behind a spacing, over which bars stand, is none. */
 export function memberLength(words: string): number | null {
   const said = LENGTH.exec(words)?.[1];
   return said === undefined ? null : Number(said);
