@@ -10,14 +10,16 @@ const CODE = "rows-want-stock";
 const wantStock = defineRefusal(
   CODE,
   "value",
-  "{short} of {count} bars want stock: {held} held, {more} needed{all}: order them, or write more bars on the Shop sheet",
+  "{short} of {count} bars want stock: {held} held, {more} needed{all}: order them, or {say}",
 );
 
 /** Rows as far as the bars held give them, and what of each is left over for want of stock. */
-export interface RowsOfStock {
-  readonly rows: readonly CutRow[];
-  readonly refused: readonly RefusedRow[];
+export interface RowsOfStock<Row> {
+  readonly rows: readonly Row[];
+  readonly refused: readonly (Row & Pick<RefusedRow, "longestStock" | "reason">)[];
 }
+
+type Piece = Pick<CutRow, "length" | "count">;
 
 /** True of bars that no plan has because too few of their stock are held. */
 export const isShort = ({ reason }: Pick<RefusedRow, "reason">): boolean => reason.code === CODE;
@@ -25,12 +27,15 @@ export const isShort = ({ reason }: Pick<RefusedRow, "reason">): boolean => reas
 /**
  * Shares rows out where the bars held do not suffice: to as few more bars of the longest stock as the rows
  * need go the pieces that are short, the last rows of a length first. Null where it cannot be found.
+ *
+ * @param say what else than an order helps
  */
-export function rowsOfStock(
-  rows: readonly CutRow[],
+export function rowsOfStock<Row extends Piece>(
+  rows: readonly Row[],
   question: Omit<CuttingQuestion, "pieces">,
   unit: LengthUnit,
-): RowsOfStock | null {
+  say = "write more bars on the Shop sheet",
+): RowsOfStock<Row> | null {
   const { stock, endCrop, kerf } = question;
   const longest = longestStock(stock);
   // what is held costs nothing beside what is wanted
@@ -45,7 +50,7 @@ export function rowsOfStock(
       for (const { length, count } of cuts) short.set(length, (short.get(length) ?? 0) + count * times);
   fillRests(short, roomsOf(plan.patterns, held, endCrop), kerf);
   const left = [...short].map(([length, count]) => ({ length, count }));
-  const shortOf = new Map<CutRow, number>();
+  const shortOf = new Map<Row, number>();
   for (const row of [...rows].reverse()) {
     const own = left.find(({ length, count }) => count > 0 && Math.abs(length - row.length) < SAME);
     if (own === undefined) continue;
@@ -64,7 +69,7 @@ export function rowsOfStock(
       const count = shortOf.get(row);
       if (count === undefined) return [];
       const reason = wantStock({
-        ...{ short: count, count: row.count, all, held: heldWords(row, question, unit) },
+        ...{ short: count, count: row.count, all, say, held: heldWords(row, question, unit) },
         more: `${counted(more, "more bar")} of ${printLength(longest, unit)} ${more === 1 ? "is" : "are"}`,
       });
       return [{ ...row, count, longestStock: longest, reason }];
@@ -113,7 +118,7 @@ function fillRests(short: Map<number, number>, rooms: readonly Room[], kerf: num
 
 /** "20 bars of 12000 mm are" */
 function heldWords(
-  { length }: CutRow,
+  { length }: Piece,
   { stock, endCrop }: Omit<CuttingQuestion, "pieces">,
   unit: LengthUnit,
 ): string {

@@ -1,8 +1,9 @@
 import type { CuttingPlan } from "../cutting/cutting-plan";
-import { pieceRefusal, type Stock } from "../cutting/cutting-question";
+import { type CuttingQuestion, pieceRefusal, type Stock } from "../cutting/cutting-question";
 import { proofWords } from "../cutting/proof-words";
 import { rememberedPlan } from "../cutting/remembered-plan";
 import { SharedTime } from "../cutting/shared-time";
+import { rowsOfStock } from "../cutting/short-of-stock";
 import { type Cell, type CellError, isCellError } from "../schedule/sheet";
 import type { LengthUnit, Standard } from "../standards/port";
 import { fromMillimetres } from "../units/convert-length";
@@ -42,8 +43,8 @@ const TIME = 1600;
  * BAR.CUTPLAN: header, one row a cutting pattern, and for each size a closing row with the bars, the
  * waste and the bound. A row that cannot be cut stands as an error under its size, the others are planned
  * and the closing row says that some are not in it. Lengths in the standard's unit; stock is a row or
- * column of lengths, or rows of length, count and the word remnant. Nothing is split, and no demand
- * exceeded.
+ * column of lengths, or rows of length, count and the word remnant. Where the bars held do not suffice, what they give is
+ * planned and each row that wants more stands as an error. Nothing is split, and no demand exceeded.
  */
 export const CUTPLAN: WorksheetFunction = {
   name: "CUTPLAN",
@@ -84,8 +85,15 @@ export const CUTPLAN: WorksheetFunction = {
   },
 };
 
+interface Piece {
+  readonly length: number;
+  readonly count: number;
+  /** of the range, from 1 */
+  readonly row: number;
+}
+
 interface Demand {
-  readonly pieces: { length: number; count: number }[];
+  readonly pieces: Piece[];
   /** one for each row that is in no plan */
   readonly errors: CellError[];
 }
@@ -126,7 +134,7 @@ function readPiece(
   row: number,
   stock: readonly Stock[],
   unit: LengthUnit,
-): { length: number; count: number } | CellError {
+): Piece | CellError {
   const error = cells.find((cell) => isCellError(cell));
   if (error !== undefined) return error as CellError;
   const [lengthCell, countCell] = cells;
@@ -139,7 +147,7 @@ function readPiece(
   if (typeof count !== "number" || !Number.isSafeInteger(count) || count < 0)
     return errorCell(countUnread({ row: row + 1, typed: String(countCell ?? "") }));
   const refusal = pieceRefusal({ length, count }, { stock, endCrop: 0 }, unit);
-  if (refusal === null) return { length, count };
+  if (refusal === null) return { length, count, row: row + 1 };
   return errorCell(rowNotCut({ row: row + 1, reason: refusalText(refusal, unit) }));
 }
 
@@ -151,11 +159,11 @@ function groupRows(
   unit: LengthUnit,
 ): Cell[][] {
   const errorRow = (error: CellError): Cell[] => [size, error, null, null, null, null];
-  const errors = demand.errors.map(errorRow);
-  if (demand.pieces.length === 0) return errors;
-  const plan = rememberedPlan({ pieces: demand.pieces, stock, endCrop: 0, kerf: 0, timeLimit: time.next() });
-  if (!isRefusal(plan)) time.spend(plan.effort);
+  if (demand.pieces.length === 0) return demand.errors.map(errorRow);
+  const { plan, short } = planOf(demand.pieces, { stock, endCrop: 0, kerf: 0, timeLimit: time.next() }, unit);
+  const errors = [...demand.errors, ...short].map(errorRow);
   if (isRefusal(plan)) return [...errors, errorRow(errorCell(plan, unit))];
+  time.spend(plan.effort);
   const out = (mm: number): number => Number(fromMillimetres(mm, unit).toPrecision(DIGITS));
   const patterns = plan.patterns.map((pattern): Cell[] => [
     size,
@@ -166,12 +174,33 @@ function groupRows(
     null,
   ]);
   const waste = `${plan.pieces} ${plan.pieces === 1 ? "piece" : "pieces"}, ${(plan.wasteRatio * PERCENT).toFixed(1)} % left over`;
-  const bound = boundText(plan, out) + leftOut(errors.length);
+  const bound = boundText(plan, out) + leftOut(demand.errors.length) + wanting(short.length);
   return [...errors, ...patterns, [size, out(plan.usedLength), plan.bars, waste, null, bound]];
+}
+
+/** The plan of all pieces; of those that the bars held give, where they do not suffice, and what of each row wants more. */
+function planOf(
+  pieces: readonly Piece[],
+  question: Omit<CuttingQuestion, "pieces">,
+  unit: LengthUnit,
+): { readonly plan: CuttingPlan | Refusal; readonly short: readonly CellError[] } {
+  const plan = rememberedPlan({ ...question, pieces });
+  const shared = isRefusal(plan) ? rowsOfStock(pieces, question, unit, "give more stock") : null;
+  const rest =
+    shared === null || shared.rows.length === 0 ? plan : rememberedPlan({ ...question, pieces: shared.rows });
+  if (shared === null || isRefusal(rest)) return { plan, short: [] };
+  const short = shared.refused.map(({ row, reason }) =>
+    errorCell(rowNotCut({ row, reason: refusalText(reason, unit) })),
+  );
+  return { plan: rest, short };
 }
 
 function leftOut(rows: number): string {
   return rows === 0 ? "" : `; ${rows === 1 ? "1 row is" : `${rows} rows are`} not in it`;
+}
+
+function wanting(rows: number): string {
+  return rows === 0 ? "" : `; ${rows === 1 ? "1 row wants" : `${rows} rows want`} more stock`;
 }
 
 function boundText(plan: CuttingPlan, out: (mm: number) => number): string {

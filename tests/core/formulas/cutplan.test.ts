@@ -70,6 +70,22 @@ describe("BAR.CUTPLAN", () => {
     ]);
   });
 
+  // by hand: two of 5 m a bar of 12 m, so that 20 bars give 40 of 50, and 5 more bars the other 10
+  it("should plan what the bars held give, and say what wants more", () => {
+    const stock = [
+      ["length", "count"],
+      [12000, 20],
+    ];
+    const block = plan(column(5000, 2000), column(50, 20), undefined, undefined, stock);
+    expect(message(block[1]?.[1])).toMatch(
+      /^row 1: 10 of 50 bars want stock: 20 bars of 12000 mm are held, 5 more bars of 12000 mm are needed: .*give more stock$/,
+    );
+    expect(block.slice(2)).toEqual([
+      ["", 12000, 20, "2 x 5000 + 1 x 2000", 0, null],
+      ["", 240000, 20, "60 pieces, 0.0 % left over", null, "20 bars, proven least; 1 row wants more stock"],
+    ]);
+  });
+
   it("should refuse a piece longer than the stock and never split it", () => {
     expect(message(plan(column(14000), column(1))[1]?.[1])).toContain("longer than the 12000 mm");
   });

@@ -357,7 +357,14 @@ export const COUNT_PATTERNS: readonly Pattern[] = [
           r.tables[0]?.columns.get("length")?.hidden,
           r.guesses?.map(({ guess, asks }) => [guess, asks]),
         ],
-        right: [[false, true], true, [["hidden-rows", true], ["hidden-columns", false]]],
+        right: [
+          [false, true],
+          true,
+          [
+            ["hidden-rows", true],
+            ["hidden-columns", false],
+          ],
+        ],
       },
     ],
   },
