@@ -81,13 +81,16 @@ function openBars(all: readonly Legged[]): readonly Place[] {
   const tested = all.filter((one) => countOf(one.legs) > 1 && names.has(one.name) && !isLink(one)).length;
   if (keeping.size < share * tested) return [];
   const kept = keeping.size;
+  const whole = byFilledLegs(all);
   return all.flatMap((one) => {
     if (one.legs.length === 0 || isLink(one)) return [];
     const alike = names.get(one.name) ?? NONE;
     if (keeping.has(one)) {
       const moved = isProven ? movedLeg(one, alike) : null;
       if (moved !== null) return [{ ...moved, place: one.place }];
-      const shape = isProven ? shapeMeant(one, alike, names) : null;
+      const shape = isProven
+        ? (shapeMeant(one, alike, names) ?? shapeOfMore(one, whole.get(one.name) ?? NONE, names))
+        : null;
       return shape === null ? [] : [{ kind: "shape", leg: 0, to: 0, shape, place: one.place, kept, tested }];
     }
     const leg = isProven
@@ -246,8 +249,23 @@ function shapeMeant(one: Legged, alike: Named, names: ReadonlyMap<string, Named>
   const all = [others, ...more];
   if (all.reduce((so, { count }) => so + count, 0) < FEW) return null;
   if (!all.every(({ example }) => countOf(example.legs) === countOf(one.legs) + 1)) return null;
+  return onlyNameWith(own, names);
+}
+
+/** The shape whose bars all have just the legs that this one has, where all others of its own have fewer: an I with three. */
+function shapeOfMore(one: Legged, alike: Named, names: ReadonlyMap<string, Named>): string | null {
+  const own = maskOf(one.legs);
+  const others = [...alike.values()].filter(({ example }) => maskOf(example.legs) !== own);
+  if (one.name === "" || alike.get(own)?.count !== 1) return null;
+  if (others.reduce((so, { count }) => so + count, 0) < FEW) return null;
+  if (others.some(({ example }) => countOf(example.legs) >= countOf(one.legs))) return null;
+  return onlyNameWith(own, names);
+}
+
+/** The one shape of which all bars have those legs. */
+function onlyNameWith(mask: string, names: ReadonlyMap<string, Named>): string | null {
   const meant = [...names].filter(
-    ([name, named]) => name !== "" && named.size === 1 && (named.get(own)?.count ?? 0) >= FEW,
+    ([name, named]) => name !== "" && named.size === 1 && (named.get(mask)?.count ?? 0) >= FEW,
   );
   return meant.length === 1 ? (meant[0]?.[0].slice(SHAPE.length).trim() ?? null) : null;
 }

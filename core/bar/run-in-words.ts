@@ -15,7 +15,14 @@ export interface RunInWords {
 
 const LONGEST = 120;
 const NUMBER = String.raw`(?:\d{1,3}(?:[ \u00a0\u202f]\d{3})+(?!\d)|\d{1,6}(?:[.,]\d{1,3})?)`;
-const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b(?!\s+\d))`;
+/** units as other scripts write them */
+const UNITS: ReadonlyMap<string, "mm" | "cm" | "m"> = new Map([
+  ...(["мм", "مم", "ملم", 'מ"מ', "มม."] as const).map((unit) => [unit, "mm"] as const),
+  ...(["см", "سم", 'ס"מ', "ซม."] as const).map((unit) => [unit, "cm"] as const),
+  ...(["м", "م", "מ'", "מטר", "ม."] as const).map((unit) => [unit, "m"] as const),
+]);
+const FOREIGN = [...UNITS.keys()].sort((a, b) => b.length - a.length).join("|");
+const UNIT = String.raw`(?:mm|cm|m(?![\p{L}\d])|"|″|in\b(?!\s+\d)|(?:${FOREIGN})(?![\p{L}\d]))`;
 const FEET = String.raw`(\d{1,3})\s*['′](?:\s*-?\s*(\d{1,2})\s*["″])?`;
 /** scripts without spaces between words begin one anywhere */
 const BEGIN = String.raw`(?<![\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Arabic}\p{Script=Hebrew}])`;
@@ -154,5 +161,7 @@ function numberOf(typed: string | undefined): number {
 function unitOf(typed: string | undefined): "mm" | "cm" | "m" | "in" | null {
   if (typed === undefined) return null;
   const unit = typed.toLowerCase();
+  const foreign = UNITS.get(unit);
+  if (foreign !== undefined) return foreign;
   return unit === '"' || unit === "″" ? "in" : (unit as "mm" | "cm" | "m" | "in");
 }

@@ -2,7 +2,7 @@ import type { BarFacts } from "./bar-facts";
 import { noteTexts, plainNote } from "./note-texts";
 import type { SheetFacts } from "./sheet-facts";
 
-/** What a note makes the length of, of bars whose shape its word names: "stirrup 2a + 2b + 2c". */
+/** What a note makes the length of, of bars whose shape its word names: "stirrup 2a + 2b + 2c", "link 2(a + b) + 2k". */
 export interface StatedSum {
   /** beginning of the shape's word, lower case, without accents */
   readonly shape: string;
@@ -16,9 +16,13 @@ const STEM = 4;
 const LONGEST = 300;
 /** mm: what is left of a length that was written without decimals */
 const WRITTEN_WITHOUT_DECIMALS = 1;
-const SUM =
-  /(\p{L}{3,})\s*[:=]?\s*(?<!\p{L})(\d?\s?[*x\u00d7]?\s?[a-h](?:\s*\+\s*\d?\s?[*x\u00d7]?\s?[a-h])+)(?![\p{L}\d])/gu;
-const TERM = /(\d?)\s?[*x\u00d7]?\s?([a-h])/g;
+const TERM = String.raw`\d?\s?[*x\u00d7]?\s?(?:[a-k]|\(\s*[a-k](?:\s*\+\s*[a-k])*\s*\))`;
+const SUM = new RegExp(
+  String.raw`(\p{L}{3,})\s*[:=]?\s*(?<!\p{L})(${TERM}(?:\s*\+\s*${TERM})*)(?![\p{L}\d])`,
+  "gu",
+);
+const TERMS = /(\d?)\s?[*x\u00d7]?\s?(?:([a-k])|\(([^)]*)\))/g;
+const LETTER = /[a-k]/g;
 
 /**
  * The sums of legs that a note gives by the word of a shape.
@@ -27,14 +31,16 @@ const TERM = /(\d?)\s?[*x\u00d7]?\s?([a-h])/g;
  */
 export function sumsIn(note: string): readonly StatedSum[] {
   if (note.length > LONGEST || !note.includes("+")) return [];
-  return [...plainNote(note).matchAll(SUM)].map(([, word = "", sum = ""]) => {
+  return [...plainNote(note).matchAll(SUM)].flatMap(([, word = "", sum = ""]) => {
     const times: number[] = [];
-    for (const [, often = "", letter = "a"] of sum.matchAll(TERM)) {
-      const place = letter.charCodeAt(0) - "a".charCodeAt(0);
-      while (times.length <= place) times.push(0);
-      times[place] = (times[place] ?? 0) + (often === "" ? 1 : Number(often));
-    }
-    return { shape: word.slice(0, STEM), times };
+    for (const [, often = "", alone, inside = ""] of sum.matchAll(TERMS))
+      for (const letter of alone ?? inside.match(LETTER) ?? []) {
+        const place = letter.charCodeAt(0) - "a".charCodeAt(0);
+        while (times.length <= place) times.push(0);
+        times[place] = (times[place] ?? 0) + (often === "" ? 1 : Number(often));
+      }
+    // a letter alone is no sum
+    return times.filter((often) => often > 0).length < 2 ? [] : [{ shape: word.slice(0, STEM), times }];
   });
 }
 

@@ -26,7 +26,7 @@ export default defineRule({
     fits: "leg {letter} of {typed} does not fit the length {length}: {leg} would, as {kept} of {tested} bars make lengths of their legs",
     sum: "length {length} is not the {leg} that its legs make as {kept} of {tested} bars make lengths of theirs",
     shape:
-      "shape {typedShape} has the legs that the bars of {shape} have, and lacks one that all others of {typedShape} have: is it {shape}?",
+      "shape {typedShape} has the legs that the bars of {shape} have, and not those of all others of {typedShape}: is it {shape}?",
     moved:
       "leg {letter} of {typed} stands where no other bar of {typedShape} has one: the {kept} others have {instead}, which is blank here",
     longer: "length {length} is shorter than leg {letter} of {leg} alone",

@@ -23,6 +23,7 @@ import {
   membersByContent,
   rowNumbersByContent,
   serialsByContent,
+  shapesByContent,
   sizesByContent,
   typesByContent,
 } from "./kind-by-content";
@@ -82,6 +83,7 @@ export function findHeader(
   serialsByContent(best.columns as FoundColumn[], source, best.bottom);
   membersByContent(best.columns as FoundColumn[], source, best.bottom);
   gradesByContent(best.columns as FoundColumn[], source, best.bottom);
+  shapesByContent(best.columns as FoundColumn[], source, best.bottom);
   lotsByContent(best.columns as FoundColumn[], source, best.bottom);
   return { top: row, bottom: best.bottom, blocks: headerBlocks(best.columns, rows, standard) };
 }

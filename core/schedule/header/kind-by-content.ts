@@ -238,6 +238,28 @@ export function gradesByContent(columns: FoundColumn[], source: HeaderSource, bo
   columns[index] = { ...one, meaning };
 }
 
+const LEAST_SHAPES = 4;
+/** what a bent bar looks like: I, L, U, C, Z, S, O, J, V, T */
+const DRAWN_AS_LETTER = /^[ILUCZSOJVT]$/i;
+
+/** Words that nobody knows, over nothing but letters that bars look like, beside legs: "TIPO" over I, L, U heads shapes. */
+export function shapesByContent(columns: FoundColumn[], source: HeaderSource, bottom: number): void {
+  const kinds = new Set(columns.map(({ meaning }) => meaning?.kind));
+  if (kinds.has("shape") || !kinds.has("A") || !kinds.has("B")) return;
+  const index = columns.findIndex(({ column, meaning, corrected }) => {
+    if (meaning !== null || corrected) return false;
+    const filled = cellsUnder(source, bottom, column);
+    const letters = filled.filter(isText).map((text) => text.trim().toUpperCase());
+    if (letters.length < LEAST_SHAPES || letters.length < filled.length) return false;
+    const isBent = letters.includes("L") || letters.includes("U") || letters.includes("C");
+    return isBent && letters.every((text) => DRAWN_AS_LETTER.test(text)) && new Set(letters).size > 1;
+  });
+  const one = columns[index];
+  if (one === undefined) return;
+  const meaning = { kind: "shape", unit: null, weak: false, otherwise: null, serial: false } as const;
+  columns[index] = { ...one, meaning };
+}
+
 export function isBarSize(typed: string | number, standard: Standard): boolean {
   if (typeof typed === "string" && typed.length > LONGEST_VALUE) return false;
   const reading = standard.readSize(typed);

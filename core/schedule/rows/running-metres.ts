@@ -30,17 +30,16 @@ export function runningMetres(
 ): RunningMetres | null {
   const lengthAt = length?.column ?? -1;
   const countAt = total >= 0 ? total : each;
-  if (typeof cells[lengthAt] === "number" && typeof cells[countAt] === "number") return null;
+  const counted = numberIn(cells[countAt], comma);
+  // a bar that has a length is counted by it, whatever a remark says: "GRADE BM" is a grade beam
+  if (counted !== null && isLength(cells[lengthAt])) return null;
   const isName = (cell: Cell, column: number): boolean =>
     (column === mark || column === member) && MARK_OR_METRE.test(String(cell));
   const word = cells.find((cell, column) => isRunning(cell) && !isName(cell, column));
   if (typeof word !== "string") return null;
   const own = numberIn(cells[totalLength?.column ?? -1], comma);
-  const counted = numberIn(cells[countAt], comma);
   const perUnit = IN_FEET.test(word.toLowerCase()) ? MM_PER_FOOT : MM_PER_METRE;
   const long = numberIn(cells[lengthAt], comma);
-  // a bar that has a length is counted by it, whatever a remark says
-  if (long !== null && counted !== null) return null;
   const typed = counted === null ? null : counted * perUnit;
   const metres = typed ?? (long === null ? null : long * (length?.how.factor ?? perUnit));
   if (own === null && metres === null) return null;
@@ -51,6 +50,12 @@ export function runningMetres(
     totalLength: own === null ? metres : null,
     isOfOne: counted !== null && total < 0,
   };
+}
+
+/** A number, or a text such as "12-06" or "3.20 m". */
+function isLength(cell: Cell | undefined): boolean {
+  if (typeof cell === "number") return true;
+  return typeof cell === "string" && /\d/.test(cell) && !isRunning(cell);
 }
 
 /** A cell that says running metres, or ends so. */

@@ -33,12 +33,31 @@ ruleCases(rule, {
     { standard: EC2, rows: [...SUMS, ...LINKS, ...BARE] },
     // a square link is written by one of its sides: 4 x 220 + 160 = 1040
     { standard: EC2, rows: [...SUMS, ...LINKS, row("bügel", "8", [220, null, 80], 1040)] },
+    // one straight bar more is no habit of its shape
+    {
+      standard: EC2,
+      rows: [...SUMS, row("I", "16", [5800], 5800), row("I", "16", [300, 7200, 300], 7800)],
+    },
     // a crank is no sum, and no other bar has its shape
     { standard: EC2, rows: [...SUMS, row("crank", "16", [900, 150, 1200], 2210)] },
     // a closed link of four sides with its hooks elsewhere is no open bar: 2 (500 + 250) + 260 = 1760
     { standard: EC2, rows: [...SUMS, row("tie", "10", [500, 250, 500, 250], 1760)] },
   ],
   speaks: [
+    {
+      // a bar drawn as I is straight, and this one has the legs of a U
+      standard: EC2,
+      rows: [
+        ...SUMS,
+        row("I", "16", [5800], 5800),
+        row("I", "12", [6350], 6350),
+        row("I", "16", [300, 7200, 300], 7800),
+      ],
+      says: says(
+        "H8",
+        "shape I has the legs that the bars of U-bar have, and not those of all others of I: is it U-bar?",
+      ),
+    },
     {
       // 2100 - 250 - 1600 = 250
       standard: EC2,
@@ -163,7 +182,7 @@ ruleCases(rule, {
       rows: [...SUMS, row("U-bar", "12", [250, 1600], 1850)],
       says: says(
         "H6",
-        "shape U-bar has the legs that the bars of Winkel have, and lacks one that all others of U-bar have: is it Winkel?",
+        "shape U-bar has the legs that the bars of Winkel have, and not those of all others of U-bar: is it Winkel?",
       ),
     },
     {
@@ -178,7 +197,7 @@ ruleCases(rule, {
       ],
       says: says(
         "H6",
-        "shape 38 has the legs that the bars of 37 have, and lacks one that all others of 38 have: is it 37?",
+        "shape 38 has the legs that the bars of 37 have, and not those of all others of 38: is it 37?",
       ),
     },
   ],

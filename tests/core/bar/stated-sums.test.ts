@@ -9,6 +9,8 @@ describe("sums of legs in a note", () => {
     ["Kaplängd = summa delmått; bygel 2a+2b+2c, krok a+2b.", ["byge 2 2 2", "krok 1 2"]],
     ["staffe: 2a + 2b + 2c (c gancio 135°); spilli: a + 2b (b gancio)", ["staf 2 2 2", "spil 1 2"]],
     ["Bügel: 2xa + 2xb + 2xc", ["buge 2 2 2"]],
+    ["lg = zbir mera (uzengije: 2(a+b)+2k)", ["uzen 2 2 0 0 0 0 0 0 0 0 2"]],
+    ["Tipos: O estribo 2(a+b)+2g; Gancho g de estribo", ["estr 2 2 0 0 0 0 2"]],
     ["a + b", []],
     ["Stahl B500B + Matten", []],
   ])("should be read out of %s", (note, sums) => {

@@ -102,3 +102,14 @@ it.each(["п.м", "м.п."])("weighs a joined size that a cell beside it counts 
   // nothing but the two of count 0
   expect(notInTotal.map(({ cell }) => cell)).toEqual(["D6", "D7"]);
 });
+
+// by hand: 24 x 20 ft x 1.502 lb/ft = 721 lb, 8 x 25 ft x 2.044 lb/ft = 409 lb of ASTM A615; 0.45359237 kg a pound
+it("counts a bar that has a length in feet and inches beside a remark that ends as running metres do", () => {
+  const { tonnage, byTyped } = weighed([
+    ["MARK", "QTY", "SIZE", "LENGTH", "WT LBS", "REMARKS"],
+    ["601", 24, "#6", "20-00", 721, "GRADE BM"],
+    ["702", 8, "#7", "25-00", 409, "BM"],
+  ]);
+  expect(tonnage.total).toBeCloseTo(((720.96 + 408.8) * 0.45359237) / 1000, 3);
+  expect(byTyped["metres alone"]).toBe(0);
+});

@@ -11,7 +11,7 @@ export const SOUTH_SLAVIC: LanguageWords = {
     { kind: "mark", words: ["pozicija", "poz", "oznaka", "ознака", "позиция", "позиција"] },
     { kind: "member", words: ["element", "naziv elementa"] },
     { kind: "size", words: ["fi", "profil"] },
-    { kind: "shape", words: ["oblik", "skica", "облик", "скица", "форма"] },
+    { kind: "shape", words: ["oblik", "oblika", "skica", "облик", "скица", "форма"] },
     { kind: "pour", words: ["betoniranje", "faza betoniranja", "kampada"] },
     { kind: "pour", words: ["faza"], weak: true },
     { kind: "remark", words: ["napomena", "opomba", "primedba", "забележка", "забелешка"] },
