@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { AmountField, BrokenRow, RowIdentity } from "../../bar/identity-habits";
-import { breakingRows, brokenBy } from "../../bar/row-identities";
+import { breakingRows, brokenBy, perMetreOf } from "../../bar/row-identities";
+import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import { isCutFromStock } from "../cut-from-stock";
 import { isCountedTwice } from "../row-counts";
 import { defineRule, type MessageValue } from "../rule";
@@ -62,6 +63,7 @@ export default defineRule({
     one: "{what} {typed} does not fit {others}; {expected} would",
     alone: "{what} {typed} does not fit {others}",
     several: "one of {fields} is wrong: they do not fit {others}",
+    severalOfMass: "one of {fields} is wrong: they do not fit {others}; number x length makes {made}",
   },
   fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
@@ -83,7 +85,16 @@ export default defineRule({
         // where they are as likely, the product that does not come out is the cell to look at
         const ofProduct = broken.broken.map((name) => OWN_CELL[name]);
         const at = ofProduct.find((field) => suspects.includes(field)) ?? suspect;
-        report({ messageId: "several", row: facts, at, values: { fields, others: productsFor(null) } });
+        const others = productsFor(null);
+        const made = broken.broken.every((name) => name === "mass") ? massMade(facts) : null;
+        if (made === null) report({ messageId: "several", row: facts, at, values: { fields, others } });
+        else
+          report({
+            messageId: "severalOfMass",
+            row: facts,
+            at,
+            values: { fields, others, made },
+          });
         continue;
       }
       const values = {
@@ -106,6 +117,20 @@ export default defineRule({
     }
   },
 });
+
+/** The mass of all bars of the row by their number, length and size, in its column's unit; null where one of them is not known. */
+function massMade(facts: BarFacts): string | null {
+  const { count, sheet } = facts;
+  const { length } = facts.row;
+  const perMetre = perMetreOf(facts);
+  if (count === null || length === null || perMetre === null) return null;
+  const kg = count * (length / MM_PER_UNIT.m) * perMetre * (sheet.habits.massFactor ?? 1);
+  const unit = facts.row.table.columns.get("mass")?.unit ?? null;
+  const own = unit === "t" || unit === "lb" ? unit : "kg";
+  return `${Number((kg / KG_PER_UNIT[own]).toPrecision(DIGITS))} ${own}`;
+}
+
+const DIGITS = 4;
 
 /** The dimensions contradict the length already. */
 function isToldByLength(facts: BarFacts, { suspects }: BrokenRow): boolean {

@@ -30,6 +30,16 @@ const WITH_ONE = [
   ofOne("14", 3000, 3.63, 72.6),
 ];
 
+const of14 = (length: number, mass: number) => ({
+  size: "14",
+  shape: "00",
+  A: length,
+  length,
+  total: 20,
+  mass,
+});
+const OF_14 = [of14(2000, 48.3), of14(4000, 96.7), of14(5000, 120.8), of14(6000, 145)];
+
 ruleCases(rule, {
   silent: [
     { rows: SOUND },
@@ -42,6 +52,17 @@ ruleCases(rule, {
     { rows: [...SOUND.slice(0, 3), bar(4300, 2, 10, 20, 68, 107.4)] },
   ],
   speaks: [
+    {
+      // 14 mm is 1.208 kg/m, as above: 20 x 3 m are 72.5 kg, and the point of 725 is misplaced
+      rows: [...OF_14, { ...of14(3000, 725) }],
+      says: [
+        {
+          cell: "N6",
+          message:
+            "one of total, size, mass is wrong: they do not fit the mass; number x length makes 72.5 kg",
+        },
+      ],
+    },
     {
       // the total was typed wrong after length and mass were worked out from 20
       rows: [...SOUND, bar(6000, 2, 10, 26, 120, 189.6)],
