@@ -1,6 +1,8 @@
 import type { Standard } from "../../standards/port";
 import { isFilled } from "../cells/is-filled";
 import { LONGEST_VALUE } from "../cells/longest-text";
+import { beginsWithWord, plainWords } from "../cells/row-words";
+import { ROUND_STEEL } from "../evidence/evidence.data";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell } from "../sheet";
 import { filledColumns } from "./row-cells";
@@ -14,25 +16,33 @@ const MOST_LINES = 6;
 const DIGIT = /\d/;
 const AMOUNT = /^[\d\s.,'\u2019]*\d[\d\s.,'\u2019]*$/;
 
-/** A word for sizes and then numbers, each more than the one before, as "\u00d8 | 8 | 10 | 12": no bar at first sight. */
+/**
+ * Numbers, each more than the one before, beside a word for sizes, as "\u00d8 | 8 | 10 | 12"; or beside any word many that
+ * are sizes of bars, and few before a word for their total: no bar at first sight.
+ */
 export function mayListSizes(cells: readonly Cell[]): boolean {
-  let before = 0;
-  let rising = 0;
-  let words = "";
+  const words: string[] = [];
+  let [before, rising, behind] = [0, 0, ""];
+  let areNominal = true;
   for (let column = 0; column < cells.length; column += 1) {
     const cell = cells[column] ?? null;
     if (cell === null || cell === "") continue;
-    if (words === "") {
-      if (typeof cell !== "string" || DIGIT.test(cell)) return false;
-      words = cell;
-    } else if (typeof cell === "string") break;
+    if (typeof cell === "string") {
+      if (rising >= LEAST_SIZES && DIGIT.test(cell)) break;
+      if (DIGIT.test(cell) || (rising === 0 ? words.length > 0 : rising < LEAST_SIZES)) return false;
+      words.push(cell);
+      if (rising > 0) behind = cell;
+    } else if (behind !== "") break;
     else if (!(typeof cell === "number" && cell > before)) return false;
     else {
       before = cell;
       rising += 1;
+      areNominal &&= ROUND_STEEL.value.diameters.includes(cell);
     }
   }
-  return rising >= LEAST_SIZES && saysSizes(words);
+  if (rising < LEAST_SIZES || words.length === 0) return false;
+  if (words.some(saysSizes)) return true;
+  return areNominal && (rising >= SURE_SIZES || beginsWithWord("total", plainWords(behind)));
 }
 
 /** A bar of 8 mm, ten pieces, 12 m may stand behind the mark "A". */
@@ -71,12 +81,23 @@ export function withoutLinesOfSizes(
       under = sizesAcross(cells, standard);
       lines = 0;
     }
-    if (under !== null) left.add(row);
+    if (under !== null || isAmountInUnits(cells)) left.add(row);
   }
   return left.size === 0 ? cellsOf : (row) => (left.has(row) ? NOTHING : cellsOf(row));
 }
 
 const NOTHING: readonly Cell[] = [];
+const SIZE = /^[\u00f8\u00d8\u2300\u03a6\u03c6]?\s?\d{1,2}(?:\s?mm)?$/u;
+const UNIT = /^(?:kgs?|t|tons?|tonnes?|lbs?|m|ft)\.?$/i;
+
+/** "\u00d812 | 345.6 | m | 306.9 | kg": a size, and numbers with their units in cells of their own. */
+function isAmountInUnits(cells: readonly Cell[]): boolean {
+  const [first, ...others] = filledColumns(cells).map((column) => cells[column] as Cell);
+  if (typeof first !== "string" || others.length < 2 || !SIZE.test(first.trim())) return false;
+  const units = others.filter((cell) => typeof cell === "string" && UNIT.test(cell.trim()));
+  const numbers = others.filter(isAmount);
+  return units.length > 0 && numbers.length > 0 && units.length + numbers.length === others.length;
+}
 
 /** Columns of a row of sizes with words before them; null for any other row. */
 function sizesAcross(cells: readonly Cell[], standard: Standard): ReadonlySet<number> | null {

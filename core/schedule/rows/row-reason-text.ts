@@ -35,6 +35,9 @@ const TEXTS: Readonly<Record<RowReasonCode, string>> = {
   "size-and-mark": "size and mark stand in it",
   "no-field": "no field of a bar stands in it",
   "numbers-alone": "only numbers stand in it, without size, mark or shape",
+  "sums-of-list": "its numbers are what the bars above add up to, by size, by member or in all",
+  "another-table":
+    "it stands in rows that are unlike the bars above in nearly every cell: a table of sums, or of something else, and no bars; write heads over bars, and put sums on a sheet of their own",
   "sum-of-members": "it says how many members the bars above are made for, beside so many times their amount",
   "sum-of-rows": 'beside the words "{words}" only what rows above add up to can stand',
   "mark-alone": "a mark, but neither size, count, length nor shape beside it",

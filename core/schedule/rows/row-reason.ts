@@ -32,6 +32,8 @@ export type RowReasonCode =
   | "size-and-mark"
   | "no-field"
   | "numbers-alone"
+  | "sums-of-list"
+  | "another-table"
   | "sum-of-members"
   | "sum-of-rows"
   | "mark-alone"

@@ -1,5 +1,6 @@
 import type { TableReading } from "../bar-row";
 import { tellLooseBars } from "./loose-bars";
+import { takeOtherTables } from "./other-tables";
 import { passOverFoot } from "./pass-over-foot";
 import type { DraftRow } from "./row-draft";
 import type { SheetSums } from "./sheet-sums";
@@ -13,7 +14,8 @@ export function settleRows(
   read: RowsRead,
 ): boolean {
   const isSummed = takeSumsOfSizes(bars, sums, read);
+  const isParted = takeOtherTables(bars, sums, read);
   passOverFoot(read.classes, read.reasons, bars.at(-1)?.row);
   tellLooseBars(read.classes, read.reasons, read.cells, tables, read.standard);
-  return isSummed;
+  return isSummed || isParted;
 }

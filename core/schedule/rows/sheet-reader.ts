@@ -298,7 +298,7 @@ export class SheetReader {
       const bars = { ...block, summary: null };
       this.blocks = this.blocks.map((one) => (one === block ? bars : one));
       this.takeBar(bars, cells, row);
-    } else if (code === "summary-line") this.sums.line(block, cells, row, filled);
+    } else if (code === "summary-line") this.sums.line(block, cells, row, all);
     else if (verdict.class === "bar") this.takeBar(block, cells, row);
     else if (verdict.class === "heading") carryHeading(block, code, evidence);
     else if (code === "sum-by-size") this.sums.abstractLine(block, cells, row, all);

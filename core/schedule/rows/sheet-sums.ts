@@ -1,4 +1,5 @@
 import type { TotalRow } from "../bar-row";
+import { LONGEST_VALUE } from "../cells/longest-text";
 import type { Cell } from "../sheet";
 import type { Block } from "./block";
 import type { OpenSummary } from "./open-summary";
@@ -16,9 +17,10 @@ export function isLineOfSums(
   if (summary === null) return false;
   if (summary.until !== null) return row <= summary.until;
   const under = new Set(summary.sizes.map(({ column }) => column));
-  const [label, ...others] = filled;
-  if (under.size < LEAST_SIZES || label === undefined) return false;
-  const numbers = typeof cells[label] === "string" ? others : filled;
+  if (under.size < LEAST_ACROSS || filled.length === 0) return false;
+  // words stand before the numbers, or behind them
+  const isWords = (column: number | undefined): boolean => /\p{L}/u.test(String(cells[column ?? -1] ?? ""));
+  const numbers = filled.slice(isWords(filled[0]) ? 1 : 0, isWords(filled.at(-1)) ? -1 : undefined);
   const right = Math.max(...under) + 1;
   return numbers.every((column) => isAmountOrNone(cells[column]) && (under.has(column) || column === right));
 }
@@ -26,15 +28,19 @@ export function isLineOfSums(
 /** How the sizes of a block of sums stand; null outside one. */
 export function wayOf(summary: OpenSummary | null): "across" | "down" | null {
   if (summary === null) return null;
-  return summary.sizes.length >= LEAST_SIZES ? "across" : "down";
+  return summary.sizes.length >= LEAST_ACROSS ? "across" : "down";
 }
 
-/** A number, or the dash in place of one. */
+/** A number, also one written as text, or the dash in place of one. */
 function isAmountOrNone(cell: Cell | undefined): boolean {
-  return typeof cell === "number" || (typeof cell === "string" && /^\s*[-\u2013\u2014]\s*$/.test(cell));
+  if (typeof cell !== "string") return typeof cell === "number";
+  return (
+    cell.length <= LONGEST_VALUE && /^\s*(?:[-\u2013\u2014]|\d[\d\s'\u2019]*[.,][\d\s.,]*)\s*$/.test(cell)
+  );
 }
 
 const LEAST_SIZES = 3;
+const LEAST_ACROSS = 2;
 /** share of a sum of rounded figures */
 const ROUNDED = 0.0005;
 
@@ -74,7 +80,13 @@ export class SheetSums {
     this.totals.splice(0, this.totals.length, ...others, ...lines);
     this.totals.sort((one, other) => one.row - other.row);
     const headerRow = (lines[0]?.row ?? 0) - 1;
-    this.summaries.push({ headerRow, rows: [...lines], sizes: [], until: null });
+    // what follows right below, or stands right above, is the same block
+    const ofSizesDown = this.summaries.filter(({ sizes }) => sizes.length === 0);
+    const next = ofSizesDown.find((one) => one.rows[0]?.row === (lines.at(-1)?.row ?? -1) + 1);
+    const last = ofSizesDown.find((one) => one.rows.at(-1)?.row === headerRow);
+    if (next !== undefined) next.rows.unshift(...lines);
+    else if (last !== undefined) last.rows.push(...lines);
+    else this.summaries.push({ headerRow, rows: [...lines], sizes: [], until: null });
   }
 
   total(

@@ -122,7 +122,7 @@ export function totalRow(
 
 const MASS_UNIT = /^\s*[([]?(?:kgs?|lbs?|t|tons?|tonnes?|mt|кг|т)[)\]]?\.?\s*$/i;
 
-/** True for a row of words alone that names sizes beside lengths or masses, and no mark, shape or count of members. */
+/** True for a row of words alone that names sizes beside lengths or masses, and no mark, shape or count of members; or members beside masses. */
 export function headsSums(cells: readonly Cell[], filled: readonly number[]): boolean {
   if (filled.length < 2) return false;
   const kinds = new Set<string>();
@@ -131,7 +131,10 @@ export function headsSums(cells: readonly Cell[], filled: readonly number[]): bo
     if (typeof cell !== "string") return false;
     const kind = recogniseHeader(cell)?.kind ?? (MASS_UNIT.test(cell) ? "mass" : undefined);
     if (kind !== undefined) kinds.add(kind);
+    // what is summed is named first, if not by size then by member, floor or anything else, and nothing but amounts behind it
+    else if (column !== filled[0]) kinds.add("");
   }
+  if (kinds.has("mass") && [...kinds].every((kind) => OF_MEMBERS.has(kind))) return true;
   const isOfBars = ["mark", "each", "members", "shape", "A", "B"].some((kind) => kinds.has(kind));
   if (!kinds.has("size") || isOfBars) return false;
   // bars of a size and what they weigh: one bar's length alone makes it a list
@@ -139,8 +142,23 @@ export function headsSums(cells: readonly Cell[], filled: readonly number[]): bo
   return ["mass", "unitMass", "totalLength", "length"].some((kind) => kinds.has(kind));
 }
 
+/** what a summary by member, floor or the like has over its columns */
+const OF_MEMBERS: ReadonlySet<string> = new Set([
+  "member",
+  "members",
+  "pour",
+  "each",
+  "total",
+  "totalLength",
+  "mass",
+]);
+
 const MOST_WORDS = 3;
 const LEAST_SIZES = 3;
+/** the same beside a word that says that they are sizes */
+const LEAST_HEADED = 2;
+/** and where neither such a word nor the standard says so of each */
+const LEAST_UNHEADED = 4;
 const LONGEST_SIZE = 8;
 
 /** The bar sizes of a row that is a head of sums by size, rising; null where the row is none. */
@@ -155,14 +173,20 @@ export function sizesInRow(
   let gradeBefore = "";
   let isOfGrades = false;
   // "Dia | 8 | 14 | 18": round steel that the standard in force does not hold, where words say that these are sizes
-  const first = cells[filled[0] ?? -1];
-  const saysSizes = typeof first === "string" && recogniseHeader(first)?.kind === "size";
+  const saysSizes = [filled[0], filled.at(-1)].some((column) => {
+    const cell = cells[column ?? -1];
+    return typeof cell === "string" && recogniseHeader(cell)?.kind === "size";
+  });
+  let owned = 0;
+  let hasFigure = false;
   for (const column of filled) {
     const [grade, cell] = withoutGrade(cells[column]);
     const own = typeof cell === "string" || typeof cell === "number" ? barNamed(cell, standard) : null;
-    const bar = own ?? (saysSizes && typeof cell === "number" ? roundSteel(cell) : null);
+    const bar = own ?? (typeof cell === "number" ? roundSteel(cell) : null);
+    owned += Number(own !== null);
     if (bar === null) {
       words += 1;
+      hasFigure ||= /\d/.test(String(cell));
       if (typeof cell === "number" || words > MOST_WORDS) return null;
       continue;
     }
@@ -177,7 +201,10 @@ export function sizesInRow(
     before = bar.diameter;
     sizes.push({ size: label, column });
   }
-  if (sizes.length < LEAST_SIZES) return null;
+  if (sizes.length < (saysSizes ? LEAST_HEADED : LEAST_SIZES)) return null;
+  // without a word for them, most are bars of the standard, and no figure stands among them
+  const isSure = saysSizes || owned === sizes.length;
+  if (!isSure && (owned * 2 <= sizes.length || sizes.length < LEAST_UNHEADED || hasFigure)) return null;
   // where sizes begin anew with each grade, a column is of no size alone
   return isOfGrades ? sizes.map(({ column }) => ({ size: String(cells[column]).trim(), column })) : sizes;
 }
@@ -202,8 +229,16 @@ export function barNamed(cell: string | number, standard: Standard): Pick<Bar, "
   const typed = typeof cell === "string" ? cleanText(cell) : String(cell);
   const text = typed.replace(/^\p{L}\s?|\s*mm$/giu, "");
   const own = standard.bars.find(({ size, diameter }) => size === text || String(diameter) === text);
-  return own ?? (typeof cell === "string" ? barElsewhere(typed) : null);
+  return own ?? (typeof cell === "string" ? (barElsewhere(typed) ?? roundNamed(typed)) : null);
 }
+
+/** "Ø14", "14 mm": round steel that the standard in force does not hold. */
+function roundNamed(text: string): Pick<Bar, "diameter"> | null {
+  const [, signed, inMm] = ROUND_NAMED.exec(text) ?? [];
+  return signed === undefined && inMm === undefined ? null : roundSteel(Number(signed ?? inMm));
+}
+
+const ROUND_NAMED = /^(?:\u00d8\s?(\d{1,2})(?:\s?mm)?|(\d{1,2})\s?mm)$/;
 
 const MOST_REMEMBERED = 1000;
 const elsewhere = new Map<string, Pick<Bar, "diameter"> | null>();

@@ -60,11 +60,15 @@ function firstOfRun(bars: readonly DraftRow[]): number {
     const bar = bars[at] as DraftRow;
     const { mark, size, shape, row } = bar;
     const isNext = at === bars.length - 1 || (bars[at + 1] as DraftRow).row === row + 1;
-    if (size === null || shape !== null || mark !== null || !isNext || seen.has(size.diameter)) break;
+    if (size === null || shape !== null || !isNext || seen.has(size.diameter)) break;
+    // the title of the sums may stand where a mark does, before the first of them
+    const isTitled = mark !== null && !/\d/.test(mark) && seen.size >= FEWEST_RIGHT - 1;
+    if (mark !== null && !isTitled) break;
     // with a count and a length it is a bar, whatever its figures come to
     if ((bar.total ?? bar.each) !== null && bar.length !== null) break;
     seen.add(size.diameter);
     from = at;
+    if (isTitled) break;
   }
   return from;
 }
@@ -123,14 +127,14 @@ function areSums(lines: readonly Line[], bars: readonly DraftRow[]): boolean {
 }
 
 /** Within the rounding of what is typed, and the share by which tables differ. */
-function comesOut(typed: number, made: number, within: number): boolean {
+export function comesOut(typed: number, made: number, within: number): boolean {
   const half = 0.5000001 * 10 ** -(/\.(\d+)/.exec(String(typed))?.[1]?.length ?? 0);
   return made > 0 && Math.abs(typed - made) <= half + within * made;
 }
 
-const countOf = ({ total, members, each }: DraftRow): number => total ?? (members ?? 1) * (each ?? 0);
-const lengthOf = (bar: DraftRow): number => bar.totalLength ?? countOf(bar) * (bar.length ?? 0);
-const massOf = (bar: DraftRow): number =>
+export const countOf = ({ total, members, each }: DraftRow): number => total ?? (members ?? 1) * (each ?? 0);
+export const lengthOf = (bar: DraftRow): number => bar.totalLength ?? countOf(bar) * (bar.length ?? 0);
+export const massOf = (bar: DraftRow): number =>
   bar.mass ?? (lengthOf(bar) / MM_PER_UNIT.m) * (massPerMetreOf(bar.size) ?? 0);
 
 const FIGURES: readonly {

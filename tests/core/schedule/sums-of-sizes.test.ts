@@ -74,12 +74,14 @@ describe("sums by size under the columns of a list", () => {
     expect(reading.summaries?.map((one) => one.rows.length)).toEqual([sums.size]);
   });
 
-  it("should be bars still where the figures are no sums, or count and length stand in them", () => {
+  it("should be bars still where count and length stand in them, and rows unread where the figures are no sums", () => {
     const { rows, sums } = listOf(5, 14);
     const other = below(sums, 6, ({ kg }) => round(kg / 1000, 3) * 7);
     const length = (last: Cell[][]) =>
       readSchedule(sheetFromRows("S", [...rows, ...last]), standard).bars.length;
-    expect(length(other)).toBe(14 + sums.size);
+    expect(length(other)).toBe(14);
+    const { rowClasses } = readSchedule(sheetFromRows("S", [...rows, ...other]), standard);
+    expect(rowClasses.slice(-sums.size)).toEqual(other.slice(-sums.size).map(() => "unread"));
     const whole = [...sums].map(([size, { count }]) => [null, null, `T${size}`, null, null, count, 3000]);
     expect(length(whole)).toBe(14 + sums.size);
   });
