@@ -1,4 +1,6 @@
 import type { Standard } from "../../standards/port";
+import { filledColumns } from "../rows/row-cells";
+import { headsSums } from "../rows/sum-rows";
 import type { Sheet } from "../sheet";
 import type { sheetAccess } from "../sheet-access";
 import { type HeadersByArithmetic, headersByArithmetic } from "./headers-by-arithmetic";
@@ -20,7 +22,12 @@ export function provenHeaders(
     return { headers: [header], isTransposed: false, isPointed: true };
   }
   const { headers, isTransposed } = headersByArithmetic(cells, standard);
-  const corrected = headers.map((found) => ({
+  // sizes below words for sums alone are no list, whatever their numbers look like
+  const ofBars = headers.filter(({ begins, firstBar }) => {
+    const words = cells[begins] ?? [];
+    return begins >= firstBar || !headsSums(words, filledColumns(words));
+  });
+  const corrected = ofBars.map((found) => ({
     ...found,
     header: withPointed(found.header, access.correction),
   }));
