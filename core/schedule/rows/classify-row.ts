@@ -18,6 +18,7 @@ const CASES: readonly RowCase[] = [
   { code: "bar-after-summary", class: "bar", when: isBarAfterSummary },
   { code: "summary-line", class: "total", when: ({ inSummary }) => inSummary },
   { code: "size-count-length", class: "bar", when: ({ isPlainBar }) => isPlainBar },
+  { code: "sum-by-size", class: "total", when: (row) => row.isTitledAmount && isSumBySize(row) },
   { code: "sum-word", class: "total", when: (row) => isSum(row) && row.sumKind !== "wastage" },
   { code: "sum-by-size", class: "total", when: isSumBySize },
   { code: "wastage-word", class: "note", when: (row) => isSum(row) && !row.hasSize },

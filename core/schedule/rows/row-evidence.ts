@@ -177,6 +177,13 @@ export class RowEvidence {
   get holdsConcrete(): boolean {
     return this.filled.some((column) => holdsWord("concrete", plainWords(shownText(this.cells[column]))));
   }
+  /** Words that are more than "total" stand before a size and what there is of it: the title of an abstract, on its first line. */
+  get isTitledAmount(): boolean {
+    const second = this.cells[this.all[1] ?? -1];
+    const isSecond =
+      typeof second === "string" && second.length <= LONGEST_SIZE && SIZE_NAMED.test(second.trim());
+    return isSecond && !isWord("total", plainWords(this.words)) && this.isAmountOfSize;
+  }
   /** A size is named first, behind the title of a summary perhaps, and only numbers and units follow. */
   get isAmountOfSize(): boolean {
     const cells = this.all.map((column) => this.cells[column] ?? null);
