@@ -7,7 +7,7 @@ import { ROUND_STEEL } from "../evidence/evidence.data";
 import { sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
 import type { Cell, Sheet } from "../sheet";
-import { barNamed, headsSums, totalRow } from "./sum-rows";
+import { barNamed, headsSums, sizesInRow, totalRow } from "./sum-rows";
 
 /** What stands beside a list and sums it by size: its cells are none of the list's. */
 export interface SumsBeside {
@@ -145,7 +145,8 @@ function blockIn(
     }
     if (sizesAcross(cells, mine, standard)) across ??= row;
     const label = cells[mine[0] as number] ?? null;
-    if (across !== null && row > across) labelled += isLabel(label) ? 1 : -1;
+    const isLabelled = isLabel(label) || isLabel(cells[mine.at(-1) as number] ?? null);
+    if (across !== null && row > across) labelled += isLabelled ? 1 : -1;
     const isTotal = typeof label === "string" && mine.length > 1 && saysTotal(label);
     if (isTotal && lines.length > 0)
       totals.push(totalRow(cells, row, mine, labelOf(cells, mine), "summary", comma));
@@ -212,10 +213,10 @@ function kindAt(cells: readonly Cell[], column: number): string {
   return typeof cell === "string" ? (recogniseHeader(cell)?.kind ?? "") : "";
 }
 
-/** Sizes one beside another head sums of members. */
+/** Sizes one beside another head sums of members, or of all. */
 function sizesAcross(cells: readonly Cell[], columns: readonly number[], standard: Standard): boolean {
   const named = columns.filter((column) => isSize(cells[column] ?? null, standard, true));
-  return named.length >= LEAST_SIZES;
+  return named.length >= LEAST_SIZES || (sizesInRow(cells, columns, standard)?.length ?? 0) > 1;
 }
 
 /** The first or second cell that names a size. */
