@@ -2,6 +2,7 @@ import type { BarFacts } from "../bar/bar-facts";
 import type { SheetFacts } from "../bar/sheet-facts";
 import type { TotalRow } from "../schedule/bar-row";
 import { sizeCellReader } from "../schedule/cells/read-size-cell";
+import { plainWords } from "../schedule/cells/row-words";
 import { sizeBand } from "../schedule/cells/size-band";
 import { type SizeAlone, type SumsAlone, sumsAlone } from "../schedule/rows/sums-alone";
 import type { Standard } from "../standards/port";
@@ -72,9 +73,20 @@ function linesAlone(table: SumsAlone, { book }: SheetFacts, standard: Standard):
   const down = columns.map(({ column }) =>
     rows.flatMap(({ row, values }) => sized(sizesOfRows.get(row), row, column, values.get(column))),
   );
+  const labels = new Map(rows.map(({ row, label }) => [row, label]));
   return [...along, ...down]
     .filter((sums) => sums.length > 0)
-    .map((sums) => ({ sums: sums.map((sum) => withoutGrade(sum, sums)), stretches, above: null }));
+    .map((sums) => ({
+      sums: sums.map((sum) => withoutGrade(sum, sums)),
+      stretches: [...ofMember(labels.get(oneRow(sums)) ?? "", stretches), ...stretches],
+      above: null,
+    }));
+}
+
+/** The row in which all of the sums stand; none where they stand one below another. */
+function oneRow(sums: readonly SizedSum[]): number {
+  const row = sums[0]?.row ?? -1;
+  return sums.every((sum) => sum.row === row) ? row : -1;
 }
 
 /** Where a diameter stands once, its sum is of all its bars, whatever their grade. */
@@ -103,11 +115,22 @@ export function sizeOf(size: string, standard: Standard): { diameter: number; pr
 function acrossSummaries(sheet: SheetFacts, standard: Standard): SizedLine[] {
   return (sheet.reading.summaries ?? []).flatMap(({ rows, sizes, headerRow }) => {
     if (sizes.length === 0) return [];
+    const stretches = stretchesBefore(sheet, headerRow);
     return rows.map((line) => ({
       sums: sizes.flatMap(({ size, column }) => sumAt(sheet, line, column, size, standard)),
-      stretches: stretchesBefore(sheet, headerRow),
+      stretches: [...ofMember(line.label, stretches), ...stretches],
       above: null,
     }));
+  });
+}
+
+/** The bars of the member that a line names, where sums by member stand below one another. */
+function ofMember(label: string, stretches: SizedLine["stretches"]): SizedLine["stretches"] {
+  const named = plainWords(label);
+  if (named === "") return [];
+  return stretches.flatMap((bars) => {
+    const own = bars.filter(({ row }) => plainWords(row.member ?? "") === named);
+    return own.length === 0 ? [] : [own];
   });
 }
 
