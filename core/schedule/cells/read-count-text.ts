@@ -2,7 +2,7 @@ import type { GuessCode } from "../bar-row";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { MOST_BARS } from "./most-bars";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
-import { isWord, plainWords } from "./row-words";
+import { isDitto, isWord, plainWords } from "./row-words";
 
 /** What a text in a count column says. */
 export type CountReading =
@@ -53,7 +53,7 @@ export function readCountText(
 ): CountReading {
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return { is: "blank" };
-  if (isWord("ditto", plain) || text === '"') return { is: "ditto" };
+  if (isDitto(plain)) return { is: "ditto" };
   if (text.length > LONGEST_VALUE) return noCount(text);
   // where commas part the decimals a point parts thousands: no count has a fraction
   if (POINT_GROUPS.test(text)) return pointed(text, pointsGroup);

@@ -4,7 +4,7 @@ import { MM_PER_UNIT } from "../../units/unit-table";
 import type { GuessCode } from "../bar-row";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, lookalikeDigits, readNumberText } from "./read-number-text";
-import { isWord } from "./row-words";
+import { isDitto, isWord } from "./row-words";
 import { latinUnit } from "./unit-behind";
 
 /** How the column that a text stands in is to be taken. */
@@ -68,7 +68,7 @@ const RADIUS = /^R\s*=?\s*(?=[\d(])(.+)$/i;
 export function readLengthText(text: string, column: LengthColumn): LengthReading {
   const plain = text.toLowerCase();
   if (text === "" || isWord("blank", plain)) return { is: "blank" };
-  if (isWord("ditto", plain)) return { is: "ditto" };
+  if (isDitto(plain)) return { is: "ditto" };
   if (text.length > LONGEST_VALUE) return noLength(text);
   const { bare, free, radius } = unwrapped(text);
   if (!free && !radius) return readBare(bare, column);
@@ -98,7 +98,7 @@ function unwrapped(text: string): { bare: string; free: boolean; radius: boolean
 function readBare(text: string, column: LengthColumn): LengthReading {
   const plain = text.toLowerCase();
   if (text === "" || isWord("blank", plain)) return { is: "blank" };
-  if (isWord("ditto", plain)) return { is: "ditto" };
+  if (isDitto(plain)) return { is: "ditto" };
   const number = readNumberText(text, column.comma);
   if (number !== null) return ofColumn(number, column);
   return (

@@ -6,7 +6,7 @@ import { cleanText } from "./clean-text";
 import { LONGEST_SHAPE, shortened } from "./longest-text";
 import { unitsAtLegs } from "./path-in-unit";
 import { remember } from "./remember";
-import { isWord, plainWords } from "./row-words";
+import { isDitto, isWord, plainWords } from "./row-words";
 import { turnsApart } from "./turns-apart";
 
 /** What a shape cell says. */
@@ -71,7 +71,7 @@ function shapeOfText(typed: string, standard: Standard): ShapeCell {
   const text = cleanText(typed);
   const plain = plainWords(text);
   if (text === "" || isWord("blank", plain)) return NOTHING;
-  if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
+  if (isDitto(plain)) return { ...NOTHING, is: "ditto" };
   if (standard.shapes.has(text) || standard.shapes.has(text.toUpperCase())) {
     return coded(standard.shapes.has(text) ? text : text.toUpperCase());
   }

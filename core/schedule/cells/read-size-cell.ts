@@ -7,7 +7,7 @@ import { cleanText } from "./clean-text";
 import { LONGEST_VALUE, shortened } from "./longest-text";
 import { lookalikeDigits } from "./read-number-text";
 import { remember } from "./remember";
-import { isWord, plainWords } from "./row-words";
+import { isDitto, isWord, plainWords } from "./row-words";
 import { SOFT_METRIC_SIZES } from "./row-words.data";
 import { massPerMetreOf, sizeElsewhere } from "./size-elsewhere";
 
@@ -116,7 +116,7 @@ function readSizeCell(
   const text = cleanText(cell);
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return NOTHING;
-  if (isWord("ditto", plain)) return { ...NOTHING, is: "ditto" };
+  if (isDitto(plain)) return { ...NOTHING, is: "ditto" };
   if (text.length > LONGEST_VALUE) return unreadCell(`"${shortened(text)}" is no bar size`);
   const number = Number(DECIMAL_COMMA.test(text) ? text.replace(",", ".") : text);
   if (Number.isFinite(number)) return sizeOfNumber(number, type, standard, softMetric, cell);

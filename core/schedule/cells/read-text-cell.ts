@@ -3,7 +3,7 @@ import { type Cell, cellErrorReason, isCellError, type Sheet } from "../sheet";
 import { guessed, type RowContext, type Told, unread } from "./cell-answer";
 import { cleanText } from "./clean-text";
 import { dateTyped, mayBeDate } from "./date-typed";
-import { isWord, plainWords } from "./row-words";
+import { isDitto, plainWords } from "./row-words";
 
 /** What a text says: itself, nothing, or that it is the one above. */
 export interface TextReading {
@@ -19,7 +19,7 @@ export function readText(typed: string): TextReading {
   const clean = cleanText(typed);
   const plain = plainWords(clean);
   const isNothing = clean === "" || /^-+$/.test(plain);
-  return { text: isNothing ? null : clean, ditto: isWord("ditto", plain) };
+  return { text: isNothing ? null : clean, ditto: isDitto(plain) };
 }
 
 /** A text without outer blanks; a ditto is the text above; null where the cell says nothing. */

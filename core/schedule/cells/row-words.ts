@@ -47,6 +47,15 @@ export function isWord(use: RowWordUse, plain: string): boolean {
   return BY_USE.get(use)?.has(plain) ?? false;
 }
 
+/** quotation marks, arrows of quotation or two strokes alone, with dashes or points round them: \u201e, -//-, >> */
+const DITTO_MARKS = /^[-=\s.]*(?:["\u201e\u00bb]{1,2}|"\s"|''|,,|>>|\/\/|(?<=-)ii(?=-))[-=\s.]*$/;
+
+/** True where the text, in lower case, says that what stands above is meant. */
+export function isDitto(plain: string): boolean {
+  if (isWord("ditto", plain) || DITTO_MARKS.test(plain)) return true;
+  return !/\d/.test(plain) && isWord("ditto", plainWords(plain));
+}
+
 /** The words of that use. */
 export function wordsOf(use: RowWordUse): ReadonlySet<string> {
   return BY_USE.get(use) ?? NO_WORDS;

@@ -1,6 +1,6 @@
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
-import { isWord } from "../cells/row-words";
+import { isDitto, isWord } from "../cells/row-words";
 import { type Cell, isCellError } from "../sheet";
 
 /** What a cell holds as far as arithmetic is concerned. */
@@ -75,7 +75,7 @@ function readText(typed: string, decimalComma: boolean): CellValue {
   const text = cleanText(typed);
   const plain = text.toLowerCase();
   if (text === "" || isWord("blank", plain)) return BLANK;
-  if (text === '"' || text === "''" || isWord("ditto", plain)) return DITTO;
+  if (isDitto(plain)) return DITTO;
   const number = numberOfText(text, decimalComma);
   if (!Number.isNaN(number)) return numberValue(number);
   const inches = inchesOf(text);
