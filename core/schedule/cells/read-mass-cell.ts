@@ -6,6 +6,10 @@ import { LONGEST_VALUE, shortened } from "./longest-text";
 import { type CommaUse, readNumberText } from "./read-number-text";
 import { isWord, plainWords } from "./row-words";
 
+/** units of masses behind a number; \u043a\u0433/\u043c is kg/m */
+const WEIGHED = /\s*(?:kgs?|t|mt|lbs?)\.?$/i;
+const PER_LENGTH = /\s*(?:kgs?|lbs?|\u043a\u0433)\.?(?:\s?\/\s?(?:lfm|ml|m|ft|\u043c\.?\u043f?))?\.?$/i;
+
 /** Above it no number is the mass of bars, in any unit. */
 export const MOST_MASS = 1e9;
 
@@ -22,7 +26,7 @@ export function readMassCell(
     const clean = cleanText(cell);
     if (clean === "" || isWord("blank", plainWords(clean))) return null;
     const value = clean.length > LONGEST_VALUE ? "" : clean;
-    const number = readNumberText(value.replace(/\s*(?:kgs?|t|mt|lbs?)\.?$/i, ""), comma);
+    const number = readNumberText(value.replace(field === "unitMass" ? PER_LENGTH : WEIGHED, ""), comma);
     if (number !== null && number >= 0 && number <= MOST_MASS) return number;
   }
   const reason = isCellError(cell) ? cellErrorReason(cell) : `"${shortened(String(cell))}" is no mass`;

@@ -3,7 +3,7 @@ export type CommaUse = "thousands" | "decimal";
 
 const PLAIN = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 const GROUPED = /^[+-]?\d{1,3}(?:[ ']\d{3})+(?:[.,]\d+)?$/;
-const COMMA_GROUPS = /^[+-]?\d{1,3}(?:,\d{2,3})*,\d{3}(?:\.\d+)?$/;
+const COMMA_GROUPS = /^[+-]?[1-9]\d{0,2}(?:,\d{2,3})*,\d{3}(?:\.\d+)?$/;
 const DOT_GROUPS = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$/;
 const ONE_COMMA = /^[+-]?\d+,\d+$/;
 

@@ -81,7 +81,7 @@ export function typedOften(samples: readonly (Sample | undefined)[]): ReadonlySe
   return new Set([...counts].filter(([, count]) => count >= OFTEN).map(([text]) => text));
 }
 
-const DECIMAL_FOR_SURE = /^\d+,(?:\d{1,2}|\d{4,})$|^\d{1,3}(?:\.\d{3})+,\d+$/;
+const DECIMAL_FOR_SURE = /^\d+,(?:\d{1,2}|\d{4,})$|^0,\d+$|^\d{1,3}(?:\.\d{3})+,\d+$/;
 const THOUSANDS_FOR_SURE = /^\d{1,3}(?:,\d{3})+\.\d+$|^\d{1,3}(?:,\d{3}){2,}$/;
 
 /** One habit for the whole table where any of its cells tells; else null. */
@@ -90,7 +90,7 @@ export function commaOf(block: HeaderBlock, samples: ReadonlyMap<ColumnKind, Sam
     if (kind !== "mass" && kind !== "unitMass" && kind !== "pieceMass" && !LENGTH_KINDS.has(kind)) continue;
     const texts = samples.get(kind)?.texts ?? [];
     if (texts.some((text) => THOUSANDS_FOR_SURE.test(text))) return "thousands";
-    if (texts.some((text) => DECIMAL_FOR_SURE.test(text.replace(/\s*(?:mm|cm|m|kg|t)$/i, ""))))
+    if (texts.some((text) => DECIMAL_FOR_SURE.test(text.replace(/\s*(?:mm|cm|m|kg|t|kg\/m)$/i, ""))))
       return "decimal";
   }
   return "thousands";
