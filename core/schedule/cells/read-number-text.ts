@@ -1,10 +1,11 @@
-/** How a comma between digits is to be taken. */
-export type CommaUse = "thousands" | "decimal";
+/** How a comma between digits is to be taken; `grouped` where commas are decimal and a point parts thousands. */
+export type CommaUse = "thousands" | "decimal" | "grouped";
 
 const PLAIN = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 const GROUPED = /^[+-]?\d{1,3}(?:[ ']\d{3})+(?:[.,]\d+)?$/;
 const COMMA_GROUPS = /^[+-]?[1-9]\d{0,2}(?:,\d{2,3})*,\d{3}(?:\.\d+)?$/;
 const DOT_GROUPS = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$/;
+const POINT_GROUPS = /^[1-9]\d{0,2}(?:\.\d{3})+$/;
 const ONE_COMMA = /^[+-]?\d+,\d+$/;
 
 /**
@@ -14,14 +15,20 @@ const ONE_COMMA = /^[+-]?\d+,\d+$/;
  * @example readNumberText("1 250", "thousands") // 1250
  */
 export function readNumberText(text: string, comma: CommaUse): number | null {
+  if (comma === "grouped" && isGrouped(text)) return finite(Number(text.replace(/\./g, "")));
   if (PLAIN.test(text)) return finite(Number(text));
   if (GROUPED.test(text)) return finite(Number(text.replace(/[ ']/g, "").replace(",", ".")));
   if (DOT_GROUPS.test(text)) return finite(Number(text.replace(/\./g, "").replace(",", ".")));
-  if (ONE_COMMA.test(text) && (comma === "decimal" || !COMMA_GROUPS.test(text))) {
+  if (ONE_COMMA.test(text) && (comma !== "thousands" || !COMMA_GROUPS.test(text))) {
     return finite(Number(text.replace(",", ".")));
   }
   if (COMMA_GROUPS.test(text)) return finite(Number(text.replace(/,/g, "")));
   return null;
+}
+
+/** Points with three digits behind each: 1.250 and 12.400.000. */
+export function isGrouped(text: string): boolean {
+  return POINT_GROUPS.test(text);
 }
 
 function finite(value: number): number | null {

@@ -1,7 +1,7 @@
 import type { ColumnKind } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
-import { type CommaUse, readNumberText } from "../cells/read-number-text";
+import { type CommaUse, isGrouped, readNumberText } from "../cells/read-number-text";
 import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
@@ -97,6 +97,7 @@ export function commaOf(block: HeaderBlock, samples: ReadonlyMap<ColumnKind, Sam
 }
 
 export function commaOfColumn(column: HeaderColumn, sample: Sample, table: CommaUse): CommaUse {
+  if ((column.unit === "mm" || column.unit === "cm") && pointsPartThousands(sample)) return "grouped";
   if (table === "decimal") {
     // 1,250 in a mm column is a thousand however the file writes its decimals
     return column.unit === "mm" && !sample.texts.some((text) => DECIMAL_FOR_SURE.test(text))
@@ -104,6 +105,16 @@ export function commaOfColumn(column: HeaderColumn, sample: Sample, table: Comma
       : "decimal";
   }
   return column.unit === "m" ? "decimal" : "thousands";
+}
+
+const WHOLE = /^\d{1,3}$/;
+const FEWEST_GROUPS = 2;
+
+/** Nobody writes a length to the thousandth of a mm or cm: texts of such a column are whole numbers, and a point parts all from a thousand up. */
+function pointsPartThousands({ numbers, texts }: Sample): boolean {
+  if (numbers.length > 0) return false;
+  const grouped = texts.filter(isGrouped).length;
+  return grouped >= FEWEST_GROUPS && texts.every((text) => isGrouped(text) || WHOLE.test(text));
 }
 
 const UNIT_BEHIND = /(?<=\d)\s*(?:mm|cm|m|kgs?|t|lbs?)\.?$/i;
