@@ -8,6 +8,7 @@ import type { CommaUse } from "../cells/read-number-text";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import type { Cell } from "../sheet";
 import { median, numberIn, parsed, type Sample } from "./column-sample";
+import { IN_COLUMN_UNIT } from "./in-column-unit";
 
 const FEET = /\d\s*(?:['\u2032]|ft\b|feet)|^\d+\s*-\s*\d/i;
 const FEET_MARK = /\d\s*(?:'|"|ft\b|in\b|feet)|^\d+\s*-\s*\d+(?:\s+\d+\/\d+)?$|\d\s\d+\/\d+/i;
@@ -19,6 +20,8 @@ export interface Decided {
   readonly isGuess: boolean;
   readonly asks: boolean;
   readonly by: UnitReason;
+  /** a title says it of all lengths */
+  readonly ofTitle?: true;
 }
 
 /** The unit that words over it or in the title, the dimensions beside it or the size of its numbers give a column. */
@@ -56,7 +59,7 @@ export function unitOf(
   // where no length proves them, dimensions are in what the title says, if bars can have them
   const isOfTitle = isDimension(column.kind) && byLength === null && said === "cm" && (middle ?? 0) < 1000;
   if (said !== null && (isBarLength || isOfTitle))
-    return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" } };
+    return { unit: said, guess: null, isGuess: false, asks: false, by: { code: "written" }, ofTitle: true };
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
 }
@@ -88,11 +91,13 @@ function againstHeader(column: HeaderColumn, unit: ColumnUnit, middle: number | 
   return stands;
 }
 
-/** Total lengths that no word gives a unit are in metres where in mm most would be shorter than one bar. */
+/** Total lengths to which their own head gives no unit are in metres where in the unit of all most would be shorter than one bar. */
 export function unitOfTotals(decided: Decided, totals: Sample, oneMm: number | null): Decided {
-  if (decided.by.code !== "standard" || decided.unit !== "mm" || oneMm === null) return decided;
+  const isOwn = decided.ofTitle !== true && (decided.by.code !== "standard" || decided.unit !== "mm");
+  if (isOwn || decided.unit === "m" || oneMm === null) return decided;
   const middle = median(totals.numbers.filter((number) => number > 0));
-  return middle !== null && middle < oneMm ? byMagnitude("m", middle) : decided;
+  const isShort = middle !== null && middle * IN_COLUMN_UNIT[decided.unit] < oneMm;
+  return isShort ? byMagnitude("m", middle) : decided;
 }
 
 function byMagnitude(unit: ColumnUnit, middle: number): Decided {
