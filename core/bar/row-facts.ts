@@ -1,5 +1,6 @@
 import { findGrade } from "../bars/find-grade";
 import type { BarRow, ColumnKind } from "../schedule/bar-row";
+import { withoutNoise } from "../schedule/cells/without-noise";
 import { amountColumn } from "../schedule/columns/amount-column";
 import { IN_COLUMN_UNIT } from "../schedule/columns/in-column-unit";
 import { markKey } from "../schedule/mark-key";
@@ -44,10 +45,10 @@ export class RowFacts {
     return this;
   }
 
-  /** The cell as typed; null where the table has no such column. */
+  /** The cell as typed, without the last bits that a formula left; null where the table has no such column. */
   typed(field: ColumnKind): Cell {
     const column = amountColumn(this.row, field);
-    return column === null ? null : this.sheet.sheet.cell(this.row.row, column);
+    return column === null ? null : withoutNoise(this.sheet.sheet.cell(this.row.row, column));
   }
 
   /** What the user sees in the cell, where the host says it. */

@@ -1,5 +1,6 @@
 import { cellAddress, columnLetters } from "./cell-address";
 import { cleanText } from "./cells/clean-text";
+import { rowWithoutNoise, withoutNoise } from "./cells/without-noise";
 import type { ColumnCorrection, ReadOptions } from "./read-options";
 import type { Cell, Sheet } from "./sheet";
 
@@ -78,9 +79,10 @@ export function sheetAccess(sheet: Sheet, options: ReadOptions) {
   }
 
   function rowOf(row: number): readonly Cell[] {
-    if (sheet.rowCells !== undefined) return sheet.rowCells(row);
+    if (sheet.rowCells !== undefined) return rowWithoutNoise(sheet.rowCells(row));
     const cells = new Array<Cell>(columnCount);
-    for (let column = 0; column < columnCount; column += 1) cells[column] = sheet.cell(row, column);
+    for (let column = 0; column < columnCount; column += 1)
+      cells[column] = withoutNoise(sheet.cell(row, column));
     return cells;
   }
 }
