@@ -164,20 +164,25 @@ const MOST_OFF_UNIT = 0.2;
 
 export function isFeetInches(
   sample: Sample,
-  { unit, said }: { readonly unit: ColumnUnit; readonly said: ColumnUnit | null },
+  {
+    unit,
+    said,
+    ofLengths,
+  }: { readonly unit: ColumnUnit; readonly said: ColumnUnit | null; readonly ofLengths: boolean },
   standard: Standard,
 ): boolean {
   // the head says inches, and "5 1/4" beside a bare 6 are no feet
   if (said === "in" && !sample.texts.some((text) => FEET.test(text))) return false;
   if (unit !== "in" && unit !== "ft" && standard.unit !== "in") {
-    return sample.texts.length > 0 && (share(sample, /'|"|\d\s*ft\b/i) >= 0.5 || isDashed(sample));
+    return sample.texts.length > 0 && (share(sample, /'|"|\d\s*ft\b/i) >= 0.5 || isDashed(sample, ofLengths));
   }
   return sample.texts.length > 0 && share(sample, FEET_MARK) >= 0.5;
 }
 
-/** "24-06" and "3-11" down a column: feet and inches as lists of the United States write them (common practice). */
-function isDashed(sample: Sample): boolean {
-  if (!sample.texts.some((text) => DASHED_ZERO.test(text))) return false;
+/** "24-06", "3-11" and "8-0" down a column: feet and inches as lists of the United States write them (common practice). */
+function isDashed(sample: Sample, ofLengths: boolean): boolean {
+  // legs are written as the lengths are
+  if (!ofLengths && !sample.texts.some((text) => DASHED_ZERO.test(text))) return false;
   const ofTexts = share({ texts: sample.texts, numbers: [] }, DASHED);
   const dashed = sample.texts.filter((text) => DASHED.test(text)).length;
   // sums below the list are bare numbers of the same column
@@ -185,9 +190,9 @@ function isDashed(sample: Sample): boolean {
   return ofTexts >= MOST_DASHED && share(sample, DASHED) >= least;
 }
 
-const DASHED = /^\d{1,3}\s*-\s*(?:0\d|1[01])(?:\s+\d+\/\d+)?$/;
+const DASHED = /^\d{1,3}\s*-\s*(?:0?\d|1[01])(?:\s+\d+\/\d+)?$/;
 /** what no legs that are added, and no run of marks, would be written with */
-const DASHED_ZERO = /-\s*0\d/;
+const DASHED_ZERO = /-\s*0/;
 const MOST_DASHED = 0.6;
 const LEAST_DASHED = 0.4;
 const FEW_DASHED = 3;

@@ -116,7 +116,8 @@ export function decideColumns(source: ColumnSource, header: Header, block: Heade
     const decided: Decided = column.kind === "totalLength" ? unitOfTotals(ofWords, sample, oneMm) : ofWords;
     if (column.kind === "length")
       oneMm = (median(sample.numbers) ?? Number.NaN) * IN_COLUMN_UNIT[decided.unit];
-    const feetInches = isFeetInches(sample, { unit: decided.unit, said: column.unit }, standard);
+    const ofLengths = lengths.get("length")?.feetInches === true;
+    const feetInches = isFeetInches(sample, { unit: decided.unit, said: column.unit, ofLengths }, standard);
     lengths.set(column.kind, { factor: IN_COLUMN_UNIT[decided.unit], comma: own, feetInches });
     units.set(column.kind, decided);
     note(column, decided);

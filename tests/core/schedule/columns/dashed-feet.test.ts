@@ -20,6 +20,21 @@ it("should read feet and inches with a dash, whatever the standard in force", ()
   expect(lengths("ACI318:2019", ...rows)).toEqual([7467.6, 11582.4, 5130.8]);
 });
 
+// 294, 60 and 53 in, and legs of 18, 42 and 11 in, of 25.4 mm
+it("should read them without a nought before the inches", () => {
+  const rows: Cell[][] = [
+    ["A1", "#5", 44, "24-6", null, null, null],
+    ["A2", "#5", 36, "5-0", "2", "1-6", "3-6"],
+    ["A3", "#4", 12, "4-5", "2", "0-11", "3-6"],
+  ];
+  const { bars } = readSchedule(sheetFromRows("List", [HEADER, ...rows]), heldStandard("BS8666:2005"));
+  expect(bars.map(({ length, dims }) => [length, ...dims])).toEqual([
+    [7467.6],
+    [1524, 457.2, 1066.8],
+    [1346.2, 279.4, 1066.8],
+  ]);
+});
+
 it("should take no legs with a dash between them for feet and inches", () => {
   const rows: Cell[][] = [
     ["1", "16", 10, "25-480", null, null, null],
@@ -27,6 +42,7 @@ it("should take no legs with a dash between them for feet and inches", () => {
     ["3", "12", 10, "60-10", null, null, null],
   ];
   expect(lengths("EC2:2004", ...rows)).toEqual([null, null, null]);
+  expect(lengths("EC2:2004", ["1", "16", 10, "25-4"], ["2", "16", 10, "30-11"])).toEqual([null, null]);
 });
 
 // 16, 10 and 6 in of 25.4 mm
