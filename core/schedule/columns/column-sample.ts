@@ -97,7 +97,7 @@ export function commaOf(block: HeaderBlock, samples: ReadonlyMap<ColumnKind, Sam
 }
 
 export function commaOfColumn(column: HeaderColumn, sample: Sample, table: CommaUse): CommaUse {
-  if ((column.unit === "mm" || column.unit === "cm") && pointsPartThousands(sample)) return "grouped";
+  if (pointsPartThousands(sample, column.unit)) return "grouped";
   if (table === "decimal") {
     // 1,250 in a mm column is a thousand however the file writes its decimals
     return column.unit === "mm" && !sample.texts.some((text) => DECIMAL_FOR_SURE.test(text))
@@ -107,12 +107,18 @@ export function commaOfColumn(column: HeaderColumn, sample: Sample, table: Comma
   return column.unit === "m" ? "decimal" : "thousands";
 }
 
+const HUNDREDS = /^[1-9]\d\d$/;
 const WHOLE = /^\d{1,3}$/;
 const FEWEST_GROUPS = 2;
 
-/** Nobody writes a length to the thousandth of a mm or cm: texts of such a column are whole numbers, and a point parts all from a thousand up. */
-function pointsPartThousands({ numbers, texts }: Sample): boolean {
-  if (numbers.length > 0) return false;
+/**
+ * Nobody writes a length to the thousandth of a mm or cm: texts of such a column are whole numbers, and a point parts
+ * all from a thousand up. Of no unit they are where some have hundreds, which no metres have.
+ */
+function pointsPartThousands({ numbers, texts }: Sample, unit: HeaderColumn["unit"]): boolean {
+  const isSmall =
+    unit === "mm" || unit === "cm" || (unit === null && texts.some((text) => HUNDREDS.test(text)));
+  if (numbers.length > 0 || !isSmall) return false;
   const grouped = texts.filter(isGrouped).length;
   return grouped >= FEWEST_GROUPS && texts.every((text) => isGrouped(text) || WHOLE.test(text));
 }

@@ -21,6 +21,10 @@ describe("a point in texts of a column of lengths", () => {
     expect(lengths("Länge (cm)", ["182", "1.140", "745", "1.120"])).toEqual([1820, 11_400, 7450, 11_200]);
   });
 
+  it("parts thousands where no unit is named and others have hundreds", () => {
+    expect(lengths("Länge", ["2.400", "850", "11.300"])).toEqual([2400, 850, 11_300]);
+  });
+
   it("is that of decimals among metres", () => {
     expect(lengths("Länge (m)", ["2.400", "1.850", "11.300"])).toEqual([2400, 1850, 11_300]);
   });
