@@ -19,6 +19,7 @@ import { readHeading } from "../rows/read-heading";
 import { sumsOnly } from "../rows/sum-rows";
 import type { Cell } from "../sheet";
 import { sampleRows } from "./column-sample";
+import { columnsWithoutHead } from "./columns-without-head";
 import { type ColumnSource, decideColumns, type TableLayout } from "./decide-columns";
 import { decisionText, heldText, nothingConfirms } from "./proof-text";
 import { withSizeByLooks } from "./size-by-looks";
@@ -45,7 +46,9 @@ const AMOUNTS: ReadonlySet<string> = new Set(["mass", "totalLength", "bySize"]);
 
 /** Words make the table first; the arithmetic of its rows confirms them, fills what they leave open, or wins. */
 export function settleColumns(source: ColumnSource, header: Header, found: HeaderBlock): SettledColumns {
-  const block = withSizeByLooks(found, sampleRows(source, header, found), source.standard);
+  const sample = sampleRows(source, header, found);
+  const bare = columnsWithoutHead(found, sample);
+  const block = withSizeByLooks(found, bare, sample, source.standard);
   const worded = decideColumns(source, header, block);
   // an abstract has no products to be weighed by
   if (sumsOnly(worded.table)) return { layout: worded, held: null, proof: null };
@@ -59,7 +62,7 @@ export function settleColumns(source: ColumnSource, header: Header, found: Heade
     left,
     right,
   };
-  const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored));
+  const weighed = weighTable(rows, source.standard, wordsOf(worded.table, worded.ignored, bare));
   if (weighed === null) return { layout: worded, held: null, proof: null };
   const settled = withDecisions(block, weighed);
   const layout = settled === block ? worded : decideColumns(source, header, settled);
@@ -128,9 +131,10 @@ function nextHeader(source: ColumnSource, { bottom }: Header, block: HeaderBlock
 function wordsOf(
   { columns, bySize = [], left = 0, right = 0, unknownHeaders = [] }: TableReading,
   ignored: ReadonlySet<number>,
+  bare: readonly number[],
 ): ReadonlyMap<number, WordReading> {
   const words = new Map<number, WordReading>();
-  const unknown = new Set(unknownHeaders.map(({ column }) => column));
+  const unknown = new Set([...bare, ...unknownHeaders.map(({ column }) => column)]);
   for (let column = left; column <= right; column += 1) {
     if (!unknown.has(column) || ignored.has(column))
       words.set(column, { column, role: "other", unit: null, by: "written" });

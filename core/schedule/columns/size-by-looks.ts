@@ -8,16 +8,17 @@ import type { Cell } from "../sheet";
 const LEAST_ROWS = 5;
 const SHARE = 0.8;
 
-/** The block with the one column of unknown words that holds bar sizes as its size, where no word names one. */
+/** The block with the one column of unknown words, or of none, that holds bar sizes as its size, where no word names one. */
 export function withSizeByLooks(
   block: HeaderBlock,
+  bare: readonly number[],
   rows: readonly (readonly Cell[])[],
   standard: Standard,
 ): HeaderBlock {
   if (block.columns.some(({ kind }) => kind === "size")) return block;
-  const holding = block.unknown.filter(({ column }) => holdsSizes(rows, column, standard));
-  const inMm =
-    holding.length === 0 ? block.unknown.filter((one) => isOfSizesInMm(one, rows, standard)) : holding;
+  const open = [...block.unknown, ...bare.map((column) => ({ column, header: "" }))];
+  const holding = open.filter(({ column }) => holdsSizes(rows, column, standard));
+  const inMm = holding.length === 0 ? open.filter((one) => isOfSizesInMm(one, rows, standard)) : holding;
   const [one, another] = inMm;
   if (one === undefined || another !== undefined) return block;
   const size = {
