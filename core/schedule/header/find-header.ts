@@ -3,6 +3,7 @@ import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { isWord, plainWords } from "../cells/row-words";
 import { ROUND_STEEL } from "../evidence/evidence.data";
 import type { Cell } from "../sheet";
+import { headText } from "./head-text";
 import {
   CORE,
   type FoundColumn,
@@ -163,7 +164,7 @@ function headerRow(source: HeaderSource, row: number): HeaderRow {
     const text = spread ?? (typeof cell === "string" || typeof cell === "number" ? String(cell) : "");
     if (text.trim() === "") continue;
     // lines of one cell may be two languages: recogniseHeader tells them apart
-    texts.set(column, text.replace(/[^\S\n]+/g, " ").trim());
+    texts.set(column, headText(text.replace(/[^\S\n]+/g, " ")));
     if (spread !== null) merged.add(column);
   }
   const signs = [...texts].filter(([, text]) => SIZE_SIGN.test(text));

@@ -1,6 +1,7 @@
 import type { ColumnKind, ColumnUnit } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import { isWord } from "../cells/row-words";
+import { headText } from "./head-text";
 import { HEADER_UNITS } from "./header-units.data";
 import { HEADER_WORD_ROWS } from "./header-word-rows";
 import { headingOfParts, partsByWord } from "./heading-of-parts";
@@ -84,10 +85,11 @@ const remembered = new Map<string, HeaderMeaning | null>();
  */
 export function recogniseHeader(typed: string): HeaderMeaning | null {
   if (typed.length > LONGEST_HEADER) return null;
-  if (HOLDS_DIGIT.test(typed) && HOLDS_DIGIT.test(typed.replace(DIGITS_OF_WORDS, " "))) return null;
   const known = remembered.get(typed);
   if (known !== undefined) return known;
-  const meaning = recognise(typed);
+  const text = headText(typed);
+  const holdsDigit = HOLDS_DIGIT.test(text) && HOLDS_DIGIT.test(oneLine(text).replace(DIGITS_OF_WORDS, " "));
+  const meaning = holdsDigit ? null : (recognise(text) ?? recogniseParted(text));
   if (remembered.size < 4000) remembered.set(typed, meaning);
   return meaning;
 }
@@ -108,6 +110,16 @@ function recognise(typed: string): HeaderMeaning | null {
     ? { ...SPACING, unit: found?.unit ?? unitInHeader(typed) }
     : found;
 }
+
+/** "SCHNITT-" over "LAENGE": a word that is parted at the end of its line. */
+function recogniseParted(text: string): HeaderMeaning | null {
+  const whole = text.replace(PARTED, "");
+  return whole === text ? null : recognise(whole);
+}
+
+const PARTED = /(?<=\p{L}{2})-\s+(?=\p{L}{2})/gu;
+
+const oneLine = (text: string): string => text.replace(/\s+/g, " ");
 
 const CENTRE_TO_CENTRE = /(?<!\p{L})c\s?\/\s?c(?!\p{L})/iu;
 const COUNTS: ReadonlySet<string> = new Set(["total", "each", "members"]);
@@ -226,14 +238,20 @@ function recogniseParts(typed: string): HeaderMeaning | null {
     const known = parts.map(recogniseWhole).filter((one): one is HeaderMeaning => one !== null);
     const meaning = oneOf(known);
     if (meaning === null) continue;
-    // "cuts/bar" are of a bar, and name none
-    if (meaning.weak && known.length < parts.length && /\S\/\S/.test(typed)) continue;
+    // "cuts/bar" are of a bar and "No." over "piles" counts no bars: a part of one text names nothing
+    if (meaning.weak && known.length < parts.length && isOneText(typed)) continue;
     const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
     return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
   }
   return null;
 }
 
+/** Parts at a slash, or lines in one writing. */
+function isOneText(typed: string): boolean {
+  return /\S\/\S/.test(typed) || (typed.includes("\n") && !OTHER_WRITING.test(typed));
+}
+
+const OTHER_WRITING = /(?!\p{Script=Latin})\p{L}/u;
 const LATIN = /\p{Script=Latin}/u;
 const LATIN_WORDS = /[\p{Script=Latin}\p{M}'’.()]+/gu;
 
