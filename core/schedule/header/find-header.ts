@@ -31,6 +31,7 @@ import {
 import { WIDEST } from "./known-words";
 import { numbersColumns } from "./numbers-columns";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
+import { isRowOfRates } from "./row-of-rates";
 import { withoutStrays } from "./without-strays";
 
 export interface Header {
@@ -73,7 +74,8 @@ export function findHeader(
   // the top row has to give something, else it is a title
   if (best.bottom > row) {
     const below = joined(source, rows.slice(1, best.bottom - row + 1), best.bottom, standard);
-    const isTitle = below.known >= best.known && stackedUnder(rows[0], best) < 2;
+    const isTitle =
+      below.known >= best.known && stackedUnder(rows[0], best) < 2 && !reachesDown(rows[0], rows[1]);
     if (isTitle && !headsSizes(rows[0], best, standard)) return null;
   }
   typesByContent(best.columns as FoundColumn[], source, best.bottom, standard);
@@ -100,12 +102,12 @@ function numbersItsColumns(source: HeaderSource, row: number, best: Candidate | 
   return under.filter(({ meaning }) => !DIMENSION.test(meaning?.kind ?? "")).length * 2 > under.length;
 }
 
-/** "kg/m", beside it a figure under each size: it says what those are, and is no word of the column that it stands in. */
-function isRowOfRates(cells: readonly Cell[]): boolean {
-  const filled = cells.filter((cell) => cell !== null && cell !== undefined && cell !== "");
-  const [first, ...rest] = filled;
-  if (typeof first !== "string" || rest.length < LEAST_SIZES) return false;
-  return isWord("per-metre", plainWords(first)) && rest.every((cell) => typeof cell === "number");
+/** Known heads of the top row are merged with the cells below them, where they stand again: it is no title. */
+function reachesDown(top: HeaderRow | undefined, below: HeaderRow | undefined): boolean {
+  const shared = [...(top?.texts ?? [])].filter(
+    ([column, text]) => below?.texts.get(column) === text && recogniseHeader(text) !== null,
+  );
+  return shared.length > 1;
 }
 
 /** Columns whose whole stack, this top row's text first, is a known word. */

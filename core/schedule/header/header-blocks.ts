@@ -296,7 +296,7 @@ function sizeOf(text: string, standard: Standard): SizeNamed | null {
     // what its amounts are in: "Ø8 (m)"
     .replace(AMOUNT_UNIT, "")
     .replace(/\s*(?:mm|\u00d8)$/i, "");
-  if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d[\d/ ]*"$/u.test(bare)) return null;
+  if (!/^(?:\p{L}{0,2}|#)\s?\d+(?:\.\d)?$|^\d{2}\s?M$|^\d[\d/ ]*"$/u.test(bare)) return null;
   const reading = standard.readSize(bare);
   const own = isRefusal(reading) ? null : (reading.bar?.size ?? null);
   if (own !== null) return { size: own, isDiameter: false };

@@ -101,6 +101,7 @@ function recognise(typed: string): HeaderMeaning | null {
   if (LEGS_ALONE.test(splitUnit(plainHeader(typed)).text)) return null;
   const found =
     recognisePerMetre(typed) ??
+    recogniseTwice(typed) ??
     recogniseWhole(typed) ??
     recogniseMadeUp(typed) ??
     recogniseParts(typed) ??
@@ -239,12 +240,15 @@ function recogniseParts(typed: string): HeaderMeaning | null {
     const meaning = oneOf(known);
     if (meaning === null) continue;
     // "cuts/bar" are of a bar and "No." over "piles" counts no bars: a part of one text names nothing
-    if (meaning.weak && known.length < parts.length && isOneText(typed)) continue;
+    const isLoose = meaning.weak || DIMENSION.test(meaning.kind);
+    if (isLoose && known.length < parts.length && isOneText(typed)) continue;
     const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
     return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
   }
   return null;
 }
+
+const DIMENSION = /^[A-KR]$/;
 
 /** Parts at a slash, or lines in one writing. */
 function isOneText(typed: string): boolean {
@@ -252,6 +256,19 @@ function isOneText(typed: string): boolean {
 }
 
 const OTHER_WRITING = /(?!\p{Script=Latin})\p{L}/u;
+/** "Bauteil / Element": one column named in two languages; its stroke is no "per". */
+function recogniseTwice(typed: string): HeaderMeaning | null {
+  const [one = "", other, more] = typed.split(/\s+[/|]\s+/);
+  if (other === undefined || more !== undefined) return null;
+  const [first, second] = [one, other].map((part) => recogniseWhole(part) ?? recogniseMadeUp(part));
+  if (!first || !second || !NAMES.has(first.kind)) return null;
+  const isSame = first.kind === second.kind || (first.kind === "member" && second.kind === "members");
+  const unit = first.unit ?? second.unit;
+  return isSame ? { ...second, unit, weak: first.weak && second.weak } : null;
+}
+
+/** kinds whose words beside a stroke would be read as a count by the other */
+const NAMES: ReadonlySet<string> = new Set(["member", "members"]);
 const LATIN = /\p{Script=Latin}/u;
 const LATIN_WORDS = /[\p{Script=Latin}\p{M}'’.()]+/gu;
 
