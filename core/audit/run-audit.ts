@@ -27,6 +27,7 @@ import { limitsInForce } from "./limits";
 import { sheetFinding } from "./make-finding";
 import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
+import { withOneOfRow } from "./one-of-row";
 import { withOneOfSize } from "./one-of-size";
 import { openAsCorrected } from "./read-as-corrected";
 import { beginApart, type RowsHelper } from "./rows-apart";
@@ -293,7 +294,7 @@ function reportOf(state: AuditState, audited = auditedSheets(state)): AuditRepor
     const sure = isAssumed
       ? all.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
       : all;
-    return { facts: sheet.facts, told: withOneOfSize(sure) };
+    return { facts: sheet.facts, told: withOneOfRow(withOneOfSize(sure), sheet.facts) };
   });
   const { isStandardAssumed, isStandardNamed } = context;
   const isAsked = isStandardAssumed && !isStandardNamed && told.some(asksForStandard);

@@ -1,3 +1,4 @@
+import type { BarFacts } from "../../bar/bar-facts";
 import { offLegConvention } from "../../bar/leg-convention";
 import { type LengthHabit, offHabitOfCodes, offLengthHabit } from "../../bar/length-habits";
 import { lengthsAsStated } from "../../bar/stated-sums";
@@ -39,10 +40,12 @@ export default defineRule({
     const ofCodes = hasLengthsElsewhere(sheet.habits, context) ? offHabitOfCodes(sheet) : [];
     const isAsStated = lengthsAsStated(sheet);
     const byHabit = [...offLengthHabit(sheet), ...ofCodes].filter(({ facts }) => !isAsStated(facts));
+    const ofLeg = new Set<BarFacts>();
     const told = new Set(byHabit.filter(({ likeLeg }) => likeLeg === undefined).map(({ facts }) => facts));
     for (const { facts, kind, leg, to, shape = "", instead = 0, kept, tested } of offLegConvention(sheet)) {
       if (isAsStated(facts) || (told.has(facts) && (kind === "longer" || kind === "sum"))) continue;
       told.add(facts);
+      if (kind === "fits" || kind === "blank") ofLeg.add(facts);
       const letter = DIMENSION_LETTERS[leg] ?? "A";
       const length = { mm: facts.row.length ?? 0, typed: true } as const;
       const typedShape = String(facts.typed("shape") ?? "");
@@ -53,7 +56,7 @@ export default defineRule({
       report({ messageId: MESSAGE[kind], outcome: "unsure", row: facts, at, values });
     }
     for (const { facts, habit, expected, likeLeg } of byHabit) {
-      if (likeLeg !== undefined && told.has(facts)) continue;
+      if (ofLeg.has(facts) || (likeLeg !== undefined && told.has(facts))) continue;
       if (likeLeg !== undefined) {
         const length = { mm: facts.row.length ?? 0, typed: true } as const;
         const letter = DIMENSION_LETTERS[likeLeg] ?? "A";
