@@ -24,10 +24,12 @@ export function sampleRows(
 ): (readonly Cell[])[] {
   const rows: (readonly Cell[])[] = [];
   const last = Math.min(source.rowCount, header.bottom + 1 + SAMPLE_ROWS);
+  const stacked: (readonly Cell[])[] = [];
+  for (let row = Math.max(0, header.top); row <= header.bottom; row += 1) stacked.push(source.cells(row));
   for (let row = header.bottom + 1; row < last; row += 1) {
     const cells = source.cells(row);
     // the header that stands again over the next member
-    if (isHeaderAgain(cells, block)) continue;
+    if (isHeaderAgain(cells, block) || stacked.some((one) => saysSame(cells, one, block))) continue;
     rows.push(cells.slice(0, block.right + 1));
   }
   return rows;
@@ -40,6 +42,18 @@ function isHeaderAgain(cells: readonly Cell[], { columns }: HeaderBlock): boolea
     if (again > 1) return true;
   }
   return false;
+}
+
+/** Two texts of a row of the header or more stand again in their columns, and no other text or number there. */
+function saysSame(cells: readonly Cell[], head: readonly Cell[], { left, right }: HeaderBlock): boolean {
+  let again = 0;
+  for (let column = left; column <= right && column < cells.length; column += 1) {
+    const cell = cells[column] ?? null;
+    if (cell === null || cell === "") continue;
+    if (cell !== head[column]) return false;
+    again += 1;
+  }
+  return again > 1;
 }
 
 export function sampleOf(rows: readonly (readonly Cell[])[], column: number): Sample {

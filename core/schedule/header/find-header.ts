@@ -32,6 +32,7 @@ import { WIDEST } from "./known-words";
 import { numbersColumns } from "./numbers-columns";
 import { type HeaderMeaning, recogniseHeader, unitInHeader } from "./recognise-header";
 import { isRowOfRates } from "./row-of-rates";
+import { reachesDown, saysAgain } from "./rows-again";
 import { withoutStrays } from "./without-strays";
 
 export interface Header {
@@ -62,7 +63,9 @@ export function findHeader(
   for (let bottom = row; bottom < Math.min(row + MOST_ROWS, source.rowCount); bottom += 1) {
     if (bottom > row && (!isHeader(source.cells(bottom)) || numbersItsColumns(source, bottom, best))) break;
     if (bottom > row && isRowOfRates(given.cells(bottom))) break;
-    rows.push(headerRow(source, bottom));
+    const next = headerRow(source, bottom);
+    if (saysAgain(rows[0], next)) break;
+    rows.push(next);
     const candidate = joined(source, rows, bottom, standard);
     const last = rows[rows.length - 1];
     const mayGain = best === null || best.bottom === bottom - 1 || namesSizes(last, standard);
@@ -100,14 +103,6 @@ function numbersItsColumns(source: HeaderSource, row: number, best: Candidate | 
   if (best === null || !numbersColumns(cells, filled)) return false;
   const under = best.columns.filter(({ column, meaning }) => meaning !== null && filled.includes(column));
   return under.filter(({ meaning }) => !DIMENSION.test(meaning?.kind ?? "")).length * 2 > under.length;
-}
-
-/** Known heads of the top row are merged with the cells below them, where they stand again: it is no title. */
-function reachesDown(top: HeaderRow | undefined, below: HeaderRow | undefined): boolean {
-  const shared = [...(top?.texts ?? [])].filter(
-    ([column, text]) => below?.texts.get(column) === text && recogniseHeader(text) !== null,
-  );
-  return shared.length > 1;
 }
 
 /** Columns whose whole stack, this top row's text first, is a known word. */

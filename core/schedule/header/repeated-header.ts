@@ -3,7 +3,10 @@ import type { Cell } from "../sheet";
 
 const REPEATED_SHARE = 0.8;
 
-/** True where a row says a header of these schedules again, as on the next page of a list. */
+/**
+ * True where a row says a header of these schedules again, as on the next page of a list. What is merged over its rows
+ * there need not be merged here.
+ */
 export function repeatsHeader(
   layouts: readonly TableLayout[],
   cells: readonly Cell[],
@@ -20,7 +23,7 @@ export function repeatsHeader(
         own += 1;
         if (texts.get(column) === String(cells[column]).trim().toLowerCase()) same += 1;
       }
-      return own > 1 && same >= own * REPEATED_SHARE && same * 2 >= texts.size;
+      return own > 1 && (same === own || (same >= own * REPEATED_SHARE && same * 2 >= texts.size));
     }),
   );
 }

@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { checkBooks } from "../../../core/jobs";
+import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { BARS, HEADS } from "./plain-list";
+
+interface Given {
+  readonly name: string;
+  readonly rows: readonly (readonly Cell[])[];
+  readonly merges?: Sheet["merges"];
+}
+
+/** Tonnes and what is told above a note, of a book of such sheets. */
+function check(...sheets: readonly Given[]) {
+  const read = new Map(
+    sheets.map(({ name, rows, merges = [] }) => [name, { ...sheetFromRows(name, rows), merges }]),
+  );
+  const book = {
+    name: "Invented yard",
+    sheets: sheets.map(({ name }) => ({ name, visibility: "visible" as const })),
+    read: (name: string) => read.get(name) as Sheet,
+    setting: () => null,
+  };
+  const [checked] = checkBooks([book], { sheet: null, standard: "BS8666:2005" });
+  if (checked === undefined || !("tonnage" in checked)) throw new Error("not checked");
+  const loud = checked.report.findings.filter(({ severity }) => severity !== "note");
+  return {
+    kg: Math.round(checked.tonnage.tonnage.total * 1e4) / 10,
+    loud: loud.map(({ code, cell }) => `${code} ${cell}`),
+  };
+}
+
+const list = (...rows: readonly (readonly Cell[])[]) => check({ name: "List", rows });
+/** the masses of the list by hand: 17.76 + 53.28 + 63.16 + 63.16 + 44.4 */
+const KG = 241.8;
+
+describe("a header that stands again", () => {
+  // shape and dimensions of a list with a head of two rows, merged where it stands first
+  const top = ["Mark", "Size", "Total no.", "Length mm", "Shape", "Dimensions mm", null, "Mass kg"];
+  const under = [null, null, null, null, null, "A", "B"];
+  const merges = [0, 1, 2, 3, 4, 7].map((column) => ({ top: 0, bottom: 1, left: column, right: column }));
+  const bars = BARS.map(([mark, size, count, length, mass]) => {
+    return [mark, size, count, length, "00", length, null, mass] as Cell[];
+  });
+
+  it.each([
+    ["twice at the beginning", [top, under, top, under, ...bars]],
+    ["twice with a blank row between", [top, under, [], top, under, ...bars]],
+    ["on the next page", [top, under, ...bars.slice(0, 3), [], top, under, ...bars.slice(3)]],
+  ])("should begin no list of its second row: %s", (_, rows) => {
+    expect(check({ name: "List", rows, merges })).toEqual({ kg: KG, loud: [] });
+  });
+});
