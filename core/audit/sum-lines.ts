@@ -284,7 +284,7 @@ function unreadBefore(sheet: SheetFacts, line: TotalRow, column: number, top: nu
 }
 
 /**
- * The bars that a line may stand for: since the last line that sums, since the last heading or line of members, since the
+ * The bars that a line may stand for: since the last line that sums, carried or not, since the last heading or line of members, since the
  * header, and over the sheet so far; of its own table first; then with the sheets before it, where the list goes on over sheets.
  */
 export function stretchesOf(
@@ -306,7 +306,12 @@ export function stretchesOf(
   const ownTotals = totals.filter(({ table, row }) => table === line.table && row < line.row);
   const ofTable = own.length === above.length || own.length === 0 ? [] : [own];
   const sinceOwn = Math.max(tableTop, ...ownTotals.map(({ row }) => row));
-  const starts = [...new Set([lastTotal, lastHeading, lastOfMembers, tableTop, -1])];
+  // the bars of a group go on over the page, whatever is carried to it
+  const lastSum = Math.max(
+    -1,
+    ...totals.filter(({ kind, row }) => kind !== "carried" && row < line.row).map(({ row }) => row),
+  );
+  const starts = [...new Set([lastTotal, lastHeading, lastOfMembers, tableTop, lastSum, -1])];
   return [
     ...ofTable.flatMap((bars) => [bars.filter(({ row }) => row.row > sinceOwn), bars]),
     ...starts.map((start) => barsBetween(sheet.bars, start, line.row)),

@@ -97,7 +97,7 @@ export class SheetReader {
   read(): ScheduleReading {
     this.readRows(undefined);
     if (this.tables.length === 0) this.readRows(2);
-    if (this.tables.length === 0 && this.sums.summaries.length === 0 && !this.goesOn())
+    if (this.tables.length === 0 && !this.goesOn() && this.sums.summaries.length === 0)
       this.readByArithmetic();
     const { sheet, bars, notes, access, classes, reasons, standard } = this;
     const read = { classes, reasons, standard, cells: access.cells };
@@ -157,21 +157,19 @@ export class SheetReader {
   private goesOn(): boolean {
     const list = this.before();
     if (list === null || list.table === null) return false;
-    const [classes, reasons] = [[...this.classes], [...this.reasons]];
+    this.forget();
     this.begin(headerBefore(list.table));
     for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
     this.readRowsOn();
-    const isWhole = areMostlyWhole(this.bars) && this.held === null;
-    if (!isWhole) {
+    if (!areMostlyWhole(this.bars) || this.held !== null) {
       this.forget();
-      this.classes.splice(0, classes.length, ...classes);
-      this.reasons.splice(0, reasons.length, ...reasons);
-    } else {
-      const reason = `the sheet has no header: its columns are those of sheet "${list.sheet}", whose list goes on here`;
-      this.guesses.push({ guess: "list-goes-on", reason, asks: false, row: null, column: null });
-      this.hasGoneOn = true;
+      for (const least of [undefined, 2]) this.readRows(least);
+      return false;
     }
-    return isWhole;
+    const reason = `the sheet has no header: its columns are those of sheet "${list.sheet}", whose list goes on here`;
+    this.guesses.push({ guess: "list-goes-on", reason, asks: false, row: null, column: null });
+    this.hasGoneOn = true;
+    return true;
   }
 
   /** As if no row had been read. */

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { checkBooks } from "../../../core/jobs";
+import { readSchedule } from "../../../core/schedule/read-schedule";
 import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { resolveStandard } from "../../../core/standards/index";
+import type { Standard } from "../../../core/standards/port";
 import { BARS, HEADS } from "./plain-list";
+
+const standard = resolveStandard("BS8666:2005") as Standard;
 
 interface Given {
   readonly name: string;
@@ -48,5 +53,49 @@ describe("a header that stands again", () => {
     ["on the next page", [top, under, ...bars.slice(0, 3), [], top, under, ...bars.slice(3)]],
   ])("should begin no list of its second row: %s", (_, rows) => {
     expect(check({ name: "List", rows, merges })).toEqual({ kg: KG, loud: [] });
+  });
+});
+
+describe("a list that goes on over pages and sheets", () => {
+  it("should sum a group over the page, whatever is carried to it", () => {
+    const rows = [
+      [HEADS, ...BARS.slice(0, 2), ["Subtotal", "", "", "", 71.04]],
+      [BARS[2], ["Carried forward", "", "", "", 134.2], HEADS, ["Brought forward", "", "", "", 134.2]],
+      // 63.16 + 63.16 + 44.4
+      [...BARS.slice(3), ["Subtotal", "", "", "", 170.72]],
+    ].flat() as Cell[][];
+    expect(list(...rows)).toEqual({ kg: KG, loud: [] });
+  });
+
+  it("should tell a sum over the page that is another", () => {
+    const rows = [
+      [HEADS, ...BARS.slice(0, 2), ["Subtotal", "", "", "", 71.04]],
+      [BARS[2], ["Carried forward", "", "", "", 134.2], HEADS, ["Brought forward", "", "", "", 134.2]],
+      [...BARS.slice(3), ["Subtotal", "", "", "", 180.72]],
+    ].flat() as Cell[][];
+    expect(list(...rows).loud).toHaveLength(1);
+  });
+
+  it("should go on where sums with a head of their own stand below its rest", () => {
+    const sums: Cell[][] = [
+      ["Size", "kg/m", "Length m", "Mass kg"],
+      ["H12", 0.888, 130, 115.44],
+      ["H16", 1.579, 80, 126.32],
+    ];
+    const first = { name: "1", rows: [HEADS, ...BARS.slice(0, 3)] };
+    const second = { name: "2", rows: [...BARS.slice(3), [], ...sums] };
+    expect(check(first, second).kg).toBe(KG);
+  });
+
+  it("should leave sums alone that no rest of a list stands over", () => {
+    const rows: Cell[][] = [
+      ["Size", "kg/m", "Length m", "Mass kg"],
+      ["H12", 0.888, 130, 115.44],
+      ["H16", 1.579, 80, 126.32],
+    ];
+    const follows = sheetFromRows("1", [HEADS, ...BARS]);
+    const reading = readSchedule({ ...sheetFromRows("2", rows), follows }, standard);
+    expect(reading).toMatchObject({ bars: [], tables: [] });
+    expect(reading.summaries).toHaveLength(1);
   });
 });
