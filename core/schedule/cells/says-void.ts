@@ -2,12 +2,14 @@ import type { Cell } from "../sheet";
 import { isWord, plainWords, wordsOf } from "./row-words";
 
 const SHORTEST = 4;
+/** "取消", "HỦY": other writings need fewer signs for a word */
+const SHORTEST_OF_OTHERS = 2;
 
 /** "CANCELLED" in place of a size: the bar is none any more. */
 export function saysVoid(cell: Cell | undefined): boolean {
   return (
     typeof cell === "string" &&
-    cell.length >= SHORTEST &&
+    cell.length >= (/^[ -~]*$/.test(cell) ? SHORTEST : SHORTEST_OF_OTHERS) &&
     !/\d/.test(cell) &&
     isWord("superseded", plainWords(cell))
   );

@@ -34,6 +34,7 @@ const CASES: readonly RowCase[] = [
   { code: "text-alone", class: "note", when: ({ isOneText }) => isOneText },
   { code: "accessory", class: "note", when: isAccessory },
   { code: "row-cancelled", class: "note", when: isCancelled },
+  { code: "title-or-foot", class: "note", when: isOfWords },
   { code: "size-unread", class: "unread", when: (row) => isSizeUnread(row) && !row.hasMark },
   { code: "sum-of-rows", class: "total", when: ({ isSumOfLines }) => isSumOfLines },
   { code: "fields-of-a-bar", class: "bar", when: hasFieldsOfBar },
@@ -106,6 +107,11 @@ function isTitleOrFoot(row: RowEvidence): boolean {
   return !row.hasShape && row.isTitleOrFoot && !row.readsSize;
 }
 
+/** A title, a place or a drawing over several cells: words alone, none of them a mark, and nothing of a bar. */
+function isOfWords(row: RowEvidence): boolean {
+  return row.areWords && !row.hasShape && !row.namesBar && (!row.hasMark || !row.isMarkLikeOthers);
+}
+
 function isHeading(row: RowEvidence): boolean {
   return (row.isOneText || !(row.hasSize || row.hasShape)) && row.heading !== null;
 }
@@ -122,6 +128,8 @@ function isAccessory(row: RowEvidence): boolean {
 }
 
 function isCancelled(row: RowEvidence): boolean {
+  // "VOID" under whatever column, and no figure of a bar
+  if (row.isVoid && !row.namesBar) return true;
   if (row.hasSize || row.hasCount || row.hasLength) return false;
   return row.hasShape ? row.isVoid : row.saysCancelled;
 }

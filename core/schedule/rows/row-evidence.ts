@@ -41,6 +41,13 @@ function isLongLabel(words: string): boolean {
   return (words.trim().split(/\s+/).length > 1 && /\p{L}{2}/u.test(words)) || UNPARTED_WORD.test(words);
 }
 
+/** A word of four letters, or signs that need no blank between them. */
+function isWordy(cell: Cell | undefined): boolean {
+  if (typeof cell !== "string" || cell.length > LONGEST_WORDS) return false;
+  return /\p{L}{4}/u.test(cell) || UNPARTED_WORD.test(cell);
+}
+
+const LONGEST_WORDS = 200;
 const UNPARTED_WORD = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Hangul}\p{Script=Thai}]{2}/u;
 
 /** A word for sums anywhere among others; where words stand without blanks, at their end. */
@@ -80,6 +87,8 @@ export class RowEvidence {
     private readonly isSumAbove: (column: number, value: number) => boolean = () => false,
     /** a number is what the lines of sums right above add up to in its column */
     private readonly isSumOfLine: (column: number, value: number) => boolean = () => false,
+    /** undefined where no bar is above */
+    private readonly markAbove?: string | null,
   ) {
     const { table, ignored, left, right } = layout;
     this.table = table;
@@ -210,6 +219,15 @@ export class RowEvidence {
   }
   get namesUnit(): boolean {
     return this.all.some((column) => isUnit(this.cells[column] ?? null));
+  }
+  /** Cells of words alone, several of them: a page's title, a member and its drawing. */
+  get areWords(): boolean {
+    return this.all.length > 1 && this.all.every((column) => isWordy(this.cells[column]));
+  }
+  /** The text under the mark may be a mark as that of the bar above is: both are words, or it is none. */
+  get isMarkLikeOthers(): boolean {
+    const cell = this.cells[this.table.columns.get("mark")?.column ?? -1];
+    return !isWordy(cell) || this.markAbove === null || isWordy(this.markAbove);
   }
   get hasNumber(): boolean {
     return this.all.some((column) => typeof this.cells[column] === "number");

@@ -280,7 +280,7 @@ export class SheetReader {
     };
     const isSumOfLine = (column: number, value: number): boolean =>
       this.sums.isSumOfLines(row, column, value);
-    const seen = [above?.member, wayOf(summary), ended, isLine, isSum, isSumOfLine] as const;
+    const seen = [above?.member, wayOf(summary), ended, isLine, isSum, isSumOfLine, above?.mark] as const;
     const evidence = new RowEvidence(cells, columns, layout, signs, ...seen);
     const isClosing = layout.closings.some((line) => line.row === row);
     const verdict = isClosing ? SUM_OF_MEMBERS : classifyRow(evidence);

@@ -99,3 +99,44 @@ describe("a list that goes on over pages and sheets", () => {
     expect(reading.summaries).toHaveLength(1);
   });
 });
+
+describe("rows of words around a list", () => {
+  it.each([
+    ["a page's title", ["Sheet 2", null, null, "Project: Yard hall"]],
+    ["a member and its drawing", ["Foundations", null, null, "Drawing no. S-201"]],
+    ["the same in another writing", ["基礎", null, null, "図面番号 S-201"]],
+  ])("should be no bars: %s", (_, row) => {
+    expect(list(HEADS, ...BARS.slice(0, 2), row, ...BARS.slice(2))).toEqual({ kg: KG, loud: [] });
+    expect(list(HEADS, row, ...BARS)).toEqual({ kg: KG, loud: [] });
+  });
+
+  it("should be told where the first of them is a mark", () => {
+    const row = ["06", "as drawn", null, "to suit site"];
+    expect(list(HEADS, ...BARS.slice(0, 2), row, ...BARS.slice(2)).loud).toContain("READ101 B4");
+  });
+
+  it.each<[string, Cell[][]]>([
+    [
+      "signatures",
+      [[], ["Erstellt", "Geprüft", null, "Freigegeben"], ["J.K.", "M.L."], ["12.03.2025", "04.04.2025"]],
+    ],
+    [
+      "revisions",
+      [[], ["Index", "Datum", "Beschreibung", "Erstellt"], ["A", "12.03.2025", "Erstausgabe", "J.K."]],
+    ],
+    [
+      "numbered notes",
+      [
+        ["Hinweise"],
+        [1, "Gilt zusammen mit Plan S-201."],
+        [2, "Alle Maße sind auf der Baustelle zu prüfen."],
+      ],
+    ],
+  ])("should be the foot of the sheet: %s", (_, foot) => {
+    expect(list(HEADS, ...BARS, ...foot)).toEqual({ kg: KG, loud: [] });
+  });
+
+  it("should tell of a row without figures right below the bars", () => {
+    expect(list(HEADS, ...BARS, ["06", "J.K.", "M.L."]).loud.length).toBeGreaterThan(0);
+  });
+});
