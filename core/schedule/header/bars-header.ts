@@ -13,6 +13,7 @@ export function barsHeader(
   marks: () => ReturnType<Parameters<typeof listsDetails>[3]>,
 ): Header | "details" | null {
   const header = findHeader(source, row, standard, least);
-  if (header === null || header.blocks.some((block) => listsOtherThings(source, header, block))) return null;
-  return header.blocks.every((block) => listsDetails(source, header, block, marks)) ? "details" : header;
+  if (header === null) return null;
+  if (header.blocks.every((block) => listsDetails(source, header, block, marks))) return "details";
+  return header.blocks.some((block) => listsOtherThings(source, header, block)) ? null : header;
 }

@@ -18,12 +18,19 @@ const TELLS_OF_BARS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
   "grade",
 ]);
 
-/** True where the cells under "Size" are of doors, sections and the like, and none could be a bar's. */
+/** A table with none of these says how bars are bent, and of none how many there are or how much of it. */
+const AMOUNTS: ReadonlySet<ColumnKind> = new Set<ColumnKind>([
+  ...(["size", "members", "each", "total", "length", "totalLength", "mass", "pieceMass"] as const),
+  ...(["unitMass", "spacing"] as const),
+]);
+
+/** True where nothing of an amount is headed, or the cells under "Size" are of doors, sections and the like, and none could be a bar's. */
 export function listsOtherThings(
   source: HeaderSource,
   header: Header,
   { columns, bySize, unknown }: HeaderBlock,
 ): boolean {
+  if (bySize.length === 0 && !columns.some(({ kind }) => AMOUNTS.has(kind))) return true;
   const column = columns.find(({ kind }) => kind === "size")?.column;
   if (column === undefined) {
     const tells = bySize.length > 0 || columns.some(({ kind }) => TELLS_OF_BARS.has(kind));

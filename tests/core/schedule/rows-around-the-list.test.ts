@@ -140,3 +140,17 @@ describe("rows of words around a list", () => {
     expect(list(HEADS, ...BARS, ["06", "J.K.", "M.L."]).loud.length).toBeGreaterThan(0);
   });
 });
+
+describe("a sheet that says how bars are bent", () => {
+  it("should list none", () => {
+    const rows = [
+      ["Shape code", "Description", "A", "B", "C"],
+      ["00", "straight", "x", null, null],
+      ["21", "both ends bent", "x", "x", "x"],
+    ];
+    expect(check({ name: "List", rows: [HEADS, ...BARS] }, { name: "Shapes", rows })).toEqual({
+      kg: KG,
+      loud: [],
+    });
+  });
+});
