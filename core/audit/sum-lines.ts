@@ -13,9 +13,9 @@ export interface SumLine {
   readonly column: number;
   readonly field: SummedField;
   readonly typed: number;
-  /** in the column's unit: the stretches that the line may stand for, nearest first, without struck bars */
+  /** in the column's unit: the stretches that the line may stand for, nearest first, without bars that are taken out */
   readonly sums: readonly number[];
-  /** the same with struck bars, where some are struck */
+  /** the same with them, where some are */
   readonly sumsWithStruck: readonly number[];
   /** what the rows in sight make of a stretch that has hidden ones, and what all its rows make */
   readonly shown: readonly { readonly sum: number; readonly whole: number; readonly hidden: number }[];
@@ -73,7 +73,7 @@ function linesOf(sheet: SheetFacts): readonly SumLine[] {
       const inOwn = added === 0 ? bars : [...bars, ...bars.map((sum) => sum + added)];
       const perUnit = field.kind === "mass" ? field.inUnit / saidUnit(line.label, field.inUnit) : 1;
       const sums = perUnit === 1 ? inOwn : inOwn.map((sum) => sum * perUnit);
-      const someStruck = stretches.some((bars) => bars.some(({ row }) => row.struckThrough));
+      const someStruck = stretches.some((bars) => bars.some(({ row }) => isTakenOut(row)));
       lines.push({
         line,
         column,
@@ -101,6 +101,11 @@ function shownOf(
     const [sum, whole] = [inSight, bars].map((some) => sumOf(some, kind, inUnit, false, false));
     return sum == null || whole == null ? [] : [{ sum, whole, hidden }];
   });
+}
+
+/** Struck through, or cancelled by its own remark: a bar that its list's sums leave out. */
+export function isTakenOut({ struckThrough, superseded, supersededBy }: BarRow): boolean {
+  return struckThrough || (superseded === true && supersededBy == null);
 }
 
 const OF_MASS =
@@ -356,7 +361,7 @@ export function sumOf(
   let sum = 0;
   let any = false;
   for (const { row, count } of bars) {
-    if (row.struckThrough && !struck) continue;
+    if (isTakenOut(row) && !struck) continue;
     const value = figureOf(row, field, count);
     if (value === null && !withBlanks) return null;
     if (value === null) continue;

@@ -8,7 +8,7 @@ import { massPerMetreOf } from "../schedule/cells/size-elsewhere";
 import type { Standard } from "../standards/port";
 import { KG_PER_UNIT, MM_PER_UNIT } from "../units/unit-table";
 import { type SizedLine, type SizedSum, sizedLines, tablesAlone } from "./sized-sums";
-import type { SummedField } from "./sum-lines";
+import { isTakenOut, type SummedField } from "./sum-lines";
 import { offCells } from "./sums-of-sums";
 import { rounding, wrongTotalsBelow } from "./totals-below";
 import type { SumWay, WrongSum } from "./wrong-sum";
@@ -169,7 +169,7 @@ function addingLines(
 
 /** A bar of the size lacks its count or its length: another rule tells that, and no sum can be told. */
 function isOpen(bars: readonly BarFacts[] | undefined, { diameter, grade }: SizedSum): boolean {
-  const same = bars?.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough) ?? [];
+  const same = bars?.filter((facts) => facts.diameter === diameter && !isTakenOut(facts.row)) ?? [];
   // nor where bars of one diameter are summed by grade and none of them says which it is
   if (grade !== undefined && !same.some((facts) => isOfGrade(facts, grade))) return true;
   return same.some((facts) => lengthOf(facts) === null);
@@ -233,7 +233,7 @@ function sumInColumn(bars: readonly BarFacts[], column: number, { sheet }: Sheet
     const cell = sheet.cell(row.row, column);
     const value =
       typeof cell === "string" ? Number.parseFloat(cell.replace(/\s/g, "").replace(",", ".")) : cell;
-    if (typeof value === "number" && Math.abs(value) <= MOST_MM && !row.struckThrough) sum += value;
+    if (typeof value === "number" && Math.abs(value) <= MOST_MM && !isTakenOut(row)) sum += value;
   }
   return sum;
 }
@@ -297,8 +297,8 @@ function ofSize(
   { diameter, prefix, takesIn, grade }: SizedSum,
 ): readonly BarFacts[] {
   if (takesIn !== undefined)
-    return bars.filter((facts) => takesIn(facts.diameter ?? 0) && !facts.row.struckThrough);
-  const ofDiameter = bars.filter((facts) => facts.diameter === diameter && !facts.row.struckThrough);
+    return bars.filter((facts) => takesIn(facts.diameter ?? 0) && !isTakenOut(facts.row));
+  const ofDiameter = bars.filter((facts) => facts.diameter === diameter && !isTakenOut(facts.row));
   const graded = grade === undefined ? [] : ofDiameter.filter((facts) => isOfGrade(facts, grade));
   const same = graded.length === 0 ? ofDiameter : graded;
   const ofType = same.filter(({ row }) => row.size?.prefix.toUpperCase() === prefix);

@@ -154,3 +154,22 @@ describe("a sheet that says how bars are bent", () => {
     });
   });
 });
+
+describe("a bar that is cancelled", () => {
+  const heads = [...HEADS, "Remark"];
+  const bars = BARS.map((bar) => [...bar, null]);
+  const cancelled = ["06", "H12", 10, 1000, 8.88, "cancelled"];
+  const sums: Cell[][] = [[], ["H12", null, null, null, 115.44], ["H16", null, null, null, 126.32]];
+
+  it("should stand in no sum by size and in no total", () => {
+    expect(list(heads, ...bars, cancelled, ...sums)).toEqual({ kg: KG, loud: [] });
+    expect(list(heads, ...bars, cancelled, ["Total", null, null, null, 241.76])).toEqual({
+      kg: KG,
+      loud: [],
+    });
+  });
+
+  it.each(["取消", "취소", "HỦY", "باطل", "VOID"])("should be none where its size says %s", (word) => {
+    expect(list(heads, ...bars.slice(0, 2), ["06", word], ...bars.slice(2))).toEqual({ kg: KG, loud: [] });
+  });
+});
