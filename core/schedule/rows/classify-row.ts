@@ -109,7 +109,12 @@ function isTitleOrFoot(row: RowEvidence): boolean {
 
 /** A title, a place or a drawing over several cells: words alone, none of them a mark, and nothing of a bar. */
 function isOfWords(row: RowEvidence): boolean {
-  return row.areWords && !row.hasShape && !row.namesBar && (!row.hasMark || !row.isMarkLikeOthers);
+  return (
+    row.areWords &&
+    (!row.hasShape || row.labelsShape) &&
+    !row.namesBar &&
+    (!row.hasMark || !row.isMarkLikeOthers)
+  );
 }
 
 function isHeading(row: RowEvidence): boolean {

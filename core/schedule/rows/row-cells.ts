@@ -20,11 +20,11 @@ const FEWEST_LABELS = 3;
 
 /** Only texts of which each says of itself what it is, as in a title block at the foot of a page. */
 export function areLabelled(cells: readonly Cell[], filled: readonly number[]): boolean {
-  return (
-    filled.length >= FEWEST_LABELS &&
-    filled.every((column) => typeof cells[column] === "string" && LABELLED.test(cells[column].trim()))
-  );
+  return filled.length >= FEWEST_LABELS && filled.every((column) => isLabelled(cells[column]));
 }
+
+export const isLabelled = (cell: Cell | undefined): boolean =>
+  typeof cell === "string" && LABELLED.test(cell.trim());
 
 /** The columns in which something stands, rising. */
 export function filledColumns(cells: readonly Cell[]): number[] {

@@ -9,7 +9,7 @@ import { barBeside } from "./bar-beside";
 import { isFilledIn } from "./is-filled-in";
 import { memberHeading } from "./member-heading";
 import { type Heading, isHeadingText, readHeading } from "./read-heading";
-import { areLabelled, isTitleOrFoot, labelOf, shownText } from "./row-cells";
+import { areLabelled, isLabelled, isTitleOrFoot, labelOf, shownText } from "./row-cells";
 import type { RowSigns } from "./row-signs";
 import { isFootRow, isUnderSizes, totalKind } from "./sum-rows";
 
@@ -228,6 +228,10 @@ export class RowEvidence {
   get isMarkLikeOthers(): boolean {
     const cell = this.cells[this.table.columns.get("mark")?.column ?? -1];
     return !isWordy(cell) || this.markAbove === null || isWordy(this.markAbove);
+  }
+  /** "Project: Yard hall" under the shape is none. */
+  get labelsShape(): boolean {
+    return isLabelled(this.cells[this.table.columns.get("shape")?.column ?? -1]);
   }
   get hasNumber(): boolean {
     return this.all.some((column) => typeof this.cells[column] === "number");

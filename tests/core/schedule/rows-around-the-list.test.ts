@@ -110,6 +110,14 @@ describe("rows of words around a list", () => {
     expect(list(HEADS, row, ...BARS)).toEqual({ kg: KG, loud: [] });
   });
 
+  it("should be no bars where what is labelled stands under the shape", () => {
+    const rows = BARS.map((bar) => [...bar.slice(0, 3), "00", ...bar.slice(3)]);
+    const heads = [...HEADS.slice(0, 3), "Shape", ...HEADS.slice(3)];
+    const title = ["Sheet 2", null, null, "Project: Yard hall"];
+    expect(list(heads, ...rows.slice(0, 2), title, ...rows.slice(2))).toEqual({ kg: KG, loud: [] });
+    expect(list(heads, ...rows, ["06", null, null, "bent: ask"]).loud.length).toBeGreaterThan(0);
+  });
+
   it("should be told where the first of them is a mark", () => {
     const row = ["06", "as drawn", null, "to suit site"];
     expect(list(HEADS, ...BARS.slice(0, 2), row, ...BARS.slice(2)).loud).toContain("READ101 B4");
