@@ -19,48 +19,56 @@ const FEWEST = 3;
 const MOST_HAVE = 0.6;
 /** sums of rounded figures */
 const ROUNDED = 0.001;
+/** a sheet holds few tables of sums, and each looked at costs a walk over its bars */
+const MOST_STRETCHES = 20;
 /** smaller whole numbers are sums by chance */
 const LEAST_WHOLE = 20;
 
 /**
  * Rows read as bars that are unlike the bars above them in nearly every cell, several together: no bars with five mistakes
  * each. Where their numbers are what the bars above add up to they are sums, as are rows of which nothing could be read;
- * else they are told as rows that were not read. True where there are such rows.
+ * else they are told as rows that were not read. True where there are such rows, or where another bar above might make them such.
  */
 export function takeOtherTables(bars: DraftRow[], sums: SheetSums, read: RowsRead): boolean {
-  let isTaken = false;
+  let isAsked = false;
+  let left = MOST_STRETCHES;
   const missing = missingOf(bars);
-  for (let until = bars.length; until > 0; ) {
+  for (let until = bars.length; until > 0 && left > 0; ) {
     let from = until;
     while (from > 0 && missing(bars[from - 1] as DraftRow) >= MOST_SLIPS) from -= 1;
     const run = bars.slice(from, until);
     if (run.length > 0 && from >= FEWEST) {
+      left -= 1;
       const isUnlike = until === bars.length && run.every((bar) => missing(bar) > MOST_SLIPS);
       const rows = rowsOf(run, read);
       const isSum = takeSums(rows, bars.slice(0, from), sums, read);
       if (!isSum && isUnlike && run.length >= FEWEST) setRows(rows, "unread", "another-table", read);
-      if (isSum || (isUnlike && run.length >= FEWEST)) {
-        bars.splice(from, run.length);
-        isTaken = true;
-      }
+      if (isSum || (isUnlike && run.length >= FEWEST)) bars.splice(from, run.length);
+      isAsked ||= isSum || rows.length >= FEWEST_PROVEN;
     }
     until = from === until ? until - 1 : from;
   }
-  return takeUnread(bars, sums, read) || isTaken;
+  return takeUnread(bars, sums, read) || isAsked;
 }
 
 /** Stretches of rows below the bars of which nothing could be read, and whose numbers are sums. */
 function takeUnread(bars: readonly DraftRow[], sums: SheetSums, read: RowsRead): boolean {
-  let isTaken = false;
-  for (let row = bars[FEWEST - 1]?.row ?? read.classes.length; row < read.classes.length; row += 1) {
+  let isAsked = false;
+  let left = MOST_STRETCHES;
+  for (
+    let row = bars[FEWEST - 1]?.row ?? read.classes.length;
+    row < read.classes.length && left > 0;
+    row += 1
+  ) {
     const rows: number[] = [];
     for (; read.classes[row] === "unread"; row += 1) rows.push(row);
     const [first] = rows;
     if (first === undefined) continue;
+    left -= 1;
     const above = bars.filter((bar) => bar.row < first);
-    isTaken = takeSums(rows, above, sums, read) || isTaken;
+    isAsked = takeSums(rows, above, sums, read) || rows.length >= FEWEST_PROVEN || isAsked;
   }
-  return isTaken;
+  return isAsked;
 }
 
 function takeSums(
