@@ -27,8 +27,8 @@ describe("what stands behind and within the words of a head", () => {
     expect(recogniseHeader("*")).toBeNull();
   });
 
-  it("should read a list all of whose heads end in a colon", () => {
-    const heads = ["Mark:", "Type:", "Size:", "No.:", "Length mm:", "A:", "B:"];
+  it("should read a list all of whose heads end in a colon, one with a soft hyphen within", () => {
+    const heads = ["Mark:", "Ty\u00adpe:", "Size:", "No.:", "Length mm:", "A:", "B:"];
     const bars = [
       ["01", 11, "H12", 4, 1500, 900, 620],
       ["02", 11, "H16", 6, 1740, 1100, 680],
