@@ -84,8 +84,10 @@ export class SheetSums {
     const ofSizesDown = this.summaries.filter(({ sizes }) => sizes.length === 0);
     const next = ofSizesDown.find((one) => one.rows[0]?.row === (lines.at(-1)?.row ?? -1) + 1);
     const last = ofSizesDown.find((one) => one.rows.at(-1)?.row === headerRow);
-    if (next !== undefined) next.rows.unshift(...lines);
-    else if (last !== undefined) last.rows.push(...lines);
+    if (last !== undefined) {
+      last.rows.push(...lines, ...(next?.rows ?? []));
+      if (next !== undefined) this.summaries.splice(this.summaries.indexOf(next), 1);
+    } else if (next !== undefined) next.rows.unshift(...lines);
     else this.summaries.push({ headerRow, rows: [...lines], sizes: [], until: null });
   }
 

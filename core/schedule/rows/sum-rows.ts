@@ -112,13 +112,18 @@ export function totalRow(
   comma: CommaUse,
 ): TotalRow {
   const numbers: { column: number; value: number }[] = [];
+  // "0,222 | 1,580": one of them says how all are written
+  const isDecimal = filled.some((column) => DECIMAL_COMMA.test(String(cells[column] ?? "")));
+  const own = isDecimal && comma === "thousands" ? "decimal" : comma;
   for (const column of filled) {
     const cell = cells[column];
-    const value = typeof cell === "string" ? readNumberText(cleanText(cell), comma) : cell;
+    const value = typeof cell === "string" ? readNumberText(cleanText(cell), own) : cell;
     if (typeof value === "number" && Number.isFinite(value)) numbers.push({ column, value });
   }
   return { row, label, cells: numbers, kind };
 }
+
+const DECIMAL_COMMA = /^\s*(?:0,\d+|\d+,\d{1,2})\s*$/;
 
 const MASS_UNIT = /^\s*[([]?(?:kgs?|lbs?|t|tons?|tonnes?|mt|кг|т)[)\]]?\.?\s*$/i;
 

@@ -23,6 +23,8 @@ export interface RowsRead {
 /** sizes that come out before lines prove what they are, and lines that may not */
 const FEWEST_RIGHT = 2;
 const MOST_WRONG = 1;
+/** lines of which one may be wrong though it has all that a bar has */
+const MANY = 4;
 /** masses by tables that differ */
 const OTHER_TABLE = 0.015;
 const EXACT = 0.0005;
@@ -36,7 +38,9 @@ export function takeSumsOfSizes(bars: DraftRow[], sums: SheetSums, read: RowsRea
   const lines = bars.slice(from).map((bar) => lineOf(bar, read));
   const title = lineOfTitle(bars[from], sums, read);
   const all = [...(title === null ? [] : [title]), ...lines];
-  if (lines.length === 0 || from === 0 || !areSums(all, bars.slice(0, from))) return false;
+  if (lines.length === 0 || from === 0) return false;
+  const above = bars.slice(0, from);
+  if (bars.slice(from).some(isWhole) ? !areSumsThroughout(all, above) : !areSums(all, above)) return false;
   bars.length = from;
   for (const { row } of lines) {
     read.classes[row] = "total";
@@ -64,14 +68,18 @@ function firstOfRun(bars: readonly DraftRow[]): number {
     // the title of the sums may stand where a mark does, before the first of them
     const isTitled = mark !== null && !/\d/.test(mark) && seen.size >= FEWEST_RIGHT - 1;
     if (mark !== null && !isTitled) break;
-    // with a count and a length it is a bar, whatever its figures come to
-    if ((bar.total ?? bar.each) !== null && bar.length !== null) break;
+    // with a count and a length it is a bar, but for what stands under heads of its own
+    if (isWhole(bar) && bar.table === bars[0]?.table) break;
+    if (at < bars.length - 1 && bar.table !== bars[at + 1]?.table) break;
     seen.add(size.diameter);
     from = at;
     if (isTitled) break;
   }
   return from;
 }
+
+/** A bar by all that makes one. */
+const isWhole = (bar: DraftRow): boolean => (bar.total ?? bar.each) !== null && bar.length !== null;
 
 function lineOf({ row, size, table }: DraftRow, { cells }: RowsRead): Line {
   const own = cells(row);
@@ -109,20 +117,38 @@ function lineOfTitle(
 
 /** A column in which all lines but one say what the bars of their size make. */
 function areSums(lines: readonly Line[], bars: readonly DraftRow[]): boolean {
+  const isEnough = (right: number): boolean => right >= FEWEST_RIGHT && lines.length - right <= MOST_WRONG;
+  return FIGURES.some((figure) => mostRight(lines, bars, figure).some(isEnough));
+}
+
+/** Two columns in which all lines, of many all but one, say what the bars of their size make: bars and metres, or metres and mass. */
+function areSumsThroughout(lines: readonly Line[], bars: readonly DraftRow[]): boolean {
+  if (lines.length < FEWEST_RIGHT) return false;
+  const wrong = lines.length < MANY ? 0 : MOST_WRONG;
+  const proven = FIGURES.filter((figure) =>
+    mostRight(lines, bars, figure).some((right) => right >= lines.length - wrong),
+  );
+  return new Set(proven.map(({ of }) => of)).size >= FEWEST_RIGHT;
+}
+
+/** By column how many lines say what the bars of their size make. */
+function mostRight(
+  lines: readonly Line[],
+  bars: readonly DraftRow[],
+  { within, per, of }: Figure,
+): readonly number[] {
   const columns = new Set(lines.flatMap(({ total }) => total.cells.map(({ column }) => column)));
-  return FIGURES.some(({ within, per, of }) => {
-    const made = new Map<number, number>();
-    for (const bar of bars) {
-      if (bar.size === null || bar.superseded === true) continue;
-      made.set(bar.size.diameter, (made.get(bar.size.diameter) ?? 0) + of(bar) / per);
-    }
-    return [...columns].some((column) => {
-      const right = lines.filter(({ diameter, total }) => {
-        const typed = total.cells.find((one) => one.column === column)?.value;
-        return typed !== undefined && comesOut(typed, made.get(diameter) ?? 0, within);
-      });
-      return right.length >= FEWEST_RIGHT && lines.length - right.length <= MOST_WRONG;
+  const made = new Map<number, number>();
+  for (const bar of bars) {
+    if (bar.size === null || bar.superseded === true) continue;
+    made.set(bar.size.diameter, (made.get(bar.size.diameter) ?? 0) + of(bar) / per);
+  }
+  return [...columns].map((column) => {
+    const right = lines.filter(({ diameter, total }) => {
+      const typed = total.cells.find((one) => one.column === column)?.value;
+      return typed !== undefined && comesOut(typed, made.get(diameter) ?? 0, within);
     });
+    return right.length;
   });
 }
 
@@ -137,11 +163,13 @@ export const lengthOf = (bar: DraftRow): number => bar.totalLength ?? countOf(ba
 export const massOf = (bar: DraftRow): number =>
   bar.mass ?? (lengthOf(bar) / MM_PER_UNIT.m) * (massPerMetreOf(bar.size) ?? 0);
 
-const FIGURES: readonly {
+interface Figure {
   readonly within: number;
   readonly per: number;
   of(bar: DraftRow): number;
-}[] = [
+}
+
+const FIGURES: readonly Figure[] = [
   ...[1, KG_PER_UNIT.t, KG_PER_UNIT.lb].map((per) => ({ within: OTHER_TABLE, per, of: massOf })),
   ...[MM_PER_UNIT.m, MM_PER_UNIT.ft].map((per) => ({ within: EXACT, per, of: lengthOf })),
   { within: 0, per: 1, of: countOf },

@@ -117,3 +117,60 @@ it("takes a size beside a mass with a comma for a line of the sums, and for no h
   const read = summaries?.flatMap(({ rows }) => rows.map(({ label, cells }) => [label, cells[0]?.value]));
   expect(read).toEqual(sizes.map((size, at) => [size, at + 8.5]));
 });
+
+describe("sums by size under heads of their own", () => {
+  const heads: Cell[] = ["Bar mark", "Type and size", "Total no.", "Length mm", "Shape code", "A", "B"];
+  const bars: Cell[][] = [
+    ["01", "H16", 58, 3450, "00", 3450],
+    ["02", "H12", 30, 1100, "11", 400, 720],
+    ["03", "H16", 24, 4200, "00", 4200],
+    ["04", "H10", 40, 575, "00", 575],
+    ["05", "H12", 44, 2600, "00", 2600],
+    ["06", "H20", 12, 5000, "00", 5000],
+  ];
+  // by hand: 40 x 0.575 = 23; 30 x 1.1 + 44 x 2.6 = 147.4; 58 x 3.45 + 24 x 4.2 = 300.9; 12 x 5 = 60; kg/m of BS 4449
+  const sums: Cell[][] = [
+    ["H10", 40, 23, 14.2],
+    ["H12", 74, 147.4, 130.9],
+    ["H16", 82, 300.9, 475.4],
+    ["H20", 12, 60, 148],
+  ];
+  const below = (lines: Cell[][]) => {
+    const head: Cell[] = ["Size", "No. bars", "Length m", "Mass kg"];
+    const rows = [heads, ...bars, [], ...[head, ...lines].map((line): Cell[] => [null, null, ...line])];
+    return readSchedule(sheetFromRows("S", rows), standard);
+  };
+
+  it("should be no bars, though each has a size, a count and a length", () => {
+    expect(below(sums).bars).toHaveLength(6);
+    expect(below(sums).summaries?.map(({ rows }) => rows.length)).toEqual([4]);
+  });
+
+  it("should be none either where one line is wrong, which is told", () => {
+    const wrong = sums.map((line) => (line[0] === "H16" ? ["H16", 82, 309, 475.4] : line));
+    expect(below(wrong).bars).toHaveLength(6);
+  });
+
+  it("should be bars where two lines are other than the bars above make", () => {
+    const others = sums.map(([size, count, metres, kg], at): Cell[] =>
+      at < 2
+        ? [size ?? null, Number(count) + 1, Number(metres) / 20, kg ?? null]
+        : [size ?? null, count ?? null, 6, kg ?? null],
+    );
+    expect(below(others).bars).toHaveLength(10);
+  });
+});
+
+it("holds a block of sums together that words beside it part", () => {
+  const heads: Cell[] = ["Mark", "Size", "No. off", "Length", "Mass kg"];
+  const sizes = ["N12", "N16", "N20", "N24"];
+  const bars = sizes.map((size, at): Cell[] => [`A${at + 1}`, size, 10, 2000 + 500 * at, 100 * (at + 1)]);
+  const lines = sizes.map((size, at): Cell[] => [size, (at + 1) / 10]);
+  for (const at of [1, 2])
+    lines[at]?.push(null, null, "All starters are to be capped before anybody works there.");
+  const { summaries } = readSchedule(
+    sheetFromRows("S", [heads, ...bars, [], ["SUMMARY (t)"], ...lines, ["TOTAL t", 1]]),
+    standard,
+  );
+  expect(summaries?.map(({ rows }) => rows.map(({ label }) => label))).toEqual([sizes]);
+});
