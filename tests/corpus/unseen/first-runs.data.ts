@@ -46,7 +46,13 @@ export interface FirstRun {
     | "ee"
     | "ff"
     | "ii"
-    | "jj";
+    | "jj"
+    | "kk"
+    | "ll"
+    | "mm"
+    | "nn"
+    | "pp"
+    | "qq";
   readonly books: number;
   /** tonnage within one per cent at the first run, before anybody looked at a book */
   readonly rightFirst: number;
@@ -107,4 +113,10 @@ export const FIRST_RUNS: readonly FirstRun[] = [
   { batch: "ff", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 35, right: 20, found: 36, silent: 0 },
   { batch: "ii", books: 20, rightFirst: 16, mistakes: 36, foundFirst: 35, right: 16, found: 35, silent: 0 },
   { batch: "jj", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 32, right: 20, found: 33, silent: 0 },
+  { batch: "kk", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 36, right: 19, found: 36, silent: 0 },
+  { batch: "ll", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 35, right: 18, found: 35, silent: 0 },
+  { batch: "mm", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 33, right: 19, found: 33, silent: 0 },
+  { batch: "nn", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 33, right: 19, found: 33, silent: 0 },
+  { batch: "pp", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 36, right: 20, found: 36, silent: 0 },
+  { batch: "qq", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 35, right: 20, found: 35, silent: 0 },
 ];
