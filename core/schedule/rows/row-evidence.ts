@@ -220,8 +220,15 @@ export class RowEvidence {
   get namesUnit(): boolean {
     return this.all.some((column) => isUnit(this.cells[column] ?? null));
   }
-  /** Cells of words alone, several of them: a page's title, a member and its drawing. */
+  /**
+   * Cells of words alone, several of them, from where names stand on: a page's title, a member and its drawing. Words that
+   * begin under the size are in place of a size.
+   */
   get areWords(): boolean {
+    const first = this.all[0] ?? -1;
+    const isName =
+      first <= this.left || (["mark", "member"] as const).some((kind) => this.isUnder(kind, first));
+    if (!isName || this.isUnder("size", first)) return false;
     return this.all.length > 1 && this.all.every((column) => isWordy(this.cells[column]));
   }
   /** The text under the mark may be a mark as that of the bar above is: both are words, or it is none. */
