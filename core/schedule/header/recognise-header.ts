@@ -240,15 +240,14 @@ function recogniseParts(typed: string): HeaderMeaning | null {
     const meaning = oneOf(known);
     if (meaning === null) continue;
     // "cuts/bar" are of a bar and "No." over "piles" counts no bars: a part of one text names nothing
-    const isLoose = meaning.weak || DIMENSION.test(meaning.kind);
+    // "dimensions E/r" are of a leg or of a radius
+    const isLoose = meaning.weak || meaning.kind === "R";
     if (isLoose && known.length < parts.length && isOneText(typed)) continue;
     const unit = meaning.unit ?? splitUnit(plainHeader(typed)).unit;
     return { ...meaning, unit: unit !== null && fits(meaning.kind, unit) ? unit : null };
   }
   return null;
 }
-
-const DIMENSION = /^[A-KR]$/;
 
 /** Parts at a slash, or lines in one writing. */
 function isOneText(typed: string): boolean {

@@ -42,7 +42,7 @@ describe("a head in two languages", () => {
     expect(recogniseHeader(head)?.kind).toBe(kind);
   });
 
-  it("should take no letter of a dimension from words that nobody knows", () => {
+  it("should take no radius from words that nobody knows", () => {
     expect(recogniseHeader("Whatever dimensions E/r mm")).toBeNull();
   });
 });
