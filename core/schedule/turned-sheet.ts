@@ -28,9 +28,13 @@ function barsStandInColumns(sheet: Sheet, standard: Standard): boolean {
   return Math.max(...heads) >= LEAST_WORDS || findTables(rows, standard).isTransposed;
 }
 
+/** Of signs that are syllables or words two make a word: "규격", "直径". */
 function isWordy(cell: Cell): boolean {
-  return typeof cell === "string" && cell.trim().length > 2;
+  return typeof cell === "string" && (cell.trim().length > 2 || WORD_OF_SIGNS.test(cell));
 }
+
+const WORD_OF_SIGNS =
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Thai}]{2}/u;
 
 function turnedSheet(sheet: Sheet): Sheet {
   const { name, top, left, rowCount, columnCount, isDate, shown } = sheet;

@@ -5,6 +5,7 @@ import { sheetFromRows } from "../../../core/schedule/sheet";
 import { uprightSheet } from "../../../core/schedule/turned-sheet";
 import { resolveStandard } from "../../../core/standards";
 import { isRefusal } from "../../../core/units/refusal";
+import { booksOf } from "../../corpus/unseen/unseen-books";
 
 const ROWS = [
   ["REINFORCEMENT SCHEDULE"],
@@ -88,6 +89,15 @@ describe("bars that stand in columns", () => {
       ["1", 16, 4, 2000],
       ["2", 12, 6, 1500],
     ]);
+    expect(uprightSheet(upright, standard)).toBe(upright);
+  });
+
+  it("should leave it so too where words of two signs head them, whatever stands above", () => {
+    if (isRefusal(standard)) throw new Error("no standard");
+    const list = booksOf("t").find(({ name }) => name === "ts06")?.sheets[0];
+    const rows = [["Revision list"], ["A", "first issue"], [], ...(list?.rows ?? [])];
+    const upright = sheetFromRows("List", rows);
+    expect(rows).toHaveLength(29);
     expect(uprightSheet(upright, standard)).toBe(upright);
   });
 });

@@ -2,12 +2,11 @@ import { expect, it } from "vitest";
 import { alteredFigures } from "./altered-books";
 import { CELLS_AS_TYPED } from "./cells-as-typed";
 
-// What an altered book means is what the book itself means. 138 of 142 were read as before when the floors were measured: three
-// of the others hold a planted slip of a length or a size, which the unit behind it or the size repeated below makes another.
+// What an altered book means is what the book itself means. 321 of 324 were read as before when the floors were measured.
 const FLOORS = { same: 0.96, total: 0.025, held: 0.01 };
 
 it("values that are typed otherwise are read as before", () => {
-  const figures = Object.values(alteredFigures(CELLS_AS_TYPED, { books: 60, each: 3, seed: 3 }));
+  const figures = Object.values(alteredFigures(CELLS_AS_TYPED, { books: 120, each: 3, seed: 3 }));
   const sum = (of: (one: (typeof figures)[number]) => number): number =>
     figures.reduce((so, one) => so + of(one), 0);
   const tried = sum((one) => one.tried);

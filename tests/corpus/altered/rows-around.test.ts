@@ -3,14 +3,10 @@ import { alteredFigures } from "./altered-books";
 import { ROWS_AROUND } from "./rows-around";
 
 /** Books that are told of more or less than before; none has another tonnage. */
-const LOUDER: Readonly<Record<string, number>> = {
-  "title of a page": 1,
-  "member and drawing": 2,
-  "goes on without a header": 1,
-};
+const LOUDER: Readonly<Record<string, number>> = { "member and drawing": 2 };
 
 describe("rows above, between and after the bars", () => {
-  const figures = alteredFigures(ROWS_AROUND, { books: 60, each: 2, seed: 1 });
+  const figures = alteredFigures(ROWS_AROUND, { books: 120, each: 2, seed: 1 });
 
   it.each(Object.entries(figures))(
     "should leave what is read of a list: %s",
