@@ -4,7 +4,7 @@ import type { Standard } from "../standards/port";
 import { compareRevisions, type RevisionComparison } from "../totals/compare-revisions";
 import type { ReadSheet } from "../totals/reckon-tonnage";
 import { factsToWeigh, massesOfBars } from "../totals/row-mass";
-import { namesOf } from "./many/asked-bars";
+import { namesOf } from "./many/bar-names";
 import { type BarFilter, isAsked } from "./many/job-totals";
 
 /** The schedules of one revision, of one book or several. */

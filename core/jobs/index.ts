@@ -14,7 +14,8 @@ export { type HeatRow, type HeatUse, heatsByRow, heatUses, plansOfPieces, plansW
 export { heldRows } from "./held-by-stock";
 export { labelsOf } from "./labels";
 export { loadsOf } from "./loads";
-export { askedBars, filteredBy } from "./many/asked-bars";
+export { askedBars } from "./many/asked-bars";
+export { filteredBy } from "./many/bar-names";
 export { type BookDigest, type DigestQuestion, digestBook } from "./many/book-digest";
 export { countedBars } from "./many/counted-bars";
 export { digestSchedule } from "./many/digest-schedule";

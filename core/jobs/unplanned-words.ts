@@ -3,7 +3,7 @@ import type { Shop } from "../shop/shop";
 import { SAID_BY_STOCK } from "../tickets/row-to-send";
 import type { ReadSheet } from "../totals/reckon-tonnage";
 import { heldByStock } from "./held-by-stock";
-import { filteredBy } from "./many/asked-bars";
+import { filteredBy } from "./many/bar-names";
 import { severeBars, severeWords } from "./severe-bars";
 
 /** What the cut list has in no plan and the audit says nothing of, in a sentence each. */
