@@ -1,5 +1,6 @@
 import type { Standard } from "../../standards/port";
 import { dayAt } from "../cells/date-typed";
+import { rowWithoutNoise } from "../cells/without-noise";
 import type { Cell, Sheet } from "../sheet";
 import type { ColumnSource } from "./decide-columns";
 
@@ -21,6 +22,7 @@ export function columnSources(
     isConfirmed,
     countBefore,
   });
-  const ofChanged = (sheet: Sheet): ColumnSource => of(sheet, (row) => sheet.rowCells?.(row) ?? []);
+  const ofChanged = (sheet: Sheet): ColumnSource =>
+    of(sheet, (row) => rowWithoutNoise(sheet.rowCells?.(row) ?? []));
   return { of, ofChanged };
 }

@@ -1,4 +1,5 @@
 import type { BarRow, ScheduleReading, SupersededBy } from "../bar-row";
+import { rowWithoutNoise } from "../cells/without-noise";
 import type { Cell, Sheet } from "../sheet";
 import { type Carried, isSameCarried } from "./carried";
 import { laterRevisions, setsOf } from "./finish-reading";
@@ -52,10 +53,15 @@ export function rereadBars(
     // one row more than differs: it may repeat what stands above it
     if (index > last && !isDifferent && isSameCarried(carried, wasCarried)) break;
     const oldAbove = before.bars[index - 1] ?? null;
-    const cells = sheet.rowCells?.(old.row) ?? NO_CELLS;
+    const cells = rowWithoutNoise(sheet.rowCells?.(old.row) ?? NO_CELLS);
     const isOfMember = index > last && above?.member === oldAbove?.member;
     if (!isOfMember && !now.signs.isPlainBar(cells, above?.member)) return null;
-    const was = then.read(kept.sheet.rowCells?.(old.row) ?? NO_CELLS, old.row, wasCarried, oldAbove);
+    const was = then.read(
+      rowWithoutNoise(kept.sheet.rowCells?.(old.row) ?? NO_CELLS),
+      old.row,
+      wasCarried,
+      oldAbove,
+    );
     const is = now.read(cells, old.row, carried, above);
     isDifferent = !isSameBar(is.bar, was.bar);
     // what was typed may be judged where it reads alike
