@@ -29,6 +29,7 @@ import { withSuperseded } from "./mark-superseded";
 import { withOneCause } from "./one-cause";
 import { withOneOfRow } from "./one-of-row";
 import { withOneOfSize } from "./one-of-size";
+import { withOwnSizes } from "./own-sizes";
 import { openAsCorrected } from "./read-as-corrected";
 import { beginApart, type RowsHelper } from "./rows-apart";
 import {
@@ -293,7 +294,7 @@ function reportOf(state: AuditState, audited = auditedSheets(state)): AuditRepor
     const all = orderedFindings(sheet).filter((finding) => withholding.tells(finding, sheet.facts));
     const sure = isAssumed
       ? all.map((finding) => (conventions.has(finding.code) ? asNote(finding) : finding))
-      : all;
+      : withOwnSizes(all, context);
     return { facts: sheet.facts, told: withOneOfRow(withOneOfSize(sure), sheet.facts) };
   });
   const { isStandardAssumed, isStandardNamed } = context;

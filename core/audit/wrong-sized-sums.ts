@@ -31,7 +31,7 @@ export function wrongSizedSums(sheet: SheetFacts, standard: Standard): readonly 
   const lines = sizedLines(sheet, standard).map((line) => ({ line, own: measureOf(line, sheet) }));
   const adding = addingLines(lines, sheet);
   return lines.flatMap(({ line, own: found }) => {
-    const measure = found ?? measureOfSisters(line, sheet, adding);
+    const measure = found ?? measureOfSisters(line, sheet, adding) ?? measureOfProducts(line, lines);
     if (measure === null) return [];
     return line.sums.flatMap((sum) => {
       if (isNear(sum, measure) || isOpen(measure.bars, sum)) return [];
@@ -146,6 +146,27 @@ function measureOfSisters(line: SizedLine, sheet: SheetFacts, adding: Adding): M
   return line.sums.some((sum) => isNear(sum, added)) ? { ...added, also: mass.also } : null;
 }
 
+/** A column of masses that most rows of a summary make of their length and their mass per metre. */
+function measureOfProducts(line: SizedLine, lines: readonly { readonly line: SizedLine }[]): Measure | null {
+  if (line.sums.length < FEWEST_PRODUCTS) return null;
+  const inRow = (other: SizedLine, { row }: SizedSum) => other.sums.find((one) => one.row === row)?.typed;
+  const beside = lines
+    .map((one) => one.line)
+    .filter((other) => other !== line && line.sums.every((sum) => inRow(other, sum) !== undefined));
+  for (const [at, one] of beside.entries())
+    for (const other of beside.slice(at + 1)) {
+      const values = (sum: SizedSum): readonly number[] => [
+        (inRow(one, sum) ?? 0) * (inRow(other, sum) ?? 0),
+      ];
+      const measure = { what: "mass", within: OTHER_TABLE, per: 1, isTyped: true, values } as const;
+      const off = line.sums.filter((sum) => !isNear(sum, measure)).length;
+      if (off === 1) return measure;
+    }
+  return null;
+}
+
+const FEWEST_PRODUCTS = 4;
+
 /** How many lines under columns by size do nothing but add those up, by their words. */
 interface Adding {
   readonly lines: ReadonlyMap<string, number>;
@@ -255,8 +276,17 @@ function measures(bars: readonly BarFacts[]): Measure[] {
     const masses = bars.filter((facts) => facts.diameter === diameter);
     return masses
       .slice(0, 1)
-      .flatMap((facts) => [perMetreOf(facts), massPerMetreOf(facts.row.size)].filter((one) => one !== null));
+      .flatMap((facts) =>
+        [perMetreOf(facts), massPerMetreOf(facts.row.size), typedPerMetre(facts)].filter(
+          (one) => one !== null,
+        ),
+      );
   };
+  // what the row itself weighs a metre at, by a table of its country
+  const typedPerMetre = ({ row, count }: BarFacts): number | null =>
+    row.mass === null || row.length === null || count === null
+      ? null
+      : (row.mass / count / row.length) * MM_PER_METRE;
   const typedMass = ({ row, count }: BarFacts): number | null => {
     const { mass, pieceMass = null } = row;
     return mass ?? (pieceMass === null || count === null ? null : pieceMass * count);

@@ -170,7 +170,7 @@ type Leg = Pick<OffLeg, "kind" | "leg" | "to">;
 
 /** The leg that other bars of the shape have and this one does not, where its length leaves room for one. */
 function lackingLeg(one: Legged, alike: Named, less: LessOf): Leg | null {
-  if (one.name === "") return lackingLikeOther(one, less);
+  if (one.name === "") return lackingLikeOther(one, less) ?? lackingFirst(one, alike, less);
   for (const {
     example: { legs },
   } of alike.values()) {
@@ -204,6 +204,17 @@ function lackingLikeOther(one: Legged, less: LessOf): Leg | null {
   const isLike = legs.some((leg) => leg !== null && Math.abs(leg - to) <= allowed);
   const at = legs.indexOf(null);
   return isLike ? { kind: "blank", leg: at < 0 ? legs.length : at, to } : null;
+}
+
+/** The first leg of a bar of no named shape that alone has none, as its former says too. */
+function lackingFirst(one: Legged, alike: Named, less: LessOf): Leg | null {
+  if (one.legs[0] !== null || countOf(one.legs) < 1) return null;
+  const others = [...alike.values()].filter(({ example }) => example.legs[0] !== null);
+  if (others.length < alike.size - 1 || others.reduce((so, { count }) => so + count, 0) < FEW) return null;
+  const to = over(one, [...one.legs.filter((leg) => leg !== null), 0], less);
+  return to >= LEG_CONVENTION.value.leastLeg * one.diameter && to < one.length
+    ? { kind: "blank", leg: 0, to }
+    : null;
 }
 
 /** The one leg of which another figure makes the length: of its own digits, or as the leg at the other end. */

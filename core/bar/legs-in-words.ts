@@ -29,18 +29,28 @@ const CHAIN = new RegExp(
 );
 const PART = new RegExp(`(${TIMES})(${NUMBER})`, "gi");
 
+/** a leg drawn with a stroke of signs: 42|____714____|42 */
+const STROKES = /_{2,}|[\u2014\u2015]{2,}/g;
+
+/** What a text writes of legs, without the strokes that draw them. */
+function withoutStrokes(text: string): string {
+  return text.replace(STROKES, " ").trim();
+}
+
 /**
  * Legs that a text joins: "bent 250 + 3700 + 250". Null where it holds other numbers too, which may be hooks or marks.
  *
  * @example legsInWords("0,40+5,20+0,40") // [0.4, 5.2, 0.4]
  * @example legsInWords("2x0,55+0,20") // [0.55, 0.55, 0.2]
+ * @example legsInWords("42|____714____|42") // [42, 714, 42]
  */
 export function legsInWords(
   text: string,
 ): { readonly legs: readonly number[]; readonly typed: string } | null {
   if (text.length > LEGS_IN_WORDS.value.longest) return null;
-  const chain = CHAIN.exec(text)?.[0];
-  if (chain === undefined || /\d/.test(text.replace(chain, ""))) return null;
+  const plain = withoutStrokes(text);
+  const chain = CHAIN.exec(plain)?.[0];
+  if (chain === undefined || /\d/.test(plain.replace(chain, ""))) return null;
   const legs = [...chain.matchAll(PART)].flatMap(([, times = "", leg = ""]) =>
     new Array<number>(Number.parseInt(times, 10) || 1).fill(Number(leg.replace(",", "."))),
   );
@@ -119,9 +129,11 @@ const LONE = new RegExp(String.raw`^\s*${NUMBER}\s*$`);
 /** Rows whose text is one number, which where the others join legs is a straight bar, or one whose legs are left out. */
 function alone(sheet: SheetFacts, bars: readonly BarFacts[], column: number): readonly Summed[] {
   return bars.flatMap((facts) => {
-    const text = sheet.sheet.cell(facts.row.row, column);
+    const cell = sheet.sheet.cell(facts.row.row, column);
+    const text =
+      typeof cell === "string" && cell.length <= LEGS_IN_WORDS.value.longest ? withoutStrokes(cell) : "";
     const { length } = facts.row;
-    if (typeof text !== "string" || !LONE.test(text) || length === null || length <= 0) return [];
+    if (!LONE.test(text) || length === null || length <= 0) return [];
     const leg = Number(text.replace(",", "."));
     const rounded = roundedOff({ legs: [leg], typed: text });
     return [{ facts, legs: text.trim(), sum: leg, bends: 0, ends: [], least: leg, rounded, length }];

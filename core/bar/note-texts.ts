@@ -13,6 +13,21 @@ export interface NoteText {
   readonly column: number;
 }
 
+/** A text of a note with the address of its cell. */
+interface NoteAt {
+  readonly text: string;
+  readonly cell: string;
+}
+
+/** The texts of the rows of words on the other sheets of the book: a sheet of notes, or the last page's. */
+export function* notesElsewhere({ elsewhere }: Pick<Sheet, "elsewhere">): Generator<NoteAt> {
+  for (const { cells, at } of elsewhere?.() ?? []) {
+    if (cells.some((cell) => typeof cell === "number")) continue;
+    for (const [column, text] of cells.entries())
+      if (typeof text === "string") yield { text, cell: at(column) };
+  }
+}
+
 /** The texts of titles, headings and notes of a sheet. */
 export function* noteTexts(
   sheet: Sheet,
@@ -31,7 +46,8 @@ export function* noteTexts(
 }
 
 /**
- * What one title, heading or note of a sheet says of something, with its cell; null where none says it, or several do.
+ * What one title, heading or note of a sheet says of something, with its cell, or of its book's other sheets where
+ * none of its own does; null where none says it, or several do.
  *
  * @param read what a text says of it, once for each of its parts that does
  */
@@ -39,10 +55,14 @@ export function saidOnce<Said extends object>(
   { sheet, reading }: SheetOfNotes,
   read: (text: string) => readonly Said[],
 ): (Said & { readonly cell: string }) | null {
-  const found = [...noteTexts(sheet, reading)].flatMap(({ text, row, column }) =>
-    read(text).map((one) => ({ ...one, cell: cellAddress(sheet, row, column) })),
-  );
-  const [one, another] = found;
+  const own = [...noteTexts(sheet, reading)].map(({ text, row, column }) => ({
+    text,
+    cell: cellAddress(sheet, row, column),
+  }));
+  const saidIn = (notes: readonly NoteAt[]) =>
+    notes.flatMap(({ text, cell }) => read(text).map((one) => ({ ...one, cell })));
+  const found = saidIn(own);
+  const [one, another] = found.length > 0 ? found : saidIn([...notesElsewhere(sheet)]);
   return one === undefined || another !== undefined ? null : one;
 }
 

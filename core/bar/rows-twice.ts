@@ -15,7 +15,8 @@ interface Pair {
 
 /** A row that repeats another, and whether its mark tells or all that the row says. */
 export interface RowTwice extends Pair {
-  readonly by: "mark" | "words";
+  /** "ways": right below the other and numbered on, as the bars of both ways of a square are */
+  readonly by: "mark" | "words" | "ways";
 }
 
 /** Rows that seem to be entered twice: few of a list, and the same in all that names them. */
@@ -33,7 +34,7 @@ export function rowsTwice(sheet: SheetFacts): readonly RowTwice[] {
   const worded = alike
     .map(([first, again]) => ({ first: sheet.answers.bar(first), again: sheet.answers.bar(again) }))
     .filter(({ first, again }) => !first.row.struckThrough && !again.row.struckThrough && !told.has(again))
-    .map((pair) => ({ ...pair, by: "words" as const }));
+    .map((pair) => ({ ...pair, by: isNumberedOn(pair) ? ("ways" as const) : ("words" as const) }));
   return [...marked, ...worded];
 }
 
@@ -93,9 +94,21 @@ function isNumberedAlike({ answers }: SheetFacts, first: number, again: number):
   return one.length > 0 && one.every((number, at) => number === other[at]);
 }
 
+/** a row's number may be typed as text */
+const TYPED_NUMBER = /^\d{1,4}$/;
+
+/** The row right below, with the next number. */
+function isNumberedOn({ first, again }: Pair): boolean {
+  if (again.row.row !== first.row.row + 1) return false;
+  const [one, other] = [numbersOf(first), numbersOf(again)];
+  return one.length === 1 && Number(other[0]) === Number(one[0]) + 1;
+}
+
 function numbersOf({ row, sheet }: BarFacts): readonly Cell[] {
   const cells = columnsOf(row).others.map((column) => sheet.sheet.cell(row.row, column));
-  return cells.filter((cell) => Number.isInteger(cell));
+  return cells
+    .map((cell) => (typeof cell === "string" && TYPED_NUMBER.test(cell) ? Number(cell) : cell))
+    .filter(Number.isInteger);
 }
 
 /** The columns that a heading is read or asked of, and those between them that only number the rows. */

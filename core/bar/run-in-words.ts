@@ -124,8 +124,13 @@ export function spacingInWords(text: string): Measure | null {
 
 const ALL = new RegExp(String.raw`^[^\d]{0,6}(${NUMBER})\s*(${UNIT})?(?:\s*c\s*/\s*c)?\s*$`, "iu");
 
-/** The one number of a text, whatever sign stands with it: "@200", "2,40 m", "150 c/c". */
+const FEET_ALONE =
+  /^\s*(\d{1,3})\s?['\u2032\u2019]\s?-?\s?(?:(\d{1,2}(?:\.\d+)?)\s?(?:["\u2033\u201d]|''))?\s*$/;
+
+/** The one number of a text, whatever sign stands with it: "@200", "2,40 m", "150 c/c", "5'-6"". */
 export function measureAlone(text: string): Measure | null {
+  const [, feet, inches] = (text.length > LONGEST ? null : FEET_ALONE.exec(text)) ?? [];
+  if (feet !== undefined) return { value: Number(feet) * INCHES_OF_FOOT + Number(inches ?? 0), unit: "in" };
   const [, number, unit] = (text.length > LONGEST ? null : ALL.exec(text)) ?? [];
   const measure = measureOf(number, unit);
   return measure.value > 0 ? measure : null;

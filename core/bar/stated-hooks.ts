@@ -1,3 +1,4 @@
+import { DIMENSION_LETTERS } from "../standards/dimension-letters";
 import { MM_PER_UNIT } from "../units/unit-table";
 import type { BarFacts } from "./bar-facts";
 import { HOOK_WORDS } from "./hook-words.data";
@@ -11,6 +12,8 @@ export interface HookBelowStated {
   readonly facts: BarFacts;
   /** mm */
   readonly length: number;
+  /** the leg that is the hook, where a note calls it so */
+  readonly at: (typeof DIMENSION_LETTERS)[number] | "length";
   readonly least: number;
   /** the cell that says it */
   readonly cell: string;
@@ -27,6 +30,10 @@ const { longest, mostDiameters, from, to, kept, share } = STATED_HOOKS.value;
 const any = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
 const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainNote(word));
 const HOOKS = new RegExp(`${BEGINS}(?:${any(plainWords(HOOK_WORDS.value))})`, "u");
+const LETTER = new RegExp(
+  String.raw`(?<!\p{L})([a-h])\s?[=:]\s?(?:\d{2,3}\s?(?:deg|[\u00b0\u00ba])?\s)?(?:${any(plainWords(HOOK_WORDS.value))})`,
+  "u",
+);
 const LEAST = new RegExp(`${BEGINS}(?:${any(plainWords(least))})`, "u");
 const OTHERS = new RegExp(`${BEGINS}(?:${any(plainWords(others))})`, "u");
 const FIGURE = new RegExp(
@@ -37,14 +44,63 @@ const FIGURE = new RegExp(
 export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] {
   const stated = saidOnce(sheet, leastHooksIn);
   if (stated === null) return [];
-  const hooks = hooksOf(sheet).map(({ facts, mm }) => {
+  const ofColumn = hooksOf(sheet).map((hook) => ({ ...hook, at: "length" as const }));
+  const byLetter = ofColumn.length > 0 ? ofColumn : hooksByLetter(sheet);
+  const all = byLetter.length > 0 ? byLetter : hooksAtEnds(sheet, stated);
+  const hooks = all.map(({ facts, mm, at }) => {
     const asked = Math.max(stated.mm, stated.diameters * (facts.diameter ?? 0));
-    return { facts, length: mm, least: asked, cell: stated.cell };
+    return { facts, at, length: mm, least: asked, cell: stated.cell };
   });
   const below = hooks.filter((one) => one.length < one.least - CLOSE);
   const isKept = hooks.length - below.length >= kept && below.length <= share * hooks.length;
   return isKept ? below : [];
 }
+
+/** The legs that a note calls hooks, "2A + 2B + 2C, C = hook", of bars that are no plain sums of their legs. */
+function hooksByLetter(sheet: SheetFacts) {
+  const said = saidOnce(sheet, (note) => {
+    const letter = LETTER.exec(plainNote(note))?.[1];
+    return letter === undefined
+      ? []
+      : [{ letter: letter.toUpperCase() as (typeof DIMENSION_LETTERS)[number] }];
+  });
+  if (said === null) return [];
+  const place = DIMENSION_LETTERS.indexOf(said.letter);
+  return sheet.bars.flatMap((facts) => {
+    const { dims, length } = facts.row;
+    const hook = dims[place] ?? null;
+    const filled = dims.flatMap((dim) => dim ?? []);
+    if (hook === null || length === null || filled.length < LEGS_AND_HOOK) return [];
+    const isSum = Math.abs(length - filled.reduce((sum, dim) => sum + dim, 0)) <= LIKE_SUM;
+    return isSum ? [] : [{ facts, mm: hook, at: said.letter }];
+  });
+}
+
+/** The shorter end leg of bars of three legs or more, where the other end is a hook as long as is asked. */
+function hooksAtEnds(sheet: SheetFacts, { diameters, mm }: LeastHook) {
+  return sheet.bars.flatMap((facts) => {
+    const { dims } = facts.row;
+    const filled = [...dims.keys()].filter((at) => (dims[at] ?? null) !== null);
+    const [first = -1, last = -1] = [filled[0], filled.at(-1)];
+    if (filled.length < LEGS_AND_HOOK) return [];
+    const ends = [first, last].map((at) => ({
+      at: DIMENSION_LETTERS[at] ?? ("length" as const),
+      leg: dims[at] ?? 0,
+    }));
+    const [short, long] = ends.sort((one, other) => one.leg - other.leg);
+    const asked = Math.max(mm, diameters * (facts.diameter ?? 0));
+    if (short === undefined || long === undefined || long.leg < asked || long.leg > LONGEST_HOOK * asked)
+      return [];
+    return [{ facts, mm: short.leg, at: short.at }];
+  });
+}
+
+/** a longer end is a leg */
+const LONGEST_HOOK = 1.5;
+/** two sides of a link and its hook */
+const LEGS_AND_HOOK = 3;
+/** mm */
+const LIKE_SUM = 5;
 
 /** mm: hooks are written in whole ones, or in centimetres */
 const CLOSE = 1;

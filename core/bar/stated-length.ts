@@ -2,6 +2,7 @@ import type { ScheduleReading } from "../schedule/bar-row";
 import { cellAddress } from "../schedule/cell-address";
 import type { Sheet } from "../schedule/sheet";
 import { MM_PER_UNIT } from "../units/unit-table";
+import { notesElsewhere } from "./note-texts";
 import { STATED_LENGTH } from "./stated-length.data";
 
 /** How long bars may be by what a title or a note of the sheet says. */
@@ -19,7 +20,7 @@ const PARTS = /[;\uff1b\u3002\n]|\s{3,}|\.\s+(?=\p{Lu})/u;
 /** rows of titles and notes that are looked through */
 const MOST_ROWS = 200;
 
-/** The least of the lengths that are called the most, else the longest stock length; null where none is said. */
+/** The least of the lengths that are called the most, else the longest stock length, on the book's other sheets where the sheet itself says none; null where none is said. */
 export function statedLength(sheet: Sheet, { rowClasses }: ScheduleReading): StatedLength | null {
   const found: (StatedLength & { readonly isMost: boolean })[] = [];
   let looked = 0;
@@ -34,6 +35,9 @@ export function statedLength(sheet: Sheet, { rowClasses }: ScheduleReading): Sta
       for (const one of lengthsIn(cell)) found.push({ ...one, cell: cellAddress(sheet, row, column) });
     }
   }
+  if (found.length === 0)
+    for (const { text, cell } of notesElsewhere(sheet))
+      if (/\p{Nd}/u.test(text)) for (const one of lengthsIn(text)) found.push({ ...one, cell });
   const most = found.filter(({ isMost }) => isMost).sort((one, other) => one.most - other.most)[0];
   const longest = [...found].sort((one, other) => other.most - one.most)[0];
   const best = most ?? longest;

@@ -44,16 +44,22 @@ export function sumsIn(note: string): readonly StatedSum[] {
   });
 }
 
-/** Whether a bar's length is what a note of its sheet makes of its legs. */
+/** Whether a bar's length is what a note of its sheet makes of its legs: of its shape's, where a shape is named. */
 export function lengthsAsStated({ sheet, reading }: SheetFacts): (facts: BarFacts) => boolean {
   const sums = [...noteTexts(sheet, reading)].flatMap(({ text }) => sumsIn(text));
   if (sums.length === 0) return () => false;
   return (facts) => {
     const { length, dims } = facts.row;
     const word = plainNote(String(facts.typed("shape") ?? "")).trim();
-    if (length === null || word === "") return false;
+    if (length === null) return false;
     return sums.some((one) => {
-      if (!word.startsWith(one.shape) || dims.some((dim, at) => dim !== null && (one.times[at] ?? 0) === 0))
+      if (
+        (word !== "" && !word.startsWith(one.shape)) ||
+        dims.some((dim, at) => dim !== null && (one.times[at] ?? 0) === 0)
+      )
+        return false;
+      // of no named shape it is where the bar has all of the legs
+      if (word === "" && one.times.some((often, at) => often > 0 && (dims[at] ?? null) === null))
         return false;
       const made = one.times.reduce((so, often, at) => so + often * (dims[at] ?? 0), 0);
       return Math.abs(made - length) <= WRITTEN_WITHOUT_DECIMALS;

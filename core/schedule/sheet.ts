@@ -48,11 +48,18 @@ export interface Sheet {
   /** The sheet before it in its book, whose list may go on here without a header. */
   readonly follows?: Sheet;
   /** Rows of the other sheets of its book that are short enough to be summaries; looked at only where a question is open. */
-  readonly elsewhere?: () => readonly (readonly Cell[])[];
+  readonly elsewhere?: () => readonly RowElsewhere[];
   /** Rows of the sums that stood beside the list and were taken from its rows. */
   readonly beside?: readonly (readonly Cell[])[];
   /** Merged ranges, in the same coordinates. */
   readonly merges?: readonly { top: number; left: number; bottom: number; right: number }[];
+}
+
+/** A row of another sheet of the book. */
+export interface RowElsewhere {
+  readonly cells: readonly Cell[];
+  /** the address of a cell of it, its sheet named */
+  at(column: number): string;
 }
 
 const NO_CELLS: readonly Cell[] = [];

@@ -1,11 +1,12 @@
-import type { Cell, Sheet } from "./sheet";
+import { cellAddress } from "./cell-address";
+import type { Cell, RowElsewhere, Sheet } from "./sheet";
 
 /** no list of bars, which would be asked for figures of another list */
 const MOST_ROWS = 60;
 
 /**
  * The sheets of a book in their order, each list with what it may ask of the others: whether it goes on with the list
- * before, and what sums of it stand elsewhere. Every surface reads a sheet so.
+ * before, and what sums and notes of it stand elsewhere. Every surface reads a sheet so.
  */
 export function sheetsOfBook(read: readonly Sheet[], isList: (sheet: Sheet) => boolean): Sheet[] {
   const all: Sheet[] = [];
@@ -18,11 +19,16 @@ export function sheetsOfBook(read: readonly Sheet[], isList: (sheet: Sheet) => b
   return all;
 }
 
-/** The rows of a book's other short sheets, where a summary of this one's list may stand. */
-function rowsElsewhere(sheets: readonly Sheet[], own: string): readonly (readonly Cell[])[] {
+/** The rows of a book's other short sheets, where a summary of this one's list or a note on it may stand. */
+function rowsElsewhere(sheets: readonly Sheet[], own: string): readonly RowElsewhere[] {
   return sheets
     .filter(({ name, rowCount }) => name !== own && rowCount <= MOST_ROWS)
-    .flatMap((sheet) => Array.from({ length: sheet.rowCount }, (_, row) => rowOf(sheet, row)));
+    .flatMap((sheet) =>
+      Array.from({ length: sheet.rowCount }, (_, row) => ({
+        cells: rowOf(sheet, row),
+        at: (column: number) => `${sheet.name}!${cellAddress(sheet, row, column)}`,
+      })),
+    );
 }
 
 function rowOf(sheet: Sheet, row: number): readonly Cell[] {

@@ -87,11 +87,11 @@ export default defineRule({
       const values = { length: { mm }, size: facts.sizeName, times: SHORT_ENDS.value.straight };
       report({ messageId: "hook", outcome: "unsure", row: facts, at: "length", values });
     }
-    for (const { facts, length, least, cell } of hooksBelowStated(sheet)) {
+    for (const { facts, length, least, cell, at } of hooksBelowStated(sheet)) {
       if (told.has(facts)) continue;
       told.add(facts);
       const values = { length: { mm: length }, size: facts.sizeName, least: { mm: least }, cell };
-      const of = { row: facts, at: "length" as const, values };
+      const of = { row: facts, at, values };
       report({ messageId: "stated", severity: "doubtful", outcome: "unsure", ...of });
     }
     for (const { facts, end, usual, others } of offHooks(sheet)) {

@@ -44,6 +44,7 @@ import formulaDiffersFromGeometry from "./formula-differs-from-geometry";
 import formulasUncalculated from "./formulas-uncalculated";
 import freeDimensionOther from "./free-dimension-other";
 import gradeNotMadeSoThick from "./grade-not-made-so-thick";
+import gradeNotOfTitle from "./grade-not-of-title";
 import gradeOfOtherSizes from "./grade-of-other-sizes";
 import gradeStray from "./grade-stray";
 import guessedCell from "./guessed-cell";
@@ -165,6 +166,7 @@ export const RULES: readonly Rule[] = [
   weldOfUnweldableSteel,
   gradeStray,
   gradeOfOtherSizes,
+  gradeNotOfTitle,
   lengthOffStep,
   lengthDiffers,
   varyingSetOneLength,

@@ -1,6 +1,7 @@
 import type { BarFacts } from "../../bar/bar-facts";
 import type { AmountField, BrokenRow, RowIdentity } from "../../bar/identity-habits";
 import { breakingRows, brokenBy, perMetreOf } from "../../bar/row-identities";
+import { offMember } from "../../bar/times-of-member";
 import { KG_PER_UNIT, MM_PER_UNIT } from "../../units/unit-table";
 import { isCutFromStock } from "../cut-from-stock";
 import { isCountedTwice } from "../row-counts";
@@ -63,10 +64,25 @@ export default defineRule({
     one: "{what} {typed} does not fit {others}; {expected} would",
     alone: "{what} {typed} does not fit {others}",
     several: "one of {fields} is wrong: they do not fit {others}",
+    member:
+      "total {typed} is {times} x the number in each, and in the other {others} rows of its member it is {usual} x; {expected} would fit: is it a slip?",
     severalOfMass: "one of {fields} is wrong: they do not fit {others}; number x length makes {made}",
   },
   fixes: { expected: { label: "change it to {expected}", safety: "needs-review" } },
   checkSheet(sheet, _context, report) {
+    const off = offMember(sheet);
+    if (off !== null) {
+      const { each, total } = off.facts.row;
+      const expected = (each ?? 0) * off.usual;
+      const times = Number(((total ?? 0) / (each ?? 1)).toPrecision(DIGITS));
+      report({
+        messageId: "member",
+        outcome: "unsure",
+        row: off.facts,
+        at: "total",
+        values: { typed: total ?? 0, times, others: off.others, usual: off.usual, expected },
+      });
+    }
     for (const { facts } of breakingRows(sheet.answers, sheet.habits.identities)) {
       const broken = brokenBy(facts);
       if (broken === null || !isTogether(facts, broken) || isToldByLength(facts, broken)) continue;

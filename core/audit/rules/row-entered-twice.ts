@@ -17,6 +17,7 @@ export default defineRule({
     passing: [{ rows: [...LIST, bar("13", 1150, 13)] }],
   },
   messages: {
+    ways: "the row is word for word that of row {first} and numbered on: are these the bars of both ways?",
     alike: "the row is word for word that of row {first}: is it entered twice?",
     twice: "mark {mark} stands in row {first} too, the same bar and as many: is it entered twice?",
   },
@@ -24,6 +25,8 @@ export default defineRule({
     for (const { first, again, by } of rowsTwice(sheet)) {
       const values = { mark: again.row.mark ?? "", first: String(sheet.sheet.top + first.row.row + 1) };
       if (by === "mark") report({ messageId: "twice", outcome: "unsure", row: again, at: "mark", values });
+      else if (by === "ways")
+        report({ messageId: "ways", severity: "note", outcome: "unsure", row: again, at: "member", values });
       else report({ messageId: "alike", outcome: "unsure", row: again, at: "member", values });
     }
   },

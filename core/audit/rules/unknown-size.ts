@@ -1,6 +1,7 @@
 import { massPerMetreOf } from "../../schedule/cells/size-elsewhere";
 import { prefixNotHeld } from "../../standards/index";
 import { isRefusalOf } from "../../units/refusal";
+import { isOpen } from "../kept-elsewhere";
 import { perLength } from "../per-length";
 import { defineRule } from "../rule";
 import { isFabricName, swappedSize } from "../size-slips";
@@ -53,6 +54,8 @@ export default defineRule({
     const unitMass = kgPerMetre === null ? "" : perLength(kgPerMetre, context.standard.unit);
     report({
       messageId: kgPerMetre === null ? "unknown" : "weighed",
+      // rolled somewhere, where nobody chose the document
+      ...(kgPerMetre !== null && isOpen(context) ? { outcome: "unsure" as const } : {}),
       at: "size",
       values: { size: row.sizeTyped, standard: context.standard.id, held, unitMass },
       cite: context.standard.bars[0]?.cite ?? null,

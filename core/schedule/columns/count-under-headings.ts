@@ -4,7 +4,7 @@ import { isWord, plainWords } from "../cells/row-words";
 import type { HeaderBlock } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
 import { isHeadingText, readHeading } from "../rows/read-heading";
-import type { Cell } from "../sheet";
+import type { Cell, RowElsewhere } from "../sheet";
 import { numberIn } from "./column-sample";
 import {
   APART,
@@ -25,7 +25,7 @@ export interface AskedOfCount {
   /** rows of what stands beside the list and sums it */
   readonly beside: readonly (readonly Cell[])[];
   /** rows of other sheets, which may sum the list too */
-  readonly elsewhere?: () => readonly (readonly Cell[])[];
+  readonly elsewhere?: () => readonly RowElsewhere[];
   /** whose bars the title says that the counts are */
   readonly said: "each" | null;
   /** whose bars a count under these words counts on the sheet before */
@@ -122,7 +122,7 @@ const LEAST_SUB_TOTALS = 2;
 
 /** Sums on the book's other sheets are of this list only where several of its sizes or headings stand there. */
 function byOtherSheets(read: ReadHeadings, isApart: boolean, asked: AskedOfCount, comma: CommaUse): Whose {
-  const rows = asked.elsewhere?.() ?? [];
+  const rows = (asked.elsewhere?.() ?? []).map(({ cells }) => cells);
   if (read.headings.some((one) => isTimesBeside(rows, one, comma))) return "each";
   const found = rows.flatMap((cells) => cells.flatMap((cell) => numberIn(cell, comma) ?? []));
   return isApart ? bySizes([...read.bySize.values()], found) : null;

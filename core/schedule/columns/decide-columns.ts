@@ -8,7 +8,7 @@ import type { Header } from "../header/find-header";
 import type { HeaderBlock, HeaderColumn } from "../header/header-blocks";
 import { countSaid } from "../rows/count-said";
 import { membersInTitle } from "../rows/members-in-title";
-import type { Cell } from "../sheet";
+import type { Cell, RowElsewhere } from "../sheet";
 import {
   commaOf,
   commaOfColumn,
@@ -82,7 +82,7 @@ export interface ColumnSource {
   /** rows of the sums that stand beside the list and are none of its cells */
   readonly beside?: readonly (readonly Cell[])[];
   /** rows of the other short sheets of the book */
-  readonly elsewhere?: () => readonly (readonly Cell[])[];
+  readonly elsewhere?: () => readonly RowElsewhere[];
   isHiddenColumn(column: number): boolean;
   /** the cell shows its number as a date */
   isDateAt(row: number, column: number, number: number): boolean;

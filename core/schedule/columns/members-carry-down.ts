@@ -12,6 +12,7 @@ import { numberIn } from "./column-sample";
 
 const WITHIN = 0.02;
 const LEAST_VOTES = 2;
+const LEAST_TOTALS = 3;
 const OF_VOTES = 0.8;
 const FOOT = MM_PER_UNIT.ft / MM_PER_UNIT.m;
 /** members with their number, in a table whose other rows have neither */
@@ -20,8 +21,8 @@ const LEAST_NAMED = 2;
 /**
  * True where a number of members that stands in the first row of a member alone counts for the rows below it: the
  * amounts of those rows, lengths by size, total lengths or masses, are so many times those of one member, or, where no
- * amounts stand, a name before the number stands in the same rows and in no other. Rows below a single member say
- * nothing.
+ * amounts stand, a name before the number stands in the same rows and in no other. Where totals are typed they say it.
+ * Rows below a single member say nothing.
  */
 export function membersCarryDown(
   block: HeaderBlock,
@@ -32,7 +33,8 @@ export function membersCarryDown(
 ): boolean {
   const at = (kind: ColumnKind): number => block.columns.find((one) => one.kind === kind)?.column ?? -1;
   const [members, each, length] = [at("members"), at("each"), at("length")];
-  if (members < 0 || each < 0 || length < 0 || at("total") >= 0) return false;
+  if (members < 0 || each < 0 || length < 0) return false;
+  if (at("total") >= 0) return totalsSayIt(rows, { members, each, total: at("total") }, comma);
   const metres = (cells: readonly Cell[], kind: ColumnKind): number =>
     metresIn(cells[at(kind)], lengths.get(kind), comma);
   let carried = 1;
@@ -63,6 +65,27 @@ export function membersCarryDown(
   }
   if (votes >= LEAST_VOTES) return yes >= votes * OF_VOTES;
   return votes === yes && standBesideNames(bars, members);
+}
+
+/** The totals typed in rows without a number of members are so many times each as the last number above says. */
+function totalsSayIt(
+  rows: readonly (readonly Cell[])[],
+  at: { readonly members: number; readonly each: number; readonly total: number },
+  comma: CommaUse,
+): boolean {
+  let carried = 1;
+  let votes = 0;
+  let yes = 0;
+  for (const cells of rows) {
+    const number = (column: number): number => numberIn(cells[column], comma) ?? 0;
+    const own = number(at.members);
+    if (own > 0) carried = own;
+    const [each, total] = [number(at.each), number(at.total)];
+    if (own > 0 || carried < 2 || !(each > 0) || !(total > 0)) continue;
+    votes += 1;
+    if (total === each * carried) yes += 1;
+  }
+  return votes >= LEAST_TOTALS && yes >= votes * OF_VOTES;
 }
 
 function metresIn(cell: Cell | undefined, column: LengthColumn | undefined, comma: CommaUse): number {

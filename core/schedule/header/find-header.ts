@@ -68,7 +68,8 @@ export function findHeader(
     rows.push(next);
     const candidate = joined(source, rows, bottom, standard);
     const last = rows[rows.length - 1];
-    const mayGain = best === null || best.bottom === bottom - 1 || namesSizes(last, standard);
+    const isNext = best === null || best.bottom === bottom - 1;
+    const mayGain = isNext || namesSizes(last, standard) || isOfUnits(last);
     if (best === null || (mayGain && gains(candidate, best, last, standard))) best = candidate;
     // steel grades may stand between the head of the sums and their sizes
     else if (best.bottom < bottom - 1) break;
@@ -356,6 +357,12 @@ function gains(
   if (sizes >= LEAST_SIZES) return (sizes + units + words + stacked) * 2 >= all;
   if (candidate.known > best.known) return (words + stacked + units) * 2 >= all;
   return (stacked + units) * 2 > all && stacked > 0;
+}
+
+/** A row of units under the words, whatever stands between. */
+function isOfUnits(row: HeaderRow | undefined): boolean {
+  const texts = [...(row?.texts.values() ?? [])];
+  return texts.length >= LEAST_UNITS && texts.every(isUnitText);
 }
 
 /** Columns of the row that a size heads already. */

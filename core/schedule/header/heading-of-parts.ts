@@ -41,7 +41,11 @@ export function partsByWord(spell: (word: string) => string): ReadonlyMap<string
   const parts = new Map<string, WordPart>([["/", "per"]]);
   for (const { parts: own } of LANGUAGES) {
     for (const [part, words] of Object.entries(own) as [WordPart, readonly string[]][]) {
-      for (const word of words) if (!parts.has(spell(word))) parts.set(spell(word), part);
+      for (const word of words) {
+        // a stroke inside a word, as in "c/u", stands apart in the text too
+        const spelt = spell(word).replace(/\s*\/\s*/g, " / ");
+        if (!parts.has(spelt)) parts.set(spelt, part);
+      }
     }
   }
   return parts;

@@ -89,7 +89,9 @@ export function recogniseHeader(typed: string): HeaderMeaning | null {
   if (known !== undefined) return known;
   const text = headText(typed);
   const holdsDigit = HOLDS_DIGIT.test(text) && HOLDS_DIGIT.test(oneLine(text).replace(DIGITS_OF_WORDS, " "));
-  const meaning = holdsDigit ? null : (recognise(text) ?? recogniseParted(text));
+  const found = holdsDigit ? null : (recognise(text) ?? recogniseParted(text));
+  // "Zone mm" is as long as the bars are spread over, and no pour
+  const meaning = found?.kind === "pour" && unitInHeader(text) !== null ? null : found;
   if (remembered.size < 4000) remembered.set(typed, meaning);
   return meaning;
 }
@@ -283,11 +285,16 @@ function partings(typed: string): string[][] {
   if (/\p{L}/u.test(other) && LATIN.test(latin)) partings.push([latin, other]);
   // "Diameter, class": the first of the things that one column holds
   const [first = "", another] = typed.split(/[,;]\s+/);
-  if (another !== undefined) partings.push([first]);
+  // but "Dimensions, mm" over letters heads legs
+  if (another !== undefined && !LEGS_ALONE.test(plainHeader(first)) && !LETTER_IN_UNIT.test(another))
+    partings.push([first]);
   const inside = /^(.+)[([](.+)[)\]]\s*$/s.exec(typed);
   if (inside !== null) partings.push([inside[1] ?? "", inside[2] ?? ""]);
   return partings;
 }
+
+/** "Dim., cm A" */
+const LETTER_IN_UNIT = /^(?:mm|cm|m|in)\s+[a-k]$/i;
 
 /** A bar's type goes with its size; a word that gives way gives way here too. */
 function oneOf(known: readonly HeaderMeaning[]): HeaderMeaning | null {

@@ -1,6 +1,7 @@
 import type { BarRow, CellProblem, TableReading } from "../bar-row";
 import type { Header } from "../header/find-header";
 import type { HeaderColumn } from "../header/header-blocks";
+import type { Sheet } from "../sheet";
 import { type Carried, nothingCarried } from "./carried";
 
 /** The list on the sheet before, which a sheet without a header may go on with. */
@@ -68,6 +69,12 @@ export function carriedBefore({ last, table }: ListBefore, grade: string | null)
 const MOSTLY = 0.75;
 
 /** Most rows of bars hold a size, a count and a length or dimensions. */
+/** Rows under few known words that hold no size and no count, on a sheet among others, explain a list and are none. */
+export function explainList({ elsewhere }: Sheet, bars: readonly BarRow[]): boolean {
+  if (bars.some(({ sizeTyped, total, each }) => sizeTyped !== null || (total ?? each) !== null)) return false;
+  return bars.length > 0 && (elsewhere?.().length ?? 0) > 0;
+}
+
 export function areMostlyWhole(bars: readonly BarRow[]): boolean {
   const whole = bars.filter(
     ({ size, total, each, length, dims }) =>

@@ -40,12 +40,15 @@ export function readHeading(typed: string): Heading {
 /** "T1 (kom. 3)", "G2 - buc. 4", "柱C1 12箇所": a word of any language for how many there are, and the number beside it. */
 const WORD_THEN_NUMBER =
   /[\s\-–:,]*[([（]?\s*((?:\p{L}[\p{L}-]*\.?\s)?\p{L}[\p{L}-]*)(?:\s*[.:=]\s*(\d{1,4})|\s+(\d{1,4})\s*[)\]）])\s*[)\]）]?\s*$/u;
+/** "Zapata Z-1 – cantidad 14": behind a dash or a comma it needs no sign between */
+const WORD_BEHIND_DASH = /\s*(?:\s[-–]|[–,;])\s*(\p{L}{2,}\.?)\s(\d{1,4})\s*$/u;
 const NUMBER_THEN_WORD =
   /[\s\-–:,]*[([（]?\s*(?<![\p{L}\d.,/-])(?:x\s*)?(\d{1,4})\s*((?:\p{L}[\p{L}-]*\.?\s)?\p{L}[\p{L}-]*)\.?\s*[)\]）]?\s*$/u;
 
 function saidByWord(text: string): Heading | null {
   for (const [pattern, word, number] of [
     [WORD_THEN_NUMBER, 1, 2],
+    [WORD_BEHIND_DASH, 1, 2],
     [NUMBER_THEN_WORD, 2, 1],
   ] as const) {
     const found = pattern.exec(text);

@@ -78,7 +78,7 @@ function membersBeside(
   const before = carried.membersTyped;
   if (total !== null) {
     if (total === each) return 1;
-    return before !== null && before * each === total ? before : null;
+    return before !== null && (before * each === total || columns.membersCarryDown) ? before : null;
   }
   if (isFilled(cells, columns.total)) return null;
   if (before !== null && columns.membersCarryDown) return before;

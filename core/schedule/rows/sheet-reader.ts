@@ -23,7 +23,7 @@ import { type Carried, nothingCarried } from "./carried";
 import { classifyRow } from "./classify-row";
 import { explainsColumns } from "./explains-columns";
 import { finishReading } from "./finish-reading";
-import { areMostlyWhole, carriedBefore, headerBefore, type ListBefore } from "./list-before";
+import { areMostlyWhole, carriedBefore, explainList, headerBefore, type ListBefore } from "./list-before";
 import { membersInTitle } from "./members-in-title";
 import { BarRowReader } from "./read-bar-row";
 import type { ColumnDecision, Resumable } from "./resumable";
@@ -139,9 +139,10 @@ export class SheetReader {
 
   /** `least`: known words that make a header; a second pass is content with a header of nothing else. */
   private readRows(least: number | undefined): void {
-    this.notes.forgetTexts();
+    this.forget();
     this.headerUntil = -1;
     this.readRowsOn(least);
+    if (least !== undefined && explainList(this.sheet, this.bars)) this.readRows(undefined);
   }
 
   private readRowsOn(least?: number): void {
@@ -162,7 +163,6 @@ export class SheetReader {
     for (const block of this.blocks) block.carried = carriedBefore(list, this.options.grade ?? null);
     this.readRowsOn();
     if (!areMostlyWhole(this.bars) || this.held !== null) {
-      this.forget();
       for (const least of [undefined, 2]) this.readRows(least);
       return false;
     }

@@ -1,8 +1,10 @@
 import type { Standard } from "../../standards/port";
+import { isRefusal } from "../../units/refusal";
 import type { SummaryBlock, TotalRow } from "../bar-row";
 import { cleanText } from "../cells/clean-text";
 import type { CommaUse } from "../cells/read-number-text";
 import { beginsWithWord, holdsWord, plainWords } from "../cells/row-words";
+import { massPerMetreOf, sizeElsewhere } from "../cells/size-elsewhere";
 import { ROUND_STEEL } from "../evidence/evidence.data";
 import { sizeNamed } from "../header/header-blocks";
 import { recogniseHeader } from "../header/recognise-header";
@@ -22,6 +24,7 @@ const WIDEST = 12;
 const MOST_COLUMNS = 200;
 const LEAST_SIZES = 3;
 const LEAST_WORDS = 3;
+const LONGEST_SIZE = 8;
 const OF_BARS: ReadonlySet<string> = new Set(["mark", "each", "total", "shape", "members"]);
 
 /** The blocks of sums by size that an empty column parts from the list to their left. */
@@ -37,7 +40,7 @@ export function sumsBeside(
     return [];
   return stretches.slice(1).flatMap((stretch) => {
     if (headsAgain(rows, first, stretch)) return [];
-    const block = blockIn(rows, stretch, standard);
+    const block = blockIn(rows, stretch, standard, sizesOfList(rows, first, standard));
     return block === null ? [] : [{ ...stretch, block }];
   });
 }
@@ -72,6 +75,31 @@ export function withoutBeside(sheet: Sheet, beside: readonly SumsBeside[]): Shee
     isStruckThrough: (row, column) => sheet.isStruckThrough?.(row, column) ?? false,
     fill: (row, column) => sheet.fill?.(row, column),
   };
+}
+
+/** What the list calls its bars by a standard that is not in force: "No. 3" under "Barra". */
+function sizesOfList(
+  rows: readonly (readonly Cell[])[],
+  { left, right }: Stretch,
+  standard: Standard,
+): ReadonlySet<string> {
+  const texts = new Set<string>();
+  for (const cells of rows)
+    for (const cell of cells.slice(left, right + 1)) {
+      if (typeof cell !== "string" || cell.length > LONGEST_SIZE || !/\d/.test(cell)) continue;
+      texts.add(cleanText(cell));
+    }
+  return new Set([...texts].filter((text) => /\p{L}/u.test(text) && isSizeOfBar(text, standard)));
+}
+
+/** a letter of the bar type before a size that the standard in force does not hold: "T18" */
+const LETTERED = /^\p{L}{1,2}\s?(\d{1,2}(?:[.,]\d)?)$/u;
+
+function isSizeOfBar(text: string, standard: Standard): boolean {
+  const own = standard.readSize(text);
+  const round = Number(LETTERED.exec(text)?.[1]);
+  if (ROUND_STEEL.value.diameters.includes(round)) return true;
+  return massPerMetreOf(isRefusal(own) ? sizeElsewhere(text) : own) !== null;
 }
 
 interface Stretch {
@@ -122,6 +150,7 @@ function blockIn(
   rows: readonly (readonly Cell[])[],
   { left, right }: Stretch,
   standard: Standard,
+  ofList: ReadonlySet<string>,
 ): SummaryBlock | null {
   if (right - left + 1 > WIDEST || right === left) return null;
   const lines: TotalRow[] = [];
@@ -152,7 +181,7 @@ function blockIn(
       totals.push(totalRow(cells, row, mine, labelOf(cells, mine), "summary", comma));
     const size = isTotal
       ? null
-      : sizeAmong(cells, headed === null ? mine : [headed], standard, headed !== null);
+      : sizeAmong(cells, headed === null ? mine : [headed], standard, headed !== null, ofList);
     if (size === null || mine.length < 2) continue;
     const line = totalRow(cells, row, mine, String(label), "summary", comma);
     if (!line.cells.some(({ column }) => column !== size)) continue;
@@ -225,10 +254,12 @@ function sizeAmong(
   columns: readonly number[],
   standard: Standard,
   isHeaded: boolean,
+  ofList: ReadonlySet<string>,
 ): number | null {
   const at = columns.slice(0, 2).find((column) => {
     const cell = cells[column] ?? null;
-    if (isSize(cell, standard, false)) return true;
+    if (isSize(cell, standard, false) || (typeof cell === "string" && ofList.has(cleanText(cell))))
+      return true;
     // where the head says sizes, those of another standard are some too
     return isHeaded && typeof cell === "string" && barNamed(cell, standard) !== null;
   });

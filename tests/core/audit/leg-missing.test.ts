@@ -51,3 +51,20 @@ it("a leg that stands apart from the others of its bar alone is asked about", ()
   // an end on the other side of B
   expect(withD(["6", 12, 14, "L", null, 1700, 260, null, 1960])).toEqual([]);
 });
+
+// a former is given, so the bar is bent, and only its first leg can be what the length leaves: 7440 - 7140 = 300
+it("the first leg that one bar of no named shape lacks is asked about", () => {
+  const heads = ["Mark", "Dia mm", "Total no.", "Former", "A", "B", "C", "Length mm"];
+  const bars = [
+    ["1", 16, 60, 64, 520, 1520, 520, 2560],
+    ["2", 16, 72, 64, 520, 1320, 520, 2360],
+    ["3", 12, 60, null, 1520, null, null, 1520],
+    ["4", 10, 49, 40, 300, 900, null, 1200],
+    ["5", 10, 49, null, 2750, null, null, 2750],
+    ["6", 10, 15, 40, 400, 140, 400, 940],
+  ];
+  expect(told([heads, ...bars, ["7", 10, 15, 40, 300, 7140, null, 7440]])).toEqual([]);
+  expect(told([heads, ...bars, ["7", 10, 15, 40, null, 7140, null, 7440]])).toEqual([
+    "E8: leg A is blank: the length 7440 mm leaves 300 mm for it, as 4 of 4 bars make lengths of their legs",
+  ]);
+});

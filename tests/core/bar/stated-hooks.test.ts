@@ -13,6 +13,7 @@ describe("the least of a hook in a note", () => {
     ["Crochets : mini 10 \u00d8", 10, 0],
     ["Haken mindestens 10 ds, mind. 8 cm", 10, 80],
     ["ganci almeno 8 diametri", 8, 0],
+    ["Ties: 2A + 2B + 2C, C = 135 deg hook, not less than 13 bar diameters", 13, 0],
     [
       "\u043a\u0440\u044e\u043a\u0438 \u043d\u0435 \u043c\u0435\u043d\u0435\u0435 75 \u043c\u043c".replace(
         "\u043c\u043c",
@@ -77,5 +78,46 @@ describe("hooks of a list that says how long they are at least", () => {
     // 3 mm are less than 5 x 10
     expect(said(list("Ties", 100, 100, 110, 3))).toEqual(["G6: hook 3 mm of 10 is below 5 d: is it a slip?"]);
     expect(said(list("Ties", 2, 2, 2, 1))).toEqual([]);
+  });
+
+  it("should tell of one where another keeps it", () => {
+    expect(said(list("Hooks at least 10 d", 100, 60))).toEqual([
+      "G4: hook 60 mm of 10 is below the 100 mm that A1 asks of hooks: is it a slip?",
+    ]);
+  });
+});
+
+describe("hooks without a column of their own", () => {
+  const said = (note: string, ...rows: readonly (readonly Cell[])[]): string[] =>
+    runAudit({
+      sheets: [
+        sheetFromRows("Ties", [[note], ["Mark", "Dia mm", "Total no.", "Length mm", "A", "B", "C"], ...rows]),
+      ],
+      standard: heldStandard("EC2:2004"),
+    })
+      .findings.filter(({ code }) => code === "BEND111")
+      .map(({ cell, message }) => `${cell}: ${message}`);
+
+  // 13 x 10 mm; 2 (320 + 320 + 130) = 1540 and 2 (220 + 420 + 130) = 1540
+  it("should be the leg that a note calls so", () => {
+    const note = "Ties 2A + 2B + 2C, C = 135 deg hook, not less than 13 bar diameters";
+    const whole: Cell[] = ["C3", 10, 192, 1540, 320, 320, 130];
+    // a plain sum of its legs has no such hooks
+    const open: Cell[] = ["S4", 10, 63, 1280, 600, 80, 600];
+    expect(said(note, whole, open, ["G5", 10, 160, 1540, 220, 420, 130])).toEqual([]);
+    expect(said(note, whole, open, ["G5", 10, 160, 1540, 220, 420, 50])).toEqual([
+      "G5: hook 50 mm of 10 is below the 130 mm that A1 asks of hooks: is it a slip?",
+    ]);
+  });
+
+  it("should be the shorter end of a bar whose other end is one", () => {
+    const note = "Ganchos de trabas: 12 cm m\u00ednimo";
+    const whole: Cell[] = ["5", 10, 390, 580, 120, 340, 120];
+    expect(said(note, whole, ["8", 10, 390, 480, 120, 240, 120])).toEqual([]);
+    expect(said(note, whole, ["8", 10, 390, 430, 70, 240, 120])).toEqual([
+      "E4: hook 70 mm of 10 is below the 120 mm that A1 asks of hooks: is it a slip?",
+    ]);
+    // a bar of two legs has ends of its own
+    expect(said(note, whole, ["9", 10, 40, 1490, 90, 1400])).toEqual([]);
   });
 });

@@ -34,8 +34,21 @@ describe("how long bars may be by a title or a note", () => {
     ["Стрижні довжиною 11,7 м", 11_700],
     ["Palice dolžine 14 m", 14_000],
     ["เหล็กยาวมาตรฐาน 10 เมตร", 10_000],
+    ["Panjang stok 12 m, tiada bar lebih panjang daripada 12000 mm.", 12_000],
     ["Varda pikkus 12 m", 12_000],
   ])("%s", (note, mm) => expect(stated(note)).toBe(mm));
+
+  it("takes what the book's other sheets say, where the sheet itself says none", () => {
+    const elsewhere = () => [
+      { cells: ["B7", "12", 20, "stock 9 m"], at: () => "Page 2!D4" },
+      { cells: ["Stock length 12 m"], at: () => "Notes!A3" },
+    ];
+    const reading = { rowClasses: ["note"] } as unknown as ScheduleReading;
+    const of = (note: string) => statedLength({ ...sheetFromRows("List", [[note]]), elsewhere }, reading);
+    // a row that holds numbers is no note
+    expect(of("All in mm")).toEqual({ most: 12_000, cell: "Notes!A3", typed: "Stock length 12 m" });
+    expect(of("Stock length 14 m")).toMatchObject({ most: 14_000, cell: "A1" });
+  });
 
   it.each([
     "Precast column 40/40, h = 6,45 m",

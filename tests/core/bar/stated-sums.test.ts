@@ -47,3 +47,31 @@ describe("a length that a note's sum makes", () => {
     expect(told("Kaplängd = summa delmått; krok a+b")).toEqual(["H6"]);
   });
 });
+
+describe("a note's sum in a list that names no shapes", () => {
+  const told = (...legs: readonly (number | null)[]) => {
+    const sheet = sheetFromRows("Lista", [
+      ["Estribos: 2a + 2b + 2c (c = gancho). Demais barras: soma das dobras"],
+      ["N", "\u00d8 (mm)", "Quant.", "Comp. (cm)", "a", "b", "c"],
+      ...[
+        ["N1", 16, 12, 626, 26, 574, 26],
+        ["N2", 12, 8, 614, 20, 574, 20],
+        ["N4", 10, 16, 183, 20, 163],
+        ["N6", 12, 4, 494, 20, 454, 20],
+        ["N9", 12, 60, 158, 25, 133],
+        ["N12", 10, 90, 200, 30, 140, 30],
+      ],
+      ["N8", 8, 62, 108, ...legs],
+    ]);
+    return runAudit({ sheets: [sheet], standard: heldStandard("EC2:2004") })
+      .byRow.filter(({ code }) => code === "LEN108")
+      .map(({ cell }) => cell);
+  };
+
+  it("should make the length of a bar that has all its legs", () => {
+    // 2 (9 + 34 + 11) = 108
+    expect(told(9, 34, 11)).toEqual([]);
+    // 2 (9 + 45) = 108 lacks the hook, and two legs of 54 are no bar of 108
+    expect(told(30, 28, 11)).toEqual(["D9"]);
+  });
+});

@@ -8,6 +8,8 @@ const standard = resolveStandard("BS8666:2005") as Standard;
 
 it.each([
   ["TEMELJNA TRAKA T1 (kom. 3)", "TEMELJNA TRAKA T1", 3],
+  ["ZAPATA Z-1 – cantidad 14", "ZAPATA Z-1", 14],
+  ["PILAR P3, qtde 6", "PILAR P3", 6],
   ["Ława Ł1 – szt. 3", "Ława Ł1", 3],
   ["柱C1 12箇所", "柱C1", 12],
   ["Trave T1 n. 2", "Trave T1", 2],
@@ -95,14 +97,18 @@ describe("a bare count under headings that give several members", () => {
   it("is one member's where another sheet has the mass of one and of all in a line", () => {
     // 20 x 1.579 + 40 x 0.395 = 47.38 kg of one beam, 284.28 of six
     const elsewhere = () => [["Beam B1", 6, 47.4, 284.3]];
-    expect(counts(ROWS, { elsewhere })).toEqual(OF_ONE);
+    expect(
+      counts(ROWS, { elsewhere: () => elsewhere().map((cells) => ({ cells, at: () => "Sums!A1" })) }),
+    ).toEqual(OF_ONE);
   });
   it("is that of all where sums by size on another sheet are those of the rows as they stand", () => {
     const elsewhere = () => [
       ["8", 15.8],
       ["16", 31.6],
     ];
-    expect(counts(ROWS, { elsewhere })).toEqual(OF_ALL);
+    expect(
+      counts(ROWS, { elsewhere: () => elsewhere().map((cells) => ({ cells, at: () => "Sums!A1" })) }),
+    ).toEqual(OF_ALL);
   });
 });
 
@@ -196,5 +202,26 @@ describe("masses of each member and of all, beside a list that sums lengths", ()
       ["3", 12, 2, 6, 12],
     ];
     expect(counts(rows)).toEqual([9, 5, 2].map((count) => ({ each: count, total: null })));
+  });
+});
+
+// four members of 3, 2, 2 and 4 bars: 12, 8, 8, 16
+describe("a number of members that stands in the first row of a member alone, beside totals", () => {
+  const list = (total: number): Cell[][] => [
+    ["Member", "Mark", "Size", "No. of mbrs", "No. in each", "Total no.", "Length mm"],
+    ["Beam GB1", "01", "H25", 4, 3, 12, 7000],
+    [null, "02", "H20", null, 2, 8, 6580],
+    [null, "03", "H16", null, 2, 8, 3525],
+    [null, "04", "H16", null, 4, total, 2050],
+    ["Base F1", "05", "H16", 6, 9, 54, 2450],
+    [null, "06", "H16", null, 10, 60, 2250],
+    [null, "07", "H16", null, 5, 30, 2250],
+  ];
+
+  it("counts for the rows below where their totals are so many times as many", () => {
+    expect(counts(list(16)).map(({ total }) => total)).toEqual([12, 8, 8, 16, 54, 60, 30]);
+    const { bars } = readSchedule(sheetFromRows("List", list(19)), standard);
+    // the typed total stays, and does not fit 4 x 4
+    expect(bars[3]).toMatchObject({ members: 4, each: 4, total: 19 });
   });
 });

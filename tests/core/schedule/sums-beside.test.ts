@@ -166,3 +166,34 @@ it("takes lines under words of sums for sums, though they hold as many cells as 
   expect(bars.map(({ mark }) => mark)).toEqual(["1", "2", "3", "4"]);
   expect(summaries?.map((block) => block.rows.length)).toEqual([3]);
 });
+
+// No. 3 is 3/8 in of ASTM A615, and BS 8666 in force has none
+it("knows sizes of another standard beside a list that calls its bars so", () => {
+  const heads = ["Marca", "Diámetro", "Cant. total", "Longitud m", "Peso kg"];
+  const bars: Cell[][] = [
+    ["Zapata Z-1 \u2013 cantidad 14"],
+    ["1", "No. 5", 112, 1.95, 338.96],
+    ["2", "No. 3", 448, 1.08, 270.95],
+    ["Columna C-1 \u2013 cantidad 4"],
+    ["3", "No. 5", 16, 4.2, 104.29],
+  ];
+  const sums = [
+    ["Barra", "kg"],
+    ["No. 3", 270.95],
+    ["No. 5", 443.25],
+    ["Total", 714.2],
+  ];
+  const rows = [heads, ...bars].map((cells, row) => [
+    ...Array.from({ length: 5 }, (_, column) => cells[column] ?? null),
+    null,
+    ...(sums[row] ?? []),
+  ]);
+  const { bars: found, rowClasses } = read(rows);
+  expect(found.map(({ mark, member }) => [mark, member])).toEqual([
+    ["1", "Zapata Z-1"],
+    ["2", "Zapata Z-1"],
+    ["3", "Columna C-1"],
+  ]);
+  expect(rowClasses).not.toContain("unread");
+  expect(said(rows, "READ103")).toEqual([]);
+});

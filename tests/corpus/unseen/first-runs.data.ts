@@ -52,7 +52,10 @@ export interface FirstRun {
     | "mm"
     | "nn"
     | "pp"
-    | "qq";
+    | "qq"
+    | "rr"
+    | "ss"
+    | "tt";
   readonly books: number;
   /** tonnage within one per cent at the first run, before anybody looked at a book */
   readonly rightFirst: number;
@@ -119,4 +122,7 @@ export const FIRST_RUNS: readonly FirstRun[] = [
   { batch: "nn", books: 20, rightFirst: 19, mistakes: 36, foundFirst: 33, right: 20, found: 35, silent: 0 },
   { batch: "pp", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 36, right: 20, found: 36, silent: 0 },
   { batch: "qq", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 35, right: 20, found: 35, silent: 0 },
+  { batch: "rr", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 32, right: 20, found: 35, silent: 0 },
+  { batch: "ss", books: 20, rightFirst: 18, mistakes: 36, foundFirst: 25, right: 19, found: 36, silent: 0 },
+  { batch: "tt", books: 20, rightFirst: 20, mistakes: 36, foundFirst: 32, right: 20, found: 35, silent: 0 },
 ];

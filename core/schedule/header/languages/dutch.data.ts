@@ -44,7 +44,7 @@ export const DUTCH: LanguageWords = {
   ],
   parts: {
     count: ["aantal", "stuks", "st", "aant"],
-    member: ["element", "elementen", "onderdeel", "onderdelen", "bouwdeel", "bouwdelen", "elem", "el"],
+    member: ["element", "elementen", "onderdeel", "onderdelen", "bouwdeel", "bouwdelen", "elem", "el", "ond"],
     total: ["totaal", "totale"],
     length: ["lengte", "lengten", "lengtes"],
     mass: ["gewicht", "massa"],

@@ -247,6 +247,7 @@ export const ENGLISH: LanguageWords = {
         "spacing",
         "spac",
         "spcg",
+        "spc",
         "spacing c c",
         "c/c",
         "ctrs",

@@ -8,7 +8,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
     { kind: "former", words: ["diameter bengkokan", "diameter bengkok", "diameter pin"] },
     { kind: "grade", words: ["mutu", "mutu baja", "gred"] },
     { kind: "mark", words: ["tanda", "no tulangan", "kode"] },
-    { kind: "member", words: ["uraian", "lokasi", "elemen"] },
+    { kind: "member", words: ["uraian", "lokasi", "elemen", "anggota"] },
     { kind: "size", words: ["diameter", "ukuran", "diameter tulangan", "tulangan"] },
     { kind: "total", words: ["jumlah batang"] },
     { kind: "length", words: ["panjang", "panjang potong"] },
@@ -45,7 +45,7 @@ export const INDONESIAN_AND_MALAY: LanguageWords = {
   rows: [
     { use: "members-said", words: ["bh", "buah", "jml", "jumlah", "bil"] },
     { use: "running-metres", words: ["meter lari", "m lari"] },
-    { use: "carried", words: ["dibawa ke hadapan", "dibawa ke depan"] },
+    { use: "carried", words: ["dibawa ke hadapan", "dibawa ke depan", "dibawa"] },
     { use: "subtotal", words: ["sub jumlah", "jumlah kecil"] },
   ],
 };

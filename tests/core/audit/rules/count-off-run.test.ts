@@ -218,6 +218,32 @@ describe("counts over runs and spacings in columns of two units", () => {
   });
 });
 
+// runs as drawings write them: 5'-6" at 6" are 11 gaps and 12 bars
+it("should read runs in feet and inches under a head that nobody knows", () => {
+  const standard = resolveStandard("BS8666:2005") as Standard;
+  const heads = ["Mark", "Size", "Each", "Length mm", "Spc", "Run"];
+  const bars: [string, string, number][] = [
+    ['6"', "5'-6\"", 12],
+    ['12"', "23'-0\"", 24],
+    ['12"', "11'-0\"", 12],
+    ['18"', "39'-0\"", 27],
+    ['12"', "30'-0\"", 31],
+  ];
+  const told = (...rows: readonly (readonly [string, string, number])[]): (string | null)[] =>
+    runAudit({
+      sheets: [
+        sheetFromRows("List", [
+          heads,
+          ...rows.map(([spacing, run, count], at) => [`W${at}`, "#4", count, 2000, spacing, run]),
+        ]),
+      ],
+      standard,
+      rules: [rule],
+    }).findings.map(({ cell }) => cell);
+  expect(told(...bars)).toEqual([]);
+  expect(told(...bars, ['12"', "39'-0\"", 30])).toEqual(["C7"]);
+});
+
 describe("counts over a spacing and a run that stand in two cells", () => {
   const standard = resolveStandard("BS8666:2005") as Standard;
   // mm, m and the bars by gaps + 1

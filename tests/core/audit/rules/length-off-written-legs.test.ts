@@ -35,6 +35,21 @@ describe("legs that a row writes in one cell", () => {
     expect(said([HEADS.map((head) => head.replace("(cm)", "(m)")), ...metres])).toEqual([]);
   });
 
+  // a sketch of strokes, as some offices type it: 42|____714____|42 is 798 cm
+  it("should be of legs that strokes draw", () => {
+    const drawn = BARS.map((bar) => [
+      ...bar.slice(0, 3),
+      String(bar[3]).replace("+", "|____").replace("+", "____|"),
+      ...bar.slice(4),
+    ]);
+    expect(
+      said([HEADS, ...drawn, ["N7", 20, 4, "\u2014\u2014\u2014450\u2014\u2014\u2014", 450, 18]]),
+    ).toEqual([]);
+    expect(said([HEADS, ...drawn, ["N7", 16, 12, "____714____|42", 798, 95.76]])).toEqual([
+      "E8: length 7980 mm is not the 7560 mm that 714 |42 make, as in 4 of 5 rows",
+    ]);
+  });
+
   it("should tell the length that is not", () => {
     // 25+490+25 is 540
     expect(said([HEADS, ...BARS, ["N7", 16, 18, "25+490+25", 450, 81]])).toEqual([

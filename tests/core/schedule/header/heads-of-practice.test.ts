@@ -24,6 +24,57 @@ it.each([
   expect(recogniseHeader(text)).toMatchObject({ kind: "spacing", unit });
 });
 
+// "Dimensions" over letters: the letter heads its column, whatever stands between
+it("takes legs under a head of dimensions for legs", () => {
+  const { tables } = read([
+    ["Mark", "Dia.", "Total Qty", "Cut length (m)", "Dimensions, mm", null, null],
+    [null, null, null, null, "A", "B", "C"],
+    ["G1", "20 mm", 16, 6.56, 320, 5920, 320],
+    ["G4", "16 mm", 16, 1.94, 260, 1680, null],
+  ]);
+  expect(["A", "B", "C"].map((letter) => tables[0]?.columns.get(letter as "A")?.column)).toEqual([4, 5, 6]);
+});
+
+it("takes Zone in a unit of length for no pour", () => {
+  expect(recogniseHeader("Zone")?.kind).toBe("pour");
+  expect(recogniseHeader("Zone mm")).toBeNull();
+});
+
+// three rows: the words, what goes on of them, and the units
+it("reads a header whose row of units stands below words that go on", () => {
+  const { tables, rowClasses, bars } = read([
+    ["Merk", "Onderdeel", "Aantal", "Per", "Totaal", "\u00d8", "Buig-", "a", "b", "c", "Lengte", "kg"],
+    [null, null, "ond.", "ond.", null, null, "doorn"],
+    [null, null, "st", "st", "st", "mm", "mm", "mm", "mm", "mm", "mm", "kg"],
+    ["101", "Balk B2", 4, 4, 16, 20, 140, 320, 5340, 320, 5980, 235.9],
+    ["102", "Balk B2", 4, 3, 12, 16, 64, 260, 5340, 260, 5860, 111],
+  ]);
+  expect(rowClasses.slice(0, 3)).toEqual(["heading", "heading", "heading"]);
+  expect(tables[0]?.columns.get("former")).toMatchObject({ column: 6, unit: "mm" });
+  expect(bars.map(({ members, each, total }) => [members, each, total])).toEqual([
+    [4, 4, 16],
+    [4, 3, 12],
+  ]);
+});
+
+// words of a Serbian list, from memory: lg is a bar's length, lgn that of all
+it.each([
+  ["ozn.", "mark"],
+  ["oblik i mere [cm]", "shape"],
+  ["lg [m]", "length"],
+  ["n po elem.", "each"],
+  ["n [kom]", "total"],
+])("takes %s for the %s", (text, kind) => {
+  expect(recogniseHeader(text)?.kind).toBe(kind);
+});
+
+// a stroke inside a word of Spanish: c/u is cada uno, of each (common practice)
+it("takes the c of c/u for no dimension", () => {
+  expect(recogniseHeader("Cantidad c/u")?.kind).toBe("each");
+  expect(recogniseHeader("Cant. c/u")?.kind).toBe("each");
+  expect(recogniseHeader("Peso c/u")?.kind).toBe("pieceMass");
+});
+
 // what the former is bent round is named by its roll or drum too
 it.each([
   ["buig-\nrol \u00d8 mm", "mm"],
