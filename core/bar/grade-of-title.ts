@@ -30,14 +30,18 @@ export function gradeOffTitle(sheet: SheetFacts): GradeOffTitle | null {
     if (same === undefined) byName.set(name, [one]);
     else same.push(one);
   }
-  const [usual, odd, ...more] = [...byName].sort(([, a], [, b]) => b.length - a.length);
-  if (usual === undefined || odd === undefined || more.length > 0) return null;
-  const [[name, others], [oddName, [one, another]]] = [usual, odd];
-  if (one === undefined || another !== undefined || others.length < STRAY_GRADE.value.rows) return null;
+  const sorted = [...byName].sort(([, a], [, b]) => b.length - a.length);
+  const several = sorted.filter(([, rows]) => rows.length > 1);
+  const [[oddName, [one]] = ["", []], ...more] = sorted.slice(several.length);
+  const [[, others] = ["", []]] = several;
+  if (one === undefined || more.length > 0 || others.length < STRAY_GRADE.value.rows) return null;
   const said = saidOnce(sheet, (note) => {
     const parts = note.replace(IN_FULL, "Gr").split(/[,;]|\.\s/);
     const names = new Set(parts.flatMap((part) => namedInText(part).map((found) => found.name)));
-    return names.has(name) || names.has(oddName) ? [{ isUsual: names.has(name) && !names.has(oddName) }] : [];
+    // plain bars may have a grade of their own, which the same note gives
+    const areNamed = several.every(([name]) => names.has(name));
+    const isOfThese = names.has(oddName) || several.some(([name]) => names.has(name));
+    return isOfThese ? [{ isUsual: areNamed && !names.has(oddName) }] : [];
   });
   if (said?.isUsual !== true) return null;
   return {

@@ -18,9 +18,20 @@ export function offMember(sheet: SheetFacts): OffMember | null {
   const [odd, another] = places;
   // where more than one differs they count otherwise, and none is odd
   if (odd === undefined || another !== undefined) return null;
-  if (odd.others < LEAST_ALIKE || !Number.isInteger(odd.usual)) return null;
-  return { facts: sheet.answers.bar(odd.place), usual: odd.usual, others: odd.others };
+  const facts = sheet.answers.bar(odd.place);
+  const { each, total } = facts.row;
+  if (odd.others < LEAST_ALIKE || !isSlip(total ?? 0, (each ?? 0) * odd.usual)) return null;
+  return { facts, usual: odd.usual, others: odd.others };
 }
+
+/** A nought too many or lost, or the same digits in another order: bars of half the members are no slip. */
+function isSlip(typed: number, expected: number): boolean {
+  const [long, short] = [Math.max(typed, expected), Math.min(typed, expected)];
+  const digits = (value: number): string => [...String(value)].sort().join("");
+  return long === short * TEN || digits(typed) === digits(expected);
+}
+
+const TEN = 10;
 
 function timesText(facts: BarFacts): string {
   const times = timesOf(facts);

@@ -2,6 +2,7 @@ import { confirms } from "./confirms";
 import { differingRows } from "./differing-rows";
 import { divides } from "./divides";
 import { type LengthName, METRES, WEIGH } from "./evidence.data";
+import { isExchangedWithTotal } from "./exchanged-counts";
 import { followsLength } from "./follows-length";
 import { heldBy } from "./held-by";
 import { isInFeet } from "./magnitude";
@@ -124,18 +125,19 @@ class Taken {
     const hasMembers = roles.some(({ role }) => role === "members");
     const wordMembers = [...this.weighing.words.values()].some(({ role }) => role === "members");
     if (word.role === "each" && found.role === "total")
-      return !hasMembers && !wordMembers && !this.isNamedElsewhere(found.column, "total", evidence);
+      return !hasMembers && !wordMembers && !this.isTotalElsewhere(found.column, evidence);
     if (word.role === "total" && found.role === "each") return !wordMembers && !hasMembers;
     return word.role !== "total" && found.role !== "total";
   }
 
-  /** Words give the role to another column, which is no count by the rows. */
-  private isNamedElsewhere(column: number, role: EvidenceRole, { roles }: TableEvidence): boolean {
+  /** Words give the total to another column, which is no count by the rows, or one of one member's bars. */
+  private isTotalElsewhere(column: number, evidence: TableEvidence): boolean {
+    const { roles } = evidence;
     for (const [other, word] of this.weighing.words) {
       const own = roles.get(other)?.role;
-      if (other !== column && word.role === role && (own === undefined || !COUNTS.has(own))) return true;
+      if (other !== column && word.role === "total" && (own === undefined || !COUNTS.has(own))) return true;
     }
-    return false;
+    return isExchangedWithTotal(column, this.weighing.words, this.ofWords, evidence);
   }
 
   private weighRole(found: RoleEvidence, word: WordReading, evidence: TableEvidence): void {

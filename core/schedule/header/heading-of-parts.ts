@@ -26,15 +26,21 @@ export interface HeadingOfParts {
 export function headingOfParts(plain: string, parts: ReadonlyMap<string, WordPart>): HeadingOfParts | null {
   if (plain === "" || plain.length > LONGEST) return null;
   const found = new Set<WordPart>();
+  let last: WordPart | null = null;
   let rest = plain.replace(/\s*\/\s*/g, " / ").trim();
   while (rest !== "") {
     const word = firstPart(rest, parts);
     if (word === null) return null;
     found.add(word.part);
+    last = word.part;
     rest = rest.slice(word.length).trimStart();
   }
-  return kindOf(found);
+  // "No per": of what, everybody knows
+  const isNoPer = last === "per" && /\p{L}$/u.test(plain) && [...found].every((part) => OF_NUMBERS.has(part));
+  return isNoPer && found.has("count") ? named("each") : kindOf(found);
 }
+
+const OF_NUMBERS: ReadonlySet<WordPart> = new Set<WordPart>(["count", "per", "bar"]);
 
 /** The parts of all languages by their words; `spell` gives a word the form that headings are compared in. */
 export function partsByWord(spell: (word: string) => string): ReadonlyMap<string, WordPart> {

@@ -87,6 +87,53 @@ describe("hooks of a list that says how long they are at least", () => {
   });
 });
 
+// each size has a least of its own; 4 1/2 in are 114.3 mm
+describe("the least of hooks by size", () => {
+  it.each([
+    [
+      'Tie hook leg not less than 4\u00bd" for #4, 5\u00bd" for #5.',
+      [
+        ["#4", 114.3],
+        ["#5", 139.7],
+      ],
+    ],
+    [
+      "\u30d5\u30c3\u30af\u5bf8\u6cd5 D10=90\u4ee5\u4e0a\u3001D13=110\u4ee5\u4e0a",
+      [
+        ["10", 90],
+        ["13", 110],
+      ],
+    ],
+    [
+      "Hooks at least 115 (H8), 130 (H10), 160 (H12)",
+      [
+        ["8", 115],
+        ["10", 130],
+        ["12", 160],
+      ],
+    ],
+  ] as const)("%s", (note, sizes) => {
+    const [found] = leastHooksIn(note);
+    expect([...(found?.bySize ?? [])].map(([size, mm]) => [size, Number(mm.toFixed(6))])).toEqual(sizes);
+  });
+
+  it("should be asked of the hooks of that size alone", () => {
+    const rows = (hook: number): Cell[][] => [
+      ["Hooks at least 90 (D10), 110 (D13)"],
+      ["Mark", "Size", "Total no.", "A", "B", "Hook", "Length mm"],
+      ["T1", "D13", 20, 300, 400, 120, 1640],
+      ["T2", "D10", 20, 300, 400, hook, 1400 + 2 * hook],
+      ["T3", "D16", 20, 300, 400, 80, 1560],
+    ];
+    const said = (hook: number) =>
+      runAudit({ sheets: [sheetFromRows("Ties", rows(hook))], standard: heldStandard("EC2:2004") })
+        .findings.filter(({ code, message }) => code === "BEND111" && message.includes("asks of hooks"))
+        .map(({ cell }) => cell);
+    expect(said(90)).toEqual([]);
+    expect(said(60)).toEqual(["G4"]);
+  });
+});
+
 describe("hooks without a column of their own", () => {
   const said = (note: string, ...rows: readonly (readonly Cell[])[]): string[] =>
     runAudit({

@@ -225,3 +225,34 @@ describe("a number of members that stands in the first row of a member alone, be
     expect(bars[3]).toMatchObject({ members: 4, each: 4, total: 19 });
   });
 });
+
+// "Off" counts all bars beside "No per", and beside a word that says as little the masses tell: kg/m of BS 4449
+describe("two bare words for counts", () => {
+  const list = (word: string): Cell[][] => [
+    ["Mark", "Bar", word, "Off", "Length", "kg"],
+    ["Wall base (1 off)"],
+    ["WB1", "H16", 75, 75, 2500, 295.9],
+    ["WB2", "H12", 75, 75, 2400, 159.8],
+    ["Column C1 (8 off)"],
+    ["C1", "H25", 8, 64, 4300, 1060.5],
+    ["C2", "H10", 32, 256, 1520, 240.1],
+    ["Beam GB2 (5 off)"],
+    ["G1", "H20", 4, 20, 6650, 328],
+    ["G2", "H16", 2, 10, 6450, 101.8],
+    ["G3", "H10", 41, 205, 1700, 215],
+  ];
+
+  it.each(["No per", "Pcs"])("are one member's and all: %s", (word) => {
+    const { bars, held } = readSchedule(sheetFromRows("List", list(word)), standard);
+    expect(held).toBeNull();
+    expect(bars.map(({ each, total }) => [each, total])).toEqual([
+      [75, 75],
+      [75, 75],
+      [8, 64],
+      [32, 256],
+      [4, 20],
+      [2, 10],
+      [41, 205],
+    ]);
+  });
+});
