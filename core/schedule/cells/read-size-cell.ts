@@ -10,6 +10,7 @@ import { remember } from "./remember";
 import { isDitto, isWord, plainWords } from "./row-words";
 import { SOFT_METRIC_SIZES } from "./row-words.data";
 import { massPerMetreOf, sizeElsewhere } from "./size-elsewhere";
+import { sizeInTwoSystems } from "./size-in-two-systems";
 
 /** What a size cell says, a call-off with count, mark, spacing and layer included. */
 export interface SizeCell {
@@ -113,7 +114,7 @@ function readSizeCell(
   softMetric: boolean,
 ): SizeCell {
   if (typeof cell === "number") return sizeOfNumber(cell, type, standard, softMetric);
-  const text = cleanText(cell);
+  const text = sizeInTwoSystems(cleanText(cell));
   const plain = plainWords(text);
   if (plain === "" || isWord("blank", plain)) return NOTHING;
   if (isDitto(plain)) return { ...NOTHING, is: "ditto" };

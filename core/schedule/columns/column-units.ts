@@ -48,6 +48,9 @@ export function unitOf(
     const guess = "taken in inches, the unit of the standard";
     return { unit: "in", guess, isGuess: false, asks: false, by: { code: "standard" } };
   }
+  // no bars lie so close
+  if (column.kind === "spacing" && middle !== null && middle < CLOSEST_MM)
+    return byMagnitude(middle < 1 ? "m" : "cm", middle);
   if (byLength !== null && byLength !== "mm") {
     const guess = `taken in ${byLength}: so the dimensions make up the lengths`;
     return guessed(byLength, guess, { code: "dimensions" });
@@ -63,6 +66,9 @@ export function unitOf(
   const guess = "taken in mm, the unit of the standard";
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
 }
+
+/** between bars, axis to axis */
+const CLOSEST_MM = 45;
 
 const WITH_UNIT = /^[\d.,\s]+(mm|cm|m)\.?$/i;
 

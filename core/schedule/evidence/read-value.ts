@@ -86,6 +86,7 @@ function readText(typed: string, decimalComma: boolean): CellValue {
   return (
     countedOf(text) ??
     sizeOf(text) ??
+    calledOff(text) ??
     rangeOf(text, decimalComma) ??
     withWord(text, decimalComma) ?? { ...BLANK, kind: "text", label: plain }
   );
@@ -137,6 +138,16 @@ function sizeOf(text: string): CellValue | null {
           ? null
           : "prefix";
   return { ...BLANK, kind: "size", value, tag, label: text.toLowerCase() };
+}
+
+/** "T16-01-150": type and size, mark and spacing in one text, as British lists call bars off */
+const CALLED_OFF = /^[THBRY](\d{1,2})-\d{1,3}(?:-\d{2,3})?$/i;
+const SIZES_CALLED_OFF: ReadonlySet<number> = new Set([6, 8, 10, 12, 16, 20, 25, 32, 40]);
+
+function calledOff(text: string): CellValue | null {
+  const value = Number(CALLED_OFF.exec(text)?.[1]);
+  if (!SIZES_CALLED_OFF.has(value)) return null;
+  return { ...BLANK, kind: "size", value, tag: "prefix", label: text.toLowerCase() };
 }
 
 function rangeOf(text: string, decimalComma: boolean): CellValue | null {

@@ -284,6 +284,9 @@ function meaningOf(parts: readonly string[]): HeaderMeaning | null {
   for (const order of orders) {
     const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
     if (meaning === null) continue;
+    // "Shape, outside dimensions" over letters heads legs
+    if (order.length > 1 && /^shape|size$/.test(meaning.kind) && /^[a-h]$/i.test(order.at(-1) ?? ""))
+      continue;
     if (headsSpacing(parts, order)) {
       // a length below "Spacing" is that over which the bars are spread, and a letter none of a leg
       if (meaning.kind === "length") return null;

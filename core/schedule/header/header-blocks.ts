@@ -186,6 +186,7 @@ function blockOf(found: readonly FoundColumn[], rows: readonly HeaderRow[], stan
       columns.push({ kind, column, header, unit: meaning?.unit ?? null, corrected, ...beside });
     }
   }
+  for (const { column, header } of loneLetters(columns)) spare.push({ column, header, isKnown: false });
   columns.sort((one, other) => one.column - other.column);
   const bySize = spare
     .map(({ column }) => ({ column, size: sizeOver(rows, column, standard) }))
@@ -241,6 +242,13 @@ function withBarCount(found: readonly FoundColumn[]): readonly FoundColumn[] {
 }
 
 const TYPE = /^(?:bend(?:ing)?\s+)?type$/i;
+
+/** Takes out a letter that heads the only leg and is not the first: "b" beside "s" is the width that bars are spread over. */
+function loneLetters(columns: HeaderColumn[]): readonly HeaderColumn[] {
+  const [leg, another] = columns.filter(({ kind }) => LEG.test(kind));
+  if (leg === undefined || another !== undefined || leg.kind === "A" || leg.corrected) return [];
+  return columns.splice(columns.indexOf(leg), 1);
+}
 
 /** "Type" is the bend's where dimensions stand and no shape does, or where the grade has a column of its own. */
 function isShapeType(found: readonly FoundColumn[]): boolean {

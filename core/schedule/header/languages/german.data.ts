@@ -47,7 +47,10 @@ export const GERMAN: LanguageWords = {
     { kind: "unitMass", words: ["metergewicht", "gewicht je m", "gewicht/m", "einheitsgewicht"] },
     { kind: "totalLength", words: ["gesamtlange", "gesamt lange", "summe lange"] },
     { kind: "spacing", words: ["abstand", "stababstand"] },
-    { kind: "former", words: ["biegerolle", "dbr", "biegerollendurchmesser", "biegedorn"] },
+    {
+      kind: "former",
+      words: ["biegerolle", "rolle", "rolle dbr", "dbr", "biegerollendurchmesser", "biegedorn"],
+    },
     { kind: "coating", words: ["beschichtung"] },
     {
       kind: "pour",

@@ -35,6 +35,28 @@ it("takes legs under a head of dimensions for legs", () => {
   expect(["A", "B", "C"].map((letter) => tables[0]?.columns.get(letter as "A")?.column)).toEqual([4, 5, 6]);
 });
 
+// the same under a head that also names the shape, and where a hook stands behind the legs
+it("takes legs under a head of shape and dimensions for legs", () => {
+  const { tables } = read([
+    ["Sl.", "Dia", "Nos.", "Shape, outside dimensions (mm)", null, null, "Cutting length", "Weight"],
+    [null, "mm", null, "a", "b", "c", "m", "kg"],
+    ["1", 12, 117, 150, 2100, 150, 2.352, 244.36],
+    ["2", 12, 135, 150, 1700, 150, 1.952, 234.01],
+  ]);
+  expect(["A", "B", "C"].map((letter) => tables[0]?.columns.get(letter as "A")?.column)).toEqual([3, 4, 5]);
+});
+
+// b / s + 1 bars: the letter of a width beside that of a spacing is no leg
+it("takes no lone letter but A for a leg", () => {
+  const { tables } = read([
+    ["Pos.", "St\u00fcck", "\u00d8 mm", "L\u00e4nge m", "Rolle dbr mm", "s cm", "b cm"],
+    ["5", 150, 10, 1.78, 40, 15, 730],
+    ["8", 152, 8, 1.44, 32, 15, 550],
+  ]);
+  expect(tables[0]?.columns.has("B")).toBe(false);
+  expect(tables[0]?.columns.get("former")?.column).toBe(4);
+});
+
 it("takes Zone in a unit of length for no pour", () => {
   expect(recogniseHeader("Zone")?.kind).toBe("pour");
   expect(recogniseHeader("Zone mm")).toBeNull();
