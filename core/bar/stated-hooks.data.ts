@@ -12,6 +12,9 @@ export const STATED_HOOKS: Cited<{
   readonly millimetres: readonly string[];
   readonly centimetres: readonly string[];
   readonly inches: readonly string[];
+  /** letters and signs before a size, and words between a length and the size that it is of */
+  readonly sizes: readonly string[];
+  readonly of: readonly string[];
   /** characters of a part of a note that is looked at; diameters and mm that a hook may be asked to have */
   readonly longest: number;
   readonly mostDiameters: number;
@@ -59,6 +62,8 @@ export const STATED_HOOKS: Cited<{
     millimetres: ["mm", "\u043c\u043c", "\u0645\u0645", "\u0645\u06cc\u0644\u06cc"],
     centimetres: ["cm", "\u0441\u043c", "\u0633\u0645", "\u0633\u0627\u0646\u062a\u06cc", "\u05e1\u05de"],
     inches: ['"', "inch", "in"],
+    sizes: ["db", "rb", "hd", "d", "h", "t", "y", "b", "n"],
+    of: ["for", "bei", "a", "para", "pour", "til", "vid", "pro"],
     longest: 200,
     mostDiameters: 20,
     from: 25,

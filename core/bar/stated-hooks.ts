@@ -28,6 +28,7 @@ interface LeastHook {
 }
 
 const { least, others, diameters, diametersBegin, millimetres, centimetres, inches } = STATED_HOOKS.value;
+const { sizes, of } = STATED_HOOKS.value;
 const { longest, mostDiameters, from, to, kept, share } = STATED_HOOKS.value;
 const any = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
 const plainWords = (words: readonly string[]): readonly string[] => words.map((word) => plainNote(word));
@@ -42,15 +43,12 @@ const FIGURE = new RegExp(
   String.raw`(?<![\d.,x*/-])(\d{1,3}(?:[.,]\d)?)\s?(?:((?:${any(diameters)})(?!\p{L})|${any(diametersBegin)})|(${any(centimetres)})|(${any(inches)})(?!\p{L})|(?:${any(millimetres)}))`,
   "gu",
 );
-const SIZE = String.raw`(#|\u00f8|(?:db|rb|hd|[dhtybn])(?=\s?\d))\s?(\d{1,2})(?!\d|[.,]\d)`;
+const SIZE = String.raw`(#|\u00f8|(?:${any(sizes)})(?=\s?\d))\s?(\d{1,2})(?!\d|[.,]\d)`;
 const LENGTH = String.raw`(\d{1,3})(?:\s(\d)/(\d))?\s?(?:(${any(inches)})(?!\p{L})|(${any(centimetres)})|(?:${any(millimetres)}))?`;
 /** "D10=90", "#4: 4 1/2"" */
 const SIZE_FIRST = new RegExp(`${SIZE}\\s?[=:]\\s?${LENGTH}`, "gu");
 /** "4 1/2" for #4", "130 (H10)" */
-const LENGTH_FIRST = new RegExp(
-  `(?<![\\d.,/])${LENGTH}\\s?(?:for|bei|a|para|pour|til|vid|pro)?\\s?\\(?${SIZE}`,
-  "gu",
-);
+const LENGTH_FIRST = new RegExp(`(?<![\\d.,/])${LENGTH}\\s?(?:${any(of)})?\\s?\\(?${SIZE}`, "gu");
 
 /** Hooks below what the sheet itself asks of hooks, where most of its hooks keep it. */
 export function hooksBelowStated(sheet: SheetFacts): readonly HookBelowStated[] {

@@ -67,7 +67,7 @@ export function unitOf(
   return { unit: "mm", guess, isGuess: false, asks: false, by: { code: "standard" } };
 }
 
-/** between bars, axis to axis */
+/** between bars, axis to axis: concrete has to pass between them (common practice) */
 const CLOSEST_MM = 45;
 
 const WITH_UNIT = /^[\d.,\s]+(mm|cm|m)\.?$/i;

@@ -123,6 +123,12 @@ export const BY_SIZE: Cited<{
   cite: WEIGHED,
 };
 
+/** Sizes that lists call off in one text with mark and spacing. */
+export const CALLED_OFF_SIZES: Cited<readonly number[]> = {
+  value: [6, 8, 10, 12, 16, 20, 25, 32, 40],
+  cite: { document: "BS 4449, sizes of bars", provenance: "memory" },
+};
+
 /** Which columns may be the size, the count and the length. */
 export const CANDIDATE: Cited<{
   readonly sizeInTable: number;

@@ -2,6 +2,7 @@ import { cleanText } from "../cells/clean-text";
 import { LONGEST_VALUE } from "../cells/longest-text";
 import { isDitto, isWord } from "../cells/row-words";
 import { type Cell, isCellError } from "../sheet";
+import { CALLED_OFF_SIZES } from "./evidence.data";
 
 /** What a cell holds as far as arithmetic is concerned. */
 export type ValueKind = "blank" | "number" | "size" | "feetInches" | "counted" | "range" | "text" | "ditto";
@@ -142,11 +143,10 @@ function sizeOf(text: string): CellValue | null {
 
 /** "T16-01-150": type and size, mark and spacing in one text, as British lists call bars off */
 const CALLED_OFF = /^[THBRY](\d{1,2})-\d{1,3}(?:-\d{2,3})?$/i;
-const SIZES_CALLED_OFF: ReadonlySet<number> = new Set([6, 8, 10, 12, 16, 20, 25, 32, 40]);
 
 function calledOff(text: string): CellValue | null {
   const value = Number(CALLED_OFF.exec(text)?.[1]);
-  if (!SIZES_CALLED_OFF.has(value)) return null;
+  if (!CALLED_OFF_SIZES.value.includes(value)) return null;
   return { ...BLANK, kind: "size", value, tag: "prefix", label: text.toLowerCase() };
 }
 

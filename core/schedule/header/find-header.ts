@@ -285,7 +285,7 @@ function meaningOf(parts: readonly string[]): HeaderMeaning | null {
     const meaning = recogniseHeader(order.join(" ")) ?? recogniseHeader(order.join(""));
     if (meaning === null) continue;
     // "Shape, outside dimensions" over letters heads legs
-    if (order.length > 1 && /^shape|size$/.test(meaning.kind) && /^[a-h]$/i.test(order.at(-1) ?? ""))
+    if (order.length > 1 && /^(?:shape|size)$/.test(meaning.kind) && /^[a-h]$/i.test(order.at(-1) ?? ""))
       continue;
     if (headsSpacing(parts, order)) {
       // a length below "Spacing" is that over which the bars are spread, and a letter none of a leg

@@ -1,6 +1,20 @@
 import type { ScheduleReading } from "../bar-row";
 import type { Cell } from "../sheet";
-import { KNOWN_HEADER_WORDS, recogniseHeader } from "./recognise-header";
+import { recogniseHeader } from "./recognise-header";
+
+/** All known words, for the message where no header was found. */
+const KNOWN_HEADER_WORDS: readonly string[] = [
+  "mark",
+  "size",
+  "no. of members",
+  "no. in each",
+  "total",
+  "length",
+  "shape code",
+  "A",
+  "B",
+  "C",
+];
 
 export const WIDEST = 16_384;
 

@@ -57,20 +57,6 @@ for (const row of HEADER_WORD_ROWS) {
 
 const PARTS = partsByWord((word) => oneSpelling(oneForm(word)));
 
-/** All known words, for the message where no header was found. */
-export const KNOWN_HEADER_WORDS: readonly string[] = [
-  "mark",
-  "size",
-  "no. of members",
-  "no. in each",
-  "total",
-  "length",
-  "shape code",
-  "A",
-  "B",
-  "C",
-];
-
 /** No known word has a digit, and nearly every mark has one; "in 1 member" and "+ 10 %" are words. */
 const HOLDS_DIGIT = /\d/;
 const DIGITS_OF_WORDS = /\+\s*\d+\s*%| 1 |(?<!\d)1(?=\p{Lo})/gu;

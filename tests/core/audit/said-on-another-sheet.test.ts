@@ -1,25 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { checkBooks } from "../../../core/jobs";
-import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
-import { isRefusal } from "../../../core/units/refusal";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { checkSheets } from "../../_support/check-sheets";
 
 type Rows = readonly (readonly Cell[])[];
 
 function check(lists: Readonly<Record<string, Rows>>) {
   const sheets = Object.entries(lists).map(([name, rows]) => sheetFromRows(name, rows));
-  const [checked] = checkBooks(
-    [
-      {
-        name: "job",
-        sheets: sheets.map(({ name }) => ({ name, visibility: "visible" })),
-        read: (name) => sheets.find((one) => one.name === name) as Sheet,
-        setting: () => null,
-      },
-    ],
-    { sheet: null, standard: null },
-  );
-  if (checked === undefined || isRefusal(checked)) throw new Error("the book was not read");
-  return checked;
+  return checkSheets(sheets);
 }
 
 const loud = (lists: Readonly<Record<string, Rows>>): string[] =>

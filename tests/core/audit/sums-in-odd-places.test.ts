@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkBooks } from "../../../core/jobs";
-import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
-import { isRefusal } from "../../../core/units/refusal";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { checkSheets } from "../../_support/check-sheets";
 
 type Rows = readonly (readonly Cell[])[];
 
@@ -11,18 +10,7 @@ function told(...lists: readonly Rows[]): {
   readonly notes: readonly string[];
 } {
   const sheets = lists.map((rows, at) => sheetFromRows(`S${at + 1}`, rows));
-  const [checked] = checkBooks(
-    [
-      {
-        name: "job",
-        sheets: sheets.map(({ name }) => ({ name, visibility: "visible" })),
-        read: (name) => sheets.find((one) => one.name === name) as Sheet,
-        setting: () => null,
-      },
-    ],
-    { sheet: null, standard: null },
-  );
-  if (checked === undefined || isRefusal(checked)) throw new Error("the book was not read");
+  const checked = checkSheets(sheets);
   const sums = checked.report.findings.filter(({ code }) => /^SUM1(?:03|11|13)|^READ10[13]/.test(code));
   const words = (of: typeof sums) => of.map(({ sheet, cell, message }) => `${sheet}!${cell}: ${message}`);
   return {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkBooks } from "../../../core/jobs";
-import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
-import { isRefusal } from "../../../core/units/refusal";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
+import { checkSheets } from "../../_support/check-sheets";
 
 type Rows = readonly (readonly Cell[])[];
 
@@ -15,18 +14,7 @@ interface Said {
 function said(list: Rows, sums: Rows, isFirst = false): Said {
   const sheets = [sheetFromRows("List", list), sheetFromRows("Sums", sums)];
   if (isFirst) sheets.reverse();
-  const [checked] = checkBooks(
-    [
-      {
-        name: "job",
-        sheets: sheets.map(({ name }) => ({ name, visibility: "visible" })),
-        read: (name) => sheets.find((one) => one.name === name) as Sheet,
-        setting: () => null,
-      },
-    ],
-    { sheet: null, standard: null },
-  );
-  if (checked === undefined || isRefusal(checked)) throw new Error("the book was not read");
+  const checked = checkSheets(sheets);
   const { report, notes } = checked;
   const toldOf = (name: string): readonly string[] =>
     report.findings

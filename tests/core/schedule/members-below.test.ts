@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { checkBooks } from "../../../core/jobs";
 import { readSchedule } from "../../../core/schedule/read-schedule";
-import { type Cell, type Sheet, sheetFromRows } from "../../../core/schedule/sheet";
+import { type Cell, sheetFromRows } from "../../../core/schedule/sheet";
 import { resolveStandard, type Standard } from "../../../core/standards";
-import { isRefusal } from "../../../core/units/refusal";
+import { checkSheets } from "../../_support/check-sheets";
 
 const standard = resolveStandard("BS8666:2005") as Standard;
 
@@ -29,21 +28,6 @@ const counted = (cells: Cell[][]) =>
     each,
     total,
   ]);
-const check = (sheets: readonly Sheet[]) => {
-  const [checked] = checkBooks(
-    [
-      {
-        name: "book",
-        sheets: sheets.map(({ name }) => ({ name, visibility: "visible" })),
-        read: (name) => sheets.find((one) => one.name === name) as Sheet,
-        setting: () => null,
-      },
-    ],
-    { sheet: null, standard: null },
-  );
-  if (checked === undefined || isRefusal(checked)) throw new Error("no schedule");
-  return checked;
-};
 
 describe("lines that give the members of the bars above them", () => {
   it("multiply the bars, and are sums that agree", () => {
@@ -53,7 +37,7 @@ describe("lines that give the members of the bars above them", () => {
       [4, 8, null],
       [6, 12, null],
     ]);
-    const { report, tonnage } = check([sheetFromRows("List", cells)]);
+    const { report, tonnage } = checkSheets([sheetFromRows("List", cells)]);
     expect(tonnage.tonnage.total).toBeCloseTo(0.25176, 3);
     expect(report.findings.filter(({ severity }) => severity !== "note")).toEqual([]);
   });
@@ -69,7 +53,7 @@ describe("lines that give the members of the bars above them", () => {
   it("hold for all where one of them is off, and that one is told", () => {
     const cells = rows(OF_4, ["Zapata P2: 6 uds.", null, null, null, null, 143.28]);
     expect(counted(cells)[2]).toEqual([6, 12, null]);
-    const { report } = check([sheetFromRows("List", cells)]);
+    const { report } = checkSheets([sheetFromRows("List", cells)]);
     expect(report.findings.find(({ code }) => code === "SUM103")?.cell).toBe("F8");
   });
 
